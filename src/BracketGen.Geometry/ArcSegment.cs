@@ -1,0 +1,157 @@
+namespace BracketGen.Geometry;
+
+/// <summary>A circular piece of a contour, up to a full circle.</summary>
+/// <remarks>
+/// The radius is positive; the sweep is not zero and at most a full turn either way, positive counter-clockwise. Immutable,
+/// thread-safe.
+/// </remarks>
+public sealed record ArcSegment : Segment
+{
+    /// <summary>The arc about <paramref name="centre"/> from polar angle <paramref name="from"/> on through <paramref name="sweep"/>.</summary>
+    /// <exception cref="ArgumentException">The radius is not positive, or the sweep is zero or more than a full turn.</exception>
+    public ArcSegment(Vector2 centre, double radius, Angle from, Angle sweep)
+    {
+        if (!(radius > 0))
+        {
+            throw new ArgumentException($"An arc needs a positive radius, not {radius}.", nameof(radius));
+        }
+
+        if (sweep.Radians == 0 || !(Math.Abs(sweep.Radians) <= 2 * Math.PI + Tolerance.Direction))
+        {
+            throw new ArgumentException($"An arc sweeps more than 0° and at most 360°, not {sweep}.", nameof(sweep));
+        }
+
+        Centre = centre;
+        Radius = radius;
+        From = from;
+        Sweep = sweep;
+    }
+
+    /// <summary>Centre of the circle.</summary>
+    public Vector2 Centre { get; }
+
+    /// <summary>Radius of the circle (mm).</summary>
+    public double Radius { get; }
+
+    /// <summary>Polar angle of the start, seen from the centre.</summary>
+    public Angle From { get; }
+
+    /// <summary>Angle travelled, positive counter-clockwise.</summary>
+    public Angle Sweep { get; }
+
+    /// <summary>Whether it closes on itself.</summary>
+    public bool IsFullCircle => Math.Abs(Sweep.Radians) >= 2 * Math.PI - Tolerance.Direction;
+
+    private double Sign => Math.Sign(Sweep.Radians);
+
+    /// <inheritdoc/>
+    public override Vector2 Start => Centre + Vector2.FromPolar(Radius, From);
+
+    /// <inheritdoc/>
+    public override Vector2 End => Centre + Vector2.FromPolar(Radius, From + Sweep);
+
+    /// <inheritdoc/>
+    public override double Length => Radius * Math.Abs(Sweep.Radians);
+
+    /// <inheritdoc/>
+    public override Vector2 StartTangent => Sign * Vector2.FromPolar(1, From).Left;
+
+    /// <inheritdoc/>
+    public override Vector2 EndTangent => Sign * Vector2.FromPolar(1, From + Sweep).Left;
+
+    /// <inheritdoc/>
+    internal override double SweptArea => (Centre.Cross(End - Start) + Radius * Radius * Sweep.Radians) / 2;
+
+    /// <inheritdoc/>
+    public override Segment Reversed => new ArcSegment(Centre, Radius, From + Sweep, -Sweep);
+
+    /// <inheritdoc/>
+    public override Vector2 PointAt(double fraction) => Centre + Vector2.FromPolar(Radius, From + fraction * Sweep);
+
+    /// <inheritdoc/>
+    public override Segment Part(double from, double to) =>
+        new ArcSegment(Centre, Radius, From + from * Sweep, (to - from) * Sweep);
+
+    /// <summary>Fraction of the sweep at which the polar <paramref name="angle"/> is passed; above 1 where it is not.</summary>
+    public double FractionAt(Angle angle)
+    {
+        var turn = Sign * (angle - From).Radians;
+        turn -= 2 * Math.PI * Math.Floor(turn / (2 * Math.PI));
+        return turn / Math.Abs(Sweep.Radians);
+    }
+
+    /// <inheritdoc/>
+    public override double DistanceTo(Vector2 point)
+    {
+        var out_ = point - Centre;
+        return FractionAt(out_.Polar) <= 1
+            ? Math.Abs(out_.Length - Radius)
+            : Math.Min(point.DistanceTo(Start), point.DistanceTo(End));
+    }
+
+    /// <inheritdoc/>
+    internal override double AngleSeenFrom(Vector2 point)
+    {
+        if (Math.Abs(Sweep.Radians) > Math.PI)
+        {
+            return Part(0, 0.5).AngleSeenFrom(point) + Part(0.5, 1).AngleSeenFrom(point);
+        }
+
+        Vector2 a = Start - point, b = End - point;
+        var chord = Math.Atan2(a.Cross(b), a.Dot(b));
+
+        // Seen from between chord and arc, the arc goes round the other way than its chord does.
+        var between = point.DistanceTo(Centre) < Radius && Sign * chord < 0;
+        return between ? chord + Sign * 2 * Math.PI : chord;
+    }
+
+    /// <inheritdoc/>
+    public override Segment Shift(Vector2 by) => new ArcSegment(Centre + by, Radius, From, Sweep);
+
+    /// <inheritdoc/>
+    public override Segment Rotate(Angle angle) => new ArcSegment(Centre.Rotate(angle), Radius, From + angle, Sweep);
+
+    /// <inheritdoc/>
+    public override Segment MirroredInX => new ArcSegment(new(-Centre.X, Centre.Y), Radius, Angle.Straight - From, -Sweep);
+
+    /// <inheritdoc/>
+    internal override IEnumerable<Vector2> Extremes
+    {
+        get
+        {
+            yield return Start;
+            yield return End;
+            for (var quarter = 0; quarter < 4; quarter++)
+            {
+                var angle = quarter * Angle.Right;
+                if (FractionAt(angle) < 1)
+                {
+                    yield return Centre + Vector2.FromPolar(Radius, angle);
+                }
+            }
+        }
+    }
+
+    /// <inheritdoc/>
+    public override IEnumerable<(double Fraction, double Along)> CrossingsWithLine(Vector2 point, Vector2 direction)
+    {
+        var toCentre = Centre - point;
+        double middle = direction.Dot(toCentre), off = direction.Cross(toCentre);
+        var half = Radius * Radius - off * off;
+        if (half <= 0)
+        {
+            yield break;
+        }
+
+        half = Math.Sqrt(half);
+        double[] alongs = [middle - half, middle + half];
+        foreach (var along in alongs)
+        {
+            var fraction = FractionAt((point + along * direction - Centre).Polar);
+            if (fraction <= 1)
+            {
+                yield return (fraction, along);
+            }
+        }
+    }
+}
