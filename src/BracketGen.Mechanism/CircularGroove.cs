@@ -1,0 +1,31 @@
+using BracketGen.Geometry;
+
+namespace BracketGen.Mechanism;
+
+/// <summary>A groove of constant radius about the throttle shaft: the usual quadrant.</summary>
+/// <remarks>Immutable, thread-safe.</remarks>
+public sealed record CircularGroove : Groove
+{
+    /// <summary>The groove of the given pitch radius.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The radius is not positive.</exception>
+    public CircularGroove(Measured pitchRadius)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(pitchRadius.Value);
+        PitchRadius = pitchRadius;
+    }
+
+    /// <summary>Radius of the wire's centre line (mm).</summary>
+    public Measured PitchRadius { get; }
+
+    /// <inheritdoc/>
+    public override double Support(Angle normal) => PitchRadius.Value;
+
+    /// <inheritdoc/>
+    public override double Slope(Angle normal) => 0;
+
+    /// <inheritdoc/>
+    public override double ArcBetween(Angle from, Angle to) => PitchRadius.Value * (to - from).Radians;
+
+    /// <inheritdoc/>
+    public override Angle NormalAt(Angle polar) => polar;
+}

@@ -1,0 +1,82 @@
+using BracketGen.Geometry;
+
+namespace BracketGen.Mechanism;
+
+/// <summary>The wire pulled taut from the end fitting over the groove to the stop, at one opening.</summary>
+/// <remarks>In the groove's plane, throttle frame, opening counter-clockwise. Immutable, thread-safe.</remarks>
+/// <param name="Opening">How far the valve is open.</param>
+/// <param name="Length">From the fitting's centre to the stop along the wire (mm).</param>
+/// <param name="Straight">Its straight part, from where it leaves the groove (or the fitting) to the stop (mm).</param>
+/// <param name="Arm">Distance from the shaft axis to the wire's line (mm), positive where a pull opens the valve.</param>
+/// <param name="Wrap">Wrap angle, as turn of the groove's normal from the pocket on; negative by how far the wire has lifted off.</param>
+/// <param name="Leaving">Outward normal of the wire's line: the leaving angle φ.</param>
+/// <param name="From">Where the straight part begins (mm).</param>
+public readonly record struct TautWire(
+    Angle Opening, double Length, double Straight, double Arm, Angle Wrap, Angle Leaving, Vector2 From)
+{
+    /// <summary>Whether the wire has left the groove: from here on it runs straight from the fitting to the stop.</summary>
+    public bool LiftedOff => Wrap.Radians < 0;
+
+    /// <summary>Direction of the wire towards the stop, length one.</summary>
+    public Vector2 Direction => Vector2.FromPolar(1, Leaving).Left;
+
+    /// <summary>The taut wire from the fitting of <paramref name="quadrant"/> to <paramref name="stop"/> (mm) at <paramref name="opening"/>.</summary>
+    /// <remarks>
+    /// The leaving normal ν solves stop·n(ν) = h(ν - θ): the stop lies on the tangent. The derivative of the difference by ν
+    /// is the straight length, so Newton's method is safe wherever a wire can run. By the envelope theorem dL/dθ = -h: the
+    /// moment arm is the pull per opening (virtual work).
+    /// </remarks>
+    /// <exception cref="ArgumentException">The stop lies inside the groove's circle: no wire can reach it.</exception>
+    public static TautWire Solve(Quadrant quadrant, Vector2 stop, Angle opening)
+    {
+        var groove = quadrant.Groove;
+        var pocket = quadrant.PocketNormal;
+        var leaving = LeavingNormal(groove, stop, opening);
+        var wrap = leaving - opening - pocket;
+
+        // The leaving angle is found up to a turn. A wire has wrapped less than one turn, and lifted off less than half.
+        wrap = new(wrap.Radians - 2 * Math.PI * Math.Floor((wrap.Radians + Math.PI / 2) / (2 * Math.PI)));
+        if (wrap.Radians >= 0)
+        {
+            var n = Vector2.FromPolar(1, leaving);
+            double support = groove.Support(leaving - opening), slope = groove.Slope(leaving - opening);
+            var straight = stop.Dot(n.Left) - slope;
+            return new(
+                opening, straight + groove.ArcBetween(pocket, pocket + wrap), straight, support, wrap,
+                pocket + opening + wrap, support * n + slope * n.Left);
+        }
+
+        var fitting = quadrant.FittingAt(opening);
+        var line = (stop - fitting).Unit;
+        var normal = -line.Left;
+        var length = fitting.DistanceTo(stop);
+        return new(opening, length, length, fitting.Dot(normal), wrap, normal.Polar, fitting);
+    }
+
+    private static Angle LeavingNormal(Groove groove, Vector2 stop, Angle opening)
+    {
+        var distance = stop.Length;
+        var polar = stop.Polar;
+        var normal = polar - new Angle(Math.Acos(Math.Clamp(groove.Support(polar - opening - Angle.Right) / distance, -1, 1)));
+        for (var step = 0; step < 50; step++)
+        {
+            var n = Vector2.FromPolar(1, normal);
+            var straight = stop.Dot(n.Left) - groove.Slope(normal - opening);
+            var error = stop.Dot(n) - groove.Support(normal - opening);
+            if (!(straight > 0))
+            {
+                throw new ArgumentException(
+                    $"The stop at ({stop.X:0.0}, {stop.Y:0.0}) mm lies inside or against the groove: no wire can run to it.", nameof(stop));
+            }
+
+            var correction = error / straight;
+            normal -= new Angle(correction);
+            if (Math.Abs(correction) < 1e-14)
+            {
+                break;
+            }
+        }
+
+        return normal;
+    }
+}

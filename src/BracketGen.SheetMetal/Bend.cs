@@ -1,0 +1,60 @@
+using BracketGen.Geometry;
+
+namespace BracketGen.SheetMetal;
+
+/// <summary>One bend of a flat pattern: the strip of sheet between two flanges that becomes a cylinder.</summary>
+/// <remarks>
+/// Flat-pattern coordinates (mm). The strip begins on the line from <see cref="Start"/> to <see cref="End"/>, at the edge of
+/// the flange <see cref="From"/>, and runs <see cref="Allowance"/> to the left of that line, where flange <see cref="To"/>
+/// begins. Immutable, thread-safe.
+/// </remarks>
+public sealed record Bend
+{
+    /// <summary>Number of the flange that stays.</summary>
+    public required int From { get; init; }
+
+    /// <summary>Number of the flange that is bent.</summary>
+    public required int To { get; init; }
+
+    /// <summary>One end of the strip's near edge.</summary>
+    public required Vector2 Start { get; init; }
+
+    /// <summary>Other end of the strip's near edge.</summary>
+    public required Vector2 End { get; init; }
+
+    /// <summary>Bend angle: 0 for flat; positive towards the top of the sheet (the eye that looks at the flat pattern), in (-π, π).</summary>
+    public required Angle Turn { get; init; }
+
+    /// <summary>Inside radius (mm).</summary>
+    public required double InsideRadius { get; init; }
+
+    /// <summary>Bend allowance: width of the strip (mm).</summary>
+    public required double Allowance { get; init; }
+
+    /// <summary>Where the allowance comes from.</summary>
+    public required BendRule Rule { get; init; }
+
+    /// <summary>Whether the bend goes up, towards the eye that looks at the flat pattern.</summary>
+    public bool IsUp => Turn.Radians > 0;
+
+    /// <summary>Length of the bend (mm).</summary>
+    public double Length => Start.DistanceTo(End);
+
+    /// <summary>Along the bend, length one.</summary>
+    public Vector2 Along => (End - Start).Unit;
+
+    /// <summary>Across the bend, from the flange that stays to the one that is bent, length one.</summary>
+    public Vector2 Across => Along.Left;
+
+    /// <summary>How far (mm) a flat point lies across the strip's near edge; above <see cref="Allowance"/> it is past the bend.</summary>
+    public double Depth(Vector2 flat) => (flat - Start).Dot(Across);
+
+    /// <summary>The middle of the strip, where the fold line is drawn, from its one end to its other.</summary>
+    public (Vector2 Start, Vector2 End) CentreLine => (Start + Allowance / 2 * Across, End + Allowance / 2 * Across);
+
+    /// <summary>The same bend with the flat pattern mirrored in its y axis: still up where it was up.</summary>
+    public Bend MirroredInX => this with { Start = new(-End.X, End.Y), End = new(-Start.X, Start.Y) };
+
+    /// <summary>Shifted in the flat pattern by <paramref name="by"/> (mm).</summary>
+    public Bend Shift(Vector2 by) => this with { Start = Start + by, End = End + by };
+}

@@ -1,0 +1,132 @@
+using BracketGen.Geometry;
+
+namespace BracketGen.SheetMetal;
+
+/// <summary>Draws the outline of a blank: round what must have metal on each flange, straight across each bend.</summary>
+public static class BlankOutline
+{
+    /// <summary>
+    /// The outline, or null where it cannot be drawn: metal asked for on a flange reaches into a bend, or past its ends.
+    /// </summary>
+    /// <remarks>
+    /// Each flange is the tangent outline of its discs and of the ends of its bends. Over a bend, and for
+    /// <paramref name="straight"/> on either side, the edges run square to it, so that they become circles and lines in the
+    /// bent part and no relief cut is needed. The corners where they meet the flanges are rounded, both ways.
+    /// </remarks>
+    /// <param name="bends">The bends; bend i makes flange i + 1.</param>
+    /// <param name="discs">What must have metal on each flange, flat coordinates (mm).</param>
+    /// <param name="straight">Straight edge on either side of a bend (mm), positive.</param>
+    /// <param name="cornerRadius">Radius wanted at the corners (mm); smaller where it does not fit.</param>
+    public static Contour? Draw(
+        IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight, double cornerRadius)
+    {
+        var corners = new HashSet<Vector2>();
+        var chain = Around(0, null, bends, discs, straight, corners);
+        return chain is null ? null : RoundCorners(new Contour(chain), corners, straight, cornerRadius);
+    }
+
+    private static List<Segment>? Around(
+        int flange, Bend? hangsOn, IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight,
+        HashSet<Vector2> corners)
+    {
+        var own = bends.Where(b => b.From == flange).ToList();
+        var all = discs[flange].ToList();
+        if (hangsOn is not null)
+        {
+            all.Add(new(FarEnd(hangsOn, hangsOn.Start, straight), 0));
+            all.Add(new(FarEnd(hangsOn, hangsOn.End, straight), 0));
+        }
+
+        foreach (var bend in own)
+        {
+            all.Add(new(NearEnd(bend, bend.Start, straight), 0));
+            all.Add(new(NearEnd(bend, bend.End, straight), 0));
+        }
+
+        if (all.Count == 0 || all.Count == 1 && all[0].Radius == 0)
+        {
+            return null;
+        }
+
+        var outline = TangentOutline.Around(all).Segments.ToList();
+        if (hangsOn is not null)
+        {
+            Vector2 from = FarEnd(hangsOn, hangsOn.Start, straight), to = FarEnd(hangsOn, hangsOn.End, straight);
+            var edge = FindEdge(outline, from, to);
+            if (edge < 0)
+            {
+                return null;
+            }
+
+            outline = [.. outline.Skip(edge + 1), .. outline.Take(edge)];
+        }
+
+        foreach (var bend in own)
+        {
+            Vector2 from = NearEnd(bend, bend.End, straight), to = NearEnd(bend, bend.Start, straight);
+            var edge = FindEdge(outline, from, to);
+            var beyond = edge < 0 ? null : Around(bend.To, bend, bends, discs, straight, corners);
+            if (beyond is null)
+            {
+                return null;
+            }
+
+            Vector2 farEnd = FarEnd(bend, bend.End, straight), farStart = FarEnd(bend, bend.Start, straight);
+            corners.UnionWith([from, to, farEnd, farStart]);
+            outline.RemoveAt(edge);
+            outline.InsertRange(edge, [new LineSegment(from, farEnd), .. beyond, new LineSegment(farStart, to)]);
+        }
+
+        return outline;
+    }
+
+    private static Vector2 NearEnd(Bend bend, Vector2 end, double straight) => end - straight * bend.Across;
+
+    private static Vector2 FarEnd(Bend bend, Vector2 end, double straight) => end + (bend.Allowance + straight) * bend.Across;
+
+    private static int FindEdge(List<Segment> outline, Vector2 from, Vector2 to) => outline.FindIndex(
+        s => s is LineSegment && s.Start.DistanceTo(from) < Tolerance.Point && s.End.DistanceTo(to) < Tolerance.Point);
+
+    private static Contour RoundCorners(Contour contour, HashSet<Vector2> corners, double straight, double radius)
+    {
+        for (var i = 0; i < contour.Segments.Length; i++)
+        {
+            var corner = contour.Segments[i].End;
+            if (!corners.Any(c => c.DistanceTo(corner) < Tolerance.Point))
+            {
+                continue;
+            }
+
+            for (var r = radius; r > radius / 64; r *= 0.75)
+            {
+                // The rounding may use up the straight edge beside the bend, but not reach into the bend itself.
+                if (Fillet.Round(contour, i, r) is { } rounded && rounded.Segments[i].End.DistanceTo(corner) <= straight)
+                {
+                    contour = rounded;
+                    break;
+                }
+            }
+        }
+
+        return JoinLines(contour);
+    }
+
+    private static Contour JoinLines(Contour contour)
+    {
+        var joined = new List<Segment>();
+        foreach (var segment in contour.Segments)
+        {
+            if (segment is LineSegment && joined.Count > 0 && joined[^1] is LineSegment before
+                && Math.Abs(before.EndTangent.Cross(segment.StartTangent)) < Tolerance.Direction)
+            {
+                joined[^1] = new LineSegment(before.Start, segment.End);
+            }
+            else
+            {
+                joined.Add(segment);
+            }
+        }
+
+        return new(joined);
+    }
+}

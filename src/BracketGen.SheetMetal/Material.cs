@@ -1,0 +1,54 @@
+namespace BracketGen.SheetMetal;
+
+/// <summary>The groups for which Machinery's Handbook gives a bend allowance of its own.</summary>
+public enum BendGroup
+{
+    /// <summary>Soft brass and copper.</summary>
+    SoftBrassOrCopper,
+
+    /// <summary>Half-hard brass and copper, soft steel, aluminium.</summary>
+    SoftSteelOrAluminium,
+
+    /// <summary>Bronze, hard copper, cold-rolled and spring steel.</summary>
+    ColdRolledOrSpringSteel,
+}
+
+/// <summary>A sheet material as the shop buys it.</summary>
+/// <remarks>Immutable, thread-safe.</remarks>
+public sealed record Material
+{
+    /// <summary>Designation with temper, as on the order: «EN AW-5754 H22».</summary>
+    public required string Designation { get; init; }
+
+    /// <summary>Density (t/mm³).</summary>
+    public required double Density { get; init; }
+
+    /// <summary>Young's modulus (MPa).</summary>
+    public required double Modulus { get; init; }
+
+    /// <summary>Poisson's ratio.</summary>
+    public required double Poisson { get; init; }
+
+    /// <summary>Yield strength or 0.2 % proof strength (MPa).</summary>
+    public required double Yield { get; init; }
+
+    /// <summary>Stress amplitude, fully reversed, that the sheet stands for the life of the vehicle (MPa).</summary>
+    public required double Endurance { get; init; }
+
+    /// <summary>Least inside bend radius over thickness with the bend line across the grain.</summary>
+    public required double LeastRadiusAcrossGrain { get; init; }
+
+    /// <summary>Least inside bend radius over thickness with the bend line along the grain.</summary>
+    public required double LeastRadiusAlongGrain { get; init; }
+
+    /// <summary>Row of Machinery's Handbook's bend allowance table.</summary>
+    public required BendGroup BendGroup { get; init; }
+
+    /// <summary>Where the numbers come from.</summary>
+    public required string Source { get; init; }
+}
+
+/// <summary>A sheet in stock.</summary>
+/// <param name="Material">What it is.</param>
+/// <param name="Thickness">Its thickness (mm).</param>
+public sealed record Stock(Material Material, double Thickness);
