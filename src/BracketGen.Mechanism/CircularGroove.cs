@@ -28,4 +28,7 @@ public sealed record CircularGroove : Groove
 
     /// <inheritdoc/>
     public override Angle NormalAt(Angle polar) => polar;
+
+    /// <inheritdoc/>
+    public override Groove MirroredInY => this;
 }

@@ -30,4 +30,7 @@ public abstract record Groove
         var n = Vector2.FromPolar(1, normal);
         return Support(normal) * n + Slope(normal) * n.Left;
     }
+
+    /// <summary>The mirror image in the x axis, for a body that opens clockwise.</summary>
+    public abstract Groove MirroredInY { get; }
 }

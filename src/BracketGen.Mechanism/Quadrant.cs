@@ -4,8 +4,8 @@ namespace BracketGen.Mechanism;
 
 /// <summary>The grooved sector on the throttle shaft that the cable pulls.</summary>
 /// <remarks>
-/// Angles are polar angles in the throttle frame, counter-clockwise, with the valve on its closed stop, after a clockwise
-/// body has been mirrored: the quadrant described here always opens counter-clockwise. Immutable, thread-safe.
+/// Angles are polar angles in the throttle frame, counter-clockwise, with the valve on its closed stop. The mechanism's
+/// solvers take a quadrant that opens counter-clockwise; one that opens clockwise is mirrored first. Immutable, thread-safe.
 /// </remarks>
 public sealed record Quadrant
 {
@@ -33,9 +33,19 @@ public sealed record Quadrant
     /// <summary>Thickness over the flanges beside the groove (mm), half of it on each side of z = 0.</summary>
     public required double Thickness { get; init; }
 
+    /// <summary>Radius of the hub (mm): what of the quadrant is not the grooved sector lies within it.</summary>
+    public required double HubRadius { get; init; }
+
     /// <summary>Outward normal of the groove at the pocket: where the wire's wrap begins.</summary>
     public Angle PocketNormal => Groove.NormalAt(new(Pocket.Value));
 
     /// <summary>Centre of the end fitting after the valve has opened by <paramref name="opening"/> (mm, z = 0).</summary>
     public Vector2 FittingAt(Angle opening) => Groove.PointWithNormal(PocketNormal).Rotate(opening);
+
+    /// <summary>The mirror image in the x axis: a clockwise quadrant as a counter-clockwise one, and back.</summary>
+    public Quadrant MirroredInY => this with
+    {
+        Groove = Groove.MirroredInY,
+        Pocket = Pocket with { Value = -Pocket.Value },
+    };
 }

@@ -1,0 +1,23 @@
+namespace BracketGen.Design;
+
+/// <summary>Which way the views of a drawing are laid out (ISO 5456-2).</summary>
+public enum Projection
+{
+    /// <summary>First-angle projection: the view from the left stands on the right.</summary>
+    FirstAngle,
+
+    /// <summary>Third-angle projection: the view from the left stands on the left.</summary>
+    ThirdAngle,
+}
+
+/// <summary>What the title block says that no computation can know (ISO 7200).</summary>
+/// <remarks>Immutable, thread-safe.</remarks>
+/// <param name="PartNumber">Identification number of the part.</param>
+/// <param name="Revision">Revision index.</param>
+/// <param name="Title">Title.</param>
+/// <param name="Date">Date of issue: from the job, never from the clock; null leaves the field blank.</param>
+/// <param name="Creator">Who drew it; null leaves the field blank.</param>
+/// <param name="Approver">Who approved it; null leaves the field blank.</param>
+/// <param name="Projection">How the views are laid out.</param>
+public sealed record DocumentData(
+    string PartNumber, string Revision, string Title, DateOnly? Date, string? Creator, string? Approver, Projection Projection);

@@ -1,0 +1,26 @@
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design;
+
+/// <summary>One bracket for one vehicle and one throttle body, made by one shop.</summary>
+/// <remarks>Immutable, thread-safe.</remarks>
+public sealed record Job
+{
+    /// <summary>The throttle body.</summary>
+    public required ThrottleBody Body { get; init; }
+
+    /// <summary>The vehicle.</summary>
+    public required Vehicle Vehicle { get; init; }
+
+    /// <summary>The shop.</summary>
+    public required Shop Shop { get; init; }
+
+    /// <summary>What is wanted.</summary>
+    public required Preferences Preferences { get; init; }
+
+    /// <summary>Unit of the outputs.</summary>
+    public required LengthUnit Units { get; init; }
+
+    /// <summary>Title block.</summary>
+    public required DocumentData Document { get; init; }
+}

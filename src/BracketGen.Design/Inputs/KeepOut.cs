@@ -1,0 +1,57 @@
+using BracketGen.Geometry;
+
+namespace BracketGen.Design;
+
+/// <summary>A space on the engine that the bracket must stay out of.</summary>
+/// <remarks>Throttle frame, mm. Immutable, thread-safe.</remarks>
+/// <param name="Name">What is there, in the user's words.</param>
+public abstract record KeepOut(string Name)
+{
+    /// <summary>Signed distance (mm) from its surface: negative inside.</summary>
+    public abstract double DistanceTo(Vector3 point);
+
+    /// <summary>The mirror image in the plane y = 0.</summary>
+    public abstract KeepOut MirroredInY { get; }
+}
+
+/// <summary>An upright box between two corners.</summary>
+/// <param name="Name">What is there.</param>
+/// <param name="Least">Corner of least coordinates (mm).</param>
+/// <param name="Most">Corner of greatest coordinates (mm).</param>
+public sealed record KeepOutBox(string Name, Vector3 Least, Vector3 Most) : KeepOut(Name)
+{
+    /// <inheritdoc/>
+    public override double DistanceTo(Vector3 point)
+    {
+        var middle = 0.5 * (Least + Most);
+        var half = 0.5 * (Most - Least);
+        double x = Math.Abs(point.X - middle.X) - half.X, y = Math.Abs(point.Y - middle.Y) - half.Y, z = Math.Abs(point.Z - middle.Z) - half.Z;
+        return new Vector3(Math.Max(x, 0), Math.Max(y, 0), Math.Max(z, 0)).Length + Math.Min(Math.Max(x, Math.Max(y, z)), 0);
+    }
+
+    /// <inheritdoc/>
+    public override KeepOut MirroredInY => new KeepOutBox(Name, new(Least.X, -Most.Y, Least.Z), new(Most.X, -Least.Y, Most.Z));
+}
+
+/// <summary>A cylinder with flat ends.</summary>
+/// <param name="Name">What is there.</param>
+/// <param name="From">Centre of one end (mm).</param>
+/// <param name="To">Centre of the other end (mm), another point.</param>
+/// <param name="Radius">Radius (mm), positive.</param>
+public sealed record KeepOutCylinder(string Name, Vector3 From, Vector3 To, double Radius) : KeepOut(Name)
+{
+    /// <inheritdoc/>
+    public override double DistanceTo(Vector3 point)
+    {
+        var axis = To - From;
+        var half = axis.Length / 2;
+        var from = point - 0.5 * (From + To);
+        var along = from.Dot(axis.Unit);
+        var out_ = Math.Sqrt(Math.Max(0, from.Dot(from) - along * along)) - Radius;
+        var past = Math.Abs(along) - half;
+        return Math.Min(Math.Max(out_, past), 0) + new Vector2(Math.Max(out_, 0), Math.Max(past, 0)).Length;
+    }
+
+    /// <inheritdoc/>
+    public override KeepOut MirroredInY => this with { From = From.MirroredInY, To = To.MirroredInY };
+}

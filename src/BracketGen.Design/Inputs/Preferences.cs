@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+
+namespace BracketGen.Design;
+
+/// <summary>How the outer's end is let into the stop flange.</summary>
+public enum StopOpening
+{
+    /// <summary>A round hole where the end fitting can be threaded through it, an open slot where it cannot.</summary>
+    AsNeeded,
+
+    /// <summary>A round hole.</summary>
+    Hole,
+
+    /// <summary>A slot open to the edge, into which the outer's end is laid sideways.</summary>
+    OpenSlot,
+}
+
+/// <summary>What the user wants of the bracket, with the limits the checks hold it to.</summary>
+/// <remarks>The defaults are common practice, no source, unless they say otherwise. Immutable, thread-safe.</remarks>
+public sealed record Preferences
+{
+    /// <summary>Slack wanted in the wire at the closed stop (mm).</summary>
+    public Measured FreePlay { get; init; } = new(2, 0.5);
+
+    /// <summary>Least slack at the closed stop that surely lets the valve close (mm).</summary>
+    public double LeastFreePlay { get; init; } = 1;
+
+    /// <summary>Pull that must be left at the floor when the valve is wide open (mm).</summary>
+    public double OverTravelReserve { get; init; } = 0.5;
+
+    /// <summary>Over-travel above which the pedal needs a stop of its own (mm).</summary>
+    public double MostOverTravel { get; init; } = 4;
+
+    /// <summary>Wrap that must be left at the wide-open stop.</summary>
+    public Angle LeastWrap { get; init; } = Angle.FromDegrees(10);
+
+    /// <summary>Clearance between the end fitting and the stop, with everything that stands out of it (mm).</summary>
+    public double FittingClearance { get; init; } = 5;
+
+    /// <summary>Clearance between what moves and the bracket (mm).</summary>
+    public double SweepClearance { get; init; } = 3;
+
+    /// <summary>Clearance between the bracket and keep-out spaces (mm).</summary>
+    public double KeepOutClearance { get; init; } = 2;
+
+    /// <summary>Part of the adjuster's half range that must be left unused by the design, 0 to 1.</summary>
+    public double AdjusterReserve { get; init; } = 0.5;
+
+    /// <summary>Hole or slot.</summary>
+    public StopOpening StopOpening { get; init; } = StopOpening.AsNeeded;
+
+    /// <summary>Designations of the materials allowed; empty for all in stock.</summary>
+    public ImmutableArray<string> Materials { get; init; } = [];
+
+    /// <summary>Thinnest sheet allowed (mm).</summary>
+    public double LeastThickness { get; init; } = 2;
+
+    /// <summary>Thickest sheet allowed (mm).</summary>
+    public double MostThickness { get; init; } = 6;
+
+    /// <summary>Radius wanted at outline corners (mm).</summary>
+    public double CornerRadius { get; init; } = 5;
+
+    /// <inheritdoc/>
+    public bool Equals(Preferences? other) => other is not null
+        && FreePlay == other.FreePlay && LeastFreePlay == other.LeastFreePlay && OverTravelReserve == other.OverTravelReserve
+        && MostOverTravel == other.MostOverTravel && LeastWrap == other.LeastWrap && FittingClearance == other.FittingClearance
+        && SweepClearance == other.SweepClearance && KeepOutClearance == other.KeepOutClearance
+        && AdjusterReserve == other.AdjusterReserve && StopOpening == other.StopOpening
+        && Materials.SequenceEqual(other.Materials) && LeastThickness == other.LeastThickness
+        && MostThickness == other.MostThickness && CornerRadius == other.CornerRadius;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(FreePlay, LeastWrap, StopOpening, LeastThickness, MostThickness);
+}

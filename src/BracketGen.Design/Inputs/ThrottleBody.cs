@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using BracketGen.Mechanism;
+
+namespace BracketGen.Design;
+
+/// <summary>The throttle body that the engine brings, with the face the bracket is bolted to.</summary>
+/// <remarks>Throttle frame, as measured, whichever way it opens. Immutable, thread-safe.</remarks>
+public sealed record ThrottleBody
+{
+    /// <summary>Its name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Which way it opens.</summary>
+    public required OpeningSense Opens { get; init; }
+
+    /// <summary>Diameter of the bore (mm).</summary>
+    public required double Bore { get; init; }
+
+    /// <summary>Diameter of the throttle shaft where it crosses the bore (mm).</summary>
+    public required double ShaftDiameter { get; init; }
+
+    /// <summary>The quadrant.</summary>
+    public required Quadrant Quadrant { get; init; }
+
+    /// <summary>The return springs.</summary>
+    public required ReturnSprings Springs { get; init; }
+
+    /// <summary>Where the bracket is bolted on.</summary>
+    public required MountFace Mount { get; init; }
+
+    /// <summary>Where the bracket may not be.</summary>
+    public required ImmutableArray<KeepOut> KeepOuts { get; init; }
+
+    /// <summary>
+    /// The body as the solvers take it, opening counter-clockwise: itself, or mirrored in the plane y = 0. What is found for it
+    /// is mirrored back before anyone sees it.
+    /// </summary>
+    public ThrottleBody OpeningCounterClockwise => Opens == OpeningSense.CounterClockwise
+        ? this
+        : this with
+        {
+            Opens = OpeningSense.CounterClockwise,
+            Quadrant = Quadrant.MirroredInY,
+            Mount = Mount.MirroredInY,
+            KeepOuts = [.. KeepOuts.Select(k => k.MirroredInY)],
+        };
+}

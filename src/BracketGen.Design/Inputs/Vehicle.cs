@@ -1,0 +1,10 @@
+using BracketGen.Mechanism;
+
+namespace BracketGen.Design;
+
+/// <summary>The vehicle: its cable and its pedal.</summary>
+/// <remarks>Immutable, thread-safe.</remarks>
+/// <param name="Name">Its name.</param>
+/// <param name="Cable">The cable it brings.</param>
+/// <param name="Pedal">The pedal it brings.</param>
+public sealed record Vehicle(string Name, Cable Cable, Pedal Pedal);
