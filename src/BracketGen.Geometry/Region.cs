@@ -43,6 +43,18 @@ public sealed record Region
     /// <summary>Whether <paramref name="point"/> lies in the metal.</summary>
     public bool Contains(Vector2 point) => Outline.Contains(point) && !Holes.Any(h => h.Contains(point));
 
+    /// <summary>Distance (mm) from <paramref name="point"/> to the nearest cut edge: positive in the metal, negative outside it.</summary>
+    public double DepthOf(Vector2 point)
+    {
+        var nearest = Outline.DistanceTo(point);
+        foreach (var hole in Holes)
+        {
+            nearest = Math.Min(nearest, hole.DistanceTo(point));
+        }
+
+        return Contains(point) ? nearest : -nearest;
+    }
+
     /// <inheritdoc/>
     public bool Equals(Region? other) => other is not null && Outline.Equals(other.Outline) && Holes.SequenceEqual(other.Holes);
 

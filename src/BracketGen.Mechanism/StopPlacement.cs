@@ -37,4 +37,12 @@ public sealed record StopPlacement(
         var seat = groove.PointWithNormal(leaving) + straight * direction;
         return new(leaving, Vector3.From(seat), Vector3.From(direction), straight, adjusterShift, freePlay);
     }
+
+    /// <summary>The mirror image in the plane y = 0, for a body that opens clockwise.</summary>
+    public StopPlacement MirroredInY => this with
+    {
+        Leaving = -Leaving,
+        Seat = Seat.MirroredInY,
+        Direction = Direction.MirroredInY,
+    };
 }

@@ -1,0 +1,140 @@
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design;
+
+/// <summary>Makes the brackets among which the best is picked.</summary>
+public static class CandidateSearch
+{
+    private static readonly Angle Step = Angle.FromDegrees(3);
+    private static readonly double[] Widths = [0, 0.5, 1];
+
+    /// <summary>All candidates for <paramref name="body"/> (opening counter-clockwise), best first, quick checks done.</summary>
+    public static IReadOnlyList<Candidate> All(Job job, ThrottleBody body)
+    {
+        var found = new List<Candidate>();
+        foreach (var placement in Placements(job, body))
+        {
+            var travel = Travel.Solve(
+                body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value);
+            List<Check> travelChecks = [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel)];
+            var tension = LargestTension(body, travel);
+            foreach (var bracket in Brackets(job, body, placement))
+            {
+                found.Add(new(
+                    placement, travel, bracket,
+                    [
+                        .. travelChecks,
+                        .. TravelChecks.OfStop(job.Vehicle, job.Preferences, travel, placement, bracket.Seat),
+                        .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
+                    ],
+                    CandidateCost.Of(bracket, placement, tension, job.Vehicle.Cable.OuterEnd.AdjusterRange)));
+            }
+        }
+
+        return [.. found.OrderBy(c => c.Cost)];
+    }
+
+    /// <summary>The check that fails where no bracket could be shaped at all.</summary>
+    public static Check NoShape(Job job, ThrottleBody body)
+    {
+        var reachable = Placements(job, body).Any();
+        return new(
+            "bracket-shape", "A bracket that joins mount face and stop", CheckKind.Function, Quantity.Number, 0, Bound.AtLeast, 1,
+            Sources.Geometry,
+            reachable
+                ? "No leaving angle gives a stop that a flat plate or one bend can reach from the mount face. Choose another mount face, or change the free inner length."
+                : "The wire is too short: with the valve closed nothing of it is left beyond the groove. A cable with more free inner length is needed.");
+    }
+
+    private static double LargestTension(ThrottleBody body, Travel travel) =>
+        travel.Sweep.Max(w => body.Springs.TorqueAt(w.Opening.Radians / travel.Rotation.Radians) / Math.Max(1, w.Arm));
+
+    private static IEnumerable<StopPlacement> Placements(Job job, ThrottleBody body)
+    {
+        var quadrant = body.Quadrant;
+        var cable = job.Vehicle.Cable;
+        var usable = cable.OuterEnd.AdjusterRange / 2 * (1 - job.Preferences.AdjusterReserve);
+        double[] shifts = usable > 0 ? [0, -usable, usable] : [0];
+        StopPlacement? At(Angle angle, double shift) =>
+            StopPlacement.At(quadrant, cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, angle, shift);
+
+        foreach (var angle in LeavingAngles.Of(quadrant, body.Mount.Plane.Normal, job.Preferences.LeastWrap, Step))
+        {
+            foreach (var shift in shifts)
+            {
+                if (At(angle, shift) is { } placement)
+                {
+                    yield return placement;
+                }
+            }
+
+            // Where the stop's face comes parallel to the mount face, the adjuster may bring both into one plane.
+            if (At(angle, 0) is { } middle && middle.Direction.Cross(body.Mount.Plane.Normal).Length < 1e-9)
+            {
+                foreach (var thickness in job.Shop.Stock.Select(s => s.Thickness).Distinct())
+                {
+                    var height = body.Mount.Plane.HeightOf(middle.Seat);
+                    var facing = middle.Direction.Dot(body.Mount.Plane.Normal) > 0;
+                    var shift = facing ? height - thickness : -height;
+                    if (Math.Abs(shift) <= usable && At(angle, shift) is { } level)
+                    {
+                        yield return level;
+                    }
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<Bracket> Brackets(Job job, ThrottleBody body, StopPlacement placement)
+    {
+        var frame = BracketShape.MountFrame(body.Mount);
+        foreach (var stock in StockAllowed(job))
+        {
+            var plate = new BracketShape.Choice(body.Mount, placement, job.Vehicle.Cable, job.Preferences, stock, null);
+            foreach (var seatOnTop in new[] { true, false })
+            {
+                var bottom = BracketShape.StopBottom(placement, stock.Thickness, seatOnTop);
+                if (bottom.Normal.Dot(frame.Z) > 1 - 1e-12 && Math.Abs(frame.ToLocal(bottom.Point).Z) < Tolerance.Point
+                    && BracketShape.Make(plate, [], seatOnTop, []) is { } flat)
+                {
+                    yield return flat;
+                }
+
+                foreach (var die in job.Shop.Dies.Where(d => d.Suits(stock.Thickness)))
+                {
+                    foreach (var bracket in OneBend(plate with { Die = die }, die, job.Shop, frame, bottom, seatOnTop))
+                    {
+                        yield return bracket;
+                    }
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<Bracket> OneBend(
+        BracketShape.Choice choice, PressBrakeDie die, Shop shop, Frame frame, Plane bottom, bool seatOnTop)
+    {
+        var rule = shop.RuleFor(choice.Stock, die.InsideRadius);
+        foreach (var up in new[] { true, false })
+        {
+            if (Joint.Between(frame, bottom, up, choice.Stock.Thickness, die.InsideRadius, rule) is not { } joint)
+            {
+                continue;
+            }
+
+            foreach (var width in Widths)
+            {
+                if (BracketShape.Make(choice, [joint], seatOnTop, [width]) is { } bracket)
+                {
+                    yield return bracket;
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<Stock> StockAllowed(Job job) => job.Shop.Stock.Where(s =>
+        s.Thickness >= job.Preferences.LeastThickness && s.Thickness <= job.Preferences.MostThickness
+        && (job.Preferences.Materials.IsEmpty || job.Preferences.Materials.Contains(s.Material.Designation)));
+}

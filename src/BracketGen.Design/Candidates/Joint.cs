@@ -1,0 +1,73 @@
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design;
+
+/// <summary>Where two slabs of sheet in space are joined by a bend: position, direction and angle, its length still open.</summary>
+/// <remarks>Immutable, thread-safe.</remarks>
+/// <param name="Point">Where the bend's near edge crosses the across direction through the flat origin (mm).</param>
+/// <param name="Across">Across the bend, from the flange that stays to the one that is bent; flat coordinates, length one.</param>
+/// <param name="Turn">Bend angle, positive towards the top.</param>
+/// <param name="InsideRadius">Inside radius (mm).</param>
+/// <param name="Allowance">Bend allowance (mm).</param>
+/// <param name="Rule">Where the allowance comes from.</param>
+/// <param name="Next">Where the bent flange lies: flat coordinates and height to the throttle frame.</param>
+public sealed record Joint(
+    Vector2 Point, Vector2 Across, Angle Turn, double InsideRadius, double Allowance, BendRule Rule, Frame Next)
+{
+    /// <summary>The joint between a flange in place and a slab; null where they are parallel.</summary>
+    /// <remarks>
+    /// In the section square to both, with x across the bend from the flat origin and h above the flange's bottom, the bend's
+    /// axis lies at height a over the bottom of either slab: a = t + r where it turns up, -r where it turns down. With bend
+    /// angle A and the slab's bottom at distance b along its own top normal (-sin A, cos A): x = (a cos A - a - b) / sin A.
+    /// </remarks>
+    /// <param name="flange">The flange that stays: flat coordinates and height to the throttle frame.</param>
+    /// <param name="bottom">Bottom of the slab to join; the normal is the direction of its top.</param>
+    /// <param name="up">Whether the bend turns towards the top.</param>
+    /// <param name="thickness">Thickness of the sheet (mm).</param>
+    /// <param name="insideRadius">Inside radius (mm).</param>
+    /// <param name="rule">Bend rule.</param>
+    public static Joint? Between(
+        Frame flange, Plane bottom, bool up, double thickness, double insideRadius, BendRule rule)
+    {
+        var top = flange.ToLocalDirection(bottom.Normal);
+        var lean = Math.Sqrt(top.X * top.X + top.Y * top.Y);
+        if (lean < 1e-6)
+        {
+            return null;
+        }
+
+        var across = (up ? -1 : 1) / lean * top.XY;
+        var turn = new Angle(Math.Atan2(up ? lean : -lean, top.Z));
+        var axis = up ? thickness + insideRadius : -insideRadius;
+        var offset = flange.ToLocal(bottom.Point).Dot(top);
+        var (sin, cos) = Math.SinCos(turn.Radians);
+        var near = (axis * cos - axis - offset) / sin;
+        var allowance = rule.Allowance(turn, insideRadius, thickness);
+        if (!(allowance > 0))
+        {
+            return null;
+        }
+
+        var point = near * across;
+        var next = flange.Shift(Vector3.From(-allowance * across)).Rotate(
+            flange.ToWorld(point, axis), flange.ToWorldDirection(Vector3.From(across).Cross(new(0, 0, 1))), turn);
+        return new(point, across, turn, insideRadius, allowance, rule, next);
+    }
+
+    /// <summary>Along the bend, in flat coordinates: the across direction is to its left.</summary>
+    public Vector2 Along => -Across.Left;
+
+    /// <summary>The bend from <paramref name="from"/> to <paramref name="to"/> (mm) along it, counted from the flat origin.</summary>
+    public Bend ToBend(int flange, double from, double to) => new()
+    {
+        From = flange,
+        To = flange + 1,
+        Start = Point + (from - Point.Dot(Along)) * Along,
+        End = Point + (to - Point.Dot(Along)) * Along,
+        Turn = Turn,
+        InsideRadius = InsideRadius,
+        Allowance = Allowance,
+        Rule = Rule,
+    };
+}
