@@ -147,10 +147,16 @@ public sealed record ArcSegment : Segment
         double[] alongs = [middle - half, middle + half];
         foreach (var along in alongs)
         {
+            // A line through the join with a neighbour must not slip between the two by round-off.
             var fraction = FractionAt((point + along * direction - Centre).Polar);
-            if (fraction <= 1)
+            var slack = Tolerance.Point / Length;
+            if (fraction <= 1 + slack)
             {
-                yield return (fraction, along);
+                yield return (Math.Min(fraction, 1), along);
+            }
+            else if (fraction >= 2 * Math.PI / Math.Abs(Sweep.Radians) - slack)
+            {
+                yield return (0, along);
             }
         }
     }

@@ -77,8 +77,9 @@ public sealed class Contour : IEquatable<Contour>
             points.Add(segment.Start);
             if (segment is ArcSegment arc)
             {
-                var step = 2 * Math.Acos(Math.Max(0, 1 - chord / arc.Radius));
-                var count = Math.Max(2, (int)Math.Ceiling(Math.Abs(arc.Sweep.Radians) / Math.Max(step, 1e-3)));
+                // sin²(step/4) = chord/(2 radius), in the form that stays exact where the chord error is tiny.
+                var step = 4 * Math.Asin(Math.Sqrt(Math.Min(0.5, chord / (2 * arc.Radius))));
+                var count = Math.Max(2, (int)Math.Ceiling(Math.Abs(arc.Sweep.Radians) / step));
                 for (var i = 1; i < count; i++)
                 {
                     points.Add(arc.PointAt((double)i / count));

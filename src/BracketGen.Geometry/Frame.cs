@@ -68,4 +68,7 @@ public readonly record struct Frame
     /// x at the same time, and stays on the same side of its sheet.
     /// </summary>
     public Frame MirroredInY => new(Origin.MirroredInY, -X.MirroredInY, Y.MirroredInY, Z.MirroredInY);
+
+    /// <summary>Origin and axes, for messages.</summary>
+    public override string ToString() => $"frame at {Origin}, x {X}, y {Y}, z {Z}";
 }

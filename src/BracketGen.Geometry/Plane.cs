@@ -26,4 +26,7 @@ public readonly record struct Plane
 
     /// <summary>Mirrored in the plane y = 0.</summary>
     public Plane MirroredInY => new(Point.MirroredInY, Normal.MirroredInY);
+
+    /// <summary>Point and normal, for messages.</summary>
+    public override string ToString() => $"plane through {Point}, normal {Normal}";
 }

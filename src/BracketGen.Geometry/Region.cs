@@ -60,4 +60,7 @@ public sealed record Region
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Outline, Holes.Length);
+
+    /// <summary>Its size, for messages.</summary>
+    public override string ToString() => $"region of {Outline.Segments.Length} segments with {Holes.Length} holes";
 }

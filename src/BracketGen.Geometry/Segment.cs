@@ -57,4 +57,9 @@ public abstract record Segment
     /// <paramref name="direction"/> (length one), each with the signed distance along that line (mm).
     /// </summary>
     public abstract IEnumerable<(double Fraction, double Along)> CrossingsWithLine(Vector2 point, Vector2 direction);
+
+    /// <summary>Its kind and ends, for messages.</summary>
+    /// <remarks>Sealed, because the text a record makes for itself would follow <see cref="Reversed"/> without end.</remarks>
+    public sealed override string ToString() =>
+        this is ArcSegment arc ? $"arc {Start} to {End} through {arc.Sweep}" : $"line {Start} to {End}";
 }

@@ -17,6 +17,7 @@ public static class TangentOutline
             throw new ArgumentException("A tangent outline needs at least one disc, none of negative radius.", nameof(discs));
         }
 
+        discs = WithoutNested(discs);
         var start = FarthestDown(discs);
         var segments = new List<Segment>();
         var current = start;
@@ -47,14 +48,29 @@ public static class TangentOutline
         throw new ArgumentException("The discs have no tangent outline: all are one point.", nameof(discs));
     }
 
+    /// <summary>The discs that lie in no other one: two of them always have common tangents, and one of them is lowest.</summary>
+    private static List<Disc> WithoutNested(IReadOnlyList<Disc> discs)
+    {
+        var free = new List<Disc>();
+        foreach (var disc in discs.OrderByDescending(d => d.Radius))
+        {
+            if (!free.Any(f => f.Centre.DistanceTo(disc.Centre) <= f.Radius - disc.Radius + Tolerance.Point))
+            {
+                free.Add(disc);
+            }
+        }
+
+        return free;
+    }
+
     private static int FarthestDown(IReadOnlyList<Disc> discs)
     {
+        // Exact comparison: the walk must begin with the normal straight down, and any other disc would leave a gap there.
         var best = 0;
         for (var i = 1; i < discs.Count; i++)
         {
             double down = discs[i].Centre.Y - discs[i].Radius, bestDown = discs[best].Centre.Y - discs[best].Radius;
-            if (down < bestDown - Tolerance.Point
-                || (down < bestDown + Tolerance.Point && discs[i].Centre.X > discs[best].Centre.X))
+            if (down < bestDown || (down == bestDown && discs[i].Centre.X > discs[best].Centre.X))
             {
                 best = i;
             }
@@ -68,13 +84,13 @@ public static class TangentOutline
         var (best, bestTurn, bestReach) = (-1, double.PositiveInfinity, 0.0);
         for (var j = 0; j < discs.Count; j++)
         {
-            var between = discs[j].Centre - discs[current].Centre;
-            var shrink = discs[current].Radius - discs[j].Radius;
-            if (j == current || between.Length <= Math.Abs(shrink) + Tolerance.Point)
+            if (j == current)
             {
-                continue; // One lies inside the other: no common tangent. The inner one is never on the outline.
+                continue;
             }
 
+            var between = discs[j].Centre - discs[current].Centre;
+            var shrink = discs[current].Radius - discs[j].Radius;
             var turn = between.Polar.Radians - Math.Acos(shrink / between.Length) - normal;
             turn -= 2 * Math.PI * Math.Floor(turn / (2 * Math.PI));
             if (turn > 2 * Math.PI - Tolerance.Direction)

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace BracketGen.Geometry;
 
 /// <summary>A point or direction in a plane: the groove's plane, a face, or a flat pattern.</summary>
@@ -63,4 +65,7 @@ public readonly record struct Vector2(double X, double Y)
 
     /// <summary>Part.</summary>
     public static Vector2 operator /(Vector2 a, double k) => new(a.X / k, a.Y / k);
+
+    /// <summary>The coordinates to six decimals, for messages.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"({X:0.######}, {Y:0.######})");
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace BracketGen.Geometry;
 
 /// <summary>A point or direction in space, in the throttle frame unless its holder says otherwise.</summary>
@@ -68,4 +70,8 @@ public readonly record struct Vector3(double X, double Y, double Z)
 
     /// <summary>Part.</summary>
     public static Vector3 operator /(Vector3 a, double k) => new(a.X / k, a.Y / k, a.Z / k);
+
+    /// <summary>The coordinates to six decimals, for messages.</summary>
+    public override string ToString() =>
+        string.Create(CultureInfo.InvariantCulture, $"({X:0.######}, {Y:0.######}, {Z:0.######})");
 }
