@@ -24,7 +24,9 @@ public enum ViewSide
 /// <param name="B">Second feature point (mm on paper).</param>
 /// <param name="Side">Where it stands.</param>
 /// <param name="Text">What it says.</param>
-public sealed record WantedDimension(Vector2 A, Vector2 B, ViewSide Side, string Text);
+/// <param name="ClearA">Room to keep clear around the first point (mm): half a hole's centre mark, for one.</param>
+/// <param name="ClearB">The same at the second point.</param>
+public sealed record WantedDimension(Vector2 A, Vector2 B, ViewSide Side, string Text, double ClearA = 0, double ClearB = 0);
 
 /// <summary>Stacks dimensions outside a view in rows, so that none lies over another.</summary>
 /// <remarks>
@@ -57,20 +59,19 @@ public static class DimensionPlacer
         var direction = side is ViewSide.Below or ViewSide.Above ? new Vector2(1, 0) : new Vector2(0, 1);
         var dimensions = wanted
             .Where(w => Math.Abs(direction.Dot(w.B - w.A)) > Tolerance.Point)
-            .Select(w => new LinearDimension(w.A, w.B, direction, Vector2.Zero, w.Text, style))
+            .Select(w => new LinearDimension(w.A, w.B, direction, Vector2.Zero, w.Text, style, w.ClearA, w.ClearB))
             .DistinctBy(d => (Math.Round(d.Measured.From, 6), Math.Round(d.Measured.To, 6), d.Text))
             .OrderBy(d => Math.Round(d.Measured.To - d.Measured.From, 6))
             .ThenBy(d => d.Measured.From)
             .ToArray();
 
-        // A text moved outside its ends takes more room in its row, so rows and texts are settled in turn; each round that
-        // changes anything gives one more text a row's end for good, so the rounds are at most as many as the dimensions.
-        int[] rows;
-        do
+        // A text moved beyond its ends takes more room in its row, so rows and texts are settled in turn until nothing moves. A
+        // text seldom moves twice; the bound is there so that a sheet comes out whatever is asked for.
+        var rows = Rows(dimensions);
+        for (var round = 0; round < 4 * dimensions.Length && StepAside(dimensions, rows); round++)
         {
             rows = Rows(dimensions);
         }
-        while (StepAside(dimensions, rows));
 
         return dimensions.Select((d, i) => d with { Level = Level(view, side, direction, rows[i], style) });
     }

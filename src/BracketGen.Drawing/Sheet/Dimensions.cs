@@ -105,14 +105,17 @@ public static class Dimensions
         return items.ToImmutable();
     }
 
-    /// <summary>The two crossed centre lines of a circle, each <paramref name="overrun"/> (mm on paper) longer than it at both ends.</summary>
+    /// <summary>The crossed centre lines of a circle, <paramref name="overrun"/> (mm on paper) longer than it at all four ends.</summary>
     public static ImmutableArray<SheetItem> CentreMark(Vector2 centre, double radius, double overrun = 2)
     {
-        double reach = radius + overrun;
+        // Drawn from the middle outwards: dashes, not gaps, must cross at the centre (ISO 128-2).
+        var reach = radius + overrun;
         return
         [
-            new Stroke(centre - new Vector2(reach, 0), centre + new Vector2(reach, 0), LineKind.Centre),
-            new Stroke(centre - new Vector2(0, reach), centre + new Vector2(0, reach), LineKind.Centre),
+            new Stroke(centre, centre + new Vector2(reach, 0), LineKind.Centre),
+            new Stroke(centre, centre - new Vector2(reach, 0), LineKind.Centre),
+            new Stroke(centre, centre + new Vector2(0, reach), LineKind.Centre),
+            new Stroke(centre, centre - new Vector2(0, reach), LineKind.Centre),
         ];
     }
 }

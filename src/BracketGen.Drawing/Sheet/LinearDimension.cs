@@ -16,10 +16,11 @@ public sealed record LinearDimension
 
     /// <summary>
     /// The dimension of <paramref name="a"/> to <paramref name="b"/> (mm on paper), measured along <paramref name="direction"/>, with
-    /// its line through <paramref name="through"/>.
+    /// its line through <paramref name="through"/>. Extension lines keep clear of the feature points by <paramref name="clearA"/> and
+    /// <paramref name="clearB"/> (mm) and the gap: the room of a hole's centre lines, for one.
     /// </summary>
     /// <exception cref="ArgumentException">The points are level in the direction measured: there is nothing to measure.</exception>
-    public LinearDimension(Vector2 a, Vector2 b, Vector2 direction, Vector2 through, string text, DimensionStyle? style = null)
+    public LinearDimension(Vector2 a, Vector2 b, Vector2 direction, Vector2 through, string text, DimensionStyle? style = null, double clearA = 0, double clearB = 0)
     {
         Text = text;
         Style = style ?? DimensionStyle.Standard;
@@ -28,9 +29,11 @@ public sealed record LinearDimension
         if (Along.Dot(b - a) < 0)
         {
             (a, b) = (b, a);
+            (clearA, clearB) = (clearB, clearA);
         }
 
         (A, B) = (a, b);
+        (ClearA, ClearB) = (clearA, clearB);
         (_from, _to) = (Along.Dot(a), Along.Dot(b));
         if (!(_to - _from > Tolerance.Point))
         {
@@ -45,6 +48,12 @@ public sealed record LinearDimension
 
     /// <summary>The feature point at its end.</summary>
     public Vector2 B { get; }
+
+    /// <summary>Room kept clear around <see cref="A"/> (mm).</summary>
+    public double ClearA { get; }
+
+    /// <summary>Room kept clear around <see cref="B"/> (mm).</summary>
+    public double ClearB { get; }
 
     /// <summary>What is written.</summary>
     public string Text { get; }
@@ -119,8 +128,8 @@ public sealed record LinearDimension
     {
         var items = ImmutableArray.CreateBuilder<SheetItem>();
         Vector2 start = At(_from), end = At(_to);
-        AddExtension(items, A, start);
-        AddExtension(items, B, end);
+        AddExtension(items, A, ClearA, start);
+        AddExtension(items, B, ClearB, end);
 
         var lineFrom = ArrowsOutside ? _from - ArrowsRoom : _from;
         var lineTo = ArrowsOutside ? _to + ArrowsRoom : _to;
@@ -145,12 +154,12 @@ public sealed record LinearDimension
 
     private Vector2 At(double along) => along * Along + Level * Along.Left;
 
-    private void AddExtension(ImmutableArray<SheetItem>.Builder items, Vector2 feature, Vector2 foot)
+    private void AddExtension(ImmutableArray<SheetItem>.Builder items, Vector2 feature, double clear, Vector2 foot)
     {
         var way = foot - feature;
-        if (way.Length > Style.Gap)
+        if (way.Length > clear + Style.Gap)
         {
-            items.Add(new Stroke(feature + Style.Gap * way.Unit, foot + Style.Overrun * way.Unit, LineKind.Dimension));
+            items.Add(new Stroke(feature + (clear + Style.Gap) * way.Unit, foot + Style.Overrun * way.Unit, LineKind.Dimension));
         }
     }
 }

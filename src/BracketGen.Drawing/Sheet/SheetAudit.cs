@@ -30,7 +30,7 @@ public sealed record SheetFinding(SheetFault Fault, string Message, SheetItem It
 public static class SheetAudit
 {
     /// <summary>Ink may come this near (mm) to a text's box without a fault being called: it is what rounding makes of "touching".</summary>
-    private const double Slack = 0.05;
+    internal const double Slack = 0.05;
 
     /// <summary>All faults of <paramref name="page"/>, in drawing order; empty where it is clean.</summary>
     public static ImmutableArray<SheetFinding> Check(SheetPage page)
@@ -66,7 +66,7 @@ public static class SheetAudit
         return findings.ToImmutable();
     }
 
-    private static bool Crosses(SheetItem item, TextBox box) => item switch
+    internal static bool Crosses(SheetItem item, TextBox box) => item switch
     {
         Stroke stroke => box.IsCrossedBy(stroke.Segment),
         Polyline line => Edges(line.Points, line.Closed).Any(box.IsCrossedBy),
@@ -75,7 +75,7 @@ public static class SheetAudit
         _ => false,
     };
 
-    private static IEnumerable<Segment> Edges(ImmutableArray<Vector2> points, bool closed)
+    internal static IEnumerable<Segment> Edges(ImmutableArray<Vector2> points, bool closed)
     {
         for (var i = 0; i < (closed ? points.Length : points.Length - 1); i++)
         {

@@ -71,7 +71,7 @@ public sealed record TitleBlock
     public SheetBlock Draw(PageFormat format)
     {
         var drawn = new TitleBlockPainter();
-        const double row = 9, tall = 18;
+        const double row = 10, tall = 20;
 
         // From the foot up: identification, owner and title, responsibility, technical fields.
         var date = Date is { } d ? d.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : "";

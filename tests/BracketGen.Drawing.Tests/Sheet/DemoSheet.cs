@@ -30,11 +30,12 @@ internal static class DemoSheet
             Mass = "0.128 kg",
         }.Draw(format).LowerRightAt(new(frame.Max.X, frame.Min.Y));
 
+        var wide = frame.Width > 300;
         var table = SheetTable.Draw(
             "Bends",
             ["Bend", "Angle", "Direction", "Inside radius", "Allowance"],
             [["B1", "90°", "up", value.Radius(3), value.Length(6.32)], ["B2", "37.5°", "down", value.Radius(3), value.Length(2.63)]],
-            rightAligned: [1, 3, 4]).UpperRightAt(frame.Max - new Vector2(6, 6));
+            rightAligned: [1, 3, 4]);
         var notes = Notes.Numbered(
             "Notes",
             [
@@ -42,20 +43,32 @@ internal static class DemoSheet
                 "Bend allowance after DIN 6935. Bend a test strip first and compare.",
                 "Fully return the throttle by hand from every position, cold and hot, engine off, before the first start.",
             ],
-            110).UpperRightAt(new(frame.Max.X - 6, table.Bounds.Min.Y - 8));
+            wide ? 110 : 85);
         var warning = WarningBox.Draw(
             "Safety check failed: wrap at wide open",
             ["The wire leaves the groove 4° before the wide-open stop. Do not make this part."],
-            frame.Width > 300 ? 190 : 180).UpperLeftAt(new(frame.Min.X + 5, frame.Max.Y - 5));
+            wide ? 190 : 170).UpperLeftAt(new(frame.Min.X + 5, frame.Max.Y - 5));
+        if (wide)
+        {
+            table = table.UpperRightAt(frame.Max - new Vector2(6, 6));
+            notes = notes.UpperRightAt(new(frame.Max.X - 6, table.Bounds.Min.Y - 8));
+        }
+        else
+        {
+            notes = notes.LowerRightAt(new(frame.Max.X - 4, title.Bounds.Max.Y + 4));
+            table = table.UpperLeftAt(new(frame.Min.X + 4, notes.Bounds.Max.Y));
+        }
 
-        return new SheetPage(format)
-            .With(View(new(frame.Min.X + 55, frame.Min.Y + 125), value))
-            .With(warning).With(table).With(notes).With(title)
-            .With(ScaleBar.Millimetres(100).LowerLeftAt(new(frame.Min.X + 8, frame.Min.Y + 8)))
-            .With(ScaleBar.Inches(2).LowerLeftAt(new(frame.Min.X + 120, frame.Min.Y + 8)));
+        var page = new SheetPage(format)
+            .With(View(new(frame.Min.X + 55, frame.Min.Y + 125), frame, value))
+            .With(warning).With(table).With(notes).With(title);
+        return wide
+            ? page.With(ScaleBar.Millimetres(100).LowerLeftAt(new(frame.Min.X + 8, frame.Min.Y + 8)))
+                .With(ScaleBar.Inches(2).LowerLeftAt(new(frame.Min.X + 120, frame.Min.Y + 8)))
+            : page;
     }
 
-    private static SheetBlock View(Vector2 origin, ValueFormat value)
+    private static SheetBlock View(Vector2 origin, Bounds space, ValueFormat value)
     {
         const double width = 90, height = 60, corner = 8, hole = 3.3;
         Vector2 At(double x, double y) => origin + new Vector2(x, y);
@@ -75,15 +88,14 @@ internal static class DemoSheet
         items.Add(new Stroke(At(0, 42), At(width, 42), LineKind.Bend));
         items.Add(new Stroke(At(26, 0), At(26, 60), LineKind.Hidden));
 
-        items.AddRange(Dimensions.Callout(holes[1], hole, Angle.FromDegrees(65), ["3 x " + value.Diameter(6.6), "for M6"], 20));
-        items.AddRange(Dimensions.Radius(At(width - corner, corner), corner, Angle.FromDegrees(-40), value.Radius(corner), 16));
         items.AddRange(Dimensions.Angular(At(20, 60), Angle.FromDegrees(180), Angle.FromDegrees(50.2), 24, value.Degrees(Angle.FromDegrees(50.2)), 0));
         items.Add(new Stroke(At(20, 60), At(-8, 60), LineKind.Dimension));
 
         WantedDimension Wanted(Vector2 a, Vector2 b, ViewSide side)
         {
+            double Clear(Vector2 p) => holes.Contains(p) ? hole + 2 : 0;
             var length = side is ViewSide.Below or ViewSide.Above ? Math.Abs(b.X - a.X) : Math.Abs(b.Y - a.Y);
-            return new(a, b, side, value.Length(length));
+            return new(a, b, side, value.Length(length), Clear(a), Clear(b));
         }
 
         var dimensions = DimensionPlacer.Draw(outline.Bounds,
@@ -100,6 +112,12 @@ internal static class DemoSheet
             Wanted(At(8, 0), holes[2], ViewSide.Left),
             Wanted(At(8, 0), At(0, 42), ViewSide.Left),
         ]);
-        return SheetBlock.Around(items).And(dimensions);
+        items.AddRange(dimensions.Items);
+        void Callout(Vector2 centre, double radius, double degrees, params string[] lines) =>
+            items.AddRange(LeaderPlacer.Callout(items, space, centre, radius, Angle.FromDegrees(degrees), lines));
+
+        Callout(holes[1], hole, 65, "3 x " + value.Diameter(6.6), "for M6");
+        Callout(At(width - corner, corner), corner, -40, "2 x " + value.Radius(corner));
+        return SheetBlock.Around(items);
     }
 }
