@@ -1,0 +1,175 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+
+namespace BracketGen.Drawing.Sheet;
+
+/// <summary>The side of a view on which a dimension stands.</summary>
+public enum ViewSide
+{
+    /// <summary>Below the view, measured along x.</summary>
+    Below,
+
+    /// <summary>Above it, measured along x.</summary>
+    Above,
+
+    /// <summary>On its left, measured along y.</summary>
+    Left,
+
+    /// <summary>On its right, measured along y.</summary>
+    Right,
+}
+
+/// <summary>A dimension somebody wants on a view.</summary>
+/// <param name="A">First feature point (mm on paper).</param>
+/// <param name="B">Second feature point (mm on paper).</param>
+/// <param name="Side">Where it stands.</param>
+/// <param name="Text">What it says.</param>
+/// <param name="ClearA">Room to keep clear around the first point (mm): half a hole's centre mark, for one.</param>
+/// <param name="ClearB">The same at the second point.</param>
+public sealed record WantedDimension(Vector2 A, Vector2 B, ViewSide Side, string Text, double ClearA = 0, double ClearB = 0);
+
+/// <summary>Stacks dimensions outside a view in rows, so that none lies over another.</summary>
+/// <remarks>
+/// Short dimensions stand next to the view and the ones that span them farther out, so extension lines cross no dimension line
+/// they need not cross; a text that an extension line from a farther row would run through steps aside. Deterministic: the
+/// order of equals is the order given.
+/// </remarks>
+public static class DimensionPlacer
+{
+    /// <summary>
+    /// Places <paramref name="wanted"/> around <paramref name="view"/> (mm on paper, everything drawn of the view) and returns the
+    /// dimensions side by side in the order placed. A dimension without length is left out, and so is one that says the same
+    /// between the same extension lines on the same side.
+    /// </summary>
+    public static ImmutableArray<LinearDimension> Place(Bounds view, IEnumerable<WantedDimension> wanted, DimensionStyle? style = null)
+    {
+        var all = wanted.ToArray();
+        return [.. Enum.GetValues<ViewSide>().SelectMany(side => PlaceSide(view, side, [.. all.Where(w => w.Side == side)], style ?? DimensionStyle.Standard))];
+    }
+
+    /// <summary>The same as a block: everything drawn, and its bounds together with the view's.</summary>
+    public static SheetBlock Draw(Bounds view, IEnumerable<WantedDimension> wanted, DimensionStyle? style = null)
+    {
+        ImmutableArray<SheetItem> items = [.. Place(view, wanted, style).SelectMany(d => d.Draw())];
+        return new(items, items.Select(i => i.Bounds).Aggregate(view, (a, b) => a.Union(b)));
+    }
+
+    private static IEnumerable<LinearDimension> PlaceSide(Bounds view, ViewSide side, WantedDimension[] wanted, DimensionStyle style)
+    {
+        var direction = side is ViewSide.Below or ViewSide.Above ? new Vector2(1, 0) : new Vector2(0, 1);
+        var dimensions = wanted
+            .Where(w => Math.Abs(direction.Dot(w.B - w.A)) > Tolerance.Point)
+            .Select(w => new LinearDimension(w.A, w.B, direction, Vector2.Zero, w.Text, style, w.ClearA, w.ClearB))
+            .DistinctBy(d => (Math.Round(d.Measured.From, 6), Math.Round(d.Measured.To, 6), d.Text))
+            .OrderBy(d => Math.Round(d.Measured.To - d.Measured.From, 6))
+            .ThenBy(d => d.Measured.From)
+            .ToArray();
+
+        // A text moved beyond its ends takes more room in its row, so rows and texts are settled in turn until nothing moves. A
+        // text seldom moves twice; the bound is there so that a sheet comes out whatever is asked for.
+        var rows = Rows(dimensions);
+        for (var round = 0; round < 4 * dimensions.Length && StepAside(dimensions, rows); round++)
+        {
+            rows = Rows(dimensions);
+        }
+
+        return dimensions.Select((d, i) => d with { Level = Level(view, side, direction, rows[i], style) });
+    }
+
+    private static double Level(Bounds view, ViewSide side, Vector2 direction, int row, DimensionStyle style)
+    {
+        var offset = style.FirstOffset + row * style.NextOffset;
+        Vector2 point = side switch
+        {
+            ViewSide.Below => new(0, view.Min.Y - offset),
+            ViewSide.Above => new(0, view.Max.Y + offset),
+            ViewSide.Left => new(view.Min.X - offset, 0),
+            _ => new(view.Max.X + offset, 0),
+        };
+        return direction.Left.Dot(point);
+    }
+
+    /// <summary>Each dimension in the row next to the view in which it finds room beyond all shorter ones that it spans.</summary>
+    private static int[] Rows(LinearDimension[] dimensions)
+    {
+        var rows = new int[dimensions.Length];
+        for (var i = 0; i < dimensions.Length; i++)
+        {
+            while (Enumerable.Range(0, i).Any(j => rows[j] >= rows[i] && Clash(dimensions[i], dimensions[j], rows[j] > rows[i])))
+            {
+                rows[i]++;
+            }
+        }
+
+        return rows;
+    }
+
+    /// <summary>Two dimensions clash in one row where their room overlaps; and an outer one that lies within an inner one clashes anywhere.</summary>
+    private static bool Clash(LinearDimension longer, LinearDimension shorter, bool beyond)
+    {
+        if (beyond)
+        {
+            return longer.Measured.From <= shorter.Measured.From + Tolerance.Point && longer.Measured.To >= shorter.Measured.To - Tolerance.Point;
+        }
+
+        // Dimensions in a chain share an extension line: touching ends are no clash.
+        var (from, to) = longer.Reach;
+        var (otherFrom, otherTo) = shorter.Reach;
+        return from < otherTo - Tolerance.Point && otherFrom < to - Tolerance.Point;
+    }
+
+    /// <summary>Moves each text that an extension line on its way outwards would cross; whether any text went where it needs more room.</summary>
+    private static bool StepAside(LinearDimension[] dimensions, int[] rows)
+    {
+        for (var i = 0; i < dimensions.Length; i++)
+        {
+            var me = dimensions[i];
+            var lines = dimensions
+                .Where((_, j) => rows[j] > rows[i])
+                .SelectMany(d => (double[])[d.Measured.From, d.Measured.To])
+                .Concat(new[] { me.Measured.From, me.Measured.To })
+                .Distinct()
+                .Order()
+                .ToArray();
+            if (!IsCrossed(me, lines))
+            {
+                continue;
+            }
+
+            var half = (me.TextReach.To - me.TextReach.From) / 2;
+            var (from, to) = me.Measured;
+            var middle = (from + to) / 2;
+            var places = lines.Where(x => x >= from - Tolerance.Point && x <= to + Tolerance.Point)
+                .SelectMany(x => (double[])[x - half, x + half])
+                .Append(middle)
+                .Where(x => x - half >= from - Tolerance.Point && x + half <= to + Tolerance.Point)
+                .OrderBy(x => Math.Abs(x - middle))
+                .ThenBy(x => x);
+            var inside = places.Select(x => me with { TextMiddle = x }).FirstOrDefault(d => !IsCrossed(d, lines));
+            if (inside is not null)
+            {
+                dimensions[i] = inside;
+                continue;
+            }
+
+            // No room within: beyond an end, past every line that would run through it, the nearer end first.
+            var outside = lines.SelectMany(x => (double[])[x - half, x + half])
+                .Concat([me.MiddleBeyondEnd, me.MiddleBeforeStart])
+                .Where(x => x >= me.MiddleBeyondEnd - Tolerance.Point || x <= me.MiddleBeforeStart + Tolerance.Point)
+                .OrderBy(x => Math.Abs(x - middle))
+                .ThenByDescending(x => x)
+                .Select(x => me with { TextMiddle = x })
+                .First(d => !IsCrossed(d, lines));
+            dimensions[i] = outside;
+            return true;
+        }
+
+        return false;
+    }
+
+    private static bool IsCrossed(LinearDimension dimension, double[] lines)
+    {
+        var (from, to) = dimension.TextReach;
+        return lines.Any(x => x > from + Tolerance.Point && x < to - Tolerance.Point);
+    }
+}

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+
+namespace BracketGen.Drawing.Sheet;
+
+/// <summary>What is wrong with a sheet's layout.</summary>
+public enum SheetFault
+{
+    /// <summary>Two texts lie over each other.</summary>
+    TextOverlap,
+
+    /// <summary>A line or an arrowhead runs through a text.</summary>
+    TextCrossed,
+
+    /// <summary>A thing lies outside the drawing space.</summary>
+    OutsideFrame,
+
+    /// <summary>The font has no glyph for a character.</summary>
+    MissingGlyph,
+}
+
+/// <summary>One fault of a sheet.</summary>
+/// <param name="Fault">What is wrong.</param>
+/// <param name="Message">The fault in words.</param>
+/// <param name="Item">The thing at fault.</param>
+/// <param name="Other">The thing it collides with, where there is one.</param>
+public sealed record SheetFinding(SheetFault Fault, string Message, SheetItem Item, SheetItem? Other = null);
+
+/// <summary>Looks a composed sheet over as a drawing office's checker would: is everything legible and in its place?</summary>
+public static class SheetAudit
+{
+    /// <summary>Ink may come this near (mm) to a text's box without a fault being called: it is what rounding makes of "touching".</summary>
+    internal const double Slack = 0.05;
+
+    /// <summary>All faults of <paramref name="page"/>, in drawing order; empty where it is clean.</summary>
+    public static ImmutableArray<SheetFinding> Check(SheetPage page)
+    {
+        var findings = ImmutableArray.CreateBuilder<SheetFinding>();
+        var space = page.Space.Grow(Slack);
+        var texts = page.Items.OfType<TextItem>().Where(t => t.Text.Trim().Length > 0).Select(t => (Item: t, Box: new TextBox(t, Slack))).ToArray();
+
+        foreach (var item in page.Items.Where(i => !space.Holds(i.Bounds)))
+        {
+            findings.Add(new(SheetFault.OutsideFrame, $"{Describe(item)} lies outside the drawing space.", item));
+        }
+
+        for (var i = 0; i < texts.Length; i++)
+        {
+            var (text, box) = texts[i];
+            if (!SheetFont.Of(text.Weight).Covers(text.Text))
+            {
+                findings.Add(new(SheetFault.MissingGlyph, $"The sheet font lacks a character of {Describe(text)}.", text));
+            }
+
+            foreach (var (other, otherBox) in texts.Skip(i + 1).Where(t => t.Box.Overlaps(box)))
+            {
+                findings.Add(new(SheetFault.TextOverlap, $"{Describe(text)} and {Describe(other)} overlap.", text, other));
+            }
+
+            foreach (var item in page.Items.Where(item => Crosses(item, box)))
+            {
+                findings.Add(new(SheetFault.TextCrossed, $"{Describe(item)} runs through {Describe(text)}.", text, item));
+            }
+        }
+
+        return findings.ToImmutable();
+    }
+
+    internal static bool Crosses(SheetItem item, TextBox box) => item switch
+    {
+        Stroke stroke => box.IsCrossedBy(stroke.Segment),
+        Polyline line => Edges(line.Points, line.Closed).Any(box.IsCrossedBy),
+        // A ground that holds the whole text is what the text stands on.
+        Fill fill => box.Bounds.Touches(fill.Bounds) && !box.LiesIn(fill.Points) && Edges(fill.Points, true).Any(box.IsCrossedBy),
+        _ => false,
+    };
+
+    internal static IEnumerable<Segment> Edges(ImmutableArray<Vector2> points, bool closed)
+    {
+        for (var i = 0; i < (closed ? points.Length : points.Length - 1); i++)
+        {
+            var next = points[(i + 1) % points.Length];
+            if (points[i] != next)
+            {
+                yield return new LineSegment(points[i], next);
+            }
+        }
+    }
+
+    private static string Describe(SheetItem item) => item switch
+    {
+        TextItem text => $"the text “{text.Text}”",
+        Stroke { Segment: ArcSegment } stroke => $"a {Name(stroke.Kind)} arc",
+        Stroke stroke => $"a {Name(stroke.Kind)} line",
+        Polyline line => $"a {Name(line.Kind)} line",
+        _ => "a filled area",
+    };
+
+    private static string Name(LineKind kind) => kind.ToString().ToLowerInvariant();
+}

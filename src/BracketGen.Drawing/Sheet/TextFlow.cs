@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+
+namespace BracketGen.Drawing.Sheet;
+
+/// <summary>Text broken into lines.</summary>
+public static class TextFlow
+{
+    /// <summary>Distance of baselines as a multiple of the cap height: clears descenders from the ascenders below (ISO 3098-1 asks 1.4 at least for accented capitals).</summary>
+    public const double LineSpacing = 1.7;
+
+    /// <summary>
+    /// The lines of <paramref name="text"/>, none wider than <paramref name="width"/> (mm) at a cap <paramref name="height"/> (mm).
+    /// Breaks at blanks; a word wider than the line is broken inside. A line break in the text stays one.
+    /// </summary>
+    public static ImmutableArray<string> Wrap(string text, double width, double height, FontWeight weight = FontWeight.Regular)
+    {
+        var font = SheetFont.Of(weight);
+        bool Fits(string line) => font.Width(line, height) <= width;
+
+        var lines = ImmutableArray.CreateBuilder<string>();
+        foreach (var paragraph in text.Split('\n'))
+        {
+            var line = "";
+            foreach (var word in paragraph.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            {
+                var longer = line.Length == 0 ? word : line + " " + word;
+                if (Fits(longer))
+                {
+                    line = longer;
+                    continue;
+                }
+
+                if (line.Length > 0)
+                {
+                    lines.Add(line);
+                }
+
+                line = word;
+                while (!Fits(line) && line.Length > 1)
+                {
+                    var take = Enumerable.Range(1, line.Length - 1).LastOrDefault(n => Fits(line[..n]), 1);
+                    lines.Add(line[..take]);
+                    line = line[take..];
+                }
+            }
+
+            lines.Add(line);
+        }
+
+        return lines.ToImmutable();
+    }
+}
