@@ -10,11 +10,26 @@ public static class CandidateSearch
     private static readonly Angle Step = Angle.FromDegrees(3);
     private static readonly double[] Widths = [0, 0.5, 1];
 
-    /// <summary>All candidates for <paramref name="body"/> (opening counter-clockwise), best first, quick checks done.</summary>
+    /// <summary>
+    /// All candidates for <paramref name="body"/> (opening counter-clockwise), best first, quick checks done. The adjuster is
+    /// moved off mid range only where nothing is found with it there.
+    /// </summary>
     public static IReadOnlyList<Candidate> All(Job job, ThrottleBody body)
     {
+        var usable = UsableShift(job);
+        var found = Shaped(job, body, Level(job, body, usable).Concat(Placements(job, body, [0])));
+        if (usable > 0 && !found.Any(c => c.QuickChecks.All(k => k.Passes || k.Kind == CheckKind.Advice)))
+        {
+            found = found.Concat(Shaped(job, body, Placements(job, body, [-usable, usable])));
+        }
+
+        return [.. found.OrderBy(c => c.Cost)];
+    }
+
+    private static IEnumerable<Candidate> Shaped(Job job, ThrottleBody body, IEnumerable<StopPlacement> placements)
+    {
         var found = new List<Candidate>();
-        foreach (var placement in Placements(job, body))
+        foreach (var placement in placements)
         {
             var travel = Travel.Solve(
                 body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value);
@@ -33,13 +48,13 @@ public static class CandidateSearch
             }
         }
 
-        return [.. found.OrderBy(c => c.Cost)];
+        return found;
     }
 
     /// <summary>The check that fails where no bracket could be shaped at all.</summary>
     public static Check NoShape(Job job, ThrottleBody body)
     {
-        var reachable = Placements(job, body).Any();
+        var reachable = Placements(job, body, [0]).Any();
         return new(
             "bracket-shape", "A bracket that joins mount face and stop", CheckKind.Function, Quantity.Number, 0, Bound.AtLeast, 1,
             Sources.Geometry,
@@ -51,37 +66,40 @@ public static class CandidateSearch
     private static double LargestTension(ThrottleBody body, Travel travel) =>
         travel.Sweep.Max(w => body.Springs.TorqueAt(w.Opening.Radians / travel.Rotation.Radians) / Math.Max(1, w.Arm));
 
-    private static IEnumerable<StopPlacement> Placements(Job job, ThrottleBody body)
-    {
-        var quadrant = body.Quadrant;
-        var cable = job.Vehicle.Cable;
-        var usable = cable.OuterEnd.AdjusterRange / 2 * (1 - job.Preferences.AdjusterReserve);
-        double[] shifts = usable > 0 ? [0, -usable, usable] : [0];
-        StopPlacement? At(Angle angle, double shift) =>
-            StopPlacement.At(quadrant, cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, angle, shift);
+    private static double UsableShift(Job job) =>
+        job.Vehicle.Cable.OuterEnd.AdjusterRange / 2 * (1 - job.Preferences.AdjusterReserve);
 
-        foreach (var angle in LeavingAngles.Of(quadrant, body.Mount.Plane.Normal, job.Preferences.LeastWrap, Step))
+    private static StopPlacement? Place(Job job, ThrottleBody body, Angle leaving, double shift) => StopPlacement.At(
+        body.Quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, leaving, shift);
+
+    private static IReadOnlyList<Angle> Angles(Job job, ThrottleBody body) =>
+        LeavingAngles.Of(body.Quadrant, body.Mount.Plane.Normal, job.Preferences.LeastWrap, Step);
+
+    private static IEnumerable<StopPlacement> Placements(Job job, ThrottleBody body, double[] shifts) =>
+        from angle in Angles(job, body)
+        from shift in shifts
+        select Place(job, body, angle, shift) into placement
+        where placement is not null
+        select placement;
+
+    // Where the stop's face comes parallel to the mount face, the adjuster may bring both into one plane.
+    private static IEnumerable<StopPlacement> Level(Job job, ThrottleBody body, double usable)
+    {
+        var mount = body.Mount.Plane;
+        foreach (var angle in Angles(job, body))
         {
-            foreach (var shift in shifts)
+            if (Place(job, body, angle, 0) is not { } middle || middle.Direction.Cross(mount.Normal).Length > 1e-9)
             {
-                if (At(angle, shift) is { } placement)
-                {
-                    yield return placement;
-                }
+                continue;
             }
 
-            // Where the stop's face comes parallel to the mount face, the adjuster may bring both into one plane.
-            if (At(angle, 0) is { } middle && middle.Direction.Cross(body.Mount.Plane.Normal).Length < 1e-9)
+            var height = mount.HeightOf(middle.Seat);
+            foreach (var thickness in job.Shop.Stock.Select(s => s.Thickness).Distinct())
             {
-                foreach (var thickness in job.Shop.Stock.Select(s => s.Thickness).Distinct())
+                var shift = middle.Direction.Dot(mount.Normal) > 0 ? height - thickness : -height;
+                if (Math.Abs(shift) <= usable && Place(job, body, angle, shift) is { } level)
                 {
-                    var height = body.Mount.Plane.HeightOf(middle.Seat);
-                    var facing = middle.Direction.Dot(body.Mount.Plane.Normal) > 0;
-                    var shift = facing ? height - thickness : -height;
-                    if (Math.Abs(shift) <= usable && At(angle, shift) is { } level)
-                    {
-                        yield return level;
-                    }
+                    yield return level;
                 }
             }
         }

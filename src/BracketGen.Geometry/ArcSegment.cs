@@ -25,6 +25,8 @@ public sealed record ArcSegment : Segment
         Radius = radius;
         From = from;
         Sweep = sweep;
+        Start = centre + Vector2.FromPolar(radius, from);
+        End = centre + Vector2.FromPolar(radius, from + sweep);
     }
 
     /// <summary>Centre of the circle.</summary>
@@ -45,10 +47,10 @@ public sealed record ArcSegment : Segment
     private double Sign => Math.Sign(Sweep.Radians);
 
     /// <inheritdoc/>
-    public override Vector2 Start => Centre + Vector2.FromPolar(Radius, From);
+    public override Vector2 Start { get; }
 
     /// <inheritdoc/>
-    public override Vector2 End => Centre + Vector2.FromPolar(Radius, From + Sweep);
+    public override Vector2 End { get; }
 
     /// <inheritdoc/>
     public override double Length => Radius * Math.Abs(Sweep.Radians);

@@ -97,14 +97,14 @@ public static class BlankOutline
                 continue;
             }
 
-            for (var r = radius; r > radius / 64; r *= 0.75)
+            // The rounding may use up the straight edge beside the bend, but not reach into the bend itself.
+            Segment before = contour.Segments[i], after = contour.Segments[(i + 1) % contour.Segments.Length];
+            var turn = (after.StartTangent.Polar - before.EndTangent.Polar).Normalised.Magnitude;
+            var tangent = Math.Tan(turn.Radians / 2);
+            var room = 0.999 * Math.Min(straight, Math.Min(before.Length, after.Length));
+            if (tangent > 1e-6 && Fillet.Round(contour, i, Math.Min(radius, room / tangent)) is { } rounded)
             {
-                // The rounding may use up the straight edge beside the bend, but not reach into the bend itself.
-                if (Fillet.Round(contour, i, r) is { } rounded && rounded.Segments[i].End.DistanceTo(corner) <= straight)
-                {
-                    contour = rounded;
-                    break;
-                }
+                contour = rounded;
             }
         }
 

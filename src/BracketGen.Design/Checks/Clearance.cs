@@ -18,7 +18,7 @@ public static class Clearance
 
     /// <summary>
     /// Least signed distance (mm) from the sheet to the thing whose signed distance is <paramref name="distance"/>: a lower
-    /// bound, at most <paramref name="error"/> (mm) below the true value.
+    /// bound, at most <paramref name="error"/> (mm), or a fiftieth of it where it is larger, below the true value.
     /// </summary>
     /// <param name="sheet">The folded sheet.</param>
     /// <param name="distance">Signed distance (mm) of a point of the throttle frame, negative inside.</param>
@@ -33,12 +33,13 @@ public static class Clearance
         var flat = sheet.Flat;
         var queue = new PriorityQueue<Box, double>();
         var best = double.PositiveInfinity;
+        double Settled() => double.IsInfinity(best) ? best : best - Math.Max(error, best / 50);
         var bounds = flat.Blank.Outline.Bounds;
         var halfThickness = flat.Thickness / 2;
         Push(new(bounds.Centre, halfThickness, new(bounds.Width / 2, bounds.Height / 2), halfThickness, false));
         while (queue.TryDequeue(out var box, out var bound))
         {
-            if (bound >= best - error || bound >= enough)
+            if (bound >= Settled() || bound >= enough)
             {
                 return Math.Min(bound, best);
             }
@@ -89,7 +90,7 @@ public static class Clearance
                     distance(sheet.Fold(box.Middle, box.Height + box.HalfHeight)))));
             }
 
-            if (here - radius < best - error)
+            if (here - radius < Settled())
             {
                 queue.Enqueue(box, here - radius);
             }
