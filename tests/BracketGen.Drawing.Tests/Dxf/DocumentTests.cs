@@ -160,7 +160,8 @@ public class DocumentTests
     [Fact]
     public void The_machine_s_culture_changes_nothing()
     {
-        var expected = new DxfWriter().Write(Sample());
+        var versions = Enum.GetValues<DxfVersion>();
+        var expected = versions.Select(v => new DxfWriter(v).Write(Sample())).ToList();
         var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
         culture.NumberFormat.NumberDecimalSeparator = ",";
         culture.NumberFormat.NegativeSign = "~";
@@ -169,8 +170,7 @@ public class DocumentTests
         {
             CultureInfo.CurrentCulture = culture;
             Assert.Equal("~1,5", (-1.5).ToString());
-            Assert.Equal(expected, new DxfWriter().Write(Sample()));
-            Assert.Equal(new DxfWriter(DxfVersion.R12).Write(Sample()), new DxfWriter(DxfVersion.R12).Write(Sample()));
+            Assert.Equal(expected, versions.Select(v => new DxfWriter(v).Write(Sample())));
         }
         finally
         {
