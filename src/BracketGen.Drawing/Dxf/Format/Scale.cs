@@ -5,7 +5,7 @@ namespace BracketGen.Drawing.Dxf.Format;
 /// <summary>From millimetres to the file's unit.</summary>
 internal readonly record struct Scale(DxfUnits Units)
 {
-    // ISO/IEC 80000-3: one inch is 25.4 mm. Division keeps whole inches whole.
+    // International yard and pound agreement, 1959: one inch is 25.4 mm. Division keeps whole inches whole.
     private double PerUnit => Units == DxfUnits.Inches ? 25.4 : 1;
 
     public double Of(double length) => length / PerUnit;
