@@ -1,0 +1,17 @@
+using BracketGen.Drawing.Dxf.Format;
+
+namespace BracketGen.Drawing.Dxf;
+
+/// <summary>Writes DXF files of one release of the format.</summary>
+/// <remarks>Immutable, thread-safe.</remarks>
+/// <param name="Version">The release.</param>
+public sealed record DxfWriter(DxfVersion Version = DxfVersion.R2000) : IDxfWriter
+{
+    /// <inheritdoc/>
+    public byte[] Write(DxfDrawing drawing) => Version switch
+    {
+        DxfVersion.R2000 => DocumentR2000.Write(drawing),
+        DxfVersion.R12 => DocumentR12.Write(drawing),
+        _ => throw new ArgumentOutOfRangeException(nameof(drawing), Version, "No such release of DXF."),
+    };
+}
