@@ -1,0 +1,117 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using BracketGen.Design;
+using BracketGen.Drawing.Text;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+
+namespace BracketGen.Drawing.Result;
+
+/// <summary>Writes a solution as JSON for other programs; the published schema is docs/result.schema.json.</summary>
+public static class ResultJson
+{
+    /// <summary>Version of the layout; raised when a reader of the old one would be misled.</summary>
+    public const int Version = 1;
+
+    /// <summary>The bytes of result.json, the same for the same solution.</summary>
+    /// <param name="solution">The solution.</param>
+    /// <param name="allowed">Failed safety checks that the user allowed by name.</param>
+    public static byte[] Write(Solution solution, IReadOnlyList<string> allowed) =>
+        Encoding.UTF8.GetBytes(JsonSerializer.Serialize(ModelOf(solution, allowed), ResultContext.Readable.ResultModel) + "\n");
+
+    private static ResultModel ModelOf(Solution solution, IReadOnlyList<string> allowed)
+    {
+        var job = solution.Job;
+        return new(
+            "BracketGen result", Version, solution.Passes ? "pass" : "fail",
+            new(job.Vehicle.Name, job.Body.Name, job.Body.Opens == OpeningSense.Clockwise ? "clockwise" : "counter-clockwise",
+                job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
+                job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == LengthUnit.Inch ? "in" : "mm"),
+            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket),
+            [.. solution.Checks.Select(CheckOf)], allowed, Cautions.All);
+    }
+
+    private static ResultTravel TravelOf(Solution solution)
+    {
+        var travel = solution.Travel;
+        return new(
+            Round(travel.FreePlay), Round(travel.AvailablePull), Round(travel.PullToWideOpen), Round(travel.OverTravel),
+            Round(travel.Rotation.Degrees), Round(travel.Reached.Degrees), travel.ReachesWideOpen, Round(travel.PedalAtFirstMove),
+            Round(travel.PedalAtWideOpen), Round(travel.Closed.Wrap.Degrees), Round(travel.WideOpen.Wrap.Degrees),
+            solution.Remedy is { } r
+                ? new(Round(r.GrooveScale), Round(r.PullNeeded), Round(r.LeverScale), r.FreePlayNeeded is { } f ? Round(f) : null)
+                : null);
+    }
+
+    private static ResultStop? StopOf(StopPlacement? placement) => placement is null
+        ? null
+        : new(
+            Point(placement.Seat), Point(placement.Direction), Round(placement.Leaving.Normalised.Degrees), Round(placement.Straight),
+            Round(placement.AdjusterShift), Round(placement.FreePlay));
+
+    private static ResultBracket? BracketOf(Design.Bracket? bracket)
+    {
+        if (bracket is null)
+        {
+            return null;
+        }
+
+        var corner = bracket.Flat.Blank.Outline.Bounds.Min;
+        var flat = bracket.Flat.Shift(-corner);
+        var bounds = flat.Blank.Outline.Bounds;
+        var mount = bracket.Folded.Flanges[0].Shift(Vector3.From(corner));
+        return new(
+            bracket.Stock.Material.Designation, bracket.Stock.Thickness, Round(bracket.Mass * 1e6), Round(flat.Blank.Area),
+            Round(flat.Blank.CutLength), Round(bounds.Width), Round(bounds.Height), bracket.SeatOnTop ? "top" : "bottom", bracket.Die?.Opening,
+            [
+                .. flat.Bends.Select(b => new ResultBend(
+                    b.From, b.To, Point(b.Start), Point(b.End), b.IsUp ? "up" : "down", Round(b.Turn.Magnitude.Degrees),
+                    b.InsideRadius, Round(b.Allowance), b.Rule.Name)),
+            ],
+            [
+                .. bracket.Holes.Select(h => new ResultHole(
+                    h.Name, h.Purpose == HolePurpose.Bolt ? "bolt" : "stop", Point(h.Centre - corner), h.Diameter, h.IsSlot, h.Thread?.Name)),
+            ],
+            [Point(mount.Origin), Point(mount.X), Point(mount.Y), Point(mount.Z)]);
+    }
+
+    private static ResultCheck CheckOf(Check check)
+    {
+        var (unit, scale) = check.Quantity switch
+        {
+            Quantity.Length => ("mm", 1.0),
+            Quantity.Angle => ("deg", 180 / Math.PI),
+            _ => ("1", 1.0),
+        };
+        return new(
+            check.Id, check.Title, CheckText.Kind(check.Kind), unit, Round(scale * check.Value),
+            check.Bound == Bound.AtLeast ? "at least" : "at most", Round(scale * check.Limit), Round(scale * check.Margin), check.Passes,
+            check.Source, check.Consequence);
+    }
+
+    private static double[] Point(Vector3 p) => [Round(p.X), Round(p.Y), Round(p.Z)];
+
+    private static double[] Point(Vector2 p) => [Round(p.X), Round(p.Y)];
+
+    // Nine decimals lose nothing that matters and hide the last bit's noise.
+    private static double Round(double value)
+    {
+        var rounded = Math.Round(value, 9);
+        return rounded == 0 ? 0 : rounded;
+    }
+}
+
+/// <summary>Serialization of the result without reflection.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, NewLine = "\n",
+    DefaultIgnoreCondition = JsonIgnoreCondition.Never)]
+[JsonSerializable(typeof(ResultModel))]
+internal sealed partial class ResultContext : JsonSerializerContext
+{
+    /// <summary>Letters as they are, not as escapes: people read the file too.</summary>
+    public static ResultContext Readable { get; } =
+        new(new JsonSerializerOptions(Default.Options) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+}

@@ -1,0 +1,41 @@
+namespace BracketGen.Drawing.Result;
+
+/// <summary>The machine's copy of a solution. Lengths in mm, angles in degrees, masses in g, whatever the job's unit.</summary>
+public sealed record ResultModel(
+    string Format, int Version, string Verdict, ResultJob Job, ResultTravel Travel, ResultStop? Stop, ResultBracket? Bracket,
+    IReadOnlyList<ResultCheck> Checks, IReadOnlyList<string> AllowedByName, IReadOnlyList<string> Cautions);
+
+/// <summary>What was asked.</summary>
+public sealed record ResultJob(
+    string Vehicle, string ThrottleBody, string Opens, string Shop, string PartNumber, string Revision, string? Date, string Units);
+
+/// <summary>The travel.</summary>
+public sealed record ResultTravel(
+    double FreePlay, double AvailablePull, double PullToWideOpen, double OverTravel, double Rotation, double Reached, bool ReachesWideOpen,
+    double PedalAtFirstMove, double PedalAtWideOpen, double WrapClosed, double WrapWideOpen, ResultRemedy? Remedy);
+
+/// <summary>What would mend a valve that does not open fully, each alone.</summary>
+public sealed record ResultRemedy(double QuadrantScale, double PullNeeded, double PedalLeverScale, double? FreePlayNeeded);
+
+/// <summary>Where the stop is, in the throttle frame as measured.</summary>
+public sealed record ResultStop(
+    IReadOnlyList<double> Seat, IReadOnlyList<double> Direction, double LeavingAngle, double StraightWire, double AdjusterShift, double FreePlay);
+
+/// <summary>The bracket.</summary>
+public sealed record ResultBracket(
+    string Material, double Thickness, double Mass, double BlankArea, double CutLength, double BlankWidth, double BlankHeight,
+    string SeatSide, double? DieOpening, IReadOnlyList<ResultBend> Bends, IReadOnlyList<ResultHole> Holes, IReadOnlyList<IReadOnlyList<double>> MountFrame);
+
+/// <summary>A bend; coordinates of the flat pattern from the blank's lower left corner, the strip lies to the left of start-end.</summary>
+public sealed record ResultBend(
+    int From, int To, IReadOnlyList<double> Start, IReadOnlyList<double> End, string Direction, double Angle, double InsideRadius,
+    double Allowance, string Rule);
+
+/// <summary>A hole or slot; coordinates of the flat pattern from the blank's lower left corner.</summary>
+public sealed record ResultHole(
+    string Name, string Purpose, IReadOnlyList<double> Centre, double Diameter, bool OpenSlot, string? Thread);
+
+/// <summary>A check.</summary>
+public sealed record ResultCheck(
+    string Id, string Title, string Kind, string Unit, double Value, string Bound, double Limit, double Margin, bool Passes, string Source,
+    string Consequence);

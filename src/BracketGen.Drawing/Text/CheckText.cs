@@ -1,0 +1,47 @@
+using System.Globalization;
+using BracketGen.Design;
+using BracketGen.Geometry;
+
+namespace BracketGen.Drawing.Text;
+
+/// <summary>The numbers of a check as people read them, in the job's unit.</summary>
+public static class CheckText
+{
+    /// <summary>A check's value, limit or margin with its unit.</summary>
+    /// <param name="quantity">What the number is.</param>
+    /// <param name="value">The number in the internal unit.</param>
+    /// <param name="units">Unit of length.</param>
+    public static string Number(Quantity quantity, double value, LengthUnit units)
+    {
+        var text = quantity switch
+        {
+            Quantity.Length when units == LengthUnit.Inch => (value / 25.4).ToString("0.000", CultureInfo.InvariantCulture) + " in",
+            Quantity.Length => value.ToString("0.0#", CultureInfo.InvariantCulture) + " mm",
+            Quantity.Angle => new Angle(value).Degrees.ToString("0.0", CultureInfo.InvariantCulture) + "°",
+            Quantity.Fraction => (100 * value).ToString("0", CultureInfo.InvariantCulture) + " %",
+            _ => value.ToString("0.##", CultureInfo.InvariantCulture),
+        };
+        return text.StartsWith("-0", StringComparison.Ordinal) && text.All(c => c is '-' or '0' or '.' or ' ' or 'm' or 'i' or 'n' or '°' or '%')
+            ? text[1..]
+            : text;
+    }
+
+    /// <summary>A check's value.</summary>
+    public static string Value(Check check, LengthUnit units) => Number(check.Quantity, check.Value, units);
+
+    /// <summary>A check's limit: «at least 3.0 mm».</summary>
+    public static string Limit(Check check, LengthUnit units) =>
+        (check.Bound == Bound.AtLeast ? "at least " : "at most ") + Number(check.Quantity, check.Limit, units);
+
+    /// <summary>A check's margin.</summary>
+    public static string Margin(Check check, LengthUnit units) => Number(check.Quantity, check.Margin, units);
+
+    /// <summary>What a check's kind means, in one word or two.</summary>
+    public static string Kind(CheckKind kind) => kind switch
+    {
+        CheckKind.Safety => "safety",
+        CheckKind.Function => "function",
+        CheckKind.Making => "making",
+        _ => "advice",
+    };
+}
