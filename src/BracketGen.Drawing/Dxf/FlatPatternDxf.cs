@@ -18,7 +18,7 @@ public static class FlatPatternDxf
     {
         var bounds = bracket.Flat.Blank.Outline.Bounds;
         var flat = bracket.Flat.Shift(-bounds.Min);
-        var label = $"{job.Document.PartNumber} {job.Document.Revision}".Trim();
+        var label = string.Concat($"{job.Document.PartNumber} {job.Document.Revision}".Where(StrokeFont.Knows)).Trim();
         List<DxfEntity> entities = [.. RegionEntities.Of(flat.Blank, DxfLayers.CutThrough)];
         foreach (var bend in flat.Bends)
         {
@@ -34,7 +34,7 @@ public static class FlatPatternDxf
         }
 
         return new(
-            job.Units == LengthUnit.Inch ? DxfUnits.Inch : DxfUnits.Millimetre, DxfLayers.All, entities,
+            job.Units == LengthUnit.Inch ? DxfUnits.Inches : DxfUnits.Millimetres, DxfLayers.All, entities,
             string.Join('\n', Heading(bracket, label).Concat(warnings)));
     }
 

@@ -113,5 +113,5 @@ internal sealed partial class ResultContext : JsonSerializerContext
 {
     /// <summary>Letters as they are, not as escapes: people read the file too.</summary>
     public static ResultContext Readable { get; } =
-        new(new JsonSerializerOptions(Default.Options) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+        new(new JsonSerializerOptions(Default.Options!) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
 }
