@@ -1,0 +1,23 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using BracketGen.Profiles.Toml;
+
+namespace BracketGen.Profiles.Forms;
+
+/// <summary>
+/// What a value may look like: it reads the value and writes the schema from one declaration, so that the two cannot differ.
+/// </summary>
+internal abstract class Form<T>
+{
+    /// <summary>What may stand here, in words that fit after «allowed:».</summary>
+    public abstract string Allowed { get; }
+
+    /// <summary>Reads a value, or reports every mistake in it and answers false.</summary>
+    public abstract bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out T result);
+
+    /// <summary>JSON Schema of the value.</summary>
+    public abstract JsonObject Schema();
+
+    /// <summary>A value as it would be written in a file without a unit; null where the schema need not show it.</summary>
+    public virtual JsonNode? Written(T value) => null;
+}

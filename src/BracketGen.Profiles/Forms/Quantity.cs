@@ -1,0 +1,158 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Text.Json.Nodes;
+using BracketGen.Profiles.Toml;
+using BracketGen.Profiles.Units;
+
+namespace BracketGen.Profiles.Forms;
+
+/// <summary>A number, bare in its standard unit or in quotes with any unit of its kind; read into internal units.</summary>
+/// <param name="standard">Unit of a bare number.</param>
+/// <param name="least">Least value allowed, in the standard unit.</param>
+/// <param name="most">Greatest value allowed, in the standard unit.</param>
+internal sealed class Quantity(Unit standard, double least, double most) : Form<double>
+{
+    // A limit written in another unit may miss itself by a rounding: 12 in is 304.79999999999995 mm.
+    private const double Rounding = 1e-12;
+
+    public static Quantity Number(double least, double most) => new(UnitTable.One, least, most);
+
+    public static Quantity Length(double least, double most) => new(UnitTable.Millimetre, least, most);
+
+    public static Quantity Angle(double least, double most) => new(UnitTable.Degree, least, most);
+
+    public Unit Standard => standard;
+
+    public double Least => least * standard.Factor;
+
+    public override string Allowed
+    {
+        get
+        {
+            var unit = standard.Kind == UnitKind.Number ? "" : " " + standard.Name;
+            return $"{UnitTable.With(standard.Kind)} from {Plain(least)} to {Plain(most)}{unit}";
+        }
+    }
+
+    public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out double result)
+    {
+        if (Convert(value, key, reading) is not { } converted)
+        {
+            result = 0;
+            return false;
+        }
+
+        result = converted;
+        var slack = Rounding * Math.Max(Math.Abs(least), Math.Abs(most)) * standard.Factor;
+        if (converted >= least * standard.Factor - slack && converted <= most * standard.Factor + slack)
+        {
+            return true;
+        }
+
+        var inStandard = value is TomlText ? $" {value.Written} is {Show(converted)}." : "";
+        reading.Report(value, key, Allowed, $"Check the number and its unit; {BareUnit}.{inStandard}");
+        return false;
+    }
+
+    /// <summary>A value in internal units as a person reads it, in the standard unit.</summary>
+    public string Show(double internalValue)
+    {
+        var unit = standard.Kind == UnitKind.Number ? "" : " " + standard.Name;
+        return (internalValue / standard.Factor).ToString("0.####", CultureInfo.InvariantCulture) + unit;
+    }
+
+    public override JsonObject Schema()
+    {
+        var number = new JsonObject { ["type"] = "number", ["minimum"] = least, ["maximum"] = most };
+        if (standard.Kind == UnitKind.Number)
+        {
+            return number;
+        }
+
+        return new JsonObject { ["anyOf"] = new JsonArray(number, new JsonObject { ["type"] = "string", ["pattern"] = Pattern }) };
+    }
+
+    public override JsonNode? Written(double value) => JsonValue.Create(Math.Round(value / standard.Factor, 9));
+
+    private string BareUnit => standard.Kind == UnitKind.Number ? "it has no unit" : $"a number without a unit is in {standard.Name}";
+
+    private string UnitsWanted => $"Give {UnitTable.With(standard.Kind)} in {UnitTable.NamesOf(standard.Kind)}";
+
+    private string Pattern
+    {
+        get
+        {
+            var words = UnitTable.All.Where(u => u.Kind == standard.Kind).SelectMany(u => u.Spellings).Select(Spaced);
+            return $"^[ \\t]*({QuantityText.NumberPattern})[ \\t]*({string.Join('|', words)})[ \\t]*$";
+        }
+    }
+
+    // Between the letters of a product of units spaces, dots and hyphens are free: «N m», «N·m», «lbf-in».
+    private static string Spaced(string spelling) => string.Join("[ \\t·⋅*-]*", spelling.Select(c => c.ToString()));
+
+    private double? Convert(TomlValue value, string key, Reading reading)
+    {
+        switch (value)
+        {
+            case TomlNumber { Number: var number } when double.IsFinite(number):
+                return number * standard.Factor;
+            case TomlNumber:
+                reading.Report(value, key, Allowed, "Give a finite number.");
+                return null;
+            case TomlText text:
+                return FromText(text, key, reading);
+            default:
+                reading.Report(value, key, Allowed, standard.Kind == UnitKind.Number
+                    ? "Give one number, without quotes."
+                    : $"Give one number in {standard.Name}, or one in quotes with a unit.");
+                return null;
+        }
+    }
+
+    private double? FromText(TomlText text, string key, Reading reading)
+    {
+        if (standard.Kind == UnitKind.Number)
+        {
+            reading.Report(text, key, Allowed, "Write the number without quotes and without a unit.");
+            return null;
+        }
+
+        if (QuantityText.Split(text.Text) is not var (number, word))
+        {
+            var advice = text.Text.Contains(',') ? "Write the decimal sign as a point." : $"{UnitsWanted}, for example \"{Example}\".";
+            reading.Report(text, key, Allowed, advice);
+            return null;
+        }
+
+        if (word.Length == 0)
+        {
+            reading.Report(text, key, Allowed, $"Add a unit inside the quotes, or leave the quotes away; {BareUnit}.");
+            return null;
+        }
+
+        if (UnitTable.Find(word) is not { } unit)
+        {
+            var near = Nearest.To(word, UnitTable.All.Where(u => u.Kind == standard.Kind).Select(u => u.Name));
+            reading.Report(text, key, Allowed, $"«{word}» is no unit known here{(near is null ? "" : $"; did you mean {near}?")} {UnitsWanted}.".Replace("here Give", "here. Give", StringComparison.Ordinal));
+            return null;
+        }
+
+        if (unit.Kind != standard.Kind)
+        {
+            reading.Report(text, key, Allowed, $"{unit.Name} is a unit of {UnitTable.With(unit.Kind).Split(' ')[1]}. {UnitsWanted}.");
+            return null;
+        }
+
+        if (!double.IsFinite(number))
+        {
+            reading.Report(text, key, Allowed, "Give a finite number.");
+            return null;
+        }
+
+        return number * unit.Factor;
+    }
+
+    private string Example => $"{Plain(Math.Round((least + most) / 2, 1))} {standard.Name}";
+
+    private static string Plain(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+
+namespace BracketGen.Profiles;
+
+/// <summary>A kind of profile file.</summary>
+/// <param name="Word">What <c>profile = </c> says.</param>
+/// <param name="SchemaFile">Name of the schema's file.</param>
+internal sealed record ProfileKind(string Word, string SchemaFile)
+{
+    public static readonly ProfileKind ThrottleBody = new("throttle body", "throttle-body.schema.json");
+    public static readonly ProfileKind Vehicle = new("vehicle", "vehicle.schema.json");
+    public static readonly ProfileKind Shop = new("shop", "shop.schema.json");
+    public static readonly ProfileKind Job = new("job", "job.schema.json");
+
+    public static readonly ImmutableArray<ProfileKind> All = [ThrottleBody, Vehicle, Shop, Job];
+}

@@ -1,0 +1,31 @@
+using BracketGen.Design;
+using BracketGen.Profiles.Forms;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary><c>[document]</c> of a job: the title block.</summary>
+internal static class DocumentSection
+{
+    private static readonly Key<string> PartNumber = new("part_number", new TextForm(40), "Identification number of the part.");
+
+    private static readonly Key<string> Revision = new("revision", new TextForm(10), "Revision index.");
+
+    private static readonly Key<string> Title = new("title", new TextForm(80), "Title of the drawing.");
+
+    private static readonly Key<DateOnly> Date = new("date", new DateForm(), "Date of issue; left out: the field stays blank.", isRequired: false);
+
+    private static readonly Key<string> Creator = new("creator", new TextForm(40), "Who drew it; left out: the field stays blank.", isRequired: false);
+
+    private static readonly Key<string> Approver = new("approver", new TextForm(40), "Who approved it; left out: the field stays blank.", isRequired: false);
+
+    private static readonly Key<Projection> Layout = Key<Projection>.WithDefault(
+        "projection",
+        new WordForm<Projection>(("first angle", Projection.FirstAngle), ("third angle", Projection.ThirdAngle)),
+        "How the views are laid out (ISO 5456-2).",
+        Projection.FirstAngle);
+
+    public static Section<DocumentData> Form { get; } = new(
+        "the title block",
+        [PartNumber, Revision, Title, Date, Creator, Approver, Layout],
+        v => new(v.Get(PartNumber), v.Get(Revision), v.Get(Title), v.OrNull(Date), v.Get(Creator), v.Get(Approver), v.Get(Layout)));
+}

@@ -1,0 +1,23 @@
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Forms;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary><c>[cable.fitting]</c> of a vehicle.</summary>
+internal static class EndFittingSection
+{
+    private static readonly Key<double> Diameter = new("diameter", Quantity.Length(1, 30), "Diameter of the end fitting.");
+
+    private static readonly Key<double> Length = new("length", Quantity.Length(1, 60), "Length of the end fitting along its own axis.");
+
+    public static Variants<EndFitting> Form { get; } = new(
+        "an end fitting",
+        "kind",
+        "Its shape: a barrel lies across the wire, a nipple along it.",
+        ("barrel", Cylinder("a barrel", EndFittingKind.Barrel)),
+        ("nipple", Cylinder("a nipple", EndFittingKind.Nipple)),
+        ("ball", new("a ball", [Diameter], v => new(EndFittingKind.Ball, v.Get(Diameter), v.Get(Diameter)))));
+
+    private static Section<EndFitting> Cylinder(string what, EndFittingKind kind) =>
+        new(what, [Diameter, Length], v => new(kind, v.Get(Diameter), v.Get(Length)));
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Units;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary>A material with the thicknesses the shop has of it.</summary>
+internal sealed record StockedMaterial(Material Material, ImmutableArray<double> Thicknesses);
+
+/// <summary>One <c>[[materials]]</c> of a shop.</summary>
+internal static class MaterialSection
+{
+    private static readonly Key<string> Designation = new("designation", new TextForm(60), "Designation with temper, as on the order.");
+
+    private static readonly Key<double> Density = new("density", new Quantity(UnitTable.KilogramPerCubicMetre, 500, 25000), "Density.");
+
+    private static readonly Key<double> Modulus = new("modulus", new Quantity(UnitTable.Gigapascal, 1, 500), "Young's modulus.");
+
+    private static readonly Key<double> Poisson = new("poisson", Quantity.Number(0, 0.49), "Poisson's ratio; no unit.");
+
+    private static readonly Key<double> Yield = new(
+        "yield", new Quantity(UnitTable.Megapascal, 10, 3000), "Yield strength or 0.2 % proof strength, the least the standard promises.");
+
+    private static readonly Key<double> Endurance = new(
+        "endurance", new Quantity(UnitTable.Megapascal, 1, 2000), "Stress amplitude, fully reversed, that the sheet stands for the life of the vehicle.");
+
+    private static readonly Key<double> AcrossGrain = new(
+        "least_radius_across_grain", Quantity.Number(0, 20), "Least inside bend radius over thickness, bend line across the grain; no unit.");
+
+    private static readonly Key<double> AlongGrain = new(
+        "least_radius_along_grain", Quantity.Number(0, 20), "Least inside bend radius over thickness, bend line along the grain; no unit.");
+
+    private static readonly Key<BendGroup> Group = new(
+        "bend_group",
+        new WordForm<BendGroup>(
+            ("soft brass or copper", BendGroup.SoftBrassOrCopper),
+            ("soft steel or aluminium", BendGroup.SoftSteelOrAluminium),
+            ("cold-rolled or spring steel", BendGroup.ColdRolledOrSpringSteel)),
+        "Row of the bend allowance table in Machinery's Handbook.");
+
+    private static readonly Key<string> Source = new("source", new TextForm(400), "Where the numbers come from.");
+
+    private static readonly Key<ImmutableArray<double>> Thicknesses = new(
+        "thicknesses", new ListForm<double>(Quantity.Length(0.3, 25), 1, 40), "Thicknesses in stock.");
+
+    public static Section<StockedMaterial> Form { get; } = new(
+        "a material",
+        [Designation, Density, Modulus, Poisson, Yield, Endurance, AcrossGrain, AlongGrain, Group, Source, Thicknesses],
+        v => new(
+            new()
+            {
+                Designation = v.Get(Designation),
+                Density = v.Get(Density),
+                Modulus = v.Get(Modulus),
+                Poisson = v.Get(Poisson),
+                Yield = v.Get(Yield),
+                Endurance = v.Get(Endurance),
+                LeastRadiusAcrossGrain = v.Get(AcrossGrain),
+                LeastRadiusAlongGrain = v.Get(AlongGrain),
+                BendGroup = v.Get(Group),
+                Source = v.Get(Source),
+            },
+            v.Get(Thicknesses)),
+        [
+            new([AcrossGrain, AlongGrain], CheckGrain),
+            new([Thicknesses], CheckTwice),
+        ]);
+
+    private static void CheckGrain(SectionValues values)
+    {
+        if (values.Get(AlongGrain) < values.Get(AcrossGrain))
+        {
+            values.Report(AlongGrain, $"{AcrossGrain.Name} or more", "Sheet cracks sooner with the bend line along the grain: exchange the two numbers.");
+        }
+    }
+
+    private static void CheckTwice(SectionValues values)
+    {
+        var thicknesses = values.Get(Thicknesses);
+        for (var i = 1; i < thicknesses.Length; i++)
+        {
+            if (thicknesses[..i].Any(t => ShopSection.IsSame(t, thicknesses[i])))
+            {
+                values.ReportItem(Thicknesses, i, "", "each thickness once", "Take the second one out.");
+            }
+        }
+    }
+}

@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using BracketGen.Design;
+using BracketGen.Geometry;
+using BracketGen.Profiles.Forms;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary>Preferences with the places of the materials named, to be held against the shop.</summary>
+internal sealed record LocatedPreferences(Preferences Preferences, ImmutableArray<Located<string>> Materials);
+
+/// <summary><c>[preferences]</c> of a job: every key may be left out.</summary>
+internal static class PreferencesSection
+{
+    private static readonly Preferences Usual = new();
+
+    private static readonly Key<Measured> FreePlay = Key<Measured>.WithDefault(
+        "free_play", new MeasuredForm(Quantity.Length(0.1, 20), 10), "Slack wanted in the wire at the closed stop.", Usual.FreePlay);
+
+    private static readonly Key<double> LeastFreePlay = Length(
+        "least_free_play", 0, 20, "Least slack at the closed stop that surely lets the valve close.", Usual.LeastFreePlay);
+
+    private static readonly Key<double> OverTravelReserve = Length(
+        "over_travel_reserve", 0, 50, "Pull that must be left at the floor when the valve is wide open.", Usual.OverTravelReserve);
+
+    private static readonly Key<double> MostOverTravel = Length(
+        "most_over_travel", 0, 100, "Over-travel above which the pedal needs a stop of its own.", Usual.MostOverTravel);
+
+    private static readonly Key<double> LeastWrap = Key<double>.WithDefault(
+        "least_wrap", Quantity.Angle(0, 90), "Wrap that must be left at the wide-open stop.", Usual.LeastWrap.Radians);
+
+    private static readonly Key<double> FittingClearance = Length(
+        "fitting_clearance", 0, 100, "Clearance between the end fitting and the stop with everything that stands out of it.", Usual.FittingClearance);
+
+    private static readonly Key<double> SweepClearance = Length(
+        "sweep_clearance", 0, 50, "Clearance between what moves and the bracket.", Usual.SweepClearance);
+
+    private static readonly Key<double> KeepOutClearance = Length(
+        "keep_out_clearance", 0, 50, "Clearance between the bracket and keep-out spaces.", Usual.KeepOutClearance);
+
+    private static readonly Key<double> AdjusterReserve = Key<double>.WithDefault(
+        "adjuster_reserve", Quantity.Number(0, 1), "Part of the adjuster's half range that the design leaves unused; no unit.", Usual.AdjusterReserve);
+
+    private static readonly Key<StopOpening> Opening = Key<StopOpening>.WithDefault(
+        "stop_opening",
+        new WordForm<StopOpening>(("as needed", StopOpening.AsNeeded), ("hole", StopOpening.Hole), ("open slot", StopOpening.OpenSlot)),
+        "How the outer's end is let into the stop flange.",
+        Usual.StopOpening);
+
+    private static readonly Key<ImmutableArray<Located<string>>> Materials = Key<ImmutableArray<Located<string>>>.WithDefault(
+        "materials",
+        new ListForm<Located<string>>(new LocatedForm<string>(new TextForm(60)), 0, 100),
+        "Designations of the materials allowed, out of the shop's; left out or empty: all of them.",
+        []);
+
+    private static readonly Key<double> LeastThickness = Length("least_thickness", 0.3, 25, "Thinnest sheet allowed.", Usual.LeastThickness);
+
+    private static readonly Key<double> MostThickness = Length("most_thickness", 0.3, 25, "Thickest sheet allowed.", Usual.MostThickness);
+
+    private static readonly Key<double> CornerRadius = Length("corner_radius", 0, 50, "Radius wanted at outline corners.", Usual.CornerRadius);
+
+    public static Section<LocatedPreferences> Form { get; } = new(
+        "preferences",
+        [
+            FreePlay, LeastFreePlay, OverTravelReserve, MostOverTravel, LeastWrap, FittingClearance, SweepClearance,
+            KeepOutClearance, AdjusterReserve, Opening, Materials, LeastThickness, MostThickness, CornerRadius,
+        ],
+        v => new(
+            new()
+            {
+                FreePlay = v.Get(FreePlay),
+                LeastFreePlay = v.Get(LeastFreePlay),
+                OverTravelReserve = v.Get(OverTravelReserve),
+                MostOverTravel = v.Get(MostOverTravel),
+                LeastWrap = new Angle(v.Get(LeastWrap)),
+                FittingClearance = v.Get(FittingClearance),
+                SweepClearance = v.Get(SweepClearance),
+                KeepOutClearance = v.Get(KeepOutClearance),
+                AdjusterReserve = v.Get(AdjusterReserve),
+                StopOpening = v.Get(Opening),
+                Materials = [.. v.Get(Materials).Select(m => m.Value)],
+                LeastThickness = v.Get(LeastThickness),
+                MostThickness = v.Get(MostThickness),
+                CornerRadius = v.Get(CornerRadius),
+            },
+            v.Get(Materials)),
+        [
+            new([FreePlay, LeastFreePlay], v => CheckOrder(v, LeastFreePlay, v.Get(LeastFreePlay), FreePlay, v.Get(FreePlay).Value)),
+            new([OverTravelReserve, MostOverTravel], v => CheckOrder(v, OverTravelReserve, v.Get(OverTravelReserve), MostOverTravel, v.Get(MostOverTravel))),
+            new([LeastThickness, MostThickness], v => CheckOrder(v, LeastThickness, v.Get(LeastThickness), MostThickness, v.Get(MostThickness))),
+        ]);
+
+    private static Key<double> Length(string name, double least, double most, string help, double usual) =>
+        Key<double>.WithDefault(name, Quantity.Length(least, most), help, usual);
+
+    private static void CheckOrder(SectionValues values, Key<double> less, double lessValue, Key more, double moreValue)
+    {
+        if (lessValue > moreValue)
+        {
+            // Whichever of the two stands in the file is the one to look at.
+            var at = values.Has(less) ? less : more;
+            values.Report(
+                at,
+                at == less ? $"{more.Name} or less, at most {Compare.Millimetres(moreValue)}" : $"{less.Name} or more, at least {Compare.Millimetres(lessValue)}",
+                $"Here {less.Name} is {Compare.Millimetres(lessValue)} and {more.Name} is {Compare.Millimetres(moreValue)}{(values.Has(less) && values.Has(more) ? "" : " (a key left out has its usual value)")}.");
+        }
+    }
+}

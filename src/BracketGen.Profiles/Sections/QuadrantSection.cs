@@ -1,0 +1,57 @@
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Forms;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary><c>[quadrant]</c> of a throttle body.</summary>
+internal static class QuadrantSection
+{
+    private static readonly Key<Measured> PitchRadius = new(
+        "pitch_radius", new MeasuredForm(Quantity.Length(5, 200), 20), "Radius of the wire's centre line in the groove.");
+
+    private static readonly Key<Measured> Rotation = new(
+        "rotation", new MeasuredForm(Quantity.Angle(10, 170), 20), "Rotation from the closed stop to the wide-open stop.");
+
+    private static readonly Key<Measured> PocketAngle = new(
+        "pocket_angle", new MeasuredForm(Quantity.Angle(-360, 360), 20), "Polar angle of the end fitting's centre at the closed stop, counter-clockwise from the x axis.");
+
+    private static readonly Key<double> GrooveExtent = new(
+        "groove_extent", Quantity.Angle(10, 330), "Arc of groove, from the pocket on, that can carry the wire.");
+
+    private static readonly Key<double> GrooveWidth = new("groove_width", Quantity.Length(0.5, 20), "Width of the groove.");
+
+    private static readonly Key<double> SlotWidth = new(
+        "slot_width", Quantity.Length(0.5, 20), "Width of the slot through which the wire enters the pocket.");
+
+    private static readonly Key<double> OuterRadius = new("outer_radius", Quantity.Length(5, 250), "Radius over the flanges beside the groove.");
+
+    private static readonly Key<double> Thickness = new(
+        "thickness", Quantity.Length(1, 60), "Thickness over the flanges beside the groove.");
+
+    private static readonly Key<double> HubRadius = new(
+        "hub_radius",
+        Quantity.Length(2, 250),
+        "Radius of the hub: what of the quadrant is not the grooved sector lies within it. Left out: the whole disc of outer_radius is taken to move.",
+        isRequired: false);
+
+    public static Section<Quadrant> Form { get; } = new(
+        "a quadrant",
+        [PitchRadius, Rotation, PocketAngle, GrooveExtent, GrooveWidth, SlotWidth, OuterRadius, Thickness, HubRadius],
+        v => new()
+        {
+            Groove = new CircularGroove(v.Get(PitchRadius)),
+            Rotation = v.Get(Rotation),
+            Pocket = v.Get(PocketAngle),
+            GrooveExtent = v.Get(GrooveExtent),
+            GrooveWidth = v.Get(GrooveWidth),
+            SlotWidth = v.Get(SlotWidth),
+            OuterRadius = v.Get(OuterRadius),
+            Thickness = v.Get(Thickness),
+            HubRadius = v.Get(HubRadius, v.Get(OuterRadius)),
+        },
+        [
+            new([OuterRadius, PitchRadius], v => Compare.AtLeast(v, OuterRadius, v.Get(PitchRadius).Value, PitchRadius)),
+            new([Thickness, GrooveWidth], v => Compare.AtLeast(v, Thickness, v.Get(GrooveWidth), GrooveWidth)),
+        ]);
+}

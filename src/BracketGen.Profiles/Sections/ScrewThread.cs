@@ -1,0 +1,71 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal.Standards;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary>A cable adjuster's thread.</summary>
+/// <param name="Diameter">Nominal diameter (mm).</param>
+/// <param name="Pitch">Pitch (mm).</param>
+internal readonly record struct ScrewThread(double Diameter, double Pitch);
+
+/// <summary>
+/// A thread as it is called: metric «M8x1» (ISO 965-1) or «M8» for the coarse pitch, or in inches «5/16-24», diameter and threads
+/// per inch (ASME B1.1).
+/// </summary>
+internal sealed partial class ScrewThreadForm : Form<ScrewThread>
+{
+    private const string Pattern = "^(M[0-9]+([.][0-9]+)?([x×][0-9]+([.][0-9]+)?)?|[0-9]+/[0-9]+-[0-9]+)$";
+    private const double Inch = 25.4;
+
+    public override string Allowed => "a thread such as \"M8x1\" or \"5/16-24\", 3 to 30 mm in diameter with a pitch of 0.2 to 4 mm";
+
+    public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out ScrewThread result)
+    {
+        if (value is TomlText text && From(text.Text.Trim()) is { } thread)
+        {
+            result = thread;
+            if (thread.Diameter is >= 3 and <= 30 && thread.Pitch is >= 0.2 and <= 4 && thread.Pitch < thread.Diameter / 2)
+            {
+                return true;
+            }
+
+            reading.Report(value, key, Allowed, "Measure the thread again.");
+            return false;
+        }
+
+        result = default;
+        reading.Report(value, key, Allowed, "Write diameter and pitch as on the thread gauge; only M4 to M12 have their coarse pitch filled in.");
+        return false;
+    }
+
+    public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = Pattern };
+
+    private static ScrewThread? From(string text)
+    {
+        if (!Form().IsMatch(text))
+        {
+            return null;
+        }
+
+        if (!text.StartsWith('M'))
+        {
+            var parts = text.Split('/', '-').Select(Number).ToArray();
+            return new(parts[0] / parts[1] * Inch, Inch / parts[2]);
+        }
+
+        var metric = text[1..].Split('x', '×').Select(Number).ToArray();
+        return metric.Length == 2 ? new(metric[0], metric[1])
+            : MetricThread.All.FirstOrDefault(t => t.Diameter == metric[0]) is { } known ? new(known.Diameter, known.Pitch)
+            : null;
+    }
+
+    private static double Number(string digits) => double.Parse(digits, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(Pattern, RegexOptions.CultureInvariant)]
+    private static partial Regex Form();
+}

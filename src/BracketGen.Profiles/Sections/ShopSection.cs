@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary>A shop's file.</summary>
+internal static class ShopSection
+{
+    private static readonly Key<string> Name = new("name", new TextForm(80), "Name of the shop, for the title block.");
+
+    private static readonly Key<CuttingProcess> Process = new(
+        "process",
+        new WordForm<CuttingProcess>(("laser", CuttingProcess.Laser), ("plasma", CuttingProcess.Plasma), ("water jet", CuttingProcess.WaterJet)),
+        "How the shop cuts.");
+
+    private static readonly Key<double> Kerf = new("kerf", Quantity.Length(0, 10), "Width of the cut.");
+
+    private static readonly Key<PublishedBendRule> BendRule = new(
+        "bend_rule",
+        new WordForm<PublishedBendRule>(("DIN 6935", PublishedBendRule.Din6935), ("Machinery's Handbook", PublishedBendRule.MachinerysHandbook)),
+        "The published bend rule where there is no test bend.");
+
+    private static readonly Key<ImmutableArray<StockedMaterial>> Materials = new(
+        "materials", new ListForm<StockedMaterial>(MaterialSection.Form, 1, 100), "The materials in stock.");
+
+    private static readonly Key<double> Opening = new("opening", Quantity.Length(2, 300), "Width of the V.");
+
+    private static readonly Key<double> DieRadius = new(
+        "inside_radius", Quantity.Length(0.1, 50), "Inside radius of the bend it gives in air bending.");
+
+    private static readonly Section<PressBrakeDie> Die = new(
+        "a die",
+        [Opening, DieRadius],
+        v => new(v.Get(Opening), v.Get(DieRadius)),
+        [new([Opening, DieRadius], CheckDie)]);
+
+    private static readonly Key<ImmutableArray<PressBrakeDie>> Dies = new(
+        "dies", new ListForm<PressBrakeDie>(Die, 1, 100), "The V-dies of the press brake.");
+
+    private static readonly Key<string> BentMaterial = new("material", new TextForm(60), "Designation of the sheet that was bent.");
+
+    private static readonly Key<double> BentThickness = new("thickness", Quantity.Length(0.3, 25), "Its thickness.");
+
+    private static readonly Key<double> BentRadius = new("inside_radius", Quantity.Length(0.1, 50), "Inside radius measured on the test bend; that of one of the dies.");
+
+    private static readonly Key<double> K = new(
+        "k", Quantity.Number(0, 0.5), "Distance of the neutral fibre from the inside face over the thickness; no unit.");
+
+    private static readonly Section<TestBend> Bend = new(
+        "a test bend",
+        [BentMaterial, BentThickness, BentRadius, K],
+        v => new(v.Get(BentMaterial), v.Get(BentThickness), v.Get(BentRadius), v.Get(K)));
+
+    private static readonly Key<ImmutableArray<TestBend>> TestBends = Key<ImmutableArray<TestBend>>.WithDefault(
+        "test_bends", new ListForm<TestBend>(Bend, 0, 1000), "The shop's own test bends.", []);
+
+    public static Section<Shop> Form { get; } = new(
+        "a shop",
+        [Name, Process, Kerf, BendRule, Materials, Dies, TestBends],
+        v => new()
+        {
+            Name = v.Get(Name),
+            Process = v.Get(Process),
+            Kerf = v.Get(Kerf),
+            Stock = [.. v.Get(Materials).SelectMany(m => m.Thicknesses.Select(t => new Stock(m.Material, t)))],
+            Dies = v.Get(Dies),
+            TestBends = v.Get(TestBends),
+            BendRule = v.Get(BendRule),
+        },
+        [
+            new([Materials], CheckMaterials),
+            new([Materials, TestBends], CheckTestedSheet),
+            new([Dies, TestBends], CheckTestedDie),
+        ]);
+
+    /// <summary>Whether two lengths (mm) are the same, written perhaps in two units.</summary>
+    /// <remarks>The same nanometre by which <see cref="Shop.RuleFor"/> finds a test bend.</remarks>
+    public static bool IsSame(double a, double b) => Math.Abs(a - b) < 1e-6;
+
+    private static void CheckDie(SectionValues values)
+    {
+        if (values.Get(DieRadius) >= values.Get(Opening) / 2)
+        {
+            values.Report(DieRadius, $"less than half the opening, {Compare.Millimetres(values.Get(Opening) / 2)}", "A V cannot give a radius as wide as itself: about 0.16 of the opening is usual.");
+        }
+    }
+
+    private static void CheckMaterials(SectionValues values)
+    {
+        var materials = values.Get(Materials);
+        for (var i = 1; i < materials.Length; i++)
+        {
+            if (materials[..i].Any(m => m.Material.Designation == materials[i].Material.Designation))
+            {
+                values.ReportItem(Materials, i, "designation", "each designation once", "Put the thicknesses of one material into one entry.");
+            }
+        }
+    }
+
+    // A test bend that no sheet or die of the shop matches would be passed over without a word.
+    private static void CheckTestedSheet(SectionValues values)
+    {
+        var (materials, bends) = (values.Get(Materials), values.Get(TestBends));
+        for (var i = 0; i < bends.Length; i++)
+        {
+            var material = materials.FirstOrDefault(m => m.Material.Designation == bends[i].Material);
+            if (material is null)
+            {
+                var names = materials.Select(m => m.Material.Designation).ToArray();
+                var near = Nearest.To(bends[i].Material, names);
+                values.ReportItem(TestBends, i, "material", string.Join(" or ", names.Select(n => $"\"{n}\"")), near is null ? "Name one of the shop's materials." : $"Did you mean \"{near}\"?");
+            }
+            else if (!material.Thicknesses.Any(t => IsSame(t, bends[i].Thickness)))
+            {
+                values.ReportItem(TestBends, i, "thickness", $"a thickness in stock: {string.Join(", ", material.Thicknesses.Select(Compare.Millimetres))}", "Correct the thickness, or add it to the material's thicknesses.");
+            }
+        }
+    }
+
+    private static void CheckTestedDie(SectionValues values)
+    {
+        var (dies, bends) = (values.Get(Dies), values.Get(TestBends));
+        for (var i = 0; i < bends.Length; i++)
+        {
+            if (!dies.Any(d => IsSame(d.InsideRadius, bends[i].InsideRadius)))
+            {
+                values.ReportItem(TestBends, i, "inside_radius", $"the inside radius of one of the dies: {string.Join(", ", dies.Select(d => Compare.Millimetres(d.InsideRadius)))}", "Give the die the radius that was measured, or correct the test bend.");
+            }
+        }
+    }
+}

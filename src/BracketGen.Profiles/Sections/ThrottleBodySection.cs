@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using BracketGen.Design;
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Forms;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary>A throttle body's file.</summary>
+internal static class ThrottleBodySection
+{
+    private static readonly Key<string> Name = new("name", new TextForm(80), "Name of the throttle body.");
+
+    private static readonly Key<OpeningSense> Opens = new(
+        "opens",
+        new WordForm<OpeningSense>(("counter-clockwise", OpeningSense.CounterClockwise), ("clockwise", OpeningSense.Clockwise)),
+        "Which way the quadrant turns when the valve opens, seen by the eye that looks at the quadrant.");
+
+    private static readonly Key<double> Bore = new("bore", Quantity.Length(10, 200), "Diameter of the bore.");
+
+    private static readonly Key<double> ShaftDiameter = new(
+        "shaft_diameter", Quantity.Length(2, 50), "Diameter of the throttle shaft where it crosses the bore.");
+
+    private static readonly Key<Quadrant> Quadrant = new("quadrant", QuadrantSection.Form, "The grooved sector that the cable pulls.");
+
+    private static readonly Key<ReturnSprings> Springs = new("return_springs", ReturnSpringsSection.Form, "The springs that close the valve.");
+
+    private static readonly Key<MountFace> Mount = new("mount", MountSection.Form, "The flat face that the bracket is bolted to.");
+
+    private static readonly Key<ImmutableArray<KeepOut>> KeepOuts = Key<ImmutableArray<KeepOut>>.WithDefault(
+        "keep_out", new ListForm<KeepOut>(KeepOutSection.Form, 0, 100), "Spaces that the bracket must stay out of.", []);
+
+    public static Section<ThrottleBody> Form { get; } = new(
+        "a throttle body",
+        [Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, Mount, KeepOuts],
+        v => new()
+        {
+            Name = v.Get(Name),
+            Opens = v.Get(Opens),
+            Bore = v.Get(Bore),
+            ShaftDiameter = v.Get(ShaftDiameter),
+            Quadrant = v.Get(Quadrant),
+            Springs = v.Get(Springs),
+            Mount = v.Get(Mount),
+            KeepOuts = v.Get(KeepOuts),
+        },
+        [new([Bore, ShaftDiameter], v => Compare.MoreThan(v, Bore, v.Get(ShaftDiameter), ShaftDiameter))]);
+}

@@ -1,0 +1,18 @@
+using BracketGen.Design;
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Forms;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary>A vehicle's file.</summary>
+internal static class VehicleSection
+{
+    private static readonly Key<string> Name = new("name", new TextForm(80), "Name of the vehicle.");
+
+    private static readonly Key<Cable> Cable = new("cable", CableSection.Form, "The throttle cable the vehicle brings.");
+
+    private static readonly Key<Pedal> Pedal = new("pedal", PedalSection.Form, "The accelerator pedal the vehicle brings.");
+
+    public static Section<Vehicle> Form { get; } = new(
+        "a vehicle", [Name, Cable, Pedal], v => new(v.Get(Name), v.Get(Cable), v.Get(Pedal)));
+}

@@ -1,0 +1,13 @@
+namespace BracketGen.Profiles.Units;
+
+/// <summary>What a value measures.</summary>
+internal enum UnitKind
+{
+    Number,
+    Length,
+    Angle,
+    Force,
+    Torque,
+    Stress,
+    Density,
+}
