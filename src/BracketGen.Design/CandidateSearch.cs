@@ -56,7 +56,7 @@ public static class CandidateSearch
     {
         var reachable = Placements(job, body, [0]).Any();
         return new(
-            "bracket-shape", "A bracket that joins mount face and stop", CheckKind.Function, Quantity.Number, 0, Bound.AtLeast, 1,
+            "bracket-shape", "A bracket that joins mount face and stop", CheckKind.Function, CheckUnit.Number, 0, Bound.AtLeast, 1,
             Sources.Geometry,
             reachable
                 ? "No leaving angle gives a stop that a flat plate or one bend can reach from the mount face. Choose another mount face, or change the free inner length."

@@ -24,7 +24,7 @@ public static class BracketChecks
             var worst = group.MinBy(h => outline.DistanceTo(h.Centre) - HoleDistances.CentreToEdge(h.Diameter))!;
             var name = group.Key == HolePurpose.Bolt ? "bolt" : "stop";
             yield return new(
-                $"{name}-hole-edge", $"Centre of hole {worst.Name} to the edge", CheckKind.Making, Quantity.Length,
+                $"{name}-hole-edge", $"Centre of hole {worst.Name} to the edge", CheckKind.Making, CheckUnit.Length,
                 outline.DistanceTo(worst.Centre), Bound.AtLeast, HoleDistances.CentreToEdge(worst.Diameter), Sources.EdgeDistance,
                 "The hole tears out of the edge. Widen the flange.");
         }
@@ -32,14 +32,14 @@ public static class BracketChecks
         if (bracket.Stop.IsSlot)
         {
             yield return new(
-                "slot-edge", "Metal beside the open slot", CheckKind.Making, Quantity.Length,
+                "slot-edge", "Metal beside the open slot", CheckKind.Making, CheckUnit.Length,
                 SlotSide(bracket), Bound.AtLeast, thickness, Sources.CommonPractice,
                 "The lips beside the slot bend open. Widen the flange.");
         }
 
         var smallest = bracket.Holes.Min(h => h.Diameter);
         yield return new(
-            "smallest-hole", "Smallest hole or slot", CheckKind.Making, Quantity.Length,
+            "smallest-hole", "Smallest hole or slot", CheckKind.Making, CheckUnit.Length,
             smallest, Bound.AtLeast, CuttingLimits.SmallestHole(process, thickness), Sources.CommonPractice,
             "The process does not cut so small a hole clean in this thickness. Drill it, or use thinner sheet.");
 
@@ -54,13 +54,13 @@ public static class BracketChecks
         if (cable.OuterEnd is SlottedClip clip)
         {
             yield return new(
-                "clip-neck", "Sheet thickness in the clip's neck", CheckKind.Function, Quantity.Length,
+                "clip-neck", "Sheet thickness in the clip's neck", CheckKind.Function, CheckUnit.Length,
                 thickness, Bound.AtMost, clip.NeckLength, Sources.Profile,
                 "The outer's neck does not go over the sheet. Use thinner sheet.");
         }
 
         yield return new(
-            "fitting-through-stop", "End fitting through the stop's opening", CheckKind.Function, Quantity.Number,
+            "fitting-through-stop", "End fitting through the stop's opening", CheckKind.Function, CheckUnit.Number,
             bracket.Seat.FittingPasses ? 1 : 0, Bound.AtLeast, 1, Sources.Geometry,
             "The end fitting cannot be brought through the hole: use an open slot.");
     }
@@ -75,24 +75,24 @@ public static class BracketChecks
             .Select(h => (Hole: h, Distance: DistanceToBend(h, bend)))
             .MinBy(h => h.Distance);
         yield return new(
-            $"hole-bend{suffix}", $"Edge of hole {nearest.Hole.Name} to bend{which}", CheckKind.Making, Quantity.Length,
+            $"hole-bend{suffix}", $"Edge of hole {nearest.Hole.Name} to bend{which}", CheckKind.Making, CheckUnit.Length,
             nearest.Distance, Bound.AtLeast, HoleDistances.EdgeToBend(thickness), Sources.CommonPractice,
             "The hole is pulled out of round by the bend. Move the bend or the hole apart.");
 
         yield return new(
-            $"bend-radius{suffix}", $"Inside radius of bend{which}, grain across it", CheckKind.Making, Quantity.Length,
+            $"bend-radius{suffix}", $"Inside radius of bend{which}, grain across it", CheckKind.Making, CheckUnit.Length,
             bend.InsideRadius, Bound.AtLeast, bracket.Stock.Material.LeastRadiusAcrossGrain * thickness, bracket.Stock.Material.Source,
             "The sheet cracks on the outside of the bend. Use a wider die or a softer sheet.");
         if (bracket.Die is { } die)
         {
             yield return new(
-                $"shortest-flange{suffix}", $"Shorter flange at bend{which}, outside", CheckKind.Making, Quantity.Length,
+                $"shortest-flange{suffix}", $"Shorter flange at bend{which}, outside", CheckKind.Making, CheckUnit.Length,
                 ShorterFlange(bracket, bend), Bound.AtLeast, die.ShortestFlange(bend.Turn), "geometry of the V-die, (V/2) / cos(A/2)",
                 "The flange drops into the die before the bend is done. Use a narrower die or a longer flange.");
         }
 
         yield return new(
-            $"bend-angle{suffix}", $"Bend angle of bend{which}", CheckKind.Making, Quantity.Angle,
+            $"bend-angle{suffix}", $"Bend angle of bend{which}", CheckKind.Making, CheckUnit.Angle,
             bend.Turn.Magnitude.Radians, Bound.AtMost, Angle.FromDegrees(MostBendAngle).Radians, Sources.CommonPractice,
             "An air bend cannot be made so sharp on a plain die.");
     }
@@ -110,14 +110,14 @@ public static class BracketChecks
         var folded = bracket.Folded;
         var moving = new MovingParts(body.Quadrant, cable.Fitting);
         yield return new(
-            "moving-parts", "Bracket to quadrant and fitting over the sweep", CheckKind.Safety, Quantity.Length,
+            "moving-parts", "Bracket to quadrant and fitting over the sweep", CheckKind.Safety, CheckUnit.Length,
             Clearance.Least(folded, moving.DistanceTo, ClearanceError), Bound.AtLeast, preferences.SweepClearance, Sources.Preference,
             "The quadrant or the end fitting can catch on the bracket and hold the valve open.");
 
         foreach (var (keepOut, index) in body.KeepOuts.Select((k, i) => (k, i)))
         {
             yield return new(
-                $"keep-out-{index + 1}", $"Bracket to {keepOut.Name}", CheckKind.Function, Quantity.Length,
+                $"keep-out-{index + 1}", $"Bracket to {keepOut.Name}", CheckKind.Function, CheckUnit.Length,
                 Clearance.Least(folded, keepOut.DistanceTo, ClearanceError), Bound.AtLeast, preferences.KeepOutClearance,
                 Sources.Preference,
                 $"The bracket meets {keepOut.Name}.");
@@ -133,13 +133,13 @@ public static class BracketChecks
             .Select(h => (Hole: h, Room: RoomRadius(folded, first, BoltAxis(folded, h)), Need: h.Thread!.SocketDiameter / 2))
             .MinBy(h => h.Room - h.Need);
         yield return new(
-            "bolt-room", $"Room for the socket on bolt {worst.Hole.Name}, radius", CheckKind.Making, Quantity.Length,
+            "bolt-room", $"Room for the socket on bolt {worst.Hole.Name}, radius", CheckKind.Making, CheckUnit.Length,
             worst.Room, Bound.AtLeast, worst.Need, Sources.CommonPractice,
             "The bolt cannot be tightened: the bent flange is in the socket's way.");
 
         var last = folded.Flat.Bends[^1];
         yield return new(
-            "stop-room", "Room for the nut or shoulder at the stop, radius", CheckKind.Making, Quantity.Length,
+            "stop-room", "Room for the nut or shoulder at the stop, radius", CheckKind.Making, CheckUnit.Length,
             StopRoom(bracket, last), Bound.AtLeast, bracket.Seat.RoomDiameter / 2, Sources.CommonPractice,
             "The spanner or the shoulder at the stop runs into the bend.");
     }

@@ -17,7 +17,7 @@ public enum CheckKind
 }
 
 /// <summary>What a check's number is.</summary>
-public enum Quantity
+public enum CheckUnit
 {
     /// <summary>mm.</summary>
     Length,
@@ -47,14 +47,14 @@ public enum Bound
 /// <param name="Id">Short name that stays the same from version to version; overrides are given by it.</param>
 /// <param name="Title">What is checked, in a few words.</param>
 /// <param name="Kind">What a failure means.</param>
-/// <param name="Quantity">What the numbers are, in internal units.</param>
+/// <param name="Unit">What the numbers are, in internal units.</param>
 /// <param name="Value">What was found.</param>
 /// <param name="Bound">Which side is good.</param>
 /// <param name="Limit">What it is held to.</param>
 /// <param name="Source">Where the limit comes from.</param>
 /// <param name="Consequence">In plain words, what happens where it fails and what to do.</param>
 public sealed record Check(
-    string Id, string Title, CheckKind Kind, Quantity Quantity, double Value, Bound Bound, double Limit, string Source,
+    string Id, string Title, CheckKind Kind, CheckUnit Unit, double Value, Bound Bound, double Limit, string Source,
     string Consequence)
 {
     /// <summary>How far the value is on the good side (internal unit); negative where the check fails.</summary>

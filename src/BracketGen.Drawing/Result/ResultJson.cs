@@ -80,10 +80,10 @@ public static class ResultJson
 
     private static ResultCheck CheckOf(Check check)
     {
-        var (unit, scale) = check.Quantity switch
+        var (unit, scale) = check.Unit switch
         {
-            Quantity.Length => ("mm", 1.0),
-            Quantity.Angle => ("deg", 180 / Math.PI),
+            CheckUnit.Length => ("mm", 1.0),
+            CheckUnit.Angle => ("deg", 180 / Math.PI),
             _ => ("1", 1.0),
         };
         return new(
@@ -105,13 +105,17 @@ public static class ResultJson
 }
 
 /// <summary>Serialization of the result without reflection.</summary>
-[JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, NewLine = "\n",
-    DefaultIgnoreCondition = JsonIgnoreCondition.Never)]
 [JsonSerializable(typeof(ResultModel))]
 internal sealed partial class ResultContext : JsonSerializerContext
 {
-    /// <summary>Letters as they are, not as escapes: people read the file too.</summary>
-    public static ResultContext Readable { get; } =
-        new(new JsonSerializerOptions(Default.Options!) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+    private static ResultContext? _readable;
+
+    /// <summary>Indented, with letters as they are instead of escapes: people read the file too.</summary>
+    public static ResultContext Readable => _readable ??= new(new JsonSerializerOptions
+    {
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
 }

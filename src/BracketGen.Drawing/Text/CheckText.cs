@@ -8,17 +8,17 @@ namespace BracketGen.Drawing.Text;
 public static class CheckText
 {
     /// <summary>A check's value, limit or margin with its unit.</summary>
-    /// <param name="quantity">What the number is.</param>
+    /// <param name="unit">What the number is.</param>
     /// <param name="value">The number in the internal unit.</param>
     /// <param name="units">Unit of length.</param>
-    public static string Number(Quantity quantity, double value, LengthUnit units)
+    public static string Number(CheckUnit unit, double value, LengthUnit units)
     {
-        var text = quantity switch
+        var text = unit switch
         {
-            Quantity.Length when units == LengthUnit.Inch => (value / 25.4).ToString("0.000", CultureInfo.InvariantCulture) + " in",
-            Quantity.Length => value.ToString("0.0#", CultureInfo.InvariantCulture) + " mm",
-            Quantity.Angle => new Angle(value).Degrees.ToString("0.0", CultureInfo.InvariantCulture) + "°",
-            Quantity.Fraction => (100 * value).ToString("0", CultureInfo.InvariantCulture) + " %",
+            CheckUnit.Length when units == LengthUnit.Inch => (value / 25.4).ToString("0.000", CultureInfo.InvariantCulture) + " in",
+            CheckUnit.Length => value.ToString("0.0#", CultureInfo.InvariantCulture) + " mm",
+            CheckUnit.Angle => new Angle(value).Degrees.ToString("0.0", CultureInfo.InvariantCulture) + "°",
+            CheckUnit.Fraction => (100 * value).ToString("0", CultureInfo.InvariantCulture) + " %",
             _ => value.ToString("0.##", CultureInfo.InvariantCulture),
         };
         return text.StartsWith("-0", StringComparison.Ordinal) && text.All(c => c is '-' or '0' or '.' or ' ' or 'm' or 'i' or 'n' or '°' or '%')
@@ -27,14 +27,14 @@ public static class CheckText
     }
 
     /// <summary>A check's value.</summary>
-    public static string Value(Check check, LengthUnit units) => Number(check.Quantity, check.Value, units);
+    public static string Value(Check check, LengthUnit units) => Number(check.Unit, check.Value, units);
 
     /// <summary>A check's limit: «at least 3.0 mm».</summary>
     public static string Limit(Check check, LengthUnit units) =>
-        (check.Bound == Bound.AtLeast ? "at least " : "at most ") + Number(check.Quantity, check.Limit, units);
+        (check.Bound == Bound.AtLeast ? "at least " : "at most ") + Number(check.Unit, check.Limit, units);
 
     /// <summary>A check's margin.</summary>
-    public static string Margin(Check check, LengthUnit units) => Number(check.Quantity, check.Margin, units);
+    public static string Margin(Check check, LengthUnit units) => Number(check.Unit, check.Margin, units);
 
     /// <summary>What a check's kind means, in one word or two.</summary>
     public static string Kind(CheckKind kind) => kind switch

@@ -1,0 +1,28 @@
+using BracketGen.Design;
+using BracketGen.Profiles;
+
+namespace BracketGen.Cli.Commands;
+
+/// <summary>Reads the job that a command is given.</summary>
+internal static class JobInput
+{
+    /// <summary>The job, or null after every mistake in the files has been told.</summary>
+    public static Job? Read(FileInfo file)
+    {
+        var result = ProfileReader.ReadJob(file.ToString(), new DiskFileSource());
+        if (result.IsRead)
+        {
+            return result.Value;
+        }
+
+        foreach (var error in result.Errors)
+        {
+            Console.Error.WriteLine(ProfileErrorText.Format(error));
+        }
+
+        Console.Error.WriteLine(result.Errors.Length == 1
+            ? "1 mistake in the files; nothing was computed."
+            : $"{result.Errors.Length} mistakes in the files; nothing was computed.");
+        return null;
+    }
+}

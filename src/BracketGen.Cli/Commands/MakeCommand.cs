@@ -1,0 +1,101 @@
+using System.CommandLine;
+using System.Globalization;
+using BracketGen.Cli.Terminal;
+using BracketGen.Design;
+
+namespace BracketGen.Cli.Commands;
+
+/// <summary>The main job: from measurements to a bracket that can be cut out.</summary>
+internal static class MakeCommand
+{
+    public static Command Create()
+    {
+        var job = new Argument<FileInfo>("job") { Description = "The job file (TOML)." };
+        var into = new Option<DirectoryInfo>("--into")
+        {
+            Description = "Folder for the files; one folder named after the job is made in it.",
+            DefaultValueFactory = _ => new("output"),
+        };
+        var accept = new Option<string[]>("--accept-danger")
+        {
+            Description = "Name of a failed safety check (as the table gives it) despite which the cut file is written. The drawing then carries it in large type.",
+            AllowMultipleArgumentsPerToken = true,
+        };
+        var date = new Option<string?>("--date") { Description = "Date of issue for the title block, YYYY-MM-DD; stands before the job's own." };
+        date.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<string?>() is { } text && ParseDate(text) is null)
+            {
+                result.AddError($"--date was given as '{text}'; a date is written YYYY-MM-DD, such as 2026-03-02.");
+            }
+        });
+        var command = new Command("make", "Design the bracket and write its cut file, drawing, 1:1 template and result.")
+        {
+            job, into, accept, date,
+        };
+        command.SetAction(parsed => Run(
+            parsed.GetRequiredValue(job), parsed.GetRequiredValue(into), parsed.GetValue(accept) ?? [],
+            parsed.GetValue(date) is { } text ? ParseDate(text) : null));
+        return command;
+    }
+
+    private static DateOnly? ParseDate(string text) =>
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
+
+    private static int Run(FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date)
+    {
+        if (JobInput.Read(file) is not { } job)
+        {
+            return ExitCode.BadInput;
+        }
+
+        if (date is not null)
+        {
+            job = job with { Document = job.Document with { Date = date } };
+        }
+
+        var solution = Designer.Solve(job);
+        var unknown = accepted.Except(solution.Dangers.Select(d => d.Id)).ToList();
+        if (unknown.Count > 0)
+        {
+            Console.Error.WriteLine(
+                $"bracketgen: --accept-danger names {string.Join(", ", unknown)}, which is not a failed safety check of this job"
+                + (solution.Dangers.Any() ? $"; those are: {string.Join(", ", solution.Dangers.Select(d => d.Id))}." : "; there is none."));
+            return ExitCode.BadInput;
+        }
+
+        var folder = Path.Combine(into.ToString(), Path.GetFileNameWithoutExtension(file.Name));
+        var files = JobFiles.Of(solution, accepted);
+        try
+        {
+            OutputFolder.Write(folder, files.Written, files.Withheld);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            Console.Error.WriteLine($"bracketgen: the files could not be written to {folder}: {problem.Message}");
+            return ExitCode.CannotWrite;
+        }
+
+        Report(solution, folder, files, accepted);
+        return solution.Passes ? ExitCode.Pass : ExitCode.CheckFailed;
+    }
+
+    private static void Report(Solution solution, string folder, JobFiles files, string[] accepted)
+    {
+        TravelTable.Print(Console.Out, solution.Job, solution.Travel, solution.Remedy);
+        BracketTable.Print(Console.Out, solution);
+        CheckTable.Print(Console.Out, solution.Checks, solution.Job.Units);
+        foreach (var (name, _) in files.Written)
+        {
+            Console.Out.WriteLine($"  wrote {Path.Combine(folder, name)}");
+        }
+
+        var open = solution.Dangers.Select(d => d.Id).Except(accepted).ToList();
+        if (open.Count > 0 && solution.Bracket is not null)
+        {
+            Console.Out.WriteLine();
+            Console.Out.WriteLine($"  The cut file was NOT written: {(open.Count == 1 ? "a safety check" : $"{open.Count} safety checks")} failed ({string.Join(", ", open)}).");
+            Console.Out.WriteLine($"  Mend the job. Who knows better writes it with --accept-danger {string.Join(' ', open)}, and answers for it.");
+        }
+    }
+}

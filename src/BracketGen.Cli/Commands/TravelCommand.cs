@@ -1,0 +1,30 @@
+using System.CommandLine;
+using BracketGen.Cli.Terminal;
+using BracketGen.Design;
+
+namespace BracketGen.Cli.Commands;
+
+/// <summary>The travel verdict alone, on the terminal.</summary>
+internal static class TravelCommand
+{
+    public static Command Create()
+    {
+        var job = new Argument<FileInfo>("job") { Description = "The job file (TOML)." };
+        var command = new Command("travel", "Check the travel alone: does the pedal open the valve fully, and does it come back? Writes nothing.") { job };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(job)));
+        return command;
+    }
+
+    private static int Run(FileInfo file)
+    {
+        if (JobInput.Read(file) is not { } job)
+        {
+            return ExitCode.BadInput;
+        }
+
+        var (travel, checks, remedy) = Designer.CheckTravel(job);
+        TravelTable.Print(Console.Out, job, travel, remedy);
+        CheckTable.Print(Console.Out, checks, job.Units);
+        return checks.All(c => c.Passes || c.Kind == CheckKind.Advice) ? ExitCode.Pass : ExitCode.CheckFailed;
+    }
+}

@@ -1,0 +1,17 @@
+namespace BracketGen.Cli;
+
+/// <summary>What the program tells the shell when it ends.</summary>
+public static class ExitCode
+{
+    /// <summary>Done, and every check passes.</summary>
+    public const int Pass = 0;
+
+    /// <summary>Done, but a check fails: the verdict says which.</summary>
+    public const int CheckFailed = 1;
+
+    /// <summary>The command line or a file it names is wrong: nothing was computed.</summary>
+    public const int BadInput = 2;
+
+    /// <summary>The outputs could not be written.</summary>
+    public const int CannotWrite = 3;
+}

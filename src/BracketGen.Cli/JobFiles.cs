@@ -1,0 +1,53 @@
+using BracketGen.Design;
+using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Result;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Text;
+
+namespace BracketGen.Cli;
+
+/// <summary>The files of one job, made in memory before any of them is written.</summary>
+/// <param name="Written">Name and bytes of the files to write.</param>
+/// <param name="Withheld">Names of files that this job must not have: an older one of the name is removed.</param>
+internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written, IReadOnlyList<string> Withheld)
+{
+    private const string CutFile = "flat-pattern.dxf", DrawingFile = "drawing.pdf", ResultFile = "result.json";
+
+    /// <summary>The files of <paramref name="solution"/>; the cut file only where no failed safety check is left unaccepted.</summary>
+    public static JobFiles Of(Solution solution, IReadOnlyList<string> accepted)
+    {
+        var written = new List<(string, byte[])>();
+        var withheld = new List<string>();
+        var mayBeCut = solution.Dangers.All(d => accepted.Contains(d.Id));
+        if (solution.Bracket is { } bracket && mayBeCut)
+        {
+            var warnings = solution.Dangers.Select(d =>
+                $"SAFETY CHECK FAILED: {d.Title}: {CheckText.Value(d, solution.Job.Units)}, {CheckText.Limit(d, solution.Job.Units)}");
+            written.Add((CutFile, new DxfWriter().Write(FlatPatternDxf.Compose(bracket, solution.Job, [.. warnings]))));
+        }
+        else
+        {
+            withheld.Add(CutFile);
+        }
+
+        if (solution.Bracket is not null)
+        {
+            written.Add((DrawingFile, DrawingPdf(solution)));
+        }
+        else
+        {
+            withheld.Add(DrawingFile);
+        }
+
+        written.Add((ResultFile, ResultJson.Write(solution, accepted)));
+        return new(written, withheld);
+    }
+
+    private static byte[] DrawingPdf(Solution solution)
+    {
+        var document = solution.Job.Document;
+        return PdfWriter.Write(
+            [new SheetPage(PageFormat.A4)],
+            new PdfInfo($"{document.PartNumber} {document.Title}".Trim(), solution.Job.Shop.Name, document.Date ?? new DateOnly(2000, 1, 1)));
+    }
+}

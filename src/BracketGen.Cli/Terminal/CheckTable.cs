@@ -1,0 +1,43 @@
+using BracketGen.Design;
+using BracketGen.Drawing.Text;
+
+namespace BracketGen.Cli.Terminal;
+
+/// <summary>The checks as a table, the verdict, and what each failure means.</summary>
+internal static class CheckTable
+{
+    public static void Print(TextWriter output, IReadOnlyList<Check> checks, LengthUnit units)
+    {
+        output.WriteLine();
+        var rows = new List<string[]> { new[] { "", "check", "", "value", "limit", "margin" } };
+        rows.AddRange(checks.Select(c => new[]
+        {
+            Mark(c), c.Id, c.Title, CheckText.Value(c, units), CheckText.Limit(c, units), CheckText.Margin(c, units),
+        }));
+        TextTable.Print(output, rows);
+        output.WriteLine();
+        foreach (var check in checks.Where(c => !c.Passes))
+        {
+            var head = check.Kind switch
+            {
+                CheckKind.Safety => "DANGER",
+                CheckKind.Advice => "To do",
+                _ => "FAILED",
+            };
+            output.WriteLine($"  {head}, {check.Id}: {check.Consequence}");
+        }
+
+        var failed = checks.Where(c => !c.Passes && c.Kind != CheckKind.Advice).ToList();
+        output.WriteLine(failed.Count == 0
+            ? "  Verdict: every check passes. A competent person checks the finished installation all the same."
+            : $"  Verdict: {failed.Count} of {checks.Count} checks failed, {failed.Count(c => c.IsDanger)} of them a matter of safety.");
+    }
+
+    private static string Mark(Check check) => check switch
+    {
+        { Passes: true } => "ok",
+        { Kind: CheckKind.Safety } => "DANGER",
+        { Kind: CheckKind.Advice } => "to do",
+        _ => "FAILED",
+    };
+}

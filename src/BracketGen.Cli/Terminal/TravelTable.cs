@@ -1,0 +1,43 @@
+using System.Globalization;
+using BracketGen.Design;
+using BracketGen.Drawing.Text;
+using BracketGen.Mechanism;
+
+namespace BracketGen.Cli.Terminal;
+
+/// <summary>The travel from released pedal to floor, and what would mend it.</summary>
+internal static class TravelTable
+{
+    public static void Print(TextWriter output, Job job, Travel travel, TravelRemedy? remedy)
+    {
+        string Length(double value) => CheckText.Number(CheckUnit.Length, value, job.Units);
+        string Percent(double value) => CheckText.Number(CheckUnit.Fraction, value, job.Units);
+        output.WriteLine($"  {job.Vehicle.Name} on {job.Body.Name}");
+        output.WriteLine();
+        TextTable.Print(output,
+        [
+            ["pull the pedal gives", Length(travel.AvailablePull), ""],
+            ["free play", Length(travel.FreePlay), $"the valve begins to move at {Percent(travel.PedalAtFirstMove)} of the pedal"],
+            ["pull from closed to wide open", Length(travel.PullToWideOpen), $"for {travel.Rotation.Degrees.ToString("0.#", CultureInfo.InvariantCulture)}° of rotation"],
+            travel.ReachesWideOpen
+                ? ["over-travel", Length(travel.OverTravel), $"the valve is wide open at {Percent(travel.PedalAtWideOpen)} of the pedal"]
+                : ["missing pull", Length(-travel.OverTravel), $"the valve reaches {travel.Reached.Degrees.ToString("0.0", CultureInfo.InvariantCulture)}° of {travel.Rotation.Degrees.ToString("0.#", CultureInfo.InvariantCulture)}°"],
+        ]);
+        if (remedy is not null)
+        {
+            output.WriteLine();
+            output.WriteLine("  Any one of these would open the valve fully:");
+            output.WriteLine($"    a quadrant with {Percent(remedy.GrooveScale)} of the pitch radius");
+            output.WriteLine($"    a pedal that pulls {Length(remedy.PullNeeded)} (cable arm {(remedy.LeverScale).ToString("0.00", CultureInfo.InvariantCulture)} times as long)");
+            if (remedy.FreePlayNeeded is { } freePlay && freePlay >= job.Preferences.LeastFreePlay)
+            {
+                output.WriteLine($"    free play of {Length(freePlay)}");
+            }
+        }
+        else if (travel.OverTravel > job.Preferences.MostOverTravel)
+        {
+            output.WriteLine();
+            output.WriteLine($"  Set a pedal stop at {Percent(travel.PedalAtWideOpen)} of the stroke, {Length(job.Vehicle.Pedal.FullStroke * travel.PedalAtWideOpen)} of pad travel from released.");
+        }
+    }
+}
