@@ -25,7 +25,13 @@ public static class TangentOutline
         for (var step = 0; step <= 4 * discs.Count + 4; step++)
         {
             var (next, turn) = LeastTurn(discs, current, turned - Math.PI / 2);
-            var last = next < 0 || turned + turn > 2 * Math.PI - Tolerance.Direction && current == start;
+            var round = turned + turn > 2 * Math.PI - Tolerance.Direction;
+            var last = next < 0 || (round && current == start);
+            if (round && !last)
+            {
+                next = start; // Of several discs that touch the lowest tangent, the walk ends on the one it began on.
+            }
+
             var arc = last ? 2 * Math.PI - turned : turn;
             if (discs[current].Radius > 0 && arc > Tolerance.Direction)
             {

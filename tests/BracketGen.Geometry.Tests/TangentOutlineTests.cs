@@ -117,4 +117,17 @@ public class TangentOutlineTests
             }
         }
     }
+
+    [Fact]
+    public void Closes_where_a_corner_lies_on_the_lowest_tangent_but_for_round_off()
+    {
+        Disc[] discs =
+        [
+            new(new(0, 0), 8), new(new(40, 0), 8), new(new(46.5493194390395, 38.15), 0),
+            new(new(46.5493194390395, -7.999999999999998), 0),
+        ];
+        var outline = TangentOutline.Around(discs);
+        Assert.All(discs, d => Assert.True(outline.DistanceTo(d.Centre) >= d.Radius - Tolerance.Point));
+        Assert.True(outline.SignedArea > 40 * 16);
+    }
 }
