@@ -10,7 +10,8 @@ public static class TextFlow
 
     /// <summary>
     /// The lines of <paramref name="text"/>, none wider than <paramref name="width"/> (mm) at a cap <paramref name="height"/> (mm).
-    /// Breaks at blanks; a word wider than the line is broken inside. A line break in the text stays one.
+    /// Breaks at blanks, not at no-break blanks (U+00A0); a word wider than the line is broken inside. A line break in the text
+    /// stays one.
     /// </summary>
     public static ImmutableArray<string> Wrap(string text, double width, double height, FontWeight weight = FontWeight.Regular)
     {
@@ -48,5 +49,20 @@ public static class TextFlow
         }
 
         return lines.ToImmutable();
+    }
+
+    /// <summary>The same in as few lines, but of about equal length: for headlines, where a last line of one word looks lost.</summary>
+    public static ImmutableArray<string> WrapEvenly(string text, double width, double height, FontWeight weight = FontWeight.Regular)
+    {
+        var count = Wrap(text, width, height, weight).Length;
+        double narrow = 0, wide = width;
+        for (var i = 0; i < 30; i++)
+        {
+            var middle = (narrow + wide) / 2;
+            var isEnough = middle > 0 && Wrap(text, middle, height, weight).Length <= count;
+            (narrow, wide) = isEnough ? (narrow, middle) : (middle, wide);
+        }
+
+        return Wrap(text, wide, height, weight);
     }
 }

@@ -17,11 +17,14 @@ internal sealed class TitleBlockPainter
 
     public void Outline(Bounds box) => _outline = Polyline.Rectangle(box, LineKind.Box);
 
-    public void Cell(string label, string value, double x, double y, double width, double height, FontWeight weight = FontWeight.Regular)
+    public void Cell(string label, string value, double x, double y, double width, double height) =>
+        Cell(label, value, x, y, width, height, TextHeight.Small, FontWeight.Regular);
+
+    public void Cell(string label, string value, double x, double y, double width, double height, double largest, FontWeight weight)
     {
         Frame(label, x, y, width, height);
         var below = height - Padding - TextHeight.Label - 0.6;
-        _texts.AddRange(Fit(value, x + Padding, y + 0.7, width - 2 * Padding, below - 0.7, TextHeight.Normal, weight));
+        _texts.AddRange(Fit(value, x + Padding, y + 0.7, width - 2 * Padding, below - 0.7, largest, weight));
     }
 
     public void TitleCell(string title, string supplement, double x, double y, double width, double height)

@@ -39,7 +39,7 @@ internal static class DemoSheet
         var notes = Notes.Numbered(
             "Notes",
             [
-                "Remove burrs; break all sharp edges 0.2 to 0.5 mm.",
+                "Remove burrs; break all sharp edges 0.2 to 0.5\u00a0mm.",
                 "Bend allowance after DIN 6935. Bend a test strip first and compare.",
                 "Fully return the throttle by hand from every position, cold and hot, engine off, before the first start.",
             ],
@@ -89,7 +89,6 @@ internal static class DemoSheet
         items.Add(new Stroke(At(26, 0), At(26, 60), LineKind.Hidden));
 
         items.AddRange(Dimensions.Angular(At(20, 60), Angle.FromDegrees(180), Angle.FromDegrees(50.2), 24, value.Degrees(Angle.FromDegrees(50.2)), 0));
-        items.Add(new Stroke(At(20, 60), At(-8, 60), LineKind.Dimension));
 
         WantedDimension Wanted(Vector2 a, Vector2 b, ViewSide side)
         {
