@@ -21,8 +21,8 @@ public static class LeaderPlacer
     public static ImmutableArray<SheetItem> Callout(
         IEnumerable<SheetItem> drawn, Bounds space, Vector2 centre, double radius, Angle wanted, IReadOnlyList<string> lines, DimensionStyle? style = null)
     {
-        ImmutableArray<SheetItem> obstacles = [.. drawn];
-        var texts = obstacles.OfType<TextItem>().Select(t => new TextBox(t, -Clearance)).ToArray();
+        var obstacles = drawn.Select(o => (Item: o, o.Bounds)).ToArray();
+        var texts = obstacles.Select(o => o.Item).OfType<TextItem>().Select(t => new TextBox(t, -Clearance)).ToArray();
         ImmutableArray<SheetItem>? best = null;
         var least = double.PositiveInfinity;
         foreach (var turn in Turns)
@@ -51,7 +51,7 @@ public static class LeaderPlacer
     private const double Clearance = 0.8;
 
     /// <summary>A fault costs more than any number of crossings; a crossing more than a long way round.</summary>
-    private static double Cost(ImmutableArray<SheetItem> leader, ImmutableArray<SheetItem> obstacles, TextBox[] texts, Bounds space)
+    private static double Cost(ImmutableArray<SheetItem> leader, (SheetItem Item, Bounds Bounds)[] obstacles, TextBox[] texts, Bounds space)
     {
         const double fault = 1000, crossing = 3;
         var cost = 0.0;
@@ -65,7 +65,7 @@ public static class LeaderPlacer
             if (item is TextItem text)
             {
                 var box = new TextBox(text, -Clearance);
-                cost += fault * (texts.Count(t => t.Overlaps(box)) + obstacles.Count(o => SheetAudit.Crosses(o, box)));
+                cost += fault * (texts.Count(t => t.Overlaps(box)) + obstacles.Count(o => box.Bounds.Touches(o.Bounds) && SheetAudit.Crosses(o.Item, box)));
             }
             else
             {
@@ -75,7 +75,8 @@ public static class LeaderPlacer
             if (item is Polyline line)
             {
                 var edges = SheetAudit.Edges(line.Points, false).ToArray();
-                cost += crossing * obstacles.Sum(o => Outline(o).Sum(s => edges.Count(e => Cross((LineSegment)e, s))));
+                var around = line.Bounds;
+                cost += crossing * obstacles.Where(o => around.Touches(o.Bounds)).Sum(o => Outline(o.Item).Sum(s => edges.Count(e => Cross((LineSegment)e, s))));
             }
         }
 

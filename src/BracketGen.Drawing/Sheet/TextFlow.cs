@@ -8,6 +8,12 @@ public static class TextFlow
     /// <summary>Distance of baselines as a multiple of the cap height: clears descenders from the ascenders below (ISO 3098-1 asks 1.4 at least for accented capitals).</summary>
     public const double LineSpacing = 1.7;
 
+    /// <summary>Highest ink above the baseline as a multiple of the cap height: l and brackets stand 1.08 high.</summary>
+    internal const double Ascent = 1.1;
+
+    /// <summary>Lowest ink below the baseline as a multiple of the cap height: g and j hang 0.345 down.</summary>
+    internal const double Descent = 0.36;
+
     /// <summary>
     /// The lines of <paramref name="text"/>, none wider than <paramref name="width"/> (mm) at a cap <paramref name="height"/> (mm).
     /// Breaks at blanks, not at no-break blanks (U+00A0); a word wider than the line is broken inside. A line break in the text

@@ -60,14 +60,13 @@ internal sealed class TitleBlockPainter
         var shrinking = Enumerable.Range(1, 20).Select(i => TextHeight.Label * Math.Pow(0.9, i));
         foreach (var height in standard.Where(h => h <= largest).Concat(shrinking))
         {
-            const double descent = 0.36, ascent = 1.1;
             var step = 1.5 * height;
             var lines = TextFlow.Wrap(value, width, height, weight);
             var broken = lines.Length > 1 && lines.Length > value.Split(' ').Length;
-            var tall = (descent + ascent) * height + (lines.Length - 1) * step;
+            var tall = (TextFlow.Descent + TextFlow.Ascent) * height + (lines.Length - 1) * step;
             if (tall <= room + Tolerance.Point && !broken)
             {
-                var first = y + (room - tall) / 2 + descent * height + (lines.Length - 1) * step;
+                var first = y + (room - tall) / 2 + TextFlow.Descent * height + (lines.Length - 1) * step;
                 return lines.Select((line, i) => new TextItem(line, new(x, first - i * step), height, Weight: weight));
             }
         }

@@ -1,5 +1,6 @@
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.TestSupport;
 using CsCheck;
 
 namespace BracketGen.Drawing.Tests.Sheet;
@@ -24,17 +25,18 @@ public class DimensionPlacerTests
 
     [Fact]
     public void No_text_is_overlapped_or_crossed() =>
-        Wanted.Sample(
+        Wanted.Check(
+            300,
             wanted =>
             {
                 var findings = SheetAudit.Check(Page(wanted));
                 Assert.True(findings.IsEmpty, string.Join("\n", findings.Select(f => f.Message)));
-            },
-            seed: "0000KOIXUMN5", iter: 300, threads: 1);
+            });
 
     [Fact]
     public void Dimension_lines_of_one_side_share_no_room() =>
-        Wanted.Sample(
+        Wanted.Check(
+            300,
             wanted =>
             {
                 var placed = DimensionPlacer.Place(View, wanted);
@@ -46,12 +48,12 @@ public class DimensionPlacerTests
                         Assert.True(reaches[i].From >= reaches[i - 1].To - 1e-6);
                     }
                 }
-            },
-            seed: "0000KOIXUMN5", iter: 300, threads: 1);
+            });
 
     [Fact]
     public void What_spans_another_stands_farther_out() =>
-        Wanted.Sample(
+        Wanted.Check(
+            300,
             wanted =>
             {
                 var below = DimensionPlacer.Place(View, wanted.Where(w => w.Side == ViewSide.Below));
@@ -63,14 +65,13 @@ public class DimensionPlacerTests
                         Assert.True(outer.Level < inner.Level);
                     }
                 }
-            },
-            seed: "0000KOIXUMN5", iter: 300, threads: 1);
+            });
 
     [Fact]
     public void The_same_wishes_give_the_same_places() =>
-        Wanted.Sample(
-            wanted => Assert.Equal(Page(wanted).Items.AsEnumerable(), Page(wanted).Items.AsEnumerable()),
-            seed: "0000KOIXUMN5", iter: 50, threads: 1);
+        Wanted.Check(
+            50,
+            wanted => Assert.Equal(Page(wanted).Items.AsEnumerable(), Page(wanted).Items.AsEnumerable()));
 
     [Fact]
     public void Rows_have_the_standard_distances()

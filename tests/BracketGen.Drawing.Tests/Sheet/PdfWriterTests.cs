@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.TestSupport;
 using UglyToad.PdfPig;
 
 namespace BracketGen.Drawing.Tests.Sheet;
@@ -69,19 +70,19 @@ public class PdfWriterTests
     [SkippableFact]
     public void Qpdf_finds_nothing_wrong()
     {
-        using var folder = new SheetTools.Folder();
+        using var folder = new TemporaryFolder();
         File.WriteAllBytes(folder["demo.pdf"], Demo());
-        var (exitCode, output) = SheetTools.Run("qpdf", "--check", folder["demo.pdf"]);
-        Assert.True(exitCode == 0, output);
-        Assert.DoesNotContain("WARNING", output, StringComparison.Ordinal);
+
+        // It ends with 3 where it has but a warning.
+        OutsideTool.Require("qpdf").RunOrFail(["--check", folder["demo.pdf"]]);
     }
 
     [SkippableFact]
     public void Only_the_sheet_font_is_used_and_it_is_embedded()
     {
-        using var folder = new SheetTools.Folder();
+        using var folder = new TemporaryFolder();
         File.WriteAllBytes(folder["demo.pdf"], Demo());
-        var (_, output) = SheetTools.Run("pdffonts", folder["demo.pdf"]);
+        var output = OutsideTool.Require("pdffonts").RunOrFail([folder["demo.pdf"]]);
         var fonts = output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(2).ToArray();
         Assert.Equal(2, fonts.Length);
         // emb, sub and uni: embedded, a subset, searchable.

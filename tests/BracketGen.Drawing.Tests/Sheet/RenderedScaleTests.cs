@@ -1,5 +1,6 @@
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 
@@ -60,11 +61,10 @@ public class RenderedScaleTests
 
     private static Picture Paint(params SheetItem[] items)
     {
-        using var folder = new SheetTools.Folder();
+        using var folder = new TemporaryFolder();
         var page = new SheetPage(PageFormat.A4, framed: false).With(items);
         File.WriteAllBytes(folder["bar.pdf"], PdfWriter.Write([page], new PdfInfo("Bar", "", new DateOnly(2026, 3, 14))));
-        var (exitCode, output) = SheetTools.Run("pdftoppm", "-r", "300", "-gray", "-singlefile", folder["bar.pdf"], folder["bar"]);
-        Assert.True(exitCode == 0, output);
+        OutsideTool.Require("pdftoppm").RunOrFail(["-r", "300", "-gray", "-singlefile", folder["bar.pdf"], folder["bar"]]);
         return Picture.Read(folder["bar.pgm"]);
     }
 
