@@ -17,7 +17,7 @@ public class DimensionPlacerTests
             double from = a / 200.0 * span, to = b / 200.0 * span;
             Vector2 At(double along) => side < 2 ? View.Min + new Vector2(along, 0) : View.Min + new Vector2(0, along);
             return new WantedDimension(At(from), At(to), (ViewSide)side, ValueFormat.Millimetre.Length(Math.Abs(to - from)));
-        }).Array[1, 9];
+        }).Array[1, 16];
 
     private static SheetPage Page(IEnumerable<WantedDimension> wanted) =>
         new SheetPage(new PageFormat("large", 600, 600, new(new(-300, -300), new(600, 600)), false))
