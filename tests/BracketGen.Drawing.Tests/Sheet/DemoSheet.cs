@@ -112,11 +112,12 @@ internal static class DemoSheet
             Wanted(At(8, 0), At(0, 42), ViewSide.Left),
         ]);
         items.AddRange(dimensions.Items);
-        void Callout(Vector2 centre, double radius, double degrees, params string[] lines) =>
-            items.AddRange(LeaderPlacer.Callout(items, space, centre, radius, Angle.FromDegrees(degrees), lines));
+        void Callout(Vector2 centre, double radius, double degrees, double turn, params string[] lines) =>
+            items.AddRange(LeaderPlacer.Callout(
+                items, space, centre, radius, Angle.FromDegrees(degrees), lines, maximumTurn: Angle.FromDegrees(turn)));
 
-        Callout(holes[1], hole, 65, "3 x " + value.Diameter(6.6), "for M6");
-        Callout(At(width - corner, corner), corner, -40, "2 x " + value.Radius(corner));
+        Callout(holes[1], hole, 65, 180, "3 x " + value.Diameter(6.6), "for M6");
+        Callout(At(width - corner, corner), corner, -45, 40, "2 x " + value.Radius(corner));
         return SheetBlock.Around(items);
     }
 }

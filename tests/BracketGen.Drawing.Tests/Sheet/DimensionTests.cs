@@ -116,4 +116,15 @@ public class DimensionTests
             Assert.Empty(SheetAudit.Check(new SheetPage(PageFormat.A4).With(drawn).With(leader)));
         }
     }
+
+    [Fact]
+    public void A_leader_to_an_arc_comes_in_within_the_arc()
+    {
+        SheetItem[] drawn = [new TextItem("In the way of the wanted place", new(104, 108), 3.5)];
+        var leader = LeaderPlacer.Callout(
+            drawn, PageFormat.A4.Frame, new(100, 100), 6, Angle.FromDegrees(45), ["R6"], maximumTurn: Angle.FromDegrees(40));
+        var tip = One<Polyline>(leader).Points[0] - new Vector2(100, 100);
+        Assert.InRange(tip.Polar.Degrees, 5, 85);
+        Assert.Empty(SheetAudit.Check(new SheetPage(PageFormat.A4).With(drawn).With(leader)));
+    }
 }

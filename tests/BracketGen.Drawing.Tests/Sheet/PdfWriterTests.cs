@@ -58,11 +58,11 @@ public class PdfWriterTests
     [Fact]
     public void The_file_carries_no_date_but_the_one_of_issue()
     {
-        var text = Encoding.Latin1.GetString(Demo());
+        var text = Encoding.Latin1.GetString(Demo(new DateOnly(2001, 2, 3)));
         var today = DateTime.UtcNow;
-        Assert.Contains("/CreationDate(D:20260314000000", text, StringComparison.Ordinal);
-        Assert.Contains("/ModDate(D:20260314000000", text, StringComparison.Ordinal);
-        Assert.Contains("<xmp:CreateDate>2026-03-14T00:00:00", text, StringComparison.Ordinal);
+        Assert.Contains("/CreationDate(D:20010203000000", text, StringComparison.Ordinal);
+        Assert.Contains("/ModDate(D:20010203000000", text, StringComparison.Ordinal);
+        Assert.Contains("<xmp:CreateDate>2001-02-03T00:00:00", text, StringComparison.Ordinal);
         Assert.DoesNotContain(today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), text, StringComparison.Ordinal);
         Assert.DoesNotContain(today.ToString("yyyyMMdd", CultureInfo.InvariantCulture), text, StringComparison.Ordinal);
     }
