@@ -64,16 +64,8 @@ public static class DimensionPlacer
             .OrderBy(d => Math.Round(d.Measured.To - d.Measured.From, 6))
             .ThenBy(d => d.Measured.From)
             .ToArray();
-
-        // A text moved beyond its ends takes more room in its row, so rows and texts are settled in turn until nothing moves. A
-        // text seldom moves twice; the bound is there so that a sheet comes out whatever is asked for.
-        var rows = Rows(dimensions);
-        for (var round = 0; round < 4 * dimensions.Length && StepAside(dimensions, rows); round++)
-        {
-            rows = Rows(dimensions);
-        }
-
-        return dimensions.Select((d, i) => d with { Level = Level(view, side, direction, rows[i], style) });
+        var (settled, rows) = Settle(dimensions);
+        return settled.Select((d, i) => d with { Level = Level(view, side, direction, rows[i], style) });
     }
 
     private static double Level(Bounds view, ViewSide side, Vector2 direction, int row, DimensionStyle style)
@@ -89,12 +81,91 @@ public static class DimensionPlacer
         return direction.Left.Dot(point);
     }
 
-    /// <summary>Each dimension in the row next to the view in which it finds room beyond all shorter ones that it spans.</summary>
-    private static int[] Rows(LinearDimension[] dimensions)
+    /// <summary>
+    /// Rows and text places that suit each other. A text that an extension line would run through moves within its dimension; if
+    /// there is no room, to one end and then the other; if that does not help, its dimension goes one row out, where fewer lines
+    /// pass. Each step is taken at most once a row, so this ends.
+    /// </summary>
+    private static (LinearDimension[] Dimensions, int[] Rows) Settle(LinearDimension[] wanted)
+    {
+        var least = new int[wanted.Length];
+        var ends = wanted.Select(_ => new List<double>()).ToArray();
+        while (true)
+        {
+            var current = wanted.Select((d, i) => ends[i].Count == 0 ? d : d with { TextMiddle = ends[i][^1] }).ToArray();
+            var rows = Rows(current, least);
+            var isSettled = true;
+            for (var i = 0; i < current.Length && isSettled; i++)
+            {
+                var lines = LinesThrough(current, rows, i);
+                if (!IsCrossed(current[i], lines))
+                {
+                    continue;
+                }
+
+                if (ends[i].Count == 0 && Within(current[i], lines) is { } moved)
+                {
+                    current[i] = moved;
+                    continue;
+                }
+
+                isSettled = false;
+                var end = (double[])[wanted[i].MiddleBeyondEnd, wanted[i].MiddleBeforeStart];
+                var untried = end.Where(x => !ends[i].Contains(x) && !IsCrossed(wanted[i] with { TextMiddle = x }, lines)).ToArray();
+                if (untried.Length > 0)
+                {
+                    ends[i].Add(untried[0]);
+                }
+                else if (least[i] < wanted.Length)
+                {
+                    least[i] = Math.Max(least[i], rows[i]) + 1;
+                    ends[i].Clear();
+                }
+                else
+                {
+                    return Apart(wanted);
+                }
+            }
+
+            if (isSettled)
+            {
+                return (current, Compact(rows));
+            }
+        }
+    }
+
+    /// <summary>A row for each, texts as far out as they must: no drawing should need it, but none may come out illegible.</summary>
+    private static (LinearDimension[] Dimensions, int[] Rows) Apart(LinearDimension[] wanted)
+    {
+        var rows = Enumerable.Range(0, wanted.Length).ToArray();
+        var placed = wanted.Select((me, i) =>
+        {
+            var lines = LinesThrough(wanted, rows, i);
+            if (!IsCrossed(me, lines))
+            {
+                return me;
+            }
+
+            var half = HalfText(me);
+            var middle = (me.Measured.From + me.Measured.To) / 2;
+            return Within(me, lines) ?? lines.SelectMany(x => (double[])[x - half, x + half])
+                .Concat([me.MiddleBeyondEnd, me.MiddleBeforeStart])
+                .Where(x => x >= me.MiddleBeyondEnd - Tolerance.Point || x <= me.MiddleBeforeStart + Tolerance.Point)
+                .OrderBy(x => Math.Abs(x - middle))
+                .ThenByDescending(x => x)
+                .Select(x => me with { TextMiddle = x })
+                .First(d => !IsCrossed(d, lines));
+        });
+        return ([.. placed], rows);
+    }
+
+    /// <summary>Each dimension in the row next to the view, from its least one on, in which it finds room beyond all it spans.</summary>
+    private static int[] Rows(LinearDimension[] dimensions, int[] least)
     {
         var rows = new int[dimensions.Length];
         for (var i = 0; i < dimensions.Length; i++)
         {
+            rows[i] = least[i];
             while (Enumerable.Range(0, i).Any(j => rows[j] >= rows[i] && Clash(dimensions[i], dimensions[j], rows[j] > rows[i])))
             {
                 rows[i]++;
@@ -102,6 +173,13 @@ public static class DimensionPlacer
         }
 
         return rows;
+    }
+
+    /// <summary>Rows that all others moved out of are closed up; the order of rows, and so what passes through which, stays.</summary>
+    private static int[] Compact(int[] rows)
+    {
+        var used = rows.Distinct().Order().ToList();
+        return [.. rows.Select(r => used.IndexOf(r))];
     }
 
     /// <summary>Two dimensions clash in one row where their room overlaps; and an outer one that lies within an inner one clashes anywhere.</summary>
@@ -118,54 +196,31 @@ public static class DimensionPlacer
         return from < otherTo - Tolerance.Point && otherFrom < to - Tolerance.Point;
     }
 
-    /// <summary>Moves each text that an extension line on its way outwards would cross; whether any text went where it needs more room.</summary>
-    private static bool StepAside(LinearDimension[] dimensions, int[] rows)
+    /// <summary>Extension lines that pass through the row of dimension <paramref name="of"/>, its own included, along the line (mm).</summary>
+    private static double[] LinesThrough(LinearDimension[] dimensions, int[] rows, int of) =>
+        [.. dimensions
+            .Where((_, j) => j == of || rows[j] > rows[of])
+            .SelectMany(d => (double[])[d.Measured.From, d.Measured.To])
+            .Distinct()
+            .Order()];
+
+    /// <summary>The dimension with its text between its ends as near the middle as the lines allow; null where there is no room.</summary>
+    private static LinearDimension? Within(LinearDimension me, double[] lines)
     {
-        for (var i = 0; i < dimensions.Length; i++)
-        {
-            var me = dimensions[i];
-            var lines = dimensions
-                .Where((_, j) => rows[j] > rows[i])
-                .SelectMany(d => (double[])[d.Measured.From, d.Measured.To])
-                .Concat(new[] { me.Measured.From, me.Measured.To })
-                .Distinct()
-                .Order()
-                .ToArray();
-            if (!IsCrossed(me, lines))
-            {
-                continue;
-            }
-
-            var half = (me.TextReach.To - me.TextReach.From) / 2;
-            var (from, to) = me.Measured;
-            var middle = (from + to) / 2;
-            var places = lines.Where(x => x >= from - Tolerance.Point && x <= to + Tolerance.Point)
-                .SelectMany(x => (double[])[x - half, x + half])
-                .Append(middle)
-                .Where(x => x - half >= from - Tolerance.Point && x + half <= to + Tolerance.Point)
-                .OrderBy(x => Math.Abs(x - middle))
-                .ThenBy(x => x);
-            var inside = places.Select(x => me with { TextMiddle = x }).FirstOrDefault(d => !IsCrossed(d, lines));
-            if (inside is not null)
-            {
-                dimensions[i] = inside;
-                continue;
-            }
-
-            // No room within: beyond an end, past every line that would run through it, the nearer end first.
-            var outside = lines.SelectMany(x => (double[])[x - half, x + half])
-                .Concat([me.MiddleBeyondEnd, me.MiddleBeforeStart])
-                .Where(x => x >= me.MiddleBeyondEnd - Tolerance.Point || x <= me.MiddleBeforeStart + Tolerance.Point)
-                .OrderBy(x => Math.Abs(x - middle))
-                .ThenByDescending(x => x)
-                .Select(x => me with { TextMiddle = x })
-                .First(d => !IsCrossed(d, lines));
-            dimensions[i] = outside;
-            return true;
-        }
-
-        return false;
+        var half = HalfText(me);
+        var (from, to) = me.Measured;
+        var middle = (from + to) / 2;
+        return lines.Where(x => x >= from - Tolerance.Point && x <= to + Tolerance.Point)
+            .SelectMany(x => (double[])[x - half, x + half])
+            .Append(middle)
+            .Where(x => x - half >= from - Tolerance.Point && x + half <= to + Tolerance.Point)
+            .OrderBy(x => Math.Abs(x - middle))
+            .ThenBy(x => x)
+            .Select(x => me with { TextMiddle = x })
+            .FirstOrDefault(d => !IsCrossed(d, lines));
     }
+
+    private static double HalfText(LinearDimension dimension) => (dimension.TextReach.To - dimension.TextReach.From) / 2;
 
     private static bool IsCrossed(LinearDimension dimension, double[] lines)
     {

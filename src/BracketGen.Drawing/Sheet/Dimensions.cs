@@ -29,25 +29,38 @@ public static class Dimensions
             }
         }
 
+        // Where the text does not fit between the legs, arrowheads and text go outside, the text past the far leg.
         var arrowTurn = new Angle(s.ArrowLength / radius);
         var width = SheetFont.Of(FontWeight.Regular).Width(text, s.TextHeight);
-        var outside = radius * sweep.Radians < 2 * s.ArrowLength + s.TextGap;
-        var overrun = outside ? 2 * arrowTurn : Angle.Zero;
-        items.Add(new Stroke(new ArcSegment(vertex, radius, from - overrun, sweep + 2 * overrun), LineKind.Dimension));
+        var stand = Stand(from + 0.5 * sweep);
+        var room = sweep.Radians < Math.PI ? 2 * stand.Lowest * Math.Tan(sweep.Radians / 2) : double.PositiveInfinity;
+        var outside = room < width + 2 * s.TextGap || radius * sweep.Radians < 2 * s.ArrowLength + s.TextGap;
+        var before = outside ? 2 * arrowTurn : Angle.Zero;
+        var after = outside ? arrowTurn + new Angle((width + 2 * s.TextGap) / radius) : Angle.Zero;
+        if (outside)
+        {
+            stand = Stand(from + sweep + arrowTurn + new Angle((width / 2 + s.TextGap) / radius));
+        }
+
+        items.Add(new Stroke(new ArcSegment(vertex, radius, from - before, before + sweep + after), LineKind.Dimension));
 
         // The head lies along its chord: along the tangent it would leave the arc.
         AddHead(from, outside ? from - arrowTurn : from + arrowTurn);
         AddHead(from + sweep, outside ? from + sweep + arrowTurn : from + sweep - arrowTurn);
-
-        // The text stands on a tangent at the middle of the arc, on the side that is its top when read.
-        var middle = from + 0.5 * sweep;
-        var tangent = Vector2.FromPolar(1, middle).Left;
-        var along = LinearDimension.Readable(tangent);
-        var outer = along.Left.Dot(Vector2.FromPolar(1, middle)) > 0;
-        var sagitta = radius - Math.Sqrt(Math.Max(0, radius * radius - width * width / 4));
-        var lift = s.TextGap + (outer ? 0 : sagitta);
-        items.Add(new TextItem(text, vertex + Vector2.FromPolar(radius, middle) + lift * along.Left, s.TextHeight, TextAlign.Centre, along.Polar));
+        items.Add(new TextItem(text, stand.Foot, s.TextHeight, TextAlign.Centre, stand.Along.Polar));
         return items.ToImmutable();
+
+        // The text stands on a tangent, on the side of the arc that is its top when read: outside the arc, or inside it above the
+        // arc's sagitta. Lowest is its distance from the vertex where the legs leave it the least room.
+        (Vector2 Foot, Vector2 Along, double Lowest) Stand(Angle middle)
+        {
+            var ray = Vector2.FromPolar(1, middle);
+            var along = LinearDimension.Readable(ray.Left);
+            var outer = along.Left.Dot(ray) > 0;
+            var sagitta = radius - Math.Sqrt(Math.Max(0, radius * radius - width * width / 4));
+            var lift = s.TextGap + (outer ? 0 : sagitta);
+            return (vertex + radius * ray + lift * along.Left, along, outer ? radius : radius - lift - TextFlow.Ascent * s.TextHeight);
+        }
 
         void AddHead(Angle tip, Angle back)
         {

@@ -14,7 +14,7 @@ public static class Notes
     {
         var items = ImmutableArray.CreateBuilder<SheetItem>();
         var step = TextFlow.LineSpacing * height;
-        var y = -height;
+        var y = -TextFlow.Ascent * height;
         if (heading.Length > 0)
         {
             items.Add(new TextItem(heading, new(0, y), height, Weight: FontWeight.Bold));
@@ -34,7 +34,7 @@ public static class Notes
             y -= 0.15 * step;
         }
 
-        return new(items.ToImmutable(), new(new(0, y + step - 0.5 * height), new(width, 0)));
+        return new(items.ToImmutable(), new(new(0, y + 1.15 * step - TextFlow.Descent * height), new(width, 0)));
     }
 
     /// <summary>A paragraph wrapped to <paramref name="width"/> (mm). The block's upper left corner is the origin.</summary>
@@ -44,7 +44,7 @@ public static class Notes
         var step = TextFlow.LineSpacing * height;
         var lines = TextFlow.Wrap(text, width, height, weight);
         return new(
-            [.. lines.Select((line, i) => new TextItem(line, new(0, -height - i * step), height, Weight: weight, Ink: ink))],
-            new(new(0, -height - (lines.Length - 1) * step - 0.5 * height), new(width, 0)));
+            [.. lines.Select((line, i) => new TextItem(line, new(0, -TextFlow.Ascent * height - i * step), height, Weight: weight, Ink: ink))],
+            new(new(0, -(TextFlow.Ascent + TextFlow.Descent) * height - (lines.Length - 1) * step), new(width, 0)));
     }
 }

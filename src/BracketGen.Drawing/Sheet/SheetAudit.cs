@@ -41,7 +41,7 @@ public static class SheetAudit
 
         foreach (var item in page.Items.Where(i => !space.Holds(i.Bounds)))
         {
-            findings.Add(new(SheetFault.OutsideFrame, $"{Describe(item)} lies outside the drawing space.", item));
+            findings.Add(new(SheetFault.OutsideFrame, $"{item} lies outside the drawing space.", item));
         }
 
         for (var i = 0; i < texts.Length; i++)
@@ -49,17 +49,17 @@ public static class SheetAudit
             var (text, box) = texts[i];
             if (!SheetFont.Of(text.Weight).Covers(text.Text))
             {
-                findings.Add(new(SheetFault.MissingGlyph, $"The sheet font lacks a character of {Describe(text)}.", text));
+                findings.Add(new(SheetFault.MissingGlyph, $"The sheet font lacks a character of {text}.", text));
             }
 
             foreach (var (other, otherBox) in texts.Skip(i + 1).Where(t => t.Box.Overlaps(box)))
             {
-                findings.Add(new(SheetFault.TextOverlap, $"{Describe(text)} and {Describe(other)} overlap.", text, other));
+                findings.Add(new(SheetFault.TextOverlap, $"{text} and {other} overlap.", text, other));
             }
 
             foreach (var item in page.Items.Where(item => Crosses(item, box)))
             {
-                findings.Add(new(SheetFault.TextCrossed, $"{Describe(item)} runs through {Describe(text)}.", text, item));
+                findings.Add(new(SheetFault.TextCrossed, $"{item} runs through {text}.", text, item));
             }
         }
 
@@ -86,15 +86,4 @@ public static class SheetAudit
             }
         }
     }
-
-    private static string Describe(SheetItem item) => item switch
-    {
-        TextItem text => $"the text “{text.Text}”",
-        Stroke { Segment: ArcSegment } stroke => $"a {Name(stroke.Kind)} arc",
-        Stroke stroke => $"a {Name(stroke.Kind)} line",
-        Polyline line => $"a {Name(line.Kind)} line",
-        _ => "a filled area",
-    };
-
-    private static string Name(LineKind kind) => kind.ToString().ToLowerInvariant();
 }

@@ -36,7 +36,10 @@ public sealed class SheetFont
     /// <summary>How much larger than its capitals the font's em is: the font size for a wanted cap height.</summary>
     public double EmPerCapHeight { get; }
 
-    /// <summary>The TrueType file.</summary>
+    /// <summary>The TrueType file, for pages that carry the font with them.</summary>
+    public ReadOnlyMemory<byte> TrueType => File;
+
+    /// <summary>The same for the PDF library, which takes an array and leaves it as it is.</summary>
     internal byte[] File { get; }
 
     /// <summary>The font of a weight.</summary>

@@ -12,6 +12,18 @@ public abstract record SheetItem
 
     /// <summary>The same thing shifted by <paramref name="by"/> (mm).</summary>
     public abstract SheetItem Shift(Vector2 by);
+
+    /// <summary>What it is, in words: for messages.</summary>
+    public sealed override string ToString() => this switch
+    {
+        TextItem text => $"the text “{text.Text}”",
+        Stroke { Segment: ArcSegment } stroke => $"a {Name(stroke.Kind)} arc",
+        Stroke stroke => $"a {Name(stroke.Kind)} line",
+        Polyline line => $"a {Name(line.Kind)} line",
+        _ => "a filled area",
+    };
+
+    private static string Name(LineKind kind) => kind.ToString().ToLowerInvariant();
 }
 
 /// <summary>A straight line, an arc or a full circle.</summary>

@@ -45,8 +45,8 @@ public static class SheetTable
         var top = 0.0;
         if (title.Length > 0)
         {
-            items.Add(new TextItem(title, new(0, -height), height, Weight: FontWeight.Bold));
-            top = -height - padding - 0.4 * height;
+            items.Add(new TextItem(title, new(0, -TextFlow.Ascent * height), height, Weight: FontWeight.Bold));
+            top = -TextFlow.Ascent * height - padding - 0.4 * height;
         }
 
         var y = top;

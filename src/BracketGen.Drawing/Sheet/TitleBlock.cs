@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using System.Globalization;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Sheet;
@@ -74,14 +74,14 @@ public sealed record TitleBlock
         const double row = 10, tall = 20;
 
         // From the foot up: identification, owner and title, responsibility, technical fields.
-        var date = Date is { } d ? d.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : "";
-        drawn.Cell("Drawing and part number", Number, 0, 0, 72, row, FontWeight.Bold);
-        drawn.Cell("Revision", Revision, 72, 0, 22, row, FontWeight.Bold);
+        var date = Date is { } d ? d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : "";
+        drawn.Cell("Drawing and part number", Number, 0, 0, 72, row, TextHeight.Normal, FontWeight.Bold);
+        drawn.Cell("Revision", Revision, 72, 0, 22, row, TextHeight.Normal, FontWeight.Bold);
         drawn.Cell("Date of issue", date, 94, 0, 32, row);
         drawn.Cell("Format", format.Name, 126, 0, 18, row);
-        drawn.Cell("Sheet", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Sheet}/{Sheets}"), 144, 0, 36, row);
+        drawn.Cell("Sheet", string.Create(CultureInfo.InvariantCulture, $"{Sheet}/{Sheets}"), 144, 0, 36, row);
 
-        drawn.Cell("Legal owner", Owner, 0, row, 54, tall);
+        drawn.Cell("Legal owner", Owner, 0, row, 54, tall, TextHeight.Normal, FontWeight.Regular);
         drawn.TitleCell(Title, SupplementaryTitle, 54, row, 90, tall);
         drawn.Cell("Projection", "", 144, row, 36, tall);
         drawn.Add(ProjectionSymbol.Draw(Projection).CentredAt(new(162, row + tall / 2 - 1.2)));

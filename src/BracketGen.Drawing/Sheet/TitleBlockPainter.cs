@@ -17,11 +17,14 @@ internal sealed class TitleBlockPainter
 
     public void Outline(Bounds box) => _outline = Polyline.Rectangle(box, LineKind.Box);
 
-    public void Cell(string label, string value, double x, double y, double width, double height, FontWeight weight = FontWeight.Regular)
+    public void Cell(string label, string value, double x, double y, double width, double height) =>
+        Cell(label, value, x, y, width, height, TextHeight.Small, FontWeight.Regular);
+
+    public void Cell(string label, string value, double x, double y, double width, double height, double largest, FontWeight weight)
     {
         Frame(label, x, y, width, height);
         var below = height - Padding - TextHeight.Label - 0.6;
-        _texts.AddRange(Fit(value, x + Padding, y + 0.7, width - 2 * Padding, below - 0.7, TextHeight.Normal, weight));
+        _texts.AddRange(Fit(value, x + Padding, y + 0.7, width - 2 * Padding, below - 0.7, largest, weight));
     }
 
     public void TitleCell(string title, string supplement, double x, double y, double width, double height)
@@ -57,14 +60,13 @@ internal sealed class TitleBlockPainter
         var shrinking = Enumerable.Range(1, 20).Select(i => TextHeight.Label * Math.Pow(0.9, i));
         foreach (var height in standard.Where(h => h <= largest).Concat(shrinking))
         {
-            const double descent = 0.36, ascent = 1.1;
             var step = 1.5 * height;
             var lines = TextFlow.Wrap(value, width, height, weight);
             var broken = lines.Length > 1 && lines.Length > value.Split(' ').Length;
-            var tall = (descent + ascent) * height + (lines.Length - 1) * step;
+            var tall = (TextFlow.Descent + TextFlow.Ascent) * height + (lines.Length - 1) * step;
             if (tall <= room + Tolerance.Point && !broken)
             {
-                var first = y + (room - tall) / 2 + descent * height + (lines.Length - 1) * step;
+                var first = y + (room - tall) / 2 + TextFlow.Descent * height + (lines.Length - 1) * step;
                 return lines.Select((line, i) => new TextItem(line, new(x, first - i * step), height, Weight: weight));
             }
         }

@@ -13,7 +13,7 @@ public static class WarningBox
     public static SheetBlock Draw(string headline, IReadOnlyList<string> lines, double width)
     {
         const double padding = 3.5, large = TextHeight.Huge, body = TextHeight.Normal;
-        var heads = TextFlow.Wrap(headline, width - 2 * padding, large, FontWeight.Bold);
+        var heads = TextFlow.WrapEvenly(headline, width - 2 * padding, large, FontWeight.Bold);
         var bodies = lines.SelectMany(l => TextFlow.Wrap(l, width - 2 * padding, body)).ToArray();
         double largeStep = TextFlow.LineSpacing * large, bodyStep = TextFlow.LineSpacing * body;
 

@@ -39,7 +39,7 @@ internal static class DemoSheet
         var notes = Notes.Numbered(
             "Notes",
             [
-                "Remove burrs; break all sharp edges 0.2 to 0.5 mm.",
+                "Remove burrs; break all sharp edges 0.2 to 0.5\u00a0mm.",
                 "Bend allowance after DIN 6935. Bend a test strip first and compare.",
                 "Fully return the throttle by hand from every position, cold and hot, engine off, before the first start.",
             ],
@@ -89,7 +89,6 @@ internal static class DemoSheet
         items.Add(new Stroke(At(26, 0), At(26, 60), LineKind.Hidden));
 
         items.AddRange(Dimensions.Angular(At(20, 60), Angle.FromDegrees(180), Angle.FromDegrees(50.2), 24, value.Degrees(Angle.FromDegrees(50.2)), 0));
-        items.Add(new Stroke(At(20, 60), At(-8, 60), LineKind.Dimension));
 
         WantedDimension Wanted(Vector2 a, Vector2 b, ViewSide side)
         {
@@ -113,11 +112,12 @@ internal static class DemoSheet
             Wanted(At(8, 0), At(0, 42), ViewSide.Left),
         ]);
         items.AddRange(dimensions.Items);
-        void Callout(Vector2 centre, double radius, double degrees, params string[] lines) =>
-            items.AddRange(LeaderPlacer.Callout(items, space, centre, radius, Angle.FromDegrees(degrees), lines));
+        void Callout(Vector2 centre, double radius, double degrees, double turn, params string[] lines) =>
+            items.AddRange(LeaderPlacer.Callout(
+                items, space, centre, radius, Angle.FromDegrees(degrees), lines, maximumTurn: Angle.FromDegrees(turn)));
 
-        Callout(holes[1], hole, 65, "3 x " + value.Diameter(6.6), "for M6");
-        Callout(At(width - corner, corner), corner, -40, "2 x " + value.Radius(corner));
+        Callout(holes[1], hole, 65, 180, "3 x " + value.Diameter(6.6), "for M6");
+        Callout(At(width - corner, corner), corner, -45, 40, "2 x " + value.Radius(corner));
         return SheetBlock.Around(items);
     }
 }
