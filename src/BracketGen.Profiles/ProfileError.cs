@@ -4,7 +4,7 @@ namespace BracketGen.Profiles;
 /// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="File">Path of the file.</param>
 /// <param name="Line">Line, from 1; 0 where the file as a whole is meant.</param>
-/// <param name="Column">Column, from 1, counted in UTF-16 units; 0 where the file as a whole is meant.</param>
+/// <param name="Column">Column, from 1, counted in characters; 0 where the file as a whole is meant.</param>
 /// <param name="Key">Key with the tables it stands in: «mount.holes[2].thread»; items of a list are counted from 1. Empty where there is none.</param>
 /// <param name="Read">What stands in the file, shortened; «nothing» where a key is missing.</param>
 /// <param name="Allowed">What may stand there.</param>

@@ -55,13 +55,13 @@ internal sealed class ListForm<T>(Form<T> item, int least, int most) : Form<Immu
 }
 
 /// <summary>Three coordinates in the throttle frame.</summary>
-internal sealed class VectorForm(Quantity coordinate, string what, bool isDirection) : Form<Vector3>
+internal sealed class VectorForm(QuantityForm coordinate, string what, bool isDirection) : Form<Vector3>
 {
     /// <summary>A point near the throttle body: within a metre of the throttle shaft.</summary>
-    public static VectorForm Point { get; } = new(Quantity.Length(-1000, 1000), "a point", isDirection: false);
+    public static VectorForm Point { get; } = new(QuantityForm.Length(-1000, 1000), "a point", isDirection: false);
 
     /// <summary>A direction of any length but none.</summary>
-    public static VectorForm Direction { get; } = new(Quantity.Number(-1000, 1000), "a direction", isDirection: true);
+    public static VectorForm Direction { get; } = new(QuantityForm.Number(-1000, 1000), "a direction", isDirection: true);
 
     public override string Allowed => $"{what} [x, y, z], each {coordinate.Allowed}";
 

@@ -9,14 +9,14 @@ namespace BracketGen.Profiles.Forms;
 /// <summary>A quantity, alone or with how well it was measured: <c>{ value = 31.5, plus_minus = 0.2 }</c>.</summary>
 internal sealed class MeasuredForm : Form<Measured>
 {
-    private readonly Quantity _quantity;
+    private readonly QuantityForm _quantity;
     private readonly Section<Measured> _table;
 
-    public MeasuredForm(Quantity quantity, double mostPlusMinus)
+    public MeasuredForm(QuantityForm quantity, double mostPlusMinus)
     {
         _quantity = quantity;
         var value = new Key<double>("value", quantity, "The reading.");
-        var plusMinus = new Key<double>("plus_minus", new Quantity(quantity.Standard, 0, mostPlusMinus), "Half-width of the interval that surely holds the true value.");
+        var plusMinus = new Key<double>("plus_minus", new QuantityForm(quantity.Standard, 0, mostPlusMinus), "Half-width of the interval that surely holds the true value.");
         _table = new(
             "a reading with how well it was measured",
             [value, plusMinus],

@@ -16,7 +16,7 @@ internal static class Section
 /// <param name="keys">Every key it may hold.</param>
 /// <param name="build">Makes the record once all keys are read and all checks hold.</param>
 /// <param name="checks">Conditions between keys.</param>
-internal sealed class Section<T>(string what, Key[] keys, Func<SectionValues, T> build, Check[]? checks = null) : Form<T>, ISectionLike
+internal sealed class Section<T>(string what, Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null) : Form<T>, ISectionLike
 {
     public override string Allowed => $"{what}: a table with the keys {string.Join(", ", keys.Select(k => k.Name))}";
 

@@ -49,4 +49,4 @@ internal sealed class SectionValues(TomlTable table, string path, Reading readin
 }
 
 /// <summary>A condition between keys, looked at when all of them were read well or left to their defaults.</summary>
-internal sealed record Check(Key[] Needs, Action<SectionValues> Look);
+internal sealed record Condition(Key[] Needs, Action<SectionValues> Look);

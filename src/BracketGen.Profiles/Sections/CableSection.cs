@@ -9,20 +9,20 @@ internal static class CableSection
 {
     private static readonly Key<EndFitting> Fitting = new("fitting", EndFittingSection.Form, "What is fixed on the wire's end and sits in the quadrant.");
 
-    private static readonly Key<double> WireDiameter = new("wire_diameter", Quantity.Length(0.5, 6), "Diameter of the wire.");
+    private static readonly Key<double> WireDiameter = new("wire_diameter", QuantityForm.Length(0.5, 6), "Diameter of the wire.");
 
     private static readonly Key<OuterEnd> OuterEnd = new("outer_end", OuterEndSection.Form, "How the outer ends at the bracket.");
 
-    private static readonly Key<double> OuterDiameter = new("outer_diameter", Quantity.Length(1.5, 20), "Diameter of the outer.");
+    private static readonly Key<double> OuterDiameter = new("outer_diameter", QuantityForm.Length(1.5, 20), "Diameter of the outer.");
 
     private static readonly Key<Measured> FreeInnerLength = new(
         "free_inner_length",
-        new MeasuredForm(Quantity.Length(10, 1000), 100),
+        new MeasuredForm(QuantityForm.Length(10, 1000), 100),
         "Wire from the stop's seat to the fitting's centre: adjuster at mid range, pedal released, wire taut.");
 
-    private static readonly Key<double> FleetLimit = new("fleet_limit", Quantity.Angle(0.1, 30), "Largest fleet angle the wire stands.");
+    private static readonly Key<double> FleetLimit = new("fleet_limit", QuantityForm.Angle(0.1, 30), "Largest fleet angle the wire stands.");
 
-    private static readonly Key<double> LeastBendRadius = new("least_bend_radius", Quantity.Length(5, 500), "Least bend radius of the outer.");
+    private static readonly Key<double> LeastBendRadius = new("least_bend_radius", QuantityForm.Length(5, 500), "Least bend radius of the outer.");
 
     public static Section<Cable> Form { get; } = new(
         "a cable",

@@ -6,9 +6,9 @@ namespace BracketGen.Profiles.Sections;
 /// <summary><c>[cable.fitting]</c> of a vehicle.</summary>
 internal static class EndFittingSection
 {
-    private static readonly Key<double> Diameter = new("diameter", Quantity.Length(1, 30), "Diameter of the end fitting.");
+    private static readonly Key<double> Diameter = new("diameter", QuantityForm.Length(1, 30), "Diameter of the end fitting.");
 
-    private static readonly Key<double> Length = new("length", Quantity.Length(1, 60), "Length of the end fitting along its own axis.");
+    private static readonly Key<double> Length = new("length", QuantityForm.Length(1, 60), "Length of the end fitting along its own axis.");
 
     public static Variants<EndFitting> Form { get; } = new(
         "an end fitting",

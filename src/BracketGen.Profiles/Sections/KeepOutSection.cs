@@ -17,7 +17,7 @@ internal static class KeepOutSection
 
     private static readonly Key<Vector3> To = new("to", VectorForm.Point, "Centre of the other end.");
 
-    private static readonly Key<double> Radius = new("radius", Quantity.Length(0.1, 1000), "Radius.");
+    private static readonly Key<double> Radius = new("radius", QuantityForm.Length(0.1, 1000), "Radius.");
 
     private static readonly Section<KeepOut> Box = new(
         "a box",

@@ -13,23 +13,23 @@ internal static class MaterialSection
 {
     private static readonly Key<string> Designation = new("designation", new TextForm(60), "Designation with temper, as on the order.");
 
-    private static readonly Key<double> Density = new("density", new Quantity(UnitTable.KilogramPerCubicMetre, 500, 25000), "Density.");
+    private static readonly Key<double> Density = new("density", new QuantityForm(UnitTable.KilogramPerCubicMetre, 500, 25000), "Density.");
 
-    private static readonly Key<double> Modulus = new("modulus", new Quantity(UnitTable.Gigapascal, 1, 500), "Young's modulus.");
+    private static readonly Key<double> Modulus = new("modulus", new QuantityForm(UnitTable.Gigapascal, 1, 500), "Young's modulus.");
 
-    private static readonly Key<double> Poisson = new("poisson", Quantity.Number(0, 0.49), "Poisson's ratio; no unit.");
+    private static readonly Key<double> Poisson = new("poisson", QuantityForm.Number(0, 0.49), "Poisson's ratio; no unit.");
 
     private static readonly Key<double> Yield = new(
-        "yield", new Quantity(UnitTable.Megapascal, 10, 3000), "Yield strength or 0.2 % proof strength, the least the standard promises.");
+        "yield", new QuantityForm(UnitTable.Megapascal, 10, 3000), "Yield strength or 0.2 % proof strength, the least the standard promises.");
 
     private static readonly Key<double> Endurance = new(
-        "endurance", new Quantity(UnitTable.Megapascal, 1, 2000), "Stress amplitude, fully reversed, that the sheet stands for the life of the vehicle.");
+        "endurance", new QuantityForm(UnitTable.Megapascal, 1, 2000), "Stress amplitude, fully reversed, that the sheet stands for the life of the vehicle.");
 
     private static readonly Key<double> AcrossGrain = new(
-        "least_radius_across_grain", Quantity.Number(0, 20), "Least inside bend radius over thickness, bend line across the grain; no unit.");
+        "least_radius_across_grain", QuantityForm.Number(0, 20), "Least inside bend radius over thickness, bend line across the grain; no unit.");
 
     private static readonly Key<double> AlongGrain = new(
-        "least_radius_along_grain", Quantity.Number(0, 20), "Least inside bend radius over thickness, bend line along the grain; no unit.");
+        "least_radius_along_grain", QuantityForm.Number(0, 20), "Least inside bend radius over thickness, bend line along the grain; no unit.");
 
     private static readonly Key<BendGroup> Group = new(
         "bend_group",
@@ -42,7 +42,7 @@ internal static class MaterialSection
     private static readonly Key<string> Source = new("source", new TextForm(400), "Where the numbers come from.");
 
     private static readonly Key<ImmutableArray<double>> Thicknesses = new(
-        "thicknesses", new ListForm<double>(Quantity.Length(0.3, 25), 1, 40), "Thicknesses in stock.");
+        "thicknesses", new ListForm<double>(QuantityForm.Length(0.3, 25), 1, 40), "Thicknesses in stock.");
 
     public static Section<StockedMaterial> Form { get; } = new(
         "a material",

@@ -16,7 +16,7 @@ internal static class MountSection
         "thread", new WordForm<MetricThread>([.. MetricThread.All.Select(t => (t.Name, t))]), "Thread of the hole.");
 
     private static readonly Key<double> BossDiameter = new(
-        "boss_diameter", Quantity.Length(4, 100), "Diameter of the boss around the hole; the bracket covers it.");
+        "boss_diameter", QuantityForm.Length(4, 100), "Diameter of the boss around the hole; the bracket covers it.");
 
     private static readonly Section<MountHole> Hole = new(
         "a mount hole",

@@ -9,25 +9,25 @@ internal static class OuterEndSection
     private static readonly Key<ScrewThread> Thread = new("thread", new ScrewThreadForm(), "Thread of the adjuster.");
 
     private static readonly Key<double> Range = new(
-        "range", Quantity.Length(0, 100), "Total travel of the adjuster, half of it each way from mid range.");
+        "range", QuantityForm.Length(0, 100), "Total travel of the adjuster, half of it each way from mid range.");
 
-    private static readonly Key<double> AcrossFlats = new("across_flats", Quantity.Length(3, 60), "Width across flats of the locknuts.");
+    private static readonly Key<double> AcrossFlats = new("across_flats", QuantityForm.Length(3, 60), "Width across flats of the locknuts.");
 
-    private static readonly Key<double> NutHeight = new("nut_height", Quantity.Length(1, 30), "Height of one locknut.");
+    private static readonly Key<double> NutHeight = new("nut_height", QuantityForm.Length(1, 30), "Height of one locknut.");
 
-    private static readonly Key<double> NoseDiameter = new("nose_diameter", Quantity.Length(1, 30), "Diameter of the nose that sits in the hole.");
+    private static readonly Key<double> NoseDiameter = new("nose_diameter", QuantityForm.Length(1, 30), "Diameter of the nose that sits in the hole.");
 
     private static readonly Key<double> ShoulderDiameter = new(
-        "shoulder_diameter", Quantity.Length(1, 60), "Diameter of the shoulder that bears on the bracket.");
+        "shoulder_diameter", QuantityForm.Length(1, 60), "Diameter of the shoulder that bears on the bracket.");
 
-    private static readonly Key<double> NeckDiameter = new("neck_diameter", Quantity.Length(1, 30), "Diameter at the bottom of the ring groove.");
+    private static readonly Key<double> NeckDiameter = new("neck_diameter", QuantityForm.Length(1, 30), "Diameter at the bottom of the ring groove.");
 
-    private static readonly Key<double> CollarDiameter = new("collar_diameter", Quantity.Length(1, 60), "Diameter of the collars beside the ring groove.");
+    private static readonly Key<double> CollarDiameter = new("collar_diameter", QuantityForm.Length(1, 60), "Diameter of the collars beside the ring groove.");
 
-    private static readonly Key<double> NeckLength = new("neck_length", Quantity.Length(0.5, 30), "Length of the ring groove: the sheet must fit in it.");
+    private static readonly Key<double> NeckLength = new("neck_length", QuantityForm.Length(0.5, 30), "Length of the ring groove: the sheet must fit in it.");
 
     private static readonly Key<double> RangeElsewhere = Key<double>.WithDefault(
-        "range", Quantity.Length(0, 100), "Total travel of an adjuster elsewhere in the same outer; 0 where there is none.", 0);
+        "range", QuantityForm.Length(0, 100), "Total travel of an adjuster elsewhere in the same outer; 0 where there is none.", 0);
 
     private static readonly Section<OuterEnd> Adjuster = new(
         "a threaded adjuster",

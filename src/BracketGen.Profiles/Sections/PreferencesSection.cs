@@ -14,7 +14,7 @@ internal static class PreferencesSection
     private static readonly Preferences Usual = new();
 
     private static readonly Key<Measured> FreePlay = Key<Measured>.WithDefault(
-        "free_play", new MeasuredForm(Quantity.Length(0.1, 20), 10), "Slack wanted in the wire at the closed stop.", Usual.FreePlay);
+        "free_play", new MeasuredForm(QuantityForm.Length(0.1, 20), 10), "Slack wanted in the wire at the closed stop.", Usual.FreePlay);
 
     private static readonly Key<double> LeastFreePlay = Length(
         "least_free_play", 0, 20, "Least slack at the closed stop that surely lets the valve close.", Usual.LeastFreePlay);
@@ -26,7 +26,7 @@ internal static class PreferencesSection
         "most_over_travel", 0, 100, "Over-travel above which the pedal needs a stop of its own.", Usual.MostOverTravel);
 
     private static readonly Key<double> LeastWrap = Key<double>.WithDefault(
-        "least_wrap", Quantity.Angle(0, 90), "Wrap that must be left at the wide-open stop.", Usual.LeastWrap.Radians);
+        "least_wrap", QuantityForm.Angle(0, 90), "Wrap that must be left at the wide-open stop.", Usual.LeastWrap.Radians);
 
     private static readonly Key<double> FittingClearance = Length(
         "fitting_clearance", 0, 100, "Clearance between the end fitting and the stop with everything that stands out of it.", Usual.FittingClearance);
@@ -38,7 +38,7 @@ internal static class PreferencesSection
         "keep_out_clearance", 0, 50, "Clearance between the bracket and keep-out spaces.", Usual.KeepOutClearance);
 
     private static readonly Key<double> AdjusterReserve = Key<double>.WithDefault(
-        "adjuster_reserve", Quantity.Number(0, 1), "Part of the adjuster's half range that the design leaves unused; no unit.", Usual.AdjusterReserve);
+        "adjuster_reserve", QuantityForm.Number(0, 1), "Part of the adjuster's half range that the design leaves unused; no unit.", Usual.AdjusterReserve);
 
     private static readonly Key<StopOpening> Opening = Key<StopOpening>.WithDefault(
         "stop_opening",
@@ -90,7 +90,7 @@ internal static class PreferencesSection
         ]);
 
     private static Key<double> Length(string name, double least, double most, string help, double usual) =>
-        Key<double>.WithDefault(name, Quantity.Length(least, most), help, usual);
+        Key<double>.WithDefault(name, QuantityForm.Length(least, most), help, usual);
 
     private static void CheckOrder(SectionValues values, Key<double> less, double lessValue, Key more, double moreValue)
     {

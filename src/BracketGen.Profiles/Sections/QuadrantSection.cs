@@ -8,30 +8,30 @@ namespace BracketGen.Profiles.Sections;
 internal static class QuadrantSection
 {
     private static readonly Key<Measured> PitchRadius = new(
-        "pitch_radius", new MeasuredForm(Quantity.Length(5, 200), 20), "Radius of the wire's centre line in the groove.");
+        "pitch_radius", new MeasuredForm(QuantityForm.Length(5, 200), 20), "Radius of the wire's centre line in the groove.");
 
     private static readonly Key<Measured> Rotation = new(
-        "rotation", new MeasuredForm(Quantity.Angle(10, 170), 20), "Rotation from the closed stop to the wide-open stop.");
+        "rotation", new MeasuredForm(QuantityForm.Angle(10, 170), 20), "Rotation from the closed stop to the wide-open stop.");
 
     private static readonly Key<Measured> PocketAngle = new(
-        "pocket_angle", new MeasuredForm(Quantity.Angle(-360, 360), 20), "Polar angle of the end fitting's centre at the closed stop, counter-clockwise from the x axis.");
+        "pocket_angle", new MeasuredForm(QuantityForm.Angle(-360, 360), 20), "Polar angle of the end fitting's centre at the closed stop, counter-clockwise from the x axis.");
 
     private static readonly Key<double> GrooveExtent = new(
-        "groove_extent", Quantity.Angle(10, 330), "Arc of groove, from the pocket on, that can carry the wire.");
+        "groove_extent", QuantityForm.Angle(10, 330), "Arc of groove, from the pocket on, that can carry the wire.");
 
-    private static readonly Key<double> GrooveWidth = new("groove_width", Quantity.Length(0.5, 20), "Width of the groove.");
+    private static readonly Key<double> GrooveWidth = new("groove_width", QuantityForm.Length(0.5, 20), "Width of the groove.");
 
     private static readonly Key<double> SlotWidth = new(
-        "slot_width", Quantity.Length(0.5, 20), "Width of the slot through which the wire enters the pocket.");
+        "slot_width", QuantityForm.Length(0.5, 20), "Width of the slot through which the wire enters the pocket.");
 
-    private static readonly Key<double> OuterRadius = new("outer_radius", Quantity.Length(5, 250), "Radius over the flanges beside the groove.");
+    private static readonly Key<double> OuterRadius = new("outer_radius", QuantityForm.Length(5, 250), "Radius over the flanges beside the groove.");
 
     private static readonly Key<double> Thickness = new(
-        "thickness", Quantity.Length(1, 60), "Thickness over the flanges beside the groove.");
+        "thickness", QuantityForm.Length(1, 60), "Thickness over the flanges beside the groove.");
 
     private static readonly Key<double> HubRadius = new(
         "hub_radius",
-        Quantity.Length(2, 250),
+        QuantityForm.Length(2, 250),
         "Radius of the hub: what of the quadrant is not the grooved sector lies within it. Left out: the whole disc of outer_radius is taken to move.",
         isRequired: false);
 

@@ -20,5 +20,5 @@ internal static class ReturnSpringsSection
         [TorqueClosed, TorqueOpen, Count],
         v => new(v.Get(TorqueClosed), v.Get(TorqueOpen), v.Get(Count)));
 
-    private static MeasuredForm Torque() => new(new Quantity(UnitTable.NewtonMetre, 0.01, 50), 20);
+    private static MeasuredForm Torque() => new(new QuantityForm(UnitTable.NewtonMetre, 0.01, 50), 20);
 }

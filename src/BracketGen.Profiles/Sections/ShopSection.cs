@@ -14,7 +14,7 @@ internal static class ShopSection
         new WordForm<CuttingProcess>(("laser", CuttingProcess.Laser), ("plasma", CuttingProcess.Plasma), ("water jet", CuttingProcess.WaterJet)),
         "How the shop cuts.");
 
-    private static readonly Key<double> Kerf = new("kerf", Quantity.Length(0, 10), "Width of the cut.");
+    private static readonly Key<double> Kerf = new("kerf", QuantityForm.Length(0, 10), "Width of the cut.");
 
     private static readonly Key<PublishedBendRule> BendRule = new(
         "bend_rule",
@@ -24,10 +24,10 @@ internal static class ShopSection
     private static readonly Key<ImmutableArray<StockedMaterial>> Materials = new(
         "materials", new ListForm<StockedMaterial>(MaterialSection.Form, 1, 100), "The materials in stock.");
 
-    private static readonly Key<double> Opening = new("opening", Quantity.Length(2, 300), "Width of the V.");
+    private static readonly Key<double> Opening = new("opening", QuantityForm.Length(2, 300), "Width of the V.");
 
     private static readonly Key<double> DieRadius = new(
-        "inside_radius", Quantity.Length(0.1, 50), "Inside radius of the bend it gives in air bending.");
+        "inside_radius", QuantityForm.Length(0.1, 50), "Inside radius of the bend it gives in air bending.");
 
     private static readonly Section<PressBrakeDie> Die = new(
         "a die",
@@ -40,12 +40,12 @@ internal static class ShopSection
 
     private static readonly Key<string> BentMaterial = new("material", new TextForm(60), "Designation of the sheet that was bent.");
 
-    private static readonly Key<double> BentThickness = new("thickness", Quantity.Length(0.3, 25), "Its thickness.");
+    private static readonly Key<double> BentThickness = new("thickness", QuantityForm.Length(0.3, 25), "Its thickness.");
 
-    private static readonly Key<double> BentRadius = new("inside_radius", Quantity.Length(0.1, 50), "Inside radius measured on the test bend; that of one of the dies.");
+    private static readonly Key<double> BentRadius = new("inside_radius", QuantityForm.Length(0.1, 50), "Inside radius measured on the test bend; that of one of the dies.");
 
     private static readonly Key<double> K = new(
-        "k", Quantity.Number(0, 0.5), "Distance of the neutral fibre from the inside face over the thickness; no unit.");
+        "k", QuantityForm.Number(0, 0.5), "Distance of the neutral fibre from the inside face over the thickness; no unit.");
 
     private static readonly Section<TestBend> Bend = new(
         "a test bend",

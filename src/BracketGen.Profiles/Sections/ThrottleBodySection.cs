@@ -15,10 +15,10 @@ internal static class ThrottleBodySection
         new WordForm<OpeningSense>(("counter-clockwise", OpeningSense.CounterClockwise), ("clockwise", OpeningSense.Clockwise)),
         "Which way the quadrant turns when the valve opens, seen by the eye that looks at the quadrant.");
 
-    private static readonly Key<double> Bore = new("bore", Quantity.Length(10, 200), "Diameter of the bore.");
+    private static readonly Key<double> Bore = new("bore", QuantityForm.Length(10, 200), "Diameter of the bore.");
 
     private static readonly Key<double> ShaftDiameter = new(
-        "shaft_diameter", Quantity.Length(2, 50), "Diameter of the throttle shaft where it crosses the bore.");
+        "shaft_diameter", QuantityForm.Length(2, 50), "Diameter of the throttle shaft where it crosses the bore.");
 
     private static readonly Key<Quadrant> Quadrant = new("quadrant", QuadrantSection.Form, "The grooved sector that the cable pulls.");
 

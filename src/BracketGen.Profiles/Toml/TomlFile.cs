@@ -35,7 +35,7 @@ internal static partial class TomlFile
         {
             var before = bytes.Span[..Math.Clamp(e.Index, 0, bytes.Length)];
             var line = before.Count((byte)'\n') + 1;
-            var column = before.Length - before.LastIndexOf((byte)'\n');
+            var column = Encoding.UTF8.GetString(before[(before.LastIndexOf((byte)'\n') + 1)..]).EnumerateRunes().Count() + 1;
             var read = e.BytesUnknown is { Length: > 0 } unknown ? $"byte 0x{unknown[0]:X2}" : "a byte that is not UTF-8";
             reading.Report(new(path, line, column), "", read, "text in UTF-8", "Save the file as UTF-8 in the editor.");
             return null;

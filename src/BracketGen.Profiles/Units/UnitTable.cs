@@ -18,7 +18,7 @@ internal static class UnitTable
     public static readonly Unit Millimetre = new("mm", UnitKind.Length, 1, "mm");
     public static readonly Unit Degree = new("deg", UnitKind.Angle, Math.PI / 180, "deg", "°");
     public static readonly Unit Newton = new("N", UnitKind.Force, 1, "N");
-    public static readonly Unit NewtonMetre = new("N m", UnitKind.Torque, 1000, "Nm");
+    public static readonly Unit NewtonMetre = new("N m", UnitKind.Torque, 1000, "N m");
     public static readonly Unit Megapascal = new("MPa", UnitKind.Stress, 1, "MPa", "N/mm2", "N/mm²");
     public static readonly Unit Gigapascal = new("GPa", UnitKind.Stress, 1000, "GPa");
     public static readonly Unit KilogramPerCubicMetre = new("kg/m3", UnitKind.Density, 1e-12, "kg/m3", "kg/m³");
@@ -37,10 +37,10 @@ internal static class UnitTable
         new("lbf", UnitKind.Force, PoundForce, "lbf"),
         new("kgf", UnitKind.Force, Gravity, "kgf"),
         NewtonMetre,
-        new("N mm", UnitKind.Torque, 1, "Nmm"),
-        new("lbf in", UnitKind.Torque, PoundForce * Inch, "lbfin", "inlbf"),
-        new("lbf ft", UnitKind.Torque, PoundForce * 12 * Inch, "lbfft", "ftlbf"),
-        new("kgf cm", UnitKind.Torque, Gravity * 10, "kgfcm"),
+        new("N mm", UnitKind.Torque, 1, "N mm"),
+        new("lbf in", UnitKind.Torque, PoundForce * Inch, "lbf in", "in lbf"),
+        new("lbf ft", UnitKind.Torque, PoundForce * 12 * Inch, "lbf ft", "ft lbf"),
+        new("kgf cm", UnitKind.Torque, Gravity * 10, "kgf cm"),
         Megapascal,
         Gigapascal,
         new("psi", UnitKind.Stress, PoundForce / (Inch * Inch), "psi"),
@@ -50,11 +50,18 @@ internal static class UnitTable
         new("lb/in3", UnitKind.Density, Pound / 1000 / (Inch * Inch * Inch), "lb/in3", "lb/in³"),
     ];
 
-    /// <summary>The unit written as <paramref name="word"/>, or null. Spaces, hyphens and dots between factors do not count.</summary>
-    public static Unit? Find(string word)
+    /// <summary>What may stand between the two factors of a product of units: «N m», «N·m», «lbf-in», «Nm».</summary>
+    public const string Between = "[ \\t·⋅*-]*";
+
+    /// <summary>The unit written as <paramref name="word"/>, or null.</summary>
+    public static Unit? Find(string word) => All.FirstOrDefault(u => u.Spellings.Any(s => IsWritten(word, s)));
+
+    private static bool IsWritten(string word, string spelling)
     {
-        var bare = string.Concat(word.Where(c => c is not (' ' or '\t' or '·' or '⋅' or '*' or '-')));
-        return All.FirstOrDefault(u => u.Spellings.Contains(bare));
+        var gap = spelling.IndexOf(' ');
+        return gap < 0
+            ? word == spelling
+            : word.StartsWith(spelling[..gap], StringComparison.Ordinal) && word[gap..].TrimStart(' ', '\t', '·', '⋅', '*', '-') == spelling[(gap + 1)..];
     }
 
     /// <summary>The names of the units of one kind, for messages.</summary>

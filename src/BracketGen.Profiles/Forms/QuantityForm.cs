@@ -10,16 +10,16 @@ namespace BracketGen.Profiles.Forms;
 /// <param name="standard">Unit of a bare number.</param>
 /// <param name="least">Least value allowed, in the standard unit.</param>
 /// <param name="most">Greatest value allowed, in the standard unit.</param>
-internal sealed class Quantity(Unit standard, double least, double most) : Form<double>
+internal sealed class QuantityForm(Unit standard, double least, double most) : Form<double>
 {
     // A limit written in another unit may miss itself by a rounding: 12 in is 304.79999999999995 mm.
     private const double Rounding = 1e-12;
 
-    public static Quantity Number(double least, double most) => new(UnitTable.One, least, most);
+    public static QuantityForm Number(double least, double most) => new(UnitTable.One, least, most);
 
-    public static Quantity Length(double least, double most) => new(UnitTable.Millimetre, least, most);
+    public static QuantityForm Length(double least, double most) => new(UnitTable.Millimetre, least, most);
 
-    public static Quantity Angle(double least, double most) => new(UnitTable.Degree, least, most);
+    public static QuantityForm Angle(double least, double most) => new(UnitTable.Degree, least, most);
 
     public Unit Standard => standard;
 
@@ -82,13 +82,10 @@ internal sealed class Quantity(Unit standard, double least, double most) : Form<
     {
         get
         {
-            var words = UnitTable.All.Where(u => u.Kind == standard.Kind).SelectMany(u => u.Spellings).Select(Spaced);
+            var words = UnitTable.All.Where(u => u.Kind == standard.Kind).SelectMany(u => u.Spellings).Select(s => s.Replace(" ", UnitTable.Between, StringComparison.Ordinal));
             return $"^[ \\t]*({QuantityText.NumberPattern})[ \\t]*({string.Join('|', words)})[ \\t]*$";
         }
     }
-
-    // Between the letters of a product of units spaces, dots and hyphens are free: «N m», «N·m», «lbf-in».
-    private static string Spaced(string spelling) => string.Join("[ \\t·⋅*-]*", spelling.Select(c => c.ToString()));
 
     private double? Convert(TomlValue value, string key, Reading reading)
     {
@@ -133,7 +130,7 @@ internal sealed class Quantity(Unit standard, double least, double most) : Form<
         if (UnitTable.Find(word) is not { } unit)
         {
             var near = Nearest.To(word, UnitTable.All.Where(u => u.Kind == standard.Kind).Select(u => u.Name));
-            reading.Report(text, key, Allowed, $"«{word}» is no unit known here{(near is null ? "" : $"; did you mean {near}?")} {UnitsWanted}.".Replace("here Give", "here. Give", StringComparison.Ordinal));
+            reading.Report(text, key, Allowed, $"«{word}» is no unit known here{(near is null ? "." : $"; did you mean {near}?")} {UnitsWanted}.");
             return null;
         }
 

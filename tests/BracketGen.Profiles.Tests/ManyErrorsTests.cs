@@ -1,0 +1,138 @@
+using System.Text;
+
+namespace BracketGen.Profiles.Tests;
+
+/// <summary>Several mistakes in one run, and files that cannot be read at all.</summary>
+public class ManyErrorsTests
+{
+    [Fact]
+    public void EveryMistakeOfEveryFileComesOutInOneRun()
+    {
+        var files = Examples.Files;
+        files = Examples.Edit(files, Examples.Job, Examples.Texts[Examples.Job], "units = \"mm\"", "units = \"furlong\"");
+        var body = Examples.Texts[Examples.Body]
+            .Replace("bore = 58", "bore = 58 mm")
+            .Replace("shaft_diameter = 8", "shaft_diameter = \"8 N\"")
+            .Replace("groove_width = 3", "grove_width = 3")
+            .Replace("slot_width = 2.2\n", "")
+            .Replace("outer_radius = 34.5 ", "outer_radius = 3450 ");
+        files = files.With(Examples.Body, body);
+        files = Examples.Edit(files, Examples.Vehicle, Examples.Texts[Examples.Vehicle], "lever_ratio = 3.4", "lever_ratio = 0");
+        files = Examples.Edit(files, Examples.Shop, Examples.Texts[Examples.Shop], "\"laser\"", "\"lasser\"");
+        Assert.Equal(
+            [
+                (Examples.Job, "units"),
+                (Examples.Body, "bore"),
+                (Examples.Body, "shaft_diameter"),
+                (Examples.Body, "quadrant.slot_width"),
+                (Examples.Body, "quadrant.grove_width"),
+                (Examples.Body, "quadrant.outer_radius"),
+                (Examples.Vehicle, "pedal.lever_ratio"),
+                (Examples.Shop, "process"),
+            ],
+            Examples.ReadJob(files).Errors.Select(e => (e.File, e.Key)));
+    }
+
+    [Fact]
+    public void AFileOfAnotherKindIsOneError()
+    {
+        var error = Assert.Single(Examples.ReadWith(Examples.Job, "../vehicles/plover.toml", "../shops/saltmarsh-fabrication.toml").Errors);
+        Assert.Equal((Examples.Shop, 2, "profile"), (error.File, error.Line, error.Key));
+        Assert.Contains("profile of a shop; a vehicle is wanted", error.Advice);
+    }
+
+    [Fact]
+    public void AMaterialGivenTwiceIsSaidTwiceOnlyWhereItMatters()
+    {
+        var errors = Examples.ReadWith(Examples.Shop, "designation = \"DC01\"", "designation = \"S235JR\"").Errors;
+        Assert.Contains(errors, e => e is { Key: "materials[2].designation", Read: "\"S235JR\"" });
+        Assert.Contains(errors, e => e is { Key: "test_bends[2].material", Read: "\"DC01\"" });
+        Assert.Equal(2, errors.Length);
+    }
+
+    [Fact]
+    public void ABrokenHeaderEndsTheReadingOfItsFileOnly()
+    {
+        var files = Examples.Edit(Examples.Files, Examples.Body, Examples.Texts[Examples.Body], "[quadrant]", "[quadrant");
+        files = Examples.Edit(files, Examples.Vehicle, Examples.Texts[Examples.Vehicle], "lever_ratio = 3.4", "lever_ratio = 0");
+        Assert.Equal([Examples.Body, Examples.Vehicle], Examples.ReadJob(files).Errors.Select(e => e.File));
+    }
+
+    [Fact]
+    public void BytesThatAreNotUtf8AreFoundByLine()
+    {
+        byte[] bytes = [.. "profile = \"vehicle\"\nname = \"éPl"u8, 0xF6, .. "ver\"\n"u8];
+        var error = Assert.Single(ProfileReader.ReadVehicle("v.toml", MemoryFileSource.Empty.With("v.toml", bytes)).Errors);
+        Assert.Equal(("v.toml", 2, 12, "byte 0xF6"), (error.File, error.Line, error.Column, error.Read));
+        Assert.Contains("UTF-8", error.Advice);
+    }
+
+    [Fact]
+    public void WhatWasReadIsRightAfterCharactersOfTwoUnits()
+    {
+        var text = Examples.Texts[Examples.Body].Replace("Alder 58", "é😀😀").Replace("bore = 58", "bore = \"58 lbf\"");
+        Assert.Equal("\"58 lbf\"", Assert.Single(Examples.ReadJob(Examples.Files.With(Examples.Body, text)).Errors).Read);
+    }
+
+    [Fact]
+    public void AByteOrderMarkAndCarriageReturnsAreNoMistake()
+    {
+        byte[] bytes = [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(Examples.Texts[Examples.Vehicle].Replace("\n", "\r\n"))];
+        Assert.True(ProfileReader.ReadVehicle("v.toml", MemoryFileSource.Empty.With("v.toml", bytes)).IsRead);
+    }
+
+    [Fact]
+    public void ABrokenLineWithCarriageReturnsIsReportedAlone()
+    {
+        var text = Examples.Texts[Examples.Vehicle].Replace("outer_diameter = 5", "outer_diameter = 5 mm").Replace("\n", "\r\n");
+        var error = Assert.Single(ProfileReader.ReadVehicle("v.toml", MemoryFileSource.Empty.With("v.toml", text)).Errors);
+        Assert.Equal("Put a value with its unit in quotes: \"5 mm\".", error.Advice);
+    }
+
+    [Fact]
+    public void AFileOfMoreThanAMebibyteIsNotRead()
+    {
+        var limit = new string('#', 1 << 20);
+        Assert.Equal("a longer file", Assert.Single(ProfileReader.ReadShop("s.toml", MemoryFileSource.Empty.With("s.toml", limit + "#")).Errors).Read);
+        Assert.DoesNotContain(ProfileReader.ReadShop("s.toml", MemoryFileSource.Empty.With("s.toml", limit)).Errors, e => e.Read == "a longer file");
+    }
+
+    [Fact]
+    public void AnEmptyFileMissesItsKeys()
+    {
+        var errors = ProfileReader.ReadVehicle("v.toml", MemoryFileSource.Empty.With("v.toml", "")).Errors;
+        Assert.Equal(["cable", "name", "pedal", "profile"], errors.Select(e => e.Key));
+        Assert.All(errors, e => Assert.Equal(("nothing", 1, 1), (e.Read, e.Line, e.Column)));
+    }
+
+    [Theory]
+    [InlineData("[")]
+    [InlineData("{a=")]
+    public void DeepNestingIsAnErrorAndNotACrash(string open)
+    {
+        var text = "a = " + string.Concat(Enumerable.Repeat(open, 200_000));
+        Assert.NotEmpty(ProfileReader.ReadVehicle("v.toml", MemoryFileSource.Empty.With("v.toml", text)).Errors);
+    }
+
+    [Fact]
+    public void TheMessageHasTwoLines()
+    {
+        var error = Assert.Single(Examples.ReadWith(Examples.Body, "groove_width = 3\n", "groove_width = \"12 lbf\"\n").Errors);
+        var line = Examples.LineOf(Examples.Body, "groove_width = 3");
+        Assert.Equal(
+            $"throttle-bodies/alder-58.toml:{line}:16: quadrant.groove_width: read \"12 lbf\"; allowed: a length from 0.5 to 20 mm\n"
+            + "    lbf is a unit of force. Give a length in mm, cm, m, in or ft.",
+            ProfileErrorText.Format(error));
+        var missing = Assert.Single(ProfileReader.ReadJob("jobs/heron.toml", Examples.Files).Errors);
+        Assert.Equal(
+            "jobs/heron.toml: read no such file; allowed: a file that is there\n    Check the path and its spelling, capital letters too.",
+            ProfileErrorText.Format(missing));
+    }
+
+    [Theory]
+    [InlineData("a/b.toml", "../c/d.toml", "c/d.toml")]
+    [InlineData("b.toml", "../c/./d.toml", "../c/d.toml")]
+    [InlineData("/a/b.toml", "c.toml", "/a/c.toml")]
+    [InlineData("../a/b.toml", "../../c.toml", "../../c.toml")]
+    public void PathsAreThoseBesideTheFile(string from, string relative, string meant) => Assert.Equal(meant, ProfilePath.Beside(from, relative));
+}

@@ -1,0 +1,62 @@
+using System.Text;
+using CsCheck;
+
+namespace BracketGen.Profiles.Tests;
+
+/// <summary>Damaged files give errors with a place in the file, and never an exception.</summary>
+public class MutationTests
+{
+    private static readonly string[] Scraps =
+    [
+        "\"", "'", "'''", "[", "]", "[[", "{", "}", "=", ",", ".", "#", "\n", "\r", "\0", "\uFEFF", "é", "nan", "-inf", "1e999", "0x", "1979-05-27T07:32:00Z",
+        "\\u00", "plus_minus", "value = 1", "[mount]", "[[keep_out]]", "a.b.c = 1", "true", "-", "12 lbf", "9999999999999999999",
+    ];
+
+    private static Gen<string> Pick(string[] items) => Gen.Int[0, items.Length - 1].Select(i => items[i]);
+
+    [Fact]
+    public void DamagedFilesNeverThrow()
+    {
+        var gen = Gen.Select(
+            Pick([.. Examples.Texts.Keys]),
+            Gen.Select(Gen.Int[0, 3], Gen.Int[0, 100_000], Gen.Int[1, 40], Pick([.. Scraps])).Array[1, 4]);
+        gen.Sample(
+            (file, hurts) =>
+            {
+                var bytes = Encoding.UTF8.GetBytes(Examples.Texts[file]).ToList();
+                foreach (var (how, where, length, scrap) in hurts)
+                {
+                    var at = where % bytes.Count;
+                    if (how is 0 or 1)
+                    {
+                        bytes.RemoveRange(at, Math.Min(length, bytes.Count - at - 1));
+                    }
+
+                    if (how is 1 or 2)
+                    {
+                        bytes.InsertRange(at, Encoding.UTF8.GetBytes(scrap));
+                    }
+
+                    if (how is 3)
+                    {
+                        bytes[at] = (byte)(bytes[at] ^ (1 << (length % 8)));
+                    }
+                }
+
+                var files = Examples.Files.With(file, bytes.ToArray());
+                foreach (var job in Examples.In("jobs"))
+                {
+                    var result = ProfileReader.ReadJob(job, files);
+                    if (result.IsRead == !result.Errors.IsEmpty || result.Errors.Any(e => e.Line < 1 || e.Column < 1 || e.Read.Length == 0 || e.Allowed.Length == 0 || e.Advice.Length == 0))
+                    {
+                        return false;
+                    }
+                }
+
+                return true;
+            },
+            seed: "0003Y5tbF4C6",
+            iter: 400,
+            threads: 1);
+    }
+}

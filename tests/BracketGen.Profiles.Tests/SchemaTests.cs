@@ -1,0 +1,159 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+using Tomlyn;
+using Tomlyn.Model;
+
+namespace BracketGen.Profiles.Tests;
+
+/// <summary>The schemas judged by an independent validator (JsonSchema.Net) on files turned to JSON by the TOML library itself.</summary>
+public class SchemaTests
+{
+    private static readonly Dictionary<string, JsonSchema> Schemas =
+        ProfileSchema.All.ToDictionary(s => s.File.Replace(".schema.json", "", StringComparison.Ordinal), s => JsonSchema.FromText(s.Text));
+
+    public static TheoryData<string> Files => [.. Examples.Texts.Keys];
+
+    // Written anew by: BRACKETGEN_SCHEMAS=<folder> dotnet test tests/BracketGen.Profiles.Tests --filter SchemaTests
+    [Fact]
+    public void TheShippedSchemasAreThoseOfTheReader()
+    {
+        if (Environment.GetEnvironmentVariable("BRACKETGEN_SCHEMAS") is { Length: > 0 } folder)
+        {
+            foreach (var (file, text) in ProfileSchema.All)
+            {
+                File.WriteAllText(Path.Combine(folder, file), text);
+            }
+
+            return;
+        }
+
+        foreach (var (file, text) in ProfileSchema.All)
+        {
+            Assert.Equal(text, Examples.Schema(file));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void EveryExampleIsValid(string file)
+    {
+        Assert.True(IsValid(file, Json(Examples.Texts[file])));
+        var schema = Examples.Texts[file].Split('\n')[0]["#:schema ".Length..];
+        Assert.Equal($"../schemas/{Kind(file)}.schema.json", schema);
+    }
+
+    // Their words are held against other files or other entries, which a schema cannot see.
+    private static readonly string[] Names = ["throttle_body", "vehicle", "shop", "designation", "material"];
+
+    // Whatever key is taken out, renamed or given a value of another kind, schema and reader agree on whether it is a mistake.
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void SchemaAndReaderAgreeOnEveryKey(string file)
+    {
+        var lines = Examples.Texts[file].Split('\n');
+        var judged = 0;
+        for (var i = 0; i < lines.Length; i++)
+        {
+            if (lines[i].Split('#')[0].Split('=') is not [{ Length: > 0 } key, ..] || !lines[i].Contains('=') || lines[i].StartsWith('#'))
+            {
+                continue;
+            }
+
+            foreach (var changed in new[] { "", key + "= true", key.Trim() + "_x = 1\n" + lines[i], key + "= []", key + "= \"?\"", key + "= -1e9" })
+            {
+                if (changed == key + "= \"?\"" && Names.Contains(key.Trim()))
+                {
+                    continue;
+                }
+
+                var text = string.Join('\n', lines.Select((l, n) => n == i ? changed : l));
+                Assert.True(IsValid(file, Json(text)) == IsRead(file, text), $"{file}:{i + 1}: {changed}");
+                judged++;
+            }
+        }
+
+        Assert.True(judged > 30);
+    }
+
+    // Values with their units: what the reader takes, the schema takes, and the other way round.
+    [Theory]
+    [InlineData("\"58 mm\"", true)]
+    [InlineData("\"5.8cm\"", true)]
+    [InlineData("\"2 1/4 in\"", true)]
+    [InlineData("\"2.25 in\"", true)]
+    [InlineData("\"0.058 m\"", true)]
+    [InlineData("\" 58 mm \"", true)]
+    [InlineData("\"58\"", false)]
+    [InlineData("\"58 lbf\"", false)]
+    [InlineData("\"58,5 mm\"", false)]
+    [InlineData("\"mm\"", false)]
+    [InlineData("58.5", true)]
+    [InlineData("580", false)]
+    [InlineData("5.8", false)]
+    public void SchemaAndReaderAgreeOnQuantities(string written, bool isGood)
+    {
+        var text = Examples.Texts[Examples.Body].Replace("bore = 58", "bore = " + written);
+        Assert.Equal(isGood, IsValid(Examples.Body, Json(text)));
+        Assert.Equal(isGood, IsRead(Examples.Body, text));
+    }
+
+    [Theory]
+    [InlineData("\"6 lbf in\"", true)]
+    [InlineData("\"6 lbf·in\"", true)]
+    [InlineData("\"6 lbf-in\"", true)]
+    [InlineData("\"0.5 N m\"", true)]
+    [InlineData("\"0.5 Nm\"", true)]
+    [InlineData("\"500 N mm\"", true)]
+    [InlineData("\"0.5 ft lbf\"", true)]
+    [InlineData("\"5 N\"", false)]
+    [InlineData("\"5 mm\"", false)]
+    [InlineData("{ value = \"6 lbf in\", plus_minus = \"1 lbf in\" }", true)]
+    [InlineData("{ value = \"6 lbf in\" }", false)]
+    [InlineData("{ value = \"6 lbf in\", plus_minus = \"1 lbf in\", unit = \"lbf in\" }", false)]
+    public void SchemaAndReaderAgreeOnTorques(string written, bool isGood)
+    {
+        var text = Examples.Texts[Examples.Body].Replace("torque_closed = { value = 0.55, plus_minus = 0.05 }", "torque_closed = " + written);
+        Assert.Equal(isGood, IsValid(Examples.Body, Json(text)));
+        Assert.Equal(isGood, IsRead(Examples.Body, text));
+    }
+
+    private static string Kind(string file) => file.Split('/')[0] switch
+    {
+        "throttle-bodies" => "throttle-body",
+        "vehicles" => "vehicle",
+        "shops" => "shop",
+        _ => "job",
+    };
+
+    private static bool IsValid(string file, JsonNode json) =>
+        Schemas[Kind(file)].Evaluate(JsonSerializer.SerializeToElement(json)).IsValid;
+
+    private static bool IsRead(string file, string text)
+    {
+        var files = Examples.Files.With(file, text);
+        return Kind(file) switch
+        {
+            "throttle-body" => ProfileReader.ReadThrottleBody(file, files).IsRead,
+            "vehicle" => ProfileReader.ReadVehicle(file, files).IsRead,
+            "shop" => ProfileReader.ReadShop(file, files).IsRead,
+            _ => ProfileReader.ReadJob(file, files).IsRead,
+        };
+    }
+
+    private static JsonNode Json(string toml) => Convert(TomlSerializer.Deserialize<TomlTable>(toml)!);
+
+    private static JsonNode Convert(object value) => value switch
+    {
+        TomlTable table => new JsonObject(table.Select(p => KeyValuePair.Create(p.Key, (JsonNode?)Convert(p.Value)))),
+        TomlTableArray tables => new JsonArray([.. tables.Select(Convert)]),
+        TomlArray array => new JsonArray([.. array.Select(i => Convert(i!))]),
+        TomlDateTime date => JsonValue.Create(date.DateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)),
+        string text => JsonValue.Create(text),
+        bool flag => JsonValue.Create(flag),
+        long integer => JsonValue.Create(integer),
+        double number => JsonValue.Create(number),
+        _ => throw new InvalidOperationException(value.GetType().Name),
+    };
+}
