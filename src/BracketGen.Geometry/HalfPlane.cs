@@ -27,8 +27,8 @@ public static class HalfPlane
             throw new ArgumentException($"The line meets the contour {crossings.Count} times, where two are expected.", nameof(contour));
         }
 
-        // On the right of the line a counter-clockwise contour comes in at the far end and goes out at the near one.
-        var (enter, leave) = crossings[0].Along > crossings[1].Along ? (crossings[0], crossings[1]) : (crossings[1], crossings[0]);
+        // With the metal on its left, the cut itself runs against the direction: the contour comes in at the near crossing.
+        var (enter, leave) = crossings[0].Along < crossings[1].Along ? (crossings[0], crossings[1]) : (crossings[1], crossings[0]);
         var pieces = Between(contour, enter.At, leave.At).ToList();
         pieces.Add(new LineSegment(pieces[^1].End, pieces[0].Start));
         return new(pieces);

@@ -1,0 +1,84 @@
+using BracketGen.SheetMetal.Standards;
+
+namespace BracketGen.SheetMetal.Tests;
+
+/// <summary>Tables against the standards they were copied from.</summary>
+public class StandardTableTests
+{
+    // ISO 273: clearance holes, series fine, medium, coarse.
+    [Theory]
+    [InlineData("M4", 4.3, 4.5, 4.8)]
+    [InlineData("M5", 5.3, 5.5, 5.8)]
+    [InlineData("M6", 6.4, 6.6, 7)]
+    [InlineData("M8", 8.4, 9, 10)]
+    [InlineData("M10", 10.5, 11, 12)]
+    [InlineData("M12", 13, 13.5, 14.5)]
+    public void Iso_273(string name, double fine, double medium, double coarse)
+    {
+        var thread = MetricThread.Find(name)!;
+        Assert.Equal((fine, medium, coarse), (thread.ClearanceFine, thread.ClearanceMedium, thread.ClearanceCoarse));
+    }
+
+    // ISO 272: widths across flats; ISO 7089: outer diameter of plain washers (both from memory of the standards' tables).
+    [Theory]
+    [InlineData("M4", 7, 9)]
+    [InlineData("M5", 8, 10)]
+    [InlineData("M6", 10, 12)]
+    [InlineData("M8", 13, 16)]
+    [InlineData("M10", 16, 20)]
+    [InlineData("M12", 18, 24)]
+    public void Iso_272_and_7089(string name, double flats, double washer)
+    {
+        var thread = MetricThread.Find(name)!;
+        Assert.Equal((flats, washer), (thread.AcrossFlats, thread.WasherDiameter));
+    }
+
+    // ISO 2768-1, class m: 0.5-6 ±0.1, 6-30 ±0.2, 30-120 ±0.3, 120-400 ±0.5; angles by the shorter leg.
+    [Theory]
+    [InlineData(0.5, 0.1)]
+    [InlineData(6, 0.1)]
+    [InlineData(6.1, 0.2)]
+    [InlineData(30, 0.2)]
+    [InlineData(30.1, 0.3)]
+    [InlineData(120, 0.3)]
+    [InlineData(120.5, 0.5)]
+    [InlineData(400, 0.5)]
+    public void Iso_2768_linear(double size, double deviation) => Assert.Equal(deviation, GeneralTolerance.Linear(size));
+
+    [Theory]
+    [InlineData(10, 60)]
+    [InlineData(50, 30)]
+    [InlineData(120, 20)]
+    [InlineData(400, 10)]
+    public void Iso_2768_angular(double leg, double minutes) => Assert.Equal(minutes / 60, GeneralTolerance.Angular(leg).Degrees, 1e-12);
+
+    [Fact]
+    public void Iso_2768_does_not_guess_outside_its_table() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => GeneralTolerance.Linear(0.4));
+
+    // ISO 9013:2017, tolerance class 1, thickness over 1 to 3.15 and over 3.15 to 6.3.
+    [Theory]
+    [InlineData(2, 2, 0.10)]
+    [InlineData(2, 8, 0.15)]
+    [InlineData(2, 30, 0.20)]
+    [InlineData(2, 100, 0.25)]
+    [InlineData(2, 300, 0.25)]
+    [InlineData(2, 900, 0.35)]
+    [InlineData(4, 2, 0.20)]
+    [InlineData(4, 30, 0.25)]
+    [InlineData(4, 300, 0.30)]
+    [InlineData(4, 900, 0.40)]
+    public void Iso_9013_class_1(double thickness, double size, double deviation) =>
+        Assert.Equal(deviation, CutTolerance.Linear(1, size, thickness));
+
+    [Fact]
+    public void Iso_9013_says_nothing_where_no_value_is_known()
+    {
+        Assert.Null(CutTolerance.Linear(2, 30, 5));
+        Assert.Null(CutTolerance.Linear(1, 30, 10));
+    }
+
+    // EN 1993-1-8, table 3.3: least end and edge distance 1.2 d0.
+    [Fact]
+    public void En_1993_edge_distance() => Assert.Equal(7.92, HoleDistances.CentreToEdge(6.6), 1e-12);
+}
