@@ -1,0 +1,88 @@
+using BracketGen.Geometry;
+using BracketGen.TestSupport;
+
+namespace BracketGen.Design.Tests;
+
+/// <summary>Clearances against plain sampling, which knows nothing of branch and bound.</summary>
+public class ClearanceTests
+{
+    [Fact]
+    public void Branch_and_bound_agrees_with_a_dense_sample() => RandomJobs.Job.Check(40, job =>
+    {
+        var body = job.Body.OpeningCounterClockwise;
+        if (CandidateSearch.All(job, body).FirstOrDefault() is not { } candidate)
+        {
+            return;
+        }
+
+        var moving = new MovingParts(body.Quadrant, job.Vehicle.Cable.Fitting);
+        var found = Clearance.Least(candidate.Bracket.Folded, moving.DistanceTo, 0.05);
+        var sampled = SampledLeast(candidate.Bracket, moving.DistanceTo, 0.7);
+
+        // The sample can only be too far away: by its own step, and by the edge it may miss.
+        Assert.InRange(sampled - found, -1e-9, 0.05 + Math.Abs(sampled) / 50 + 1.2);
+    });
+
+    [Fact]
+    public void No_passing_bracket_stands_in_the_swept_quadrant() => RandomJobs.Job.Check(60, job =>
+    {
+        var solution = Designer.Solve(job);
+        if (solution.Bracket is null || solution.Checks.Any(c => c.Id == "moving-parts" && !c.Passes))
+        {
+            return;
+        }
+
+        // Swept by hand: the sector turned step by step, each point asked whether it is in it. In the frame as measured.
+        var quadrant = job.Body.Quadrant;
+        var sense = job.Body.Opens == Mechanism.OpeningSense.Clockwise ? -1 : 1;
+        foreach (var point in Points(solution.Bracket, 1.5))
+        {
+            for (var step = 0; step <= 12; step++)
+            {
+                Assert.False(InSector(point, quadrant, sense, step / 12.0 * quadrant.Rotation.Value), $"{point} at step {step}");
+            }
+        }
+    });
+
+    [Fact]
+    public void The_sector_distance_is_a_distance() => CsCheck.Gen.Select(CsCheck.Gen.Double[-60, 60], CsCheck.Gen.Double[-60, 60], CsCheck.Gen.Double[-20, 20],
+        CsCheck.Gen.Double[-1, 1], CsCheck.Gen.Double[-1, 1], (x, y, z, dx, dy) => (new Vector3(x, y, z), new Vector3(x + dx, y + dy, z))).Check(3000, pair =>
+    {
+        var quadrant = RandomJobs.Job.Draw(1)[0].Body.Quadrant;
+        var moving = new MovingParts(quadrant, new(Mechanism.EndFittingKind.Ball, 6, 6));
+
+        // A signed distance changes by no more than the way gone.
+        Assert.True(Math.Abs(moving.DistanceTo(pair.Item1) - moving.DistanceTo(pair.Item2)) <= pair.Item1.DistanceTo(pair.Item2) + 1e-9);
+    });
+
+    private static bool InSector(Vector3 point, Mechanism.Quadrant quadrant, int sense, double opening)
+    {
+        if (Math.Abs(point.Z) > quadrant.Thickness / 2)
+        {
+            return false;
+        }
+
+        var radius = point.XY.Length;
+        var behind = sense * (point.XY.Polar.Radians - quadrant.Pocket.Value) - opening;
+        behind -= 2 * Math.PI * Math.Floor(behind / (2 * Math.PI));
+        return radius < quadrant.HubRadius || (radius < quadrant.OuterRadius && behind < quadrant.GrooveExtent);
+    }
+
+    private static double SampledLeast(Bracket bracket, Func<Vector3, double> distance, double step) => Points(bracket, step).Min(distance);
+
+    private static IEnumerable<Vector3> Points(Bracket bracket, double step)
+    {
+        var bounds = bracket.Flat.Blank.Outline.Bounds;
+        for (var x = bounds.Min.X; x <= bounds.Max.X; x += step)
+        {
+            for (var y = bounds.Min.Y; y <= bounds.Max.Y; y += step)
+            {
+                if (bracket.Flat.Blank.Contains(new(x, y)))
+                {
+                    yield return bracket.Folded.Fold(new(x, y), 0);
+                    yield return bracket.Folded.Fold(new(x, y), bracket.Stock.Thickness);
+                }
+            }
+        }
+    }
+}

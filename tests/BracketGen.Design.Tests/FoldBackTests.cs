@@ -1,0 +1,60 @@
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+using BracketGen.TestSupport;
+
+namespace BracketGen.Design.Tests;
+
+/// <summary>The flat pattern, folded back, lands the stop where the cable wants it and lies on the mount face.</summary>
+public class FoldBackTests
+{
+    private const double Place = 0.001;
+    private static readonly double Direction = Angle.FromDegrees(0.01).Radians;
+
+    public static TheoryData<string> Names => Examples.Names;
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Examples_land_on_the_stop(string name)
+    {
+        var solution = Designer.Solve(Examples.Read(name));
+        Assert.NotNull(solution.Bracket);
+        Lands(solution.Bracket, solution.Placement!, solution.Job.Body);
+    }
+
+    [Fact]
+    public void Every_bracket_of_thousands_of_random_jobs_lands_on_the_stop()
+    {
+        var landed = 0;
+        RandomJobs.Job.Check(700, job =>
+        {
+            var body = job.Body.OpeningCounterClockwise;
+            foreach (var candidate in CandidateSearch.All(job, body).Take(8))
+            {
+                Lands(candidate.Bracket, candidate.Placement, body);
+                Lands(candidate.Bracket.MirroredInY, candidate.Placement.MirroredInY, Mirror(body));
+                landed++;
+            }
+        });
+        Assert.True(landed > 2000, $"only {landed} brackets were shaped");
+    }
+
+    private static ThrottleBody Mirror(ThrottleBody body) => body with { Mount = body.Mount.MirroredInY };
+
+    private static void Lands(Bracket bracket, StopPlacement placement, ThrottleBody body)
+    {
+        // Refolded from nothing but what the shop gets: the blank's outline, its bends and where the mount flange lies.
+        var folded = new FoldedSheet(bracket.Flat, bracket.Folded.Flanges[0]);
+        var stop = folded.Fold(bracket.Stop.Centre, bracket.SeatOnTop ? bracket.Stock.Thickness : 0);
+        Assert.InRange(stop.DistanceTo(placement.Seat), 0, Place);
+        var top = folded.TopAt(bracket.Stop.Centre);
+        Assert.InRange((bracket.SeatOnTop ? top : -top).AngleTo(placement.Direction).Radians, 0, Direction);
+        foreach (var (hole, mount) in bracket.Holes.Zip(body.Mount.Holes))
+        {
+            Assert.InRange(folded.Fold(hole.Centre, 0).DistanceTo(mount.At), 0, Place + Tolerance.OffPlane);
+        }
+
+        Assert.InRange(folded.TopAt(bracket.Holes[0].Centre).AngleTo(body.Mount.Plane.Normal).Radians, 0, Direction);
+        Assert.All(bracket.Holes.Where(h => !h.IsSlot), h => Assert.True(bracket.Flat.Blank.Outline.Contains(h.Centre)));
+    }
+}
