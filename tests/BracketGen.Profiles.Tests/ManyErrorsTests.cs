@@ -50,12 +50,35 @@ public class ManyErrorsTests
         Assert.Equal(2, errors.Length);
     }
 
-    [Fact]
-    public void ABrokenHeaderEndsTheReadingOfItsFileOnly()
+    [Theory]
+    [InlineData("[quadrant]", "[quadrant")]
+    [InlineData("[quadrant]", "quadrant]")]
+    [InlineData("[quadrant]", "[quadrant]]")]
+    [InlineData("[quadrant]", "??? quadrant")]
+    public void ABrokenHeaderHidesOnlyWhatStandsUnderIt(string old, string changed)
     {
-        var files = Examples.Edit(Examples.Files, Examples.Body, Examples.Texts[Examples.Body], "[quadrant]", "[quadrant");
+        var files = Examples.Edit(Examples.Files, Examples.Body, Examples.Texts[Examples.Body].Replace("bore = 58", "bore = 5.8"), old, changed);
         files = Examples.Edit(files, Examples.Vehicle, Examples.Texts[Examples.Vehicle], "lever_ratio = 3.4", "lever_ratio = 0");
-        Assert.Equal([Examples.Body, Examples.Vehicle], Examples.ReadJob(files).Errors.Select(e => e.File));
+        Assert.Equal(
+            [(Examples.Body, "bore"), (Examples.Body, ""), (Examples.Vehicle, "pedal.lever_ratio")],
+            Examples.ReadJob(files).Errors.Select(e => (e.File, e.Key)));
+    }
+
+    [Fact]
+    public void MistakesAfterABrokenHeaderComeOutToo()
+    {
+        var text = Examples.Texts[Examples.Shop].Replace("[[dies]]\nopening = 12", "[dies]]\nopening = 12").Replace("k = 0.42", "k = 0.62");
+        var errors = ProfileReader.ReadShop("s.toml", MemoryFileSource.Empty.With("s.toml", text)).Errors;
+        Assert.Equal(["", "test_bends[1].k"], errors.Select(e => e.Key));
+        Assert.Contains("[[name]]", errors[0].Advice);
+    }
+
+    [Fact]
+    public void AListLeftOpenIsOneError()
+    {
+        var errors = Examples.ReadWith(Examples.Body, "at = [-50, -22, -12]", "at = [-50, -22, -12").Errors;
+        Assert.Equal(Examples.LineOf(Examples.Body, "at = [-50, -22, -12]") + 1, Assert.Single(errors).Line);
+        Assert.Contains("the one before", errors[0].Advice);
     }
 
     [Fact]
