@@ -77,6 +77,22 @@ public class SchemaTests
         Assert.True(judged > 30);
     }
 
+    [Fact]
+    public void EveryKeyIsInTheManual()
+    {
+        var manual = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", "profiles.md"));
+        var keys = ProfileSchema.All.SelectMany(s => Keys(JsonNode.Parse(s.Text)!)).Distinct().ToArray();
+        Assert.True(keys.Length > 80);
+        Assert.All(keys, k => Assert.Matches($"`[^`]*\\b{k}\\b[^`]*`", manual));
+    }
+
+    private static IEnumerable<string> Keys(JsonNode node) => node switch
+    {
+        JsonObject o => (o["properties"] is JsonObject p ? p.Select(k => k.Key) : []).Concat(o.SelectMany(c => c.Value is null ? [] : Keys(c.Value))),
+        JsonArray a => a.SelectMany(c => Keys(c!)),
+        _ => [],
+    };
+
     // Values with their units: what the reader takes, the schema takes, and the other way round.
     [Theory]
     [InlineData("\"58 mm\"", true)]
