@@ -110,9 +110,9 @@ public class SchemaTests
     [InlineData("5.8", false)]
     public void SchemaAndReaderAgreeOnQuantities(string written, bool isGood)
     {
-        var text = Examples.Texts[Examples.Body].Replace("bore = 58", "bore = " + written);
-        Assert.Equal(isGood, IsValid(Examples.Body, Json(text)));
-        Assert.Equal(isGood, IsRead(Examples.Body, text));
+        var text = Samples.Texts[Samples.Body].Replace("bore = 58", "bore = " + written);
+        Assert.Equal(isGood, IsValid(Samples.Body, Json(text)));
+        Assert.Equal(isGood, IsRead(Samples.Body, text));
     }
 
     [Theory]
@@ -130,9 +130,9 @@ public class SchemaTests
     [InlineData("{ value = \"6 lbf in\", plus_minus = \"1 lbf in\", unit = \"lbf in\" }", false)]
     public void SchemaAndReaderAgreeOnTorques(string written, bool isGood)
     {
-        var text = Examples.Texts[Examples.Body].Replace("torque_closed = { value = 0.55, plus_minus = 0.05 }", "torque_closed = " + written);
-        Assert.Equal(isGood, IsValid(Examples.Body, Json(text)));
-        Assert.Equal(isGood, IsRead(Examples.Body, text));
+        var text = Samples.Texts[Samples.Body].Replace("torque_closed = { value = 0.55, plus_minus = 0.05 }", "torque_closed = " + written);
+        Assert.Equal(isGood, IsValid(Samples.Body, Json(text)));
+        Assert.Equal(isGood, IsRead(Samples.Body, text));
     }
 
     private static string Kind(string file) => file.Split('/')[0] switch
