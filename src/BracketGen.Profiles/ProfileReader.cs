@@ -128,7 +128,7 @@ public static class ProfileReader
         switch (table.Find(ProfileKey)?.Value)
         {
             case null:
-                reading.Report(table.Place, ProfileKey, "nothing", first, $"Begin the file with the line {first}.");
+                reading.ReportMissing(table.Place, ProfileKey, first, $"Begin the file with the line {first}.");
                 return true;
             case TomlText { Text: var word } when word == kind.Word:
                 return true;

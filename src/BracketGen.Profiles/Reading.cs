@@ -9,6 +9,7 @@ internal sealed class Reading
     private readonly List<ProfileError> _errors = [];
     private readonly List<string> _files = [];
     private readonly HashSet<(string File, int Line)> _hushed = [];
+    private readonly HashSet<string> _partial = [];
 
     public IFileSource Files { get; }
 
@@ -36,6 +37,20 @@ internal sealed class Reading
 
     /// <summary>Lets no further error on a line come out: it was reported whole.</summary>
     public void Hush(string file, int line) => _hushed.Add((file, line));
+
+    /// <summary>Notes that part of a file could not be parsed: what is missing may stand there.</summary>
+    public void SetPartial(string file) => _partial.Add(file);
+
+    public bool IsPartial(string file) => _partial.Contains(file);
+
+    /// <summary>Reports that something is not there, unless it may stand in a part that could not be parsed.</summary>
+    public void ReportMissing(Place place, string key, string allowed, string advice)
+    {
+        if (!IsPartial(place.File))
+        {
+            Report(place, key, "nothing", allowed, advice);
+        }
+    }
 
     public bool IsHushed(string file, int line) => _hushed.Contains((file, line));
 

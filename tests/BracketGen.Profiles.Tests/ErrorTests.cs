@@ -7,99 +7,99 @@ public class ErrorTests
     public static TheoryData<string, string, string, string, string, string, string> Mistakes => new()
     {
         // unknown keys and typing errors
-        { Examples.Body, "pitch_radius", "pitch_raduis", "quadrant.pitch_raduis", "pitch_raduis", "pitch_radius", "Did you mean pitch_radius?" },
-        { Examples.Body, "hub_radius", "hub-radius", "quadrant.hub-radius", "hub-radius", "hub_radius", "Did you mean hub_radius?" },
-        { Examples.Body, "groove_width = 3\n", "groove_width = 3\ncolour = \"red\"\n", "quadrant.colour", "colour", "groove_width", "No such key" },
-        { Examples.Vehicle, "[pedal]", "[pedall]", "pedall", "pedall", "pedal", "Did you mean pedal?" },
-        { Examples.Vehicle, "fleet_limit = 3  ", "fleet_limit.value = 3 \nfleet_limit.sharpness = 2 # ", "cable.fleet_limit", "fleet_limit", "an angle", "Give one number" },
+        { Samples.Body, "pitch_radius", "pitch_raduis", "quadrant.pitch_raduis", "pitch_raduis", "pitch_radius", "Did you mean pitch_radius?" },
+        { Samples.Body, "hub_radius", "hub-radius", "quadrant.hub-radius", "hub-radius", "hub_radius", "Did you mean hub_radius?" },
+        { Samples.Body, "groove_width = 3\n", "groove_width = 3\ncolour = \"red\"\n", "quadrant.colour", "colour", "groove_width", "No such key" },
+        { Samples.Vehicle, "[pedal]", "[pedall]", "pedall", "pedall", "pedal", "Did you mean pedal?" },
+        { Samples.Vehicle, "fleet_limit = 3  ", "fleet_limit.value = 3 \nfleet_limit.sharpness = 2 # ", "cable.fleet_limit", "fleet_limit", "an angle", "Give one number" },
         // wrong units and wrong words
-        { Examples.Body, "groove_width = 3\n", "groove_width = \"12 lbf\"\n", "quadrant.groove_width", "\"12 lbf\"", "a length from 0.5 to 20 mm", "lbf is a unit of force. Give a length in mm, cm, m, in or ft." },
-        { Examples.Body, "bore = 58", "bore = \"58 mn\"", "bore", "\"58 mn\"", "a length", "did you mean mm?" },
-        { Examples.Body, "bore = 58", "bore = \"58\"", "bore", "\"58\"", "a length", "Add a unit inside the quotes" },
-        { Examples.Body, "bore = 58", "bore = \"58,2 mm\"", "bore", "\"58,2 mm\"", "a length", "decimal sign as a point" },
-        { Examples.Body, "bore = 58", "bore = \"wide\"", "bore", "\"wide\"", "a length", "Give a length in mm" },
-        { Examples.Body, "\"counter-clockwise\"", "\"anticlockwise\"", "opens", "anticlockwise", "\"counter-clockwise\" or \"clockwise\"", "Use one of these, in quotes." }, // a guess could be the other sense
-        { Examples.Body, "thread = \"M6\"\nboss_diameter = 15\n\n[[mount.holes]]", "thread = \"M7\"\nboss_diameter = 15\n\n[[mount.holes]]", "mount.holes[1].thread", "\"M7\"", "\"M6\"", "Did you mean" },
-        { Examples.Vehicle, "\"M8x1\"", "\"M8x9\"", "cable.outer_end.thread", "\"M8x9\"", "\"M8x1\" or \"5/16-24\"", "Measure the thread again." },
-        { Examples.Vehicle, "\"M8x1\"", "\"G1/8\"", "cable.outer_end.thread", "\"G1/8\"", "\"M8x1\" or \"5/16-24\"", "thread gauge" },
-        { Examples.Vehicle, "\"threaded adjuster\"", "\"threaded adjustor\"", "cable.outer_end.kind", "adjustor", "\"threaded adjuster\"", "Did you mean \"threaded adjuster\"?" },
+        { Samples.Body, "groove_width = 3\n", "groove_width = \"12 lbf\"\n", "quadrant.groove_width", "\"12 lbf\"", "a length from 0.5 to 20 mm", "lbf is a unit of force. Give a length in mm, cm, m, in or ft." },
+        { Samples.Body, "bore = 58", "bore = \"58 mn\"", "bore", "\"58 mn\"", "a length", "did you mean mm?" },
+        { Samples.Body, "bore = 58", "bore = \"58\"", "bore", "\"58\"", "a length", "Add a unit inside the quotes" },
+        { Samples.Body, "bore = 58", "bore = \"58,2 mm\"", "bore", "\"58,2 mm\"", "a length", "decimal sign as a point" },
+        { Samples.Body, "bore = 58", "bore = \"wide\"", "bore", "\"wide\"", "a length", "Give a length in mm" },
+        { Samples.Body, "\"counter-clockwise\"", "\"anticlockwise\"", "opens", "anticlockwise", "\"counter-clockwise\" or \"clockwise\"", "Use one of these, in quotes." }, // a guess could be the other sense
+        { Samples.Body, "thread = \"M6\"\nboss_diameter = 15\n\n[[mount.holes]]", "thread = \"M7\"\nboss_diameter = 15\n\n[[mount.holes]]", "mount.holes[1].thread", "\"M7\"", "\"M6\"", "Did you mean" },
+        { Samples.Vehicle, "\"M8x1\"", "\"M8x9\"", "cable.outer_end.thread", "\"M8x9\"", "\"M8x1\" or \"5/16-24\"", "Measure the thread again." },
+        { Samples.Vehicle, "\"M8x1\"", "\"G1/8\"", "cable.outer_end.thread", "\"G1/8\"", "\"M8x1\" or \"5/16-24\"", "thread gauge" },
+        { Samples.Vehicle, "\"threaded adjuster\"", "\"threaded adjustor\"", "cable.outer_end.kind", "adjustor", "\"threaded adjuster\"", "Did you mean \"threaded adjuster\"?" },
         // wrong kinds
-        { Examples.Body, "bore = 58", "bore = [58]", "bore", "[58]", "a length", "Give one number" },
-        { Examples.Body, "bore = 58", "bore = true", "bore", "true", "a length", "Give one number" },
-        { Examples.Body, "bore = 58", "bore = 1979-05-27", "bore", "1979-05-27", "a length", "Give one number" },
-        { Examples.Body, "bore = 58", "bore = { value = 58 }", "bore", "{ value = 58 }", "a length", "Give one number" },
-        { Examples.Body, "name = \"Alder 58\"", "name = 58", "name", "58", "text in quotes", "Put the text in quotes." },
-        { Examples.Body, "name = \"Alder 58\"", "name = \" \"", "name", "\" \"", "text in quotes", "between the quotes" },
-        { Examples.Body, "normal = [0, 0, 1]", "normal = [0, 1]", "mount.normal", "[0, 1]", "[x, y, z]", "three numbers" },
-        { Examples.Body, "normal = [0, 0, 1]", "normal = [0, 0, 0]", "mount.normal", "[0, 0, 0]", "not zero", "square to the face" },
-        { Examples.Body, "normal = [0, 0, 1]", "normal = [0, \"a\", 1]", "mount.normal[2]", "\"a\"", "a number", "without quotes" },
-        { Examples.Vehicle, "lever_ratio = 3.4 ", "lever_ratio = \"3.4\" ", "pedal.lever_ratio", "\"3.4\"", "a number from 0.2 to 20", "without quotes" },
-        { Examples.Job, "date = 2026-03-02", "date = \"2 March\"", "document.date", "\"2 March\"", "a date", "2026-03-31" },
+        { Samples.Body, "bore = 58", "bore = [58]", "bore", "[58]", "a length", "Give one number" },
+        { Samples.Body, "bore = 58", "bore = true", "bore", "true", "a length", "Give one number" },
+        { Samples.Body, "bore = 58", "bore = 1979-05-27", "bore", "1979-05-27", "a length", "Give one number" },
+        { Samples.Body, "bore = 58", "bore = { value = 58 }", "bore", "{ value = 58 }", "a length", "Give one number" },
+        { Samples.Body, "name = \"Alder 58\"", "name = 58", "name", "58", "text in quotes", "Put the text in quotes." },
+        { Samples.Body, "name = \"Alder 58\"", "name = \" \"", "name", "\" \"", "text in quotes", "between the quotes" },
+        { Samples.Body, "normal = [0, 0, 1]", "normal = [0, 1]", "mount.normal", "[0, 1]", "[x, y, z]", "three numbers" },
+        { Samples.Body, "normal = [0, 0, 1]", "normal = [0, 0, 0]", "mount.normal", "[0, 0, 0]", "not zero", "square to the face" },
+        { Samples.Body, "normal = [0, 0, 1]", "normal = [0, \"a\", 1]", "mount.normal[2]", "\"a\"", "a number", "without quotes" },
+        { Samples.Vehicle, "lever_ratio = 3.4 ", "lever_ratio = \"3.4\" ", "pedal.lever_ratio", "\"3.4\"", "a number from 0.2 to 20", "without quotes" },
+        { Samples.Job, "date = 2026-03-02", "date = \"2 March\"", "document.date", "\"2 March\"", "a date", "2026-03-31" },
         // impossible numbers
-        { Examples.Body, "bore = 58", "bore = nan", "bore", "nan", "a length", "finite" },
-        { Examples.Body, "bore = 58", "bore = -inf", "bore", "-inf", "a length", "finite" },
-        { Examples.Body, "bore = 58", "bore = 1e300", "bore", "1e300", "from 10 to 200 mm", "a number without a unit is in mm" },
-        { Examples.Body, "bore = 58", "bore = \"58 in\"", "bore", "\"58 in\"", "from 10 to 200 mm", "\"58 in\" is 1473.2 mm." },
-        { Examples.Body, "bore = 58", "bore = \"1/0 in\"", "bore", "\"1/0 in\"", "a length", "finite" },
-        { Examples.Body, "rotation = { value = 84", "rotation = { value = 184", "quadrant.rotation.value", "184", "an angle from 10 to 170 deg", "Check the number" },
-        { Examples.Body, "pitch_radius = { value = 31.5, plus_minus = 0.2 }", "pitch_radius = -31.5", "quadrant.pitch_radius", "-31.5", "a length from 5 to 200 mm", "Check the number" },
-        { Examples.Body, "31.5, plus_minus = 0.2 }", "31.5, plus_minus = -0.2 }", "quadrant.pitch_radius.plus_minus", "-0.2", "from 0 to 20 mm", "Check the number" },
-        { Examples.Body, "31.5, plus_minus = 0.2 }", "7, plus_minus = 7 }", "quadrant.pitch_radius.plus_minus", "7", "less than the value, 7 mm", "measure again" },
-        { Examples.Body, "31.5, plus_minus = 0.2 }", "\"1.24 in\", plus_minus = 0.01 }", "quadrant.pitch_radius.plus_minus", "0.01", "with its unit", "\"0.01 in\"" },
-        { Examples.Body, "31.5, plus_minus = 0.2 }", "31.5 }", "quadrant.pitch_radius.plus_minus", "nothing", "a length", "Add the line plus_minus" },
-        { Examples.Body, "groove_extent = 150 ", "groove_extent = 350 ", "quadrant.groove_extent", "350", "from 10 to 330 deg", "Check" },
-        { Examples.Body, "outer_radius = 34.5 ", "outer_radius = 30 ", "quadrant.outer_radius", "30", "pitch_radius or more, 31.5 mm", "Measure outer_radius and pitch_radius again" },
-        { Examples.Body, "count = 2", "count = 2.5", "return_springs.count", "2.5", "a whole number from 1 to 6", "Count again" },
-        { Examples.Body, "count = 2", "count = 0", "return_springs.count", "0", "a whole number from 1 to 6", "Count again" },
-        { Examples.Body, "torque_closed = { value = 0.55", "torque_closed = { value = 550", "return_springs.torque_closed.value", "550", "from 0.01 to 50 N m", "without a unit is in N m" },
-        { Examples.Body, "at = [-50, 12, -12]", "at = [-50, 12, -11.4]", "mount.holes[2].at", "[-50, 12, -11.4]", "within 0.05 mm", "It lies 0.6 mm before the face" },
-        { Examples.Body, "at = [-50, 12, -12]", "at = [-50, -20, -12]", "mount.holes[2].at", "[-50, -20, -12]", "more than 6 mm from hole 1", "run into each other at 2 mm" },
-        { Examples.Body, "most = [85, -20, 15]", "most = [85, -70, 15]", "keep_out[2].most", "[85, -70, 15]", "greater than least", "Exchange" },
-        { Examples.Body, "to = [60, 0, -55]", "to = [-60, 0, -55]", "keep_out[1].to", "[-60, 0, -55]", "other than from", "two ends" },
-        { Examples.Vehicle, "wire_diameter = 1.5", "wire_diameter = 5.5", "cable.outer_diameter", "5", "more than wire_diameter", "Measure" },
-        { Examples.Vehicle, "across_flats = 13", "across_flats = 8", "cable.outer_end.across_flats", "8", "more than thread, over 8 mm", "Measure" },
-        { Examples.Shop, "k = 0.42", "k = 0.52", "test_bends[1].k", "0.52", "a number from 0 to 0.5", "it has no unit" },
-        { Examples.Shop, "k = 0.42", "k = \"0.42\"", "test_bends[1].k", "\"0.42\"", "a number from 0 to 0.5", "without quotes" },
-        { Examples.Shop, "inside_radius = 1.9", "inside_radius = 6.5", "dies[1].inside_radius", "6.5", "less than half the opening, 6 mm", "0.16" },
-        { Examples.Shop, "material = \"DC01\"", "material = \"DC02\"", "test_bends[2].material", "\"DC02\"", "\"DC01\"", "Did you mean \"DC01\"?" },
-        { Examples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = [4, 5]", "test_bends[1].thickness", "3", "4 mm, 5 mm", "add it to the material's thicknesses" },
-        { Examples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = [3, 4, 5, \"3 mm\"]", "materials[1].thicknesses[4]", "\"3 mm\"", "once", "Take the second one out." },
-        { Examples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = []", "materials[1].thicknesses", "0 items", "a list of 1 to 40", "Add" },
-        { Examples.Shop, "inside_radius = 3.8\nk = 0.42", "inside_radius = 3.9\nk = 0.42", "test_bends[1].inside_radius", "3.9", "one of the dies", "Give the die the radius" },
-        { Examples.Shop, "least_radius_along_grain = 2\n", "least_radius_along_grain = 1\n", "materials[3].least_radius_along_grain", "1", "least_radius_across_grain or more", "exchange" },
-        { Examples.Job, "free_play = { value = 2,", "least_free_play = 3\nfree_play = { value = 2,", "preferences.least_free_play", "3", "free_play or less, at most 2 mm", "free_play is 2 mm" },
-        { Examples.Job, "[document]", "most_thickness = 1.5\n[document]", "preferences.most_thickness", "1.5", "least_thickness or more, at least 2 mm", "usual value" },
-        { Examples.Job, "\"S235JR\", \"DC01\"", "\"S235JR\", \"DC10\"", "preferences.materials[2]", "\"DC10\"", "\"EN AW-5754 H22\"", "Did you mean \"DC01\"?" },
+        { Samples.Body, "bore = 58", "bore = nan", "bore", "nan", "a length", "finite" },
+        { Samples.Body, "bore = 58", "bore = -inf", "bore", "-inf", "a length", "finite" },
+        { Samples.Body, "bore = 58", "bore = 1e300", "bore", "1e300", "from 10 to 200 mm", "a number without a unit is in mm" },
+        { Samples.Body, "bore = 58", "bore = \"58 in\"", "bore", "\"58 in\"", "from 10 to 200 mm", "\"58 in\" is 1473.2 mm." },
+        { Samples.Body, "bore = 58", "bore = \"1/0 in\"", "bore", "\"1/0 in\"", "a length", "finite" },
+        { Samples.Body, "rotation = { value = 84", "rotation = { value = 184", "quadrant.rotation.value", "184", "an angle from 10 to 170 deg", "Check the number" },
+        { Samples.Body, "pitch_radius = { value = 31.5, plus_minus = 0.2 }", "pitch_radius = -31.5", "quadrant.pitch_radius", "-31.5", "a length from 5 to 200 mm", "Check the number" },
+        { Samples.Body, "31.5, plus_minus = 0.2 }", "31.5, plus_minus = -0.2 }", "quadrant.pitch_radius.plus_minus", "-0.2", "from 0 to 20 mm", "Check the number" },
+        { Samples.Body, "31.5, plus_minus = 0.2 }", "7, plus_minus = 7 }", "quadrant.pitch_radius.plus_minus", "7", "less than the value, 7 mm", "measure again" },
+        { Samples.Body, "31.5, plus_minus = 0.2 }", "\"1.24 in\", plus_minus = 0.01 }", "quadrant.pitch_radius.plus_minus", "0.01", "with its unit", "\"0.01 in\"" },
+        { Samples.Body, "31.5, plus_minus = 0.2 }", "31.5 }", "quadrant.pitch_radius.plus_minus", "nothing", "a length", "Add the line plus_minus" },
+        { Samples.Body, "groove_extent = 150 ", "groove_extent = 350 ", "quadrant.groove_extent", "350", "from 10 to 330 deg", "Check" },
+        { Samples.Body, "outer_radius = 34.5 ", "outer_radius = 30 ", "quadrant.outer_radius", "30", "pitch_radius or more, 31.5 mm", "Measure outer_radius and pitch_radius again" },
+        { Samples.Body, "count = 2", "count = 2.5", "return_springs.count", "2.5", "a whole number from 1 to 6", "Count again" },
+        { Samples.Body, "count = 2", "count = 0", "return_springs.count", "0", "a whole number from 1 to 6", "Count again" },
+        { Samples.Body, "torque_closed = { value = 0.55", "torque_closed = { value = 550", "return_springs.torque_closed.value", "550", "from 0.01 to 50 N m", "without a unit is in N m" },
+        { Samples.Body, "at = [-50, 12, -12]", "at = [-50, 12, -11.4]", "mount.holes[2].at", "[-50, 12, -11.4]", "within 0.05 mm", "It lies 0.6 mm before the face" },
+        { Samples.Body, "at = [-50, 12, -12]", "at = [-50, -20, -12]", "mount.holes[2].at", "[-50, -20, -12]", "more than 6 mm from hole 1", "run into each other at 2 mm" },
+        { Samples.Body, "most = [85, -20, 15]", "most = [85, -70, 15]", "keep_out[2].most", "[85, -70, 15]", "greater than least", "Exchange" },
+        { Samples.Body, "to = [60, 0, -55]", "to = [-60, 0, -55]", "keep_out[1].to", "[-60, 0, -55]", "other than from", "two ends" },
+        { Samples.Vehicle, "wire_diameter = 1.5", "wire_diameter = 5.5", "cable.outer_diameter", "5", "more than wire_diameter", "Measure" },
+        { Samples.Vehicle, "across_flats = 13", "across_flats = 8", "cable.outer_end.across_flats", "8", "more than thread, over 8 mm", "Measure" },
+        { Samples.Shop, "k = 0.42", "k = 0.52", "test_bends[1].k", "0.52", "a number from 0 to 0.5", "it has no unit" },
+        { Samples.Shop, "k = 0.42", "k = \"0.42\"", "test_bends[1].k", "\"0.42\"", "a number from 0 to 0.5", "without quotes" },
+        { Samples.Shop, "inside_radius = 1.9", "inside_radius = 6.5", "dies[1].inside_radius", "6.5", "less than half the opening, 6 mm", "0.16" },
+        { Samples.Shop, "material = \"DC01\"", "material = \"DC02\"", "test_bends[2].material", "\"DC02\"", "\"DC01\"", "Did you mean \"DC01\"?" },
+        { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = [4, 5]", "test_bends[1].thickness", "3", "4 mm, 5 mm", "add it to the material's thicknesses" },
+        { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = [3, 4, 5, \"3 mm\"]", "materials[1].thicknesses[4]", "\"3 mm\"", "once", "Take the second one out." },
+        { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = []", "materials[1].thicknesses", "0 items", "a list of 1 to 40", "Add" },
+        { Samples.Shop, "inside_radius = 3.8\nk = 0.42", "inside_radius = 3.9\nk = 0.42", "test_bends[1].inside_radius", "3.9", "one of the dies", "Give the die the radius" },
+        { Samples.Shop, "least_radius_along_grain = 2\n", "least_radius_along_grain = 1\n", "materials[3].least_radius_along_grain", "1", "least_radius_across_grain or more", "exchange" },
+        { Samples.Job, "free_play = { value = 2,", "least_free_play = 3\nfree_play = { value = 2,", "preferences.least_free_play", "3", "free_play or less, at most 2 mm", "free_play is 2 mm" },
+        { Samples.Job, "[document]", "most_thickness = 1.5\n[document]", "preferences.most_thickness", "1.5", "least_thickness or more, at least 2 mm", "usual value" },
+        { Samples.Job, "\"S235JR\", \"DC01\"", "\"S235JR\", \"DC10\"", "preferences.materials[2]", "\"DC10\"", "\"EN AW-5754 H22\"", "Did you mean \"DC01\"?" },
         // missing keys
-        { Examples.Body, "bore = 58\n", "", "bore", "nothing", "a length from 10 to 200 mm", "Add the line bore = … : Diameter of the bore." },
-        { Examples.Job, "title = \"Throttle cable bracket, Plover, Alder 58\"\n", "", "document.title", "nothing", "text in quotes", "Add the line title" },
-        { Examples.Vehicle, "kind = \"barrel\" #", "#", "cable.fitting.kind", "nothing", "\"barrel\"", "Add the line kind" },
-        { Examples.Vehicle, "profile = \"vehicle\"\n", "", "profile", "nothing", "profile = \"vehicle\"", "Begin the file" },
+        { Samples.Body, "bore = 58\n", "", "bore", "nothing", "a length from 10 to 200 mm", "Add the line bore = … : Diameter of the bore." },
+        { Samples.Job, "title = \"Throttle cable bracket, Plover, Alder 58\"\n", "", "document.title", "nothing", "text in quotes", "Add the line title" },
+        { Samples.Vehicle, "kind = \"barrel\" #", "#", "cable.fitting.kind", "nothing", "\"barrel\"", "Add the line kind" },
+        { Samples.Vehicle, "profile = \"vehicle\"\n", "", "profile", "nothing", "profile = \"vehicle\"", "Begin the file" },
         // keys given twice
-        { Examples.Body, "bore = 58", "bore = 58\nbore = 60", "bore", "bore again", "each key once", "It was given on line" },
-        { Examples.Body, "[return_springs]", "[quadrant]\n[return_springs]", "quadrant", "quadrant again", "each key once", "It was given on line" },
-        { Examples.Body, "[[mount.holes]]\nat = [-50, 12, -12]\nthread = \"M6\"\nboss_diameter = 15\n", "[mount.holes]\n", "mount.holes", "[mount.holes]", "[[mount.holes]]", "two brackets" },
+        { Samples.Body, "bore = 58", "bore = 58\nbore = 60", "bore", "bore again", "each key once", "It was given on line" },
+        { Samples.Body, "[return_springs]", "[quadrant]\n[return_springs]", "quadrant", "quadrant again", "each key once", "It was given on line" },
+        { Samples.Body, "[[mount.holes]]\nat = [-50, 12, -12]\nthread = \"M6\"\nboss_diameter = 15\n", "[mount.holes]\n", "mount.holes", "[mount.holes]", "[[mount.holes]]", "two brackets" },
         // what is not TOML
-        { Examples.Body, "bore = 58", "bore = 58 mm", "bore", "bore = 58 mm", "TOML", "Put a value with its unit in quotes: \"58 mm\"." },
-        { Examples.Body, "bore = 58", "bore = 58,2", "bore", "bore = 58,2", "TOML", "decimal sign as a point" },
-        { Examples.Body, "\"counter-clockwise\"", "counter-clockwise", "opens", "opens = counter-clockwise", "TOML", "Put words in quotes: \"counter-clockwise\"." },
-        { Examples.Body, "name = \"Alder 58\"", "name = \"Alder 58", "name", "name = \"Alder 58", "TOML", "quotes are closed" },
-        { Examples.Body, "bore = 58", "bore =", "bore", "bore =", "TOML", "value" },
-        { Examples.Body, "bore = 58", "bore = 058", "bore", "bore = 058", "TOML", "" },
-        { Examples.Body, "bore = 58", "bore = 99999999999999999999999", "bore", "bore = 9999", "TOML", "" },
+        { Samples.Body, "bore = 58", "bore = 58 mm", "bore", "bore = 58 mm", "TOML", "Put a value with its unit in quotes: \"58 mm\"." },
+        { Samples.Body, "bore = 58", "bore = 58,2", "bore", "bore = 58,2", "TOML", "decimal sign as a point" },
+        { Samples.Body, "\"counter-clockwise\"", "counter-clockwise", "opens", "opens = counter-clockwise", "TOML", "Put words in quotes: \"counter-clockwise\"." },
+        { Samples.Body, "name = \"Alder 58\"", "name = \"Alder 58", "name", "name = \"Alder 58", "TOML", "quotes are closed" },
+        { Samples.Body, "bore = 58", "bore =", "bore", "bore =", "TOML", "value" },
+        { Samples.Body, "bore = 58", "bore = 058", "bore", "bore = 058", "TOML", "" },
+        { Samples.Body, "bore = 58", "bore = 99999999999999999999999", "bore", "bore = 9999", "TOML", "" },
         // files
-        { Examples.Job, "../vehicles/plover.toml", "../vehicles/plofer.toml", "vehicle", "no such file at vehicles/plofer.toml", "a file that is there", "spelling" },
-        { Examples.Job, "../vehicles/plover.toml", "/vehicles/plover.toml", "vehicle", "/vehicles/plover.toml", "a path from this file's folder", "as seen from this file's folder" },
-        { Examples.Job, "../vehicles/plover.toml", "C:/plover.toml", "vehicle", "C:/plover.toml", "a path from this file's folder", "as seen from this file's folder" },
-        { Examples.Job, "\"../vehicles/plover.toml\"", "'..\\vehicles\\plover.toml'", "vehicle", "plover.toml", "forward slashes", "forward slashes" },
-        { Examples.Job, "\"../vehicles/plover.toml\"", "7", "vehicle", "7", "a path", "in quotes" },
+        { Samples.Job, "../vehicles/plover.toml", "../vehicles/plofer.toml", "vehicle", "no such file at vehicles/plofer.toml", "a file that is there", "spelling" },
+        { Samples.Job, "../vehicles/plover.toml", "/vehicles/plover.toml", "vehicle", "/vehicles/plover.toml", "a path from this file's folder", "as seen from this file's folder" },
+        { Samples.Job, "../vehicles/plover.toml", "C:/plover.toml", "vehicle", "C:/plover.toml", "a path from this file's folder", "as seen from this file's folder" },
+        { Samples.Job, "\"../vehicles/plover.toml\"", "'..\\vehicles\\plover.toml'", "vehicle", "plover.toml", "forward slashes", "forward slashes" },
+        { Samples.Job, "\"../vehicles/plover.toml\"", "7", "vehicle", "7", "a path", "in quotes" },
     };
 
     [Theory]
     [MemberData(nameof(Mistakes))]
     public void OneMistakeIsOneError(string file, string old, string changed, string key, string read, string allowed, string advice)
     {
-        var result = Examples.ReadWith(file, old, changed);
+        var result = Samples.ReadWith(file, old, changed);
         Assert.Null(result.Value);
         Assert.True(result.Errors.Length == 1, string.Join('\n', result.Errors.Select(ProfileErrorText.Format)));
         var error = result.Errors[0];
@@ -113,22 +113,22 @@ public class ErrorTests
 
     // file, what stands there, what it is changed to, line after where that begins (0: the same line), column
     [Theory]
-    [InlineData(Examples.Body, "bore = 58", "bore = \"58 lbf\"", 0, 8)] // the value
-    [InlineData(Examples.Body, "bore = 58", "boer = 58", 0, 1)] // an unknown key: the key
-    [InlineData(Examples.Body, "bore = 58", "bore = 58\nbore = 58", 1, 1)] // the second of two
-    [InlineData(Examples.Body, "bore = 58", "  bore = 58 mm", 0, 13)] // where the parser stops
-    [InlineData(Examples.Body, "[quadrant]\n", "[quadrant]\n#", 0, 2)] // a missing key: the header
-    [InlineData(Examples.Body, "radius = { value = 31.5, plus_minus = 0.2 }", "radius = { value = 31.5, plus_minus = 32 }", 0, 45)] // the value in the braces
-    [InlineData(Examples.Body, "normal = [0, 0, 1]", "normal = [0, 0, true]", 0, 17)] // the item of the list
-    [InlineData(Examples.Body, "name = \"Alder 58\"", "name = 'é😀' + 1", 0, 13)] // counted in characters
-    [InlineData(Examples.Body, "name = \"Alder 58\"", "name = 'é😀😀'\ncolour = 1", 1, 1)]
-    [InlineData(Examples.Vehicle, "\"barrel\"", "\"barel\"", 0, 8)]
-    [InlineData(Examples.Shop, "k = 0.42", "k = 42", 0, 5)]
-    [InlineData(Examples.Job, "\"DC01\"", "\n  \"DC99\"", 1, 3)]
+    [InlineData(Samples.Body, "bore = 58", "bore = \"58 lbf\"", 0, 8)] // the value
+    [InlineData(Samples.Body, "bore = 58", "boer = 58", 0, 1)] // an unknown key: the key
+    [InlineData(Samples.Body, "bore = 58", "bore = 58\nbore = 58", 1, 1)] // the second of two
+    [InlineData(Samples.Body, "bore = 58", "  bore = 58 mm", 0, 13)] // where the parser stops
+    [InlineData(Samples.Body, "[quadrant]\n", "[quadrant]\n#", 0, 2)] // a missing key: the header
+    [InlineData(Samples.Body, "radius = { value = 31.5, plus_minus = 0.2 }", "radius = { value = 31.5, plus_minus = 32 }", 0, 45)] // the value in the braces
+    [InlineData(Samples.Body, "normal = [0, 0, 1]", "normal = [0, 0, true]", 0, 17)] // the item of the list
+    [InlineData(Samples.Body, "name = \"Alder 58\"", "name = 'é😀' + 1", 0, 13)] // counted in characters
+    [InlineData(Samples.Body, "name = \"Alder 58\"", "name = 'é😀😀'\ncolour = 1", 1, 1)]
+    [InlineData(Samples.Vehicle, "\"barrel\"", "\"barel\"", 0, 8)]
+    [InlineData(Samples.Shop, "k = 0.42", "k = 42", 0, 5)]
+    [InlineData(Samples.Job, "\"DC01\"", "\n  \"DC99\"", 1, 3)]
     public void AnErrorStandsWhereTheMistakeIs(string file, string old, string changed, int lines, int column)
     {
-        var error = Assert.Single(Examples.ReadWith(file, old, changed).Errors);
+        var error = Assert.Single(Samples.ReadWith(file, old, changed).Errors);
         Assert.Equal(file, error.File);
-        Assert.Equal((Examples.LineOf(file, old) + lines, column), (error.Line, error.Column));
+        Assert.Equal((Samples.LineOf(file, old) + lines, column), (error.Line, error.Column));
     }
 }

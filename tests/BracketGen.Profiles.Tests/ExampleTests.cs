@@ -7,7 +7,7 @@ namespace BracketGen.Profiles.Tests;
 
 public class ExampleTests
 {
-    public static TheoryData<string> Jobs => [.. Examples.In("jobs")];
+    public static TheoryData<string> Jobs => [.. Examples.Of("jobs")];
 
     [Theory]
     [MemberData(nameof(Jobs))]
@@ -21,10 +21,10 @@ public class ExampleTests
     [Fact]
     public void TheSetIsAsLargeAsPromised()
     {
-        Assert.True(Examples.In("vehicles").Count() >= 3);
-        Assert.True(Examples.In("throttle-bodies").Count() >= 3);
-        Assert.True(Examples.In("jobs").Count() >= 4);
-        var jobs = Examples.In("jobs").Select(j => ProfileReader.ReadJob(j, Examples.Files).Value!).ToArray();
+        Assert.True(Examples.Of("vehicles").Count() >= 3);
+        Assert.True(Examples.Of("throttle-bodies").Count() >= 3);
+        Assert.True(Examples.Of("jobs").Count() >= 4);
+        var jobs = Examples.Of("jobs").Select(j => ProfileReader.ReadJob(j, Examples.Files).Value!).ToArray();
         Assert.Contains(jobs, j => j.Body.Opens == OpeningSense.CounterClockwise);
         Assert.Contains(jobs, j => j.Body.Opens == OpeningSense.Clockwise);
         Assert.Contains(jobs, j => j.Units == LengthUnit.Inch);
@@ -40,7 +40,7 @@ public class ExampleTests
     [Fact]
     public void TheMainJobHasTheNumbersOfItsFiles()
     {
-        var job = Examples.ReadJob(Examples.Files).Value!;
+        var job = Samples.ReadJob(Samples.Files).Value!;
         Assert.Equal("Alder 58", job.Body.Name);
         Assert.Equal(58, job.Body.Bore);
         Assert.Equal(new Measured(31.5, 0.2), ((CircularGroove)job.Body.Quadrant.Groove).PitchRadius);
@@ -77,7 +77,7 @@ public class ExampleTests
     [Fact]
     public void InchesAndPoundsAreReadIntoInternalUnits()
     {
-        var job = ProfileReader.ReadJob("jobs/whimbrel-hornbeam-70.toml", Examples.Files).Value!;
+        var job = ProfileReader.ReadJob("jobs/whimbrel-hornbeam-70.toml", Samples.Files).Value!;
         Assert.Equal(LengthUnit.Inch, job.Units);
         Assert.Equal(1.42 * 25.4, ((CircularGroove)job.Body.Quadrant.Groove).PitchRadius.Value, 9);
         Assert.Equal(9.525, job.Body.ShaftDiameter, 9);
@@ -90,20 +90,20 @@ public class ExampleTests
     [Fact]
     public void WhatAJobLeavesOutIsAsUsual()
     {
-        var job = ProfileReader.ReadJob("jobs/dunlin-hornbeam-70.toml", Examples.Files).Value!;
+        var job = ProfileReader.ReadJob("jobs/dunlin-hornbeam-70.toml", Samples.Files).Value!;
         Assert.Equal(new Preferences(), job.Preferences);
         Assert.Null(job.Document.Date);
-        var body = ProfileReader.ReadThrottleBody("b.toml", MemoryFileSource.Empty.With("b.toml", Examples.Texts[Examples.Body].Replace("hub_radius = 14\n", ""))).Value!;
+        var body = ProfileReader.ReadThrottleBody("b.toml", MemoryFileSource.Empty.With("b.toml", Samples.Texts[Samples.Body].Replace("hub_radius = 14\n", ""))).Value!;
         Assert.Equal(body.Quadrant.OuterRadius, body.Quadrant.HubRadius);
     }
 
     [Fact]
     public void TheDiskGivesWhatTheMemoryGives()
     {
-        var root = Path.Combine(AppContext.BaseDirectory, "profiles");
+        var root = Samples.Root;
         var job = ProfileReader.ReadJob(Path.Combine(root, "jobs", "plover-alder-58.toml"), new DiskFileSource());
         Assert.True(job.IsRead);
-        Assert.Equal(Examples.ReadJob(Examples.Files).Value!.Vehicle, job.Value.Vehicle);
+        Assert.Equal(Samples.ReadJob(Samples.Files).Value!.Vehicle, job.Value.Vehicle);
         var missing = ProfileReader.ReadVehicle(Path.Combine(root, "vehicles", "heron.toml"), new DiskFileSource());
         Assert.Equal("no such file", Assert.Single(missing.Errors).Read);
         Assert.False(ProfileReader.ReadVehicle(root, new DiskFileSource()).IsRead);

@@ -1,45 +1,21 @@
-using BracketGen.Design;
-
 namespace BracketGen.Profiles.Tests;
 
-/// <summary>The profiles that are shipped, and copies of them with one thing changed.</summary>
+/// <summary>The profiles that are shipped.</summary>
 internal static class Examples
 {
-    public const string Job = "jobs/plover-alder-58.toml";
-    public const string Body = "throttle-bodies/alder-58.toml";
-    public const string Vehicle = "vehicles/plover.toml";
-    public const string Shop = "shops/saltmarsh-fabrication.toml";
-
     private static readonly string Root = Path.Combine(AppContext.BaseDirectory, "profiles");
 
     /// <summary>Every shipped TOML file by its path from <c>profiles/</c>.</summary>
-    public static IReadOnlyDictionary<string, string> Texts { get; } = Directory
-        .GetFiles(Root, "*.toml", SearchOption.AllDirectories)
-        .Order(StringComparer.Ordinal)
-        .ToDictionary(f => Path.GetRelativePath(Root, f).Replace('\\', '/'), f => File.ReadAllText(f).Replace("\r\n", "\n"));
+    public static IReadOnlyDictionary<string, string> Texts { get; } = In(Root);
 
     public static MemoryFileSource Files { get; } = Texts.Aggregate(MemoryFileSource.Empty, (f, t) => f.With(t.Key, t.Value));
 
-    public static IEnumerable<string> In(string folder) => Texts.Keys.Where(k => k.StartsWith(folder + "/", StringComparison.Ordinal));
+    public static IEnumerable<string> Of(string folder) => Texts.Keys.Where(k => k.StartsWith(folder + "/", StringComparison.Ordinal));
 
     public static string Schema(string file) => File.ReadAllText(Path.Combine(Root, "schemas", file)).Replace("\r\n", "\n");
 
-    /// <summary>The main job with one stretch of one file replaced; the stretch must be there once.</summary>
-    public static ProfileResult<Job> ReadWith(string file, string old, string changed) => ReadJob(Edit(Files, file, Texts[file], old, changed));
-
-    public static MemoryFileSource Edit(MemoryFileSource files, string file, string text, string old, string changed)
-    {
-        Assert.Equal(2, text.Split(old).Length);
-        return files.With(file, text.Replace(old, changed));
-    }
-
-    public static ProfileResult<Job> ReadJob(IFileSource files) => ProfileReader.ReadJob(Job, files);
-
-    /// <summary>Line (from 1) on which a stretch of a shipped file begins.</summary>
-    public static int LineOf(string file, string stretch)
-    {
-        var at = Texts[file].IndexOf(stretch, StringComparison.Ordinal);
-        Assert.True(at >= 0, stretch);
-        return Texts[file][..at].Count(c => c == '\n') + 1;
-    }
+    public static Dictionary<string, string> In(string root) => Directory
+        .GetFiles(root, "*.toml", SearchOption.AllDirectories)
+        .Order(StringComparer.Ordinal)
+        .ToDictionary(f => Path.GetRelativePath(root, f).Replace('\\', '/'), f => File.ReadAllText(f).Replace("\r\n", "\n"));
 }

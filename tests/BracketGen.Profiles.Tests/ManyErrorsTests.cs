@@ -8,54 +8,77 @@ public class ManyErrorsTests
     [Fact]
     public void EveryMistakeOfEveryFileComesOutInOneRun()
     {
-        var files = Examples.Files;
-        files = Examples.Edit(files, Examples.Job, Examples.Texts[Examples.Job], "units = \"mm\"", "units = \"furlong\"");
-        var body = Examples.Texts[Examples.Body]
+        var files = Samples.Files;
+        files = Samples.Edit(files, Samples.Job, Samples.Texts[Samples.Job], "units = \"mm\"", "units = \"furlong\"");
+        var body = Samples.Texts[Samples.Body]
             .Replace("bore = 58", "bore = 58 mm")
             .Replace("shaft_diameter = 8", "shaft_diameter = \"8 N\"")
             .Replace("groove_width = 3", "grove_width = 3")
             .Replace("slot_width = 2.2\n", "")
             .Replace("outer_radius = 34.5 ", "outer_radius = 3450 ");
-        files = files.With(Examples.Body, body);
-        files = Examples.Edit(files, Examples.Vehicle, Examples.Texts[Examples.Vehicle], "lever_ratio = 3.4", "lever_ratio = 0");
-        files = Examples.Edit(files, Examples.Shop, Examples.Texts[Examples.Shop], "\"laser\"", "\"lasser\"");
+        files = files.With(Samples.Body, body);
+        files = Samples.Edit(files, Samples.Vehicle, Samples.Texts[Samples.Vehicle], "lever_ratio = 3.4", "lever_ratio = 0");
+        files = Samples.Edit(files, Samples.Shop, Samples.Texts[Samples.Shop], "\"laser\"", "\"lasser\"");
         Assert.Equal(
             [
-                (Examples.Job, "units"),
-                (Examples.Body, "bore"),
-                (Examples.Body, "shaft_diameter"),
-                (Examples.Body, "quadrant.slot_width"),
-                (Examples.Body, "quadrant.grove_width"),
-                (Examples.Body, "quadrant.outer_radius"),
-                (Examples.Vehicle, "pedal.lever_ratio"),
-                (Examples.Shop, "process"),
+                (Samples.Job, "units"),
+                (Samples.Body, "bore"),
+                (Samples.Body, "shaft_diameter"),
+                (Samples.Body, "quadrant.slot_width"),
+                (Samples.Body, "quadrant.grove_width"),
+                (Samples.Body, "quadrant.outer_radius"),
+                (Samples.Vehicle, "pedal.lever_ratio"),
+                (Samples.Shop, "process"),
             ],
-            Examples.ReadJob(files).Errors.Select(e => (e.File, e.Key)));
+            Samples.ReadJob(files).Errors.Select(e => (e.File, e.Key)));
     }
 
     [Fact]
     public void AFileOfAnotherKindIsOneError()
     {
-        var error = Assert.Single(Examples.ReadWith(Examples.Job, "../vehicles/plover.toml", "../shops/saltmarsh-fabrication.toml").Errors);
-        Assert.Equal((Examples.Shop, 2, "profile"), (error.File, error.Line, error.Key));
+        var error = Assert.Single(Samples.ReadWith(Samples.Job, "../vehicles/plover.toml", "../shops/saltmarsh-fabrication.toml").Errors);
+        Assert.Equal((Samples.Shop, 2, "profile"), (error.File, error.Line, error.Key));
         Assert.Contains("profile of a shop; a vehicle is wanted", error.Advice);
     }
 
     [Fact]
     public void AMaterialGivenTwiceIsSaidTwiceOnlyWhereItMatters()
     {
-        var errors = Examples.ReadWith(Examples.Shop, "designation = \"DC01\"", "designation = \"S235JR\"").Errors;
+        var errors = Samples.ReadWith(Samples.Shop, "designation = \"DC01\"", "designation = \"S235JR\"").Errors;
         Assert.Contains(errors, e => e is { Key: "materials[2].designation", Read: "\"S235JR\"" });
         Assert.Contains(errors, e => e is { Key: "test_bends[2].material", Read: "\"DC01\"" });
         Assert.Equal(2, errors.Length);
     }
 
-    [Fact]
-    public void ABrokenHeaderEndsTheReadingOfItsFileOnly()
+    [Theory]
+    [InlineData("[quadrant]", "[quadrant")]
+    [InlineData("[quadrant]", "quadrant]")]
+    [InlineData("[quadrant]", "[quadrant]]")]
+    [InlineData("[quadrant]", "??? quadrant")]
+    public void ABrokenHeaderHidesOnlyWhatStandsUnderIt(string old, string changed)
     {
-        var files = Examples.Edit(Examples.Files, Examples.Body, Examples.Texts[Examples.Body], "[quadrant]", "[quadrant");
-        files = Examples.Edit(files, Examples.Vehicle, Examples.Texts[Examples.Vehicle], "lever_ratio = 3.4", "lever_ratio = 0");
-        Assert.Equal([Examples.Body, Examples.Vehicle], Examples.ReadJob(files).Errors.Select(e => e.File));
+        var files = Samples.Edit(Samples.Files, Samples.Body, Samples.Texts[Samples.Body].Replace("bore = 58", "bore = 5.8"), old, changed);
+        files = Samples.Edit(files, Samples.Vehicle, Samples.Texts[Samples.Vehicle], "lever_ratio = 3.4", "lever_ratio = 0");
+        Assert.Equal(
+            [(Samples.Body, "bore"), (Samples.Body, ""), (Samples.Vehicle, "pedal.lever_ratio")],
+            Samples.ReadJob(files).Errors.Select(e => (e.File, e.Key)));
+    }
+
+    [Fact]
+    public void MistakesAfterABrokenHeaderComeOutToo()
+    {
+        var text = Samples.Texts[Samples.Shop].Replace("[[dies]]\nopening = 12", "[dies]]\nopening = 12").Replace("k = 0.42", "k = 0.62");
+        var errors = ProfileReader.ReadShop("s.toml", MemoryFileSource.Empty.With("s.toml", text)).Errors;
+        Assert.Equal(["", "test_bends[1].k"], errors.Select(e => e.Key));
+        Assert.Contains("[[name]]", errors[0].Advice);
+    }
+
+    [Fact]
+    public void AListLeftOpenIsOneError()
+    {
+        var errors = Samples.ReadWith(Samples.Body, "at = [-50, -22, -12]", "at = [-50, -22, -12").Errors;
+        Assert.Equal(Samples.LineOf(Samples.Body, "at = [-50, -22, -12]") + 1, Assert.Single(errors).Line);
+        Assert.Contains("the one before", errors[0].Advice);
     }
 
     [Fact]
@@ -70,21 +93,21 @@ public class ManyErrorsTests
     [Fact]
     public void WhatWasReadIsRightAfterCharactersOfTwoUnits()
     {
-        var text = Examples.Texts[Examples.Body].Replace("Alder 58", "é😀😀").Replace("bore = 58", "bore = \"58 lbf\"");
-        Assert.Equal("\"58 lbf\"", Assert.Single(Examples.ReadJob(Examples.Files.With(Examples.Body, text)).Errors).Read);
+        var text = Samples.Texts[Samples.Body].Replace("Alder 58", "é😀😀").Replace("bore = 58", "bore = \"58 lbf\"");
+        Assert.Equal("\"58 lbf\"", Assert.Single(Samples.ReadJob(Samples.Files.With(Samples.Body, text)).Errors).Read);
     }
 
     [Fact]
     public void AByteOrderMarkAndCarriageReturnsAreNoMistake()
     {
-        byte[] bytes = [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(Examples.Texts[Examples.Vehicle].Replace("\n", "\r\n"))];
+        byte[] bytes = [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(Samples.Texts[Samples.Vehicle].Replace("\n", "\r\n"))];
         Assert.True(ProfileReader.ReadVehicle("v.toml", MemoryFileSource.Empty.With("v.toml", bytes)).IsRead);
     }
 
     [Fact]
     public void ABrokenLineWithCarriageReturnsIsReportedAlone()
     {
-        var text = Examples.Texts[Examples.Vehicle].Replace("outer_diameter = 5", "outer_diameter = 5 mm").Replace("\n", "\r\n");
+        var text = Samples.Texts[Samples.Vehicle].Replace("outer_diameter = 5", "outer_diameter = 5 mm").Replace("\n", "\r\n");
         var error = Assert.Single(ProfileReader.ReadVehicle("v.toml", MemoryFileSource.Empty.With("v.toml", text)).Errors);
         Assert.Equal("Put a value with its unit in quotes: \"5 mm\".", error.Advice);
     }
@@ -117,13 +140,13 @@ public class ManyErrorsTests
     [Fact]
     public void TheMessageHasTwoLines()
     {
-        var error = Assert.Single(Examples.ReadWith(Examples.Body, "groove_width = 3\n", "groove_width = \"12 lbf\"\n").Errors);
-        var line = Examples.LineOf(Examples.Body, "groove_width = 3");
+        var error = Assert.Single(Samples.ReadWith(Samples.Body, "groove_width = 3\n", "groove_width = \"12 lbf\"\n").Errors);
+        var line = Samples.LineOf(Samples.Body, "groove_width = 3");
         Assert.Equal(
             $"throttle-bodies/alder-58.toml:{line}:16: quadrant.groove_width: read \"12 lbf\"; allowed: a length from 0.5 to 20 mm\n"
             + "    lbf is a unit of force. Give a length in mm, cm, m, in or ft.",
             ProfileErrorText.Format(error));
-        var missing = Assert.Single(ProfileReader.ReadJob("jobs/heron.toml", Examples.Files).Errors);
+        var missing = Assert.Single(ProfileReader.ReadJob("jobs/heron.toml", Samples.Files).Errors);
         Assert.Equal(
             "jobs/heron.toml: read no such file; allowed: a file that is there\n    Check the path and its spelling, capital letters too.",
             ProfileErrorText.Format(missing));

@@ -18,12 +18,12 @@ public class MutationTests
     public void DamagedFilesNeverThrow()
     {
         var gen = Gen.Select(
-            Pick([.. Examples.Texts.Keys]),
+            Pick([.. Samples.Texts.Keys]),
             Gen.Select(Gen.Int[0, 3], Gen.Int[0, 100_000], Gen.Int[1, 40], Pick([.. Scraps])).Array[1, 4]);
         gen.Sample(
             (file, hurts) =>
             {
-                var bytes = Encoding.UTF8.GetBytes(Examples.Texts[file]).ToList();
+                var bytes = Encoding.UTF8.GetBytes(Samples.Texts[file]).ToList();
                 foreach (var (how, where, length, scrap) in hurts)
                 {
                     var at = where % bytes.Count;
@@ -43,8 +43,8 @@ public class MutationTests
                     }
                 }
 
-                var files = Examples.Files.With(file, bytes.ToArray());
-                foreach (var job in Examples.In("jobs"))
+                var files = Samples.Files.With(file, bytes.ToArray());
+                foreach (var job in Samples.Texts.Keys.Where(k => k.StartsWith("jobs", StringComparison.Ordinal)).Where(j => file == j || Samples.Texts[j].Contains("/" + file, StringComparison.Ordinal)).Take(2))
                 {
                     var result = ProfileReader.ReadJob(job, files);
                     if (result.IsRead == !result.Errors.IsEmpty || result.Errors.Any(e => e.Line < 1 || e.Column < 1 || e.Read.Length == 0 || e.Allowed.Length == 0 || e.Advice.Length == 0))
@@ -56,7 +56,7 @@ public class MutationTests
                 return true;
             },
             seed: "0003Y5tbF4C6",
-            iter: 400,
+            iter: 300,
             threads: 1);
     }
 }

@@ -77,6 +77,22 @@ public class SchemaTests
         Assert.True(judged > 30);
     }
 
+    [Fact]
+    public void EveryKeyIsInTheManual()
+    {
+        var manual = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "docs", "profiles.md"));
+        var keys = ProfileSchema.All.SelectMany(s => Keys(JsonNode.Parse(s.Text)!)).Distinct().ToArray();
+        Assert.True(keys.Length > 80);
+        Assert.All(keys, k => Assert.Matches($"`[^`]*\\b{k}\\b[^`]*`", manual));
+    }
+
+    private static IEnumerable<string> Keys(JsonNode node) => node switch
+    {
+        JsonObject o => (o["properties"] is JsonObject p ? p.Select(k => k.Key) : []).Concat(o.SelectMany(c => c.Value is null ? [] : Keys(c.Value))),
+        JsonArray a => a.SelectMany(c => Keys(c!)),
+        _ => [],
+    };
+
     // Values with their units: what the reader takes, the schema takes, and the other way round.
     [Theory]
     [InlineData("\"58 mm\"", true)]
@@ -94,9 +110,9 @@ public class SchemaTests
     [InlineData("5.8", false)]
     public void SchemaAndReaderAgreeOnQuantities(string written, bool isGood)
     {
-        var text = Examples.Texts[Examples.Body].Replace("bore = 58", "bore = " + written);
-        Assert.Equal(isGood, IsValid(Examples.Body, Json(text)));
-        Assert.Equal(isGood, IsRead(Examples.Body, text));
+        var text = Samples.Texts[Samples.Body].Replace("bore = 58", "bore = " + written);
+        Assert.Equal(isGood, IsValid(Samples.Body, Json(text)));
+        Assert.Equal(isGood, IsRead(Samples.Body, text));
     }
 
     [Theory]
@@ -114,9 +130,9 @@ public class SchemaTests
     [InlineData("{ value = \"6 lbf in\", plus_minus = \"1 lbf in\", unit = \"lbf in\" }", false)]
     public void SchemaAndReaderAgreeOnTorques(string written, bool isGood)
     {
-        var text = Examples.Texts[Examples.Body].Replace("torque_closed = { value = 0.55, plus_minus = 0.05 }", "torque_closed = " + written);
-        Assert.Equal(isGood, IsValid(Examples.Body, Json(text)));
-        Assert.Equal(isGood, IsRead(Examples.Body, text));
+        var text = Samples.Texts[Samples.Body].Replace("torque_closed = { value = 0.55, plus_minus = 0.05 }", "torque_closed = " + written);
+        Assert.Equal(isGood, IsValid(Samples.Body, Json(text)));
+        Assert.Equal(isGood, IsRead(Samples.Body, text));
     }
 
     private static string Kind(string file) => file.Split('/')[0] switch

@@ -39,6 +39,7 @@ public class UnitTests
     [InlineData("Nm", 1000)]
     [InlineData("N mm", 1)]
     [InlineData("MPa", 1)]
+    [InlineData("N/mm2", 1)]
     [InlineData("GPa", 1000)]
     [InlineData("kg/m3", 1e-12)]
     [InlineData("kg/m³", 1e-12)]
@@ -83,6 +84,16 @@ public class UnitTests
     }
 
     private static Gen<T> Pick<T>(IReadOnlyList<T> items) => Gen.Int[0, items.Count - 1].Select(i => items[i]);
+
+    [Theory]
+    [InlineData("m m")]
+    [InlineData("MM")]
+    [InlineData("mN")]
+    [InlineData("m N")]
+    [InlineData("N")]
+    [InlineData("lbf")]
+    [InlineData("lbf/in")]
+    public void NotEveryLikenessIsATorque(string word) => Assert.NotEqual(UnitKind.Torque, UnitTable.Find(word)?.Kind);
 
     [Fact]
     public void NoSpellingMeansTwoUnits()

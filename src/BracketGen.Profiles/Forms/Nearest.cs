@@ -7,9 +7,16 @@ internal static class Nearest
     public static string? To(string word, IEnumerable<string> known)
     {
         var bare = Bare(word);
-        var best = known.Select(k => (Word: k, Distance: Distance(bare, Bare(k)))).OrderBy(c => c.Distance).FirstOrDefault();
-        return best.Word is not null && best.Distance <= Math.Max(1, Math.Min(word.Length, best.Word.Length) / 3) ? best.Word : null;
+        return known
+            .Where(k => Math.Abs(k.Length - word.Length) <= Slips(word, k)) // the distance is at least the difference in length
+            .Select(k => (Word: k, Distance: Distance(bare, Bare(k))))
+            .Where(c => c.Distance <= Slips(word, c.Word))
+            .OrderBy(c => c.Distance)
+            .FirstOrDefault().Word;
     }
+
+    // One slip in three letters is a typing error; more is another word.
+    private static int Slips(string a, string b) => Math.Max(1, Math.Min(a.Length, b.Length) / 3);
 
     private static string Bare(string word) => word[..Math.Min(word.Length, 60)].ToLowerInvariant().Replace('-', '_').Replace(' ', '_');
 

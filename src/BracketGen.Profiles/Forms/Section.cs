@@ -55,7 +55,8 @@ internal sealed class Section<T>(string what, Key[] keys, Func<SectionValues, T>
 
         foreach (var check in checks ?? [])
         {
-            if (!check.Needs.Any(wrong.Contains))
+            // Between entries of a file of which a part is lost, nothing can be said.
+            if (!check.Needs.Any(wrong.Contains) && !(path.Length == 0 && reading.IsPartial(table.Place.File)))
             {
                 check.Look(values);
             }
@@ -130,6 +131,6 @@ internal sealed class Section<T>(string what, Key[] keys, Func<SectionValues, T>
     {
         var full = Section.Join(path, key.Name);
         var advice = key.IsTable && !path.Contains('[') ? $"Add a table under a header [{full}]: {key.Help}" : $"Add the line {key.Name} = … : {key.Help}";
-        reading.Report(table.Place, full, "nothing", key.Allowed, advice);
+        reading.ReportMissing(table.Place, full, key.Allowed, advice);
     }
 }

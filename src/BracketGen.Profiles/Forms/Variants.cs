@@ -27,7 +27,7 @@ internal sealed class Variants<T>(string what, string tag, string help, params (
         var full = Section.Join(key, tag);
         if (table.Find(tag) is not { } entry)
         {
-            reading.Report(table.Place, full, "nothing", _words.Allowed, $"Add the line {tag} = … : {help}");
+            reading.ReportMissing(table.Place, full, _words.Allowed, $"Add the line {tag} = … : {help}");
             return false;
         }
 

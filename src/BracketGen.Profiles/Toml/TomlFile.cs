@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 using Tomlyn;
@@ -46,6 +47,7 @@ internal static partial class TomlFile
     private static TomlTable? Parse(string path, string text, Reading reading)
     {
         var lines = text.Split('\n');
+        var isCut = false;
         for (var attempt = 0; attempt < MostBrokenLines; attempt++)
         {
             DocumentSyntax document;
@@ -72,17 +74,43 @@ internal static partial class TomlFile
             }
 
             var number = first.Span.Start.Line;
-            var place = new Place(path, number + 1, first.Span.Start.Column + 1);
             var line = number < lines.Length ? lines[number] : "";
             var key = KeyStart().Match(line);
-            reading.Report(place, key.Success ? key.Groups["key"].Value : "", Line(lines, number).ToString(), AllowedSyntax, AdviceFor(line, first.Message));
-            if (!key.Success || reading.IsHushed(path, number + 1))
+            var isFirstHere = !reading.IsHushed(path, number + 1);
+            if (isCut)
             {
                 return null;
             }
 
-            reading.Hush(path, number + 1);
-            lines[number] = key.Value + " \"\"";
+            if (isFirstHere)
+            {
+                reading.Report(
+                    new(path, number + 1, first.Span.Start.Column + 1),
+                    key.Success ? key.Groups["key"].Value : "",
+                    Line(lines, number).ToString(),
+                    AllowedSyntax,
+                    AdviceFor(line, first.Message));
+                reading.Hush(path, number + 1);
+            }
+
+            if (isFirstHere && key.Success)
+            {
+                lines[number] = key.Value + " \"\"";
+            }
+            else if (isFirstHere && line.TrimStart().StartsWith('['))
+            {
+                // What stands under the header goes to a table that nobody asks for.
+                reading.SetPartial(path);
+                lines[number] = string.Create(CultureInfo.InvariantCulture, $"[\"broken {number}\"]");
+            }
+            else
+            {
+                // No telling where this one ends: what stands before it is still read.
+                reading.SetPartial(path);
+                isCut = true;
+                lines = lines[..Math.Min(number, lines.Length)];
+            }
+
             text = string.Join('\n', lines);
         }
 
@@ -109,6 +137,7 @@ internal static partial class TomlFile
         UnquotedUnit().Match(line) is { Success: true } unit ? $"Put a value with its unit in quotes: \"{unit.Groups["value"].Value.Trim()}\"."
         : DecimalComma().IsMatch(line) ? "Write the decimal sign as a point."
         : UnquotedWord().Match(line) is { Success: true } word ? $"Put words in quotes: \"{word.Groups["value"].Value.Trim()}\"."
+        : line.TrimStart().StartsWith('[') ? "Write a header as [name], or as [[name]] where there may be several."
         : Sentence(message) + " See also that brackets, braces and quotes are closed on this line and the one before.";
 
     private static string Sentence(string message) => message.EndsWith('.') ? message : message + ".";
