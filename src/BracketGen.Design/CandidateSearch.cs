@@ -17,18 +17,21 @@ public static class CandidateSearch
     public static IReadOnlyList<Candidate> All(Job job, ThrottleBody body)
     {
         var usable = UsableShift(job);
-        var found = Shaped(job, body, Level(job, body, usable).Concat(Placements(job, body, [0])));
+        var found = AtMidRange(job, body).ToList();
         if (usable > 0 && !found.Any(c => c.QuickChecks.All(k => k.Passes || k.Kind == CheckKind.Advice)))
         {
-            found = found.Concat(Shaped(job, body, Placements(job, body, [-usable, usable])));
+            found.AddRange(Shaped(job, body, Placements(job, body, [-usable, usable])));
         }
 
         return [.. found.OrderBy(c => c.Cost)];
     }
 
+    /// <summary>The candidates with the adjuster at mid range, and flat plates wherever it can reach one; made one by one as asked for.</summary>
+    public static IEnumerable<Candidate> AtMidRange(Job job, ThrottleBody body) =>
+        Shaped(job, body, Level(job, body, UsableShift(job)).Concat(Placements(job, body, [0])));
+
     private static IEnumerable<Candidate> Shaped(Job job, ThrottleBody body, IEnumerable<StopPlacement> placements)
     {
-        var found = new List<Candidate>();
         foreach (var placement in placements)
         {
             var travel = Travel.Solve(
@@ -37,18 +40,16 @@ public static class CandidateSearch
             var tension = LargestTension(body, travel);
             foreach (var bracket in Brackets(job, body, placement))
             {
-                found.Add(new(
+                yield return new(
                     placement, travel, bracket,
                     [
                         .. travelChecks,
                         .. TravelChecks.OfStop(job.Vehicle, job.Preferences, travel, placement, bracket.Seat),
                         .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
                     ],
-                    CandidateCost.Of(bracket, placement, tension, job.Vehicle.Cable.OuterEnd.AdjusterRange)));
+                    CandidateCost.Of(bracket, placement, tension, job.Vehicle.Cable.OuterEnd.AdjusterRange));
             }
         }
-
-        return found;
     }
 
     /// <summary>The check that fails where no bracket could be shaped at all.</summary>

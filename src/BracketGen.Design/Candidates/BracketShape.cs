@@ -74,9 +74,9 @@ public static class BracketShape
         outline = outline is not null && stopHole.Towards is { } towards
             ? Notch.Cut(outline, stop, towards, seat.Opening)
             : outline;
-        if (outline is null)
+        if (outline is null || bolts.Any(b => !outline.Contains(b.Centre) || outline.DistanceTo(b.Centre) < b.Diameter / 2 + Tolerance.Point))
         {
-            return null;
+            return null; // Not to be drawn, or the slot runs into a bolt.
         }
 
         List<BracketHole> holes = [.. bolts, stopHole];
@@ -108,13 +108,21 @@ public static class BracketShape
     private static BracketHole StopHole(
         StopSeat seat, int flange, Vector2 centre, List<BracketHole> bolts, List<Bend> bends, double thickness)
     {
-        // A slot opens away from what holds the flange: across the bend, or away from the bolts on a plate.
-        var away = bends.Count > 0
-            ? bends[^1].Across
-            : centre - 1.0 / bolts.Count * bolts.Aggregate(Vector2.Zero, (sum, b) => sum + b.Centre);
-        Vector2? towards = seat.IsSlot ? (away.Length > Tolerance.Point ? away.Unit : new(1, 0)) : null;
+        // A slot opens away from what holds the flange: across the bend, or clear of the bolts on a plate.
+        Vector2? towards = !seat.IsSlot ? null : bends.Count > 0 ? bends[^1].Across : ClearOf(bolts, centre);
         var name = ((char)('A' + bolts.Count)).ToString();
         return new(name, HolePurpose.Stop, flange, centre, seat.Opening, towards, null, seat.MetalRadius(thickness));
+    }
+
+    private static Vector2 ClearOf(List<BracketHole> bolts, Vector2 from)
+    {
+        double Room(Vector2 way) => bolts.Min(b =>
+        {
+            var to = b.Centre - from;
+            var along = Math.Max(0, to.Dot(way));
+            return (to - along * way).Length - b.MetalRadius;
+        });
+        return Enumerable.Range(0, 24).Select(i => Vector2.FromPolar(1, Angle.FromDegrees(15 * i))).MaxBy(Room);
     }
 
     private static (double From, double To) ExtentOf(

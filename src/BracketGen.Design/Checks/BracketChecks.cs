@@ -111,14 +111,14 @@ public static class BracketChecks
         var moving = new MovingParts(body.Quadrant, cable.Fitting);
         yield return new(
             "moving-parts", "Bracket to quadrant and fitting over the sweep", CheckKind.Safety, CheckUnit.Length,
-            Clearance.Least(folded, moving.DistanceTo, ClearanceError), Bound.AtLeast, preferences.SweepClearance, Sources.Preference,
+            Clearance.Least(folded, moving.Pieces, ClearanceError), Bound.AtLeast, preferences.SweepClearance, Sources.Preference,
             "The quadrant or the end fitting can catch on the bracket and hold the valve open.");
 
         foreach (var (keepOut, index) in body.KeepOuts.Select((k, i) => (k, i)))
         {
             yield return new(
                 $"keep-out-{index + 1}", $"Bracket to {keepOut.Name}", CheckKind.Function, CheckUnit.Length,
-                Clearance.Least(folded, keepOut.DistanceTo, ClearanceError), Bound.AtLeast, preferences.KeepOutClearance,
+                Clearance.Least(folded, [keepOut.DistanceTo], ClearanceError), Bound.AtLeast, preferences.KeepOutClearance,
                 Sources.Preference,
                 $"The bracket meets {keepOut.Name}.");
         }
@@ -190,7 +190,7 @@ public static class BracketChecks
     }
 
     private static double RoomRadius(FoldedSheet folded, Bend beyond, (Vector3 From, Vector3 To) axis) =>
-        Clearance.Least(folded, p => SegmentDistance(p, axis.From, axis.To), ClearanceError, beyond.Depth);
+        Clearance.Least(folded, [p => MovingParts.SegmentDistance(p, axis.From, axis.To)], ClearanceError, beyond.Depth);
 
     // The nut, shoulder or spanner on either side of the stop flange must stay clear of all that is not the stop flange.
     private static double StopRoom(Bracket bracket, Bend last)
@@ -198,16 +198,9 @@ public static class BracketChecks
         var (seat, normal) = bracket.FoldedSeat;
         var (from, to) = (seat - bracket.Seat.Protrusion * normal, seat + StopBodyRoom * normal);
         return Clearance.Least(
-            bracket.Folded, p => SegmentDistance(p, from, to), ClearanceError, flat => last.Allowance - last.Depth(flat));
+            bracket.Folded, [p => MovingParts.SegmentDistance(p, from, to)], ClearanceError, flat => last.Allowance - last.Depth(flat));
     }
 
     /// <summary>Length of the outer's end behind the seat for which room is kept (mm; common practice, no source).</summary>
     private const double StopBodyRoom = 15;
-
-    private static double SegmentDistance(Vector3 point, Vector3 from, Vector3 to)
-    {
-        var along = to - from;
-        var fraction = Math.Clamp((point - from).Dot(along) / along.Dot(along), 0, 1);
-        return point.DistanceTo(from + fraction * along);
-    }
 }

@@ -3,11 +3,16 @@ using BracketGen.SheetMetal;
 
 namespace BracketGen.Design;
 
+/// <summary>A convex thing in space: the signed distance (mm) of a point from its surface, negative inside.</summary>
+/// <remarks>The signed distance from a convex set is a convex function; the search for the nearest point leans on it.</remarks>
+public delegate double ConvexDistance(Vector3 point);
+
 /// <summary>How near the folded sheet comes to something else in space.</summary>
 /// <remarks>
-/// Branch and bound over the sheet in flat coordinates and height. A signed distance changes by at most a millimetre per
-/// millimetre, so the distance at a box's middle less the box's half diagonal bounds the whole box; boxes that can hold
-/// nothing nearer are dropped. In a bend the outside is stretched, which the half diagonal allows for.
+/// Branch and bound over the sheet in flat coordinates and height. On a flange the way from flat to folded is rigid, so a convex
+/// distance stays convex there, and its tangent at a box's middle bounds it over the whole box: exact at once where faces are
+/// parallel. In a bend the distance changes by at most a millimetre per millimetre of stretched sheet. Boxes that can hold
+/// nothing nearer are dropped.
 /// </remarks>
 public static class Clearance
 {
@@ -16,32 +21,55 @@ public static class Clearance
         public double Reach => Half.Length;
     }
 
+    /// <summary>Error (mm) that is good enough where the sheet is inside the thing anyway.</summary>
+    private const double ErrorInside = 1;
+
     /// <summary>
-    /// Least signed distance (mm) from the sheet to the thing whose signed distance is <paramref name="distance"/>: a lower
-    /// bound, at most <paramref name="error"/> (mm), or a fiftieth of it where it is larger, below the true value.
+    /// Least signed distance (mm) from the sheet to the union of <paramref name="things"/>: a lower bound, at most
+    /// <paramref name="error"/> (mm), or a fiftieth of it where it is larger, below the true value; where they overlap, at most
+    /// a millimetre.
     /// </summary>
     /// <param name="sheet">The folded sheet.</param>
-    /// <param name="distance">Signed distance (mm) of a point of the throttle frame, negative inside.</param>
+    /// <param name="things">Convex things; infinity comes back where there is none.</param>
     /// <param name="error">Largest error (mm).</param>
     /// <param name="within">
     /// Only the sheet where this is positive: a signed distance (mm) in the flat pattern, such as a bend's depth; null for all of it.
     /// </param>
-    /// <param name="enough">A distance (mm) above which the exact value does not matter: the search stops refining there.</param>
     public static double Least(
-        FoldedSheet sheet, Func<Vector3, double> distance, double error, Func<Vector2, double>? within = null, double enough = double.PositiveInfinity)
+        FoldedSheet sheet, IEnumerable<ConvexDistance> things, double error, Func<Vector2, double>? within = null)
+    {
+        double nearest = double.PositiveInfinity, bound = double.PositiveInfinity;
+        foreach (var thing in things)
+        {
+            var (near, low) = Least(sheet, thing, error, within, nearest);
+            nearest = Math.Min(nearest, near);
+            bound = Math.Min(bound, low);
+        }
+
+        return Math.Min(nearest, bound);
+    }
+
+    private static double Settled(double best, double error) => best switch
+    {
+        double.PositiveInfinity => best,
+        <= 0 => best - ErrorInside,
+        _ => best - Math.Max(error, best / 50),
+    };
+
+    private static (double Nearest, double Bound) Least(
+        FoldedSheet sheet, ConvexDistance thing, double error, Func<Vector2, double>? within, double best)
     {
         var flat = sheet.Flat;
         var queue = new PriorityQueue<Box, double>();
-        var best = double.PositiveInfinity;
-        double Settled() => double.IsInfinity(best) ? best : best - Math.Max(error, best / 50);
         var bounds = flat.Blank.Outline.Bounds;
         var halfThickness = flat.Thickness / 2;
+        var dropped = double.PositiveInfinity;
         Push(new(bounds.Centre, halfThickness, new(bounds.Width / 2, bounds.Height / 2), halfThickness, false));
         while (queue.TryDequeue(out var box, out var bound))
         {
-            if (bound >= Settled() || bound >= enough)
+            if (bound >= Settled(best, error))
             {
-                return Math.Min(bound, best);
+                return (best, Math.Min(bound, dropped));
             }
 
             foreach (var half in Split(box))
@@ -50,7 +78,7 @@ public static class Clearance
             }
         }
 
-        return best;
+        return (best, dropped);
 
         void Push(Box box)
         {
@@ -79,26 +107,31 @@ public static class Clearance
                 inMetal &= past >= 0;
             }
 
-            var stretched = Stretch(flat, box) * reach;
-            var radius = Math.Sqrt(stretched * stretched + box.HalfHeight * box.HalfHeight);
-            var here = distance(sheet.Fold(box.Middle, box.Height));
+            var place = sheet.Fold(box.Middle, box.Height);
+            var here = thing(place);
             if (inMetal)
             {
                 // Probing both faces as well makes the upper bound tight at once where the sheet lies flat to the thing.
                 best = Math.Min(best, Math.Min(here, Math.Min(
-                    distance(sheet.Fold(box.Middle, box.Height - box.HalfHeight)),
-                    distance(sheet.Fold(box.Middle, box.Height + box.HalfHeight)))));
+                    thing(sheet.Fold(box.Middle, box.Height - box.HalfHeight)),
+                    thing(sheet.Fold(box.Middle, box.Height + box.HalfHeight)))));
             }
 
-            if (here - radius < Settled())
+            var bound = here - LargestDrop(sheet, thing, box, place, here);
+            if (bound < Settled(best, error))
             {
-                queue.Enqueue(box, here - radius);
+                queue.Enqueue(box, bound);
+            }
+            else
+            {
+                dropped = Math.Min(dropped, bound);
             }
         }
     }
 
-    private static double Stretch(FlatPattern flat, Box box)
+    private static double LargestDrop(FoldedSheet sheet, ConvexDistance thing, Box box, Vector3 place, double here)
     {
+        var flat = sheet.Flat;
         var stretch = 1.0;
         foreach (var bend in flat.Bends)
         {
@@ -109,7 +142,18 @@ public static class Clearance
             }
         }
 
-        return stretch;
+        var reach = stretch * box.Reach;
+        var far = Math.Sqrt(reach * reach + box.HalfHeight * box.HalfHeight);
+        if (stretch > 1)
+        {
+            return far;
+        }
+
+        const double step = 1e-5;
+        var frame = sheet.Flanges[flat.ZoneOf(box.Middle).Flange];
+        double Drop(Vector3 axis, double half) => Math.Abs(thing(place + step * axis) - here) / step * half;
+        var tangent = Drop(frame.X, box.Half.X) + Drop(frame.Y, box.Half.Y) + Drop(frame.Z, box.HalfHeight);
+        return Math.Min(far, tangent + 1e-4);
     }
 
     private static IEnumerable<Box> Split(Box box)

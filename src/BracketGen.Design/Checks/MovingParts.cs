@@ -1,9 +1,10 @@
+using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
 namespace BracketGen.Design;
 
-/// <summary>The space that quadrant and end fitting sweep between the two stops.</summary>
+/// <summary>The space that quadrant and end fitting sweep between the two stops, as convex pieces.</summary>
 /// <remarks>
 /// The grooved sector is taken as a sector of its outer radius from just before the pocket to the groove's end, swept through
 /// the rotation; the rest of the quadrant as its hub; the fitting as a ball carried along the groove. Throttle frame, mm.
@@ -11,8 +12,7 @@ namespace BracketGen.Design;
 /// </remarks>
 public sealed class MovingParts
 {
-    private readonly double _outerRadius, _hubRadius, _halfThickness, _middle, _halfAperture;
-    private readonly double _fittingRadius, _fittingReach, _fittingMiddle, _fittingHalf;
+    private const int FittingSteps = 12;
 
     /// <summary>The space swept by <paramref name="quadrant"/> (opening counter-clockwise) with <paramref name="fitting"/> in its pocket.</summary>
     public MovingParts(Quadrant quadrant, EndFitting fitting)
@@ -20,49 +20,80 @@ public sealed class MovingParts
         // The metal round the pocket reaches a fitting's radius past its centre.
         var before = Math.Asin(Math.Min(1, fitting.ReachRadius / quadrant.OuterRadius));
         double from = quadrant.Pocket.Value - before, to = quadrant.Pocket.Value + quadrant.GrooveExtent + quadrant.Rotation.Value;
-        _middle = (from + to) / 2;
-        _halfAperture = Math.Min(Math.PI, (to - from) / 2);
-        _outerRadius = quadrant.OuterRadius;
-        _hubRadius = quadrant.HubRadius;
-        _halfThickness = quadrant.Thickness / 2;
-        _fittingRadius = quadrant.FittingAt(Angle.Zero).Length;
-        _fittingReach = fitting.ReachRadius;
-        _fittingHalf = quadrant.Rotation.Value / 2;
-        _fittingMiddle = quadrant.FittingAt(Angle.Zero).Polar.Radians + _fittingHalf;
+        var half = quadrant.Thickness / 2;
+        Pieces =
+        [
+            .. Sectors(from, to, quadrant.OuterRadius, half),
+            point => Prism(point.XY.Length - quadrant.HubRadius, point.Z, half),
+            .. Fitting(quadrant, fitting),
+        ];
     }
+
+    /// <summary>Convex pieces whose union is the swept space.</summary>
+    public ImmutableArray<ConvexDistance> Pieces { get; }
 
     /// <summary>Signed distance (mm) of a point from the swept space, negative inside.</summary>
     public double DistanceTo(Vector3 point)
     {
-        var flat = point.XY;
-        var across = Math.Min(SectorDistance(flat), flat.Length - _hubRadius);
-        var along = Math.Abs(point.Z) - _halfThickness;
-        var quadrant = across > 0 && along > 0 ? Math.Sqrt(across * across + along * along) : Math.Max(across, along);
-        return Math.Min(quadrant, FittingDistance(point));
-    }
-
-    private double SectorDistance(Vector2 point)
-    {
-        var outside = point.Length - _outerRadius;
-        if (_halfAperture >= Math.PI)
+        var least = double.PositiveInfinity;
+        foreach (var piece in Pieces)
         {
-            return outside;
+            least = Math.Min(least, piece(point));
         }
 
-        // Signed distance of a circular sector about the x axis, by symmetry of its upper half.
-        var turned = point.Rotate(new(-_middle));
-        turned = new(turned.X, Math.Abs(turned.Y));
-        var edge = Vector2.FromPolar(1, new(_halfAperture));
-        var along = Math.Clamp(turned.Dot(edge), 0, _outerRadius);
-        var toEdge = turned.DistanceTo(along * edge);
-        var side = edge.Cross(turned) > 0 ? 1 : -1;
-        return Math.Max(outside, side * toEdge);
+        return least;
     }
 
-    private double FittingDistance(Vector3 point)
+    private static IEnumerable<ConvexDistance> Sectors(double from, double to, double radius, double half)
     {
-        var angle = Math.Clamp(Math.IEEERemainder(point.XY.Polar.Radians - _fittingMiddle, 2 * Math.PI), -_fittingHalf, _fittingHalf);
-        var nearest = Vector3.From(Vector2.FromPolar(_fittingRadius, new(_fittingMiddle + angle)));
-        return point.DistanceTo(nearest) - _fittingReach;
+        if (to - from >= 2 * Math.PI)
+        {
+            yield return point => Prism(point.XY.Length - radius, point.Z, half);
+            yield break;
+        }
+
+        // A sector is convex up to half a turn.
+        var count = (int)Math.Ceiling((to - from) / Math.PI);
+        for (var i = 0; i < count; i++)
+        {
+            var aperture = (to - from) / count / 2;
+            var middle = new Angle(from + (2 * i + 1) * aperture);
+            var edge = Vector2.FromPolar(1, new(aperture));
+            yield return point => Prism(SectorDistance(point.XY.Rotate(-middle), edge, radius), point.Z, half);
+        }
+    }
+
+    private static IEnumerable<ConvexDistance> Fitting(Quadrant quadrant, EndFitting fitting)
+    {
+        // A chain of capsules, wide enough to hold the arc between its joints as well.
+        var step = new Angle(quadrant.Rotation.Value / FittingSteps);
+        var sagitta = quadrant.FittingAt(Angle.Zero).Length * (1 - Math.Cos(step.Radians / 2));
+        for (var i = 0; i < FittingSteps; i++)
+        {
+            Vector3 a = Vector3.From(quadrant.FittingAt(i * step)), b = Vector3.From(quadrant.FittingAt((i + 1) * step));
+            yield return point => SegmentDistance(point, a, b) - fitting.ReachRadius - sagitta;
+        }
+    }
+
+    /// <summary>Distance (mm) of a point from a straight line's part.</summary>
+    internal static double SegmentDistance(Vector3 point, Vector3 from, Vector3 to)
+    {
+        var along = to - from;
+        var fraction = Math.Clamp((point - from).Dot(along) / along.Dot(along), 0, 1);
+        return point.DistanceTo(from + fraction * along);
+    }
+
+    private static double Prism(double across, double z, double half)
+    {
+        var along = Math.Abs(z) - half;
+        return across > 0 && along > 0 ? Math.Sqrt(across * across + along * along) : Math.Max(across, along);
+    }
+
+    // Signed distance of a circular sector about the x axis, by symmetry of its upper half.
+    private static double SectorDistance(Vector2 point, Vector2 edge, double radius)
+    {
+        var upper = new Vector2(point.X, Math.Abs(point.Y));
+        var toEdge = upper.DistanceTo(Math.Clamp(upper.Dot(edge), 0, radius) * edge);
+        return Math.Max(point.Length - radius, edge.Cross(upper) > 0 ? toEdge : -toEdge);
     }
 }
