@@ -155,9 +155,8 @@ internal sealed class DrawingText(BracketScene scene)
         [
             $"Lengths in {(scene.Units == DrawingUnits.Inch ? "inches" : "mm")}. Untoleranced dimensions ISO 2768-m; {process} cut edges ISO 9013, tolerance class {ToleranceClass}.",
             $"Deburr. Break sharp edges {_value.Length(0.3)}.",
-            $"Material {scene.Bracket.Stock.Material.Designation}, values from {scene.Bracket.Stock.Material.Source}. Mass {Mass}, bare.",
-            "Finish as agreed.",
-            "Kerf is not compensated: the contour is the finished edge.",
+            $"Material {scene.Bracket.Stock.Material.Designation}; mass {Mass}, bare. Finish as agreed.",
+            "The contour is the finished edge: kerf is not compensated.",
             "Outline: arcs about the holes as tabled, joined by their common tangents"
                 + (bends.IsEmpty ? "." : "; square across the bends."),
             $"The seat of the outer is the side marked S: the {(scene.Bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",

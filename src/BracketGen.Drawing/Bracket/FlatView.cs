@@ -131,40 +131,51 @@ internal sealed class FlatView
         ]);
     }
 
-    private IEnumerable<WantedDimension> Wanted(double scale)
+    /// <summary>Overall sizes, and the places of bend lines that run along x or y; the ends of other ones are in the bend table.</summary>
+    private List<WantedDimension> Wanted(double scale)
     {
-        var value = _scene.Value;
-        Vector2 left = ExtremePoint(new(-1, 0)), right = ExtremePoint(new(1, 0)), foot = ExtremePoint(new(0, -1)), head = ExtremePoint(new(0, 1));
-        WantedDimension Of(Vector2 a, Vector2 b, ViewSide side)
+        List<WantedDimension> wanted = [];
+        var said = new HashSet<(bool AlongX, double From, double To)>();
+        void Want(Vector2 a, Vector2 b, ViewSide side)
         {
-            var length = side is ViewSide.Below or ViewSide.Above ? Math.Abs(b.X - a.X) : Math.Abs(b.Y - a.Y);
-            return new(scale * a, scale * b, side, value.Length(length));
+            var alongX = side is ViewSide.Below or ViewSide.Above;
+            var (from, to) = alongX ? (a.X, b.X) : (a.Y, b.Y);
+            if (Math.Abs(to - from) > Shown && said.Add((alongX, Math.Round(Math.Min(from, to), 3), Math.Round(Math.Max(from, to), 3))))
+            {
+                wanted.Add(new(scale * a, scale * b, side, _scene.Value.Length(Math.Abs(to - from))));
+            }
         }
 
-        yield return Of(left, right, ViewSide.Below);
-        yield return Of(foot, head, ViewSide.Left);
+        Vector2 left = new(-1, 0), right = new(1, 0), down = new(0, -1), up = new(0, 1);
+        Want(Extreme(left, down), Extreme(right, down), ViewSide.Below);
+        Want(Extreme(down, left), Extreme(up, left), ViewSide.Left);
         foreach (var bend in _bends)
         {
-            // Ends of oblique lines are in the bend table.
             var (start, end) = bend.CentreLine;
             if (IsUpright(bend))
             {
-                yield return Of(left, start.Y < end.Y ? end : start, ViewSide.Above);
-                yield return Of(foot, start, ViewSide.Right);
-                yield return Of(foot, end, ViewSide.Right);
+                Want(Extreme(left, up), start.Y < end.Y ? end : start, ViewSide.Above);
+                Want(Extreme(down, right), start, ViewSide.Right);
+                Want(Extreme(down, right), end, ViewSide.Right);
             }
             else if (IsLevel(bend))
             {
-                yield return Of(foot, start.X < end.X ? end : start, ViewSide.Right);
-                yield return Of(left, start, ViewSide.Above);
-                yield return Of(left, end, ViewSide.Above);
+                Want(Extreme(down, right), start.X < end.X ? end : start, ViewSide.Right);
+                Want(Extreme(left, up), start, ViewSide.Above);
+                Want(Extreme(left, up), end, ViewSide.Above);
             }
         }
 
-        Vector2 ExtremePoint(Vector2 way) => _blank.Outline.Segments
+        return wanted;
+
+        // The farthest point of the outline; of several, the one nearest to where the dimension stands.
+        Vector2 Extreme(Vector2 way, Vector2 then) => _blank.Outline.Segments
             .SelectMany(s => s is ArcSegment arc && arc.FractionAt(way.Polar) is var f && f < 1 ? (Vector2[])[s.Start, arc.PointAt(f)] : [s.Start])
-            .MaxBy(p => Math.Round(p.Dot(way), 6));
+            .MaxBy(p => Math.Round(p.Dot(way), 6) + 1e-5 * p.Dot(then));
     }
+
+    /// <summary>A distance below this (mm) is nothing on a drawing.</summary>
+    private const double Shown = 0.005;
 
     /// <summary>Whether a bend line runs along y, and its place is a dimension along x.</summary>
     public static bool IsUpright(Bend bend) => Math.Abs(bend.Along.X) < 1e-6;

@@ -69,6 +69,14 @@ internal sealed class FormedViews
     /// <summary>The isometric view.</summary>
     public SheetBlock Isometric(DrawingScale scale) => SheetBlock.Around(_isometric.AtScale(scale.Factor));
 
+    /// <summary>The same with its scale written below it, for another scale than the rest of the sheet.</summary>
+    public SheetBlock IsometricNamed(DrawingScale scale)
+    {
+        var view = Isometric(scale);
+        return view.And(SheetBlock.Around(
+            [new TextItem($"{scale}", new(view.Bounds.Centre.X, view.Bounds.Min.Y - 6), TextHeight.Normal, TextAlign.Centre)]));
+    }
+
     /// <summary>Rough size of the three views without their dimensions (mm on paper).</summary>
     public Vector2 BareSize(DrawingScale scale) => scale.Factor * new Vector2(
         _front.Bounds.Width + _side.Bounds.Width, _front.Bounds.Height + _top.Bounds.Height);

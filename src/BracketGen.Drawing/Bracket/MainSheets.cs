@@ -111,7 +111,16 @@ internal sealed class MainSheets(BracketScene scene)
 
     private ImmutableArray<SheetBlock>? Views(Bounds room, Bounds? spare, DrawingScale flatScale, DrawingScale formedScale)
     {
-        Cell flat = Cell.Of(Flat.Draw(flatScale)), iso = Cell.Of(_formed.Isometric(formedScale));
+        // The isometric view carries no dimensions: rather than the others it goes down in scale, and says so.
+        var smaller = Scales.First(s => s.Factor < formedScale.Factor);
+        return Views(room, spare, flatScale, formedScale, _formed.Isometric(formedScale))
+            ?? Views(room, spare, flatScale, formedScale, _formed.IsometricNamed(smaller));
+    }
+
+    private ImmutableArray<SheetBlock>? Views(
+        Bounds room, Bounds? spare, DrawingScale flatScale, DrawingScale formedScale, SheetBlock isometric)
+    {
+        Cell flat = Cell.Of(Flat.Draw(flatScale)), iso = Cell.Of(isometric);
         var isoAside = spare is { } s && iso.FitsInto(s);
         var formed = IsPlate ? null : Cell.Of(_formed.Orthographic(formedScale));
         Cell[] tries = (formed, isoAside) switch
