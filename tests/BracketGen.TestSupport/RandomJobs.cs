@@ -70,8 +70,9 @@ public static class RandomJobs
         CornerRadius = corner,
     });
 
-    /// <summary>Where the mount face lies: off the wire's likely line, sideways and in depth.</summary>
-    private static readonly Gen<Vector3> Offset = Gen.Select(Gen.Double[-45, 45], Gen.Double[-45, 30], Gen.Double[-50, -12], (x, y, z) => new Vector3(x, y, z));
+    /// <summary>Where the mount face lies from the wire's likely end: along the wire, beside it, and in depth.</summary>
+    private static readonly Gen<Vector3> Offset = Gen.Select(Gen.Double[18, 60], Gen.Bool, Gen.Double[-40, 40], Gen.Double[-50, -12], (along, before, beside, deep) =>
+        new Vector3(before ? -along : along, beside, deep));
 
     private static readonly Gen<(bool Clockwise, LengthUnit Units, Projection Projection, PublishedBendRule Rule, CuttingProcess Process)> Ways =
         Gen.Select(Gen.Bool, Gen.Bool, Gen.Bool, Gen.Bool, Gen.Int[0, 2], (clockwise, inch, third, handbook, process) => (
@@ -137,7 +138,8 @@ public static class RandomJobs
         var radius = ((CircularGroove)quadrant.Groove).PitchRadius.Value;
         var straight = Math.Max(25, cable.FreeInnerLength.Value - radius * (middle - quadrant.Pocket.Value));
         var stop = Vector2.FromPolar(radius, new(middle)) + straight * Vector2.FromPolar(1, new(middle)).Left;
-        var at = Vector3.From(stop) + mount.Offset;
+        var along = Vector2.FromPolar(1, new(middle)).Left;
+        var at = Vector3.From(stop + mount.Offset.X * along + mount.Offset.Y * along.Left, mount.Offset.Z);
         var helper = Math.Abs(mount.Normal.Unit.Z) > 0.9 ? new Vector3(1, 0, 0) : new(0, 0, 1);
         var frame = Frame.FromZX(at, mount.Normal, helper);
         return new(

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using BracketGen.Design;
+using BracketGen.Drawing.Sheet;
+
+namespace BracketGen.Drawing;
+
+/// <summary>The shop drawing of a bracket: formed views, flat pattern, tables, notes, and a template to cut out.</summary>
+public static class BracketDrawing
+{
+    /// <summary>
+    /// The sheets of the drawing: A3, or ANSI B where the job is in inches, then the 1:1 template on A4 or ANSI A. The same
+    /// solution gives the same sheets.
+    /// </summary>
+    /// <remarks>
+    /// Views: ISO 5456-2 in the job's projection, ISO 5456-3 for the isometric one. Dimensions: ISO 129-1. Scales: ISO 5455. Title
+    /// block: ISO 7200. Failed safety checks stand on it in large type.
+    /// </remarks>
+    /// <exception cref="ArgumentException">The solution has no bracket to draw.</exception>
+    public static ImmutableArray<SheetPage> Compose(Solution solution, DrawingOptions options)
+    {
+        if (solution.Bracket is not { } bracket)
+        {
+            throw new ArgumentException("There is no bracket to draw: none could be shaped for this job.", nameof(solution));
+        }
+
+        var scene = new BracketScene(solution, bracket);
+        var format = scene.Units == DrawingUnits.Inch ? PageFormat.AnsiB : PageFormat.A3;
+        var main = new MainSheets(scene);
+        var drafts = main.Compose(format);
+        var template = options.WithTemplate ? new Template(scene) : null;
+        var sheets = drafts.Length + (template?.SheetCount ?? 0);
+        return
+        [
+            .. drafts.Select((d, i) => main.Finish(format, d, i + 1, sheets)),
+            .. template?.Draw(drafts.Length + 1, sheets) ?? [],
+        ];
+    }
+}

@@ -1,0 +1,226 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BracketGen.Design;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Text;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Drawing;
+
+/// <summary>What a bracket's drawing says in words: title block, tables, notes, warnings.</summary>
+internal sealed class DrawingText(BracketScene scene)
+{
+    private readonly ValueFormat _value = scene.Value;
+
+    private Job Job => scene.Solution.Job;
+
+    /// <summary>The title block for one of <paramref name="sheets"/> sheets.</summary>
+    public SheetBlock Title(PageFormat format, string scale, int sheet, int sheets) => new TitleBlock
+    {
+        Owner = Job.Shop.Name,
+        Title = Job.Document.Title,
+        SupplementaryTitle = $"{Job.Vehicle.Name}, throttle body {Job.Body.Name}",
+        Number = Job.Document.PartNumber,
+        Revision = Job.Document.Revision,
+        Date = Job.Document.Date,
+        Creator = Job.Document.Creator ?? "",
+        Approver = Job.Document.Approver ?? "",
+        DocumentType = "Part drawing",
+        Scale = scale,
+        Units = scene.Units,
+        Projection = Job.Document.Projection == Design.Projection.FirstAngle ? Sheet.Projection.FirstAngle : Sheet.Projection.ThirdAngle,
+        GeneralTolerances = $"ISO 2768-m; cut edges ISO 9013, class {ToleranceClass}",
+        Material = $"{scene.Bracket.Stock.Material.Designation}, {_value.WithUnit(scene.Thickness)}",
+        Finish = "as agreed",
+        Mass = Mass,
+        Sheet = sheet,
+        Sheets = sheets,
+    }.Draw(format);
+
+    private int ToleranceClass => CuttingLimits.ToleranceClass(Job.Shop.Process);
+
+    private string Mass
+    {
+        get
+        {
+            const double gram = 1e-6, pound = 453.59237 * gram;
+            return scene.Units == DrawingUnits.Inch
+                ? (scene.Bracket.Mass / pound).ToString("0.000", CultureInfo.InvariantCulture) + " lb"
+                : (scene.Bracket.Mass / gram).ToString("0.#", CultureInfo.InvariantCulture) + " g";
+        }
+    }
+
+    /// <summary>The hole table.</summary>
+    public SheetBlock Holes()
+    {
+        var rows = scene.Bracket.Holes.Select(h =>
+        {
+            var at = h.Centre - scene.FlatDatum;
+            return (IReadOnlyList<string>)
+                [h.Name, _value.Length(at.X), _value.Length(at.Y), Opening(h), OuterRadius(h), Purpose(h)];
+        }).ToList();
+        return SheetTable.Draw("Holes, from the lower left corner", ["Hole", "x", "y", "Opening", "Outline about it", "For"], rows, [1, 2], maximumWidth: 46);
+    }
+
+    private string Opening(BracketHole hole) => hole.Towards is { } towards
+        ? $"slot {_value.Length(hole.Diameter)} wide, open towards {_value.Degrees(FullTurn(towards.Polar))}"
+        : _value.Diameter(hole.Diameter);
+
+    /// <summary>Directions in 0° to 360°; what rounds to 360° is 0°.</summary>
+    private static Angle FullTurn(Angle angle)
+    {
+        var degrees = angle.Degrees < -0.04 ? angle.Degrees + 360 : angle.Degrees;
+        return Angle.FromDegrees(Math.Max(0, degrees));
+    }
+
+    private string OuterRadius(BracketHole hole)
+    {
+        var radii = scene.Flat.Blank.Outline.Segments.OfType<ArcSegment>()
+            .Where(a => a.Centre.DistanceTo(hole.Centre) < 1e-6 && a.Sweep.Radians > 0)
+            .Select(a => _value.Radius(a.Radius))
+            .Distinct();
+        var text = string.Join(", ", radii);
+        return text.Length > 0 ? text : "-";
+    }
+
+    private string Purpose(BracketHole hole)
+    {
+        if (hole.Purpose == HolePurpose.Bolt)
+        {
+            return $"bolt {hole.Thread!.Name}";
+        }
+
+        return Job.Vehicle.Cable.OuterEnd switch
+        {
+            ThreadedAdjuster a => string.Create(CultureInfo.InvariantCulture, $"outer, adjuster M{a.Thread:0.##} x {a.Pitch:0.##}"),
+            SlottedClip => "outer, clip",
+            _ => "outer, ferrule",
+        };
+    }
+
+    /// <summary>The bend table; null for a flat plate.</summary>
+    public SheetBlock? Bends()
+    {
+        if (scene.Flat.Bends.IsEmpty)
+        {
+            return null;
+        }
+
+        // Lines square to the axes are dimensioned on the view; the others are given by their ends.
+        var oblique = scene.Flat.Bends.Any(IsOblique);
+        List<string> header = ["Bend", "Turn", "Angle", "Inside", "Allowance", "Die V", "Rule"];
+        var rows = scene.Flat.Bends.Select((b, i) =>
+        {
+            List<string> row =
+            [
+                BracketScene.NameOf(i), b.IsUp ? "up" : "down", _value.Degrees(b.Turn.Magnitude), _value.Radius(b.InsideRadius),
+                _value.Length(b.Allowance), scene.Bracket.Die is { } die ? _value.Length(die.Opening) : "-", b.Rule.Name,
+            ];
+            if (oblique)
+            {
+                row.InsertRange(5, IsOblique(b) ? [Point(b.CentreLine.Start), Point(b.CentreLine.End)] : ["-", "-"]);
+            }
+
+            return (IReadOnlyList<string>)row;
+        }).ToList();
+        if (oblique)
+        {
+            header.InsertRange(5, ["Line from", "to"]);
+        }
+
+        return SheetTable.Draw("Bends", header, rows, [2, 4], maximumWidth: 44);
+    }
+
+    private static bool IsOblique(Bend bend) => !FlatView.IsLevel(bend) && !FlatView.IsUpright(bend);
+
+    private string Point(Vector2 flat)
+    {
+        var at = flat - scene.FlatDatum;
+        return $"{_value.Length(at.X)}; {_value.Length(at.Y)}";
+    }
+
+    /// <summary>The notes, numbered.</summary>
+    public SheetBlock Notes(double width)
+    {
+        var bends = scene.Flat.Bends;
+        var process = Job.Shop.Process switch
+        {
+            CuttingProcess.Laser => "laser",
+            CuttingProcess.Plasma => "plasma",
+            _ => "water jet",
+        };
+        List<string> notes =
+        [
+            $"Lengths in {(scene.Units == DrawingUnits.Inch ? "inches" : "mm")}. Untoleranced dimensions ISO 2768-m; {process} cut edges ISO 9013, tolerance class {ToleranceClass}.",
+            $"Deburr. Break sharp edges {_value.Length(0.3)}.",
+            $"Material {scene.Bracket.Stock.Material.Designation}; mass {Mass}, bare. Finish as agreed.",
+            "The contour is the finished edge: kerf is not compensated.",
+            "Outline: arcs about the holes as tabled, joined by their common tangents"
+                + (bends.IsEmpty ? "." : "; square across the bends."),
+            $"The seat of the outer is the side marked S: the {(scene.Bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",
+        ];
+        if (!bends.IsEmpty)
+        {
+            notes.Insert(2, bends.Length == 1 || AreParallel(bends)
+                ? "Grain direction across the bend."
+                : $"Grain direction across bend {BracketScene.NameOf(0)}.");
+            notes.Insert(3, $"Bend allowance: {string.Join("; ", bends.Select(b => b.Rule.Name).Distinct())}. Bend a test strip first. UP is towards the eye.");
+        }
+
+        return Sheet.Notes.Numbered("Notes", notes, width);
+    }
+
+    private static bool AreParallel(ImmutableArray<Bend> bends) => bends.All(b => Math.Abs(b.Along.Cross(bends[0].Along)) < 1e-6);
+
+    /// <summary>The safety note in its frame.</summary>
+    public static SheetBlock Safety(double width) => Boxed("Safety", [string.Join(" ", Cautions.All)], width, Ink.Black);
+
+    /// <summary>The failed safety checks in large type; null where there is none.</summary>
+    public SheetBlock? Dangers(double width)
+    {
+        var dangers = scene.Solution.Dangers.ToList();
+        if (dangers.Count == 0)
+        {
+            return null;
+        }
+
+        var first = Finding(dangers[0]);
+        return dangers.Count == 1
+            ? WarningBox.Draw($"SAFETY CHECK FAILED: {first}", [dangers[0].Consequence], width)
+            : WarningBox.Draw(
+                $"{dangers.Count} SAFETY CHECKS FAILED", [.. dangers.Select(d => $"{Finding(d)}. {d.Consequence}")], width);
+    }
+
+    /// <summary>The other failed checks; null where there is none.</summary>
+    public SheetBlock? Failures(double width)
+    {
+        var failed = scene.Solution.Checks.Where(c => !c.Passes && !c.IsDanger).ToList();
+        return failed.Count == 0
+            ? null
+            : Boxed("Checks not passed", [.. failed.Select(c => $"{Finding(c)}. {c.Consequence}")], width, Ink.Warning);
+    }
+
+    private string Finding(Check check) =>
+        $"{check.Title}: {CheckText.Value(check, Job.Units)} (limit: {CheckText.Limit(check, Job.Units)})";
+
+    private static SheetBlock Boxed(string heading, IReadOnlyList<string> paragraphs, double width, Ink ink)
+    {
+        const double padding = 2, height = TextHeight.Small;
+        var inner = width - 2 * padding;
+        var y = -padding;
+        List<SheetItem> items = [];
+        var blocks = paragraphs.Select(p => Sheet.Notes.Paragraph(p, inner, height, ink: ink))
+            .Prepend(Sheet.Notes.Paragraph(heading, inner, height, FontWeight.Bold, ink));
+        foreach (var block in blocks)
+        {
+            items.AddRange(block.UpperLeftAt(new(padding, y)).Items);
+            y -= block.Bounds.Height + 0.4;
+        }
+
+        var box = new Bounds(new(0, y - padding + 1.2), new(width, 0));
+        items.Add(Polyline.Rectangle(box, ink == Ink.Warning ? LineKind.Warning : LineKind.Box));
+        return new([.. items], box.Grow(0.5));
+    }
+}
