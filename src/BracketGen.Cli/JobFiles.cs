@@ -1,4 +1,5 @@
 using BracketGen.Design;
+using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Result;
 using BracketGen.Drawing.Sheet;
@@ -47,7 +48,7 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
     {
         var document = solution.Job.Document;
         return PdfWriter.Write(
-            [new SheetPage(PageFormat.A4)],
+            BracketDrawing.Compose(solution, DrawingOptions.Standard),
             new PdfInfo($"{document.PartNumber} {document.Title}".Trim(), solution.Job.Shop.Name, document.Date ?? new DateOnly(2000, 1, 1)));
     }
 }

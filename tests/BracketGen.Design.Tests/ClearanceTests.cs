@@ -16,11 +16,11 @@ public class ClearanceTests
         }
 
         var moving = new MovingParts(body.Quadrant, job.Vehicle.Cable.Fitting);
-        var found = Clearance.Least(candidate.Bracket.Folded, moving.Pieces, 0.05);
+        var found = Clearance.Least(candidate.Bracket.Folded, moving.Pieces, 0.05, 3);
         var sampled = SampledLeast(candidate.Bracket, moving.DistanceTo, 0.7);
 
         // The sample can only be too far away: by its own step, and by the edge it may miss.
-        Assert.InRange(sampled - found, -1e-9, 0.05 + Math.Abs(sampled) / 50 + 1.2);
+        Assert.InRange(sampled - found, -0.0006, 0.05 + Math.Abs(sampled) / 50 + 1.2);
     });
 
     [Fact]

@@ -111,14 +111,14 @@ public static class BracketChecks
         var moving = new MovingParts(body.Quadrant, cable.Fitting);
         yield return new(
             "moving-parts", "Bracket to quadrant and fitting over the sweep", CheckKind.Safety, CheckUnit.Length,
-            Clearance.Least(folded, moving.Pieces, ClearanceError), Bound.AtLeast, preferences.SweepClearance, Sources.Preference,
+            Clearance.Least(folded, moving.Pieces, ClearanceError, preferences.SweepClearance), Bound.AtLeast, preferences.SweepClearance, Sources.Preference,
             "The quadrant or the end fitting can catch on the bracket and hold the valve open.");
 
         foreach (var (keepOut, index) in body.KeepOuts.Select((k, i) => (k, i)))
         {
             yield return new(
                 $"keep-out-{index + 1}", $"Bracket to {keepOut.Name}", CheckKind.Function, CheckUnit.Length,
-                Clearance.Least(folded, [keepOut.DistanceTo], ClearanceError), Bound.AtLeast, preferences.KeepOutClearance,
+                Clearance.Least(folded, [keepOut.DistanceTo], ClearanceError, preferences.KeepOutClearance), Bound.AtLeast, preferences.KeepOutClearance,
                 Sources.Preference,
                 $"The bracket meets {keepOut.Name}.");
         }
@@ -130,7 +130,7 @@ public static class BracketChecks
 
         var first = folded.Flat.Bends[0];
         var worst = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt)
-            .Select(h => (Hole: h, Room: RoomRadius(folded, first, BoltAxis(folded, h)), Need: h.Thread!.SocketDiameter / 2))
+            .Select(h => (Hole: h, Room: RoomRadius(folded, first, h), Need: h.Thread!.SocketDiameter / 2))
             .MinBy(h => h.Room - h.Need);
         yield return new(
             "bolt-room", $"Room for the socket on bolt {worst.Hole.Name}, radius", CheckKind.Making, CheckUnit.Length,
@@ -189,8 +189,12 @@ public static class BracketChecks
         return (seat, seat + (hole.Thread!.HeadHeight + hole.Thread.WasherThickness + SocketRoom) * folded.Flanges[hole.Flange].Z);
     }
 
-    private static double RoomRadius(FoldedSheet folded, Bend beyond, (Vector3 From, Vector3 To) axis) =>
-        Clearance.Least(folded, [p => MovingParts.SegmentDistance(p, axis.From, axis.To)], ClearanceError, beyond.Depth);
+    private static double RoomRadius(FoldedSheet folded, Bend beyond, BracketHole bolt)
+    {
+        var (from, to) = BoltAxis(folded, bolt);
+        return Clearance.Least(
+            folded, [p => MovingParts.SegmentDistance(p, from, to)], ClearanceError, bolt.Thread!.SocketDiameter / 2, beyond.Depth);
+    }
 
     // The nut, shoulder or spanner on either side of the stop flange must stay clear of all that is not the stop flange.
     private static double StopRoom(Bracket bracket, Bend last)
@@ -198,7 +202,8 @@ public static class BracketChecks
         var (seat, normal) = bracket.FoldedSeat;
         var (from, to) = (seat - bracket.Seat.Protrusion * normal, seat + StopBodyRoom * normal);
         return Clearance.Least(
-            bracket.Folded, [p => MovingParts.SegmentDistance(p, from, to)], ClearanceError, flat => last.Allowance - last.Depth(flat));
+            bracket.Folded, [p => MovingParts.SegmentDistance(p, from, to)], ClearanceError, bracket.Seat.RoomDiameter / 2,
+            flat => last.Allowance - last.Depth(flat));
     }
 
     /// <summary>Length of the outer's end behind the seat for which room is kept (mm; common practice, no source).</summary>

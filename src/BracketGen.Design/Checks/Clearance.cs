@@ -21,43 +21,52 @@ public static class Clearance
         public double Reach => Half.Length;
     }
 
+    /// <summary>Half a micrometre (mm): what nobody can make or measure, and what a distance exactly on its limit may be rounded by.</summary>
+    private const double Negligible = 0.0005;
+
     /// <summary>Error (mm) that is good enough where the sheet is inside the thing anyway.</summary>
     private const double ErrorInside = 1;
 
     /// <summary>
-    /// Least signed distance (mm) from the sheet to the union of <paramref name="things"/>: a lower bound, at most
-    /// <paramref name="error"/> (mm), or a fiftieth of it where it is larger, below the true value; where they overlap, at most
-    /// a millimetre.
+    /// Least signed distance (mm) from the sheet to the union of <paramref name="things"/>: a lower bound to half a micrometre, at
+    /// most <paramref name="error"/> (mm), or a fiftieth of it where it is larger, below the true value; where they overlap, at
+    /// most a millimetre. The error never decides whether <paramref name="limit"/> is kept.
     /// </summary>
     /// <param name="sheet">The folded sheet.</param>
     /// <param name="things">Convex things; infinity comes back where there is none.</param>
     /// <param name="error">Largest error (mm).</param>
+    /// <param name="limit">Distance (mm) that is to be kept.</param>
     /// <param name="within">
     /// Only the sheet where this is positive: a signed distance (mm) in the flat pattern, such as a bend's depth; null for all of it.
     /// </param>
     public static double Least(
-        FoldedSheet sheet, IEnumerable<ConvexDistance> things, double error, Func<Vector2, double>? within = null)
+        FoldedSheet sheet, IEnumerable<ConvexDistance> things, double error, double limit, Func<Vector2, double>? within = null)
     {
         double nearest = double.PositiveInfinity, bound = double.PositiveInfinity;
         foreach (var thing in things)
         {
-            var (near, low) = Least(sheet, thing, error, within, nearest);
+            var (near, low) = Least(sheet, thing, best => Settled(best, error, limit), within, nearest);
             nearest = Math.Min(nearest, near);
             bound = Math.Min(bound, low);
         }
 
-        return Math.Min(nearest, bound);
+        return Math.Min(nearest, bound + Negligible);
     }
 
-    private static double Settled(double best, double error) => best switch
+    // What a box must promise to be left alone, with something found at `best`.
+    private static double Settled(double best, double error, double limit)
     {
-        double.PositiveInfinity => best,
-        <= 0 => best - ErrorInside,
-        _ => best - Math.Max(error, best / 50),
-    };
+        if (double.IsInfinity(best))
+        {
+            return best;
+        }
+
+        var settled = best <= 0 ? best - ErrorInside : best - Math.Max(error, best / 50);
+        return best >= limit && settled < limit ? limit - Negligible : settled;
+    }
 
     private static (double Nearest, double Bound) Least(
-        FoldedSheet sheet, ConvexDistance thing, double error, Func<Vector2, double>? within, double best)
+        FoldedSheet sheet, ConvexDistance thing, Func<double, double> settled, Func<Vector2, double>? within, double best)
     {
         var flat = sheet.Flat;
         var queue = new PriorityQueue<Box, double>();
@@ -67,7 +76,7 @@ public static class Clearance
         Push(new(bounds.Centre, halfThickness, new(bounds.Width / 2, bounds.Height / 2), halfThickness, false));
         while (queue.TryDequeue(out var box, out var bound))
         {
-            if (bound >= Settled(best, error))
+            if (bound >= settled(best))
             {
                 return (best, Math.Min(bound, dropped));
             }
@@ -118,7 +127,7 @@ public static class Clearance
             }
 
             var bound = here - LargestDrop(sheet, thing, box, place, here);
-            if (bound < Settled(best, error))
+            if (bound < settled(best))
             {
                 queue.Enqueue(box, bound);
             }
