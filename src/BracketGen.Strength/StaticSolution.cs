@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+
+namespace BracketGen.Strength;
+
+/// <summary>How the part answers one set of loads.</summary>
+/// <remarks>One entry a node in every list. Immutable, thread-safe.</remarks>
+/// <param name="Displacements">Displacements (mm).</param>
+/// <param name="Rotations">Rotations (rad), right-hand rule.</param>
+/// <param name="Stresses">Stresses (MPa).</param>
+/// <param name="Reactions">What the supports push back with, for each node that has a held freedom.</param>
+public sealed record StaticSolution(
+    ImmutableArray<Vector3> Displacements,
+    ImmutableArray<Vector3> Rotations,
+    ImmutableArray<NodeStress> Stresses,
+    ImmutableArray<NodalLoad> Reactions)
+{
+    /// <summary>The largest von Mises stress of any node on either surface (MPa).</summary>
+    public double LargestStress => Stresses.Max(s => s.Largest);
+
+    /// <summary>
+    /// Displacement along <paramref name="direction"/> (length one) of the point where <paramref name="loads"/> act, weighted by
+    /// them (mm): twice the work they do, over their resultant.
+    /// </summary>
+    /// <exception cref="ArgumentException">The loads have no resultant along <paramref name="direction"/>.</exception>
+    public double DeflectionOf(IReadOnlyList<NodalLoad> loads, Vector3 direction)
+    {
+        double along = 0, sum = 0;
+        foreach (var load in loads)
+        {
+            var share = load.Force.Length;
+            along += share * Displacements[load.Node].Dot(direction);
+            sum += share;
+        }
+
+        return sum > 0 ? along / sum : throw new ArgumentException("The loads are zero.", nameof(loads));
+    }
+}
