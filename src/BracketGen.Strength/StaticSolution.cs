@@ -17,22 +17,4 @@ public sealed record StaticSolution(
 {
     /// <summary>The largest von Mises stress of any node on either surface (MPa).</summary>
     public double LargestStress => Stresses.Max(s => s.Largest);
-
-    /// <summary>
-    /// Displacement along <paramref name="direction"/> (length one) of the point where <paramref name="loads"/> act, weighted by
-    /// them (mm): twice the work they do, over their resultant.
-    /// </summary>
-    /// <exception cref="ArgumentException">The loads have no resultant along <paramref name="direction"/>.</exception>
-    public double DeflectionOf(IReadOnlyList<NodalLoad> loads, Vector3 direction)
-    {
-        double along = 0, sum = 0;
-        foreach (var load in loads)
-        {
-            var share = load.Force.Length;
-            along += share * Displacements[load.Node].Dot(direction);
-            sum += share;
-        }
-
-        return sum > 0 ? along / sum : throw new ArgumentException("The loads are zero.", nameof(loads));
-    }
 }
