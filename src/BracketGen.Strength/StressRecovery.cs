@@ -16,8 +16,17 @@ internal static class StressRecovery
         Span<double> all = stackalloc double[18], local = stackalloc double[18], membrane = stackalloc double[9], plate = stackalloc double[9];
         Span<double> b = stackalloc double[27], e = stackalloc double[9], strain = stackalloc double[3], bend = stackalloc double[3];
         OptMembrane.PlaneStress(model.Material, e);
+        var freedomsHeld = new HashSet<(int, Freedom)>(model.Held.Select(h => (h.Node, h.Freedom)));
+        bool Clamped(int node) => Enumerable.Range(0, 6).All(f => freedomsHeld.Contains((node, (Freedom)f)));
+        var clamped = new HashSet<int>(model.Held.Select(h => h.Node).Distinct().Where(Clamped));
         foreach (var t in triangles)
         {
+            // The sheet under a washer has no stress here; at the washer's rim it must not water down the mean.
+            if (clamped.Contains(t.A) && clamped.Contains(t.B) && clamped.Contains(t.C) && clamped.Count < nodes.Length)
+            {
+                continue;
+            }
+
             var g = new LocalTriangle(nodes[t.A], nodes[t.B], nodes[t.C]);
             for (var corner = 0; corner < 3; corner++)
             {

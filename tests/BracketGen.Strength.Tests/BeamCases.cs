@@ -13,6 +13,9 @@ public enum BeamCase
 /// <summary>Tip displacements of the beams of MacNeal and Harder (1985) on a grid of any fineness.</summary>
 internal static class BeamCases
 {
+    /// <summary>T L / (G J) of the straight beam, J = 0.229 b t³ for b = 2 t (Timoshenko and Goodier, Theory of Elasticity, section 109).</summary>
+    public const double SaintVenantTwist = 6 / (1e7 / 2.6 * 0.229 * 0.2 * 0.1 * 0.1 * 0.1);
+
     public static double Straight(BeamCase load, int along, int across)
     {
         const double length = 6, depth = 0.2;

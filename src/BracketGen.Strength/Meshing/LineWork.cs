@@ -8,6 +8,9 @@ internal sealed class LineWork
     // Closer than this (mm) is the same point: well above the grid, well below what a cut can show.
     private const double Same = 1e-4;
 
+    // Neighbours of a contour that join smoothly may meet again this near to the joint, by rounding.
+    private const double Joint = 0.02;
+
     // A followed line nearer to a contour than this share of the edge length would only make slivers; it is left out there.
     private const double TooNear = 0.2;
 
@@ -40,6 +43,17 @@ internal sealed class LineWork
 
                 foreach (var point in Meetings(lines[i].Line, lines[j].Line))
                 {
+                    if (lines[i].Kind == EdgeKind.Border && lines[j].Kind == EdgeKind.Border)
+                    {
+                        if (FromEnds(lines[i].Line, point) > Joint || FromEnds(lines[j].Line, point) > Joint)
+                        {
+                            throw new MeshException(FormattableString.Invariant(
+                                $"The flat pattern's contours cut each other near ({point.X:0.###}, {point.Y:0.###}) mm."));
+                        }
+
+                        continue;
+                    }
+
                     CutAt(lines[i].Line, point, cuts[i]);
                     CutAt(lines[j].Line, point, cuts[j]);
                 }
@@ -126,6 +140,8 @@ internal sealed class LineWork
         _found[(cx, cy)] = Points.Count - 1;
         return Points.Count - 1;
     }
+
+    private static double FromEnds(Segment line, Vector2 point) => Math.Min(point.DistanceTo(line.Start), point.DistanceTo(line.End));
 
     private static bool Apart(Bounds a, Bounds b) =>
         a.Min.X > b.Max.X + Same || b.Min.X > a.Max.X + Same || a.Min.Y > b.Max.Y + Same || b.Min.Y > a.Max.Y + Same;
