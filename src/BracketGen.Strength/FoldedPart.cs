@@ -28,20 +28,43 @@ public sealed record FoldedPart
     /// <summary>Outer rim of the seat that carries the load, in the flat pattern.</summary>
     public required Disc Seat { get; init; }
 
+    /// <summary>Meshes the flat pattern.</summary>
+    /// <param name="size">Edge length away from holes and bends (mm).</param>
+    /// <param name="holeSize">Edge length at holes, washers and the seat (mm).</param>
+    /// <param name="bendRows">Rows of triangles across each bend, at least one.</param>
+    /// <exception cref="MeshException">The contours cross.</exception>
+    public TriangleMesh Mesh(double size, double holeSize, int bendRows = 4)
+    {
+        var lines = Bends
+            .SelectMany(b => MeshLine.AcrossZone(b.Start, b.End, bendRows, Math.Min(size, 2 * b.Width / bendRows)))
+            .Concat(Washers.Append(Seat).Select(d => MeshLine.Rim(d, Math.Min(size, holeSize))));
+        return Mesher.Mesh(new(Flat, size) { HoleSize = Math.Min(size, holeSize), Lines = [.. lines] });
+    }
+
+    /// <summary>Folds, clamps and factorises the part on a mesh of its flat pattern.</summary>
+    /// <exception cref="ArgumentException">A washer lies on no metal.</exception>
+    /// <exception cref="NotHeldException">The washers do not hold the part.</exception>
+    public PreparedPart Prepare(TriangleMesh flat)
+    {
+        foreach (var washer in Washers)
+        {
+            if (flat.NodesInRing(washer.Centre, 0, washer.Radius).IsEmpty)
+            {
+                throw new ArgumentException(FormattableString.Invariant(
+                    $"The washer of radius {washer.Radius:0.##} mm at ({washer.Centre.X:0.##}, {washer.Centre.Y:0.##}) lies on no metal."));
+            }
+        }
+
+        var clamped = Washers.SelectMany(w => flat.NodesInRing(w.Centre, 0, w.Radius)).Distinct().Order();
+        var model = new ShellModel(ShellMesh.Fold(flat, MiddleSurface), Thickness, Material, Held.Clamped(clamped));
+        return new(this, flat, model, ShellSystem.Factorise(model));
+    }
+
     /// <summary>Meshes, folds, clamps and factorises the part.</summary>
     /// <param name="size">Edge length away from holes and bends (mm).</param>
     /// <param name="holeSize">Edge length at holes, washers and the seat (mm).</param>
     /// <param name="bendRows">Rows of triangles across each bend, at least one.</param>
     /// <exception cref="MeshException">The contours cross.</exception>
     /// <exception cref="NotHeldException">The washers do not hold the part.</exception>
-    public PreparedPart Prepare(double size, double holeSize, int bendRows = 4)
-    {
-        var lines = Bends
-            .SelectMany(b => MeshLine.AcrossZone(b.Start, b.End, bendRows, Math.Min(size, 2 * b.Width / bendRows)))
-            .Concat(Washers.Append(Seat).Select(d => MeshLine.Rim(d, Math.Min(size, holeSize))));
-        var flat = Mesher.Mesh(new(Flat, size) { HoleSize = Math.Min(size, holeSize), Lines = [.. lines] });
-        var clamped = Washers.SelectMany(w => flat.NodesInRing(w.Centre, 0, w.Radius)).Distinct().Order();
-        var model = new ShellModel(ShellMesh.Fold(flat, MiddleSurface), Thickness, Material, Held.Clamped(clamped));
-        return new(this, flat, model, ShellSystem.Factorise(model));
-    }
+    public PreparedPart Prepare(double size, double holeSize, int bendRows = 4) => Prepare(Mesh(size, holeSize, bendRows));
 }

@@ -16,5 +16,8 @@ public sealed record StaticSolution(
     ImmutableArray<NodalLoad> Reactions)
 {
     /// <summary>The largest von Mises stress of any node on either surface (MPa).</summary>
-    public double LargestStress => Stresses.Max(s => s.Largest);
+    public double LargestStress => Stresses[MostStressed].Largest;
+
+    /// <summary>The node where it is.</summary>
+    public int MostStressed => Enumerable.Range(0, Stresses.Length).MaxBy(n => Stresses[n].Largest);
 }

@@ -64,4 +64,19 @@ internal static class BeamCases
         return ShellSystem.Factorise(new(mesh, 0.32, new(29e6, 0.22, 0), Held.Clamped(flat.Where(p => p.X == 0))))
             .Solve(Grid.EdgeLoad(tip, direction)).Displacements[tip[tip.Count / 2]].Dot(direction);
     }
+
+    /// <summary>
+    /// A strip of sheet bent to a quarter circle, clamped at one end, pulled at the other square to the tangent there: deflection
+    /// along the pull over π F R³ / (4 E I) of a thin curved bar (S. Timoshenko, Strength of Materials, part I, section 80).
+    /// </summary>
+    public static double BentSheet(int rows)
+    {
+        const double radius = 100, width = 10, thickness = 1, force = 1, young = 210000;
+        var flat = Grid.Rectangle(radius * Math.PI / 2, width, rows, 4);
+        var mesh = ShellMesh.Fold(flat, p => new(radius * Math.Sin(p.X / radius), p.Y, radius * (1 - Math.Cos(p.X / radius))));
+        var tip = flat.Where(p => p.X > radius * Math.PI / 2 - 1e-9).ToList();
+        var found = ShellSystem.Factorise(new(mesh, thickness, new(young, 0, 0), Held.Clamped(flat.Where(p => p.X == 0))))
+            .Solve(Grid.EdgeLoad(tip, new(force, 0, 0))).Displacements[tip[2]].X;
+        return found / (Math.PI * force * radius * radius * radius / (4 * young * width * thickness * thickness * thickness / 12));
+    }
 }

@@ -27,6 +27,22 @@ public sealed class SeatLoadTests
     }
 
     [Fact]
+    public void WasherInsideItsHoleIsRefused()
+    {
+        var part = LBracket.Part with { Washers = [new(new(-14, 0), 2), new(new(14, 0), 6)] };
+        Assert.Throws<ArgumentException>(() => part.Prepare(5, 3));
+    }
+
+    [Fact]
+    public void WasherThatOverhangsTheEdgeHoldsWhatItCovers()
+    {
+        // A larger washer holds more: the part gets no softer, and 14 mm reaches over three edges and into the other washer.
+        var large = LBracket.Part with { Washers = [new(new(-14, 0), 14.5), new(new(14, 0), 14.5)] };
+        var (few, many) = (LBracket.Part.Prepare(4, 2).Under(LBracket.Force), large.Prepare(4, 2).Under(LBracket.Force));
+        Assert.InRange(many.AlongForce, 0.5 * few.AlongForce, 0.95 * few.AlongForce);
+    }
+
+    [Fact]
     public void ReactionsAtTheWashersCarryTheForce()
     {
         var solution = LBracket.Part.Prepare(4, 2).Under(LBracket.Force).Solution;
