@@ -27,33 +27,37 @@ public sealed class MesherTests
             });
 
     [Fact]
-    public void MeshIsWholeAndWellShaped() => Brackets.Sample(
-        request =>
+    public void MeshIsWholeAndWellShaped() => Repeat.Each(Brackets, 40, CheckWhole);
+
+    private static void CheckWhole(MeshRequest request)
+    {
+        var mesh = Mesher.Mesh(request);
+
+        // Area: the exact one less what chords cut off, at most sagitta times length.
+        Assert.InRange(mesh.Area / request.Region.Area, 0.995, 1.005);
+
+        // Every edge has one or two triangles; those with one make the contours; Euler: V - E + F = 1 - holes.
+        var edges = Edges(mesh);
+        Assert.All(edges.Values, n => Assert.InRange(n, 1, 2));
+        Assert.Equal(1 - request.Region.Holes.Length, mesh.Nodes.Length - edges.Count + mesh.Triangles.Length);
+        foreach (var (a, b) in edges.Where(e => e.Value == 1).Select(e => e.Key))
         {
-            var mesh = Mesher.Mesh(request);
+            Assert.True(request.Region.Contours.Min(c => c.DistanceTo((mesh.Nodes[a] + mesh.Nodes[b]) / 2)) < 0.5);
+            Assert.True(request.Region.Contours.Min(c => c.DistanceTo(mesh.Nodes[a])) < 0.05);
+        }
 
-            // Area: the exact one less what chords cut off, at most sagitta times length.
-            Assert.InRange(mesh.Area / request.Region.Area, 0.995, 1.005);
+        Assert.All(mesh.Triangles, t => Assert.True(mesh.AreaOf(t) > 0));
+        var angles = mesh.Triangles.Select(t => mesh.SmallestAngleOf(t).Degrees).Order().ToArray();
 
-            // Every edge has one or two triangles; those with one make the contours; Euler: V - E + F = 1 - holes.
-            var edges = Edges(mesh);
-            Assert.All(edges.Values, n => Assert.InRange(n, 1, 2));
-            Assert.Equal(1 - request.Region.Holes.Length, mesh.Nodes.Length - edges.Count + mesh.Triangles.Length);
-            foreach (var (a, b) in edges.Where(e => e.Value == 1).Select(e => e.Key))
-            {
-                Assert.True(request.Region.Contours.Min(c => c.DistanceTo((mesh.Nodes[a] + mesh.Nodes[b]) / 2)) < 0.5);
-                Assert.True(request.Region.Contours.Min(c => c.DistanceTo(mesh.Nodes[a])) < 0.05);
-            }
-
-            Assert.All(mesh.Triangles, t => Assert.True(mesh.AreaOf(t) > 0));
-            var angles = mesh.Triangles.Select(t => mesh.SmallestAngleOf(t).Degrees).Order().ToArray();
-            Assert.True(angles[0] > 10, $"smallest angle {angles[0]}");
-            Assert.True(angles[angles.Length / 100] > 20, $"first percentile {angles[angles.Length / 100]}");
-        },
-        seed: "0N0XIzNsQ0O2", iter: 40, threads: 1);
+        // A rim that meets a bend's border at a shallow angle leaves a corner that no mesh can open.
+        Assert.True(angles[0] > 10, $"smallest angle {angles[0]}");
+        Assert.True(angles[angles.Length / 100] > 20, $"first percentile {angles[angles.Length / 100]}");
+    }
 
     [Fact]
-    public void NoTriangleCrossesAFollowedLine() => Brackets.Sample(
+    public void NoTriangleCrossesAFollowedLine() => Repeat.Each(
+        Brackets,
+        15,
         request =>
         {
             var mesh = Mesher.Mesh(request);
@@ -65,8 +69,7 @@ public sealed class MesherTests
                     Assert.False(sides.Min() < -1e-3 && sides.Max() > 1e-3, $"{sides.Min()} to {sides.Max()}");
                 }
             }
-        },
-        seed: "0N0XIzNsQ0O2", iter: 15, threads: 1);
+        });
 
     [Fact]
     public void EdgesAreAsLongAsAsked()
