@@ -10,7 +10,8 @@ public sealed record FoldedPart
     /// <summary>The flat pattern.</summary>
     public required Region Flat { get; init; }
 
-    /// <summary>Where each point of the flat pattern's middle surface lies when folded (mm); lengths are kept.</summary>
+    /// <summary>Where each point of the flat pattern comes to lie on the folded middle surface (mm).</summary>
+    /// <remarks>Flanges keep their measures; a bend may be longer on the middle surface than its zone, which is as long as the neutral layer.</remarks>
     public required Func<Vector2, Vector3> MiddleSurface { get; init; }
 
     /// <summary>The bends.</summary>

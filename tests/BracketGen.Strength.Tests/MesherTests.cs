@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.TestSupport;
 using CsCheck;
 using Xunit;
 
@@ -27,7 +28,7 @@ public sealed class MesherTests
             });
 
     [Fact]
-    public void MeshIsWholeAndWellShaped() => Repeat.Each(Brackets, 40, CheckWhole);
+    public void MeshIsWholeAndWellShaped() => Brackets.Check(40, CheckWhole);
 
     private static void CheckWhole(MeshRequest request)
     {
@@ -55,8 +56,7 @@ public sealed class MesherTests
     }
 
     [Fact]
-    public void NoTriangleCrossesAFollowedLine() => Repeat.Each(
-        Brackets,
+    public void NoTriangleCrossesAFollowedLine() => Brackets.Check(
         15,
         request =>
         {
