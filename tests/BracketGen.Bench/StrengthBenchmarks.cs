@@ -22,7 +22,7 @@ public class StrengthBenchmarks
     }
 
     [Benchmark]
-    public TriangleMesh Mesh() => Mesher.Mesh(new(LBracket.Part.Flat, Size));
+    public TriangleMesh Mesh() => LBracket.Part.Mesh(Size, 1, 8);
 
     [Benchmark]
     public StaticSolution Static() => ShellSystem.Factorise(_model).Solve(SeatLoad.Spread(_flat, LBracket.Seat, LBracket.Force));
