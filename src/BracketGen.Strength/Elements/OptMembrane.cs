@@ -1,0 +1,191 @@
+namespace BracketGen.Strength.Elements;
+
+/// <summary>
+/// The optimal (OPT) assumed-natural-deviatoric-strain membrane triangle with a drilling rotation at each corner.
+/// </summary>
+/// <remarks>
+/// C. A. Felippa, "A study of optimal membrane triangles with drilling freedoms", Computer Methods in Applied Mechanics and
+/// Engineering 192 (2003) 2125-2168: basic stiffness (13)-(14), higher-order stiffness (26)-(35), free parameters of Table 3,
+/// row OPT. The equation numbers are from memory; the tests of in-plane bending at any aspect ratio show that the element is
+/// the one of the paper. Freedoms (u1, v1, θ1, u2, v2, θ2, u3, v3, θ3), θ counter-clockwise.
+/// </remarks>
+internal static class OptMembrane
+{
+    private const double AlphaB = 1.5;
+
+    /// <summary>Adds the 9 x 9 stiffness (N/mm, N, N·mm), rows first, to <paramref name="k"/>.</summary>
+    public static void AddStiffness(in LocalTriangle g, double thickness, SheetMaterial material, Span<double> k)
+    {
+        Span<double> e = stackalloc double[9];
+        PlaneStress(material, e);
+
+        Span<double> basic = stackalloc double[27];
+        BasicStrain(g, basic);
+        AddCongruence(basic, e, g.Area * thickness, k, 9);
+
+        Span<double> t = stackalloc double[27], te = stackalloc double[9], natural = stackalloc double[9];
+        HierarchicalRotation(g, t);
+        NaturalToCartesian(g, te);
+        Congruence(te, e, natural);
+
+        var beta = Beta0(material.PoissonsRatio);
+        Span<double> q = stackalloc double[9], rotation = stackalloc double[9];
+        rotation.Clear();
+        for (var side = 0; side < 3; side++)
+        {
+            QMatrix(g, side == 2 ? 0.5 : side == 0 ? 0.5 : 0, side == 2 ? 0 : 0.5, side == 0 ? 0 : 0.5, q);
+            AddCongruence(q, natural, 0.75 * beta * g.Area * thickness, rotation, 3);
+        }
+
+        AddCongruence(t, rotation, 1, k, 9);
+    }
+
+    /// <summary>
+    /// Strain-displacement matrix (3 x 9; εx, εy, γxy) at triangle coordinates <paramref name="z1"/>, <paramref name="z2"/>,
+    /// <paramref name="z3"/>.
+    /// </summary>
+    public static void Strain(in LocalTriangle g, SheetMaterial material, double z1, double z2, double z3, Span<double> b)
+    {
+        BasicStrain(g, b);
+        Span<double> t = stackalloc double[27], te = stackalloc double[9], q = stackalloc double[9];
+        HierarchicalRotation(g, t);
+        NaturalToCartesian(g, te);
+        QMatrix(g, z1, z2, z3, q);
+        var factor = 1.5 * Math.Sqrt(Beta0(material.PoissonsRatio));
+        for (var i = 0; i < 3; i++)
+        {
+            for (var j = 0; j < 3; j++)
+            {
+                var teq = 0.0;
+                for (var m = 0; m < 3; m++)
+                {
+                    teq += te[3 * i + m] * q[3 * m + j];
+                }
+
+                for (var c = 0; c < 9; c++)
+                {
+                    b[9 * i + c] += factor * teq * t[9 * j + c];
+                }
+            }
+        }
+    }
+
+    /// <summary>Plane-stress elasticity matrix (3 x 3, MPa).</summary>
+    public static void PlaneStress(SheetMaterial material, Span<double> e)
+    {
+        double nu = material.PoissonsRatio, factor = material.YoungsModulus / (1 - nu * nu);
+        e.Clear();
+        e[0] = e[4] = factor;
+        e[1] = e[3] = nu * factor;
+        e[8] = factor * (1 - nu) / 2;
+    }
+
+    // (1 - 4ν²)/2 makes in-plane bending exact at any aspect ratio; the floor keeps the rank where ν nears one half.
+    private static double Beta0(double nu) => Math.Max((1 - 4 * nu * nu) / 2, 0.01);
+
+    // Mean strain, transposed force-lumping matrix over the volume: 3 x 9.
+    private static void BasicStrain(in LocalTriangle g, Span<double> b)
+    {
+        Span<double> x = [0, g.X2, g.X3], y = [0, 0, g.Y3];
+        var scale = 1 / (2 * g.Area);
+        for (var i = 0; i < 3; i++)
+        {
+            int j = (i + 1) % 3, k = (i + 2) % 3;
+            double yjk = y[j] - y[k], xkj = x[k] - x[j];
+            double yik = y[i] - y[k], yji = y[j] - y[i], xki = x[k] - x[i], xij = x[i] - x[j];
+            var c = 3 * i;
+            b[c] = scale * yjk;
+            b[c + 1] = 0;
+            b[c + 2] = scale * AlphaB / 6 * yjk * (yik - yji);
+            b[9 + c] = 0;
+            b[9 + c + 1] = scale * xkj;
+            b[9 + c + 2] = scale * AlphaB / 6 * xkj * (xki - xij);
+            b[18 + c] = scale * xkj;
+            b[18 + c + 1] = scale * yjk;
+            b[18 + c + 2] = scale * AlphaB / 3 * (xki * yik - xij * yji);
+        }
+    }
+
+    // Corner rotations less the mean rotation of the linear triangle: 3 x 9.
+    private static void HierarchicalRotation(in LocalTriangle g, Span<double> t)
+    {
+        Span<double> x = [0, g.X2, g.X3], y = [0, 0, g.Y3];
+        var scale = 1 / (4 * g.Area);
+        for (var corner = 0; corner < 3; corner++)
+        {
+            int j = (corner + 1) % 3, k = (corner + 2) % 3;
+            for (var row = 0; row < 3; row++)
+            {
+                t[9 * row + 3 * corner] = scale * (x[k] - x[j]);
+                t[9 * row + 3 * corner + 1] = scale * (y[k] - y[j]);
+                t[9 * row + 3 * corner + 2] = row == corner ? 1 : 0;
+            }
+        }
+    }
+
+    // Strains along the sides 12, 23, 31 to (εx, εy, γxy): 3 x 3.
+    private static void NaturalToCartesian(in LocalTriangle g, Span<double> te)
+    {
+        double x1 = 0, x2 = g.X2, x3 = g.X3, y1 = 0, y2 = 0, y3 = g.Y3;
+        double x12 = x1 - x2, x23 = x2 - x3, x31 = x3 - x1, y12 = y1 - y2, y23 = y2 - y3, y31 = y3 - y1;
+        double x21 = -x12, x32 = -x23, x13 = -x31, y21 = -y12, y32 = -y23, y13 = -y31;
+        double l21 = x21 * x21 + y21 * y21, l32 = x32 * x32 + y32 * y32, l13 = x13 * x13 + y13 * y13;
+        var scale = 1 / (4 * g.Area * g.Area);
+        te[0] = scale * y23 * y13 * l21;
+        te[1] = scale * y31 * y21 * l32;
+        te[2] = scale * y12 * y32 * l13;
+        te[3] = scale * x23 * x13 * l21;
+        te[4] = scale * x31 * x21 * l32;
+        te[5] = scale * x12 * x32 * l13;
+        te[6] = scale * (y23 * x31 + x32 * y13) * l21;
+        te[7] = scale * (y31 * x12 + x13 * y21) * l32;
+        te[8] = scale * (y12 * x23 + x21 * y32) * l13;
+    }
+
+    // β1 to β9 of the OPT element: the strain each corner rotation makes along each side, interpolated linearly.
+    private static void QMatrix(in LocalTriangle g, double z1, double z2, double z3, Span<double> q)
+    {
+        double x2 = g.X2, x3 = g.X3, y3 = g.Y3;
+        double l21 = x2 * x2, l32 = (x3 - x2) * (x3 - x2) + y3 * y3, l13 = x3 * x3 + y3 * y3;
+        var third = 2 * g.Area / 3;
+        const double b1 = 1, b2 = 2, b3 = 1, b4 = 0, b5 = 1, b6 = -1, b7 = -1, b8 = -1, b9 = -2;
+        q[0] = third / l21 * (z1 * b1 + z2 * b9 + z3 * b5);
+        q[1] = third / l21 * (z1 * b2 + z2 * b7 + z3 * b6);
+        q[2] = third / l21 * (z1 * b3 + z2 * b8 + z3 * b4);
+        q[3] = third / l32 * (z1 * b4 + z2 * b3 + z3 * b8);
+        q[4] = third / l32 * (z1 * b5 + z2 * b1 + z3 * b9);
+        q[5] = third / l32 * (z1 * b6 + z2 * b2 + z3 * b7);
+        q[6] = third / l13 * (z1 * b7 + z2 * b6 + z3 * b2);
+        q[7] = third / l13 * (z1 * b8 + z2 * b4 + z3 * b3);
+        q[8] = third / l13 * (z1 * b9 + z2 * b5 + z3 * b1);
+    }
+
+    private static void Congruence(ReadOnlySpan<double> b, ReadOnlySpan<double> e, Span<double> result)
+    {
+        result.Clear();
+        AddCongruence(b, e, 1, result, 3);
+    }
+
+    /// <summary>Adds <paramref name="factor"/>·bᵀ·e·b to <paramref name="k"/>; b is 3 x <paramref name="columns"/>, e is 3 x 3.</summary>
+    internal static void AddCongruence(ReadOnlySpan<double> b, ReadOnlySpan<double> e, double factor, Span<double> k, int columns)
+    {
+        Span<double> eb = stackalloc double[3 * columns];
+        for (var i = 0; i < 3; i++)
+        {
+            for (var c = 0; c < columns; c++)
+            {
+                eb[columns * i + c] =
+                    factor * (e[3 * i] * b[c] + e[3 * i + 1] * b[columns + c] + e[3 * i + 2] * b[2 * columns + c]);
+            }
+        }
+
+        for (var r = 0; r < columns; r++)
+        {
+            double b0 = b[r], b1 = b[columns + r], b2 = b[2 * columns + r];
+            for (var c = 0; c < columns; c++)
+            {
+                k[columns * r + c] += b0 * eb[c] + b1 * eb[columns + c] + b2 * eb[2 * columns + c];
+            }
+        }
+    }
+}

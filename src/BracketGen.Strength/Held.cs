@@ -1,0 +1,15 @@
+using System.Collections.Immutable;
+
+namespace BracketGen.Strength;
+
+/// <summary>One freedom of one node that does not move, or moves by a given amount.</summary>
+/// <remarks>Immutable, thread-safe.</remarks>
+/// <param name="Node">The node.</param>
+/// <param name="Freedom">The freedom.</param>
+/// <param name="Value">Displacement (mm) or rotation (rad); zero where it is simply held.</param>
+public readonly record struct Held(int Node, Freedom Freedom, double Value = 0)
+{
+    /// <summary>All six freedoms of <paramref name="nodes"/> at zero: the sheet clamped under a washer.</summary>
+    public static ImmutableArray<Held> Clamped(IEnumerable<int> nodes) =>
+        [.. nodes.SelectMany(n => Enumerable.Range(0, 6).Select(f => new Held(n, (Freedom)f)))];
+}

@@ -1,0 +1,14 @@
+using BracketGen.Geometry;
+
+namespace BracketGen.Strength;
+
+/// <summary>How a part answers a force on its seat.</summary>
+/// <remarks>Immutable, thread-safe.</remarks>
+/// <param name="Force">The force (N).</param>
+/// <param name="SeatDeflection">Mean displacement of the seat, weighted by its share of the force (mm).</param>
+/// <param name="Solution">Displacements, stresses and reactions everywhere.</param>
+public sealed record SeatResponse(Vector3 Force, Vector3 SeatDeflection, StaticSolution Solution)
+{
+    /// <summary>How far the seat gives way along the force (mm): what is lost of the wire's pull.</summary>
+    public double AlongForce => SeatDeflection.Dot(Force.Unit);
+}

@@ -1,0 +1,225 @@
+using System.Buffers;
+
+namespace BracketGen.Strength.Solving;
+
+/// <summary>K = L·Lᵀ of a symmetric positive definite block matrix by the multifrontal method; solves any number of right-hand sides.</summary>
+/// <remarks>Source as <see cref="EliminationPlan"/>. Immutable once made; solving is thread-safe.</remarks>
+internal sealed class SparseCholesky
+{
+    private const int Block = BlockMatrix.Block;
+
+    // A pivot this small against its diagonal is what rounding leaves of zero.
+    private const double Singular = 1e-14;
+
+    private readonly EliminationPlan _plan;
+    private readonly double[][] _columns;
+
+    private SparseCholesky(EliminationPlan plan, double[][] columns)
+    {
+        _plan = plan;
+        _columns = columns;
+        Entries = plan.Supernodes.Sum(s => (long)Block * s.Count * Block * s.Front);
+    }
+
+    /// <summary>Numbers kept in L, zeros of merged groups and of the diagonal blocks' upper halves included.</summary>
+    public long Entries { get; }
+
+    /// <summary>Factorises <paramref name="matrix"/>.</summary>
+    /// <exception cref="SingularSystemException">A pivot is zero or negative: some motion meets no stiffness.</exception>
+    public static SparseCholesky Factorise(BlockMatrix matrix)
+    {
+        var plan = EliminationPlan.For(matrix);
+        var groups = plan.Supernodes;
+        var place = new int[matrix.Nodes];
+        for (var k = 0; k < place.Length; k++)
+        {
+            place[plan.Order[k]] = k;
+        }
+
+        var children = new List<int>?[groups.Length];
+        var fronts = new double[groups.Length][];
+        var columns = new double[groups.Length][];
+        var local = new int[matrix.Nodes];
+        for (var g = 0; g < groups.Length; g++)
+        {
+            var group = groups[g];
+            int order = Block * group.Front, eliminated = Block * group.Count, stride = FrontKernel.Stride(order);
+            var front = ArrayPool<double>.Shared.Rent(FrontKernel.Length(order));
+            Array.Clear(front, 0, FrontKernel.Length(order));
+            for (var i = 0; i < group.Count; i++)
+            {
+                local[group.First + i] = i;
+            }
+
+            for (var i = 0; i < group.Rows.Length; i++)
+            {
+                local[group.Rows[i]] = group.Count + i;
+            }
+
+            var smallest = new double[eliminated];
+            Assemble(matrix, plan.Order, place, group, local, front, stride, smallest);
+            foreach (var child in children[g] ?? [])
+            {
+                ExtendAdd(groups[child], fronts[child], local, front, stride);
+                ArrayPool<double>.Shared.Return(fronts[child]);
+                fronts[child] = null!;
+            }
+
+            var bad = FrontKernel.Eliminate(front, order, eliminated, smallest);
+            if (bad >= 0)
+            {
+                throw new SingularSystemException(plan.Order[group.First + bad / Block], bad % Block);
+            }
+
+            columns[g] = front.AsSpan(0, eliminated * stride).ToArray();
+            if (group.Parent >= 0)
+            {
+                fronts[g] = front;
+                (children[group.Parent] ??= []).Add(g);
+            }
+            else
+            {
+                ArrayPool<double>.Shared.Return(front);
+            }
+        }
+
+        return new(plan, columns);
+    }
+
+    /// <summary>Solves in place for each of <paramref name="vectors"/>, six numbers a node.</summary>
+    public void Solve(params ReadOnlySpan<double[]> vectors)
+    {
+        var order = _plan.Order;
+        var work = new double[vectors.Length][];
+        var longest = _plan.Supernodes.Max(s => FrontKernel.Stride(Block * s.Front));
+        var y = new double[longest];
+        for (var v = 0; v < vectors.Length; v++)
+        {
+            work[v] = new double[vectors[v].Length];
+            for (var k = 0; k < order.Length; k++)
+            {
+                vectors[v].AsSpan(Block * order[k], Block).CopyTo(work[v].AsSpan(Block * k, Block));
+            }
+        }
+
+        for (var g = 0; g < _plan.Supernodes.Length; g++)
+        {
+            foreach (var x in work)
+            {
+                Forward(_plan.Supernodes[g], _columns[g], x, y);
+            }
+        }
+
+        for (var g = _plan.Supernodes.Length - 1; g >= 0; g--)
+        {
+            foreach (var x in work)
+            {
+                Backward(_plan.Supernodes[g], _columns[g], x, y);
+            }
+        }
+
+        for (var v = 0; v < vectors.Length; v++)
+        {
+            for (var k = 0; k < order.Length; k++)
+            {
+                work[v].AsSpan(Block * k, Block).CopyTo(vectors[v].AsSpan(Block * order[k], Block));
+            }
+        }
+    }
+
+    private static void Assemble(
+        BlockMatrix matrix, int[] order, int[] place, EliminationPlan.Supernode group, int[] local, double[] front, int stride,
+        double[] smallest)
+    {
+        for (var i = 0; i < group.Count; i++)
+        {
+            var node = order[group.First + i];
+            for (var b = matrix.RowStarts[node]; b < matrix.RowStarts[node + 1]; b++)
+            {
+                var other = place[matrix.Columns[b]];
+                if (other < group.First + i)
+                {
+                    continue;
+                }
+
+                // The block is (node, other) rows first; by symmetry its transpose is what the column of `node` needs.
+                var block = matrix.Values.AsSpan(b * Block * Block, Block * Block);
+                for (var c = 0; c < Block; c++)
+                {
+                    block.Slice(Block * c, Block).CopyTo(front.AsSpan((Block * i + c) * stride + Block * local[other], Block));
+                    if (other == group.First + i)
+                    {
+                        smallest[Block * i + c] = Singular * block[Block * c + c];
+                    }
+                }
+            }
+        }
+    }
+
+    private static void ExtendAdd(EliminationPlan.Supernode child, double[] from, int[] local, double[] front, int stride)
+    {
+        int childStride = FrontKernel.Stride(Block * child.Front), skip = Block * child.Count;
+        for (var j = 0; j < child.Rows.Length; j++)
+        {
+            for (var c = 0; c < Block; c++)
+            {
+                int source = (skip + Block * j + c) * childStride + skip, target = (Block * local[child.Rows[j]] + c) * stride;
+                for (var i = j; i < child.Rows.Length; i++)
+                {
+                    var s = from.AsSpan(source + Block * i, Block);
+                    var t = front.AsSpan(target + Block * local[child.Rows[i]], Block);
+                    t[0] += s[0];
+                    t[1] += s[1];
+                    t[2] += s[2];
+                    t[3] += s[3];
+                    t[4] += s[4];
+                    t[5] += s[5];
+                }
+            }
+        }
+    }
+
+    private static void Gather(EliminationPlan.Supernode group, double[] x, Span<double> y)
+    {
+        x.AsSpan(Block * group.First, Block * group.Count).CopyTo(y);
+        for (var i = 0; i < group.Rows.Length; i++)
+        {
+            x.AsSpan(Block * group.Rows[i], Block).CopyTo(y.Slice(Block * (group.Count + i), Block));
+        }
+
+        y[(Block * group.Front)..].Clear();
+    }
+
+    private static void Forward(EliminationPlan.Supernode group, double[] columns, double[] x, double[] buffer)
+    {
+        int eliminated = Block * group.Count, stride = FrontKernel.Stride(Block * group.Front);
+        var y = buffer.AsSpan(0, stride);
+        Gather(group, x, y);
+        for (var c = 0; c < eliminated; c++)
+        {
+            var column = columns.AsSpan(c * stride, stride);
+            y[c] /= column[c];
+            FrontKernel.Subtract(y[(c + 1)..], column[(c + 1)..], y[c]);
+        }
+
+        y[..eliminated].CopyTo(x.AsSpan(Block * group.First));
+        for (var i = 0; i < group.Rows.Length; i++)
+        {
+            y.Slice(Block * (group.Count + i), Block).CopyTo(x.AsSpan(Block * group.Rows[i]));
+        }
+    }
+
+    private static void Backward(EliminationPlan.Supernode group, double[] columns, double[] x, double[] buffer)
+    {
+        int eliminated = Block * group.Count, stride = FrontKernel.Stride(Block * group.Front);
+        var y = buffer.AsSpan(0, stride);
+        Gather(group, x, y);
+        for (var c = eliminated - 1; c >= 0; c--)
+        {
+            var column = columns.AsSpan(c * stride, stride);
+            y[c] = (y[c] - FrontKernel.Dot(column[(c + 1)..], y[(c + 1)..])) / column[c];
+        }
+
+        y[..eliminated].CopyTo(x.AsSpan(Block * group.First));
+    }
+}

@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+
+namespace BracketGen.Strength;
+
+/// <summary>How the part answers one set of loads.</summary>
+/// <remarks>One entry a node in every list. Immutable, thread-safe.</remarks>
+/// <param name="Displacements">Displacements (mm).</param>
+/// <param name="Rotations">Rotations (rad), right-hand rule.</param>
+/// <param name="Stresses">Stresses (MPa).</param>
+/// <param name="Reactions">What the supports push back with, for each node that has a held freedom.</param>
+public sealed record StaticSolution(
+    ImmutableArray<Vector3> Displacements,
+    ImmutableArray<Vector3> Rotations,
+    ImmutableArray<NodeStress> Stresses,
+    ImmutableArray<NodalLoad> Reactions)
+{
+    /// <summary>The largest von Mises stress of any node on either surface (MPa).</summary>
+    public double LargestStress => Stresses[MostStressed].Largest;
+
+    /// <summary>The node where it is.</summary>
+    public int MostStressed => Enumerable.Range(0, Stresses.Length).MaxBy(n => Stresses[n].Largest);
+}

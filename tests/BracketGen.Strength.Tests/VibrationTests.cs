@@ -1,0 +1,47 @@
+using BracketGen.Geometry;
+using Xunit;
+
+namespace BracketGen.Strength.Tests;
+
+/// <summary>Natural frequencies against published ones.</summary>
+public sealed class VibrationTests
+{
+    // A. W. Leissa, Vibration of Plates, NASA SP-160 (1969), cantilever square plate, ν = 0.3: ω a² sqrt(ρ h / D), to three figures.
+    private static readonly double[] Leissa = [3.49, 8.53, 21.4, 27.3, 31.1];
+
+    [Fact]
+    public void CantileverSquarePlate()
+    {
+        var found = PlateCases.CantileverSquare(24);
+        for (var i = 0; i < Leissa.Length; i++)
+        {
+            Assert.InRange(found[i] / Leissa[i], 0.99, 1.01);
+        }
+    }
+
+    [Fact]
+    public void PairedModesAreBothFound()
+    {
+        // Clamped square plate: λ = 35.99, 73.41, 73.41, 108.27 (Leissa 1969, table 4.22); the second is double by symmetry.
+        var found = PlateCases.ClampedSquare(24);
+        double[] published = [35.99, 73.41, 73.41, 108.27];
+        for (var i = 0; i < 4; i++)
+        {
+            Assert.InRange(found[i] / published[i], 0.99, 1.01);
+        }
+    }
+
+    [Fact]
+    public void StripVibratesInItsPlaneAsABeam()
+    {
+        // Bernoulli-Euler cantilever, β₁L = 1.87510 (any text on vibration): membrane stiffness and mass, drilling included.
+        // The slenderness of 50 keeps Timoshenko's corrections below 0.1 %.
+        const double length = 500, depth = 10;
+        var flat = Grid.Rectangle(length, depth, 100, 4);
+        var held = Held.Clamped(flat.Where(p => p.X == 0)).AddRange(
+            flat.Where(p => p.X > 0).SelectMany(n => new[] { new Held(n, Freedom.Z), new Held(n, Freedom.AboutX), new Held(n, Freedom.AboutY) }));
+        var mode = ShellSystem.Factorise(new(flat.Flat(), 5, new(210000, 0, 7.85e-9), held)).LowestModes(1)[0];
+        var theory = 1.87510 * 1.87510 / (2 * Math.PI * length * length) * Math.Sqrt(210000 * depth * depth / 12 / 7.85e-9);
+        Assert.InRange(mode.Frequency / theory, 0.995, 1.005);
+    }
+}
