@@ -24,6 +24,7 @@ public sealed record TabulatedGroove : Groove
     private readonly double[] arcs;
     private readonly double[] normals;
     private readonly (double First, double Last) ends;
+    private readonly double lengthOfTurn;
 
     /// <summary>The groove through <paramref name="points"/>.</summary>
     /// <param name="points">At least four, by rising polar angle, over less than a turn.</param>
@@ -56,6 +57,7 @@ public sealed record TabulatedGroove : Groove
         }
 
         ends = (EndRadius(angles[0]), EndRadius(angles[^1]));
+        lengthOfTurn = arcs[^1] + (ends.First + ends.Last) / 2 * (2 * Math.PI - (normals[^1] - normals[0]));
     }
 
     /// <summary>The points, by rising polar angle.</summary>
@@ -197,15 +199,11 @@ public sealed record TabulatedGroove : Groove
     /// <summary>Length (mm) from the first point to the one with <paramref name="normal"/>, over whole turns as well.</summary>
     private double ArcTo(double normal)
     {
-        if (!closed)
-        {
-            return normal < normals[0] ? ends.First * (normal - normals[0])
-                : normal > normals[^1] ? arcs[^1] + ends.Last * (normal - normals[^1])
-                : ArcToPolar(PolarOf(normal));
-        }
-
         var (turned, turn) = OnTurn(normal);
-        return arcs[^1] * Math.Round(turn / (2 * Math.PI)) + ArcToPolar(PolarOf(turned));
+        var within = turned < normals[0] ? ends.First * (turned - normals[0])
+            : turned > normals[^1] ? arcs[^1] + ends.Last * (turned - normals[^1])
+            : ArcToPolar(PolarOf(turned));
+        return Math.Round(turn / (2 * Math.PI)) * lengthOfTurn + within;
     }
 
     private double ArcToPolar(double polar)

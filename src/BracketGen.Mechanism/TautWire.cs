@@ -34,8 +34,9 @@ public readonly record struct TautWire(
         var wrap = leaving - opening - pocket;
 
         // The leaving angle is found up to a turn. A wire has wrapped no more than the groove holds, or has lifted off by less
-        // than a quarter turn; on a groove that goes nearly all the way round less is left to tell lifting off by.
-        var least = Math.Clamp(quadrant.GrooveExtent - 2 * Math.PI, -Math.PI / 2, -0.1);
+        // than a quarter turn (more on a short groove); on one that goes nearly all the way round less is left to tell it by.
+        var least = Math.Min(
+            -0.1, Math.Max(quadrant.GrooveExtent - 2 * Math.PI, Math.Min(-Math.PI / 2, quadrant.GrooveExtent / 2 - Math.PI)));
         wrap = new(wrap.Radians - 2 * Math.PI * Math.Floor((wrap.Radians - least) / (2 * Math.PI)));
         if (wrap.Radians >= 0)
         {

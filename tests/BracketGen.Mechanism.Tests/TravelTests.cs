@@ -9,17 +9,17 @@ public class TravelTests
     private static StopPlacement Placed(Quadrant quadrant, double leavingDegrees, double shift = 0) =>
         StopPlacement.At(quadrant, 180, 2, Angle.FromDegrees(leavingDegrees), shift)!;
 
-    /// <summary>R = 31.5 mm, 82°: 31.5 · 82 π/180 = 45.0818 mm of pull.</summary>
+    /// <summary>R = 31.5 mm, 82°: 31.5 · 82 π/180 = 45.08185 mm of pull.</summary>
     [Fact]
     public void A_round_quadrant_needs_the_arc()
     {
         var travel = Travel.Solve(Cases.Alder, Placed(Cases.Alder, 130).Seat.XY, 2, 48);
-        Assert.Equal(45.0818, travel.PullToWideOpen, 1e-4);
-        Assert.Equal(48 - 2 - 45.0818, travel.OverTravel, 1e-4);
+        Assert.Equal(45.08185, travel.PullToWideOpen, 1e-4);
+        Assert.Equal(48 - 2 - 45.08185, travel.OverTravel, 1e-4);
         Assert.True(travel.ReachesWideOpen);
         Assert.Equal(82, travel.Reached.Degrees, 1e-9);
         Assert.Equal(2.0 / 48, travel.PedalAtFirstMove, 1e-12);
-        Assert.Equal(47.0818 / 48, travel.PedalAtWideOpen, 1e-6);
+        Assert.Equal(47.08185 / 48, travel.PedalAtWideOpen, 1e-6);
         Assert.Equal(31.5, travel.LeastArm, 1e-12);
         Assert.Equal(0, travel.Wander.Radians, 1e-12);
     }
