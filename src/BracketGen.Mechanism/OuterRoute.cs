@@ -9,8 +9,9 @@ namespace BracketGen.Mechanism;
 /// L. E. Dubins (Amer. J. Math. 79 (1957) 497-516) showed that the shortest plane curve of bounded curvature with given ends and
 /// directions is made of arcs and lines, arc-line-arc (CSC) when the ends are well apart; S. Hota and D. Ghose («Optimal
 /// geometrical path in 3D with curvature constraint», IROS 2010) find the same form in space by solving for the line's
-/// direction. Here each arc turns by less than half a turn, so it fits into a corner: with V₁ = P + r tan(α/2) d and
-/// V₂ = Q - r tan(γ/2) e the line must run along V₂ - V₁. A real outer takes the smoother shape of an elastic line; the route says
+/// direction u. An arc of angle α from d to u moves on by r tan(α/2) (d + u), so the line must run along
+/// Q - P - r tan(α/2) (d + u) - r tan(γ/2) (u + e); that equation is solved here. Arcs of less than half a turn are looked for first,
+/// and only where they lead nowhere those that go on to three quarters. A real outer takes the smoother shape of an elastic line; the route says
 /// whether its bend limit and length can be kept at all, and its total bend is what friction sees at least.
 /// Lengths in mm, throttle frame. Immutable, thread-safe.
 /// </remarks>
@@ -42,10 +43,10 @@ public sealed record OuterRoute
     public required double Straight { get; init; }
 
     /// <summary>Bend at the stop's end.</summary>
-    public Angle FirstBend => Leaving.AngleTo(Along);
+    public required Angle FirstBend { get; init; }
 
     /// <summary>Bend at the bulkhead's end.</summary>
-    public Angle LastBend => Along.AngleTo(Arriving);
+    public required Angle LastBend { get; init; }
 
     /// <summary>Total bend angle: what the capstan formula takes.</summary>
     public Angle TotalBend => FirstBend + LastBend;
@@ -62,16 +63,28 @@ public sealed record OuterRoute
     public static OuterRoute? Shortest(Vector3 from, Vector3 leaving, Vector3 to, Vector3 arriving, double radius)
     {
         (leaving, arriving) = (leaving.Unit, arriving.Unit);
-        OuterRoute? best = null;
-        foreach (var start in Starts(from, leaving, to, arriving))
+        foreach (var ways in new[] { new[] { (false, false) }, [(true, false), (false, true), (true, true)] })
         {
-            if (Solve(from, leaving, to, arriving, radius, start) is { } route && (best is null || route.Length < best.Length - 1e-9))
+            OuterRoute? best = null;
+            foreach (var (first, last) in ways)
             {
-                best = route;
+                foreach (var start in Starts(from, leaving, to, arriving))
+                {
+                    if (Solve(from, leaving, first, to, arriving, last, radius, start) is { } route
+                        && (best is null || route.Length < best.Length - 1e-9))
+                    {
+                        best = route;
+                    }
+                }
+            }
+
+            if (best is not null)
+            {
+                return best;
             }
         }
 
-        return best;
+        return null;
     }
 
     /// <summary>The gentlest route for an outer of the given length: the largest bend radius whose shortest route is no longer.</summary>
@@ -132,16 +145,15 @@ public sealed record OuterRoute
     public (Vector3 Point, Vector3 Direction) At(double distance)
     {
         double first = Radius * FirstBend.Radians, second = first + Straight;
-        var (corner, direction) = Turn(From, Leaving, Along, Math.Min(distance, first));
+        var (corner, direction) = Turn(From, Leaving, Along, FirstBend, Math.Min(distance, first));
         if (distance <= first)
         {
             return (corner, direction);
         }
 
-        (corner, _) = Turn(From, Leaving, Along, first);
         return distance <= second
             ? (corner + (distance - first) * Along, Along)
-            : Turn(corner + Straight * Along, Along, Arriving, Math.Min(distance, Length) - second);
+            : Turn(corner + Straight * Along, Along, Arriving, LastBend, Math.Min(distance, Length) - second);
     }
 
     /// <summary>Points along the route, ends included, no two farther apart than <paramref name="step"/> (mm): for pictures.</summary>
@@ -151,7 +163,7 @@ public sealed record OuterRoute
         return [.. Enumerable.Range(0, count + 1).Select(i => At(Length * i / count).Point)];
     }
 
-    private (Vector3 Point, Vector3 Direction) Turn(Vector3 at, Vector3 from, Vector3 to, double distance)
+    private (Vector3 Point, Vector3 Direction) Turn(Vector3 at, Vector3 from, Vector3 to, Angle bend, double distance)
     {
         var across = from.Cross(to);
         if (across.Length < 1e-12)
@@ -159,7 +171,7 @@ public sealed record OuterRoute
             return (at + distance * from, from);
         }
 
-        var axis = across.Unit;
+        var axis = (bend > Angle.Straight ? -1 : 1) * across.Unit;
         Angle turned = new(distance / Radius);
         var inward = axis.Cross(from);
         return (at + Radius * (inward - inward.Rotate(axis, turned)), from.Rotate(axis, turned));
@@ -196,10 +208,9 @@ public sealed record OuterRoute
 
     /// <summary>Newton's method for the line's direction, by finite differences on the sphere, with halved steps where needed.</summary>
     private static OuterRoute? Solve(
-        Vector3 from, Vector3 leaving, Vector3 to, Vector3 arriving, double radius, Vector3 along)
+        Vector3 from, Vector3 leaving, bool longFirst, Vector3 to, Vector3 arriving, bool longLast, double radius, Vector3 along)
     {
-        Vector3 Gap(Vector3 u) =>
-            to - from - radius * Tan(leaving, u) * (leaving + u) - radius * Tan(u, arriving) * (u + arriving);
+        Vector3 Gap(Vector3 u) => to - from - radius * (Chord(leaving, u, longFirst) + Chord(u, arriving, longLast));
         Vector3 Miss(Vector3 u)
         {
             // What is left for the straight part, across the line: zero on a solution.
@@ -209,7 +220,7 @@ public sealed record OuterRoute
 
         var scale = radius + from.DistanceTo(to);
         var miss = Miss(along);
-        for (var step = 0; step < 60 && miss.Length > 1e-11 * scale; step++)
+        for (var step = 0; step < 30 && miss.Length > 1e-11 * scale; step++)
         {
             var frame = Frame.FromZX(Vector3.Zero, along, Math.Abs(along.X) < 0.8 ? new(1, 0, 0) : new(0, 1, 0));
             const double H = 1e-6;
@@ -218,7 +229,7 @@ public sealed record OuterRoute
             var byB = 1 / (2 * H) * (Miss(Moved(0, H)) - Miss(Moved(0, -H)));
             double a11 = byA.Dot(frame.X), a12 = byB.Dot(frame.X), a21 = byA.Dot(frame.Y), a22 = byB.Dot(frame.Y);
             double r1 = -miss.Dot(frame.X), r2 = -miss.Dot(frame.Y), det = a11 * a22 - a12 * a21;
-            if (Math.Abs(det) < 1e-14 * scale * scale)
+            if (!(Math.Abs(det) > 1e-14 * scale * scale))
             {
                 return null;
             }
@@ -243,20 +254,27 @@ public sealed record OuterRoute
         }
 
         var straight = Gap(along).Dot(along);
-        return miss.Length < 1e-8 * scale && straight >= -1e-9 * scale
+        Angle first = Bend(leaving, along, longFirst), last = Bend(along, arriving, longLast);
+        return miss.Length < 1e-8 * scale && straight >= -1e-9 * scale && first <= MostBend && last <= MostBend
             ? new()
             {
                 From = from, Leaving = leaving, To = to, Arriving = arriving, Along = along, Radius = radius,
-                Straight = Math.Max(0, straight),
+                FirstBend = first, LastBend = last, Straight = Math.Max(0, straight),
             }
             : null;
     }
 
-    /// <summary>tan of half the angle between two directions; endless where they are opposite.</summary>
-    private static double Tan(Vector3 a, Vector3 b)
+    private static readonly Angle MostBend = Angle.FromDegrees(270);
+
+    private static Angle Bend(Vector3 a, Vector3 b, bool wayRound) => wayRound ? 2 * Angle.Straight - a.AngleTo(b) : a.AngleTo(b);
+
+    /// <summary>tan(α/2) (a + b): from end to end of an arc of radius one; α the angle between them, or a whole turn less that.</summary>
+    private static Vector3 Chord(Vector3 a, Vector3 b, bool wayRound)
     {
-        var cosine = a.Dot(b);
-        return a.Cross(b).Length / (1 + cosine);
+        // Written as 2 sin(α/2) along a + b, it stays finite up to opposite directions, where the arc's plane is open.
+        var sum = a + b;
+        var size = sum.Length;
+        return size > 1e-12 ? (wayRound ? -1 : 1) * (b - a).Length / size * sum : Vector3.Zero;
     }
 }
 
