@@ -84,8 +84,19 @@ internal sealed class CubicSpline
             at -= period * Math.Floor((at - x[0]) / period);
         }
 
+        return At(PieceOf(at), at);
+    }
+
+    /// <summary>The piece that holds <paramref name="at"/>, within one period of a closed spline; outside, the end's.</summary>
+    public int PieceOf(double at)
+    {
         var i = Array.BinarySearch(x, at);
-        i = Math.Clamp(i >= 0 ? i : ~i - 1, 0, Pieces - 1);
+        return Math.Clamp(i >= 0 ? i : ~i - 1, 0, Pieces - 1);
+    }
+
+    /// <summary>Value and first two derivatives of one piece.</summary>
+    public (double Value, double First, double Second) At(int i, double at)
+    {
         double h = x[i + 1] - x[i], t = (at - x[i]) / h;
         var secant = (y[i + 1] - y[i]) / h;
         var c = 3 * secant - 2 * slope[i] - slope[i + 1];

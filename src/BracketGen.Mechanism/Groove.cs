@@ -39,6 +39,13 @@ public abstract record Groove
     /// <summary>Support and slope (mm) together, for curves where one search finds both.</summary>
     public virtual (double Support, double Slope) Tangent(Angle normal) => (Support(normal), Slope(normal));
 
+    /// <summary>Support, slope and radius of curvature (mm) together, for curves where one search finds all three.</summary>
+    internal virtual (double Support, double Slope, double Radius) Local(Angle normal)
+    {
+        var (support, slope) = Tangent(normal);
+        return (support, slope, RadiusOfCurvature(normal));
+    }
+
     /// <summary>The groove's point with the given outward normal (mm).</summary>
     public Vector2 PointWithNormal(Angle normal)
     {
@@ -95,9 +102,9 @@ public abstract record Groove
 
             var moved = Math.Abs(next - normal);
             normal = next;
-            if (moved < 1e-15)
+            if (moved < 1e-9)
             {
-                break;
+                break; // The error falls with the square: it is round-off by now.
             }
         }
 

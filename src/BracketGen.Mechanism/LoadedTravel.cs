@@ -49,6 +49,12 @@ public sealed record LoadedTravel
         ? TensionAt(Travel.WideOpen) + OverTravel / LostPerTension
         : TensionAt(Wire(Reached));
 
+    /// <summary>
+    /// Opening at which a wire that is too short holds the valve with the pedal released; zero where it closes. Free play is then
+    /// negative, and what gives way under the springs has been taken off.
+    /// </summary>
+    public Angle HeldOpen => OpeningAt(0);
+
     /// <summary>The wire at <paramref name="opening"/>.</summary>
     public TautWire Wire(Angle opening) => TautWire.Solve(Quadrant, Seat, opening);
 

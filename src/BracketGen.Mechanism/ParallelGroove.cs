@@ -23,6 +23,12 @@ internal sealed record ParallelGroove : Groove
         return (support + by, slope);
     }
 
+    internal override (double Support, double Slope, double Radius) Local(Angle normal)
+    {
+        var (support, slope, radius) = inner.Local(normal);
+        return (support + by, slope, radius + by);
+    }
+
     public override double RadiusOfCurvature(Angle normal) => inner.RadiusOfCurvature(normal) + by;
 
     public override double ArcBetween(Angle from, Angle to) => inner.ArcBetween(from, to) + by * (to - from).Radians;
@@ -37,11 +43,11 @@ internal sealed record ParallelGroove : Groove
         var normal = inner.NormalAt(polar).Radians;
         for (var step = 0; step < 50; step++)
         {
-            var (support, slope) = Tangent(new(normal));
+            var (support, slope, radius) = Local(new(normal));
             var error = normal + Math.Atan2(slope, support) - polar.Radians;
-            var change = error * (support * support + slope * slope) / (support * RadiusOfCurvature(new(normal)));
+            var change = error * (support * support + slope * slope) / (support * radius);
             normal -= change;
-            if (Math.Abs(change) < 1e-14)
+            if (Math.Abs(change) < 1e-9)
             {
                 break;
             }

@@ -14,7 +14,7 @@ public readonly record struct GroovePoint(Angle Polar, double Radius);
 /// The radius is a cubic spline of the polar angle, so that the curve, its direction and its curvature are continuous (C. de Boor,
 /// <i>A Practical Guide to Splines</i>, 1978, chapter IV). A table that goes all the way round is closed; another is carried on past each end by
 /// the circle that fits the end best (its osculating circle), because a wire that has run off the measured groove still needs a
-/// line: that the wire stays on the groove is a check of its own. With r(p) the curve's normal has the polar angle
+/// line: that the wire stays on the groove is a check of its own. The two circles meet, with a step, opposite to the table's middle. With r(p) the curve's normal has the polar angle
 /// ν = p - atan(r'/r), and h = r cos(p - ν), h' = r sin(p - ν). Immutable, thread-safe; equal where the points are.
 /// </remarks>
 public sealed record TabulatedGroove : Groove
@@ -53,10 +53,10 @@ public sealed record TabulatedGroove : Groove
         arcs = new double[angles.Length];
         for (var i = 0; i + 1 < angles.Length; i++)
         {
-            arcs[i + 1] = arcs[i] + ArcLength(angles[i], angles[i + 1]);
+            arcs[i + 1] = arcs[i] + ArcLength(i, angles[i], angles[i + 1]);
         }
 
-        ends = (EndRadius(angles[0]), EndRadius(angles[^1]));
+        ends = (AtPolar(angles[0]).Radius, AtPolar(angles[^1]).Radius);
         lengthOfTurn = arcs[^1] + (ends.First + ends.Last) / 2 * (2 * Math.PI - (normals[^1] - normals[0]));
     }
 
@@ -78,25 +78,27 @@ public sealed record TabulatedGroove : Groove
     /// <inheritdoc/>
     public override (double Support, double Slope) Tangent(Angle normal)
     {
-        var (turned, _) = OnTurn(normal.Radians);
-        if (Beyond(turned) is { } past)
-        {
-            var end = AtPolar(past.Polar);
-            var (sin, cos) = Math.SinCos(turned - past.Normal);
-
-            // The circle's centre is the end's point less ρ n: support and slope of the centre turn with the normal.
-            var along = end.Support - past.Radius;
-            return (past.Radius + along * cos + end.Slope * sin, end.Slope * cos - along * sin);
-        }
-
-        return AtPolar(PolarOf(turned));
+        var (support, slope, _) = Local(normal);
+        return (support, slope);
     }
 
     /// <inheritdoc/>
-    public override double RadiusOfCurvature(Angle normal)
+    public override double RadiusOfCurvature(Angle normal) => Local(normal).Radius;
+
+    /// <inheritdoc/>
+    internal override (double Support, double Slope, double Radius) Local(Angle normal)
     {
         var (turned, _) = OnTurn(normal.Radians);
-        return Beyond(turned)?.Radius ?? EndRadius(PolarOf(turned));
+        if (Beyond(turned) is not { } past)
+        {
+            return AtPolar(PolarOf(turned));
+        }
+
+        // The circle's centre is the end's point less ρ n: support and slope of the centre turn with the normal.
+        var end = AtPolar(past.Polar);
+        var (sin, cos) = Math.SinCos(turned - past.Normal);
+        var along = end.Support - past.Radius;
+        return (past.Radius + along * cos + end.Slope * sin, end.Slope * cos - along * sin, past.Radius);
     }
 
     /// <inheritdoc/>
@@ -139,23 +141,17 @@ public sealed record TabulatedGroove : Groove
         return polar - Math.Atan(first / r);
     }
 
-    private (double Support, double Slope) AtPolar(double polar)
+    private (double Support, double Slope, double Radius) AtPolar(double polar)
     {
         // With tan(p - ν) = r'/r no angle need be formed: r cos and r sin of it are these.
-        var (r, first, _) = radius.At(polar);
-        var root = Math.Sqrt(r * r + first * first);
-        return (r * r / root, r * first / root);
+        var at = radius.At(polar);
+        var root = Math.Sqrt(at.Value * at.Value + at.First * at.First);
+        return (at.Value * at.Value / root, at.Value * at.First / root, root / Turning(at));
     }
 
     /// <summary>dν/dp; positive where the curve is convex.</summary>
     private static double Turning((double R, double First, double Second) at) =>
         (at.R * at.R + 2 * at.First * at.First - at.R * at.Second) / (at.R * at.R + at.First * at.First);
-
-    private double EndRadius(double polar)
-    {
-        var at = radius.At(polar);
-        return Math.Sqrt(at.Value * at.Value + at.First * at.First) / Turning(at);
-    }
 
     /// <summary>The normal on the turn in the middle of which the table lies, and the whole turns taken off (rad).</summary>
     private (double Normal, double Turn) OnTurn(double normal)
@@ -180,16 +176,16 @@ public sealed record TabulatedGroove : Groove
         var polar = low + (high - low) * Math.Clamp((normal - normals[i]) / (normals[i + 1] - normals[i]), 0, 1);
         for (var step = 0; step < 60; step++)
         {
-            var at = radius.At(polar);
+            var at = radius.At(i, polar);
             var error = polar - Math.Atan(at.First / at.Value) - normal;
             (low, high) = error > 0 ? (low, polar) : (polar, high);
             var next = polar - error / Turning(at);
             next = next >= low && next <= high ? next : (low + high) / 2;
             var moved = Math.Abs(next - polar);
             polar = next;
-            if (moved < 1e-14)
+            if (moved < 1e-9)
             {
-                break;
+                break; // The error falls with the square: it is round-off by now.
             }
         }
 
@@ -208,35 +204,26 @@ public sealed record TabulatedGroove : Groove
 
     private double ArcToPolar(double polar)
     {
-        var i = 0;
-        while (i < radius.Pieces - 1 && polar > radius.Knot(i + 1))
-        {
-            i++;
-        }
-
-        return arcs[i] + ArcLength(radius.Knot(i), polar);
+        var i = radius.PieceOf(polar);
+        return arcs[i] + ArcLength(i, radius.Knot(i), polar);
     }
 
-    /// <summary>∫ sqrt(r² + r'²) dp within one piece, by Gauss and Legendre's rule of five points on each half.</summary>
-    private double ArcLength(double from, double to)
+    /// <summary>∫ sqrt(r² + r'²) dp within one piece, by Gauss and Legendre's rule of five points (exact to round-off over some 30°).</summary>
+    private double ArcLength(int piece, double from, double to)
     {
-        ReadOnlySpan<double> nodes = [0, 0.538469310105683, 0.906179845938664];
-        ReadOnlySpan<double> weights = [0.568888888888889, 0.478628670499366, 0.236926885056189];
-        double sum = 0, quarter = (to - from) / 4;
-        for (var half = 0; half < 2; half++)
+        ReadOnlySpan<double> nodes = [0.538469310105683091, 0.906179845938663993];
+        ReadOnlySpan<double> weights = [0.478628670499366468, 0.236926885056189088];
+        double middle = (from + to) / 2, half = (to - from) / 2, sum = 0.568888888888888889 * Speed(middle);
+        for (var i = 0; i < 2; i++)
         {
-            var middle = from + quarter * (1 + 2 * half);
-            for (var i = 0; i < 3; i++)
-            {
-                sum += weights[i] * (Speed(middle + quarter * nodes[i]) + (i > 0 ? Speed(middle - quarter * nodes[i]) : 0));
-            }
+            sum += weights[i] * (Speed(middle + half * nodes[i]) + Speed(middle - half * nodes[i]));
         }
 
-        return sum * quarter;
+        return sum * half;
 
         double Speed(double polar)
         {
-            var (r, first, _) = radius.At(polar);
+            var (r, first, _) = radius.At(piece, polar);
             return Math.Sqrt(r * r + first * first);
         }
     }

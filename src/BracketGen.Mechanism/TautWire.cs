@@ -26,10 +26,13 @@ public readonly record struct TautWire(
     /// the envelope theorem dL/dθ = -h: the moment arm is the pull per opening (virtual work).
     /// </remarks>
     /// <exception cref="ArgumentException">The stop lies inside the groove: no wire can reach it.</exception>
-    public static TautWire Solve(Quadrant quadrant, Vector2 stop, Angle opening)
+    public static TautWire Solve(Quadrant quadrant, Vector2 stop, Angle opening) =>
+        Solve(quadrant, quadrant.PocketNormal, stop, opening);
+
+    /// <summary>The same with the quadrant's <see cref="Quadrant.PocketNormal"/> at hand, which takes a search on some grooves.</summary>
+    internal static TautWire Solve(Quadrant quadrant, Angle pocket, Vector2 stop, Angle opening)
     {
         var groove = quadrant.Groove;
-        var pocket = quadrant.PocketNormal;
         var leaving = groove.LeavingNormal(stop, opening);
         var wrap = leaving - opening - pocket;
 
@@ -48,7 +51,7 @@ public readonly record struct TautWire(
                 pocket + opening + wrap, support * n + slope * n.Left);
         }
 
-        var fitting = quadrant.FittingAt(opening);
+        var fitting = groove.PointWithNormal(pocket).Rotate(opening);
         var line = (stop - fitting).Unit;
         var normal = -line.Left;
         var length = fitting.DistanceTo(stop);

@@ -201,8 +201,9 @@ public sealed class TravelUncertainty
             {
                 Groove = travel.Quadrant.Groove.Grown(radius), Rotation = rotation, Pocket = pocket,
             };
-            var closed = TautWire.Solve(quadrant, seat, Angle.Zero);
-            var open = TautWire.Solve(quadrant, seat, new(rotation));
+            var normal = quadrant.PocketNormal;
+            var closed = TautWire.Solve(quadrant, normal, seat, Angle.Zero);
+            var open = TautWire.Solve(quadrant, normal, seat, new(rotation));
             (length, drawn, wrap) = (closed.Length, closed.Length - open.Length, open.Wrap.Radians);
         }
 

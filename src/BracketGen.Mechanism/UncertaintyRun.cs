@@ -148,10 +148,11 @@ public sealed class UncertaintyRun
                     row[k] = samples[k][i];
                 }
 
-                parts[part] += condition(row) ? 1.0 / each : 0;
+                parts[part] += condition(row) ? 1 : 0;
             }
         }
 
+        parts = [.. parts.Select(p => p / each)];
         var mean = parts.Average();
         return new(mean, Math.Sqrt(parts.Sum(p => (p - mean) * (p - mean)) / (Replicates - 1) / Replicates));
     }

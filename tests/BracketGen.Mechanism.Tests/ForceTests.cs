@@ -134,6 +134,17 @@ public class ForceTests
         Assert.Equal(tooShort.TensionAt(tooShort.Reached), tooShort.TensionOnFloor, 1e-12);
     }
 
+    /// <summary>3 mm too short on 31.5 mm: the valve stands 3/31.5 rad = 5.457° open; with free play it is closed.</summary>
+    [Fact]
+    public void A_wire_too_short_holds_the_valve_open()
+    {
+        LoadedTravel With(double freePlay, CableCompliance cable) =>
+            LoadedTravel.Solve(Cases.Alder, Seat, freePlay, 48, Springs, Friction, cable);
+        Assert.Equal(5.457, With(-3, CableCompliance.Rigid).HeldOpen.Degrees, 1e-3);
+        Assert.Equal(0, With(2, CableCompliance.Rigid).HeldOpen.Radians);
+        Assert.InRange(With(-3, new() { WireLength = 900, WireDiameter = 1.5, Fill = 0.5 }).HeldOpen.Degrees, 5.2, 5.45);
+    }
+
     [Fact]
     public void Openings_and_pulls_belong_together() => Gen.Select(Gen.Double[0, 0.5], Gen.Double[-3, 3], Gen.Double[0.02, 0.98]).Check(60, t =>
     {

@@ -24,6 +24,26 @@ public class TravelTests
         Assert.Equal(0, travel.Wander.Radians, 1e-12);
     }
 
+    /// <summary>
+    /// On an eccentric circle the wire's direction wanders: φ(θ) = polar(stop - c(θ)) - acos(ρ/|stop - c(θ)|), largest less smallest.
+    /// </summary>
+    [Fact]
+    public void An_eccentric_quadrant_makes_the_wire_wander()
+    {
+        var quadrant = Cases.Alder with { Groove = new EccentricGroove(30, 8, new(0.9)) };
+        var seat = Placed(quadrant, 130).Seat.XY;
+        var directions = Enumerable.Range(0, 2001).Select(i =>
+        {
+            var centre = Vector2.FromPolar(8, new Angle(0.9) + i / 2000.0 * Angle.FromDegrees(82));
+            var from = seat - centre;
+            return new Angle(from.Polar.Radians - Math.Acos(30 / from.Length)).Normalised.Radians;
+        }).ToList();
+        var travel = Travel.Solve(quadrant, seat, 2, 60);
+        Assert.False(travel.WideOpen.LiftedOff);
+        Assert.Equal(directions.Max() - directions.Min(), travel.Wander.Radians, 1e-4);
+        Assert.InRange(travel.Wander.Degrees, 1, 10);
+    }
+
     /// <summary>With 40 mm the valve opens by (40 - 2)/31.5 rad = 69.12°.</summary>
     [Fact]
     public void A_short_pull_stops_where_it_is_used_up()
