@@ -18,10 +18,16 @@ public sealed record CircularGroove : Groove
     public Measured PitchRadius { get; }
 
     /// <inheritdoc/>
+    public override double PlusMinus => PitchRadius.PlusMinus;
+
+    /// <inheritdoc/>
     public override double Support(Angle normal) => PitchRadius.Value;
 
     /// <inheritdoc/>
     public override double Slope(Angle normal) => 0;
+
+    /// <inheritdoc/>
+    public override double RadiusOfCurvature(Angle normal) => PitchRadius.Value;
 
     /// <inheritdoc/>
     public override double ArcBetween(Angle from, Angle to) => PitchRadius.Value * (to - from).Radians;
@@ -31,4 +37,17 @@ public sealed record CircularGroove : Groove
 
     /// <inheritdoc/>
     public override Groove MirroredInY => this;
+
+    /// <inheritdoc/>
+    public override Groove Grown(double by) => new CircularGroove(PitchRadius with { Value = PitchRadius.Value + by });
+
+    /// <inheritdoc/>
+    /// <remarks>In closed form: cos(polar - φ) = R/|stop|.</remarks>
+    public override Angle LeavingNormal(Vector2 stop, Angle opening)
+    {
+        var distance = stop.Length;
+        return distance > PitchRadius.Value
+            ? new(stop.Polar.Radians - Math.Acos(PitchRadius.Value / distance))
+            : throw Unreachable(stop);
+    }
 }

@@ -8,6 +8,18 @@ namespace BracketGen.Mechanism;
 /// <param name="LeverRatio">Travel of the pad under the foot for 1 mm of pull at the cable; also pull force for 1 N of foot force.</param>
 public sealed record Pedal(Measured AvailablePull, double LeverRatio)
 {
+    /// <summary>Pad travel against pull, where it was measured point by point; null where the ratio is taken as constant.</summary>
+    public TabulatedLever? Table { get; init; }
+
+    /// <summary>
+    /// Force at the pad (N) with which the released pedal itself opens the valve: its own weight; negative where a spring at
+    /// the pedal lifts it.
+    /// </summary>
+    public Measured PadLoad { get; init; }
+
+    /// <summary>The lever: the table where there is one.</summary>
+    public PedalLever Lever => Table is { } table ? table : new ConstantLever(LeverRatio, AvailablePull.Value * LeverRatio);
+
     /// <summary>Travel of the pad from released to floor (mm).</summary>
-    public double FullStroke => AvailablePull.Value * LeverRatio;
+    public double FullStroke => Lever.FullStroke;
 }

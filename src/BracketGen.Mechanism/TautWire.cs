@@ -22,61 +22,39 @@ public readonly record struct TautWire(
 
     /// <summary>The taut wire from the fitting of <paramref name="quadrant"/> to <paramref name="stop"/> (mm) at <paramref name="opening"/>.</summary>
     /// <remarks>
-    /// The leaving normal ν solves stop·n(ν) = h(ν - θ): the stop lies on the tangent. The derivative of the difference by ν
-    /// is the straight length, so Newton's method is safe wherever a wire can run. By the envelope theorem dL/dθ = -h: the
-    /// moment arm is the pull per opening (virtual work).
+    /// The leaving normal ν solves stop·n(ν) = h(ν - θ): the stop lies on the tangent (<see cref="Groove.LeavingNormal"/>). By
+    /// the envelope theorem dL/dθ = -h: the moment arm is the pull per opening (virtual work).
     /// </remarks>
-    /// <exception cref="ArgumentException">The stop lies inside the groove's circle: no wire can reach it.</exception>
-    public static TautWire Solve(Quadrant quadrant, Vector2 stop, Angle opening)
+    /// <exception cref="ArgumentException">The stop lies inside the groove: no wire can reach it.</exception>
+    public static TautWire Solve(Quadrant quadrant, Vector2 stop, Angle opening) =>
+        Solve(quadrant, quadrant.PocketNormal, stop, opening);
+
+    /// <summary>The same with the quadrant's <see cref="Quadrant.PocketNormal"/> at hand, which takes a search on some grooves.</summary>
+    internal static TautWire Solve(Quadrant quadrant, Angle pocket, Vector2 stop, Angle opening)
     {
         var groove = quadrant.Groove;
-        var pocket = quadrant.PocketNormal;
-        var leaving = LeavingNormal(groove, stop, opening);
+        var leaving = groove.LeavingNormal(stop, opening);
         var wrap = leaving - opening - pocket;
 
-        // The leaving angle is found up to a turn. A wire has wrapped less than one turn, and lifted off less than half.
-        wrap = new(wrap.Radians - 2 * Math.PI * Math.Floor((wrap.Radians + Math.PI / 2) / (2 * Math.PI)));
+        // The leaving angle is found up to a turn. A wire has wrapped no more than the groove holds, or has lifted off by less
+        // than a quarter turn (more on a short groove); on one that goes nearly all the way round less is left to tell it by.
+        var least = Math.Min(
+            -0.1, Math.Max(quadrant.GrooveExtent - 2 * Math.PI, Math.Min(-Math.PI / 2, quadrant.GrooveExtent / 2 - Math.PI)));
+        wrap = new(wrap.Radians - 2 * Math.PI * Math.Floor((wrap.Radians - least) / (2 * Math.PI)));
         if (wrap.Radians >= 0)
         {
             var n = Vector2.FromPolar(1, leaving);
-            double support = groove.Support(leaving - opening), slope = groove.Slope(leaving - opening);
+            var (support, slope) = groove.Tangent(leaving - opening);
             var straight = stop.Dot(n.Left) - slope;
             return new(
                 opening, straight + groove.ArcBetween(pocket, pocket + wrap), straight, support, wrap,
                 pocket + opening + wrap, support * n + slope * n.Left);
         }
 
-        var fitting = quadrant.FittingAt(opening);
+        var fitting = groove.PointWithNormal(pocket).Rotate(opening);
         var line = (stop - fitting).Unit;
         var normal = -line.Left;
         var length = fitting.DistanceTo(stop);
         return new(opening, length, length, fitting.Dot(normal), wrap, normal.Polar, fitting);
-    }
-
-    private static Angle LeavingNormal(Groove groove, Vector2 stop, Angle opening)
-    {
-        var distance = stop.Length;
-        var polar = stop.Polar;
-        var normal = polar - new Angle(Math.Acos(Math.Clamp(groove.Support(polar - opening - Angle.Right) / distance, -1, 1)));
-        for (var step = 0; step < 50; step++)
-        {
-            var n = Vector2.FromPolar(1, normal);
-            var straight = stop.Dot(n.Left) - groove.Slope(normal - opening);
-            var error = stop.Dot(n) - groove.Support(normal - opening);
-            if (!(straight > 0))
-            {
-                throw new ArgumentException(
-                    $"The stop at ({stop.X:0.0}, {stop.Y:0.0}) mm lies inside or against the groove: no wire can run to it.", nameof(stop));
-            }
-
-            var correction = error / straight;
-            normal -= new Angle(correction);
-            if (Math.Abs(correction) < 1e-14)
-            {
-                break;
-            }
-        }
-
-        return normal;
     }
 }

@@ -63,7 +63,8 @@ public sealed record Travel
     public static Travel Solve(Quadrant quadrant, Vector2 seat, double freePlay, double availablePull)
     {
         var rotation = new Angle(quadrant.Rotation.Value);
-        TautWire At(double fraction) => TautWire.Solve(quadrant, seat, fraction * rotation);
+        var pocket = quadrant.PocketNormal;
+        TautWire At(double fraction) => TautWire.Solve(quadrant, pocket, seat, fraction * rotation);
         var sweep = ImmutableArray.CreateRange(Enumerable.Range(0, Steps + 1).Select(i => At((double)i / Steps)));
         TautWire closed = sweep[0], wideOpen = sweep[^1];
         var spare = availablePull - freePlay;

@@ -11,7 +11,10 @@ namespace BracketGen.Mechanism;
 public sealed record TravelRemedy(double GrooveScale, double PullNeeded, double LeverScale, double? FreePlayNeeded)
 {
     /// <summary>The remedies for <paramref name="travel"/>, with <paramref name="reserve"/> (mm) of over-travel; null where none is needed.</summary>
-    /// <remarks>Scaling the groove scales the pull: L is homogeneous of degree one in lengths, and the wire stays on the groove.</remarks>
+    /// <remarks>
+    /// Scaling the groove scales the pull: exactly for a constant radius, and for another groove as long as the wire keeps its
+    /// direction over the sweep (the pull is the integral of the arm, and the arm the groove's own h).
+    /// </remarks>
     public static TravelRemedy? For(Travel travel, double reserve)
     {
         if (travel.OverTravel >= reserve)

@@ -1,0 +1,130 @@
+using BracketGen.Geometry;
+
+namespace BracketGen.Mechanism;
+
+/// <summary>The travel with the wire under tension: what the pedal must really pull, lost motion and all.</summary>
+/// <remarks>
+/// At the opening θ the springs ask for the tension T(θ) = τ(θ)/arm(θ), under which wire, outer and bracket give way by c T, so
+/// the pedal pulls p(θ) = f + pull(θ) + c T(θ). The opening for a pull is found from that equation, so that tension and
+/// opening belong together. The slack is taken up without tension; before the valve leaves its stop the wire is first drawn
+/// tight, which takes c T(0). Lengths in mm of wire at the cable, forces in N. Immutable, thread-safe.
+/// </remarks>
+public sealed record LoadedTravel
+{
+    /// <summary>The travel without load.</summary>
+    public required Travel Travel { get; init; }
+
+    /// <summary>The quadrant, opening counter-clockwise.</summary>
+    public required Quadrant Quadrant { get; init; }
+
+    /// <summary>The seat of the outer's end (mm), in the groove's plane.</summary>
+    public required Vector2 Seat { get; init; }
+
+    /// <summary>The springs.</summary>
+    public required ReturnSprings Springs { get; init; }
+
+    /// <summary>The outer's friction.</summary>
+    public required CableFriction Friction { get; init; }
+
+    /// <summary>Lost motion for 1 N of tension at the quadrant (mm/N).</summary>
+    public required double LostPerTension { get; init; }
+
+    /// <summary>Opening with the pedal on the floor, at most the full rotation.</summary>
+    public required Angle Reached { get; init; }
+
+    /// <summary>Lost motion when the valve begins to move (mm).</summary>
+    public double LostAtFirstMove => LostPerTension * TensionAt(Travel.Closed);
+
+    /// <summary>Lost motion when the valve is wide open (mm).</summary>
+    public double LostAtWideOpen => LostPerTension * TensionAt(Travel.WideOpen);
+
+    /// <summary>Pull left over at the floor after the valve is wide open (mm); negative where it never gets there.</summary>
+    public double OverTravel => Travel.OverTravel - LostAtWideOpen;
+
+    /// <summary>
+    /// Tension at the quadrant (N) with the pedal held on the floor: over-travel stretches the wire against the wide-open stop.
+    /// Infinite where nothing gives way.
+    /// </summary>
+    public double TensionOnFloor => OverTravel > 0
+        ? TensionAt(Travel.WideOpen) + OverTravel / LostPerTension
+        : TensionAt(Wire(Reached));
+
+    /// <summary>
+    /// Opening at which a wire that is too short holds the valve with the pedal released; zero where it closes. Free play is then
+    /// negative, and what gives way under the springs has been taken off.
+    /// </summary>
+    public Angle HeldOpen => OpeningAt(0);
+
+    /// <summary>The wire at <paramref name="opening"/>.</summary>
+    public TautWire Wire(Angle opening) => TautWire.Solve(Quadrant, Seat, opening);
+
+    /// <summary>Tension at the quadrant (N) that holds the valve at <paramref name="opening"/> against its springs.</summary>
+    public double TensionAt(Angle opening) => TensionAt(Wire(opening));
+
+    /// <summary>Pull at the pedal's end (mm) that holds the valve at <paramref name="opening"/>.</summary>
+    public double PullAt(Angle opening)
+    {
+        var wire = Wire(opening);
+        return Travel.FreePlay + Travel.Closed.Length - wire.Length + LostPerTension * TensionAt(wire);
+    }
+
+    /// <summary>Opening at a pull (mm), from 0 to the full rotation: the first at which <see cref="PullAt"/> asks for as much.</summary>
+    public Angle OpeningAt(double pull) => First(pull);
+
+    /// <summary>The travel under load for a stop at <paramref name="seat"/> (mm, in the groove's plane).</summary>
+    /// <exception cref="ArgumentException">The wire pulls past the shaft somewhere: no tension can open the valve there.</exception>
+    public static LoadedTravel Solve(
+        Quadrant quadrant, Vector2 seat, double freePlay, double availablePull,
+        ReturnSprings springs, CableFriction friction, CableCompliance compliance)
+    {
+        var travel = Travel.Solve(quadrant, seat, freePlay, availablePull);
+        if (!(travel.LeastArm > 0))
+        {
+            throw new ArgumentException(
+                "The wire's line passes the throttle shaft within the sweep: there no tension can open the valve. Move the stop first.");
+        }
+
+        var loaded = new LoadedTravel
+        {
+            Travel = travel,
+            Quadrant = quadrant,
+            Seat = seat,
+            Springs = springs,
+            Friction = friction,
+            LostPerTension = compliance.PerTension(friction),
+            Reached = travel.Rotation,
+        };
+        return loaded with { Reached = loaded.First(availablePull) };
+    }
+
+    private double TensionAt(TautWire wire) => Springs.TorqueAt(wire.Opening.Radians / Travel.Rotation.Radians) / wire.Arm;
+
+    private Angle First(double pull)
+    {
+        // The pull may fall again where the arm grows faster than the opening asks, so the first step past it is looked for.
+        const int Steps = 24;
+        if (PullAt(Angle.Zero) >= pull)
+        {
+            return Angle.Zero;
+        }
+
+        for (var i = 1; i <= Steps; i++)
+        {
+            if (PullAt((double)i / Steps * Travel.Rotation) < pull)
+            {
+                continue;
+            }
+
+            var (low, high) = ((i - 1.0) / Steps, (double)i / Steps);
+            while (high - low > 1e-13)
+            {
+                var middle = (low + high) / 2;
+                (low, high) = PullAt(middle * Travel.Rotation) < pull ? (middle, high) : (low, middle);
+            }
+
+            return high * Travel.Rotation;
+        }
+
+        return Travel.Rotation;
+    }
+}

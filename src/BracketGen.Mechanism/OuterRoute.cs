@@ -1,0 +1,289 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BracketGen.Geometry;
+
+namespace BracketGen.Mechanism;
+
+/// <summary>A way for the outer from the stop to the bulkhead: an arc, a straight line, an arc, both arcs of one radius.</summary>
+/// <remarks>
+/// L. E. Dubins (Amer. J. Math. 79 (1957) 497-516) showed that the shortest plane curve of bounded curvature with given ends and
+/// directions is made of arcs and lines, arc-line-arc (CSC) when the ends are well apart; S. Hota and D. Ghose («Optimal
+/// geometrical path in 3D with curvature constraint», IROS 2010) find the same form in space by solving for the line's
+/// direction u. An arc of angle α from d to u moves on by r tan(α/2) (d + u), so the line must run along
+/// Q - P - r tan(α/2) (d + u) - r tan(γ/2) (u + e); that equation is solved here. Arcs of less than half a turn are looked for first,
+/// and only where they lead nowhere those that go on to three quarters. A real outer takes the smoother shape of an elastic line; the route says
+/// whether its bend limit and length can be kept at all, and its total bend is what friction sees at least.
+/// Lengths in mm, throttle frame. Immutable, thread-safe.
+/// </remarks>
+public sealed record OuterRoute
+{
+    private OuterRoute()
+    {
+    }
+
+    /// <summary>Where it begins: the seat of the outer's end.</summary>
+    public required Vector3 From { get; init; }
+
+    /// <summary>Direction in which it begins, away from the quadrant, length one.</summary>
+    public required Vector3 Leaving { get; init; }
+
+    /// <summary>Where it ends: at the bulkhead.</summary>
+    public required Vector3 To { get; init; }
+
+    /// <summary>Direction in which it arrives, into the bulkhead, length one.</summary>
+    public required Vector3 Arriving { get; init; }
+
+    /// <summary>Direction of the straight part, length one.</summary>
+    public required Vector3 Along { get; init; }
+
+    /// <summary>Radius of both bends.</summary>
+    public required double Radius { get; init; }
+
+    /// <summary>Length of the straight part, zero or more.</summary>
+    public required double Straight { get; init; }
+
+    /// <summary>Bend at the stop's end.</summary>
+    public required Angle FirstBend { get; init; }
+
+    /// <summary>Bend at the bulkhead's end.</summary>
+    public required Angle LastBend { get; init; }
+
+    /// <summary>Total bend angle: what the capstan formula takes.</summary>
+    public Angle TotalBend => FirstBend + LastBend;
+
+    /// <summary>Length of the route.</summary>
+    public double Length => Straight + Radius * TotalBend.Radians;
+
+    /// <summary>The shortest route whose bends have the given <paramref name="radius"/>; null where there is none of this form.</summary>
+    /// <param name="from">The seat of the outer's end.</param>
+    /// <param name="leaving">Direction in which the outer leaves the seat, away from the quadrant.</param>
+    /// <param name="to">Where it meets the bulkhead.</param>
+    /// <param name="arriving">Direction in which it goes into the bulkhead.</param>
+    /// <param name="radius">Radius of the bends, positive.</param>
+    public static OuterRoute? Shortest(Vector3 from, Vector3 leaving, Vector3 to, Vector3 arriving, double radius)
+    {
+        (leaving, arriving) = (leaving.Unit, arriving.Unit);
+        foreach (var ways in new[] { new[] { (false, false) }, [(true, false), (false, true), (true, true)] })
+        {
+            OuterRoute? best = null;
+            foreach (var (first, last) in ways)
+            {
+                foreach (var start in Starts(from, leaving, to, arriving))
+                {
+                    if (Solve(from, leaving, first, to, arriving, last, radius, start) is { } route
+                        && (best is null || route.Length < best.Length - 1e-9))
+                    {
+                        best = route;
+                    }
+                }
+            }
+
+            if (best is not null)
+            {
+                return best;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The gentlest route for an outer of the given length: the largest bend radius whose shortest route is no longer.</summary>
+    /// <remarks>
+    /// The length grows with the radius; where it does not for a while, the first radius at which the outer is used up is taken. What
+    /// is left of the outer at the largest radius of this form is <see cref="OuterFit.Spare"/>: it must be laid somewhere.
+    /// </remarks>
+    /// <param name="from">The seat of the outer's end.</param>
+    /// <param name="leaving">Direction in which the outer leaves the seat, away from the quadrant.</param>
+    /// <param name="to">Where it meets the bulkhead.</param>
+    /// <param name="outOfBulkhead">Direction in which the outer comes out of the bulkhead towards the engine.</param>
+    /// <param name="leastRadius">Least bend radius of the outer, positive.</param>
+    /// <param name="outerLength">Length of the outer from seat to bulkhead.</param>
+    public static OuterFit Fit(
+        Vector3 from, Vector3 leaving, Vector3 to, Vector3 outOfBulkhead, double leastRadius, double outerLength)
+    {
+        var arriving = -outOfBulkhead;
+        OuterRoute? At(double radius) => Shortest(from, leaving, to, arriving, radius);
+        if (At(leastRadius) is not { } tightest)
+        {
+            return new(null, double.NaN, string.Create(
+                CultureInfo.InvariantCulture,
+                $"No route with bends of {leastRadius:0.#} mm leads from the stop to the bulkhead: they are {from.DistanceTo(to):0} mm apart, and too close for the directions they ask for. Move or turn one of them."));
+        }
+
+        if (tightest.Length > outerLength)
+        {
+            return new(null, outerLength - tightest.Length, string.Create(
+                CultureInfo.InvariantCulture,
+                $"The outer is {tightest.Length - outerLength:0} mm too short: even with bends of {leastRadius:0.#} mm the way is {tightest.Length:0} mm, and the outer has {outerLength:0} mm."));
+        }
+
+        // Bracket the radius by doubling, then bisect; a route that no longer exists counts as too long.
+        var (low, high) = (leastRadius, 2 * leastRadius);
+        var best = tightest;
+        while (At(high) is { } wider && wider.Length <= outerLength && high < 10 * outerLength)
+        {
+            (low, high, best) = (high, 2 * high, wider);
+        }
+
+        for (var i = 0; i < 40 && high - low > 1e-6 * high; i++)
+        {
+            var middle = (low + high) / 2;
+            if (At(middle) is { } route && route.Length <= outerLength)
+            {
+                (low, best) = (middle, route);
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return new(best, outerLength - best.Length, null);
+    }
+
+    /// <summary>The point and direction at a distance (mm) from the stop's seat.</summary>
+    public (Vector3 Point, Vector3 Direction) At(double distance)
+    {
+        double first = Radius * FirstBend.Radians, second = first + Straight;
+        var (corner, direction) = Turn(From, Leaving, Along, FirstBend, Math.Min(distance, first));
+        if (distance <= first)
+        {
+            return (corner, direction);
+        }
+
+        return distance <= second
+            ? (corner + (distance - first) * Along, Along)
+            : Turn(corner + Straight * Along, Along, Arriving, LastBend, Math.Min(distance, Length) - second);
+    }
+
+    /// <summary>Points along the route, ends included, no two farther apart than <paramref name="step"/> (mm): for pictures.</summary>
+    public ImmutableArray<Vector3> Points(double step)
+    {
+        var count = Math.Max(1, (int)Math.Ceiling(Length / step));
+        return [.. Enumerable.Range(0, count + 1).Select(i => At(Length * i / count).Point)];
+    }
+
+    private (Vector3 Point, Vector3 Direction) Turn(Vector3 at, Vector3 from, Vector3 to, Angle bend, double distance)
+    {
+        var across = from.Cross(to);
+        if (across.Length < 1e-12)
+        {
+            return (at + distance * from, from);
+        }
+
+        var axis = (bend > Angle.Straight ? -1 : 1) * across.Unit;
+        Angle turned = new(distance / Radius);
+        var inward = axis.Cross(from);
+        return (at + Radius * (inward - inward.Rotate(axis, turned)), from.Rotate(axis, turned));
+    }
+
+    private static IEnumerable<Vector3> Starts(Vector3 from, Vector3 leaving, Vector3 to, Vector3 arriving)
+    {
+        var chord = to - from;
+        if (chord.Length > 1e-9)
+        {
+            yield return chord.Unit;
+        }
+
+        for (var x = -1; x <= 1; x++)
+        {
+            for (var y = -1; y <= 1; y++)
+            {
+                for (var z = -1; z <= 1; z++)
+                {
+                    if ((x, y, z) != (0, 0, 0))
+                    {
+                        // Turned a little, so that no start lies just opposite to a direction of a neatly aligned vehicle.
+                        yield return new Vector3(x, y, z).Unit.Rotate(new Vector3(0.6, 0.48, 0.64), new(0.35));
+                    }
+                }
+            }
+        }
+
+        if ((leaving + arriving).Length > 1e-6)
+        {
+            yield return (leaving + arriving).Unit;
+        }
+    }
+
+    /// <summary>Newton's method for the line's direction, by finite differences on the sphere, with halved steps where needed.</summary>
+    private static OuterRoute? Solve(
+        Vector3 from, Vector3 leaving, bool longFirst, Vector3 to, Vector3 arriving, bool longLast, double radius, Vector3 along)
+    {
+        Vector3 Gap(Vector3 u) => to - from - radius * (Chord(leaving, u, longFirst) + Chord(u, arriving, longLast));
+        Vector3 Miss(Vector3 u)
+        {
+            // What is left for the straight part, across the line: zero on a solution.
+            var gap = Gap(u);
+            return gap - gap.Dot(u) * u;
+        }
+
+        var scale = radius + from.DistanceTo(to);
+        var miss = Miss(along);
+        for (var step = 0; step < 30 && miss.Length > 1e-11 * scale; step++)
+        {
+            var frame = Frame.FromZX(Vector3.Zero, along, Math.Abs(along.X) < 0.8 ? new(1, 0, 0) : new(0, 1, 0));
+            const double H = 1e-6;
+            Vector3 Moved(double a, double b) => (along + a * frame.X + b * frame.Y).Unit;
+            var byA = 1 / (2 * H) * (Miss(Moved(H, 0)) - Miss(Moved(-H, 0)));
+            var byB = 1 / (2 * H) * (Miss(Moved(0, H)) - Miss(Moved(0, -H)));
+            double a11 = byA.Dot(frame.X), a12 = byB.Dot(frame.X), a21 = byA.Dot(frame.Y), a22 = byB.Dot(frame.Y);
+            double r1 = -miss.Dot(frame.X), r2 = -miss.Dot(frame.Y), det = a11 * a22 - a12 * a21;
+            if (!(Math.Abs(det) > 1e-14 * scale * scale))
+            {
+                return null;
+            }
+
+            double a = (r1 * a22 - r2 * a12) / det, b = (a11 * r2 - a21 * r1) / det;
+            var size = Math.Sqrt(a * a + b * b);
+            var factor = Math.Min(1, 0.5 / size);
+            var next = Moved(factor * a, factor * b);
+            for (var half = 0; half < 12 && !(Miss(next).Length < miss.Length); half++)
+            {
+                factor /= 2;
+                next = Moved(factor * a, factor * b);
+            }
+
+            var nextMiss = Miss(next);
+            if (!(nextMiss.Length < miss.Length))
+            {
+                break;
+            }
+
+            (along, miss) = (next, nextMiss);
+        }
+
+        var straight = Gap(along).Dot(along);
+        Angle first = Bend(leaving, along, longFirst), last = Bend(along, arriving, longLast);
+        return miss.Length < 1e-8 * scale && straight >= -1e-9 * scale && first <= MostBend && last <= MostBend
+            ? new()
+            {
+                From = from, Leaving = leaving, To = to, Arriving = arriving, Along = along, Radius = radius,
+                FirstBend = first, LastBend = last, Straight = Math.Max(0, straight),
+            }
+            : null;
+    }
+
+    private static readonly Angle MostBend = Angle.FromDegrees(270);
+
+    private static Angle Bend(Vector3 a, Vector3 b, bool wayRound) => wayRound ? 2 * Angle.Straight - a.AngleTo(b) : a.AngleTo(b);
+
+    /// <summary>tan(α/2) (a + b): from end to end of an arc of radius one; α the angle between them, or a whole turn less that.</summary>
+    private static Vector3 Chord(Vector3 a, Vector3 b, bool wayRound)
+    {
+        // Written as 2 sin(α/2) along a + b, it stays finite up to opposite directions, where the arc's plane is open.
+        var sum = a + b;
+        var size = sum.Length;
+        return size > 1e-12 ? (wayRound ? -1 : 1) * (b - a).Length / size * sum : Vector3.Zero;
+    }
+}
+
+/// <summary>Whether and how an outer of given length gets from the stop to the bulkhead.</summary>
+/// <remarks>Immutable, thread-safe.</remarks>
+/// <param name="Route">The gentlest route; null where there is none.</param>
+/// <param name="Spare">
+/// Length of outer (mm) left over along that route, to be laid somewhere; negative by how much the outer is too short; not a number
+/// where the bends alone make a route impossible.
+/// </param>
+/// <param name="Problem">Why there is no route, for people; null where there is one.</param>
+public sealed record OuterFit(OuterRoute? Route, double Spare, string? Problem);

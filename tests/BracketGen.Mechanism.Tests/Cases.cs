@@ -1,0 +1,84 @@
+using BracketGen.Geometry;
+using CsCheck;
+
+namespace BracketGen.Mechanism.Tests;
+
+/// <summary>A convex groove known in closed form: h = R + Σ aₖ cos(kν - γₖ), convex while Σ |aₖ| (k² - 1) is below R.</summary>
+internal sealed record WavyGroove(double Radius, double A1, double A2, double A3, double G1, double G2, double G3) : Groove
+{
+    public override double Support(Angle v) =>
+        Radius + A1 * Math.Cos(v.Radians - G1) + A2 * Math.Cos(2 * v.Radians - G2) + A3 * Math.Cos(3 * v.Radians - G3);
+
+    public override double Slope(Angle v) =>
+        -A1 * Math.Sin(v.Radians - G1) - 2 * A2 * Math.Sin(2 * v.Radians - G2) - 3 * A3 * Math.Sin(3 * v.Radians - G3);
+
+    public override double RadiusOfCurvature(Angle v) =>
+        Radius - 3 * A2 * Math.Cos(2 * v.Radians - G2) - 8 * A3 * Math.Cos(3 * v.Radians - G3);
+
+    public override double ArcBetween(Angle from, Angle to)
+    {
+        double Integral(double v) => Radius * v - 1.5 * A2 * Math.Sin(2 * v - G2) - 8.0 / 3 * A3 * Math.Sin(3 * v - G3);
+        return Integral(to.Radians) - Integral(from.Radians);
+    }
+
+    public override Angle NormalAt(Angle polar)
+    {
+        var (low, high) = (polar.Radians - Math.PI / 2, polar.Radians + Math.PI / 2);
+        for (var i = 0; i < 80; i++)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = middle + Math.Atan2(Slope(new(middle)), Support(new(middle))) > polar.Radians ? (low, middle) : (middle, high);
+        }
+
+        return new(low);
+    }
+
+    public override Groove MirroredInY => new WavyGroove(Radius, A1, A2, A3, -G1, -G2, -G3);
+}
+
+/// <summary>Quadrants, stops and travels to check the mechanism on, from our invented world.</summary>
+internal static class Cases
+{
+    public static Quadrant Quadrant(Groove groove, double rotationDegrees = 82, double pocketDegrees = 20) => new()
+    {
+        Groove = groove,
+        Rotation = Angle.FromDegrees(rotationDegrees).Radians,
+        Pocket = Angle.FromDegrees(pocketDegrees).Radians,
+        GrooveExtent = Angle.FromDegrees(170).Radians,
+        GrooveWidth = 2.5,
+        SlotWidth = 2,
+        OuterRadius = 36,
+        Thickness = 8,
+        HubRadius = 10,
+    };
+
+    /// <summary>Alder 58: constant pitch radius 31.5 mm.</summary>
+    public static Quadrant Alder { get; } = Quadrant(new CircularGroove(31.5));
+
+    private static readonly Gen<double> Phase = Gen.Double[-Math.PI, Math.PI];
+
+    /// <summary>Convex curves about the shaft in closed form.</summary>
+    public static readonly Gen<WavyGroove> Wavy = Gen.Select(
+        Gen.Double[20, 45], Gen.Select(Gen.Double[0, 0.3], Gen.Double[0, 0.1], Gen.Double[0, 0.06]), Gen.Select(Phase, Phase, Phase),
+        (r, a, g) => new WavyGroove(r, a.Item1 * r, a.Item2 * r, a.Item3 * r, g.Item1, g.Item2, g.Item3));
+
+    /// <summary>Tables, all round or over part of a turn, measured on such curves.</summary>
+    public static readonly Gen<Groove> Tables = Gen.Select(Wavy, Gen.Int[24, 40], Gen.Bool, Phase, (curve, count, closed, start) =>
+        (Groove)Table(curve, count, closed, start, closed ? 2 * Math.PI / count : 4.2 / (count - 1)));
+
+    /// <summary>Grooves of every kind.</summary>
+    public static readonly Gen<Groove> Grooves = Gen.OneOf(
+        Gen.Double[20, 45].Select(r => (Groove)new CircularGroove(r)),
+        Gen.Select(Gen.Double[20, 45], Gen.Double[0, 0.6], Phase, (r, e, g) => (Groove)new EccentricGroove(r, e * r, new(g))),
+        Wavy.Select(g => (Groove)g),
+        Gen.Select(Wavy, Gen.Double[0, 5], (g, by) => g.Grown(by)),
+        Tables);
+
+    public static TabulatedGroove Table(Groove curve, int count, bool closed, double start, double step) => new(
+        Enumerable.Range(0, count).Select(i =>
+        {
+            Angle polar = new(start + i * step);
+            return new GroovePoint(polar, curve.PointWithNormal(curve.NormalAt(polar)).Length);
+        }),
+        closed);
+}

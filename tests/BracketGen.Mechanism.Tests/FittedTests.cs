@@ -1,0 +1,114 @@
+using BracketGen.Geometry;
+
+namespace BracketGen.Mechanism.Tests;
+
+public class FittedTests
+{
+    private static readonly PositionSensor Sensor = new(0.5, 4.6, Angle.FromDegrees(82));
+
+    private static readonly FittedExpectation Expected = new()
+    {
+        Travel = LoadedTravel.Solve(
+            Cases.Alder, StopPlacement.At(Cases.Alder, 180, 2, Angle.FromDegrees(130))!.Seat.XY, 2, 48, new(300, 600, 2),
+            CableFriction.None, CableCompliance.Rigid),
+        Pedal = new(48, 2.5),
+        Sensor = Sensor,
+        Pitch = 1,
+    };
+
+    private static readonly FittedReadings Right = new() { ClosedVolts = 0.5, FlooredVolts = 4.6, FreePlay = 2, PadTravel = 120 };
+
+    private static Finding Of(string id, FittedReadings readings, FittedExpectation? expected = null) =>
+        Assert.Single(FittedVerdict.Of(readings, expected ?? Expected), f => f.Id == id);
+
+    /// <summary>4.1 V over 82° is 0.05 V for a degree.</summary>
+    [Fact]
+    public void The_sensor_runs_straight()
+    {
+        Assert.Equal(0.05, Sensor.VoltsPerAngle * Math.PI / 180, 1e-12);
+        Assert.Equal(2.55, Sensor.Volts(Angle.FromDegrees(41)), 1e-12);
+        Assert.Equal(0.5, Sensor.Fraction(2.55), 1e-12);
+        Assert.Equal(41, Sensor.Opening(2.55).Degrees, 1e-9);
+        Assert.Equal(2, Sensor.DeadBand(0.6).Degrees, 1e-9);
+        Assert.Equal(0, Sensor.DeadBand(0.45).Degrees);
+        var low = new PositionSensor(0.4, 4.5, Angle.FromDegrees(82));
+        Assert.Equal(2, low.TurnTo(PositionSensor.ClosedTarget).Degrees, 1e-9);
+        Assert.Equal(0.5, low.Turned(low.TurnTo(0.5)).ClosedVolts, 1e-12);
+        var falling = new PositionSensor(4.5, 0.4, Angle.FromDegrees(82));
+        Assert.Equal(0.5, falling.Fraction(2.45), 1e-12);
+        Assert.Equal(1, falling.DeadBand(4.45).Degrees, 1e-9);
+        Assert.Throws<ArgumentException>(() => new PositionSensor(1, 1, new(1)));
+    }
+
+    [Fact]
+    public void A_well_set_vehicle_is_well()
+    {
+        var findings = FittedVerdict.Of(Right, Expected);
+        Assert.Equal(5, findings.Length);
+        Assert.All(findings, f => Assert.Equal(FindingWeight.Good, f.Weight));
+        Assert.Empty(FittedVerdict.Of(new(), Expected));
+    }
+
+    /// <summary>5° open is 31.5 · 5 π/180 = 2.749 mm too tight; with the 2 mm wanted the end moves 4.749 mm, 4.7 turns.</summary>
+    [Fact]
+    public void A_valve_held_open_is_a_safety_finding_with_its_turns()
+    {
+        var finding = Of("closes", Right with { ClosedVolts = 0.75, FreePlay = 0 });
+        Assert.Equal(FindingWeight.Safety, finding.Weight);
+        Assert.Equal(-4.749, finding.AdjusterShift!.Value, 1e-3);
+        Assert.Contains("5.0° open", finding.Text, StringComparison.Ordinal);
+        Assert.Contains("towards the quadrant, giving slack: 4.7 turns", finding.Text, StringComparison.Ordinal);
+        var all = FittedVerdict.Of(Right with { ClosedVolts = 0.75, FreePlay = 0 }, Expected);
+        Assert.Equal(FindingWeight.Safety, all[0].Weight);
+        Assert.DoesNotContain(all, f => f.Id == "dead-band");
+    }
+
+    [Theory]
+    [InlineData(0.4, FindingWeight.Safety, -1.6, "Too little free play: 0.4 mm")]
+    [InlineData(1.6, FindingWeight.Good, null, "right")]
+    [InlineData(6, FindingWeight.Mend, 4.0, "the first part of the pedal's travel does nothing. Move the outer's end 4.0 mm away from the quadrant, taking up slack: 4.0 turns")]
+    public void Free_play_is_judged(double slack, FindingWeight weight, double? shift, string text)
+    {
+        var finding = Of("free-play", Right with { FreePlay = slack });
+        Assert.Equal(weight, finding.Weight);
+        Assert.Equal(shift, finding.AdjusterShift is { } s ? Math.Round(s, 9) : null);
+        Assert.Contains(text, finding.Text, StringComparison.Ordinal);
+    }
+
+    /// <summary>4.5 V is 80°: 2° missing, 31.5 · 2 π/180 = 1.0996 mm. Slack of 3 mm has it in hand, 1.5 mm has not.</summary>
+    [Fact]
+    public void A_valve_not_quite_open_is_mended_from_the_slack_or_not_at_all()
+    {
+        var mended = Of("wide-open", Right with { FlooredVolts = 4.5, FreePlay = 3 });
+        Assert.Equal(1.0996, mended.AdjusterShift!.Value, 1e-4);
+        Assert.Contains("98 % open (80.0° of 82.0°): 1.1 mm of pull is missing", mended.Text, StringComparison.Ordinal);
+        Assert.Contains("1.1 turns", mended.Text, StringComparison.Ordinal);
+        var not = Of("wide-open", Right with { FlooredVolts = 4.5, FreePlay = 1.5 });
+        Assert.Null(not.AdjusterShift);
+        Assert.Contains("The adjuster cannot give it: free play has only 0.5 mm in hand", not.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Dead_bands_are_found()
+    {
+        var fixedZero = Expected with { ControllerZero = 0.6 };
+        Assert.Contains("until the valve is 2.0° open", Of("dead-band", Right, fixedZero).Text, StringComparison.Ordinal);
+        Assert.Equal(FindingWeight.Mend, Of("dead-band", Right, fixedZero).Weight);
+        Assert.Contains("may not idle", Of("dead-band", Right, Expected with { ControllerZero = 0.4 }).Text, StringComparison.Ordinal);
+        Assert.Equal(FindingWeight.Good, Of("dead-band", Right, Expected with { ControllerZero = 0.5 }).Weight);
+        var low = Expected with { Sensor = new PositionSensor(0.3, 4.4, Angle.FromDegrees(82)) };
+        Assert.Contains("below 0.42 V", Of("dead-band", Right with { ClosedVolts = 0.3 }, low).Text, StringComparison.Ordinal);
+        var falling = Expected with { Sensor = new PositionSensor(4.5, 0.4, Angle.FromDegrees(82)) };
+        Assert.All(FittedVerdict.Of(Right with { ClosedVolts = 4.5, FlooredVolts = 0.4 }, falling), f => Assert.Equal(FindingWeight.Good, f.Weight));
+    }
+
+    [Theory]
+    [InlineData(100, "carpet or a pedal stop takes 20 mm, 8.0 mm of pull")]
+    [InlineData(130, "it may strain the valve's stop")]
+    public void Pad_travel_is_held_against_what_was_measured(double travel, string text) =>
+        Assert.Contains(text, Of("pad-travel", Right with { PadTravel = travel }).Text, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_sensor_that_has_turned_is_told() =>
+        Assert.Contains("the sensor has turned", Of("closes", Right with { ClosedVolts = 0.45 }).Text, StringComparison.Ordinal);
+}

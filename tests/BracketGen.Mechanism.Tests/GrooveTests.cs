@@ -1,0 +1,180 @@
+using BracketGen.Geometry;
+using BracketGen.TestSupport;
+using CsCheck;
+
+namespace BracketGen.Mechanism.Tests;
+
+public class GrooveTests
+{
+    /// <summary>h, h', h + h'' and the arc belong together: checked by central differences, for every kind of groove.</summary>
+    [Fact]
+    public void Support_slope_curvature_and_arc_belong_together() =>
+        Gen.Select(Cases.Grooves, Gen.Double[-9, 9]).Check(400, t =>
+        {
+            var (groove, at) = t;
+            const double Step = 1e-4;
+            Angle before = new(at - Step), here = new(at), after = new(at + Step);
+            if (OnSeam(groove, at))
+            {
+                return;
+            }
+
+            Assert.Equal((groove.Support(after) - groove.Support(before)) / (2 * Step), groove.Slope(here), 1e-5);
+            Assert.Equal(groove.RadiusOfCurvature(here), groove.ArcBetween(before, after) / (2 * Step), 1e-3);
+            Assert.Equal(
+                groove.RadiusOfCurvature(here),
+                groove.Support(here) + (groove.Slope(after) - groove.Slope(before)) / (2 * Step), 1e-2);
+            Assert.Equal(2 * Math.PI, (groove.NormalAt(new(at + 2 * Math.PI)) - groove.NormalAt(here)).Radians, 1e-9);
+            Assert.Equal((groove.Support(here), groove.Slope(here)), groove.Tangent(here));
+        });
+
+    /// <summary>A table over part of a turn has a seam opposite its middle, where its two end circles meet.</summary>
+    private static bool OnSeam(Groove groove, double normal) => groove is TabulatedGroove { IsClosed: false } table
+        && Math.Abs(Math.Abs(new Angle(normal - Middle(table)).Normalised.Radians) - Math.PI) < 1e-3;
+
+    private static double Middle(TabulatedGroove table) =>
+        (table.NormalAt(table.Points[0].Polar) + table.NormalAt(table.Points[^1].Polar)).Radians / 2;
+
+    [Fact]
+    public void The_normal_at_a_polar_angle_is_that_of_the_point_there() =>
+        Gen.Select(Cases.Grooves, Gen.Double[-3, 3]).Check(400, t =>
+        {
+            var point = t.Item1.PointWithNormal(t.Item1.NormalAt(new(t.Item2)));
+            Assert.Equal(0, (point.Polar - new Angle(t.Item2)).Normalised.Radians, 1e-9);
+        });
+
+    [Fact]
+    public void Mirroring_mirrors_every_point() => Gen.Select(Cases.Grooves, Gen.Double[-3, 3]).Check(300, t =>
+    {
+        if (OnSeam(t.Item1, t.Item2))
+        {
+            return;
+        }
+
+        var point = t.Item1.PointWithNormal(new(t.Item2));
+        var mirrored = t.Item1.MirroredInY.PointWithNormal(new(-t.Item2));
+        Assert.True(mirrored.DistanceTo(new(point.X, -point.Y)) < 1e-9);
+    });
+
+    [Fact]
+    public void A_grown_groove_runs_beside_the_first() =>
+        Gen.Select(Cases.Grooves, Gen.Double[-3, 3], Gen.Double[0.1, 4]).Check(200, t =>
+        {
+            var (groove, normal, by) = (t.Item1, new Angle(t.Item2), t.Item3);
+            var grown = groove.Grown(by);
+            Assert.Equal(by, grown.PointWithNormal(normal).DistanceTo(groove.PointWithNormal(normal)), 1e-9);
+            Assert.Equal(groove.Support(normal), grown.Grown(-by).Support(normal), 1e-12);
+            if (groove is not TabulatedGroove { IsClosed: false })
+            {
+                Assert.Equal(2 * Math.PI * by, TurnOf(grown) - TurnOf(groove), 1e-6); // Steiner's formula for parallel curves
+            }
+        });
+
+    private static double TurnOf(Groove groove) => groove.ArcBetween(Angle.Zero, 2 * Angle.Straight);
+
+    /// <summary>Closed form of the eccentric circle: its points lie at ρ from its centre, with the centre's normal.</summary>
+    [Fact]
+    public void The_eccentric_groove_is_a_circle_beside_the_shaft() => Gen.Double[-7, 7].Check(200, normal =>
+    {
+        EccentricGroove groove = new(30, 8, new(0.7));
+        var centre = Vector2.FromPolar(8, new(0.7));
+        var point = groove.PointWithNormal(new(normal));
+        Assert.True(point.DistanceTo(centre + Vector2.FromPolar(30, new(normal))) < 1e-12);
+    });
+
+    [Fact]
+    public void An_eccentric_groove_without_offset_is_the_constant_one()
+    {
+        Groove round = new CircularGroove(30), eccentric = new EccentricGroove(30, 0, new(1.2));
+        for (var normal = -4.0; normal < 4; normal += 0.37)
+        {
+            Assert.Equal(round.PointWithNormal(new(normal)), eccentric.PointWithNormal(new(normal)));
+            Assert.Equal(round.NormalAt(new(normal)), eccentric.NormalAt(new(normal)));
+        }
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_table_goes_through_its_points(bool closed) => Cases.Wavy.Check(30, curve =>
+    {
+        var table = Cases.Table(curve, 20, closed, -2, closed ? Math.PI / 10 : 0.2);
+        foreach (var (polar, radius) in table.Points)
+        {
+            var point = table.PointWithNormal(table.NormalAt(polar));
+            Assert.True(point.DistanceTo(Vector2.FromPolar(radius, polar)) < 1e-9);
+        }
+    });
+
+    /// <summary>A cubic spline's error falls with the fourth power of the step (de Boor 1978, ch. V): half the step, a sixteenth.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Tables_of_an_eccentric_circle_close_in_on_it(bool closed)
+    {
+        EccentricGroove circle = new(30, 6, new(0.4));
+        double Error(int count)
+        {
+            var table = Cases.Table(circle, closed ? count : count + 1, closed, -1.5, (closed ? 2 * Math.PI : 3) / count);
+            return Enumerable.Range(0, 200).Max(i =>
+            {
+                Angle normal = new(-1.2 + i * 0.012);
+                return Math.Abs(table.Support(normal) - circle.Support(normal));
+            });
+        }
+
+        Assert.InRange(Error(40), 0, 1e-4);
+        Assert.InRange(Error(40) / Error(80), 10, 30);
+    }
+
+    [Fact]
+    public void Past_its_ends_a_table_goes_on_round()
+    {
+        EccentricGroove circle = new(30, 6, new(0.4));
+        var table = Cases.Table(circle, 60, closed: false, 0, 0.04);
+        for (var polar = -0.8; polar < 3.2; polar += 0.05)
+        {
+            var at = circle.NormalAt(new(polar));
+            Assert.Equal(at.Radians, table.NormalAt(new(polar)).Radians, 1e-3);
+            Assert.True(circle.PointWithNormal(at).DistanceTo(table.PointWithNormal(at)) < 0.02);
+            Assert.Equal(circle.ArcBetween(Angle.Right, at), table.ArcBetween(Angle.Right, at), 0.02);
+        }
+    }
+
+    [Fact]
+    public void Equal_tables_are_equal()
+    {
+        var curve = new EccentricGroove(30, 6, new(0.4));
+        Assert.Equal(Cases.Table(curve, 12, false, 0, 0.2), Cases.Table(curve, 12, false, 0, 0.2));
+        Assert.NotEqual(Cases.Table(curve, 12, false, 0, 0.2), Cases.Table(curve, 12, false, 0, 0.21));
+        var table = Cases.Table(curve, 12, false, 0, 0.2);
+        Assert.Equal(table, table.MirroredInY.MirroredInY);
+    }
+
+    public static TheoryData<double[], string> BadTables => new()
+    {
+        { [0, 30, 20, 30, 40, 30], "at least four rows" },
+        { [0, 30, 20, 30, 40, 0, 60, 30], "row 3: the radius 0 mm must be positive" },
+        { [0, 30, 20, 30, 15, 30, 60, 30], "row 3: the angle 15° does not come after 20° in row 2" },
+        { [0, 30, 20, 30, 40, 27, 60, 30, 80, 30], "row 3 (40°, 27 mm) lies 1.19 mm inside the line between its neighbours" },
+        { [0, 30, 120, 30, 240, 30, 360, 30], "row 4: the angle 360° is a whole turn" },
+        { [0, 30, 10, 30.6, 20, 32.05, 30, 34.6, 40, 33, 50, 30], "is hollow near" },
+    };
+
+    [Theory]
+    [MemberData(nameof(BadTables))]
+    public void A_bad_table_is_refused_by_row(double[] rows, string message)
+    {
+        var error = Assert.Throws<ArgumentException>(() => new TabulatedGroove(
+            rows.Chunk(2).Select(r => new GroovePoint(Angle.FromDegrees(r[0]), r[1]))));
+        Assert.Contains(message, error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Impossible_circles_are_refused()
+    {
+        Assert.Throws<ArgumentOutOfRangeException>(() => new CircularGroove(0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new EccentricGroove(20, 20, Angle.Zero));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new EccentricGroove(20, -1, Angle.Zero));
+    }
+}

@@ -1,0 +1,96 @@
+using BracketGen.Geometry;
+using BracketGen.TestSupport;
+using CsCheck;
+
+namespace BracketGen.Mechanism.Tests;
+
+public class PedalLeverTests
+{
+    /// <summary>The data «RPN 14» of Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980), on which ordinary splines overshoot.</summary>
+    private static readonly double[] X = [7.99, 8.09, 8.19, 8.7, 9.2, 10, 12, 15, 20];
+
+    private static readonly double[] Y = [0, 2.76429e-5, 4.37498e-2, 0.169183, 0.469428, 0.943740, 0.998636, 0.999919, 0.999994];
+
+    [Fact]
+    public void Fritsch_and_carlsons_data_stay_monotone()
+    {
+        var curve = new MonotoneCubic(X, Y);
+        var last = 0.0;
+        for (var at = 7.99; at <= 20; at += 0.005)
+        {
+            var (value, slope) = curve.At(at);
+            Assert.True(value >= last - 1e-15 && slope >= -1e-12, $"It turns back at {at}.");
+            last = value;
+        }
+
+        Assert.All(X.Zip(Y), p => Assert.Equal(p.Second, curve.At(p.First).Value, 1e-14));
+
+        // An ordinary spline through the same data does turn back: the check can fail.
+        var spline = CubicSpline.Open(X, Y);
+        Assert.Contains(Enumerable.Range(0, 2400), i => spline.At(7.99 + i * 0.005).First < -1e-3);
+    }
+
+    /// <summary>Math.NET Numerics' own PCHIP on the same data and on random rising data.</summary>
+    [Fact]
+    public void The_curve_agrees_with_math_net()
+    {
+        void Same(double[] x, double[] y)
+        {
+            var ours = new MonotoneCubic(x, y);
+            var theirs = MathNet.Numerics.Interpolation.CubicSpline.InterpolatePchipSorted(x, y);
+            for (var i = 0; i <= 200; i++)
+            {
+                var at = x[0] + (x[^1] - x[0]) * i / 200 * 0.9999;
+                Assert.Equal(theirs.Interpolate(at), ours.At(at).Value, 1e-9);
+            }
+        }
+
+        Same(X, Y);
+        Rising.Check(50, points => Same([.. points.Select(p => p.Pad)], [.. points.Select(p => p.Pull)]));
+    }
+
+    private static readonly Gen<PedalPoint[]> Rising = Gen.Select(Gen.Double[1, 20], Gen.Double[0.2, 12]).Array[2, 8]
+        .Select(steps => steps.Aggregate(
+            new List<PedalPoint> { default },
+            (list, s) => [.. list, new(list[^1].Pad + s.Item1, list[^1].Pull + s.Item2)]).ToArray());
+
+    [Fact]
+    public void Tables_rise_and_invert() => Gen.Select(Rising, Gen.Double[0, 1]).Check(200, t =>
+    {
+        var lever = new TabulatedLever(t.Item1);
+        var pad = t.Item2 * lever.FullStroke;
+        Assert.Equal(pad, lever.PadAt(lever.PullAt(pad)), 1e-6 * lever.FullStroke);
+        Assert.True(lever.PullPerTravel(pad) >= 0);
+        Assert.Equal(t.Item1[^1].Pull, lever.FullPull, 1e-12);
+        const double H = 1e-5;
+        Assert.Equal((lever.PullAt(pad + H) - lever.PullAt(pad - H)) / (2 * H), lever.PullPerTravel(pad), 1e-4);
+    });
+
+    [Fact]
+    public void A_straight_table_is_a_constant_lever()
+    {
+        var table = new TabulatedLever([new(0, 0), new(20, 8), new(70, 28), new(120, 48)]);
+        var constant = new ConstantLever(2.5, 120);
+        for (var pad = 0.0; pad <= 120; pad += 7)
+        {
+            Assert.Equal(constant.PullAt(pad), table.PullAt(pad), 1e-12);
+            Assert.Equal(constant.PullPerTravel(pad), table.PullPerTravel(pad), 1e-12);
+            Assert.Equal(pad, constant.PadAt(constant.PullAt(pad)), 1e-12);
+        }
+
+        Pedal pedal = new(48, 2.5);
+        Assert.Equal(120, pedal.FullStroke);
+        Assert.Equal(constant, pedal.Lever);
+        Assert.Equal(table, (pedal with { Table = table }).Lever);
+    }
+
+    [Theory]
+    [InlineData(new double[] { 0, 0 }, "at least two rows")]
+    [InlineData(new double[] { 0, 1, 10, 5 }, "row 1: it must begin with the released pedal")]
+    [InlineData(new double[] { 0, 0, 10, 5, 20, 5 }, "row 3 (pad 20 mm, pull 5 mm): both must be more than in row 2 (10 mm, 5 mm)")]
+    public void A_bad_table_is_refused_by_row(double[] rows, string message)
+    {
+        var error = Assert.Throws<ArgumentException>(() => new TabulatedLever(rows.Chunk(2).Select(r => new PedalPoint(r[0], r[1]))));
+        Assert.Contains(message, error.Message, StringComparison.Ordinal);
+    }
+}
