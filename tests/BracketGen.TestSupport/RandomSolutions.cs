@@ -74,7 +74,7 @@ public static class RandomSolutions
         };
     }
 
-    private static Solution SolutionOf(Job job, Candidate candidate, Bracket bracket, IEnumerable<Check> checks)
+    private static Solution SolutionOf(Job job, Candidate candidate, Bracket bracket, IEnumerable<Design.Check> checks)
     {
         var mirrored = job.Body.Opens == OpeningSense.Clockwise;
         return new()

@@ -31,7 +31,7 @@ internal sealed class DrawingText(BracketScene scene)
         Scale = scale,
         Units = scene.Units,
         Projection = Job.Document.Projection == Design.Projection.FirstAngle ? Sheet.Projection.FirstAngle : Sheet.Projection.ThirdAngle,
-        GeneralTolerances = $"ISO 2768-m; cut edges ISO 9013, class {ToleranceClass}",
+        GeneralTolerances = $"ISO 2768-m; ISO 9013, class {ToleranceClass}",
         Material = $"{scene.Bracket.Stock.Material.Designation}, {_value.WithUnit(scene.Thickness)}",
         Finish = "as agreed",
         Mass = Mass,
@@ -186,11 +186,16 @@ internal sealed class DrawingText(BracketScene scene)
             return null;
         }
 
-        var first = Finding(dangers[0]);
-        return dangers.Count == 1
-            ? WarningBox.Draw($"SAFETY CHECK FAILED: {first}", [dangers[0].Consequence], width)
-            : WarningBox.Draw(
-                $"{dangers.Count} SAFETY CHECKS FAILED", [.. dangers.Select(d => $"{Finding(d)}. {d.Consequence}")], width);
+        // One or two stand in large type with all they say; of more, the headline counts them.
+        const double gap = 3;
+        if (dangers.Count > 2)
+        {
+            return WarningBox.Draw($"{dangers.Count} SAFETY CHECKS FAILED", [.. dangers.Select(d => $"{Finding(d)}. {d.Consequence}")], width);
+        }
+
+        return dangers
+            .Select(d => WarningBox.Draw($"SAFETY CHECK FAILED: {Finding(d)}", [d.Consequence], width))
+            .Aggregate((upper, lower) => upper.And(lower.UpperLeftAt(new(upper.Bounds.Min.X, upper.Bounds.Min.Y - gap))));
     }
 
     /// <summary>The other failed checks; null where there is none.</summary>

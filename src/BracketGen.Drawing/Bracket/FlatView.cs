@@ -25,6 +25,9 @@ internal sealed class FlatView
 
     public Vector2 BareSize(DrawingScale scale) => scale.Factor * new Vector2(_blank.Outline.Bounds.Width, _blank.Outline.Bounds.Height);
 
+    /// <summary>Larger side of the blank (mm).</summary>
+    public double Size => Math.Max(_blank.Outline.Bounds.Width, _blank.Outline.Bounds.Height);
+
     /// <summary>Heading, view, dimensions.</summary>
     public SheetBlock Draw(DrawingScale scale)
     {
@@ -92,7 +95,8 @@ internal sealed class FlatView
             var edge = _formed.EdgeView(scale);
             const double gap = 12;
             block = block.And(edge.Shift(new(
-                _formed.SideStandsRight ? block.Bounds.Max.X + gap - edge.Bounds.Min.X : block.Bounds.Min.X - gap - edge.Bounds.Max.X, 0)));
+                _formed.SideStandsRight ? block.Bounds.Max.X + gap - edge.Bounds.Min.X : block.Bounds.Min.X - gap - edge.Bounds.Max.X,
+                k * Local(_scene.DatumHole.Centre).Y)));
         }
 
         return block.And(Heading(scale, block));

@@ -41,9 +41,6 @@ internal sealed class FormedViews
             .Aggregate((a, b) => a.Union(b));
     }
 
-    /// <summary>Largest extent of the part (mm).</summary>
-    public double Size => Math.Max(Math.Max(_front.Bounds.Width, _front.Bounds.Height), Math.Max(_top.Bounds.Height, _isometric.Bounds.Height));
-
     /// <summary>Front, top and side, aligned and dimensioned.</summary>
     public SheetBlock Orthographic(DrawingScale scale)
     {

@@ -15,6 +15,7 @@ internal sealed class MainSheets(BracketScene scene)
     private readonly FormedViews _formed = new(scene);
     private readonly DrawingText _text = new(scene);
     private FlatView? _flat;
+    private ImmutableArray<(ImmutableArray<SheetBlock> Blocks, Bounds Views, Bounds Spare)>? _words;
 
     private FlatView Flat => _flat ??= new(scene, _formed);
 
@@ -56,7 +57,7 @@ internal sealed class MainSheets(BracketScene scene)
     private IEnumerable<(DrawingScale Flat, DrawingScale Formed)> ScalePairs()
     {
         // Blown up above full size only where the part is small: a shop likes to lay the part on the drawing.
-        var scales = Scales.Where(s => s.Factor <= 1 || _formed.Size < 45).ToArray();
+        var scales = Scales.Where(s => s.Factor <= 1 || Flat.Size < 60).ToArray();
         return
             from flat in Enumerable.Range(0, scales.Length)
             from formed in Enumerable.Range(0, scales.Length)
@@ -73,9 +74,10 @@ internal sealed class MainSheets(BracketScene scene)
             return null;
         }
 
-        foreach (var words in (Func<PageFormat, (ImmutableArray<SheetBlock>, Bounds Views, Bounds Spare)?>[])[WordsOnRight, WordsBelow])
+        _words ??= [.. new[] { WordsOnRight(format), WordsBelow(format) }.OfType<(ImmutableArray<SheetBlock>, Bounds, Bounds)>()];
+        foreach (var (blocks, room, spare) in _words)
         {
-            if (words(format) is var (blocks, room, spare) && Views(room, spare, flat, formed) is { } views)
+            if ( Views(room, spare, flat, formed) is { } views)
             {
                 return new([.. blocks, .. views], ScaleText(flat, formed));
             }
@@ -93,11 +95,12 @@ internal sealed class MainSheets(BracketScene scene)
 
         var (warning, frame) = BelowWarning(format);
         var title = TitleAt(format, "", 1, 1).Bounds;
-        var left = new Bounds(frame.Min, new(title.Min.X - Gap, frame.Max.Y));
-        var above = new Bounds(new(frame.Min.X, title.Max.Y + Gap), frame.Max);
+        var safety = DrawingText.Safety(title.Min.X - Gap - frame.Min.X).LowerLeftAt(frame.Min);
+        var left = new Bounds(new(frame.Min.X, safety.Bounds.Max.Y + Gap), new(title.Min.X - Gap, frame.Max.Y));
+        var above = new Bounds(new(frame.Min.X, Math.Max(title.Max.Y, safety.Bounds.Max.Y) + Gap), frame.Max);
         var spare = new Bounds(new(title.Min.X, title.Max.Y + Gap), frame.Max);
         var views = Views(left, spare, flat, formed) ?? Views(above, null, flat, formed);
-        return views is null ? null : new([.. warning, .. views], ScaleText(flat, formed));
+        return views is null ? null : new([.. warning, safety, .. views], ScaleText(flat, formed));
     }
 
     private bool MayFit(Bounds frame, DrawingScale flat, DrawingScale formed)
@@ -233,7 +236,7 @@ internal sealed class MainSheets(BracketScene scene)
         var frame = format.Frame.Grow(-Gap);
         var title = TitleAt(format, "", 1, 1).Bounds;
         var width = Math.Min(title.Width - Gap, frame.Width / 2 - Gap);
-        var waiting = new Queue<SheetBlock>(new[] { DrawingText.Safety(width), _text.Notes(width) }
+        var waiting = new Queue<SheetBlock>(new[] { _text.Notes(width) }
             .Concat(Tables(width).SelectMany(t => t))
             .Append(_text.Failures(width))
             .OfType<SheetBlock>());

@@ -179,7 +179,7 @@ internal sealed class Template
         List<SheetBlock> lines =
         [
             Notes.Paragraph(Fitting($"{name}: template 1:1, sheet {sheet}/{sheets}", width, TextHeight.Normal), width, TextHeight.Normal, FontWeight.Bold),
-            Notes.Paragraph("Print at 100 %. Check the bar. Seen from the side away from the mount face; UP is towards you.", width),
+            Notes.Paragraph("Print at 100 %. Check the bar. Seen from the side away from the mount face" + (_bends.IsEmpty ? "." : "; UP is towards you."), width),
         ];
         if (neighbours.Count > 0)
         {

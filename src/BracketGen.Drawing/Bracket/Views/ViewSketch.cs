@@ -58,9 +58,12 @@ internal sealed class ViewSketch
             }
         }
 
-        foreach (var line in axes.Lines())
+        foreach (var line in axes.Lines().Select(l => l.Segment!))
         {
-            yield return new Stroke(ViewLine.Scaled(line.Segment!, scale), LineKind.Centre);
+            // From the middle outwards, so that a dash and not a gap lies in the hole.
+            var middle = scale * line.PointAt(0.5);
+            yield return new Stroke(middle, scale * line.End, LineKind.Centre);
+            yield return new Stroke(middle, scale * line.Start, LineKind.Centre);
         }
     }
 

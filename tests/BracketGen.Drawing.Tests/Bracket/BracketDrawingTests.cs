@@ -1,0 +1,200 @@
+using BracketGen.Design;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Geometry;
+using BracketGen.TestSupport;
+
+namespace BracketGen.Drawing.Tests.Bracket;
+
+public class BracketDrawingTests
+{
+    private static IReadOnlyList<SheetPage> Compose(Solution solution) => BracketDrawing.Compose(solution, DrawingOptions.Standard);
+
+    private static string TextOf(SheetPage page) => string.Join(" ", page.Items.OfType<TextItem>().Select(t => t.Text));
+
+    [Fact]
+    public void ExamplesAreLegible()
+    {
+        Assert.NotEmpty(ExampleSolutions.All);
+        foreach (var (name, solution) in ExampleSolutions.All.Where(s => s.Solution.Bracket is not null))
+        {
+            AssertClean(name, Compose(solution));
+        }
+    }
+
+    [Fact]
+    public void WhateverIsShapedIsLegible()
+    {
+        var drawn = 0;
+        RandomSolutions.Any.Check(400, solution =>
+        {
+            if (solution is not null)
+            {
+                drawn++;
+                AssertClean("random", Compose(solution));
+            }
+        });
+        Assert.True(drawn > 250, $"Only {drawn} brackets were drawn.");
+    }
+
+    [Fact]
+    public void BlocksKeepApartAndInTheFrame() => RandomSolutions.Any.Check(
+        120,
+        solution =>
+        {
+            if (solution?.Bracket is not { } bracket)
+            {
+                return;
+            }
+
+            var scene = new BracketScene(solution, bracket);
+            var format = scene.Units == DrawingUnits.Inch ? PageFormat.AnsiB : PageFormat.A3;
+            var title = new Bounds(new(format.Frame.Max.X - TitleBlock.Width, format.Frame.Min.Y), new(format.Frame.Max.X, format.Frame.Min.Y + 50));
+            foreach (var draft in new MainSheets(scene).Compose(format))
+            {
+                Bounds[] all = [.. draft.Blocks.Select(b => b.Bounds.Grow(-0.6)), title];
+                for (var i = 0; i < all.Length; i++)
+                {
+                    Assert.True(format.Frame.Grow(0.01).Holds(all[i]));
+                    for (var j = 0; j < i; j++)
+                    {
+                        Assert.False(all[i].Touches(all[j]), $"Blocks {j} and {i} overlap.");
+                    }
+                }
+            }
+        },
+        stream: 7);
+
+    [Fact]
+    public void SameSolutionGivesTheSameBytes()
+    {
+        var info = new PdfInfo("a", "b", new(2026, 3, 14));
+        Assert.Equal(PdfWriter.Write(Compose(ExampleSolutions.First), info), PdfWriter.Write(Compose(ExampleSolutions.First), info));
+    }
+
+    [Fact]
+    public void EverySolutionCarriesTheCautions() => RandomSolutions.Any.Check(
+        40,
+        solution =>
+        {
+            if (solution is null)
+            {
+                return;
+            }
+
+            var text = TextOf(Compose(solution)[0]);
+            Assert.Contains("49 CFR", text);
+            Assert.Contains("571.124", text);
+            Assert.Contains("competent person", text);
+        },
+        stream: 3);
+
+    [Fact]
+    public void FailedSafetyCheckStandsInLargeType()
+    {
+        var danger = new Check(
+            "moving-parts", "Bracket to quadrant", CheckKind.Safety, CheckUnit.Length, 1, Bound.AtLeast, 3, "test",
+            "The quadrant can catch on the bracket.");
+        var good = ExampleSolutions.First;
+        var pages = Compose(good with { Checks = good.Checks.Add(danger) });
+        var large = string.Join(" ", pages[0].Items.OfType<TextItem>().Where(t => t.Height >= TextHeight.Huge).Select(t => t.Text));
+        var inch = good.Job.Units == LengthUnit.Inch;
+        Assert.Contains("SAFETY CHECK FAILED: Bracket to quadrant: " + (inch ? "0.039 in" : "1.0 mm"), large);
+        Assert.Contains("The quadrant can catch on the bracket.", TextOf(pages[0]));
+        Assert.All(pages.Skip(1), p => Assert.Contains("SAFETY CHECK FAILED", TextOf(p)));
+        AssertClean("danger", pages);
+        Assert.DoesNotContain("SAFETY CHECK FAILED", TextOf(Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes)] })[0]));
+    }
+
+    [Fact]
+    public void ManyFailedChecksStillFit()
+    {
+        var good = ExampleSolutions.First;
+        var checks = Enumerable.Range(0, 24).Select(i => new Check(
+            $"c{i}", $"Something that was checked, number {i}", i < 6 ? CheckKind.Safety : CheckKind.Making, CheckUnit.Length, 1, Bound.AtLeast, 3, "test",
+            "What happens then takes a sentence of some length, and what to do about it takes another one that is not shorter."));
+        var pages = Compose(good with { Checks = [.. checks] });
+        AssertClean("many", pages);
+        var all = string.Join(" ", pages.Select(TextOf));
+        Assert.All(Enumerable.Range(0, 24), i => Assert.Contains($"number {i}", all));
+    }
+
+    [Fact]
+    public void InchJobsAreInInchesThroughout() => RandomSolutions.Any.Check(
+        30,
+        solution =>
+        {
+            if (solution is not null && solution.Job.Units == LengthUnit.Inch)
+            {
+                var page = Compose(solution)[0];
+                Assert.Equal("B", page.Format.Name);
+                Assert.DoesNotContain(page.Items.OfType<TextItem>(), t => t.Text.Contains(" mm") || t.Text.EndsWith('m') && t.Text.Contains("mm"));
+            }
+        },
+        stream: 5);
+
+    [Fact]
+    public void SheetsAreCounted()
+    {
+        var pages = Compose(ExampleSolutions.First);
+        Assert.Contains($"1/{pages.Count}", TextOf(pages[0]));
+        Assert.Contains($"sheet 2/{pages.Count}", TextOf(pages[1]));
+        Assert.Single(BracketDrawing.Compose(ExampleSolutions.First, new() { WithTemplate = false }));
+    }
+
+    [Fact]
+    public void TemplateIsFullSize() => RandomSolutions.Any.Check(
+        40,
+        solution =>
+        {
+            if (solution?.Bracket is not { } bracket)
+            {
+                return;
+            }
+
+            // Full size: the outline's length on paper, overlaps of joined sheets aside, is the outline's length.
+            var pages = Compose(solution).Where(p => !p.Framed).ToList();
+            var circles = pages.SelectMany(p => p.Items).OfType<Stroke>().Where(s => s.Kind == LineKind.Visible && s.Segment is ArcSegment { IsFullCircle: true })
+                .Select(s => ((ArcSegment)s.Segment).Radius).Where(r => Math.Abs(r - 2) > 1e-9 || pages.Count == 1).ToList();
+            foreach (var hole in bracket.Holes.Where(h => !h.IsSlot))
+            {
+                Assert.Contains(circles, r => Math.Abs(r - hole.Diameter / 2) < 1e-9);
+            }
+
+            var drawn = pages.SelectMany(p => p.Items).OfType<Stroke>().Where(s => s.Kind == LineKind.Visible).Sum(s => s.Segment.Length);
+            if (pages.Count == 1)
+            {
+                Assert.Equal(bracket.Flat.Blank.CutLength, drawn, 6);
+            }
+            else
+            {
+                Assert.True(drawn > bracket.Flat.Blank.CutLength);
+            }
+        },
+        stream: 11);
+
+    [Fact]
+    public void FlatPatternIsDrawnAtTheScaleItNames()
+    {
+        var page = Compose(ExampleSolutions.First)[0];
+        var heading = page.Items.OfType<TextItem>().Single(t => t.Text.StartsWith("Flat pattern, scale ", StringComparison.Ordinal)).Text;
+        var scale = heading.Split(' ')[^1].Split(':');
+        var factor = double.Parse(scale[0]) / double.Parse(scale[1]);
+        foreach (var hole in ExampleSolutions.First.Bracket!.Holes.Where(h => !h.IsSlot))
+        {
+            Assert.Contains(page.Items.OfType<Stroke>(), s => s.Segment is ArcSegment { IsFullCircle: true } c && Math.Abs(c.Radius - factor * hole.Diameter / 2) < 1e-9);
+        }
+    }
+
+    [Fact]
+    public void NoBracketIsSaidPlainly()
+    {
+        var error = Assert.Throws<ArgumentException>(() => Compose(ExampleSolutions.First with { Bracket = null }));
+        Assert.Contains("no bracket to draw", error.Message);
+    }
+
+    private static void AssertClean(string name, IReadOnlyList<SheetPage> pages)
+    {
+        var findings = pages.SelectMany((p, i) => SheetAudit.Check(p).Select(f => $"{name}, sheet {i + 1}: {f.Message}")).ToList();
+        Assert.True(findings.Count == 0, string.Join("\n", findings.Take(5)));
+    }
+}
