@@ -72,7 +72,7 @@ public static class BracketShape
         var outline = BlankOutline.Draw(bends, discs, StraightBesideBend(thickness), choice.Preferences.CornerRadius);
         var stopHole = StopHole(seat, last, stop, bolts, bends, thickness);
         outline = outline is not null && stopHole.Towards is { } towards
-            ? Notch.Cut(outline, stop, towards, seat.Opening)
+            ? Notch.Cut(outline, stop, towards, seat.Opening) is { } slotted ? RoundMouth(slotted) : null
             : outline;
         if (outline is null || bolts.Any(b => !outline.Contains(b.Centre) || outline.DistanceTo(b.Centre) < b.Diameter / 2 + Tolerance.Point))
         {
@@ -96,6 +96,28 @@ public static class BracketShape
             SeatOnTop = seatOnTop,
         };
     }
+
+    // The two sharp corners where an open slot meets the edge; the cut puts the slot's three pieces last.
+    private static Contour RoundMouth(Contour slotted)
+    {
+        foreach (var back in new[] { 1, 4 })
+        {
+            for (var radius = MouthRadius; radius > MouthRadius / 5; radius /= 2)
+            {
+                var index = slotted.Segments.Length - back - (back == 4 ? 1 : 0);
+                if (index >= 0 && Fillet.Round(slotted, index, radius) is { } rounded)
+                {
+                    slotted = rounded;
+                    break;
+                }
+            }
+        }
+
+        return slotted;
+    }
+
+    /// <summary>Radius (mm) at the mouth of a slot: what a hand does not cut itself on (common practice, no source).</summary>
+    private const double MouthRadius = 1;
 
     private static BracketHole BoltHole(MountHole hole, int index, Vector2 centre)
     {
