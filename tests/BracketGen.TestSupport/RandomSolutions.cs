@@ -56,7 +56,7 @@ public static class RandomSolutions
         var die = job.Shop.Dies.First(d => d.Suits(stock.Thickness));
         var mount = BracketShape.MountFrame(job.Body.Mount);
         var choice = new BracketShape.Choice(job.Body.Mount, Placement(mount.Origin, mount.Z), job.Vehicle.Cable, job.Preferences, stock, die);
-        if (shape(choice, mount) is not { } bracket)
+        if (shape(choice, mount) is not { } bracket || HolesMeet(bracket))
         {
             return null;
         }
@@ -73,6 +73,11 @@ public static class RandomSolutions
             CandidateCount = 1,
         };
     }
+
+    /// <summary>Whether a hole runs into another one or over the edge: no region, whatever the checks would say.</summary>
+    private static bool HolesMeet(Bracket bracket) => bracket.Holes.Any(h =>
+        bracket.Holes.Any(o => o != h && h.Flange == o.Flange && h.Centre.DistanceTo(o.Centre) < (h.Diameter + o.Diameter) / 2 + 0.5)
+        || !h.IsSlot && bracket.Flat.Blank.Outline.DistanceTo(h.Centre) < h.Diameter / 2 + 0.2);
 
     private static Solution SolutionOf(Job job, Candidate candidate, Bracket bracket, IEnumerable<Design.Check> checks)
     {

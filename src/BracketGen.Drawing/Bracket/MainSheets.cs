@@ -10,7 +10,7 @@ internal sealed class MainSheets(BracketScene scene)
     /// <summary>Between blocks, and between them and the frame (mm on paper).</summary>
     private const double Gap = 5;
 
-    private static readonly ImmutableArray<DrawingScale> Scales = [new(2, 1), new(1, 1), new(1, 2), new(1, 5), new(1, 10), new(1, 20)];
+    private static readonly ImmutableArray<DrawingScale> Scales = [new(2, 1), new(1, 1), new(1, 2), new(1, 5), new(1, 10), new(1, 20), new(1, 50)];
 
     private readonly FormedViews _formed = new(scene);
     private readonly DrawingText _text = new(scene);
@@ -115,7 +115,7 @@ internal sealed class MainSheets(BracketScene scene)
     private ImmutableArray<SheetBlock>? Views(Bounds room, Bounds? spare, DrawingScale flatScale, DrawingScale formedScale)
     {
         // The isometric view carries no dimensions: rather than the others it goes down in scale, and says so.
-        var smaller = Scales.First(s => s.Factor < formedScale.Factor);
+        var smaller = Scales.Where(s => s.Factor < formedScale.Factor).DefaultIfEmpty(formedScale).First();
         return Views(room, spare, flatScale, formedScale, _formed.Isometric(formedScale))
             ?? Views(room, spare, flatScale, formedScale, _formed.IsometricNamed(smaller));
     }
