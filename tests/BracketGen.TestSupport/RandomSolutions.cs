@@ -76,8 +76,13 @@ public static class RandomSolutions
 
     /// <summary>Whether a hole runs into another one or over the edge: no region, whatever the checks would say.</summary>
     private static bool HolesMeet(Bracket bracket) => bracket.Holes.Any(h =>
-        bracket.Holes.Any(o => o != h && h.Flange == o.Flange && h.Centre.DistanceTo(o.Centre) < (h.Diameter + o.Diameter) / 2 + 0.5)
+        bracket.Holes.Any(o => o != h && h.Flange == o.Flange && Reach(h, o.Centre) < (h.Diameter + o.Diameter) / 2 + 0.5)
         || !h.IsSlot && bracket.Flat.Blank.Outline.DistanceTo(h.Centre) < h.Diameter / 2 + 0.2);
+
+    /// <summary>Distance from a hole's centre, or the middle line of a slot, to a point.</summary>
+    private static double Reach(BracketHole hole, Vector2 point) => hole.Towards is { } way
+        ? point.DistanceTo(hole.Centre + Math.Max(0, way.Dot(point - hole.Centre)) * way)
+        : point.DistanceTo(hole.Centre);
 
     private static Solution SolutionOf(Job job, Candidate candidate, Bracket bracket, IEnumerable<Design.Check> checks)
     {

@@ -61,7 +61,7 @@ internal sealed class MainSheets(BracketScene scene)
         return
             from flat in Enumerable.Range(0, scales.Length)
             from formed in Enumerable.Range(0, scales.Length)
-            where Math.Abs(flat - formed) <= 1
+            where Math.Abs(flat - formed) <= (IsPlate ? 0 : 1)
             orderby Math.Max(flat, formed), flat + formed, flat
             select (scales[flat], scales[formed]);
     }
