@@ -100,8 +100,8 @@ internal sealed class DrawingText(BracketScene scene)
         };
     }
 
-    /// <summary>The bend table; null for a flat plate.</summary>
-    public SheetBlock? Bends()
+    /// <summary>The bend table, its entries wrapped until it is no wider than a width if they can be; null for a flat plate.</summary>
+    public SheetBlock? Bends(double width)
     {
         if (scene.Flat.Bends.IsEmpty)
         {
@@ -130,7 +130,8 @@ internal sealed class DrawingText(BracketScene scene)
             header.InsertRange(5, ["Line from", "to"]);
         }
 
-        return SheetTable.Draw("Bends", header, rows, [2, 4], maximumWidth: 44);
+        var tables = ((double[])[44, 34, 26, 20]).Select(w => SheetTable.Draw("Bends", header, rows, [2, 4], maximumWidth: w)).ToArray();
+        return tables.FirstOrDefault(t => t.Bounds.Width <= width) ?? tables[^1];
     }
 
     private static bool IsOblique(Bend bend) => !FlatView.IsLevel(bend) && !FlatView.IsUpright(bend);

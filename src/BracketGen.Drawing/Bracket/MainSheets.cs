@@ -183,11 +183,14 @@ internal sealed class MainSheets(BracketScene scene)
             : (blocks.ToImmutable(), new(frame.Min, new(left - Gap, frame.Max.Y)), new(new(left, Math.Min(y, frame.Max.Y)), frame.Max));
     }
 
+    /// <summary>Tables are not squeezed below this (mm on paper): it is what the title block is wide.</summary>
+    private const double LeastTableWidth = TitleBlock.Width - Gap;
+
     /// <summary>Tables beside each other where they fit into a width, below each other where they do not.</summary>
     private IEnumerable<SheetBlock[]> Tables(double width)
     {
         var holes = _text.Holes();
-        if (_text.Bends() is not { } bends)
+        if (_text.Bends(Math.Max(width, LeastTableWidth)) is not { } bends)
         {
             return [[holes]];
         }

@@ -77,6 +77,7 @@ internal sealed class Template
     private SheetPage DrawTile((int X, int Y, Vector2 Shift) tile, int firstSheet, int sheet, int sheets)
     {
         var space = new FreeSpace(Clipped(tile.Shift)) { Room = _room };
+        space.Add(Marks(tile));
         foreach (var (centre, radius, name) in _holes)
         {
             var at = centre + tile.Shift;
@@ -107,7 +108,6 @@ internal sealed class Template
 
         return new SheetPage(_format, false)
             .With(space.Items)
-            .With(Marks(tile))
             .With(HeadBlock(tile, firstSheet, sheet, sheets))
             .With(ScaleBar.Millimetres(100).LowerLeftAt(new(Margin, Margin)))
             .With(ScaleBar.Inches(3).LowerRightAt(new(_format.Width - Margin, Margin)));
