@@ -10,7 +10,7 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Drawing;
 
 /// <summary>What a bracket's drawing says in words: title block, tables, notes, warnings.</summary>
-internal sealed class DrawingText(BracketScene scene)
+internal sealed class DrawingText(BracketScene scene, string? remark)
 {
     private readonly ValueFormat _value = scene.Value;
 
@@ -168,6 +168,11 @@ internal sealed class DrawingText(BracketScene scene)
                 ? "Grain direction across the bend."
                 : $"Grain direction across bend {BracketScene.NameOf(0)}.");
             notes.Insert(3, $"Bend allowance: {string.Join("; ", bends.Select(b => b.Rule.Name).Distinct())}. Bend a test strip first. UP is towards the eye.");
+        }
+
+        if (remark is not null)
+        {
+            notes.Add(remark);
         }
 
         return Sheet.Notes.Numbered("Notes", notes, width);

@@ -78,14 +78,11 @@ internal sealed class Template
     {
         var space = new FreeSpace(Clipped(tile.Shift)) { Room = _room };
         space.Add(Marks(tile));
-        foreach (var (centre, radius, name) in _holes)
+        var holes = _holes.Select(h => h with { Centre = h.Centre + tile.Shift }).Where(h => _room.Grow(-h.Radius - 3).Holds(new(h.Centre, h.Centre))).ToList();
+        space.Add(holes.SelectMany(h => Dimensions.CentreMark(h.Centre, h.Radius)));
+        foreach (var (centre, radius, name) in holes)
         {
-            var at = centre + tile.Shift;
-            if (_room.Grow(-radius - 3).Holds(new(at, at)))
-            {
-                space.Add(Dimensions.CentreMark(at, radius));
-                space.AddLabel(name, at, radius, TextHeight.Normal, FontWeight.Bold);
-            }
+            space.AddLabel(name, centre, radius, TextHeight.Normal, FontWeight.Bold);
         }
 
         for (var i = 0; i < _bends.Length; i++)
