@@ -154,6 +154,25 @@ public class BracketDrawingTests
     }
 
     [Fact]
+    public void NothingThatTheShopNeedsIsLeftOut() => RandomSolutions.Each(int.MaxValue, solution =>
+    {
+        var bracket = solution.Bracket!;
+        var value = ValueFormat.Of(solution.Job.Units == LengthUnit.Inch ? DrawingUnits.Inch : DrawingUnits.Millimetre);
+        var texts = BracketDrawing.Compose(solution, new() { WithTemplate = false })
+            .SelectMany(p => p.Items).OfType<TextItem>().Select(t => t.Text).ToList();
+        Assert.All(bracket.Holes, h => Assert.True(texts.Count(t => t == h.Name) >= 2, $"Hole {h.Name} is not named in view and table."));
+        Assert.All(bracket.Flat.Bends.Select((b, i) => $"B{i + 1} {(b.IsUp ? "UP" : "DOWN")}"), n => Assert.Contains(texts, t => t.StartsWith(n, StringComparison.Ordinal)));
+        Assert.Contains("S", texts);
+        Assert.Contains(value.Thickness(bracket.Flat.Thickness), texts);
+        foreach (var arc in bracket.Flat.Blank.Outline.Segments.OfType<ArcSegment>())
+        {
+            // The bottom of a slot is half its width, which the hole table gives.
+            var isBottom = bracket.Stop.IsSlot && arc.Centre.DistanceTo(bracket.Stop.Centre) < 1e-6 && arc.Sweep.Radians < 0;
+            Assert.True(isBottom || texts.Any(t => t.Contains(value.Radius(arc.Radius))), $"The radius {arc.Radius} is not given.");
+        }
+    });
+
+    [Fact]
     public void NoBracketIsSaidPlainly()
     {
         var error = Assert.Throws<ArgumentException>(() => Compose(ExampleSolutions.First with { Bracket = null }));
