@@ -1,4 +1,6 @@
 using BracketGen.Design;
+using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Result;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
@@ -30,18 +32,25 @@ public class CutFileTests(ExampleOutputs outputs)
         using var place = new Workplace();
 
         // Any bracket that the search shaped, not only the best: what is wrong in one of them is wrong in the program.
-        var solutions = RandomSolutions.Shaped.Draw(260, stream: 7)
+        var solutions = RandomSolutions.FirstShaped.Draw(180, stream: 7)
+            .Concat(RandomSolutions.Shaped.Draw(60, stream: 8))
             .OfType<Solution>()
             .Take(200)
             .Select((solution, i) => (Name: $"random-{i:000}", solution))
             .ToDictionary(s => s.Name, s => s.solution);
         Assert.Equal(200, solutions.Count);
-        Assert.True(solutions.Values.Count(s => s.Bracket!.Flat.Bends.Length == 1) > 20, "too few with a bend");
+        Assert.All(new[] { 1, 2 }, bends => Assert.True(
+            solutions.Values.Count(s => s.Bracket!.Flat.Bends.Length == bends) > 2, $"too few with {bends} bends"));
         Assert.Contains(solutions.Values, s => s.Job.Units == LengthUnit.Inch);
         foreach (var (name, solution) in solutions)
         {
-            var files = JobFiles.Of(solution, [.. solution.Dangers.Select(d => d.Id)]);
-            OutputFolder.Write(place.PathOf("output", name), files.Written, files.Withheld);
+            OutputFolder.Write(
+                place.PathOf("output", name),
+                [
+                    (Workplace.CutFile, new DxfWriter().Write(FlatPatternDxf.Compose(solution.Bracket!, solution.Job, []))),
+                    (Workplace.ResultFile, ResultJson.Write(solution, [])),
+                ],
+                []);
         }
 
         var found = FoldBack.Of(place.Output);
