@@ -30,6 +30,12 @@ public static class RandomSolutions
         return SolutionOf(job, candidate, candidate.Bracket, [.. candidate.QuickChecks, .. inSpace]);
     });
 
+    /// <summary>One of the first brackets that the search comes upon, which saves the shaping of all the others: flat or bent once.</summary>
+    public static readonly Gen<Solution?> FirstShaped = Gen.Select(RandomJobs.Job, Gen.Int[1, 30], (job, count) =>
+        CandidateSearch.AtMidRange(job, job.Body.OpeningCounterClockwise).Take(count).LastOrDefault() is { } candidate
+            ? SolutionOf(job, candidate, candidate.Bracket, candidate.QuickChecks)
+            : null);
+
     /// <summary>Flat plates from short to longer than a sheet of paper.</summary>
     public static readonly Gen<Solution?> Plates = Gen.Select(
         RandomJobs.Job, Gen.Double[25, 80], Gen.Int[0, 5], Gen.Double[-3.2, 3.2],
