@@ -11,7 +11,7 @@ public static class Designer
     /// <summary>Solves <paramref name="job"/>: the best bracket that passes every check, or the one that fails least.</summary>
     public static Solution Solve(Job job)
     {
-        var body = job.Body.OpeningCounterClockwise;
+        var body = job.Body.OpeningCounterClockwise();
         var mirrored = job.Body.Opens == OpeningSense.Clockwise;
         var candidates = CandidateSearch.All(job, body);
         var best = Pick(job, body, candidates);
@@ -21,8 +21,8 @@ public static class Designer
         {
             Job = job,
             Travel = travel,
-            Placement = mirrored ? best?.Candidate.Placement.MirroredInY : best?.Candidate.Placement,
-            Bracket = mirrored ? best?.Candidate.Bracket.MirroredInY : best?.Candidate.Bracket,
+            Placement = mirrored ? best?.Candidate.Placement.Mirrored() : best?.Candidate.Placement,
+            Bracket = mirrored ? best?.Candidate.Bracket.Mirrored() : best?.Candidate.Bracket,
             Checks = checks,
             Remedy = TravelRemedy.For(travel, job.Preferences.OverTravelReserve),
             CandidateCount = candidates.Count,
@@ -32,7 +32,7 @@ public static class Designer
     /// <summary>The travel verdict alone: what the pedal does, with the stop where the cable would want it, bracket or not.</summary>
     public static (Travel Travel, ImmutableArray<Check> Checks, TravelRemedy? Remedy) CheckTravel(Job job)
     {
-        var body = job.Body.OpeningCounterClockwise;
+        var body = job.Body.OpeningCounterClockwise();
         var travel = NominalTravel(job, body);
         return (travel, [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel)],
             TravelRemedy.For(travel, job.Preferences.OverTravelReserve));

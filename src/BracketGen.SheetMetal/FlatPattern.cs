@@ -23,10 +23,10 @@ public sealed record FlatPattern
     public int FlangeCount => Bends.Length + 1;
 
     /// <summary>Seen from the other end of the x axis: what a mirrored vehicle needs.</summary>
-    public FlatPattern MirroredInX => this with
+    public FlatPattern Mirrored() => this with
     {
         Blank = Blank.MirroredInX,
-        Bends = [.. Bends.Select(b => b.MirroredInX)],
+        Bends = [.. Bends.Select(b => b.Mirrored())],
     };
 
     /// <summary>Shifted by <paramref name="by"/> (mm).</summary>

@@ -28,18 +28,18 @@ public class FoldBackTests
         var landed = 0;
         RandomJobs.Job.Check(3000, job =>
         {
-            var body = job.Body.OpeningCounterClockwise;
+            var body = job.Body.OpeningCounterClockwise();
             foreach (var candidate in CandidateSearch.AtMidRange(job, body).Take(4))
             {
                 Lands(candidate.Bracket, candidate.Placement, body);
-                Lands(candidate.Bracket.MirroredInY, candidate.Placement.MirroredInY, Mirror(body));
+                Lands(candidate.Bracket.Mirrored(), candidate.Placement.Mirrored(), Mirror(body));
                 landed++;
             }
         });
         Assert.True(landed > 6000, $"only {landed} brackets were shaped");
     }
 
-    private static ThrottleBody Mirror(ThrottleBody body) => body with { Mount = body.Mount.MirroredInY };
+    private static ThrottleBody Mirror(ThrottleBody body) => body with { Mount = body.Mount.Mirrored() };
 
     private static void Lands(Bracket bracket, StopPlacement placement, ThrottleBody body)
     {

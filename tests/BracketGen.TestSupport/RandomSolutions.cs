@@ -13,7 +13,7 @@ public static class RandomSolutions
     /// <summary>Any of the brackets that the search shaped: most with one bend, some flat.</summary>
     public static readonly Gen<Solution?> Shaped = Gen.Select(RandomJobs.Job, Gen.Double[0, 1], Gen.Int[0, 3], (job, pick, checks) =>
     {
-        var body = job.Body.OpeningCounterClockwise;
+        var body = job.Body.OpeningCounterClockwise();
         var candidates = CandidateSearch.All(job, body);
         if (candidates.Count == 0)
         {
@@ -81,8 +81,8 @@ public static class RandomSolutions
         {
             Job = job,
             Travel = candidate.Travel,
-            Placement = mirrored ? candidate.Placement.MirroredInY : candidate.Placement,
-            Bracket = mirrored ? bracket.MirroredInY : bracket,
+            Placement = mirrored ? candidate.Placement.Mirrored() : candidate.Placement,
+            Bracket = mirrored ? bracket.Mirrored() : bracket,
             Checks = [.. checks],
             Remedy = TravelRemedy.For(candidate.Travel, job.Preferences.OverTravelReserve),
             CandidateCount = 1,

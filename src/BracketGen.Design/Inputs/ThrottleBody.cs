@@ -35,13 +35,13 @@ public sealed record ThrottleBody
     /// The body as the solvers take it, opening counter-clockwise: itself, or mirrored in the plane y = 0. What is found for it
     /// is mirrored back before anyone sees it.
     /// </summary>
-    public ThrottleBody OpeningCounterClockwise => Opens == OpeningSense.CounterClockwise
+    public ThrottleBody OpeningCounterClockwise() => Opens == OpeningSense.CounterClockwise
         ? this
         : this with
         {
             Opens = OpeningSense.CounterClockwise,
-            Quadrant = Quadrant.MirroredInY,
-            Mount = Mount.MirroredInY,
-            KeepOuts = [.. KeepOuts.Select(k => k.MirroredInY)],
+            Quadrant = Quadrant.Mirrored(),
+            Mount = Mount.Mirrored(),
+            KeepOuts = [.. KeepOuts.Select(k => k.Mirrored())],
         };
 }
