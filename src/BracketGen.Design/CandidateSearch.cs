@@ -18,19 +18,29 @@ public static class CandidateSearch
     {
         var usable = UsableShift(job);
         var found = AtMidRange(job, body).ToList();
-        if (usable > 0 && !found.Any(c => c.QuickChecks.All(k => k.Passes || k.Kind == CheckKind.Advice)))
+        if (!found.Any(Promising))
         {
-            found.AddRange(Shaped(job, body, Placements(job, body, [-usable, usable])));
+            double[] shifts = usable > 0 ? [-usable, usable] : [];
+            found.AddRange(Shaped(job, body, Placements(job, body, shifts), 1));
+            found.AddRange(Shaped(job, body, Placements(job, body, shifts), 2));
         }
 
         return [.. found.OrderBy(c => c.Cost)];
     }
 
-    /// <summary>The candidates with the adjuster at mid range, and flat plates wherever it can reach one; made one by one as asked for.</summary>
+    /// <summary>
+    /// The candidates with the adjuster at mid range, and flat plates wherever it can reach one; made one by one as asked for, the
+    /// fewest bends first.
+    /// </summary>
     public static IEnumerable<Candidate> AtMidRange(Job job, ThrottleBody body) =>
-        Shaped(job, body, Level(job, body, UsableShift(job)).Concat(Placements(job, body, [0])));
+        Shaped(job, body, Level(job, body, UsableShift(job)), 0)
+            .Concat(Shaped(job, body, Placements(job, body, [0]), 1))
+            .Concat(Shaped(job, body, Placements(job, body, [0]), 2));
 
-    private static IEnumerable<Candidate> Shaped(Job job, ThrottleBody body, IEnumerable<StopPlacement> placements)
+    /// <summary>Whether nothing stands against a candidate but what only the checks in space can tell.</summary>
+    public static bool Promising(Candidate candidate) => candidate.QuickChecks.All(c => c.Passes || c.Kind == CheckKind.Advice);
+
+    private static IEnumerable<Candidate> Shaped(Job job, ThrottleBody body, IEnumerable<StopPlacement> placements, int bends)
     {
         foreach (var placement in placements)
         {
@@ -38,7 +48,7 @@ public static class CandidateSearch
                 body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value);
             List<Check> travelChecks = [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel)];
             var tension = LargestTension(body, travel);
-            foreach (var bracket in Brackets(job, body, placement))
+            foreach (var bracket in Brackets(job, body, placement, bends))
             {
                 yield return new(
                     placement, travel, bracket,
@@ -106,52 +116,58 @@ public static class CandidateSearch
         }
     }
 
-    private static IEnumerable<Bracket> Brackets(Job job, ThrottleBody body, StopPlacement placement)
+    private static IEnumerable<Bracket> Brackets(Job job, ThrottleBody body, StopPlacement placement, int bends)
     {
         var frame = BracketShape.MountFrame(body.Mount);
         foreach (var stock in StockAllowed(job))
         {
-            var plate = new BracketShape.Choice(body.Mount, placement, job.Vehicle.Cable, job.Preferences, stock, null);
-            foreach (var seatOnTop in new[] { true, false })
+            var choice = new BracketShape.Choice(body.Mount, placement, job.Vehicle.Cable, job.Preferences, stock, null);
+            var shaped = bends switch
             {
-                var bottom = BracketShape.StopBottom(placement, stock.Thickness, seatOnTop);
-                if (bottom.Normal.Dot(frame.Z) > 1 - 1e-12 && Math.Abs(frame.ToLocal(bottom.Point).Z) < Tolerance.Point
-                    && BracketShape.Make(plate, [], seatOnTop, []) is { } flat)
-                {
-                    yield return flat;
-                }
-
-                foreach (var die in job.Shop.Dies.Where(d => d.Suits(stock.Thickness)))
-                {
-                    foreach (var bracket in OneBend(plate with { Die = die }, die, job.Shop, frame, bottom, seatOnTop))
-                    {
-                        yield return bracket;
-                    }
-                }
+                0 => Plates(choice, frame),
+                1 => DiesFor(job.Shop, stock).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.OneBend, Widths)),
+                _ => DiesFor(job.Shop, stock).Take(1).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.TwoBends, [0, 1])),
+            };
+            foreach (var bracket in shaped)
+            {
+                yield return bracket;
             }
         }
     }
 
-    private static IEnumerable<Bracket> OneBend(
-        BracketShape.Choice choice, PressBrakeDie die, Shop shop, Frame frame, Plane bottom, bool seatOnTop)
+    private static IEnumerable<Bracket> Plates(BracketShape.Choice choice, Frame frame)
     {
-        var rule = shop.RuleFor(choice.Stock, die.InsideRadius);
-        foreach (var up in new[] { true, false })
+        foreach (var seatOnTop in new[] { true, false })
         {
-            if (Joint.Between(frame, bottom, up, choice.Stock.Thickness, die.InsideRadius, rule) is not { } joint)
+            if (Layouts.IsLevel(frame, BracketShape.StopBottom(choice.Placement, choice.Stock.Thickness, seatOnTop))
+                && BracketShape.Make(choice, [], seatOnTop, []) is { } plate)
             {
-                continue;
+                yield return plate;
             }
+        }
+    }
 
-            foreach (var width in Widths)
+    private static IEnumerable<Bracket> Bent(
+        BracketShape.Choice choice, Frame frame, Shop shop,
+        Func<BracketShape.Choice, Frame, BendRule, IEnumerable<Layouts.Chain>> layouts, double[] widths)
+    {
+        var rule = shop.RuleFor(choice.Stock, choice.Die!.InsideRadius);
+        foreach (var chain in layouts(choice, frame, rule))
+        {
+            foreach (var width in widths)
             {
-                if (BracketShape.Make(choice, [joint], seatOnTop, [width]) is { } bracket)
+                if (BracketShape.Make(choice, chain.Joints, chain.SeatOnTop, [.. chain.Joints.Select(_ => width)]) is { } bracket)
                 {
                     yield return bracket;
                 }
             }
         }
     }
+
+    // The narrowest die that suits gives the tightest bend, which is what a short flange wants; the next one is kinder to the sheet.
+    private static IEnumerable<PressBrakeDie> DiesFor(Shop shop, Stock stock) =>
+        shop.Dies.Where(d => d.Suits(stock.Thickness)).OrderBy(d => d.Opening)
+            .OrderBy(d => d.InsideRadius < stock.Material.LeastRadiusAcrossGrain * stock.Thickness).Take(2);
 
     private static IEnumerable<Stock> StockAllowed(Job job) => job.Shop.Stock.Where(s =>
         s.Thickness >= job.Preferences.LeastThickness && s.Thickness <= job.Preferences.MostThickness

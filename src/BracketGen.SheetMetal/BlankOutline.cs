@@ -20,14 +20,87 @@ public static class BlankOutline
     public static Contour? Draw(
         IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight, double cornerRadius)
     {
+        if (!KeepApart(bends, discs, straight))
+        {
+            return null;
+        }
+
         var corners = new HashSet<Vector2>();
-        var chain = Around(0, null, bends, discs, straight, corners);
-        return chain is null ? null : RoundCorners(new Contour(chain), corners, straight, cornerRadius);
+        var flanges = new Contour?[discs.Count];
+        var chain = Around(0, null, bends, discs, straight, corners, flanges);
+        return chain is null || bends.Count > 1 && Overlaps(flanges, bends, straight)
+            ? null
+            : RoundCorners(new Contour(chain), corners, straight, cornerRadius);
+    }
+
+    // Quick: what must have metal stays clear of the bends at either end of its flange, and so do the bends of each other.
+    private static bool KeepApart(IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight)
+    {
+        const double slack = 1e-9;
+        foreach (var bend in bends)
+        {
+            double before = -straight + slack, behind = bend.Allowance + straight - slack;
+            foreach (var disc in discs[bend.From])
+            {
+                if (bend.Depth(disc.Centre) + disc.Radius > before)
+                {
+                    return false;
+                }
+            }
+
+            foreach (var disc in discs[bend.To])
+            {
+                if (bend.Depth(disc.Centre) - disc.Radius < behind)
+                {
+                    return false;
+                }
+            }
+
+            foreach (var next in bends)
+            {
+                if (next.From == bend.To && (
+                    bend.Depth(NearEnd(next, next.Start, straight)) < behind || bend.Depth(NearEnd(next, next.End, straight)) < behind
+                    || next.Depth(FarEnd(bend, bend.Start, straight)) > before || next.Depth(FarEnd(bend, bend.End, straight)) > before))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
+    // In the flat, no flange may come nearer than the straight edge to one it does not hang on, or to the bend of another.
+    private static bool Overlaps(Contour?[] flanges, IReadOnlyList<Bend> bends, double gap)
+    {
+        for (var i = 0; i < flanges.Length; i++)
+        {
+            for (var j = i + 1; j < flanges.Length; j++)
+            {
+                var joined = bends.Any(b => b.From == i && b.To == j);
+                if (!joined && flanges[i] is { } one && flanges[j] is { } other && ConvexGap.Between(one, other) < gap)
+                {
+                    return true;
+                }
+            }
+
+            foreach (var bend in bends.Where(b => b.From != i && b.To != i))
+            {
+                Vector2 across = bend.Allowance * bend.Across;
+                var strip = Contour.Polygon([bend.End, bend.Start, bend.Start + across, bend.End + across]);
+                if (flanges[i] is { } flange && ConvexGap.Between(flange, strip) < gap)
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     private static List<Segment>? Around(
         int flange, Bend? hangsOn, IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight,
-        HashSet<Vector2> corners)
+        HashSet<Vector2> corners, Contour?[] flanges)
     {
         var own = bends.Where(b => b.From == flange).ToList();
         var all = discs[flange].ToList();
@@ -48,7 +121,9 @@ public static class BlankOutline
             return null;
         }
 
-        var outline = TangentOutline.Around(all).Segments.ToList();
+        var whole = TangentOutline.Around(all);
+        flanges[flange] = whole;
+        var outline = whole.Segments.ToList();
         if (hangsOn is not null)
         {
             Vector2 from = FarEnd(hangsOn, hangsOn.Start, straight), to = FarEnd(hangsOn, hangsOn.End, straight);
@@ -65,7 +140,7 @@ public static class BlankOutline
         {
             Vector2 from = NearEnd(bend, bend.End, straight), to = NearEnd(bend, bend.Start, straight);
             var edge = FindEdge(outline, from, to);
-            var beyond = edge < 0 ? null : Around(bend.To, bend, bends, discs, straight, corners);
+            var beyond = edge < 0 ? null : Around(bend.To, bend, bends, discs, straight, corners, flanges);
             if (beyond is null)
             {
                 return null;

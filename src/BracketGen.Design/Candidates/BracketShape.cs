@@ -65,14 +65,15 @@ public static class BracketShape
         var bends = new List<Bend>();
         for (var i = 0; i < last; i++)
         {
-            var (from, to) = ExtentOf(joints[i], discs[i], discs[i + 1], bends.LastOrDefault(), widths[i]);
+            var (from, to) = ExtentOf(
+                joints[i], discs[i], discs[i + 1], bends.LastOrDefault(), i + 1 < last ? joints[i + 1] : null, discs[last], widths[i]);
             bends.Add(joints[i].ToBend(i, from, to));
         }
 
         var outline = BlankOutline.Draw(bends, discs, StraightBesideBend(thickness), choice.Preferences.CornerRadius);
         var stopHole = StopHole(seat, last, stop, bolts, bends, thickness);
         outline = outline is not null && stopHole.Towards is { } towards
-            ? Notch.Cut(outline, stop, towards, seat.Opening)
+            ? Notch.Cut(outline, stop, towards, seat.Opening) is { } slotted ? RoundMouth(slotted) : null
             : outline;
         if (outline is null || bolts.Any(b => !outline.Contains(b.Centre) || outline.DistanceTo(b.Centre) < b.Diameter / 2 + Tolerance.Point))
         {
@@ -97,13 +98,39 @@ public static class BracketShape
         };
     }
 
+    // The two sharp corners where an open slot meets the edge; the cut puts the slot's three pieces last.
+    private static Contour RoundMouth(Contour slotted)
+    {
+        foreach (var back in new[] { 1, 4 })
+        {
+            for (var radius = MouthRadius; radius > MouthRadius / 5; radius /= 2)
+            {
+                var index = slotted.Segments.Length - back - (back == 4 ? 1 : 0);
+                if (index >= 0 && Fillet.Round(slotted, index, radius) is { } rounded)
+                {
+                    slotted = rounded;
+                    break;
+                }
+            }
+        }
+
+        return slotted;
+    }
+
+    /// <summary>Radius (mm) at the mouth of a slot: what a hand does not cut itself on (common practice, no source).</summary>
+    private const double MouthRadius = 1;
+
     private static BracketHole BoltHole(MountHole hole, int index, Vector2 centre)
     {
-        var diameter = hole.Thread.ClearanceMedium;
-        var metal = Math.Max(
-            Math.Max(hole.BossDiameter / 2, hole.Thread.WasherDiameter / 2 + 1), HoleDistances.CentreToEdge(diameter));
-        return new(((char)('A' + index)).ToString(), HolePurpose.Bolt, 0, centre, diameter, null, hole.Thread, metal);
+        return new(
+            ((char)('A' + index)).ToString(), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium, null, hole.Thread,
+            BoltMetalRadius(hole));
     }
+
+    /// <summary>Radius of metal (mm) wanted around a bolt hole: its boss, its washer with a millimetre to spare, its edge distance.</summary>
+    public static double BoltMetalRadius(MountHole hole) => Math.Max(
+        Math.Max(hole.BossDiameter / 2, hole.Thread.WasherDiameter / 2 + 1),
+        HoleDistances.CentreToEdge(hole.Thread.ClearanceMedium));
 
     private static BracketHole StopHole(
         StopSeat seat, int flange, Vector2 centre, List<BracketHole> bolts, List<Bend> bends, double thickness)
@@ -125,28 +152,25 @@ public static class BracketShape
         return Enumerable.Range(0, 24).Select(i => Vector2.FromPolar(1, Angle.FromDegrees(15 * i))).MaxBy(Room);
     }
 
+    // How long a bend is: from as long as what hangs behind it to as long as all beside it. A middle flange holds nothing of its
+    // own; it carries the stop, and stands on the bend before it.
     private static (double From, double To) ExtentOf(
-        Joint joint, List<Disc> before, List<Disc> behind, Bend? previous, double width)
+        Joint joint, List<Disc> before, List<Disc> behind, Bend? previous, Joint? next, List<Disc> stop, double width)
     {
-        var (near, far) = (SpanOf(before, joint.Along), SpanOf(behind, joint.Along));
-        if (before.Count == 0 && previous is not null)
+        var near = before.Count > 0 ? SpanOf(before, joint.Along) : SpanOf([previous!.Start, previous.End], joint.Along);
+        var far = behind.Count > 0 ? SpanOf(behind, joint.Along) : near;
+        if (behind.Count == 0 && next is not null && Math.Abs(next.Across.Dot(joint.Across)) > 0.5)
         {
-            near = SpanOfPoints([previous.Start, previous.End], joint.Along);
-        }
-
-        if (behind.Count == 0)
-        {
-            far = near;
+            far = SpanOf(stop, joint.Along); // Parallel bends: the middle flange may be as narrow as the stop.
         }
 
         var (wideFrom, wideTo) = (Math.Min(near.From, far.From), Math.Max(near.To, far.To));
         return (far.From + width * (wideFrom - far.From), far.To + width * (wideTo - far.To));
     }
 
-    private static (double From, double To) SpanOf(List<Disc> discs, Vector2 along) => discs.Count == 0
-        ? (0, 0)
-        : (discs.Min(d => d.Centre.Dot(along) - d.Radius), discs.Max(d => d.Centre.Dot(along) + d.Radius));
+    private static (double From, double To) SpanOf(List<Disc> discs, Vector2 along) =>
+        (discs.Min(d => d.Centre.Dot(along) - d.Radius), discs.Max(d => d.Centre.Dot(along) + d.Radius));
 
-    private static (double From, double To) SpanOfPoints(Vector2[] points, Vector2 along) =>
+    private static (double From, double To) SpanOf(Vector2[] points, Vector2 along) =>
         (points.Min(p => p.Dot(along)), points.Max(p => p.Dot(along)));
 }
