@@ -17,13 +17,15 @@ public static class Designer
         var best = Pick(job, body, candidates);
         var travel = best?.Candidate.Travel ?? NominalTravel(job, body);
         var checks = best?.Checks ?? [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job, body)];
+        var mechanism = MechanismReport.Of(job, travel, best?.Candidate.Placement, best?.Candidate.Bracket);
         return new()
         {
             Job = job,
+            Mechanism = mechanism,
             Travel = travel,
             Placement = mirrored ? best?.Candidate.Placement.Mirrored() : best?.Candidate.Placement,
             Bracket = mirrored ? best?.Candidate.Bracket.Mirrored() : best?.Candidate.Bracket,
-            Checks = checks,
+            Checks = [.. checks, .. mechanism.Checks],
             Remedy = TravelRemedy.For(travel, job.Preferences.OverTravelReserve),
             CandidateCount = candidates.Count,
         };

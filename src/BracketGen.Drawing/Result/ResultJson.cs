@@ -84,6 +84,8 @@ public static class ResultJson
         {
             CheckUnit.Length => ("mm", 1.0),
             CheckUnit.Angle => ("deg", 180 / Math.PI),
+            CheckUnit.Force => ("N", 1.0),
+            CheckUnit.Voltage => ("V", 1.0),
             _ => ("1", 1.0),
         };
         return new(
