@@ -16,6 +16,7 @@ var root = new RootCommand(
 {
     MakeCommand.Create(),
     TravelCommand.Create(),
+    FittedCommand.Create(),
 };
 var parsed = root.Parse(args);
 return parsed.Errors.Count > 0 ? CommandLineErrors.Report(parsed) : parsed.Invoke();
