@@ -16,6 +16,7 @@ var root = new RootCommand(
 {
     MakeCommand.Create(),
     TravelCommand.Create(),
+    FittedCommand.Create(),
 };
 var parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)

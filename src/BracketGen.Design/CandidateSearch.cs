@@ -62,7 +62,7 @@ public static class CandidateSearch
         {
             var travel = Travel.Solve(
                 body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value);
-            List<Check> travelChecks = [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel)];
+            List<Check> travelChecks = [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), .. MechanismChecks.OfPlacement(job, travel, placement)];
             var tension = LargestTension(body, travel);
             foreach (var bracket in Brackets(job, body, placement, bends))
             {

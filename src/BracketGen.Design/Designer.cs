@@ -13,7 +13,7 @@ public static class Designer
     /// <param name="choice">Number of the offer to take, 1 for the best; the last one where there are not so many.</param>
     public static Solution Solve(Job job, int choice = 1)
     {
-        var body = job.Body.OpeningCounterClockwise;
+        var body = job.Body.OpeningCounterClockwise();
         var mirrored = job.Body.Opens == OpeningSense.Clockwise;
         var candidates = CandidateSearch.All(job, body);
         IEnumerable<Check> InSpace(Candidate c) => BracketChecks.InSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences);
@@ -21,13 +21,16 @@ public static class Designer
         var number = Math.Clamp(choice, 1, Math.Max(1, offers.Length));
         var taken = offers.Length > 0 ? offers[number - 1] : LeastFaulty(candidates, InSpace);
         var travel = taken?.Candidate.Travel ?? NominalTravel(job, body);
+        var checks = taken?.Checks ?? [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job, body)];
+        var mechanism = MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket);
         return new()
         {
             Job = job,
+            Mechanism = mechanism,
             Travel = travel,
-            Placement = mirrored ? taken?.Candidate.Placement.MirroredInY : taken?.Candidate.Placement,
-            Bracket = mirrored ? taken?.Candidate.Bracket.MirroredInY : taken?.Candidate.Bracket,
-            Checks = taken?.Checks ?? [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job, body)],
+            Placement = mirrored ? taken?.Candidate.Placement.Mirrored() : taken?.Candidate.Placement,
+            Bracket = mirrored ? taken?.Candidate.Bracket.Mirrored() : taken?.Candidate.Bracket,
+            Checks = [.. checks, .. mechanism.Checks],
             Remedy = TravelRemedy.For(travel, job.Preferences.OverTravelReserve),
             CandidateCount = candidates.Count,
             Offers = offers,
@@ -39,7 +42,7 @@ public static class Designer
     /// <summary>The travel verdict alone: what the pedal does, with the stop where the cable would want it, bracket or not.</summary>
     public static (Travel Travel, ImmutableArray<Check> Checks, TravelRemedy? Remedy) CheckTravel(Job job)
     {
-        var body = job.Body.OpeningCounterClockwise;
+        var body = job.Body.OpeningCounterClockwise();
         var travel = NominalTravel(job, body);
         return (travel, [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel)],
             TravelRemedy.For(travel, job.Preferences.OverTravelReserve));

@@ -16,6 +16,9 @@ public sealed record Solution
     /// <summary>What the pedal does to the valve.</summary>
     public required Travel Travel { get; init; }
 
+    /// <summary>The whole mechanism at that stop; null only where nobody asked for it.</summary>
+    public MechanismReport? Mechanism { get; init; }
+
     /// <summary>Where the stop is; null where no bracket could be shaped.</summary>
     public required StopPlacement? Placement { get; init; }
 

@@ -26,4 +26,34 @@ public sealed record Cable
 
     /// <summary>Least bend radius of the outer (mm).</summary>
     public required double LeastBendRadius { get; init; }
+
+    /// <summary>Largest change of the wire's direction over the sweep that the outer's end stands without side load wearing it (rad).</summary>
+    /// <remarks>Default 5° (common practice, no source).</remarks>
+    public double WanderLimit { get; init; } = 5 * Math.PI / 180;
+
+    /// <summary>Friction coefficient of the wire in the outer.</summary>
+    /// <remarks>Default 0.12 ± 0.04, a steel wire in a plastic liner (common practice, no source); dry steel in steel has twice that.</remarks>
+    public Measured Friction { get; init; } = new(0.12, 0.04);
+
+    /// <summary>All bends of the outer added without sign (rad), where no route is computed.</summary>
+    /// <remarks>Default 180° (common practice, no source): out of the bulkhead and round to the engine.</remarks>
+    public double TotalBend { get; init; } = Math.PI;
+
+    /// <summary>Modulus of elasticity of the wire's metal (MPa).</summary>
+    /// <remarks>Default 200,000, steel.</remarks>
+    public double WireModulus { get; init; } = 200_000;
+
+    /// <summary>Effective metal in the wire's circle, 0 to 1.</summary>
+    /// <remarks>Default 0.6, a strand of thin wires with the give of its lay (common practice, no source).</remarks>
+    public double WireFill { get; init; } = 0.6;
+
+    /// <summary>Stiffness of the whole outer against being pushed together (N/mm).</summary>
+    /// <remarks>Default 100 (common practice, no source).</remarks>
+    public double OuterStiffness { get; init; } = 100;
+
+    /// <summary>Length of the outer from the stop's seat to the bulkhead (mm); null where it was not measured.</summary>
+    public double? OuterLength { get; init; }
+
+    /// <summary>Length of wire that stretches (mm): in the outer and beyond it. An outer that was not measured counts as a metre.</summary>
+    public double WireLength => (OuterLength ?? 1000) + FreeInnerLength.Value;
 }

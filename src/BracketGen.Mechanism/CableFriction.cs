@@ -38,5 +38,5 @@ public sealed record CableFriction(Measured Coefficient, Angle TotalBend, double
     }
 
     /// <summary>The worst that the friction's ± allows.</summary>
-    public CableFriction Worst => this with { Coefficient = Coefficient.Most };
+    public CableFriction Worst() => this with { Coefficient = Coefficient.Most };
 }

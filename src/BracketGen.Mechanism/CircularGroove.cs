@@ -36,7 +36,7 @@ public sealed record CircularGroove : Groove
     public override Angle NormalAt(Angle polar) => polar;
 
     /// <inheritdoc/>
-    public override Groove MirroredInY => this;
+    public override Groove Mirrored() => this;
 
     /// <inheritdoc/>
     public override Groove Grown(double by) => new CircularGroove(PitchRadius with { Value = PitchRadius.Value + by });

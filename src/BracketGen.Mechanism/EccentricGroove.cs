@@ -51,7 +51,7 @@ public sealed record EccentricGroove : Groove
         new(polar.Radians + Math.Asin(Offset * Math.Sin((polar - Direction).Radians) / Radius.Value));
 
     /// <inheritdoc/>
-    public override Groove MirroredInY => new EccentricGroove(Radius, Offset, -Direction);
+    public override Groove Mirrored() => new EccentricGroove(Radius, Offset, -Direction);
 
     /// <inheritdoc/>
     public override Groove Grown(double by) =>

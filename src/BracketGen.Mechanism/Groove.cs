@@ -28,7 +28,7 @@ public abstract record Groove
     public abstract Angle NormalAt(Angle polar);
 
     /// <summary>The mirror image in the x axis, for a body that opens clockwise.</summary>
-    public abstract Groove MirroredInY { get; }
+    public abstract Groove Mirrored();
 
     /// <summary>How well its radius is known (mm): one error common to the whole groove, as a wire that lies higher would make.</summary>
     public virtual double PlusMinus => 0;

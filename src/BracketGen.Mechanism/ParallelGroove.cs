@@ -33,7 +33,7 @@ internal sealed record ParallelGroove : Groove
 
     public override double ArcBetween(Angle from, Angle to) => inner.ArcBetween(from, to) + by * (to - from).Radians;
 
-    public override Groove MirroredInY => new ParallelGroove(inner.MirroredInY, by);
+    public override Groove Mirrored() => new ParallelGroove(inner.Mirrored(), by);
 
     public override Groove Grown(double more) => inner.Grown(by + more);
 

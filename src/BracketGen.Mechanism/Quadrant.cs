@@ -43,9 +43,9 @@ public sealed record Quadrant
     public Vector2 FittingAt(Angle opening) => Groove.PointWithNormal(PocketNormal).Rotate(opening);
 
     /// <summary>The mirror image in the x axis: a clockwise quadrant as a counter-clockwise one, and back.</summary>
-    public Quadrant MirroredInY => this with
+    public Quadrant Mirrored() => this with
     {
-        Groove = Groove.MirroredInY,
+        Groove = Groove.Mirrored(),
         Pocket = Pocket with { Value = -Pocket.Value },
     };
 }

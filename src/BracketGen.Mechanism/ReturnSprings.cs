@@ -14,16 +14,13 @@ public sealed record ReturnSprings(Measured TorqueClosed, Measured TorqueOpen, i
         TorqueClosed.Value + fraction * (TorqueOpen.Value - TorqueClosed.Value);
 
     /// <summary>As weak as their ± allows.</summary>
-    public ReturnSprings Weakest => this with { TorqueClosed = TorqueClosed.Least, TorqueOpen = TorqueOpen.Least };
+    public ReturnSprings Weakest() => this with { TorqueClosed = TorqueClosed.Least, TorqueOpen = TorqueOpen.Least };
 
     /// <summary>What is left when one of them has failed, all taken as equally strong (49 CFR 571.124 S5).</summary>
-    public ReturnSprings OneFailed
+    public ReturnSprings OneFailed()
     {
-        get
-        {
-            var left = Count > 1 ? (Count - 1.0) / Count : 0;
-            return new(Times(TorqueClosed, left), Times(TorqueOpen, left), Math.Max(0, Count - 1));
-        }
+        var left = Count > 1 ? (Count - 1.0) / Count : 0;
+        return new(Times(TorqueClosed, left), Times(TorqueOpen, left), Math.Max(0, Count - 1));
     }
 
     private static Measured Times(Measured torque, double k) => new(k * torque.Value, k * torque.PlusMinus);

@@ -39,7 +39,7 @@ public sealed record StopPlacement(
     }
 
     /// <summary>The mirror image in the plane y = 0, for a body that opens clockwise.</summary>
-    public StopPlacement MirroredInY => this with
+    public StopPlacement Mirrored() => this with
     {
         Leaving = -Leaving,
         Seat = Seat.MirroredInY,

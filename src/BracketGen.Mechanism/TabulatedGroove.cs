@@ -125,7 +125,7 @@ public sealed record TabulatedGroove : Groove
     }
 
     /// <inheritdoc/>
-    public override Groove MirroredInY => new TabulatedGroove(
+    public override Groove Mirrored() => new TabulatedGroove(
         Points.Reverse().Select(p => p with { Polar = -p.Polar }), closed, PlusMinus);
 
     /// <inheritdoc/>

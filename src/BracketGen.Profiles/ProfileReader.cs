@@ -46,6 +46,7 @@ public static class ProfileReader
                 Preferences = file!.Preferences.Preferences,
                 Units = file.Units,
                 Document = file.Document,
+                Bulkhead = file.Bulkhead,
             }
             : null;
         return new(job, reading.Errors);

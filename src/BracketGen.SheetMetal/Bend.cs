@@ -53,7 +53,7 @@ public sealed record Bend
     public (Vector2 Start, Vector2 End) CentreLine => (Start + Allowance / 2 * Across, End + Allowance / 2 * Across);
 
     /// <summary>The same bend with the flat pattern mirrored in its y axis: still up where it was up.</summary>
-    public Bend MirroredInX => this with { Start = new(-End.X, End.Y), End = new(-Start.X, Start.Y) };
+    public Bend Mirrored() => this with { Start = new(-End.X, End.Y), End = new(-Start.X, Start.Y) };
 
     /// <summary>Shifted in the flat pattern by <paramref name="by"/> (mm).</summary>
     public Bend Shift(Vector2 by) => this with { Start = Start + by, End = End + by };

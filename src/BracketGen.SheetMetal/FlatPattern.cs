@@ -23,10 +23,10 @@ public sealed record FlatPattern
     public int FlangeCount => Bends.Length + 1;
 
     /// <summary>Seen from the other end of the x axis: what a mirrored vehicle needs.</summary>
-    public FlatPattern MirroredInX => this with
+    public FlatPattern Mirrored() => this with
     {
         Blank = Blank.MirroredInX,
-        Bends = [.. Bends.Select(b => b.MirroredInX)],
+        Bends = [.. Bends.Select(b => b.Mirrored())],
     };
 
     /// <summary>Shifted by <paramref name="by"/> (mm).</summary>
@@ -73,11 +73,11 @@ public sealed record FlatPattern
         {
             if (bend.From == flange)
             {
-                outline = HalfPlane.KeepRight(outline, bend.Start, bend.Along);
+                outline = HalfPlane.KeepRight(outline, bend.Start, bend.End);
             }
             else if (bend.To == flange)
             {
-                outline = HalfPlane.KeepRight(outline, bend.Start + bend.Allowance * bend.Across, -bend.Along);
+                outline = HalfPlane.KeepRight(outline, bend.End + bend.Allowance * bend.Across, bend.Start + bend.Allowance * bend.Across);
             }
         }
 

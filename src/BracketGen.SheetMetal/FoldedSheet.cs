@@ -61,5 +61,5 @@ public sealed class FoldedSheet
     }
 
     /// <summary>The mirror image in the plane y = 0, for a clockwise throttle body.</summary>
-    public FoldedSheet MirroredInY => new(Flat.MirroredInX, Flanges[0].MirroredInY);
+    public FoldedSheet MirroredInY => new(Flat.Mirrored(), Flanges[0].MirroredInY);
 }

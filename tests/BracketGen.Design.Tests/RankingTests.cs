@@ -15,7 +15,7 @@ public class RankingTests
         RandomJobs.Job.Check(40, job =>
         {
             var small = Small(job);
-            var body = small.Body.OpeningCounterClockwise;
+            var body = small.Body.OpeningCounterClockwise();
             var offers = Designer.Solve(small).Offers;
             var passing = CandidateSearch.All(small, body)
                 .Where(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Bracket, body, small.Vehicle.Cable, small.Preferences))

@@ -33,7 +33,7 @@ internal sealed record WavyGroove(double Radius, double A1, double A2, double A3
         return new(low);
     }
 
-    public override Groove MirroredInY => new WavyGroove(Radius, A1, A2, A3, -G1, -G2, -G3);
+    public override Groove Mirrored() => new WavyGroove(Radius, A1, A2, A3, -G1, -G2, -G3);
 }
 
 /// <summary>Quadrants, stops and travels to check the mechanism on, from our invented world.</summary>

@@ -195,12 +195,12 @@ public class ForceTests
     [Fact]
     public void One_failed_spring_leaves_the_others()
     {
-        Assert.Equal(new(new(150, 15), new(300, 30), 1), Springs.OneFailed);
-        Assert.Equal(new(0, 0, 0), Springs.OneFailed.OneFailed with { TorqueClosed = 0, TorqueOpen = 0 });
-        Assert.Equal(0, Springs.OneFailed.OneFailed.TorqueAt(0.5));
-        Assert.Equal(270, Springs.Weakest.TorqueAt(0));
-        Assert.Equal(double.NegativeInfinity, ReturnMargin.Over(Solve(), Springs.OneFailed.OneFailed, Pedal)[0].Fraction);
-        var worse = Friction.Worst;
+        Assert.Equal(new(new(150, 15), new(300, 30), 1), Springs.OneFailed());
+        Assert.Equal(new(0, 0, 0), Springs.OneFailed().OneFailed() with { TorqueClosed = 0, TorqueOpen = 0 });
+        Assert.Equal(0, Springs.OneFailed().OneFailed().TorqueAt(0.5));
+        Assert.Equal(270, Springs.Weakest().TorqueAt(0));
+        Assert.Equal(double.NegativeInfinity, ReturnMargin.Over(Solve(), Springs.OneFailed().OneFailed(), Pedal)[0].Fraction);
+        var worse = Friction.Worst();
         Assert.True(worse.Ratio > Friction.Ratio);
     }
 }

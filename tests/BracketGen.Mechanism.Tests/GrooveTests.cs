@@ -52,7 +52,7 @@ public class GrooveTests
         }
 
         var point = t.Item1.PointWithNormal(new(t.Item2));
-        var mirrored = t.Item1.MirroredInY.PointWithNormal(new(-t.Item2));
+        var mirrored = t.Item1.Mirrored().PointWithNormal(new(-t.Item2));
         Assert.True(mirrored.DistanceTo(new(point.X, -point.Y)) < 1e-9);
     });
 
@@ -148,7 +148,7 @@ public class GrooveTests
         Assert.Equal(Cases.Table(curve, 12, false, 0, 0.2), Cases.Table(curve, 12, false, 0, 0.2));
         Assert.NotEqual(Cases.Table(curve, 12, false, 0, 0.2), Cases.Table(curve, 12, false, 0, 0.21));
         var table = Cases.Table(curve, 12, false, 0, 0.2);
-        Assert.Equal(table, table.MirroredInY.MirroredInY);
+        Assert.Equal(table, table.Mirrored().Mirrored());
     }
 
     public static TheoryData<double[], string> BadTables => new()

@@ -109,8 +109,8 @@ public class TravelTests
     {
         var quadrant = Cases.Quadrant(t.Item1);
         var placed = StopPlacement.At(quadrant, 200, 2, quadrant.PocketNormal + new Angle(t.Item2))!;
-        Assert.Equal(placed, placed.MirroredInY.MirroredInY);
-        var there = quadrant.MirroredInY.MirroredInY;
+        Assert.Equal(placed, placed.Mirrored().Mirrored());
+        var there = quadrant.Mirrored().Mirrored();
         Assert.Equal(
             Travel.Solve(quadrant, placed.Seat.XY, 2, 50).PullToWideOpen, Travel.Solve(there, placed.Seat.XY, 2, 50).PullToWideOpen, 1e-9);
     });

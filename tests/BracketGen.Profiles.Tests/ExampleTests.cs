@@ -32,10 +32,18 @@ public class ExampleTests
         Assert.Contains(jobs, ReachesWideOpen);
     }
 
-    // On a groove of constant radius the pull to the wide-open stop is R Θ (arc length), whatever the stop's place.
+    // On a groove of constant radius the pull to the wide-open stop is R Θ (arc length), whatever the stop's place; on an
+    // eccentric circle it is at most (ρ + e) Θ.
     private static bool ReachesWideOpen(Job job) =>
         job.Vehicle.Pedal.AvailablePull.Value - job.Preferences.FreePlay.Value
-            >= ((CircularGroove)job.Body.Quadrant.Groove).PitchRadius.Value * job.Body.Quadrant.Rotation.Value;
+            >= LargestArm(job.Body.Quadrant.Groove) * job.Body.Quadrant.Rotation.Value;
+
+    private static double LargestArm(Groove groove) => groove switch
+    {
+        CircularGroove circle => circle.PitchRadius.Value,
+        EccentricGroove eccentric => eccentric.Radius.Value + eccentric.Offset,
+        _ => throw new InvalidOperationException("No example has such a groove."),
+    };
 
     [Fact]
     public void TheMainJobHasTheNumbersOfItsFiles()

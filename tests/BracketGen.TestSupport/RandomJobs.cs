@@ -167,9 +167,9 @@ public static class RandomJobs
             body = body with
             {
                 Opens = OpeningSense.Clockwise,
-                Quadrant = body.Quadrant.MirroredInY,
-                Mount = body.Mount.MirroredInY,
-                KeepOuts = [.. body.KeepOuts.Select(k => k.MirroredInY)],
+                Quadrant = body.Quadrant.Mirrored(),
+                Mount = body.Mount.Mirrored(),
+                KeepOuts = [.. body.KeepOuts.Select(k => k.Mirrored())],
             };
         }
 

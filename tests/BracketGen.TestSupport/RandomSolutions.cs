@@ -16,7 +16,7 @@ public static class RandomSolutions
         // One sheet and one die: the search need not try the others to give a bracket to draw.
         var stock = job.Shop.Stock[(int)(pick * 997) % job.Shop.Stock.Length];
         job = job with { Shop = job.Shop with { Stock = [stock], Dies = [job.Shop.Dies.First(d => d.Suits(stock.Thickness))] } };
-        var body = job.Body.OpeningCounterClockwise;
+        var body = job.Body.OpeningCounterClockwise();
         var candidates = CandidateSearch.All(job, body);
         if (candidates.Count == 0)
         {
@@ -32,7 +32,7 @@ public static class RandomSolutions
 
     /// <summary>One of the first brackets that the search comes upon, which saves the shaping of all the others: flat or bent once.</summary>
     public static readonly Gen<Solution?> FirstShaped = Gen.Select(RandomJobs.Job, Gen.Int[1, 30], (job, count) =>
-        CandidateSearch.AtMidRange(job, job.Body.OpeningCounterClockwise).Take(count).LastOrDefault() is { } candidate
+        CandidateSearch.AtMidRange(job, job.Body.OpeningCounterClockwise()).Take(count).LastOrDefault() is { } candidate
             ? SolutionOf(job, candidate, candidate.Bracket, candidate.QuickChecks)
             : null);
 
@@ -121,8 +121,8 @@ public static class RandomSolutions
         {
             Job = job,
             Travel = candidate.Travel,
-            Placement = mirrored ? candidate.Placement.MirroredInY : candidate.Placement,
-            Bracket = mirrored ? bracket.MirroredInY : bracket,
+            Placement = mirrored ? candidate.Placement.Mirrored() : candidate.Placement,
+            Bracket = mirrored ? bracket.Mirrored() : bracket,
             Checks = [.. checks],
             Remedy = TravelRemedy.For(candidate.Travel, job.Preferences.OverTravelReserve),
             CandidateCount = 1,

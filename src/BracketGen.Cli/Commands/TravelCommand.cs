@@ -7,6 +7,9 @@ namespace BracketGen.Cli.Commands;
 /// <summary>The travel verdict alone, on the terminal.</summary>
 internal static class TravelCommand
 {
+    // Here the uncertainty is the answer, not one check of many.
+    private const int Samples = 65_536;
+
     public static Command Create()
     {
         var job = new Argument<FileInfo>("job") { Description = "The job file (TOML)." };
@@ -22,8 +25,11 @@ internal static class TravelCommand
             return ExitCode.BadInput;
         }
 
-        var (travel, checks, remedy) = Designer.CheckTravel(job);
+        var (travel, quick, remedy) = Designer.CheckTravel(job);
+        var mechanism = MechanismReport.Of(job, travel, placement: null, bracket: null, Samples);
+        List<Check> checks = [.. quick, MechanismChecks.SideLoad(job.Vehicle.Cable, travel), .. mechanism.Checks];
         TravelTable.Print(Console.Out, job, travel, remedy);
+        MechanismTable.Print(Console.Out, job, mechanism);
         CheckTable.Print(Console.Out, checks, job.Units);
         return checks.All(c => c.Passes || c.Kind == CheckKind.Advice) ? ExitCode.Pass : ExitCode.CheckFailed;
     }

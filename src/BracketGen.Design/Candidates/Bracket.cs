@@ -75,7 +75,7 @@ public sealed record Bracket
     }
 
     /// <summary>The mirror image in the plane y = 0.</summary>
-    public Bracket MirroredInY => this with
+    public Bracket Mirrored() => this with
     {
         Folded = Folded.MirroredInY,
         Holes =

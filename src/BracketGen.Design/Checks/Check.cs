@@ -30,6 +30,12 @@ public enum CheckUnit
 
     /// <summary>A part of one, shown in percent.</summary>
     Fraction,
+
+    /// <summary>N.</summary>
+    Force,
+
+    /// <summary>V.</summary>
+    Voltage,
 }
 
 /// <summary>On which side of its limit a value is good.</summary>

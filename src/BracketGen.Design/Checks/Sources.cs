@@ -4,6 +4,7 @@ namespace BracketGen.Design;
 internal static class Sources
 {
     public const string CommonPractice = "common practice, no source";
+    public const string Judgement = "our judgement, no source";
     public const string Preference = "job preferences (default: common practice, no source)";
     public const string Profile = "profile";
     public const string Geometry = "geometry";

@@ -23,4 +23,7 @@ public sealed record Job
 
     /// <summary>Title block.</summary>
     public required DocumentData Document { get; init; }
+
+    /// <summary>Where the outer comes out of the bulkhead; null where its way is not looked at.</summary>
+    public Bulkhead? Bulkhead { get; init; }
 }

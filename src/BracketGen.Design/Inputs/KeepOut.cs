@@ -11,7 +11,7 @@ public abstract record KeepOut(string Name)
     public abstract double DistanceTo(Vector3 point);
 
     /// <summary>The mirror image in the plane y = 0.</summary>
-    public abstract KeepOut MirroredInY { get; }
+    public abstract KeepOut Mirrored();
 }
 
 /// <summary>An upright box between two corners.</summary>
@@ -30,7 +30,7 @@ public sealed record KeepOutBox(string Name, Vector3 Least, Vector3 Most) : Keep
     }
 
     /// <inheritdoc/>
-    public override KeepOut MirroredInY => new KeepOutBox(Name, new(Least.X, -Most.Y, Least.Z), new(Most.X, -Least.Y, Most.Z));
+    public override KeepOut Mirrored() => new KeepOutBox(Name, new(Least.X, -Most.Y, Least.Z), new(Most.X, -Least.Y, Most.Z));
 }
 
 /// <summary>A cylinder with flat ends.</summary>
@@ -53,5 +53,5 @@ public sealed record KeepOutCylinder(string Name, Vector3 From, Vector3 To, doub
     }
 
     /// <inheritdoc/>
-    public override KeepOut MirroredInY => this with { From = From.MirroredInY, To = To.MirroredInY };
+    public override KeepOut Mirrored() => this with { From = From.MirroredInY, To = To.MirroredInY };
 }

@@ -18,7 +18,7 @@ public sealed record MountHole(Vector3 At, MetricThread Thread, double BossDiame
 public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes)
 {
     /// <summary>The mirror image in the plane y = 0.</summary>
-    public MountFace MirroredInY => new(Plane.MirroredInY, [.. Holes.Select(h => h with { At = h.At.MirroredInY })]);
+    public MountFace Mirrored() => new(Plane.MirroredInY, [.. Holes.Select(h => h with { At = h.At.MirroredInY })]);
 
     /// <inheritdoc/>
     public bool Equals(MountFace? other) => other is not null && Plane == other.Plane && Holes.SequenceEqual(other.Holes);

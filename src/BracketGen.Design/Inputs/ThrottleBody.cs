@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
 namespace BracketGen.Design;
@@ -31,17 +32,27 @@ public sealed record ThrottleBody
     /// <summary>Where the bracket may not be.</summary>
     public required ImmutableArray<KeepOut> KeepOuts { get; init; }
 
+    /// <summary>Angle between the valve's plate and the bore's cross-section at the closed stop.</summary>
+    /// <remarks>Default 7° (common practice, no source).</remarks>
+    public Angle ValveClosedAngle { get; init; } = Angle.FromDegrees(7);
+
+    /// <summary>The position sensor, read at both stops with the cable off; null where there is none.</summary>
+    public PositionSensor? Sensor { get; init; }
+
+    /// <summary>The valve.</summary>
+    public ButterflyValve Valve => new(Bore, ShaftDiameter, ValveClosedAngle);
+
     /// <summary>
     /// The body as the solvers take it, opening counter-clockwise: itself, or mirrored in the plane y = 0. What is found for it
     /// is mirrored back before anyone sees it.
     /// </summary>
-    public ThrottleBody OpeningCounterClockwise => Opens == OpeningSense.CounterClockwise
+    public ThrottleBody OpeningCounterClockwise() => Opens == OpeningSense.CounterClockwise
         ? this
         : this with
         {
             Opens = OpeningSense.CounterClockwise,
-            Quadrant = Quadrant.MirroredInY,
-            Mount = Mount.MirroredInY,
-            KeepOuts = [.. KeepOuts.Select(k => k.MirroredInY)],
+            Quadrant = Quadrant.Mirrored(),
+            Mount = Mount.Mirrored(),
+            KeepOuts = [.. KeepOuts.Select(k => k.Mirrored())],
         };
 }

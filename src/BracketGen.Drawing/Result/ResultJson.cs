@@ -30,7 +30,7 @@ public static class ResultJson
             new(job.Vehicle.Name, job.Body.Name, job.Body.Opens == OpeningSense.Clockwise ? "clockwise" : "counter-clockwise",
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == LengthUnit.Inch ? "in" : "mm"),
-            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket),
+            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution),
             [.. solution.Checks.Select(CheckOf)], allowed, Cautions.All);
     }
 
@@ -84,6 +84,8 @@ public static class ResultJson
         {
             CheckUnit.Length => ("mm", 1.0),
             CheckUnit.Angle => ("deg", 180 / Math.PI),
+            CheckUnit.Force => ("N", 1.0),
+            CheckUnit.Voltage => ("V", 1.0),
             _ => ("1", 1.0),
         };
         return new(
@@ -97,7 +99,7 @@ public static class ResultJson
     private static double[] Point(Vector2 p) => [Round(p.X), Round(p.Y)];
 
     // Nine decimals lose nothing that matters and hide the last bit's noise.
-    private static double Round(double value)
+    internal static double Round(double value)
     {
         var rounded = Math.Round(value, 9);
         return rounded == 0 ? 0 : rounded;

@@ -3,6 +3,7 @@ namespace BracketGen.Drawing.Result;
 /// <summary>The machine's copy of a solution. Lengths in mm, angles in degrees, masses in g, whatever the job's unit.</summary>
 public sealed record ResultModel(
     string Format, int Version, string Verdict, ResultJob Job, ResultTravel Travel, ResultStop? Stop, ResultBracket? Bracket,
+    ResultMechanism? Mechanism,
     IReadOnlyList<ResultCheck> Checks, IReadOnlyList<string> AllowedByName, IReadOnlyList<string> Cautions);
 
 /// <summary>What was asked.</summary>

@@ -7,6 +7,9 @@ namespace BracketGen.Drawing.Text;
 /// <summary>The numbers of a check as people read them, in the job's unit.</summary>
 public static class CheckText
 {
+    // NIST SP 811, appendix B.8: 1 lbf = 0.453 592 37 kg x 9.806 65 m/s².
+    private const double PoundForce = 0.45359237 * 9.80665;
+
     /// <summary>A check's value, limit or margin with its unit.</summary>
     /// <param name="unit">What the number is.</param>
     /// <param name="value">The number in the internal unit.</param>
@@ -18,10 +21,15 @@ public static class CheckText
             CheckUnit.Length when units == LengthUnit.Inch => (value / 25.4).ToString("0.000", CultureInfo.InvariantCulture) + " in",
             CheckUnit.Length => value.ToString("0.0#", CultureInfo.InvariantCulture) + " mm",
             CheckUnit.Angle => new Angle(value).Degrees.ToString("0.0", CultureInfo.InvariantCulture) + "°",
+            // A probability near one must not be rounded to a certainty.
+            CheckUnit.Fraction when value is > 0.985 and < 1 => (Math.Floor(10_000 * value) / 100).ToString("0.0#", CultureInfo.InvariantCulture) + " %",
             CheckUnit.Fraction => (100 * value).ToString("0", CultureInfo.InvariantCulture) + " %",
+            CheckUnit.Force when units == LengthUnit.Inch => (value / PoundForce).ToString("0.0", CultureInfo.InvariantCulture) + " lbf",
+            CheckUnit.Force => value.ToString("0.0", CultureInfo.InvariantCulture) + " N",
+            CheckUnit.Voltage => value.ToString("0.00", CultureInfo.InvariantCulture) + " V",
             _ => value.ToString("0.##", CultureInfo.InvariantCulture),
         };
-        return text.StartsWith("-0", StringComparison.Ordinal) && text.All(c => c is '-' or '0' or '.' or ' ' or 'm' or 'i' or 'n' or '°' or '%')
+        return text.StartsWith("-0", StringComparison.Ordinal) && text.All(c => c is '-' or '0' or '.' or ' ' or 'm' or 'i' or 'n' or '°' or '%' or 'N' or 'V' or 'l' or 'b' or 'f')
             ? text[1..]
             : text;
     }

@@ -19,6 +19,10 @@ internal sealed class QuantityForm(Unit standard, double least, double most) : F
 
     public static QuantityForm Length(double least, double most) => new(UnitTable.Millimetre, least, most);
 
+    public static QuantityForm Force(double least, double most) => new(UnitTable.Newton, least, most);
+
+    public static QuantityForm Volts(double least, double most) => new(UnitTable.Volt, least, most);
+
     public static QuantityForm Angle(double least, double most) => new(UnitTable.Degree, least, most);
 
     public Unit Standard => standard;

@@ -16,7 +16,9 @@ internal static class Section
 /// <param name="keys">Every key it may hold.</param>
 /// <param name="build">Makes the record once all keys are read and all checks hold.</param>
 /// <param name="checks">Conditions between keys.</param>
-internal sealed class Section<T>(string what, Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null) : Form<T>, ISectionLike
+/// <param name="oneOf">Keys of which exactly one must be there: two ways to say the same thing.</param>
+internal sealed class Section<T>(
+    string what, Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null, Key[]? oneOf = null) : Form<T>, ISectionLike
 {
     public override string Allowed => $"{what}: a table with the keys {string.Join(", ", keys.Select(k => k.Name))}";
 
@@ -53,6 +55,7 @@ internal sealed class Section<T>(string what, Key[] keys, Func<SectionValues, T>
             }
         }
 
+        isWhole &= oneOf is null || ReportAlternatives(table, path, reading, oneOf, wrong);
         foreach (var check in checks ?? [])
         {
             // Between entries of a file of which a part is lost, nothing can be said.
@@ -99,8 +102,38 @@ internal sealed class Section<T>(string what, Key[] keys, Func<SectionValues, T>
             schema["required"] = required;
         }
 
+        if (oneOf is not null)
+        {
+            schema["oneOf"] = new JsonArray([.. oneOf.Select(k => new JsonObject { ["required"] = new JsonArray((JsonNode)k.Name) })]);
+        }
+
         return schema;
     }
+
+    private static bool ReportAlternatives(TomlTable table, string path, Reading reading, Key[] oneOf, HashSet<Key> wrong)
+    {
+        var given = oneOf.Where(k => table.Find(k.Name) is not null).ToArray();
+        var names = string.Join(" or ", oneOf.Select(k => k.Name));
+        if (given.Length == 0)
+        {
+            // A key that was mistyped was reported already.
+            if (!oneOf.Any(wrong.Contains))
+            {
+                reading.ReportMissing(table.Place, Join(path, oneOf[0].Name), names, $"Add one of the two: {names}.");
+            }
+
+            return false;
+        }
+
+        foreach (var more in given.Skip(1))
+        {
+            reading.Report(table.Find(more.Name)!.Place, Join(path, more.Name), $"{given[0].Name} and {more.Name}", $"{names}, not both", $"Leave out {given[0].Name} or {more.Name}: they say the same thing.");
+        }
+
+        return given.Length == 1;
+    }
+
+    private static string Join(string path, string key) => Section.Join(path, key);
 
     // A mistyped key is one mistake: the key that was meant is not reported as missing as well.
     private bool ReportUnknown(TomlTable table, string path, Reading reading, string? besides, HashSet<Key> wrong)

@@ -1,6 +1,7 @@
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -24,9 +25,33 @@ internal static class CableSection
 
     private static readonly Key<double> LeastBendRadius = new("least_bend_radius", QuantityForm.Length(5, 500), "Least bend radius of the outer.");
 
+    private static readonly Key<double> WanderLimit = Key<double>.WithDefault(
+        "wander_limit", QuantityForm.Angle(0.1, 45), "Largest change of the wire's direction over the sweep that the outer's end stands (default: common practice, no source).", 5 * Math.PI / 180);
+
+    private static readonly Key<Measured> Friction = Key<Measured>.WithDefault(
+        "friction", new MeasuredForm(QuantityForm.Number(0, 0.6), 0.3), "Friction coefficient of the wire in the outer; no unit (default: lined outer, common practice, no source).", new(0.12, 0.04));
+
+    private static readonly Key<double> TotalBend = Key<double>.WithDefault(
+        "total_bend", QuantityForm.Angle(0, 1080), "All bends of the outer added, whichever way they go; not needed where the job gives the bulkhead (default: common practice, no source).", Math.PI);
+
+    private static readonly Key<double> WireModulus = Key<double>.WithDefault(
+        "wire_modulus", new QuantityForm(UnitTable.Gigapascal, 1, 400), "Young's modulus of the wire's metal (default: steel).", 200_000);
+
+    private static readonly Key<double> WireFill = Key<double>.WithDefault(
+        "wire_fill", QuantityForm.Number(0.1, 1), "Effective metal in the wire's circle, 1 for a single wire; no unit (default: a strand, common practice, no source).", 0.6);
+
+    private static readonly Key<double> OuterStiffness = Key<double>.WithDefault(
+        "outer_stiffness", new QuantityForm(UnitTable.NewtonPerMillimetre, 1, 100_000), "Stiffness of the whole outer against being pushed together (default: common practice, no source).", 100);
+
+    private static readonly Key<double> OuterLength = new(
+        "outer_length", QuantityForm.Length(50, 5000), "Length of the outer from the stop's seat to the bulkhead.", isRequired: false);
+
     public static Section<Cable> Form { get; } = new(
         "a cable",
-        [WireDiameter, OuterDiameter, FreeInnerLength, FleetLimit, LeastBendRadius, Fitting, OuterEnd],
+        [
+            WireDiameter, OuterDiameter, FreeInnerLength, FleetLimit, LeastBendRadius, WanderLimit, Friction, TotalBend, WireModulus,
+            WireFill, OuterStiffness, OuterLength, Fitting, OuterEnd,
+        ],
         v => new()
         {
             Fitting = v.Get(Fitting),
@@ -36,6 +61,13 @@ internal static class CableSection
             FreeInnerLength = v.Get(FreeInnerLength),
             FleetLimit = v.Get(FleetLimit),
             LeastBendRadius = v.Get(LeastBendRadius),
+            WanderLimit = v.Get(WanderLimit),
+            Friction = v.Get(Friction),
+            TotalBend = v.Get(TotalBend),
+            WireModulus = v.Get(WireModulus),
+            WireFill = v.Get(WireFill),
+            OuterStiffness = v.Get(OuterStiffness),
+            OuterLength = v.OrNull(OuterLength),
         },
         [
             new([OuterDiameter, WireDiameter], v => Compare.MoreThan(v, OuterDiameter, v.Get(WireDiameter), WireDiameter)),

@@ -7,7 +7,7 @@ using BracketGen.Profiles.Toml;
 namespace BracketGen.Profiles.Sections;
 
 /// <summary>A job's file before the files it names are read.</summary>
-internal sealed record JobFile(LocatedPreferences Preferences, LengthUnit Units, DocumentData Document);
+internal sealed record JobFile(LocatedPreferences Preferences, LengthUnit Units, DocumentData Document, Bulkhead? Bulkhead);
 
 /// <summary>A job's file.</summary>
 internal static class JobSection
@@ -32,10 +32,13 @@ internal static class JobSection
 
     private static readonly Key<DocumentData> Document = new("document", DocumentSection.Form, "What the title block says.");
 
+    private static readonly Key<Bulkhead> Exit = new(
+        "bulkhead", BulkheadSection.Form, "Where the outer comes out of the bulkhead; left out: its way is not looked at.", isRequired: false);
+
     public static Section<JobFile> Form { get; } = new(
         "a job",
-        [Body, Vehicle, Shop, Units, Preferences, Document],
-        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document)));
+        [Body, Vehicle, Shop, Units, Preferences, Exit, Document],
+        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null));
 }
 
 /// <summary>Path of another profile, from the folder of the file that names it.</summary>

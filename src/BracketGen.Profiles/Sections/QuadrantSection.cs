@@ -8,7 +8,10 @@ namespace BracketGen.Profiles.Sections;
 internal static class QuadrantSection
 {
     private static readonly Key<Measured> PitchRadius = new(
-        "pitch_radius", new MeasuredForm(QuantityForm.Length(5, 200), 20), "Radius of the wire's centre line in the groove.");
+        "pitch_radius", new MeasuredForm(QuantityForm.Length(5, 200), 20), "Radius of the wire's centre line in a groove that is round about the throttle shaft.", isRequired: false);
+
+    private static readonly Key<Groove> GrooveShape = new(
+        "groove", GrooveSection.Form, "Groove of another shape, instead of pitch_radius.", isRequired: false);
 
     private static readonly Key<Measured> Rotation = new(
         "rotation", new MeasuredForm(QuantityForm.Angle(10, 170), 20), "Rotation from the closed stop to the wide-open stop.");
@@ -37,10 +40,10 @@ internal static class QuadrantSection
 
     public static Section<Quadrant> Form { get; } = new(
         "a quadrant",
-        [PitchRadius, Rotation, PocketAngle, GrooveExtent, GrooveWidth, SlotWidth, OuterRadius, Thickness, HubRadius],
+        [PitchRadius, GrooveShape, Rotation, PocketAngle, GrooveExtent, GrooveWidth, SlotWidth, OuterRadius, Thickness, HubRadius],
         v => new()
         {
-            Groove = new CircularGroove(v.Get(PitchRadius)),
+            Groove = v.Has(GrooveShape) ? v.Get(GrooveShape) : new CircularGroove(v.Get(PitchRadius)),
             Rotation = v.Get(Rotation),
             Pocket = v.Get(PocketAngle),
             GrooveExtent = v.Get(GrooveExtent),
@@ -53,5 +56,6 @@ internal static class QuadrantSection
         [
             new([OuterRadius, PitchRadius], v => Compare.AtLeast(v, OuterRadius, v.Get(PitchRadius).Value, PitchRadius)),
             new([Thickness, GrooveWidth], v => Compare.AtLeast(v, Thickness, v.Get(GrooveWidth), GrooveWidth)),
-        ]);
+        ],
+        [PitchRadius, GrooveShape]);
 }

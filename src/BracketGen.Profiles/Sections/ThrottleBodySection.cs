@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design;
+using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Forms;
 
@@ -29,9 +30,15 @@ internal static class ThrottleBodySection
     private static readonly Key<ImmutableArray<KeepOut>> KeepOuts = Key<ImmutableArray<KeepOut>>.WithDefault(
         "keep_out", new ListForm<KeepOut>(KeepOutSection.Form, 0, 100), "Spaces that the bracket must stay out of.", []);
 
+    private static readonly Key<double> ClosedAngle = Key<double>.WithDefault(
+        "valve", ValveSection.Form, "The valve; left out: closed at 7 degrees (common practice, no source).", ValveSection.Usual);
+
+    private static readonly Key<SensorReadings> Sensor = new(
+        "sensor", SensorSection.Form, "The position sensor's readings at the two stops; left out where there is none.", isRequired: false);
+
     public static Section<ThrottleBody> Form { get; } = new(
         "a throttle body",
-        [Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, Mount, KeepOuts],
+        [Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, Mount, KeepOuts, ClosedAngle, Sensor],
         v => new()
         {
             Name = v.Get(Name),
@@ -42,6 +49,24 @@ internal static class ThrottleBodySection
             Springs = v.Get(Springs),
             Mount = v.Get(Mount),
             KeepOuts = v.Get(KeepOuts),
+            ValveClosedAngle = new Angle(v.Get(ClosedAngle)),
+            Sensor = v.Has(Sensor) ? new(v.Get(Sensor).Closed, v.Get(Sensor).Open, new(v.Get(Quadrant).Rotation.Value)) : null,
         },
-        [new([Bore, ShaftDiameter], v => Compare.MoreThan(v, Bore, v.Get(ShaftDiameter), ShaftDiameter))]);
+        [
+            new([Bore, ShaftDiameter], v => Compare.MoreThan(v, Bore, v.Get(ShaftDiameter), ShaftDiameter)),
+            new([Opens, Quadrant], CheckGroove),
+        ]);
+
+    // Which part of the groove carries the wire depends on the sense of opening, so this cannot be seen within [quadrant].
+    private static void CheckGroove(SectionValues values)
+    {
+        var quadrant = values.Get(Quadrant);
+        var sense = values.Get(Opens) == OpeningSense.CounterClockwise ? 1 : -1;
+        var farthest = Enumerable.Range(0, 49)
+            .Max(i => quadrant.Groove.PointWithNormal(quadrant.Groove.NormalAt(new(quadrant.Pocket.Value + sense * i / 48.0 * quadrant.GrooveExtent))).Length);
+        if (farthest > quadrant.OuterRadius + 1e-6)
+        {
+            values.Report(Quadrant, $"an outer_radius of the groove's farthest point or more, {Compare.Millimetres(farthest)} or more", "Measure outer_radius and groove again: the one contains the other.");
+        }
+    }
 }

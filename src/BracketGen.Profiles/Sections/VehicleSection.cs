@@ -13,6 +13,9 @@ internal static class VehicleSection
 
     private static readonly Key<Pedal> Pedal = new("pedal", PedalSection.Form, "The accelerator pedal the vehicle brings.");
 
+    private static readonly Key<Controller> Controller = Key<Controller>.WithDefault(
+        "controller", ControllerSection.Form, "What reads the throttle body's position sensor; left out: one that learns its zero.", Design.Controller.Usual);
+
     public static Section<Vehicle> Form { get; } = new(
-        "a vehicle", [Name, Cable, Pedal], v => new(v.Get(Name), v.Get(Cable), v.Get(Pedal)));
+        "a vehicle", [Name, Cable, Pedal, Controller], v => new(v.Get(Name), v.Get(Cable), v.Get(Pedal)) { Controller = v.Get(Controller) });
 }

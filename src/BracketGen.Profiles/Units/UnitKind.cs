@@ -10,4 +10,6 @@ internal enum UnitKind
     Torque,
     Stress,
     Density,
+    Stiffness,
+    Voltage,
 }

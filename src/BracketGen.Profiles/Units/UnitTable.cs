@@ -23,6 +23,9 @@ internal static class UnitTable
     public static readonly Unit Gigapascal = new("GPa", UnitKind.Stress, 1000, "GPa");
     public static readonly Unit KilogramPerCubicMetre = new("kg/m3", UnitKind.Density, 1e-12, "kg/m3", "kg/m³");
 
+    public static readonly Unit NewtonPerMillimetre = new("N/mm", UnitKind.Stiffness, 1, "N/mm");
+    public static readonly Unit Volt = new("V", UnitKind.Voltage, 1, "V");
+
     public static readonly ImmutableArray<Unit> All =
     [
         Millimetre,
@@ -48,6 +51,10 @@ internal static class UnitTable
         KilogramPerCubicMetre,
         new("g/cm3", UnitKind.Density, 1e-9, "g/cm3", "g/cm³"),
         new("lb/in3", UnitKind.Density, Pound / 1000 / (Inch * Inch * Inch), "lb/in3", "lb/in³"),
+        NewtonPerMillimetre,
+        new("lbf/in", UnitKind.Stiffness, PoundForce / Inch, "lbf/in"),
+        Volt,
+        new("mV", UnitKind.Voltage, 1e-3, "mV"),
     ];
 
     /// <summary>What may stand between the two factors of a product of units: «N m», «N·m», «lbf-in», «Nm».</summary>
@@ -80,6 +87,8 @@ internal static class UnitTable
         UnitKind.Force => "a force",
         UnitKind.Torque => "a torque",
         UnitKind.Stress => "a stress",
+        UnitKind.Stiffness => "a stiffness",
+        UnitKind.Voltage => "a voltage",
         _ => "a density",
     };
 }

@@ -1,0 +1,83 @@
+using BracketGen.Design;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+
+namespace BracketGen.Drawing.Result;
+
+/// <summary>The mechanism's report as it stands in result.json.</summary>
+internal static class MechanismResult
+{
+    /// <summary>Steps of the tables: enough for a chart, few enough to read.</summary>
+    private const int Every = 4;
+
+    public static ResultMechanism? Of(Solution solution) =>
+        solution.Mechanism is { } report ? Of(report, solution.Travel, solution.Job.Vehicle.Controller) : null;
+
+    private static ResultMechanism Of(MechanismReport report, Travel travel, Controller controller) => new(
+        Outer(report, travel),
+        report.Loaded is { } loaded
+            ? new(Round(loaded.LostPerTension), Round(loaded.LostAtFirstMove), Round(loaded.LostAtWideOpen), Round(loaded.OverTravel),
+                Round(loaded.Reached.Degrees), Finite(loaded.TensionOnFloor))
+            : null,
+        [.. report.FootForces.Where((_, i) => i % Every == 0).Select(f =>
+            new ResultForce(Round(f.Opening.Degrees), Round(f.PadTravel), Round(f.Tension), Round(f.Pressing), Round(f.Releasing)))],
+        Return(report), Progression(report), Sensor(report, controller), Uncertainty(report));
+
+    private static ResultOuter Outer(MechanismReport report, Travel travel)
+    {
+        var route = report.Outer?.Route;
+        return new(
+            Round(report.Friction.TotalBend.Degrees), Round(report.Friction.Coefficient.Value), Round(report.Friction.Coefficient.PlusMinus),
+            Round(travel.Wander.Degrees), Finite(route?.Radius), Finite(route?.Length), Finite(report.Outer?.Spare), report.Outer?.Problem,
+            route is null ? null : [.. route.Points(20).Select(double[] (p) => [Round(p.X), Round(p.Y), Round(p.Z)])]);
+    }
+
+    private static ResultReturn? Return(MechanismReport report)
+    {
+        if (report.Returns.IsEmpty)
+        {
+            return null;
+        }
+
+        var least = ReturnMargin.Least(report.Returns);
+        return new(
+            Round(least.Fraction), Round(least.Opening.Degrees),
+            report.ReturnsOneFailed.IsEmpty ? null : Finite(ReturnMargin.Least(report.ReturnsOneFailed).Fraction),
+            [.. report.Returns.Where((_, i) => i % Every == 0).Select(r => new ResultReturnPoint(Round(r.Opening.Degrees), Round(r.Spring), Round(r.Needed)))]);
+    }
+
+    private static ResultProgression? Progression(MechanismReport report) => report.Progression is { } p
+        ? new(Round(p.PedalAtFirstMove), Round(p.Suddenness), [.. p.Points.Where((_, i) => i % Every == 0).Select(q => new ResultProgressionPoint(
+            Round(q.Pedal), Round(q.Valve), Round(q.Area), Finite(report.Sensor is { } s ? s.Volts(q.Valve * s.Rotation) : null)))])
+        : null;
+
+    private static ResultSensor? Sensor(MechanismReport report, Controller controller) => report.Sensor is { } s
+        ? new(s.ClosedVolts, s.OpenVolts, controller.ZeroVolts ?? PositionSensor.ClosedTarget,
+            Round(s.TurnTo(controller.ZeroVolts ?? PositionSensor.ClosedTarget).Degrees),
+            controller.ZeroVolts is { } zero ? Round(s.DeadBand(zero).Degrees) : null)
+        : null;
+
+    private static ResultUncertainty? Uncertainty(MechanismReport report)
+    {
+        if (report.Uncertainty is not { } u)
+        {
+            return null;
+        }
+
+        var ranking = u.Ranking;
+        var adjuster = report.AdjusterRange > 0;
+        return new(
+            u.Run.Count, Round(report.Closes.Value), Round(u.ReachesWideOpen.Value), adjuster ? Round(u.WithinAdjuster.Value) : null,
+            adjuster ? Round(u.AdjusterRangeFor(MechanismChecks.LeastWorking)) : null, adjuster ? Round(u.AdjusterRangeFor(1)) : null,
+            Spread(u.FreePlayUntouched), Spread(u.OverTravel), Spread(u.AdjusterNeed), ranking.Requirement,
+            [.. ranking.Contributions.Select(c => new ResultContribution(c.Name, Round(c.Share), c.MeasuredAgain))]);
+    }
+
+    private static ResultSpread Spread(OutputSpread s) =>
+        new(Round(s.Nominal), Round(s.Least), Round(s.Most), Round(s.Quantile(0.01)), Round(s.Quantile(0.99)));
+
+    // JSON has no word for what is not a finite number.
+    private static double? Finite(double? value) => value is { } v && double.IsFinite(v) ? Round(v) : null;
+
+    private static double Round(double value) => ResultJson.Round(value);
+}

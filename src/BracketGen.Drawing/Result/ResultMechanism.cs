@@ -1,0 +1,47 @@
+namespace BracketGen.Drawing.Result;
+
+/// <summary>
+/// The whole mechanism. Lengths in mm, angles in degrees, forces in N, torques in N·mm, voltages in V; parts of a whole from 0 to 1.
+/// </summary>
+public sealed record ResultMechanism(
+    ResultOuter Outer, ResultLoaded? UnderLoad, IReadOnlyList<ResultForce> Forces, ResultReturn? Return, ResultProgression? Progression,
+    ResultSensor? Sensor, ResultUncertainty? Uncertainty);
+
+/// <summary>The outer: friction, and its way to the bulkhead where the job gives one.</summary>
+public sealed record ResultOuter(
+    double TotalBend, double Friction, double FrictionPlusMinus, double Wander, double? BendRadius, double? RouteLength, double? Spare,
+    string? Problem, IReadOnlyList<IReadOnlyList<double>>? Points);
+
+/// <summary>The travel with the wire under tension.</summary>
+public sealed record ResultLoaded(
+    double LostMotionPerNewton, double LostAtFirstMove, double LostWideOpen, double OverTravel, double Reached, double? TensionOnFloor);
+
+/// <summary>The foot's force at one opening.</summary>
+public sealed record ResultForce(double Opening, double PadTravel, double Tension, double Pressing, double Releasing);
+
+/// <summary>What is left of the springs, least over the sweep: weakest springs, strongest friction.</summary>
+public sealed record ResultReturn(double LeastPart, double AtOpening, double? LeastPartOneFailed, IReadOnlyList<ResultReturnPoint> Points);
+
+/// <summary>Closing torque at one opening and what friction and pedal take of it.</summary>
+public sealed record ResultReturnPoint(double Opening, double Spring, double Needed);
+
+/// <summary>Pedal to valve to flow area, each as a part of its full range.</summary>
+public sealed record ResultProgression(double PedalAtFirstMove, double Suddenness, IReadOnlyList<ResultProgressionPoint> Points);
+
+/// <summary>One point of the progression.</summary>
+public sealed record ResultProgressionPoint(double Pedal, double Valve, double Area, double? Volts);
+
+/// <summary>The position sensor and its set-up target.</summary>
+public sealed record ResultSensor(double ClosedVolts, double OpenVolts, double ClosedTarget, double TurnToTarget, double? DeadBand);
+
+/// <summary>How sure the travel is.</summary>
+public sealed record ResultUncertainty(
+    int Samples, double Closes, double ReachesWideOpen, double? WithinAdjuster, double? AdjusterRangeNeeded, double? AdjusterRangeWorstCase,
+    ResultSpread FreePlayUntouched, ResultSpread OverTravel, ResultSpread AdjusterNeed, string NearestToFailing,
+    IReadOnlyList<ResultContribution> Contributions);
+
+/// <summary>How an output is spread: with every input at its value, worst cases, and where 98 of 100 lie.</summary>
+public sealed record ResultSpread(double Nominal, double Least, double Most, double From1Percent, double To99Percent);
+
+/// <summary>One quantity's part of the variance of what is nearest to failing.</summary>
+public sealed record ResultContribution(string Name, double Share, bool CanBeMeasuredAgain);

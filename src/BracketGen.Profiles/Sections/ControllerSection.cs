@@ -1,0 +1,31 @@
+using BracketGen.Design;
+using BracketGen.Profiles.Forms;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary><c>[controller]</c> of a vehicle: what reads the position sensor.</summary>
+internal static class ControllerSection
+{
+    private static readonly Key<double> ZeroVolts = new(
+        "zero_volts", QuantityForm.Volts(0, 24), "Reading that it takes for the closed valve; left out where it learns its own zero.", isRequired: false);
+
+    private static readonly Key<double> LeastVolts = Key<double>.WithDefault(
+        "least_volts", QuantityForm.Volts(0, 24), "Readings below it are taken for a broken wire (default: common practice, no source).", Controller.Usual.LeastVolts);
+
+    private static readonly Key<double> MostVolts = Key<double>.WithDefault(
+        "most_volts", QuantityForm.Volts(0, 24), "Readings above it are taken for a short circuit (default: common practice, no source).", Controller.Usual.MostVolts);
+
+    public static Section<Controller> Form { get; } = new(
+        "a controller",
+        [ZeroVolts, LeastVolts, MostVolts],
+        v => new() { ZeroVolts = v.OrNull(ZeroVolts), LeastVolts = v.Get(LeastVolts), MostVolts = v.Get(MostVolts) },
+        [new([LeastVolts, MostVolts], CheckOrder)]);
+
+    private static void CheckOrder(SectionValues values)
+    {
+        if (values.Get(LeastVolts) >= values.Get(MostVolts))
+        {
+            values.Report(values.Has(LeastVolts) ? LeastVolts : MostVolts, "least_volts below most_volts", "Exchange the two, or look them up again.");
+        }
+    }
+}

@@ -1,0 +1,117 @@
+using BracketGen.Design;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+
+namespace BracketGen.Profiles.Tests;
+
+/// <summary>The keys of the whole mechanism: other grooves, pedal tables, friction, sensor, bulkhead.</summary>
+public class MechanismKeyTests
+{
+    private const string PitchRadius = "pitch_radius = { value = 31.5, plus_minus = 0.2 } # to the middle of the wire, not to the bottom of the groove\n";
+
+    [Fact]
+    public void WhatIsLeftOutHasItsUsualValue()
+    {
+        var job = Samples.ReadJob(Samples.Files).Value!;
+        var cable = job.Vehicle.Cable;
+        Assert.Equal(new Measured(0.12, 0.04), cable.Friction);
+        Assert.Equal(5, new Angle(cable.WanderLimit).Degrees, 9);
+        Assert.Equal(180, new Angle(cable.TotalBend).Degrees, 9);
+        Assert.Equal((200_000, 0.6, 100), (cable.WireModulus, cable.WireFill, cable.OuterStiffness));
+        Assert.Null(cable.OuterLength);
+        Assert.Equal(7, job.Body.ValveClosedAngle.Degrees, 9);
+        Assert.Null(job.Body.Sensor);
+        Assert.Null(job.Bulkhead);
+        Assert.Equal(Controller.Usual, job.Vehicle.Controller);
+        Assert.Equal(new Measured(0), job.Vehicle.Pedal.PadLoad);
+    }
+
+    [Fact]
+    public void AnEccentricGrooveIsRead()
+    {
+        var groove = BodyWithGroove("[quadrant.groove]\nshape = \"eccentric circle\"\nradius = { value = 30, plus_minus = 0.3 }\noffset = \"0.1 in\"\ndirection = 40\n").Value!.Quadrant.Groove;
+        Assert.Equal(new EccentricGroove(new(30, 0.3), 2.54, Angle.FromDegrees(40)), groove);
+    }
+
+    [Fact]
+    public void ATableOfPointsIsRead()
+    {
+        var result = BodyWithGroove("[quadrant.groove]\nshape = \"table\"\nplus_minus = 0.2\npoints = [{ angle = -30, radius = 30 }, { angle = 20, radius = 31 }, { angle = 70, radius = 32 }, { angle = 140, radius = 33 }]\n");
+        Assert.Equal("", string.Join('\n', result.Errors.Select(ProfileErrorText.Format)));
+        var groove = Assert.IsType<TabulatedGroove>(result.Value!.Quadrant.Groove);
+        Assert.Equal(0.2, groove.PlusMinus);
+        Assert.Equal(32, groove.PointWithNormal(groove.NormalAt(Angle.FromDegrees(70))).Length, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("shape = \"eccentric circle\"\nradius = 30\noffset = 30\ndirection = 0", "quadrant.groove.offset", "less than the radius")]
+    [InlineData("shape = \"eccentric circle\"\nradius = 30\noffset = 10\ndirection = 40", "quadrant", "outer_radius")]
+    [InlineData("shape = \"oval\"", "quadrant.groove.shape", "eccentric circle")]
+    [InlineData("shape = \"table\"\npoints = [{ angle = 0, radius = 30 }, { angle = 30, radius = 20 }, { angle = 60, radius = 30 }, { angle = 90, radius = 20 }]", "quadrant.groove.points", "convex")]
+    [InlineData("shape = \"table\"\npoints = [{ angle = 0, radius = 30 }, { angle = 60, radius = 30 }, { angle = 40, radius = 30 }, { angle = 90, radius = 30 }]", "quadrant.groove.points", "rising")]
+    public void AGrooveThatCannotBeIsOneMistake(string written, string key, string allowed)
+    {
+        var error = Assert.Single(BodyWithGroove("[quadrant.groove]\n" + written + "\n").Errors);
+        Assert.Equal(key, error.Key);
+        Assert.Contains(allowed, error.Allowed, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AGrooveIsGivenOnceAndNotTwice()
+    {
+        var none = Assert.Single(Samples.ReadWith(Samples.Body, PitchRadius, "").Errors);
+        Assert.Equal("quadrant.pitch_radius", none.Key);
+        Assert.Contains("pitch_radius or groove", none.Allowed, StringComparison.Ordinal);
+        var both = Assert.Single(Samples.ReadWith(
+            Samples.Body, "[return_springs]", "[quadrant.groove]\nshape = \"eccentric circle\"\nradius = 30\noffset = 2\ndirection = 40\n\n[return_springs]").Errors);
+        Assert.Equal("quadrant.groove", both.Key);
+        Assert.Contains("not both", both.Allowed, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void APedalTableIsRead()
+    {
+        var pedal = VehicleWithPedal("table = [{ pad = 0, pull = 0 }, { pad = 80, pull = 20 }, { pad = 170, pull = 51 }]\npad_load = { value = \"-1 lbf\", plus_minus = \"0.2 lbf\" }").Value!.Pedal;
+        Assert.Equal(170, pedal.FullStroke);
+        Assert.Equal(20, pedal.Lever.PullAt(80), 1e-9);
+        Assert.Equal(-4.4482216152605, pedal.PadLoad.Value, 1e-9); // NIST SP 811, B.8
+    }
+
+    [Theory]
+    [InlineData("table = [{ pad = 0, pull = 0 }, { pad = 80, pull = 20 }, { pad = 170, pull = 50 }]", "pedal.table[3].pull")]
+    [InlineData("table = [{ pad = 0, pull = 0 }, { pad = 80, pull = 20 }, { pad = 70, pull = 51 }]", "pedal.table")]
+    [InlineData("table = [{ pad = 5, pull = 5 }, { pad = 80, pull = 51 }]", "pedal.table")]
+    [InlineData("lever_ratio = 3\ntable = [{ pad = 0, pull = 0 }, { pad = 80, pull = 51 }]", "pedal.table")]
+    [InlineData("", "pedal.lever_ratio")]
+    public void APedalThatCannotBeIsOneMistake(string written, string key) =>
+        Assert.Equal(key, Assert.Single(VehicleWithPedal(written).Errors).Key);
+
+    [Fact]
+    public void SensorControllerAndBulkheadAreRead()
+    {
+        var files = Samples.Edit(Samples.Files, Samples.Body, Samples.Texts[Samples.Body], "[return_springs]", "[valve]\nclosed_angle = 9\n[sensor]\nclosed_volts = \"520 mV\"\nopen_volts = 4.5\n\n[return_springs]");
+        files = Samples.Edit(files, Samples.Vehicle, Samples.Texts[Samples.Vehicle], "[pedal]", "[controller]\nzero_volts = 0.5\n\n[pedal]");
+        files = Samples.Edit(files, Samples.Job, Samples.Texts[Samples.Job], "[document]", "[bulkhead]\npoint = [-400, \"4 in\", 10]\ndirection = [3, 0, 4]\n\n[document]");
+        var job = Samples.ReadJob(files).Value!;
+        Assert.Equal(9, job.Body.ValveClosedAngle.Degrees, 9);
+        Assert.Equal(new PositionSensor(0.52, 4.5, new(job.Body.Quadrant.Rotation.Value)), job.Body.Sensor);
+        Assert.Equal(0.5, job.Vehicle.Controller.ZeroVolts);
+        Assert.Equal(new Bulkhead(new(-400, 101.6, 10), new(0.6, 0, 0.8)), job.Bulkhead);
+    }
+
+    [Theory]
+    [InlineData("[sensor]\nclosed_volts = 0.52\nopen_volts = 0.5\n", "sensor.open_volts")]
+    [InlineData("[sensor]\nclosed_volts = \"0.5 N\"\nopen_volts = 4.5\n", "sensor.closed_volts")]
+    public void ASensorThatDoesNotTurnIsAMistake(string written, string key) => Assert.Equal(
+        key, Assert.Single(Samples.ReadWith(Samples.Body, "[return_springs]", written + "[return_springs]").Errors).Key);
+
+    private static ProfileResult<ThrottleBody> BodyWithGroove(string written) => ProfileReader.ReadThrottleBody(
+        "b.toml", MemoryFileSource.Empty.With("b.toml", Samples.Texts[Samples.Body].Replace(PitchRadius, "").Replace("[return_springs]", written + "\n[return_springs]")));
+
+    private static ProfileResult<Vehicle> VehicleWithPedal(string written)
+    {
+        var text = Samples.Texts[Samples.Vehicle];
+        var ratio = text.Split('\n').Single(l => l.StartsWith("lever_ratio", StringComparison.Ordinal));
+        return ProfileReader.ReadVehicle("v.toml", MemoryFileSource.Empty.With("v.toml", text.Replace(ratio, written)));
+    }
+}
