@@ -3,6 +3,9 @@ namespace BracketGen.Cli;
 /// <summary>What the program tells the shell when it ends.</summary>
 public static class ExitCode
 {
+    /// <summary>What the help of every command says about them.</summary>
+    public const string Help = "Exit codes: 0 every check passes, 1 a check failed, 2 bad input, 3 outputs could not be written.";
+
     /// <summary>Done, and every check passes.</summary>
     public const int Pass = 0;
 

@@ -12,35 +12,88 @@ internal static class OutputFolder
     public static void Write(string folder, IReadOnlyList<(string Name, byte[] Bytes)> files, IReadOnlyList<string> outdated)
     {
         Directory.CreateDirectory(folder);
-        var waiting = new List<(string From, string To)>();
+        var remove = outdated.Select(name => Target.In(folder, name)).ToList();
+        var write = files.Select(file => Target.In(folder, file.Name)).ToList();
+        List<Target> all = [.. remove, .. write];
         try
         {
-            foreach (var (name, bytes) in files)
+            foreach (var (target, (_, bytes)) in write.Zip(files))
             {
-                // The process number keeps two runs in one folder apart.
-                var temporary = Path.Combine(folder, $".{name}.{Environment.ProcessId}.part");
-                waiting.Add((temporary, Path.Combine(folder, name)));
-                using var stream = new FileStream(temporary, FileMode.Create, FileAccess.Write);
-                stream.Write(bytes);
-                stream.Flush(flushToDisk: true);
+                WriteThrough(target.Part, bytes);
             }
 
-            foreach (var name in outdated)
-            {
-                File.Delete(Path.Combine(folder, name));
-            }
-
-            foreach (var (from, to) in waiting)
-            {
-                File.Move(from, to, overwrite: true);
-            }
+            all.ForEach(KeepOld);
+            Replace(remove, write);
         }
         finally
         {
-            foreach (var (from, _) in waiting)
+            foreach (var target in all)
             {
-                File.Delete(from);
+                File.Delete(target.Part);
+                File.Delete(target.Old);
             }
         }
+    }
+
+    private static void WriteThrough(string path, byte[] bytes)
+    {
+        using var stream = new FileStream(path, FileMode.Create, FileAccess.Write, FileShare.None, bufferSize: 0);
+        stream.Write(bytes);
+        stream.Flush(flushToDisk: true);
+    }
+
+    private static void KeepOld(Target target)
+    {
+        if (Directory.Exists(target.Place))
+        {
+            throw new IOException($"{target.Place} is a folder; move it away.");
+        }
+
+        if (File.Exists(target.Place))
+        {
+            File.Copy(target.Place, target.Old, overwrite: true);
+        }
+    }
+
+    private static void Replace(List<Target> remove, List<Target> write)
+    {
+        try
+        {
+            // The outdated go first: should the machine stop here, no old cut file lies beside a new drawing.
+            remove.ForEach(target => File.Delete(target.Place));
+            write.ForEach(target => File.Move(target.Part, target.Place, overwrite: true));
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            // Another program may hold one of the files: new and old must not be mixed.
+            foreach (var target in remove.Concat(write).Distinct())
+            {
+                PutBack(target);
+            }
+
+            throw;
+        }
+    }
+
+    private static void PutBack(Target target)
+    {
+        if (File.Exists(target.Old))
+        {
+            File.Move(target.Old, target.Place, overwrite: true);
+        }
+        else if (!File.Exists(target.Part))
+        {
+            File.Delete(target.Place);
+        }
+    }
+
+    /// <summary>Where a file goes, where it waits until all are made, and where the one before it is kept meanwhile.</summary>
+    private readonly record struct Target(string Place, string Part, string Old)
+    {
+        // The process number keeps two runs in one folder apart.
+        public static Target In(string folder, string name) => new(
+            Path.Combine(folder, name),
+            Path.Combine(folder, $".{name}.{Environment.ProcessId}.part"),
+            Path.Combine(folder, $".{name}.{Environment.ProcessId}.old"));
     }
 }

@@ -5,13 +5,13 @@ using BracketGen.Cli.Commands;
 
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var root = new RootCommand(
-    """
+    $"""
     BracketGen finds where a throttle cable's stop must sit, proves the travel from closed stop to wide-open stop, and draws the
     sheet-metal bracket that holds it there.
 
     A throttle that sticks open can kill. This is a design aid: a competent person checks the finished installation.
 
-    Exit codes: 0 every check passes, 1 a check failed, 2 bad input, 3 outputs could not be written.
+    {ExitCode.Help}
     """)
 {
     MakeCommand.Create(),
@@ -19,4 +19,18 @@ var root = new RootCommand(
     FittedCommand.Create(),
 };
 var parsed = root.Parse(args);
-return parsed.Errors.Count > 0 ? CommandLineErrors.Report(parsed) : parsed.Invoke();
+if (parsed.Errors.Count > 0)
+{
+    return CommandLineErrors.Report(parsed);
+}
+
+try
+{
+    // The library's own handler would end with 1, which here says that a check failed.
+    return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+}
+catch (IOException problem)
+{
+    Console.Error.WriteLine($"bracketgen: the result could not be printed: {problem.Message}");
+    return ExitCode.CannotWrite;
+}

@@ -8,6 +8,9 @@ namespace BracketGen.Design;
 public static class CandidateSearch
 {
     private static readonly Angle Step = Angle.FromDegrees(3);
+
+    // Two bends have so many ways of their own that every second leaving angle shows them all.
+    private static readonly Angle WideStep = Angle.FromDegrees(6);
     private static readonly double[] Widths = [0, 0.5, 1];
 
     /// <summary>
@@ -22,7 +25,7 @@ public static class CandidateSearch
         {
             double[] shifts = usable > 0 ? [-usable, usable] : [];
             found.AddRange(Shaped(job, body, Placements(job, body, shifts), 1));
-            found.AddRange(Shaped(job, body, Placements(job, body, shifts), 2));
+            found.AddRange(Shaped(job, body, Placements(job, body, shifts, WideStep), 2));
         }
 
         return [.. found.OrderBy(c => c.Cost)];
@@ -33,12 +36,25 @@ public static class CandidateSearch
     /// fewest bends first.
     /// </summary>
     public static IEnumerable<Candidate> AtMidRange(Job job, ThrottleBody body) =>
-        Shaped(job, body, Level(job, body, UsableShift(job)), 0)
-            .Concat(Shaped(job, body, Placements(job, body, [0]), 1))
-            .Concat(Shaped(job, body, Placements(job, body, [0]), 2));
+        Enumerable.Range(0, 3).SelectMany(bends => AtMidRange(job, body, bends));
 
-    /// <summary>Whether nothing stands against a candidate but what only the checks in space can tell.</summary>
-    public static bool Promising(Candidate candidate) => candidate.QuickChecks.All(c => c.Passes || c.Kind == CheckKind.Advice);
+    /// <summary>Of those the ones with so many bends: 0, 1 or 2.</summary>
+    public static IEnumerable<Candidate> AtMidRange(Job job, ThrottleBody body, int bends) => Shaped(
+        job, body,
+        bends switch
+        {
+            0 => Level(job, body, UsableShift(job)),
+            1 => Placements(job, body, [0]),
+            _ => Placements(job, body, [0], WideStep),
+        },
+        bends);
+
+    /// <summary>Whether nothing stands against a candidate as a bracket but what only the checks in space can tell.</summary>
+    public static bool Promising(Candidate candidate) => candidate.QuickChecks.All(IsGoodEnough);
+
+    /// <summary>Whether a check does not stand against a bracket: it passes, is advice, or is no matter of the bracket's.</summary>
+    public static bool IsGoodEnough(Check check) =>
+        check.Passes || check.Kind == CheckKind.Advice || TravelChecks.IsBeyondTheBracket(check);
 
     private static IEnumerable<Candidate> Shaped(Job job, ThrottleBody body, IEnumerable<StopPlacement> placements, int bends)
     {
@@ -50,14 +66,16 @@ public static class CandidateSearch
             var tension = LargestTension(body, travel);
             foreach (var bracket in Brackets(job, body, placement, bends))
             {
+                var give = CandidateCost.Give(bracket, tension);
                 yield return new(
-                    placement, travel, bracket,
+                    placement, travel, bracket, give,
+                    CandidateCost.Of(bracket, placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
+                    () =>
                     [
                         .. travelChecks,
                         .. TravelChecks.OfStop(job.Vehicle, job.Preferences, travel, placement, bracket.Seat),
                         .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
-                    ],
-                    CandidateCost.Of(bracket, placement, tension, job.Vehicle.Cable.OuterEnd.AdjusterRange));
+                    ]);
             }
         }
     }
@@ -83,11 +101,11 @@ public static class CandidateSearch
     private static StopPlacement? Place(Job job, ThrottleBody body, Angle leaving, double shift) => StopPlacement.At(
         body.Quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, leaving, shift);
 
-    private static IReadOnlyList<Angle> Angles(Job job, ThrottleBody body) =>
-        LeavingAngles.Of(body.Quadrant, body.Mount.Plane.Normal, job.Preferences.LeastWrap, Step);
+    private static IReadOnlyList<Angle> Angles(Job job, ThrottleBody body, Angle? step = null) =>
+        LeavingAngles.Of(body.Quadrant, body.Mount.Plane.Normal, job.Preferences.LeastWrap, step ?? Step);
 
-    private static IEnumerable<StopPlacement> Placements(Job job, ThrottleBody body, double[] shifts) =>
-        from angle in Angles(job, body)
+    private static IEnumerable<StopPlacement> Placements(Job job, ThrottleBody body, double[] shifts, Angle? step = null) =>
+        from angle in Angles(job, body, step)
         from shift in shifts
         select Place(job, body, angle, shift) into placement
         where placement is not null

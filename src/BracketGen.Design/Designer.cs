@@ -9,25 +9,33 @@ namespace BracketGen.Design;
 public static class Designer
 {
     /// <summary>Solves <paramref name="job"/>: the best bracket that passes every check, or the one that fails least.</summary>
-    public static Solution Solve(Job job)
+    /// <param name="job">The job.</param>
+    /// <param name="choice">Number of the offer to take, 1 for the best; the last one where there are not so many.</param>
+    public static Solution Solve(Job job, int choice = 1)
     {
         var body = job.Body.OpeningCounterClockwise();
         var mirrored = job.Body.Opens == OpeningSense.Clockwise;
         var candidates = CandidateSearch.All(job, body);
-        var best = Pick(job, body, candidates);
-        var travel = best?.Candidate.Travel ?? NominalTravel(job, body);
-        var checks = best?.Checks ?? [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job, body)];
-        var mechanism = MechanismReport.Of(job, travel, best?.Candidate.Placement, best?.Candidate.Bracket);
+        IEnumerable<Check> InSpace(Candidate c) => BracketChecks.InSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences);
+        var offers = Ranking.Of(candidates, InSpace);
+        var number = Math.Clamp(choice, 1, Math.Max(1, offers.Length));
+        var taken = offers.Length > 0 ? offers[number - 1] : LeastFaulty(candidates, InSpace);
+        var travel = taken?.Candidate.Travel ?? NominalTravel(job, body);
+        var checks = taken?.Checks ?? [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job, body)];
+        var mechanism = MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket);
         return new()
         {
             Job = job,
             Mechanism = mechanism,
             Travel = travel,
-            Placement = mirrored ? best?.Candidate.Placement.Mirrored() : best?.Candidate.Placement,
-            Bracket = mirrored ? best?.Candidate.Bracket.Mirrored() : best?.Candidate.Bracket,
+            Placement = mirrored ? taken?.Candidate.Placement.Mirrored() : taken?.Candidate.Placement,
+            Bracket = mirrored ? taken?.Candidate.Bracket.Mirrored() : taken?.Candidate.Bracket,
             Checks = [.. checks, .. mechanism.Checks],
             Remedy = TravelRemedy.For(travel, job.Preferences.OverTravelReserve),
             CandidateCount = candidates.Count,
+            Offers = offers,
+            Choice = number,
+            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, candidates.Count) : [],
         };
     }
 
@@ -53,32 +61,24 @@ public static class Designer
         return Travel.Solve(quadrant, seat, job.Preferences.FreePlay.Value, job.Vehicle.Pedal.AvailablePull.Value);
     }
 
-    private static (Candidate Candidate, ImmutableArray<Check> Checks)? Pick(
-        Job job, ThrottleBody body, IReadOnlyList<Candidate> candidates)
+    // Nothing passes: the one with the least against it, looking in full at no more than shows which that is.
+    private static Offer? LeastFaulty(IReadOnlyList<Candidate> candidates, Func<Candidate, IEnumerable<Check>> inSpace)
     {
-        (Candidate Candidate, ImmutableArray<Check> Checks)? best = null;
+        const int most = 40;
+        Offer? best = null;
         var leastFaults = double.PositiveInfinity;
-        foreach (var candidate in candidates)
+        foreach (var candidate in candidates.OrderBy(c => FaultsOf(c.QuickChecks)).ThenBy(c => c.Cost).Take(most))
         {
-            var quickFaults = FaultsOf(candidate.QuickChecks);
-            if (quickFaults >= leastFaults)
+            if (FaultsOf(candidate.QuickChecks) >= leastFaults)
             {
-                continue; // The checks in space can only add to the faults.
+                break; // The checks in space can only add to the faults.
             }
 
-            ImmutableArray<Check> checks =
-            [
-                .. candidate.QuickChecks,
-                .. BracketChecks.InSpace(candidate.Bracket, body, job.Vehicle.Cable, job.Preferences),
-            ];
+            ImmutableArray<Check> checks = [.. candidate.QuickChecks, .. inSpace(candidate)];
             var faults = FaultsOf(checks);
             if (faults < leastFaults)
             {
-                (best, leastFaults) = ((candidate, checks), faults);
-                if (faults == 0)
-                {
-                    break;
-                }
+                (best, leastFaults) = (new(candidate, checks), faults);
             }
         }
 

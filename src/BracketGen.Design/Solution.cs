@@ -34,6 +34,15 @@ public sealed record Solution
     /// <summary>How many brackets were shaped and looked at.</summary>
     public required int CandidateCount { get; init; }
 
+    /// <summary>The passing brackets worth offering, the best first, in the frame opening counter-clockwise; empty where none passes.</summary>
+    public ImmutableArray<Offer> Offers { get; init; } = [];
+
+    /// <summary>Number of the offer this solution takes, counted from 1.</summary>
+    public int Choice { get; init; } = 1;
+
+    /// <summary>Why the first offer stands first, in words; empty where none passes.</summary>
+    public ImmutableArray<string> Reasons { get; init; } = [];
+
     /// <summary>Whether every check but mere advice passes.</summary>
     public bool Passes => Bracket is not null && Checks.All(c => c.Passes || c.Kind == CheckKind.Advice);
 

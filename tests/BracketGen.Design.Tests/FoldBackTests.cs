@@ -25,18 +25,44 @@ public class FoldBackTests
     [Fact]
     public void Every_bracket_of_thousands_of_random_jobs_lands_on_the_stop()
     {
-        var landed = 0;
-        RandomJobs.Job.Check(3000, job =>
+        var landed = new int[3];
+        RandomJobs.Job.Check(10_000, job =>
         {
             var body = job.Body.OpeningCounterClockwise();
-            foreach (var candidate in CandidateSearch.AtMidRange(job, body).Take(4))
+            for (var bends = 0; bends < landed.Length; bends++)
             {
-                Lands(candidate.Bracket, candidate.Placement, body);
-                Lands(candidate.Bracket.Mirrored(), candidate.Placement.Mirrored(), Mirror(body));
-                landed++;
+                foreach (var candidate in CandidateSearch.AtMidRange(job, body, bends).Take(1))
+                {
+                    Lands(candidate.Bracket, candidate.Placement, body);
+                    Lands(candidate.Bracket.Mirrored(), candidate.Placement.Mirrored(), Mirror(body));
+                    KeepsFlangesApart(candidate.Bracket);
+                    landed[bends]++;
+                }
             }
         });
-        Assert.True(landed > 6000, $"only {landed} brackets were shaped");
+        Assert.True(landed[1] > 5000 && landed[2] > 5000, $"only {string.Join(", ", landed)} brackets were shaped");
+    }
+
+    // NetTopologySuite, which knows nothing of how the outline was drawn, finds a simple polygon whose flanges do not overlap.
+    private static void KeepsFlangesApart(Bracket bracket)
+    {
+        var blank = Polygon(bracket.Flat.Blank.Outline);
+        Assert.True(blank.IsValid);
+        Assert.Equal(bracket.Flat.Blank.Outline.SignedArea, blank.Area, 0.01 * blank.Area);
+        var flanges = Enumerable.Range(0, bracket.Flat.FlangeCount).Select(i => Polygon(bracket.Flat.FlangeRegion(i).Outline)).ToList();
+        for (var i = 0; i < flanges.Count; i++)
+        {
+            for (var j = i + 1; j < flanges.Count; j++)
+            {
+                Assert.True(flanges[i].Distance(flanges[j]) > 0.5, $"flanges {i} and {j} are {flanges[i].Distance(flanges[j])} mm apart");
+            }
+        }
+    }
+
+    private static NetTopologySuite.Geometries.Polygon Polygon(Contour contour)
+    {
+        var points = contour.Flatten(0.05).Select(p => new NetTopologySuite.Geometries.Coordinate(p.X, p.Y)).ToList();
+        return new(new([.. points, points[0]]));
     }
 
     private static ThrottleBody Mirror(ThrottleBody body) => body with { Mount = body.Mount.Mirrored() };

@@ -13,6 +13,9 @@ public static class RandomSolutions
     /// <summary>Any of the brackets that the search shaped: most with one bend, some flat.</summary>
     public static readonly Gen<Solution?> Shaped = Gen.Select(RandomJobs.Job, Gen.Double[0, 1], Gen.Int[0, 3], (job, pick, checks) =>
     {
+        // One sheet and one die: the search need not try the others to give a bracket to draw.
+        var stock = job.Shop.Stock[(int)(pick * 997) % job.Shop.Stock.Length];
+        job = job with { Shop = job.Shop with { Stock = [stock], Dies = [job.Shop.Dies.First(d => d.Suits(stock.Thickness))] } };
         var body = job.Body.OpeningCounterClockwise();
         var candidates = CandidateSearch.All(job, body);
         if (candidates.Count == 0)
@@ -26,6 +29,12 @@ public static class RandomSolutions
         var inSpace = checks == 0 ? BracketChecks.InSpace(candidate.Bracket, body, job.Vehicle.Cable, job.Preferences) : [];
         return SolutionOf(job, candidate, candidate.Bracket, [.. candidate.QuickChecks, .. inSpace]);
     });
+
+    /// <summary>One of the first brackets that the search comes upon, which saves the shaping of all the others: flat or bent once.</summary>
+    public static readonly Gen<Solution?> FirstShaped = Gen.Select(RandomJobs.Job, Gen.Int[1, 30], (job, count) =>
+        CandidateSearch.AtMidRange(job, job.Body.OpeningCounterClockwise()).Take(count).LastOrDefault() is { } candidate
+            ? SolutionOf(job, candidate, candidate.Bracket, candidate.QuickChecks)
+            : null);
 
     /// <summary>Flat plates from short to longer than a sheet of paper.</summary>
     public static readonly Gen<Solution?> Plates = Gen.Select(
@@ -45,7 +54,28 @@ public static class RandomSolutions
         (job, angles, place) => Reshaped(job, (choice, mount) => Bend(choice, job.Shop, mount, angles, place)));
 
     /// <summary>All of them, in turn at random.</summary>
-    public static readonly Gen<Solution?> Any = Gen.OneOf(Shaped, Shaped, Plates, BentTwice);
+    public static readonly Gen<Solution?> Any = Gen.OneOf(Shaped, Plates, BentTwice, BentTwice);
+
+    /// <summary>Some hundred solutions with a bracket, always the same, made once.</summary>
+    public static IReadOnlyList<Solution> Samples => Sampled.Value;
+
+    /// <summary>Runs <paramref name="check"/> on the first <paramref name="count"/> samples; the first failure names its place among them.</summary>
+    public static void Each(int count, Action<Solution> check)
+    {
+        for (var i = 0; i < Math.Min(count, Samples.Count); i++)
+        {
+            try
+            {
+                check(Samples[i]);
+            }
+            catch (Exception e)
+            {
+                throw new InvalidOperationException($"Sample {i}: {e.Message}", e);
+            }
+        }
+    }
+
+    private static readonly Lazy<IReadOnlyList<Solution>> Sampled = new(() => [.. Any.Draw(480).OfType<Solution>().Where(s => s.Bracket is not null)]);
 
     private static StopPlacement Placement(Vector3 seat, Vector3 direction) => new(Angle.Zero, seat, direction, 50, 0, 2);
 
@@ -56,7 +86,7 @@ public static class RandomSolutions
         var die = job.Shop.Dies.First(d => d.Suits(stock.Thickness));
         var mount = BracketShape.MountFrame(job.Body.Mount);
         var choice = new BracketShape.Choice(job.Body.Mount, Placement(mount.Origin, mount.Z), job.Vehicle.Cable, job.Preferences, stock, die);
-        if (shape(choice, mount) is not { } bracket)
+        if (shape(choice, mount) is not { } bracket || HolesMeet(bracket))
         {
             return null;
         }
@@ -73,6 +103,16 @@ public static class RandomSolutions
             CandidateCount = 1,
         };
     }
+
+    /// <summary>Whether a hole runs into another one or over the edge: no region, whatever the checks would say.</summary>
+    private static bool HolesMeet(Bracket bracket) => bracket.Holes.Any(h =>
+        bracket.Holes.Any(o => o != h && h.Flange == o.Flange && Reach(h, o.Centre) < (h.Diameter + o.Diameter) / 2 + 0.5)
+        || !h.IsSlot && bracket.Flat.Blank.Outline.DistanceTo(h.Centre) < h.Diameter / 2 + 0.2);
+
+    /// <summary>Distance from a hole's centre, or the middle line of a slot, to a point.</summary>
+    private static double Reach(BracketHole hole, Vector2 point) => hole.Towards is { } way
+        ? point.DistanceTo(hole.Centre + Math.Max(0, way.Dot(point - hole.Centre)) * way)
+        : point.DistanceTo(hole.Centre);
 
     private static Solution SolutionOf(Job job, Candidate candidate, Bracket bracket, IEnumerable<Design.Check> checks)
     {

@@ -29,7 +29,7 @@ internal static class MakeCommand
                 result.AddError($"--date was given as '{text}'; a date is written YYYY-MM-DD, such as 2026-03-02.");
             }
         });
-        var command = new Command("make", "Design the bracket and write its cut file, drawing, 1:1 template and result.")
+        var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template and result.\n\n{ExitCode.Help}")
         {
             job, into, accept, date,
         };

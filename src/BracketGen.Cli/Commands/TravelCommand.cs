@@ -13,7 +13,7 @@ internal static class TravelCommand
     public static Command Create()
     {
         var job = new Argument<FileInfo>("job") { Description = "The job file (TOML)." };
-        var command = new Command("travel", "Check the travel alone: does the pedal open the valve fully, and does it come back? Writes nothing.") { job };
+        var command = new Command("travel", $"Check the travel alone: does the pedal open the valve fully, and does it come back? Writes nothing.\n\n{ExitCode.Help}") { job };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(job)));
         return command;
     }

@@ -12,6 +12,10 @@ public static class TravelChecks
     /// <summary>Room the wire needs in groove and slot beyond its own diameter (mm; common practice, no source).</summary>
     public const double WirePlay = 0.2;
 
+    /// <summary>Whether a check is a matter of cable, pedal and throttle body alone, which no bracket can mend or spoil.</summary>
+    public static bool IsBeyondTheBracket(Check check) =>
+        check.Id is "free-play" or "return-springs" or "wide-open" or "over-travel" or "wire-in-groove" or "wire-in-slot";
+
     /// <summary>All travel checks, in the order a person would make them.</summary>
     /// <param name="body">The throttle body.</param>
     /// <param name="vehicle">The vehicle.</param>

@@ -7,13 +7,16 @@ namespace BracketGen.Drawing;
 /// <summary>The shop drawing of a bracket: formed views, flat pattern, tables, notes, and a template to cut out.</summary>
 public static class BracketDrawing
 {
+    /// <summary>Nobody glues more sheets together than this.</summary>
+    private const int MostTemplateSheets = 12;
+
     /// <summary>
     /// The sheets of the drawing: A3, or ANSI B where the job is in inches, then the 1:1 template on A4 or ANSI A. The same
     /// solution gives the same sheets.
     /// </summary>
     /// <remarks>
     /// Views: ISO 5456-2 in the job's projection, ISO 5456-3 for the isometric one. Dimensions: ISO 129-1. Scales: ISO 5455. Title
-    /// block: ISO 7200. Failed safety checks stand on it in large type.
+    /// block: ISO 7200. A template of more than twelve sheets is left out, and a note says so. Failed safety checks stand on it in large type.
     /// </remarks>
     /// <exception cref="ArgumentException">The solution has no bracket to draw.</exception>
     public static ImmutableArray<SheetPage> Compose(Solution solution, DrawingOptions options)
@@ -25,9 +28,16 @@ public static class BracketDrawing
 
         var scene = new BracketScene(solution, bracket);
         var format = scene.Units == DrawingUnits.Inch ? PageFormat.AnsiB : PageFormat.A3;
-        var main = new MainSheets(scene);
-        var drafts = main.Compose(format);
         var template = options.WithTemplate ? new Template(scene) : null;
+        string? remark = null;
+        if (template?.SheetCount > MostTemplateSheets)
+        {
+            remark = $"The full-size template would take {template.SheetCount} sheets and is left out.";
+            template = null;
+        }
+
+        var main = new MainSheets(scene, remark);
+        var drafts = main.Compose(format);
         var sheets = drafts.Length + (template?.SheetCount ?? 0);
         return
         [

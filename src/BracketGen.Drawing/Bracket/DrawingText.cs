@@ -10,7 +10,7 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Drawing;
 
 /// <summary>What a bracket's drawing says in words: title block, tables, notes, warnings.</summary>
-internal sealed class DrawingText(BracketScene scene)
+internal sealed class DrawingText(BracketScene scene, string? remark)
 {
     private readonly ValueFormat _value = scene.Value;
 
@@ -100,8 +100,8 @@ internal sealed class DrawingText(BracketScene scene)
         };
     }
 
-    /// <summary>The bend table; null for a flat plate.</summary>
-    public SheetBlock? Bends()
+    /// <summary>The bend table, its entries wrapped until it is no wider than a width if they can be; null for a flat plate.</summary>
+    public SheetBlock? Bends(double width)
     {
         if (scene.Flat.Bends.IsEmpty)
         {
@@ -130,7 +130,8 @@ internal sealed class DrawingText(BracketScene scene)
             header.InsertRange(5, ["Line from", "to"]);
         }
 
-        return SheetTable.Draw("Bends", header, rows, [2, 4], maximumWidth: 44);
+        var tables = ((double[])[44, 34, 26, 20]).Select(w => SheetTable.Draw("Bends", header, rows, [2, 4], maximumWidth: w)).ToArray();
+        return tables.FirstOrDefault(t => t.Bounds.Width <= width) ?? tables[^1];
     }
 
     private static bool IsOblique(Bend bend) => !FlatView.IsLevel(bend) && !FlatView.IsUpright(bend);
@@ -167,6 +168,11 @@ internal sealed class DrawingText(BracketScene scene)
                 ? "Grain direction across the bend."
                 : $"Grain direction across bend {BracketScene.NameOf(0)}.");
             notes.Insert(3, $"Bend allowance: {string.Join("; ", bends.Select(b => b.Rule.Name).Distinct())}. Bend a test strip first. UP is towards the eye.");
+        }
+
+        if (remark is not null)
+        {
+            notes.Add(remark);
         }
 
         return Sheet.Notes.Numbered("Notes", notes, width);

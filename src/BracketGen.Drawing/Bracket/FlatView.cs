@@ -83,12 +83,8 @@ internal sealed class FlatView
             }
         }
 
-        for (var i = 0; i < _bends.Length; i++)
-        {
-            AddBendNote(space, i, k);
-        }
-
-        AddRadii(space, k);
+        List<string> homeless = [.. Enumerable.Range(0, _bends.Length).Where(i => !AddBendNote(space, i, k)).Select(NoteOf)];
+        homeless.AddRange(AddRadii(space, k));
         var block = SheetBlock.Around(space.Items);
         if (_bends.IsEmpty)
         {
@@ -99,18 +95,21 @@ internal sealed class FlatView
                 k * Local(_scene.DatumHole.Centre).Y)));
         }
 
-        return block.And(Heading(scale, block));
+        return block.And(Heading(scale, block, homeless));
     }
 
     private Vector2 Local(Vector2 flat) => flat - _scene.FlatDatum;
 
-    private SheetBlock Heading(DrawingScale scale, SheetBlock view)
+    private SheetBlock Heading(DrawingScale scale, SheetBlock view, List<string> homeless)
     {
         List<SheetItem> items =
         [
             new TextItem($"{(_bends.IsEmpty ? "Plate" : "Flat pattern")}, scale {scale}", Vector2.Zero, TextHeight.Normal, Weight: FontWeight.Bold),
             new TextItem("seen from the side away from the mount face", new(0, -4.6), TextHeight.Small),
         ];
+
+        // What the view has no room for must still be said.
+        items.AddRange(homeless.Select((text, i) => new TextItem(text, new(0, -9.2 - 4.4 * i), TextHeight.Small)));
         var block = SheetBlock.Around(items);
         if (!_bends.IsEmpty)
         {
@@ -204,7 +203,7 @@ internal sealed class FlatView
         ];
     }
 
-    private void AddBendNote(FreeSpace space, int index, double scale)
+    private bool AddBendNote(FreeSpace space, int index, double scale)
     {
         var bend = _bends[index];
         var text = NoteOf(index);
@@ -218,19 +217,10 @@ internal sealed class FlatView
             where Math.Abs(step) * length + width / 2 < length / 2
             select ImmutableArray.Create<SheetItem>(new TextItem(
                 text, scale * 0.5 * (start + end) + step * length * along + drop * along.Left, TextHeight.Small, TextAlign.Centre, along.Polar)));
-        if (written)
-        {
-            return;
-        }
 
         // The arrow may touch the line anywhere between its middle and its ends.
-        foreach (var place in (double[])[0.5, 0.25, 0.75, 0.1, 0.9])
-        {
-            if (space.AddLeader(scale * (start + place * (end - start)), 0, Angle.FromDegrees(40), text))
-            {
-                return;
-            }
-        }
+        return written || ((double[])[0.5, 0.25, 0.75, 0.1, 0.9])
+            .Any(place => space.AddLeader(scale * (start + place * (end - start)), 0, Angle.FromDegrees(40), text));
     }
 
     /// <summary>What is written at a bend line: «B1 UP 90° R4».</summary>
@@ -240,21 +230,22 @@ internal sealed class FlatView
         return $"{BracketScene.NameOf(index)} {(bend.IsUp ? "UP" : "DOWN")} {_scene.Value.Degrees(bend.Turn.Magnitude)} {_scene.Value.Radius(bend.InsideRadius)}";
     }
 
-    /// <summary>The radii that the hole table does not give.</summary>
-    private void AddRadii(FreeSpace space, double scale)
+    /// <summary>Adds the radii that the hole table does not give; those that found no place come back.</summary>
+    private IEnumerable<string> AddRadii(FreeSpace space, double scale)
     {
         var arcs = _blank.Outline.Segments.OfType<ArcSegment>()
             .Where(a => !_scene.Bracket.Holes.Any(h => Local(h.Centre).DistanceTo(a.Centre) < 1e-6));
         foreach (var group in arcs.GroupBy(a => _scene.Value.Radius(a.Radius)))
         {
             var text = group.Count() > 1 ? $"{group.Count()} x {group.Key}" : group.Key;
-            foreach (var arc in group.OrderByDescending(a => Math.Round(a.Length, 6)))
+            var onPaper = group.OrderByDescending(a => Math.Round(a.Length, 6)).Select(a => (ArcSegment)ViewLine.Scaled(a, scale)).ToList();
+            if (!onPaper.Any(a => space.AddRadius(a, text))
+                && !onPaper.Any(a => space.AddLeader(a.PointAt(0.5), 0, AwayFromMetal(a), text)))
             {
-                if (space.AddRadius((ArcSegment)ViewLine.Scaled(arc, scale), text))
-                {
-                    break;
-                }
+                yield return text;
             }
         }
     }
+
+    private static Angle AwayFromMetal(ArcSegment arc) => (Math.Sign(arc.Sweep.Radians) * (arc.PointAt(0.5) - arc.Centre)).Polar;
 }

@@ -31,9 +31,12 @@ internal sealed class FormedViews
         ViewSketch left = new(scene, scene.FromSide(true), true), right = new(scene, scene.FromSide(false), true);
         _fromLeft = left.HiddenLength <= right.HiddenLength + 1;
         _side = _fromLeft ? left : right;
+
+        // Much to be seen, no flange edge-on, and rather from the corner that the other views look from.
+        double Openness(Frame view) => scene.Bracket.Folded.Flanges.Min(f => Math.Abs(f.Z.Dot(view.Z)));
         _isometric = new[] { (_fromLeft ? -1 : 1, 1), (_fromLeft ? 1 : -1, 1), (-1, -1), (1, -1) }
             .Select(c => new ViewSketch(scene, scene.Isometric(c.Item1, c.Item2), false))
-            .Select((s, i) => (Sketch: s, Worth: s.VisibleLength * (1 - 0.05 * i)))
+            .Select((s, i) => (Sketch: s, Worth: s.VisibleLength * (0.3 + Openness(s.View)) * (1 - 0.05 * i)))
             .MaxBy(s => s.Worth).Sketch;
         _mount = OutlinePiece.Of(scene.Flat)
             .Where(p => p.Flange == 0 && p.Bend is null)
@@ -206,12 +209,17 @@ internal sealed class FormedViews
         var corner = near - setback * back;
         var included = Angle.Straight - bend.Turn.Magnitude;
         var sweep = back.Cross(on) > 0 ? included : -included;
-        var reach = scale * setback;
+
+        // As small as the text lets it be, and clear of the bend.
+        var least = Math.Max(Math.Max(11, scale * setback + 5), Math.Min(40, AngleRoom / included.Radians));
         space.AddFirstClean(
             from step in Enumerable.Range(0, 16)
             select Dimensions.Angular(
-                scale * corner, back.Polar, sweep, Math.Max(11, reach + 5) + 3 * step, _scene.Value.Degrees(included), LegOf(bend, setback) * scale));
+                scale * corner, back.Polar, sweep, least + 3 * step, _scene.Value.Degrees(included), LegOf(bend, setback) * scale));
     }
+
+    /// <summary>Length of arc (mm on paper) that takes an angle's text and arrowheads.</summary>
+    private const double AngleRoom = 17;
 
     /// <summary>Length of the shorter leg of a bend from the corner of its insides (mm).</summary>
     private double LegOf(Bend bend, double setback)

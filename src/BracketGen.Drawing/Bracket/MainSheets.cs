@@ -5,15 +5,15 @@ using BracketGen.Geometry;
 namespace BracketGen.Drawing;
 
 /// <summary>Lays out the drawing proper: views, tables, notes, title block; on one sheet where it goes, on more where it does not.</summary>
-internal sealed class MainSheets(BracketScene scene)
+internal sealed class MainSheets(BracketScene scene, string? remark = null)
 {
     /// <summary>Between blocks, and between them and the frame (mm on paper).</summary>
     private const double Gap = 5;
 
-    private static readonly ImmutableArray<DrawingScale> Scales = [new(2, 1), new(1, 1), new(1, 2), new(1, 5), new(1, 10), new(1, 20)];
+    private static readonly ImmutableArray<DrawingScale> Scales = [new(2, 1), new(1, 1), new(1, 2), new(1, 5), new(1, 10), new(1, 20), new(1, 50), new(1, 100), new(1, 200)];
 
     private readonly FormedViews _formed = new(scene);
-    private readonly DrawingText _text = new(scene);
+    private readonly DrawingText _text = new(scene, remark);
     private FlatView? _flat;
     private ImmutableArray<(ImmutableArray<SheetBlock> Blocks, Bounds Views, Bounds Spare)>? _words;
 
@@ -61,7 +61,7 @@ internal sealed class MainSheets(BracketScene scene)
         return
             from flat in Enumerable.Range(0, scales.Length)
             from formed in Enumerable.Range(0, scales.Length)
-            where Math.Abs(flat - formed) <= 1
+            where Math.Abs(flat - formed) <= (IsPlate ? 0 : 1)
             orderby Math.Max(flat, formed), flat + formed, flat
             select (scales[flat], scales[formed]);
     }
@@ -115,7 +115,7 @@ internal sealed class MainSheets(BracketScene scene)
     private ImmutableArray<SheetBlock>? Views(Bounds room, Bounds? spare, DrawingScale flatScale, DrawingScale formedScale)
     {
         // The isometric view carries no dimensions: rather than the others it goes down in scale, and says so.
-        var smaller = Scales.First(s => s.Factor < formedScale.Factor);
+        var smaller = Scales.Where(s => s.Factor < formedScale.Factor).DefaultIfEmpty(formedScale).First();
         return Views(room, spare, flatScale, formedScale, _formed.Isometric(formedScale))
             ?? Views(room, spare, flatScale, formedScale, _formed.IsometricNamed(smaller));
     }
@@ -183,11 +183,14 @@ internal sealed class MainSheets(BracketScene scene)
             : (blocks.ToImmutable(), new(frame.Min, new(left - Gap, frame.Max.Y)), new(new(left, Math.Min(y, frame.Max.Y)), frame.Max));
     }
 
+    /// <summary>Tables are not squeezed below this (mm on paper): it is what the title block is wide.</summary>
+    private const double LeastTableWidth = TitleBlock.Width - Gap;
+
     /// <summary>Tables beside each other where they fit into a width, below each other where they do not.</summary>
     private IEnumerable<SheetBlock[]> Tables(double width)
     {
         var holes = _text.Holes();
-        if (_text.Bends() is not { } bends)
+        if (_text.Bends(Math.Max(width, LeastTableWidth)) is not { } bends)
         {
             return [[holes]];
         }

@@ -77,14 +77,12 @@ internal sealed class Template
     private SheetPage DrawTile((int X, int Y, Vector2 Shift) tile, int firstSheet, int sheet, int sheets)
     {
         var space = new FreeSpace(Clipped(tile.Shift)) { Room = _room };
-        foreach (var (centre, radius, name) in _holes)
+        space.Add(Marks(tile));
+        var holes = _holes.Select(h => h with { Centre = h.Centre + tile.Shift }).Where(h => _room.Grow(-h.Radius - 3).Holds(new(h.Centre, h.Centre))).ToList();
+        space.Add(holes.SelectMany(h => Dimensions.CentreMark(h.Centre, h.Radius)));
+        foreach (var (centre, radius, name) in holes)
         {
-            var at = centre + tile.Shift;
-            if (_room.Grow(-radius - 3).Holds(new(at, at)))
-            {
-                space.Add(Dimensions.CentreMark(at, radius));
-                space.AddLabel(name, at, radius, TextHeight.Normal, FontWeight.Bold);
-            }
+            space.AddLabel(name, centre, radius, TextHeight.Normal, FontWeight.Bold);
         }
 
         for (var i = 0; i < _bends.Length; i++)
@@ -107,7 +105,6 @@ internal sealed class Template
 
         return new SheetPage(_format, false)
             .With(space.Items)
-            .With(Marks(tile))
             .With(HeadBlock(tile, firstSheet, sheet, sheets))
             .With(ScaleBar.Millimetres(100).LowerLeftAt(new(Margin, Margin)))
             .With(ScaleBar.Inches(3).LowerRightAt(new(_format.Width - Margin, Margin)));

@@ -64,11 +64,24 @@ internal static class EarClipper
             }
         }
 
+        // Where seams end already a corner stands in the ring more than once: the new one starts from the copy whose inside it runs in.
+        seam = Enumerable.Range(0, ring.Count)
+            .Where(i => ring[i] == ring[seam] && IsInside(i))
+            .Append(seam)
+            .First();
+
         return
         [
             .. ring.Take(seam + 1), .. Enumerable.Range(0, hole.Count + 1).Select(i => hole[(start + i) % hole.Count]),
             .. ring.Skip(seam),
         ];
+
+        bool IsInside(int i)
+        {
+            Vector2 p = points[ring[i]], before = points[ring[(i + ring.Count - 1) % ring.Count]], after = points[ring[(i + 1) % ring.Count]];
+            double fromBefore = (p - before).Cross(from - p), toAfter = (after - p).Cross(from - p);
+            return (p - before).Cross(after - p) >= 0 ? fromBefore >= 0 && toAfter >= 0 : fromBefore >= 0 || toAfter >= 0;
+        }
 
         double Slope(Vector2 p) => Math.Abs(p.Y - from.Y) / Math.Max(1e-12, p.X - from.X);
     }

@@ -59,42 +59,12 @@ public class RenderedScaleTests
         Assert.Equal((radius - half) * PixelsPerMillimetre, innermost, 1.0);
     }
 
-    private static Picture Paint(params SheetItem[] items)
+    private static GreyPicture Paint(params SheetItem[] items)
     {
         using var folder = new TemporaryFolder();
         var page = new SheetPage(PageFormat.A4, framed: false).With(items);
         File.WriteAllBytes(folder["bar.pdf"], PdfWriter.Write([page], new PdfInfo("Bar", "", new DateOnly(2026, 3, 14))));
         OutsideTool.Require("pdftoppm").RunOrFail(["-r", "300", "-gray", "-singlefile", folder["bar.pdf"], folder["bar"]]);
-        return Picture.Read(folder["bar.pgm"]);
-    }
-
-    /// <summary>A grey picture in netpbm's binary PGM: three numbers after the magic, then a byte a pixel.</summary>
-    private sealed record Picture(int Width, int Height, byte[] Pixels)
-    {
-        public bool IsDark(int x, int y) => Pixels[y * Width + x] < 128;
-
-        public static Picture Read(string path)
-        {
-            var bytes = File.ReadAllBytes(path);
-            var numbers = new List<int>();
-            var at = 2;
-            while (numbers.Count < 3)
-            {
-                while (char.IsWhiteSpace((char)bytes[at]))
-                {
-                    at++;
-                }
-
-                var start = at;
-                while (!char.IsWhiteSpace((char)bytes[at]))
-                {
-                    at++;
-                }
-
-                numbers.Add(int.Parse(System.Text.Encoding.ASCII.GetString(bytes, start, at - start), System.Globalization.CultureInfo.InvariantCulture));
-            }
-
-            return new(numbers[0], numbers[1], bytes[(at + 1)..]);
-        }
+        return GreyPicture.Read(folder["bar.pgm"]);
     }
 }

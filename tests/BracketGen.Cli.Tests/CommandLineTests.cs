@@ -1,0 +1,101 @@
+namespace BracketGen.Cli.Tests;
+
+/// <summary>Command lines, good and bad.</summary>
+public class CommandLineTests
+{
+    [Theory]
+    [InlineData]
+    [InlineData("make")]
+    [InlineData("travel")]
+    public void Help_tells_the_exit_codes(params string[] command)
+    {
+        var result = BracketGenProgram.Run([.. command, "--help"]);
+        Assert.Equal(0, result.ExitCode);
+        foreach (var code in new[] { "0 every check passes", "1 a check failed", "2 bad input", "3 outputs could not be written" })
+        {
+            Assert.Contains(code, string.Join(' ', result.Output.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("--date", "2026-02-30")]
+    [InlineData("--date", "02.03.2026")]
+    [InlineData("--date", "2026-3-2")]
+    [InlineData("--accept-danger", "no-such-check")]
+    [InlineData("--no-such-option")]
+    public void A_bad_option_is_bad_input_and_nothing_is_written(params string[] options)
+    {
+        using var place = new Workplace();
+        var result = place.Make("plover-alder-58", options);
+        Assert.Equal(ExitCode.BadInput, result.ExitCode);
+        Assert.Contains(options[^1], result.Errors, StringComparison.Ordinal);
+        Assert.Empty(result.Output);
+        Assert.False(Directory.Exists(place.Output));
+    }
+
+    [Theory]
+    [InlineData]
+    [InlineData("no-such-command")]
+    [InlineData("make")]
+    [InlineData("travel")]
+    public void An_unfinished_command_line_is_bad_input(params string[] arguments)
+    {
+        var result = BracketGenProgram.Run(arguments);
+        Assert.Equal(ExitCode.BadInput, result.ExitCode);
+        Assert.Contains("--help", result.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_good_date_is_on_the_drawing_and_in_the_result()
+    {
+        using var place = new Workplace();
+        Assert.Equal(ExitCode.Pass, place.Make("plover-alder-58", "--date", "2026-11-09").ExitCode);
+        Assert.Contains("\"date\": \"2026-11-09\"", File.ReadAllText(place.Made("plover-alder-58", Workplace.ResultFile)), StringComparison.Ordinal);
+        Assert.Contains("2026-11-09", PdfText.Of(place.Made("plover-alder-58", Workplace.DrawingFile)).Select(w => w.Text));
+    }
+
+    [Theory]
+    [InlineData("make")]
+    [InlineData("travel")]
+    public void A_job_that_is_not_there_is_bad_input(string command)
+    {
+        using var place = new Workplace();
+        var result = BracketGenProgram.Run(command, place.Job("no-such-job"));
+        Assert.Equal(ExitCode.BadInput, result.ExitCode);
+        Assert.Contains("no-such-job.toml", result.Errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("make")]
+    [InlineData("travel")]
+    public void Every_mistake_of_every_file_is_told_at_once(string command)
+    {
+        using var place = new Workplace();
+        place.Edit("throttle-bodies/alder-58.toml", "bore = 58", "bore = \"58 lbf\"");
+        place.Edit("throttle-bodies/alder-58.toml", "hub_radius = 14", "hub_radios = 14");
+        place.Edit("vehicles/plover.toml", "wire_diameter = 1.5", "wire_diameter = -1.5");
+        place.Edit("jobs/plover-alder-58.toml", "units = \"mm\"", "units = \"furlong\"");
+        string[] options = command == "make" ? ["--into", place.Output] : [];
+        var result = BracketGenProgram.Run([command, place.Job("plover-alder-58"), .. options]);
+        Assert.Equal(ExitCode.BadInput, result.ExitCode);
+        foreach (var told in new[] { "58 lbf", "hub_radios", "wire_diameter", "furlong" })
+        {
+            Assert.Contains(told, result.Errors, StringComparison.Ordinal);
+        }
+
+        Assert.Contains("nothing was computed", result.Errors, StringComparison.Ordinal);
+        Assert.Empty(result.Output);
+        Assert.False(Directory.Exists(place.Output));
+    }
+
+    [Fact]
+    public void A_file_that_is_no_TOML_is_bad_input()
+    {
+        using var place = new Workplace();
+        File.WriteAllText(place.Job("plover-alder-58"), "profile = \"job\nunits = [");
+        var result = place.Make("plover-alder-58");
+        Assert.Equal(ExitCode.BadInput, result.ExitCode);
+        Assert.Contains("plover-alder-58.toml:1", result.Errors, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(place.Output));
+    }
+}

@@ -1,0 +1,81 @@
+using System.Text.Json;
+using BracketGen.TestSupport;
+
+namespace BracketGen.Cli.Tests;
+
+/// <summary>The jobs that ship with the program, run as a user runs them.</summary>
+[Collection(ExampleOutputsCollection.Name)]
+public class ExampleRunTests(ExampleOutputs outputs)
+{
+    public static TheoryData<string> Jobs => [.. Workplace.Jobs];
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void Every_file_is_there_and_nothing_else(string job) => Assert.Equal(
+        [$"{job}/{Workplace.DrawingFile}", $"{job}/{Workplace.CutFile}", $"{job}/{Workplace.ResultFile}"],
+        outputs.Files().Where(f => f.StartsWith(job + "/", StringComparison.Ordinal)));
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void The_exit_code_is_the_verdict(string job)
+    {
+        var result = outputs.Results[job];
+        using var json = JsonDocument.Parse(File.ReadAllBytes(outputs.PathOf(job, Workplace.ResultFile)));
+        var passes = json.RootElement.GetProperty("verdict").GetString() == "pass";
+        Assert.Equal(passes ? ExitCode.Pass : ExitCode.CheckFailed, result.ExitCode);
+        Assert.Contains(passes ? "Verdict: every check passes" : "checks failed", result.Output, StringComparison.Ordinal);
+        Assert.Empty(result.Errors);
+    }
+
+    [Fact]
+    public void The_main_example_passes() => Assert.Equal(ExitCode.Pass, outputs.Results["plover-alder-58"].ExitCode);
+
+    [Fact]
+    public void The_valve_that_does_not_open_fully_is_told()
+    {
+        var result = outputs.Results["dunlin-hornbeam-70"];
+        Assert.Equal(ExitCode.CheckFailed, result.ExitCode);
+        Assert.Contains("FAILED, wide-open:", result.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void Every_file_is_named_on_the_screen(string job)
+    {
+        foreach (var file in new[] { Workplace.CutFile, Workplace.DrawingFile, Workplace.ResultFile })
+        {
+            Assert.Contains($"  wrote {outputs.PathOf(job, file)}\n", outputs.Results[job].Output, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void The_same_input_gives_the_same_bytes()
+    {
+        using var again = new Workplace();
+        foreach (var job in Workplace.Jobs)
+        {
+            var result = again.Make(job);
+            Assert.Equal(
+                outputs.Results[job].Output.Replace(outputs.Folder, "", StringComparison.Ordinal),
+                result.Output.Replace(again.Output, "", StringComparison.Ordinal));
+        }
+
+        Assert.Equal(outputs.Files(), again.OutputFiles());
+        Assert.All(again.OutputFiles(), f => Assert.Equal(
+            File.ReadAllBytes(Path.Combine(outputs.Folder, f)), File.ReadAllBytes(Path.Combine(again.Output, f))));
+    }
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void Travel_gives_the_same_travel_and_writes_nothing(string job)
+    {
+        using var place = new Workplace();
+        var result = BracketGenProgram.Run("travel", place.Job(job));
+        var lines = result.Output.Split('\n');
+        var pull = Assert.Single(lines, l => l.Contains("pull from closed to wide open", StringComparison.Ordinal));
+        Assert.Contains(pull, outputs.Results[job].Output, StringComparison.Ordinal);
+        Assert.Contains(result.ExitCode, new[] { ExitCode.Pass, ExitCode.CheckFailed });
+        Assert.Equal(result.ExitCode == ExitCode.Pass, !result.Output.Contains("checks failed", StringComparison.Ordinal));
+        Assert.False(Directory.Exists(place.Output));
+    }
+}

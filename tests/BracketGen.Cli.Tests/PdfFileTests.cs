@@ -1,0 +1,69 @@
+using System.Globalization;
+using System.Text.Json;
+using BracketGen.TestSupport;
+using UglyToad.PdfPig;
+
+namespace BracketGen.Cli.Tests;
+
+/// <summary>The drawings as independent readers see them: sound files, and a template that is 1:1.</summary>
+[Collection(ExampleOutputsCollection.Name)]
+public class PdfFileTests(ExampleOutputs outputs)
+{
+    public static TheoryData<string> Jobs => [.. Workplace.Jobs];
+
+    [SkippableTheory]
+    [MemberData(nameof(Jobs))]
+    public void The_file_is_sound(string job) =>
+        OutsideTool.Require("qpdf").RunOrFail(["--check", outputs.PathOf(job, Workplace.DrawingFile)]);
+
+    [SkippableTheory]
+    [MemberData(nameof(Jobs))]
+    public void The_bars_on_the_template_are_as_long_as_they_say(string job)
+    {
+        const double dots = 300;
+        var pdf = outputs.PathOf(job, Workplace.DrawingFile);
+        var page = TemplatePage(pdf).ToString(CultureInfo.InvariantCulture);
+        using var place = new Workplace();
+        OutsideTool.Require("pdftoppm").RunOrFail(
+            ["-r", "300", "-gray", "-f", page, "-l", page, "-singlefile", pdf, place.PathOf("page")]);
+        var picture = GreyPicture.Read(place.PathOf("page.pgm"));
+
+        // 10.5 mm above the lower edge, just below the bars, a row crosses their end ticks and nothing else.
+        var ticks = picture.LinesAcross(picture.Height - (int)(10.5 / 25.4 * dots));
+        Assert.Equal(4, ticks.Count);
+        Assert.Equal(100 / 25.4 * dots, ticks[1] - ticks[0], 1.0);
+        Assert.Equal(3 * dots, ticks[3] - ticks[2], 1.0);
+    }
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void The_holes_on_the_template_are_as_far_apart_as_in_the_sheet(string job)
+    {
+        using var json = JsonDocument.Parse(File.ReadAllBytes(outputs.PathOf(job, Workplace.ResultFile)));
+        var holes = json.RootElement.GetProperty("bracket").GetProperty("holes").EnumerateArray()
+            .Where(h => h.GetProperty("purpose").GetString() == "bolt")
+            .Select(h => (
+                X: h.GetProperty("centre")[0].GetDouble(), Y: h.GetProperty("centre")[1].GetDouble(), D: h.GetProperty("diameter").GetDouble()))
+            .ToArray();
+        Assert.Equal(2, holes.Length);
+
+        var pdf = outputs.PathOf(job, Workplace.DrawingFile);
+        using var document = PdfDocument.Open(pdf);
+        const double point = 25.4 / 72;
+        var circles = document.GetPage(TemplatePage(pdf)).Paths
+            .Select(p => p.GetBoundingRectangle())
+            .Where(b => b is { } r && Math.Abs(r.Width * point - holes[0].D) < 0.02 && Math.Abs(r.Height * point - holes[0].D) < 0.02)
+            .Select(b => (X: b!.Value.Centroid.X * point, Y: b.Value.Centroid.Y * point))
+            .ToArray();
+        Assert.Equal(2, circles.Length);
+        Assert.Equal(
+            Math.Sqrt(Math.Pow(holes[0].X - holes[1].X, 2) + Math.Pow(holes[0].Y - holes[1].Y, 2)),
+            Math.Sqrt(Math.Pow(circles[0].X - circles[1].X, 2) + Math.Pow(circles[0].Y - circles[1].Y, 2)),
+            0.01);
+    }
+
+    private static int TemplatePage(string pdf) => PdfText.Of(pdf)
+        .GroupBy(w => w.Page)
+        .Single(p => string.Join(' ', p.Select(w => w.Text)).Contains("template 1:1", StringComparison.Ordinal))
+        .Key;
+}

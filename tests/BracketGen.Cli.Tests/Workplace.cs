@@ -1,0 +1,58 @@
+using BracketGen.TestSupport;
+
+namespace BracketGen.Cli.Tests;
+
+/// <summary>A folder of its own with a copy of the profiles that ship with the program; gone after the test.</summary>
+internal sealed class Workplace : IDisposable
+{
+    public const string CutFile = "flat-pattern.dxf", DrawingFile = "drawing.pdf", ResultFile = "result.json";
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("bracketgen-cli-").FullName;
+
+    public Workplace()
+    {
+        var from = RepositoryRoot.PathOf("profiles");
+        foreach (var file in Directory.EnumerateFiles(from, "*.toml", SearchOption.AllDirectories))
+        {
+            var to = Path.Combine(_folder, "profiles", Path.GetRelativePath(from, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(to)!);
+            File.Copy(file, to);
+        }
+    }
+
+    /// <summary>Names of the jobs that ship with the program.</summary>
+    public static IReadOnlyList<string> Jobs { get; } =
+        [.. Directory.GetFiles(RepositoryRoot.PathOf("profiles", "jobs"), "*.toml").Select(f => Path.GetFileNameWithoutExtension(f)).Order()];
+
+    /// <summary>Where the program is told to put its files.</summary>
+    public string Output => PathOf("output");
+
+    /// <summary>Full path of a file or folder in it.</summary>
+    public string PathOf(params string[] parts) => Path.Combine([_folder, .. parts]);
+
+    /// <summary>Full path of a job.</summary>
+    public string Job(string name) => PathOf("profiles", "jobs", name + ".toml");
+
+    /// <summary>Full path of a file that the program makes for a job.</summary>
+    public string Made(string job, string file) => PathOf("output", job, file);
+
+    /// <summary>Runs <c>make</c> on a job.</summary>
+    public ToolResult Make(string job, params string[] options) => BracketGenProgram.Run(["make", Job(job), "--into", Output, .. options]);
+
+    /// <summary>Replaces a text that must be there in one of the copied profiles.</summary>
+    public void Edit(string profile, string old, string replacement)
+    {
+        var path = PathOf("profiles", profile);
+        var text = File.ReadAllText(path);
+        Assert.Contains(old, text, StringComparison.Ordinal);
+        File.WriteAllText(path, text.Replace(old, replacement, StringComparison.Ordinal));
+    }
+
+    /// <summary>Every file under the output folder, hidden ones too, relative to it.</summary>
+    public string[] OutputFiles() => !Directory.Exists(Output)
+        ? []
+        : [.. Directory.EnumerateFiles(Output, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 })
+            .Select(f => Path.GetRelativePath(Output, f).Replace('\\', '/')).Order(StringComparer.Ordinal)];
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+}

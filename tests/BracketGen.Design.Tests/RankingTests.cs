@@ -1,0 +1,68 @@
+using BracketGen.TestSupport;
+
+namespace BracketGen.Design.Tests;
+
+/// <summary>The order of the offers.</summary>
+public class RankingTests
+{
+    public static TheoryData<string> Names => Examples.Names;
+
+    // Brute force: every candidate of the grid checked in full, none passed over. The first offer is as cheap as the cheapest.
+    [Fact]
+    public void No_cheaper_bracket_passes_of_all_on_the_grid()
+    {
+        var compared = 0;
+        RandomJobs.Job.Check(40, job =>
+        {
+            var small = Small(job);
+            var body = small.Body.OpeningCounterClockwise();
+            var offers = Designer.Solve(small).Offers;
+            var passing = CandidateSearch.All(small, body)
+                .Where(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Bracket, body, small.Vehicle.Cable, small.Preferences))
+                    .All(CandidateSearch.IsGoodEnough))
+                .ToList();
+            Assert.Equal(passing.Count == 0, offers.IsEmpty);
+            if (passing.Count > 0)
+            {
+                compared++;
+                Assert.Equal(passing.Min(c => c.Cost), offers[0].Candidate.Cost, 1e-12);
+            }
+        });
+        Assert.True(compared > 10, $"only {compared} jobs had a passing bracket");
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Offers_do_not_beat_one_another(string name)
+    {
+        var offers = Designer.Solve(Examples.Read(name)).Offers;
+        Assert.NotEmpty(offers);
+        foreach (var offer in offers.Skip(1))
+        {
+            Assert.DoesNotContain(offers, offer.IsDominatedBy);
+        }
+    }
+
+    [Fact]
+    public void Any_offer_can_be_taken_by_its_number()
+    {
+        var job = Examples.Read("plover-alder-58");
+        var first = Designer.Solve(job);
+        Assert.True(first.Offers.Length > 1);
+        for (var number = 1; number <= first.Offers.Length; number++)
+        {
+            var taken = Designer.Solve(job, number);
+            Assert.Equal(number, taken.Choice);
+            Assert.Equal(first.Offers[number - 1].Mass, taken.Bracket!.Mass, 1e-15);
+            Assert.True(taken.Passes);
+        }
+
+        Assert.NotEmpty(first.Reasons);
+    }
+
+    // One sheet and one die keep brute force quick.
+    private static Job Small(Job job) => job with
+    {
+        Shop = job.Shop with { Stock = [job.Shop.Stock[1]], Dies = [job.Shop.Dies[0], job.Shop.Dies[1]] },
+    };
+}
