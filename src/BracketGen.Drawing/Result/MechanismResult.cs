@@ -8,7 +8,7 @@ namespace BracketGen.Drawing.Result;
 internal static class MechanismResult
 {
     /// <summary>Steps of the tables: enough for a chart, few enough to read.</summary>
-    private const int Every = 4;
+    private const int Every = 8, EveryPedal = 5;
 
     public static ResultMechanism? Of(Solution solution) =>
         solution.Mechanism is { } report ? Of(report, solution.Travel, solution.Job.Vehicle.Controller) : null;
@@ -29,7 +29,7 @@ internal static class MechanismResult
         return new(
             Round(report.Friction.TotalBend.Degrees), Round(report.Friction.Coefficient.Value), Round(report.Friction.Coefficient.PlusMinus),
             Round(travel.Wander.Degrees), Finite(route?.Radius), Finite(route?.Length), Finite(report.Outer?.Spare), report.Outer?.Problem,
-            route is null ? null : [.. route.Points(20).Select(double[] (p) => [Round(p.X), Round(p.Y), Round(p.Z)])]);
+            route is null ? null : [.. route.Points(40).Select(double[] (p) => [Round(p.X), Round(p.Y), Round(p.Z)])]);
     }
 
     private static ResultReturn? Return(MechanismReport report)
@@ -47,7 +47,7 @@ internal static class MechanismResult
     }
 
     private static ResultProgression? Progression(MechanismReport report) => report.Progression is { } p
-        ? new(Round(p.PedalAtFirstMove), Round(p.Suddenness), [.. p.Points.Where((_, i) => i % Every == 0).Select(q => new ResultProgressionPoint(
+        ? new(Round(p.PedalAtFirstMove), Round(p.Suddenness), [.. p.Points.Where((_, i) => i % EveryPedal == 0).Select(q => new ResultProgressionPoint(
             Round(q.Pedal), Round(q.Valve), Round(q.Area), Finite(report.Sensor is { } s ? s.Volts(q.Valve * s.Rotation) : null)))])
         : null;
 
