@@ -17,7 +17,8 @@ public static class Designer
         var mirrored = job.Body.Opens == OpeningSense.Clockwise;
         var candidates = CandidateSearch.All(job, body);
         IEnumerable<Check> InSpace(Candidate c) => BracketChecks.InSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences);
-        var offers = Ranking.Of(candidates, InSpace);
+        bool Fits(Candidate c) => BracketChecks.FitsInSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences);
+        var offers = Ranking.Of(candidates, InSpace, Fits);
         var number = Math.Clamp(choice, 1, Math.Max(1, offers.Length));
         var taken = offers.Length > 0 ? offers[number - 1] : LeastFaulty(candidates, InSpace);
         var travel = taken?.Candidate.Travel ?? NominalTravel(job, body);
@@ -35,7 +36,7 @@ public static class Designer
             CandidateCount = candidates.Count,
             Offers = offers,
             Choice = number,
-            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, candidates.Count) : [],
+            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, candidates.Count, job.Units) : [],
         };
     }
 

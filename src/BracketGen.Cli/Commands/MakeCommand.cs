@@ -29,20 +29,25 @@ internal static class MakeCommand
                 result.AddError($"--date was given as '{text}'; a date is written YYYY-MM-DD, such as 2026-03-02.");
             }
         });
+        var choice = new Option<int>("--choice")
+        {
+            Description = "Number of the bracket to make, of those the job's table offers; 1 is the best.",
+            DefaultValueFactory = _ => 1,
+        };
         var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template and result.\n\n{ExitCode.Help}")
         {
-            job, into, accept, date,
+            job, into, accept, date, choice,
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(into), parsed.GetValue(accept) ?? [],
-            parsed.GetValue(date) is { } text ? ParseDate(text) : null));
+            parsed.GetValue(date) is { } text ? ParseDate(text) : null, parsed.GetValue(choice)));
         return command;
     }
 
     private static DateOnly? ParseDate(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 
-    private static int Run(FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date)
+    private static int Run(FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice)
     {
         if (JobInput.Read(file) is not { } job)
         {
@@ -54,7 +59,15 @@ internal static class MakeCommand
             job = job with { Document = job.Document with { Date = date } };
         }
 
-        var solution = Designer.Solve(job);
+        var solution = Designer.Solve(job, choice);
+        if (choice != solution.Choice)
+        {
+            Console.Error.WriteLine(
+                $"bracketgen: --choice was given as {choice}; this job offers "
+                + (solution.Offers.Length > 1 ? $"1 to {solution.Offers.Length}." : "only 1."));
+            return ExitCode.BadInput;
+        }
+
         var unknown = accepted.Except(solution.Dangers.Select(d => d.Id)).ToList();
         if (unknown.Count > 0)
         {
@@ -84,6 +97,7 @@ internal static class MakeCommand
     {
         TravelTable.Print(Console.Out, solution.Job, solution.Travel, solution.Remedy);
         BracketTable.Print(Console.Out, solution);
+        OfferTable.Print(Console.Out, solution);
         CheckTable.Print(Console.Out, solution.Checks, solution.Job.Units);
         foreach (var (name, _) in files.Written)
         {

@@ -19,11 +19,13 @@ public static class Ranking
     /// </remarks>
     /// <param name="candidates">All candidates by cost.</param>
     /// <param name="inSpace">The checks in space of a candidate.</param>
-    public static ImmutableArray<Offer> Of(IReadOnlyList<Candidate> candidates, Func<Candidate, IEnumerable<Check>> inSpace)
+    /// <param name="fits">Whether a candidate passes them: the same answer, sooner.</param>
+    public static ImmutableArray<Offer> Of(
+        IReadOnlyList<Candidate> candidates, Func<Candidate, IEnumerable<Check>> inSpace, Func<Candidate, bool> fits)
     {
         Offer? Verify(Candidate candidate)
         {
-            if (!CandidateSearch.Promising(candidate))
+            if (!CandidateSearch.Promising(candidate) || !fits(candidate))
             {
                 return null;
             }
@@ -67,22 +69,25 @@ public static class Ranking
     }
 
     /// <summary>Why the first offer stands first, in words.</summary>
-    public static ImmutableArray<string> Reasons(IReadOnlyList<Offer> offers, int candidates)
+    public static ImmutableArray<string> Reasons(IReadOnlyList<Offer> offers, int candidates, LengthUnit units)
     {
         var best = offers[0];
+        string Give(Offer offer) => units == LengthUnit.Inch
+            ? FormattableString.Invariant($"{offer.Give / 25.4:0.0000} in")
+            : FormattableString.Invariant($"{offer.Give:0.000} mm");
         var reasons = ImmutableArray.CreateBuilder<string>();
         reasons.Add(FormattableString.Invariant(
-            $"Of {candidates} shapes it has the least cost: {best.Mass * 1e6:0} g, {Bends(best)}, {best.Give:0.000} mm of give under the wire's pull."));
+            $"Of {candidates} shapes it has the least cost: {best.Mass * 1e6:0} g, {Bends(best)}, {Give(best)} of give under the wire's pull."));
         if (offers.Skip(1).Where(o => o.Mass < best.Mass * 0.98).MinBy(o => o.Mass) is { } lighter)
         {
             reasons.Add(FormattableString.Invariant(
-                $"The lightest, {lighter.Mass * 1e6:0} g, gives {lighter.Give:0.000} mm and has {Bends(lighter)}."));
+                $"The lightest, {lighter.Mass * 1e6:0} g, gives {Give(lighter)} and has {Bends(lighter)}."));
         }
 
         if (offers.Skip(1).Where(o => o.Give < best.Give * 0.98).MinBy(o => o.Give) is { } stiffer)
         {
             reasons.Add(FormattableString.Invariant(
-                $"The stiffest gives {stiffer.Give:0.000} mm, but weighs {stiffer.Mass * 1e6:0} g and has {Bends(stiffer)}."));
+                $"The stiffest gives {Give(stiffer)}, but weighs {stiffer.Mass * 1e6:0} g and has {Bends(stiffer)}."));
         }
 
         if (offers.Skip(1).Where(o => o.LeastSpare > best.LeastSpare).MaxBy(o => o.LeastSpare) is { } roomier)

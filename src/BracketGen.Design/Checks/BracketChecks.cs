@@ -7,12 +7,6 @@ namespace BracketGen.Design;
 /// <summary>The checks of the bracket itself: can it be cut and bent, bolted on, and does it stay out of the way?</summary>
 public static class BracketChecks
 {
-    /// <summary>How exactly clearances are found for the answer (mm).</summary>
-    private const double ClearanceError = 0.05;
-
-    /// <summary>Height above a bolt's seat that a socket needs free (mm), head not counted (common practice, no source).</summary>
-    private const double SocketRoom = 20;
-
     /// <summary>The checks that only look at the flat pattern: quick.</summary>
     public static IEnumerable<Check> OfFlat(Bracket bracket, Cable cable, CuttingProcess process)
     {
@@ -102,44 +96,15 @@ public static class BracketChecks
     /// <param name="body">The throttle body, opening counter-clockwise like the bracket.</param>
     /// <param name="cable">The cable.</param>
     /// <param name="preferences">The limits wanted.</param>
-    public static IEnumerable<Check> InSpace(Bracket bracket, ThrottleBody body, Cable cable, Preferences preferences)
-    {
-        var folded = bracket.Folded;
-        var moving = new MovingParts(body.Quadrant, cable.Fitting);
-        yield return new(
-            "moving-parts", "Bracket to quadrant and fitting over the sweep", CheckKind.Safety, CheckUnit.Length,
-            Clearance.Least(folded, moving.Pieces, ClearanceError, preferences.SweepClearance), Bound.AtLeast, preferences.SweepClearance, Sources.Preference,
-            "The quadrant or the end fitting can catch on the bracket and hold the valve open.");
+    public static IEnumerable<Check> InSpace(Bracket bracket, ThrottleBody body, Cable cable, Preferences preferences) => SpaceDemand
+        .Of(bracket, body, cable, preferences)
+        .Select(d => d.Check(bracket.Folded))
+        .GroupBy(c => c.Id)
+        .Select(g => g.MinBy(c => c.Margin)!);
 
-        foreach (var (keepOut, index) in body.KeepOuts.Select((k, i) => (k, i)))
-        {
-            yield return new(
-                $"keep-out-{index + 1}", $"Bracket to {keepOut.Name}", CheckKind.Function, CheckUnit.Length,
-                Clearance.Least(folded, [keepOut.DistanceTo], ClearanceError, preferences.KeepOutClearance), Bound.AtLeast, preferences.KeepOutClearance,
-                Sources.Preference,
-                $"The bracket meets {keepOut.Name}.");
-        }
-
-        if (folded.Flat.Bends.IsEmpty)
-        {
-            yield break;
-        }
-
-        var first = folded.Flat.Bends[0];
-        var worst = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt)
-            .Select(h => (Hole: h, Room: RoomRadius(folded, first, h), Need: h.Thread!.SocketDiameter / 2))
-            .MinBy(h => h.Room - h.Need);
-        yield return new(
-            "bolt-room", $"Room for the socket on bolt {worst.Hole.Name}, radius", CheckKind.Making, CheckUnit.Length,
-            worst.Room, Bound.AtLeast, worst.Need, Sources.CommonPractice,
-            "The bolt cannot be tightened: the bent flange is in the socket's way.");
-
-        var last = folded.Flat.Bends[^1];
-        yield return new(
-            "stop-room", "Room for the nut or shoulder at the stop, radius", CheckKind.Making, CheckUnit.Length,
-            StopRoom(bracket, last), Bound.AtLeast, bracket.Seat.RoomDiameter / 2, Sources.CommonPractice,
-            "The spanner or the shoulder at the stop runs into the bend.");
-    }
+    /// <summary>Whether all checks in space pass: the same answer, sooner.</summary>
+    public static bool FitsInSpace(Bracket bracket, ThrottleBody body, Cable cable, Preferences preferences) =>
+        SpaceDemand.Of(bracket, body, cable, preferences).All(d => d.IsMet(bracket.Folded));
 
     private static double SlotSide(Bracket bracket)
     {
@@ -179,30 +144,4 @@ public static class BracketChecks
             .Select(c => c.Along)
             .DefaultIfEmpty(0).Min();
     }
-
-    private static (Vector3 From, Vector3 To) BoltAxis(FoldedSheet folded, BracketHole hole)
-    {
-        var seat = folded.Fold(hole.Centre, folded.Flat.Thickness);
-        return (seat, seat + (hole.Thread!.HeadHeight + hole.Thread.WasherThickness + SocketRoom) * folded.Flanges[hole.Flange].Z);
-    }
-
-    private static double RoomRadius(FoldedSheet folded, Bend beyond, BracketHole bolt)
-    {
-        var (from, to) = BoltAxis(folded, bolt);
-        return Clearance.Least(
-            folded, [p => MovingParts.SegmentDistance(p, from, to)], ClearanceError, bolt.Thread!.SocketDiameter / 2, beyond.Depth);
-    }
-
-    // The nut, shoulder or spanner on either side of the stop flange must stay clear of all that is not the stop flange.
-    private static double StopRoom(Bracket bracket, Bend last)
-    {
-        var (seat, normal) = bracket.FoldedSeat;
-        var (from, to) = (seat - bracket.Seat.Protrusion * normal, seat + StopBodyRoom * normal);
-        return Clearance.Least(
-            bracket.Folded, [p => MovingParts.SegmentDistance(p, from, to)], ClearanceError, bracket.Seat.RoomDiameter / 2,
-            flat => last.Allowance - last.Depth(flat));
-    }
-
-    /// <summary>Length of the outer's end behind the seat for which room is kept (mm; common practice, no source).</summary>
-    private const double StopBodyRoom = 15;
 }

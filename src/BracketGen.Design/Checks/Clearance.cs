@@ -53,6 +53,19 @@ public static class Clearance
         return Math.Min(nearest, bound + Negligible);
     }
 
+    /// <summary>Whether the sheet keeps <paramref name="limit"/> (mm) from all of <paramref name="things"/>: what the least distance would say, sooner.</summary>
+    /// <param name="sheet">The folded sheet.</param>
+    /// <param name="things">Convex things.</param>
+    /// <param name="limit">Distance (mm) that is to be kept.</param>
+    /// <param name="within">Only the sheet where this is positive; null for all of it.</param>
+    public static bool Keeps(
+        FoldedSheet sheet, IEnumerable<ConvexDistance> things, double limit, Func<Vector2, double>? within = null)
+    {
+        // One point too near ends the search; until then, only boxes that may hold one are looked into.
+        double Settled(double best) => best < limit ? double.NegativeInfinity : limit - Negligible;
+        return things.All(thing => Least(sheet, thing, Settled, within, double.PositiveInfinity).Nearest >= limit);
+    }
+
     // What a box must promise to be left alone, with something found at `best`.
     private static double Settled(double best, double error, double limit)
     {

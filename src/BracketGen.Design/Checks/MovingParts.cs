@@ -83,7 +83,8 @@ public sealed class MovingParts
         return point.DistanceTo(from + fraction * along);
     }
 
-    private static double Prism(double across, double z, double half)
+    /// <summary>Signed distance (mm) of a prism square to z from that of its section and its half height.</summary>
+    internal static double Prism(double across, double z, double half)
     {
         var along = Math.Abs(z) - half;
         return across > 0 && along > 0 ? Math.Sqrt(across * across + along * along) : Math.Max(across, along);

@@ -1,0 +1,23 @@
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design;
+
+/// <summary>A flat flange in space, as the convex plate around it.</summary>
+internal static class ConvexPlate
+{
+    /// <summary>Signed distance (mm) from the convex plate that holds a flange of the folded sheet.</summary>
+    public static ConvexDistance Around(FoldedSheet sheet, int flange)
+    {
+        var corners = sheet.Flat.FlangeRegion(flange).Outline.Flatten(0.1).Select(p => new Disc(p, 0)).ToList();
+        var hull = TangentOutline.Around(corners);
+        var frame = sheet.Flanges[flange];
+        var half = sheet.Flat.Thickness / 2;
+        return point =>
+        {
+            var local = frame.ToLocal(point);
+            var out_ = hull.DistanceTo(local.XY);
+            return MovingParts.Prism(hull.Contains(local.XY) ? -out_ : out_, local.Z - half, half);
+        };
+    }
+}
