@@ -98,6 +98,11 @@ internal static class MakeCommand
         TravelTable.Print(Console.Out, solution.Job, solution.Travel, solution.Remedy);
         BracketTable.Print(Console.Out, solution);
         OfferTable.Print(Console.Out, solution);
+        if (solution.Offers.IsEmpty)
+        {
+            DiagnosisTable.Print(Console.Out, Diagnosis.Of(solution.Job), solution.Job.Units);
+        }
+
         CheckTable.Print(Console.Out, solution.Checks, solution.Job.Units);
         foreach (var (name, _) in files.Written)
         {
