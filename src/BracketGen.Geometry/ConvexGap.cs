@@ -1,43 +1,48 @@
 namespace BracketGen.Geometry;
 
-/// <summary>How far two convex contours stand apart.</summary>
+/// <summary>Whether two convex polygons stand apart.</summary>
 public static class ConvexGap
 {
     /// <summary>
-    /// The widest strip (mm) that parts two convex contours, of those square to one of their sides; negative where they overlap. Never
-    /// more than their distance, by which it is safe as a clearance.
+    /// Whether a strip of width <paramref name="gap"/> (mm) square to a side of one of the polygons fits between them. Where it does,
+    /// they are at least so far apart; two that face each other with corners may be farther apart and yet have no such strip.
     /// </summary>
-    /// <remarks>The separating axis theorem on polygons within <see cref="Tolerance.Chord"/> of the contours.</remarks>
-    public static double Between(Contour one, Contour other)
-    {
-        var (a, b) = (one.Flatten(0.1), other.Flatten(0.1));
-        return Math.Max(WidestStrip(a, b), WidestStrip(b, a));
-    }
+    /// <remarks>The separating axis theorem. The polygons may run either way; a side shorter than <see cref="Tolerance.Point"/> is none.</remarks>
+    public static bool IsAtLeast(double gap, ReadOnlySpan<Vector2> one, ReadOnlySpan<Vector2> other) =>
+        HasStrip(gap, one, other) || HasStrip(gap, other, one);
 
-    private static double WidestStrip(IReadOnlyList<Vector2> sides, IReadOnlyList<Vector2> others)
+    private static bool HasStrip(double gap, ReadOnlySpan<Vector2> sides, ReadOnlySpan<Vector2> others)
     {
         // The sides' polygon may run either way: its own middle says which side of each edge is out.
-        var middle = 1.0 / sides.Count * sides.Aggregate(Vector2.Zero, (sum, p) => sum + p);
-        var widest = double.NegativeInfinity;
-        for (var i = 0; i < sides.Count; i++)
+        var middle = Vector2.Zero;
+        foreach (var corner in sides)
         {
-            var along = sides[(i + 1) % sides.Count] - sides[i];
+            middle += corner;
+        }
+
+        middle /= sides.Length;
+        for (var i = 0; i < sides.Length; i++)
+        {
+            var along = sides[(i + 1) % sides.Length] - sides[i];
             if (along.Length < Tolerance.Point)
             {
                 continue;
             }
 
-            var out_ = -along.Unit.Left;
-            out_ = (middle - sides[i]).Dot(out_) > 0 ? -out_ : out_;
-            var nearest = double.PositiveInfinity;
-            foreach (var point in others)
+            var left = along.Unit.Left;
+            var outwards = (middle - sides[i]).Dot(left) > 0 ? -left : left;
+            var fits = true;
+            for (var j = 0; j < others.Length && fits; j++)
             {
-                nearest = Math.Min(nearest, (point - sides[i]).Dot(out_));
+                fits = (others[j] - sides[i]).Dot(outwards) >= gap;
             }
 
-            widest = Math.Max(widest, nearest);
+            if (fits)
+            {
+                return true;
+            }
         }
 
-        return widest;
+        return false;
     }
 }

@@ -96,22 +96,27 @@ public static class BlankOutline
     // In the flat, no flange may come nearer than the straight edge to one it does not hang on, or to the bend of another.
     private static bool Overlaps(Contour?[] flanges, IReadOnlyList<Bend> bends, double gap)
     {
-        for (var i = 0; i < flanges.Length; i++)
+        var polygons = Array.ConvertAll(flanges, f => f?.Flatten(FlatteningError));
+        for (var i = 0; i < polygons.Length; i++)
         {
-            for (var j = i + 1; j < flanges.Length; j++)
+            if (polygons[i] is not { } one)
             {
-                var joined = bends.Any(b => b.From == i && b.To == j);
-                if (!joined && flanges[i] is { } one && flanges[j] is { } other && ConvexGap.Between(one, other) < gap)
+                continue;
+            }
+
+            for (var j = i + 1; j < polygons.Length; j++)
+            {
+                if (polygons[j] is { } other && !bends.Any(b => b.From == i && b.To == j) && !ConvexGap.IsAtLeast(gap, one.AsSpan(), other.AsSpan()))
                 {
                     return true;
                 }
             }
 
-            foreach (var bend in bends.Where(b => b.From != i && b.To != i))
+            foreach (var bend in bends)
             {
                 Vector2 across = bend.Allowance * bend.Across;
-                var strip = Contour.Polygon([bend.End, bend.Start, bend.Start + across, bend.End + across]);
-                if (flanges[i] is { } flange && ConvexGap.Between(flange, strip) < gap)
+                if (bend.From != i && bend.To != i
+                    && !ConvexGap.IsAtLeast(gap, one.AsSpan(), [bend.End, bend.Start, bend.Start + across, bend.End + across]))
                 {
                     return true;
                 }
@@ -120,6 +125,9 @@ public static class BlankOutline
 
         return false;
     }
+
+    /// <summary>How exactly flanges are told apart (mm): small against the straight edge that must lie between them.</summary>
+    private const double FlatteningError = 0.1;
 
     private static List<Segment>? Around(
         int flange, Bend? hangsOn, IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight,
