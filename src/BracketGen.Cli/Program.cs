@@ -18,6 +18,7 @@ var root = new RootCommand(
     TravelCommand.Create(),
     FittedCommand.Create(),
     WorksheetCommand.Create(),
+    BeginCommand.Create(),
 };
 var parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)
