@@ -4,34 +4,32 @@ namespace BracketGen.Geometry;
 public static class HalfPlane
 {
     /// <summary>
-    /// The part of a counter-clockwise contour to the right of the line through <paramref name="point"/> along
-    /// <paramref name="direction"/> (length one); the contour itself where the line misses it.
+    /// The part of a counter-clockwise contour to the right of the cut from <paramref name="start"/> to <paramref name="end"/>, two
+    /// points on the contour. The line through them may meet the contour elsewhere too; it is cut only between them.
     /// </summary>
-    /// <exception cref="ArgumentException">The line crosses the contour more than twice: the part would be in pieces.</exception>
-    public static Contour KeepRight(Contour contour, Vector2 point, Vector2 direction)
+    /// <exception cref="ArgumentException">One of the points is not on the contour.</exception>
+    public static Contour KeepRight(Contour contour, Vector2 start, Vector2 end)
     {
-        var crossings = new List<(double At, double Along)>();
-        for (var i = 0; i < contour.Segments.Length; i++)
-        {
-            crossings.AddRange(contour.Segments[i].CrossingsWithLine(point, direction).Select(c => (i + c.Fraction, c.Along)));
-        }
-
-        crossings.Sort((a, b) => a.At.CompareTo(b.At));
-        if (crossings.Count == 0)
-        {
-            return contour;
-        }
-
-        if (crossings.Count != 2)
-        {
-            throw new ArgumentException($"The line meets the contour {crossings.Count} times, where two are expected.", nameof(contour));
-        }
-
-        // With the metal on its left, the cut itself runs against the direction: the contour comes in at the near crossing.
-        var (enter, leave) = crossings[0].Along < crossings[1].Along ? (crossings[0], crossings[1]) : (crossings[1], crossings[0]);
-        var pieces = Between(contour, enter.At, leave.At).ToList();
+        // With the metal on its left, the cut itself runs against the direction: the contour comes in at the start.
+        var pieces = Between(contour, PlaceOf(contour, start), PlaceOf(contour, end)).ToList();
         pieces.Add(new LineSegment(pieces[^1].End, pieces[0].Start));
         return new(pieces);
+    }
+
+    private static double PlaceOf(Contour contour, Vector2 point)
+    {
+        for (var i = 0; i < contour.Segments.Length; i++)
+        {
+            var segment = contour.Segments[i];
+            if (segment.DistanceTo(point) <= Tolerance.Point)
+            {
+                return i + (segment is ArcSegment arc
+                    ? Math.Min(1, arc.FractionAt((point - arc.Centre).Polar))
+                    : Math.Clamp((point - segment.Start).Dot(segment.StartTangent) / segment.Length, 0, 1));
+            }
+        }
+
+        throw new ArgumentException($"The point {point} is not on the contour.", nameof(point));
     }
 
     private static IEnumerable<Segment> Between(Contour contour, double from, double to)

@@ -48,9 +48,11 @@ public static class BlankOutline
                 }
             }
 
-            foreach (var disc in discs[bend.To])
+            // All that hangs on a bend lies behind its whole line: the press brake's tools are as wide as that, and which side of the
+            // line a point lies on tells what it belongs to.
+            for (var flange = 0; flange < discs.Count; flange++)
             {
-                if (bend.Depth(disc.Centre) - disc.Radius < behind)
+                if (HangsOn(bends, flange, bend) && discs[flange].Any(d => bend.Depth(d.Centre) - d.Radius < behind))
                 {
                     return false;
                 }
@@ -58,9 +60,14 @@ public static class BlankOutline
 
             foreach (var next in bends)
             {
+                if (HangsOn(bends, next.From, bend) && new[] { next.Start, next.End }.Any(e =>
+                    bend.Depth(NearEnd(next, e, straight)) < behind || bend.Depth(FarEnd(next, e, straight)) < behind))
+                {
+                    return false;
+                }
+
                 if (next.From == bend.To && (
-                    bend.Depth(NearEnd(next, next.Start, straight)) < behind || bend.Depth(NearEnd(next, next.End, straight)) < behind
-                    || next.Depth(FarEnd(bend, bend.Start, straight)) > before || next.Depth(FarEnd(bend, bend.End, straight)) > before))
+                    next.Depth(FarEnd(bend, bend.Start, straight)) > before || next.Depth(FarEnd(bend, bend.End, straight)) > before))
                 {
                     return false;
                 }
@@ -68,6 +75,22 @@ public static class BlankOutline
         }
 
         return true;
+    }
+
+    private static bool HangsOn(IReadOnlyList<Bend> bends, int flange, Bend bend)
+    {
+        while (flange != 0)
+        {
+            if (flange == bend.To)
+            {
+                return true;
+            }
+
+            var child = flange;
+            flange = bends.First(b => b.To == child).From;
+        }
+
+        return false;
     }
 
     // In the flat, no flange may come nearer than the straight edge to one it does not hang on, or to the bend of another.

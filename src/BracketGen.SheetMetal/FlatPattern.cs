@@ -73,11 +73,11 @@ public sealed record FlatPattern
         {
             if (bend.From == flange)
             {
-                outline = HalfPlane.KeepRight(outline, bend.Start, bend.Along);
+                outline = HalfPlane.KeepRight(outline, bend.Start, bend.End);
             }
             else if (bend.To == flange)
             {
-                outline = HalfPlane.KeepRight(outline, bend.Start + bend.Allowance * bend.Across, -bend.Along);
+                outline = HalfPlane.KeepRight(outline, bend.End + bend.Allowance * bend.Across, bend.Start + bend.Allowance * bend.Across);
             }
         }
 

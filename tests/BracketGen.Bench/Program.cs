@@ -2,12 +2,17 @@ using BenchmarkDotNet.Running;
 using BracketGen.Bench;
 
 // dotnet run -c Release --project tests/BracketGen.Bench -- COMMAND
+//   main-job [PROGRAM]     the published program from command to files, whole processes; publishes it unless given its path
 //   strength-tables        convergence tables and growth of docs/strength.md, to standard output
 //   strength-growth        only the growth with nodes
 //   strength-deck FILE     the L-bracket as a CalculiX deck
 //   --filter '*'           BenchmarkDotNet
 switch (args)
 {
+    case ["main-job"]:
+        return MainJob.Run(Console.Out, null);
+    case ["main-job", var program]:
+        return MainJob.Run(Console.Out, Path.GetFullPath(program));
     case ["strength-tables"]:
         StrengthTables.Write(Console.Out);
         break;
@@ -21,3 +26,5 @@ switch (args)
         BenchmarkSwitcher.FromAssembly(typeof(StrengthBenchmarks).Assembly).Run(args);
         break;
 }
+
+return 0;

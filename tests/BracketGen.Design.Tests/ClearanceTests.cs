@@ -24,7 +24,7 @@ public class ClearanceTests
     });
 
     [Fact]
-    public void No_passing_bracket_stands_in_the_swept_quadrant() => RandomJobs.Job.Check(60, job =>
+    public void No_passing_bracket_stands_in_the_swept_quadrant() => RandomJobs.Job.Check(40, job =>
     {
         var solution = Designer.Solve(job);
         if (solution.Bracket is null || solution.Checks.Any(c => c.Id == "moving-parts" && !c.Passes))

@@ -19,6 +19,9 @@ public static class BracketShape
     public sealed record Choice(
         MountFace Mount, StopPlacement Placement, Cable Cable, Preferences Preferences, Stock Stock, PressBrakeDie? Die);
 
+    /// <summary>Farthest that any part of a bracket reaches from its first bolt in the flat (mm): beyond it, something else holds a cable.</summary>
+    private const double MostReach = 400;
+
     /// <summary>Straight edge beside a bend (mm) for a thickness: long enough to round a corner in, so that no relief is needed.</summary>
     public static double StraightBesideBend(double thickness) => Math.Max(3, 1.5 * thickness);
 
@@ -68,6 +71,11 @@ public static class BracketShape
             var (from, to) = ExtentOf(
                 joints[i], discs[i], discs[i + 1], bends.LastOrDefault(), i + 1 < last ? joints[i + 1] : null, discs[last], widths[i]);
             bends.Add(joints[i].ToBend(i, from, to));
+        }
+
+        if (discs[0].Concat(discs[last]).Any(d => d.Centre.Length > MostReach) || bends.Any(b => b.Length > MostReach || b.Start.Length > MostReach))
+        {
+            return null;
         }
 
         var outline = BlankOutline.Draw(bends, discs, StraightBesideBend(thickness), choice.Preferences.CornerRadius);

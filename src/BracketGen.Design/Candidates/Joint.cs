@@ -15,7 +15,15 @@ namespace BracketGen.Design;
 public sealed record Joint(
     Vector2 Point, Vector2 Across, Angle Turn, double InsideRadius, double Allowance, BendRule Rule, Frame Next)
 {
-    /// <summary>The joint between a flange in place and a slab; null where they are parallel.</summary>
+    /// <summary>Largest bend angle from flat that is air bent on plain tooling (common practice, no source).</summary>
+    public static readonly Angle MostTurn = Angle.FromDegrees(135);
+
+    /// <summary>Least bend angle worth setting up a press brake for (common practice, no source).</summary>
+    public static readonly Angle LeastTurn = Angle.FromDegrees(5);
+
+    /// <summary>
+    /// The joint between a flange in place and a slab; null where they are parallel, or stand at an angle that is not bent.
+    /// </summary>
     /// <remarks>
     /// In the section square to both, with x across the bend from the flat origin and h above the flange's bottom, the bend's
     /// axis lies at height a over the bottom of either slab: a = t + r where it turns up, -r where it turns down. With bend
@@ -39,6 +47,11 @@ public sealed record Joint(
 
         var across = (up ? -1 : 1) / lean * top.XY;
         var turn = new Angle(Math.Atan2(up ? lean : -lean, top.Z));
+        if (turn.Magnitude > MostTurn || turn.Magnitude < LeastTurn)
+        {
+            return null;
+        }
+
         var axis = up ? thickness + insideRadius : -insideRadius;
         var offset = flange.ToLocal(bottom.Point).Dot(top);
         var (sin, cos) = Math.SinCos(turn.Radians);

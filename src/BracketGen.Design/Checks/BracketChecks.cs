@@ -93,12 +93,9 @@ public static class BracketChecks
 
         yield return new(
             $"bend-angle{suffix}", $"Bend angle of bend{which}", CheckKind.Making, CheckUnit.Angle,
-            bend.Turn.Magnitude.Radians, Bound.AtMost, Angle.FromDegrees(MostBendAngle).Radians, Sources.CommonPractice,
+            bend.Turn.Magnitude.Radians, Bound.AtMost, Joint.MostTurn.Radians, Sources.CommonPractice,
             "An air bend cannot be made so sharp on a plain die.");
     }
-
-    /// <summary>Largest bend angle (degrees from flat) that is air bent on plain tooling (common practice, no source).</summary>
-    private const double MostBendAngle = 135;
 
     /// <summary>The checks in space: what moves, what stands around, and the room for tools.</summary>
     /// <param name="bracket">The bracket in place.</param>

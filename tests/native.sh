@@ -1,0 +1,57 @@
+#!/usr/bin/env bash
+# Publishes the native program, and proves that it is one file, that neither compiler nor trimmer has anything to say, and that it
+# makes the same bytes as the managed program from every job that ships with it. Ends with an exit code other than 0 where not.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1
+
+folder=$(mktemp -d)
+trap 'rm -rf "$folder"' EXIT
+mkdir "$folder/native" "$folder/managed"
+
+# A warning of the native compiler or the trimmer ends the build (TreatWarningsAsErrors); the log is searched too, because a summary
+# such as IL2104 or IL3053 says only that a whole library was quiet about its own.
+dotnet publish src/BracketGen.Cli -c Release -r linux-x64 -o "$folder/program" -p:TrimmerSingleWarn=false 2>&1 | tee "$folder/log"
+if grep -E 'warning|IL[23][0-9]{3}' "$folder/log"; then
+  echo "native: the build has warnings" >&2
+  exit 1
+fi
+
+if [[ $(ls -A "$folder/program") != bracketgen ]]; then
+  echo "native: one file was wanted, not:" >&2
+  ls -lA "$folder/program" >&2
+  exit 1
+fi
+
+dotnet build src/BracketGen.Cli -c Release -v quiet
+status=0
+for job in profiles/jobs/*.toml; do
+  name=$(basename "$job" .toml)
+  for command in "make $job --into output" "travel $job"; do
+    for kind in native managed; do
+      program=("$folder/program/bracketgen")
+      [[ $kind == managed ]] && program=(dotnet exec "$PWD/src/BracketGen.Cli/bin/Release/net10.0/bracketgen.dll")
+      (
+        # From its own folder, so that the paths on the screen are the same.
+        root=$PWD
+        cd "$folder/$kind"
+        ln -sfn "$root/profiles" profiles
+        code=0
+        # shellcheck disable=SC2086
+        "${program[@]}" $command >"$name-${command%% *}.screen" 2>&1 || code=$?
+        echo "exit code $code" >>"$name-${command%% *}.screen"
+      )
+    done
+  done
+done
+
+count=$(find "$folder/native" -type f | wc -l)
+jobs=$(ls profiles/jobs/*.toml | wc -l)
+if ((count < 4 * jobs)); then
+  echo "native: only $count files of $jobs jobs" >&2
+  status=1
+fi
+
+diff -r "$folder/native" "$folder/managed" || status=1
+((status == 0)) && echo "native: one file of $(stat -c %s "$folder/program/bracketgen") bytes; $count outputs, all the same as the managed program's"
+exit "$status"
