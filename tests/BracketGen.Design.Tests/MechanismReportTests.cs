@@ -195,10 +195,13 @@ public class MechanismReportTests
     [Fact]
     public void A_wire_that_passes_the_shaft_leaves_nothing_to_say_but_does_not_throw()
     {
-        var (travel, _, _) = Designer.CheckTravel(Plover);
-        var report = MechanismReport.Of(
-            Plover, Travel.Solve(Plover.Body.Quadrant with { Rotation = 2.9, GrooveExtent = 3 }, new(-40, 0), 2, 51), null, null);
-        Assert.True(travel.LeastArm > 0);
+        var quadrant = Plover.Body.Quadrant with { Pocket = 0, Rotation = 3, GrooveExtent = 3.1 };
+        var past = Travel.Solve(quadrant, new(-60, 30), 2, 51);
+        Assert.True(past.LeastArm < 0);
+        var report = MechanismReport.Of(Plover, past, null, null);
+        Assert.Null(report.Loaded);
+        Assert.Null(report.Progression);
+        Assert.Empty(report.Returns);
         Assert.All(report.Checks, c => Assert.True(double.IsFinite(c.Value), c.Id));
     }
 
