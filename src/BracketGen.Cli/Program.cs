@@ -17,6 +17,8 @@ var root = new RootCommand(
     MakeCommand.Create(),
     TravelCommand.Create(),
     FittedCommand.Create(),
+    WorksheetCommand.Create(),
+    BeginCommand.Create(),
 };
 var parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)

@@ -10,6 +10,10 @@ internal static class BracketGenProgram
     /// <summary>Runs it to its end.</summary>
     public static ToolResult Run(params string[] arguments) => Dotnet.Run(["exec", Library, .. arguments]);
 
+    /// <summary>Runs it with lines typed, and then the end of input.</summary>
+    public static ToolResult Answer(IEnumerable<string> lines, params string[] arguments) =>
+        Dotnet.Run(["exec", Library, .. arguments], string.Concat(lines.Select(l => l + "\n")));
+
     /// <summary>Runs it with its standard output on a device that is always full.</summary>
     public static ToolResult RunWithoutRoomToPrint(params string[] arguments) => OutsideTool.Require("sh").Run(
         ["-c", "exec \"$@\" > /dev/full", "sh", Dotnet.FilePath, "exec", Library, .. arguments]);

@@ -7,6 +7,9 @@ public class CommandLineTests
     [InlineData]
     [InlineData("make")]
     [InlineData("travel")]
+    [InlineData("fitted")]
+    [InlineData("worksheet")]
+    [InlineData("begin")]
     public void Help_tells_the_exit_codes(params string[] command)
     {
         var result = BracketGenProgram.Run([.. command, "--help"]);
@@ -38,6 +41,8 @@ public class CommandLineTests
     [InlineData("no-such-command")]
     [InlineData("make")]
     [InlineData("travel")]
+    [InlineData("fitted")]
+    [InlineData("begin", "vehicle")]
     public void An_unfinished_command_line_is_bad_input(params string[] arguments)
     {
         var result = BracketGenProgram.Run(arguments);

@@ -25,12 +25,10 @@ internal static class TravelCommand
             return ExitCode.BadInput;
         }
 
-        var (travel, quick, remedy) = Designer.CheckTravel(job);
-        var mechanism = MechanismReport.Of(job, travel, placement: null, bracket: null, Samples);
-        List<Check> checks = [.. quick, MechanismChecks.SideLoad(job.Vehicle.Cable, travel), .. mechanism.Checks];
-        TravelTable.Print(Console.Out, job, travel, remedy);
-        MechanismTable.Print(Console.Out, job, mechanism);
-        CheckTable.Print(Console.Out, checks, job.Units);
-        return checks.All(c => c.Passes || c.Kind == CheckKind.Advice) ? ExitCode.Pass : ExitCode.CheckFailed;
+        var study = TravelStudy.Of(job, Samples);
+        TravelTable.Print(Console.Out, job, study.Travel, study.Remedy);
+        MechanismTable.Print(Console.Out, job, study.Mechanism);
+        CheckTable.Print(Console.Out, study.Checks, job.Units);
+        return study.Checks.All(c => c.Passes || c.Kind == CheckKind.Advice) ? ExitCode.Pass : ExitCode.CheckFailed;
     }
 }

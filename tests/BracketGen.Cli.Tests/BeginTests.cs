@@ -1,0 +1,135 @@
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.Profiles;
+
+namespace BracketGen.Cli.Tests;
+
+/// <summary>Profiles begun from answers typed in the terminal.</summary>
+public class BeginTests
+{
+    private static readonly string[] Plover =
+    [
+        "Plover", "1.5", "5", "138 +/- 1", "", "60", "", "barrel", "6", "8", "1", "M8x1", "13", "5", "14", "51 ± 0.5", "3.4", "0.5 +- 0.2", "",
+    ];
+
+    private static readonly string[] Alder =
+    [
+        "Alder 58", "1", "58", "8", "", "31.5 +/- 0.2", "84 +/- 1", "-20 +/- 1", "150", "3", "2.2", "34.5", "9", "14",
+        "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "2", "", "520 mV", "4.46", "0, 0, 1", "", "-50 -22 -24", "", "15", "-50, 12, -24", "M6", "15",
+        "1", "idle \"valve\"", "", "42, -60, -45", "85, -20, 15",
+    ];
+
+    [Fact]
+    public void A_vehicle_is_written_as_it_was_answered()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("profiles", "vehicles", "new.toml");
+        var result = BracketGenProgram.Answer(Plover, "begin", "vehicle", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        var vehicle = ProfileReader.ReadVehicle(file, new DiskFileSource()).Value!;
+        var example = ProfileReader.ReadVehicle(place.PathOf("profiles", "vehicles", "plover.toml"), new DiskFileSource()).Value!;
+        Assert.Equal(example with { Cable = example.Cable with { OuterLength = null } }, vehicle);
+        Assert.StartsWith("#:schema ../schemas/vehicle.schema.json\nprofile = \"vehicle\"\n", File.ReadAllText(file), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_throttle_body_is_written_as_it_was_answered()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        var result = BracketGenProgram.Answer(Alder, "begin", "throttle-body", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        var body = ProfileReader.ReadThrottleBody(file, new DiskFileSource()).Value!;
+        Assert.Equal(new CircularGroove(new(31.5, 0.2)), body.Quadrant.Groove);
+        Assert.Equal(1129.848, body.Springs.TorqueOpen.Value, 0.001); // NIST SP 811, B.8
+        Assert.Equal(0.52, body.Sensor!.ClosedVolts);
+        Assert.Equal(new Vector3(-50, -22, -24), body.Mount.Holes[0].At);
+        Assert.Equal("M6", body.Mount.Holes[1].Thread.Name);
+        Assert.Equal("idle \"valve\"", Assert.Single(body.KeepOuts).Name);
+    }
+
+    [Fact]
+    public void An_eccentric_groove_is_asked_for()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        string[] answers = [.. Alder[..4], "eccentric circle", .. Alder[6..14], "", "32 +/- 0.2", "1.5", "40", .. Alder[14..]];
+        var result = BracketGenProgram.Answer(answers, "begin", "throttle-body", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        Assert.Equal(
+            new EccentricGroove(new(32, 0.2), 1.5, Angle.FromDegrees(40)),
+            ProfileReader.ReadThrottleBody(file, new DiskFileSource()).Value!.Quadrant.Groove);
+    }
+
+    // The same rules and words as in files: unit, range, and one measurement against another, each told at once.
+    [Fact]
+    public void A_wrong_answer_is_told_at_once_and_asked_for_again()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        string[] answers =
+        [
+            "", "Plover", "1.5 lbf", "-3", "one", "1.5", "1.5", "5", "9", "138 +/-", "back", "5", "138 +/- 1", .. Plover[4..7], "box", .. Plover[7..],
+        ];
+        var result = BracketGenProgram.Answer(answers, "begin", "vehicle", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        foreach (var told in new[]
+        {
+            "An answer is needed", "lbf is a unit of force", "from 0.5 to 6 mm", "more than wire_diameter", "from 10 to 1000 mm", "both sides of", "barrel, nipple, ball",
+        })
+        {
+            Assert.Contains(told, result.Output, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(138, ProfileReader.ReadVehicle(file, new DiskFileSource()).Value!.Cable.FreeInnerLength.Value);
+    }
+
+    [Fact]
+    public void Back_asks_the_question_before_again()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        var result = BracketGenProgram.Answer(["Dunlin", "back", .. Plover[..8], "back", "ball", "6", .. Plover[10..]], "begin", "vehicle", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        var vehicle = ProfileReader.ReadVehicle(file, new DiskFileSource()).Value!;
+        Assert.Equal("Plover", vehicle.Name);
+        Assert.Equal(new EndFitting(EndFittingKind.Ball, 6, 6), vehicle.Cable.Fitting);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(18)]
+    public void The_end_of_input_leaves_without_writing(int answers)
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        var result = BracketGenProgram.Answer(Plover[..answers], "begin", "vehicle", file);
+        Assert.Equal(ExitCode.BadInput, result.ExitCode);
+        Assert.Contains("nothing was written", result.Errors, StringComparison.Ordinal);
+        Assert.False(File.Exists(file));
+    }
+
+    [Fact]
+    public void A_file_that_is_there_is_kept_unless_the_user_says_otherwise()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("profiles", "vehicles", "dunlin.toml");
+        var before = File.ReadAllText(file);
+        var refused = BracketGenProgram.Answer(Plover, "begin", "vehicle", file);
+        Assert.Equal(ExitCode.BadInput, refused.ExitCode);
+        Assert.Contains("--replace", refused.Errors, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(file));
+        Assert.Equal(ExitCode.Pass, BracketGenProgram.Answer(Plover, "begin", "vehicle", file, "--replace").ExitCode);
+        Assert.Contains("Plover", File.ReadAllText(file), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_place_that_cannot_be_written_is_said()
+    {
+        using var place = new Workplace();
+        File.WriteAllText(place.PathOf("blocked"), "");
+        var result = BracketGenProgram.Answer(Plover, "begin", "vehicle", place.PathOf("blocked", "new.toml"));
+        Assert.Equal(ExitCode.CannotWrite, result.ExitCode);
+    }
+}

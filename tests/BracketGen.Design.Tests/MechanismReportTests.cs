@@ -1,0 +1,209 @@
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design.Tests;
+
+/// <summary>The whole mechanism of an answer, and its checks.</summary>
+public class MechanismReportTests
+{
+    private static readonly Job Plover = Examples.Read("plover-alder-58");
+    private static readonly Solution Answer = Designer.Solve(Plover);
+
+    // A bend that opens by δ turns all behind it about its axis: the seat moves by δ a × (P - A), a the axis (rigid rotation).
+    [Fact]
+    public void A_bend_angle_moves_the_seat_about_the_bends_axis()
+    {
+        var bracket = Answer.Bracket!;
+        var seat = bracket.FoldedSeat.Point;
+        var tolerances = SeatTolerances.Of(bracket, CuttingProcess.Laser);
+        for (var i = 0; i < bracket.Flat.Bends.Length; i++)
+        {
+            var (point, axis) = bracket.Folded.AxisOf(bracket.Flat.Bends[i]);
+            var moved = axis.Cross(seat - point).XY;
+            var tolerance = tolerances.Single(t => t.Name == $"bend {i + 1}, angle");
+            Assert.Equal(0, tolerance.Shift.DistanceTo(moved), 1e-2);
+            Assert.Equal(1, new Angle(tolerance.PlusMinus).Degrees, 1e-9);
+        }
+    }
+
+    // ISO 9013 class 1, t 1 to 3.15, nominal 3 to 10: ±0.15; ISO 273 medium hole for M6: 6.6, so 0.3 play each way.
+    [Fact]
+    public void Cut_and_bolts_have_the_standards_tolerances()
+    {
+        var tolerances = SeatTolerances.Of(Answer.Bracket!, CuttingProcess.Laser);
+        Assert.Equal(3, Answer.Bracket!.Stock.Thickness);
+        Assert.All(tolerances.Where(t => t.Name.StartsWith("cut", StringComparison.Ordinal)), t => Assert.Equal(0.15, t.PlusMinus));
+        Assert.All(tolerances.Where(t => t.Name.StartsWith("bolts", StringComparison.Ordinal)), t => Assert.Equal(0.3, t.PlusMinus, 1e-9));
+        Assert.All(tolerances.Where(t => t.Name.StartsWith("cut", StringComparison.Ordinal)), t => Assert.InRange(t.Shift.Length, 0, 1 + 1e-6));
+    }
+
+    [Theory]
+    [InlineData("plover-alder-58")]
+    [InlineData("dunlin-rowan-64")]
+    public void A_mirrored_job_has_the_same_mechanism(string name)
+    {
+        var job = Examples.Read(name) with { Bulkhead = Plover.Bulkhead };
+        var opens = job.Body.Opens == OpeningSense.Clockwise ? OpeningSense.CounterClockwise : OpeningSense.Clockwise;
+        var mirror = job with
+        {
+            Body = job.Body with
+            {
+                Opens = opens, Quadrant = job.Body.Quadrant.Mirrored(), Mount = job.Body.Mount.Mirrored(),
+                KeepOuts = [.. job.Body.KeepOuts.Select(k => k.Mirrored())],
+            },
+            Bulkhead = new(job.Bulkhead!.Point.MirroredInY, job.Bulkhead.Direction.MirroredInY),
+        };
+        Solution one = Designer.Solve(job), other = Designer.Solve(mirror);
+        Assert.Equal(
+            one.Checks.Select(c => (c.Id, Math.Round(c.Value, 4))),
+            other.Checks.Select(c => (c.Id, Math.Round(c.Value, 4))));
+        var (a, b) = (one.Mechanism!, other.Mechanism!);
+        Assert.Equal(a.Outer!.Route!.Length, b.Outer!.Route!.Length, 1e-4);
+        Assert.Equal(0, a.Outer.Route.At(100).Point.MirroredInY.DistanceTo(b.Outer.Route.At(100).Point), 1e-3);
+    }
+
+    // Pull of an eccentric circle by the taut string: dL/dθ = -h at the leaving normal; where the wire keeps its direction the
+    // pull is ρ Θ + e [sin(φ - γ) - sin(φ - Θ - γ)]. It keeps it the better the farther the stop is.
+    [Fact]
+    public void An_eccentric_groove_pulls_by_its_arm()
+    {
+        var quadrant = Examples.Read("dunlin-rowan-64").Body.OpeningCounterClockwise().Quadrant;
+        var groove = Assert.IsType<EccentricGroove>(quadrant.Groove);
+        var leaving = quadrant.PocketNormal + new Angle(quadrant.Rotation.Value) + Angle.FromDegrees(30);
+        var seat = groove.PointWithNormal(leaving) + 1e5 * Vector2.FromPolar(1, leaving).Left;
+        var rotation = quadrant.Rotation.Value;
+        var by = (leaving - groove.Direction).Radians;
+        Assert.Equal(
+            groove.Radius.Value * rotation + groove.Offset * (Math.Sin(by) - Math.Sin(by - rotation)),
+            Travel.Solve(quadrant, seat, 2, 60).PullToWideOpen, 1e-2);
+    }
+
+    [Fact]
+    public void Changing_direction_at_the_outers_end_is_held_against_its_limit()
+    {
+        var job = Examples.Read("dunlin-rowan-64");
+        var tight = job with { Vehicle = job.Vehicle with { Cable = job.Vehicle.Cable with { WanderLimit = 1e-3 } } };
+        Assert.True(Check(Designer.Solve(job), "outer-side-load").Passes);
+        Assert.False(Check(Designer.Solve(tight), "outer-side-load").Passes);
+        Assert.Equal(0, Check(Answer, "outer-side-load").Value, 1e-9); // a round groove keeps the wire's direction
+    }
+
+    // T1 = T2 e^{μβ} (Euler-Eytelwein): a pad load W over the lever's ratio i asks the springs for i W e^{μβ} R at every opening.
+    [Fact]
+    public void A_heavy_pedal_is_a_danger()
+    {
+        var pedal = Plover.Vehicle.Pedal with { PadLoad = 2 };
+        var cable = Plover.Vehicle.Cable with { Friction = 0.15, TotalBend = Math.PI };
+        var solution = Designer.Solve(Plover with { Bulkhead = null, Vehicle = Plover.Vehicle with { Pedal = pedal, Cable = cable } });
+        var needed = 2 * 3.4 * Math.Exp(0.15 * Math.PI) * 31.5;
+        var least = Plover.Body.Springs.TorqueClosed.Least;
+        Assert.Equal(1 - needed / least, Check(solution, "return-margin").Value, 1e-9);
+        Assert.Equal(1 - needed / (least / 2), Check(solution, "return-one-failed").Value, 1e-9);
+        Assert.Contains(solution.Dangers, d => d.Id == "return-one-failed" || d.Id == "return-margin");
+        Assert.False(solution.Passes);
+    }
+
+    [Fact]
+    public void Lost_motion_is_taken_off_the_over_travel()
+    {
+        var soft = Plover with { Vehicle = Plover.Vehicle with { Cable = Plover.Vehicle.Cable with { OuterStiffness = 10 } } };
+        var solution = Designer.Solve(soft);
+        Assert.True(Check(solution, "wide-open").Passes);
+        Assert.False(Check(solution, "wide-open-loaded").Passes);
+        Assert.Equal(solution.Travel.OverTravel - solution.Mechanism!.Loaded!.LostAtWideOpen, Check(solution, "wide-open-loaded").Value, 1e-9);
+    }
+
+    // With one reading uncertain, uniform over its ±, the probability is a length over a length: the adjuster gives wire up to
+    // range/2, so the least free play f is there as long as the free inner length is not shorter than nominal by more than
+    // range/2 + slack - f.
+    [Fact]
+    public void The_probability_of_closing_is_exact_for_one_reading()
+    {
+        const double plusMinus = 8, range = 8;
+        var exact = Plover with
+        {
+            Vehicle = new(
+                "Plover",
+                Plover.Vehicle.Cable with { FreeInnerLength = new(138, plusMinus), OuterEnd = new ThreadedAdjuster(8, 1, range, 13, 5), Friction = 0 },
+                Plover.Vehicle.Pedal with { AvailablePull = 51 }),
+            Preferences = Plover.Preferences with { FreePlay = 2, LeastFreePlay = 1 },
+            Body = Plover.Body with
+            {
+                Quadrant = Plover.Body.Quadrant with
+                {
+                    Groove = new CircularGroove(31.5), Rotation = Plover.Body.Quadrant.Rotation.Value, Pocket = Plover.Body.Quadrant.Pocket.Value,
+                },
+            },
+        };
+        var (travel, _, _) = Designer.CheckTravel(exact);
+        var report = MechanismReport.Of(exact, travel, null, null);
+        var spare = range / 2 + 2 - 1;
+        Assert.Equal((plusMinus + spare) / (2 * plusMinus), report.Closes.Value, 2e-3);
+        var check = report.Checks.Single(c => c.Id == "probability-closes");
+        Assert.True(check.IsDanger);
+        Assert.Contains("free inner length", check.Consequence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_outers_way_is_checked_where_the_job_gives_the_bulkhead()
+    {
+        Assert.True(Check(Answer, "outer-route").Passes);
+        Assert.True(Check(Answer, "outer-bend-radius").Passes);
+        Assert.DoesNotContain(Designer.Solve(Plover with { Bulkhead = null }).Checks, c => c.Id.StartsWith("outer-r", StringComparison.Ordinal));
+        var shorter = Plover with { Vehicle = Plover.Vehicle with { Cable = Plover.Vehicle.Cable with { OuterLength = 200 } } };
+        var solution = Designer.Solve(shorter);
+        Assert.False(Check(solution, "outer-length").Passes);
+        Assert.Null(solution.Mechanism!.Outer!.Route);
+        Assert.Contains("too short", solution.Mechanism.Outer.Problem, StringComparison.Ordinal);
+    }
+
+    // The route's ends and directions are those of stop and bulkhead, and its bends are what friction takes.
+    [Fact]
+    public void The_way_runs_from_the_stop_to_the_bulkhead()
+    {
+        var route = Answer.Mechanism!.Outer!.Route!;
+        var bulkhead = Plover.Bulkhead!;
+        Assert.Equal(0, route.At(0).Point.DistanceTo(Answer.Placement!.Seat), 1e-6);
+        Assert.Equal(0, route.At(route.Length).Point.DistanceTo(bulkhead.Point), 1e-4);
+        Assert.Equal(Math.PI, route.At(route.Length).Direction.AngleTo(bulkhead.Direction).Radians, 1e-4);
+        Assert.Equal(route.TotalBend, Answer.Mechanism.Friction.TotalBend);
+        Assert.Equal(Plover.Vehicle.Cable.OuterLength!.Value, route.Length + Answer.Mechanism.Outer.Spare, 1e-6);
+    }
+
+    [Fact]
+    public void A_controller_with_a_fixed_zero_may_have_no_dead_band()
+    {
+        var job = Examples.Read("dunlin-rowan-64");
+        var late = job with { Vehicle = job.Vehicle with { Controller = new() { ZeroVolts = 0.6 } } };
+        var check = Check(Designer.Solve(late), "dead-band");
+        Assert.False(check.Passes);
+        Assert.Equal(80 * (0.6 - 0.48) / (4.55 - 0.48), new Angle(check.Value).Degrees, 1e-9); // linear between the two readings
+    }
+
+    [Fact]
+    public void A_study_of_the_travel_alone_has_the_numbers_of_the_answer()
+    {
+        var job = Examples.Read("dunlin-rowan-64");
+        var (study, solution) = (TravelStudy.Of(job), Designer.Solve(job));
+        Assert.True(study.StopIsDesigned);
+        Assert.Equal(solution.Travel.PullToWideOpen, study.Travel.PullToWideOpen, 1e-9);
+        Assert.All(study.Checks, c => Assert.Equal(Check(solution, c.Id), c));
+        Assert.False(TravelStudy.Of(Plover with { Bulkhead = null }).StopIsDesigned);
+    }
+
+    [Fact]
+    public void A_wire_that_passes_the_shaft_leaves_nothing_to_say_but_does_not_throw()
+    {
+        var quadrant = Plover.Body.Quadrant with { Pocket = 0, Rotation = 3, GrooveExtent = 3.1 };
+        var past = Travel.Solve(quadrant, new(-60, 30), 2, 51);
+        Assert.True(past.LeastArm < 0);
+        var report = MechanismReport.Of(Plover, past, null, null);
+        Assert.Null(report.Loaded);
+        Assert.Null(report.Progression);
+        Assert.Empty(report.Returns);
+        Assert.All(report.Checks, c => Assert.True(double.IsFinite(c.Value), c.Id));
+    }
+
+    private static Check Check(Solution solution, string id) => solution.Checks.Single(c => c.Id == id);
+}

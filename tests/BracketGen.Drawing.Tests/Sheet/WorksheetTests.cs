@@ -1,0 +1,46 @@
+using BracketGen.Drawing.Sheet;
+
+namespace BracketGen.Drawing.Tests.Sheet;
+
+/// <summary>The measuring worksheet.</summary>
+public class WorksheetTests
+{
+    public static TheoryData<string> Papers => ["A4", "A"];
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void Every_page_is_legible(string paper)
+    {
+        foreach (var page in Compose(paper))
+        {
+            Assert.Empty(SheetAudit.Check(page).Select(f => f.Message));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void It_asks_for_everything_that_a_profile_must_hold(string paper)
+    {
+        var keys = WorksheetSections.OfThrottleBody("mm", "N m").Concat(WorksheetSections.OfVehicle("mm", "N")).SelectMany(s => s.Blanks).Select(b => b.Key).ToHashSet();
+        Assert.Superset(
+            new HashSet<string>
+            {
+                "opens", "bore", "shaft_diameter", "pitch_radius", "rotation", "pocket_angle", "groove_extent", "groove_width", "slot_width",
+                "outer_radius", "thickness", "torque_closed", "torque_open", "count", "normal", "at", "thread", "boss_diameter", "wire_diameter",
+                "outer_diameter", "free_inner_length", "least_bend_radius", "diameter", "length", "range", "available_pull", "lever_ratio",
+            },
+            keys);
+        var texts = string.Join(' ', Compose(paper).SelectMany(p => p.Items).OfType<TextItem>().Select(t => t.Text));
+        Assert.Contains("sticks open can kill", texts, StringComparison.Ordinal);
+        Assert.Contains("Engine off", texts, StringComparison.Ordinal);
+        Assert.Contains(paper == "A" ? "lbf in" : "N m", texts, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_same_every_time() => Assert.Equal(
+        PdfWriter.Write(Compose("A4"), new("w", "w", new(2000, 1, 1))), PdfWriter.Write(Compose("A4"), new("w", "w", new(2000, 1, 1))));
+
+    private static IReadOnlyList<SheetPage> Compose(string paper) => paper == "A"
+        ? Worksheet.Compose(PageFormat.AnsiA, DrawingUnits.Inch)
+        : Worksheet.Compose(PageFormat.A4, DrawingUnits.Millimetre);
+}
