@@ -143,8 +143,8 @@ public static class CandidateSearch
             var shaped = bends switch
             {
                 0 => Plates(choice, frame),
-                1 => DiesFor(job.Shop, stock).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.OneBend, Widths)),
-                _ => DiesFor(job.Shop, stock).Take(1).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.TwoBends, [0, 1])),
+                1 => DiesFor(job.Shop, stock, stock.Material.LeastRadiusAcrossGrain).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.OneBend, Widths)),
+                _ => DiesFor(job.Shop, stock, stock.Material.LeastRadiusAlongGrain).Take(1).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.TwoBends, [0, 1])),
             };
             foreach (var bracket in shaped)
             {
@@ -182,10 +182,10 @@ public static class CandidateSearch
         }
     }
 
-    // The narrowest die that suits gives the tightest bend, which is what a short flange wants; the next one is kinder to the sheet.
-    private static IEnumerable<PressBrakeDie> DiesFor(Shop shop, Stock stock) =>
+    // The narrowest die that suits and does not crack the sheet gives the tightest bend, which is what a short flange wants; the next one is kinder to the sheet.
+    private static IEnumerable<PressBrakeDie> DiesFor(Shop shop, Stock stock, double leastRatio) =>
         shop.Dies.Where(d => d.Suits(stock.Thickness)).OrderBy(d => d.Opening)
-            .OrderBy(d => d.InsideRadius < stock.Material.LeastRadiusAcrossGrain * stock.Thickness).Take(2);
+            .OrderBy(d => d.InsideRadius < leastRatio * stock.Thickness).Take(2);
 
     private static IEnumerable<Stock> StockAllowed(Job job) => job.Shop.Stock.Where(s =>
         s.Thickness >= job.Preferences.LeastThickness && s.Thickness <= job.Preferences.MostThickness

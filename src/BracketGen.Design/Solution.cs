@@ -43,6 +43,9 @@ public sealed record Solution
     /// <summary>Why the first offer stands first, in words; empty where none passes.</summary>
     public ImmutableArray<string> Reasons { get; init; } = [];
 
+    /// <summary>What stands in the way and what would open one; null where a bracket passes, and where nobody asked for it.</summary>
+    public Diagnosis? Diagnosis { get; init; }
+
     /// <summary>Whether every check but mere advice passes.</summary>
     public bool Passes => Bracket is not null && Checks.All(c => c.Passes || c.Kind == CheckKind.Advice);
 

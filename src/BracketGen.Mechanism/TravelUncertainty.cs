@@ -104,23 +104,9 @@ public sealed class TravelUncertainty
         : Run.Probability(o => o[Untouched] >= 0 && o[OverUntouched] >= 0 && o[WrapOpen] >= 0);
 
     /// <summary>Adjuster range (mm) about mid range that suffices with the given probability; 1 gives the worst case.</summary>
-    public double AdjusterRangeFor(double probability)
-    {
-        if (probability >= 1)
-        {
-            return 2 * Math.Max(Math.Abs(Run.Least[Need]), Math.Abs(Run.Most[Need]));
-        }
-
-        // |need| is not an output; its quantile is found on the two tails.
-        var (low, high) = (0.0, 2 * Math.Max(Math.Abs(Run.Quantile(Need, 0)), Math.Abs(Run.Quantile(Need, 1))));
-        while (high - low > 1e-6)
-        {
-            var middle = (low + high) / 2;
-            (low, high) = Run.Probability(o => Math.Abs(o[Need]) <= middle / 2).Value < probability ? (middle, high) : (low, middle);
-        }
-
-        return high;
-    }
+    public double AdjusterRangeFor(double probability) => 2 * (probability >= 1
+        ? Math.Max(Math.Abs(Run.Least[Need]), Math.Abs(Run.Most[Need]))
+        : Run.MagnitudeFor(Need, probability));
 
     /// <summary>
     /// Who is to blame for the requirement that is nearest to failing, in standard deviations, largest part first: at the top stands the

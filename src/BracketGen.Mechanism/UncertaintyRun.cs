@@ -20,7 +20,6 @@ public sealed class UncertaintyRun
     public const int Replicates = 8;
 
     private readonly double[][] samples;
-    private readonly double[][] sorted;
     private readonly double[][] shares;
 
     private UncertaintyRun(
@@ -28,12 +27,6 @@ public sealed class UncertaintyRun
     {
         (Inputs, this.samples, this.shares) = (inputs, samples, shares);
         (Nominal, Least, Most) = ([.. nominal], [.. least], [.. most]);
-        sorted = [.. samples.Select(s =>
-        {
-            double[] copy = [.. s];
-            Array.Sort(copy);
-            return copy;
-        })];
     }
 
     /// <summary>The inputs.</summary>
@@ -121,7 +114,13 @@ public sealed class UncertaintyRun
     public double StandardDeviation(int output)
     {
         var mean = Mean(output);
-        return Math.Sqrt(samples[output].Sum(v => (v - mean) * (v - mean)) / Count);
+        var sum = 0.0;
+        foreach (var value in samples[output])
+        {
+            sum += (value - mean) * (value - mean);
+        }
+
+        return Math.Sqrt(sum / Count);
     }
 
     /// <summary>The value below which an output stays with the given probability, 0 to 1.</summary>
@@ -129,8 +128,15 @@ public sealed class UncertaintyRun
     {
         var at = Math.Clamp(probability * Count - 0.5, 0, Count - 1);
         var below = (int)at;
-        var above = Math.Min(below + 1, Count - 1);
-        return sorted[output][below] + (at - below) * (sorted[output][above] - sorted[output][below]);
+        var (value, next) = OrderStatistic.At(samples[output], below);
+        return value + (at - below) * (next - value);
+    }
+
+    /// <summary>The smallest magnitude that an output does not exceed with the given probability, 0 to 1.</summary>
+    public double MagnitudeFor(int output, double probability)
+    {
+        var count = (int)Math.Ceiling(Math.Clamp(probability, 0, 1) * Count);
+        return count == 0 ? 0 : OrderStatistic.At(Array.ConvertAll(samples[output], Math.Abs), count - 1).Value;
     }
 
     /// <summary>Probability that the outputs satisfy a condition, with its standard error.</summary>

@@ -77,6 +77,11 @@ internal static class MakeCommand
             return ExitCode.BadInput;
         }
 
+        if (solution.Offers.IsEmpty)
+        {
+            solution = solution with { Diagnosis = Diagnosis.Of(solution.Job) };
+        }
+
         var folder = Path.Combine(into.ToString(), Path.GetFileNameWithoutExtension(file.Name));
         var files = JobFiles.Of(solution, accepted);
         try
@@ -98,9 +103,9 @@ internal static class MakeCommand
         TravelTable.Print(Console.Out, solution.Job, solution.Travel, solution.Remedy);
         BracketTable.Print(Console.Out, solution);
         OfferTable.Print(Console.Out, solution);
-        if (solution.Offers.IsEmpty)
+        if (solution.Diagnosis is { } diagnosis)
         {
-            DiagnosisTable.Print(Console.Out, Diagnosis.Of(solution.Job), solution.Job.Units);
+            DiagnosisTable.Print(Console.Out, diagnosis, solution.Job.Units);
         }
 
         CheckTable.Print(Console.Out, solution.Checks, solution.Job.Units);

@@ -12,9 +12,7 @@ internal static class DiagnosisTable
         output.WriteLine("  No bracket passes. What stands in the way:");
         foreach (var obstacle in diagnosis.Obstacles)
         {
-            output.WriteLine(obstacle.Of == 0
-                ? $"    {obstacle.Nearest.Id}: {obstacle.Nearest.Consequence}"
-                : $"    {obstacle.Nearest.Id} stops {obstacle.Stopped} of {obstacle.Of} shapes; the nearest has {CheckText.Value(obstacle.Nearest, units)}, {CheckText.Limit(obstacle.Nearest, units)}");
+            output.WriteLine($"    {DiagnosisText.Obstacle(obstacle, units)}");
         }
 
         output.WriteLine(diagnosis.Ways.IsEmpty
@@ -22,18 +20,7 @@ internal static class DiagnosisTable
             : "  Any one of these would open a way:");
         foreach (var way in diagnosis.Ways)
         {
-            output.WriteLine($"    {Sentence(way, units)}");
+            output.WriteLine($"    {DiagnosisText.Way(way, units)}");
         }
-    }
-
-    private static string Sentence(WayOpened way, LengthUnit units)
-    {
-        string Length(double value) => CheckText.Number(CheckUnit.Length, value, units);
-        return way.Input switch
-        {
-            ChangedInput.KeepOut => $"{way.What} {Length(way.To)} farther away, or smaller by as much",
-            ChangedInput.Stock => $"{way.What} of {Length(way.To)} in stock",
-            _ => $"{way.What} of {Length(way.To)} instead of {Length(way.From)}",
-        };
     }
 }

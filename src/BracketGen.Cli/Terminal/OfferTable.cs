@@ -32,7 +32,7 @@ internal static class OfferTable
                 units == LengthUnit.Inch
                     ? (offer.Give / 25.4).ToString("0.0000", CultureInfo.InvariantCulture) + " in"
                     : offer.Give.ToString("0.000", CultureInfo.InvariantCulture) + " mm",
-                $"{offer.Tightest.Id}, {(100 * offer.LeastSpare).ToString("0", CultureInfo.InvariantCulture)} % beyond its limit",
+                $"{offer.Tightest.Id}, {(100 * offer.LeastSpare).ToString("0", CultureInfo.InvariantCulture)} % to spare",
             };
         }));
         TextTable.Print(output, rows);

@@ -93,7 +93,7 @@ public static class Ranking
         if (offers.Skip(1).Where(o => o.LeastSpare > best.LeastSpare).MaxBy(o => o.LeastSpare) is { } roomier)
         {
             reasons.Add(FormattableString.Invariant(
-                $"The roomiest keeps {100 * roomier.LeastSpare:0} % beyond the limit at its tightest place, where this one keeps {100 * best.LeastSpare:0} % ({best.Tightest.Title})."));
+                $"The roomiest has {100 * roomier.LeastSpare:0} % to spare at its tightest place, where this one has {100 * best.LeastSpare:0} % ({best.Tightest.Title})."));
         }
 
         return reasons.ToImmutable();

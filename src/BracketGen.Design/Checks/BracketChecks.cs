@@ -73,9 +73,13 @@ public static class BracketChecks
             nearest.Distance, Bound.AtLeast, HoleDistances.EdgeToBend(thickness), Sources.CommonPractice,
             "The hole is pulled out of round by the bend. Move the bend or the hole apart.");
 
+        // The sheet is laid with its grain across the first bend; one that runs askew to that has it along, from halfway on.
+        var acrossGrain = Math.Abs(bend.Across.Dot(flat.Bends[0].Across)) >= Math.Sqrt(0.5) - 1e-9;
+        var material = bracket.Stock.Material;
+        var ratio = acrossGrain ? material.LeastRadiusAcrossGrain : material.LeastRadiusAlongGrain;
         yield return new(
-            $"bend-radius{suffix}", $"Inside radius of bend{which}, grain across it", CheckKind.Making, CheckUnit.Length,
-            bend.InsideRadius, Bound.AtLeast, bracket.Stock.Material.LeastRadiusAcrossGrain * thickness, bracket.Stock.Material.Source,
+            $"bend-radius{suffix}", $"Inside radius of bend{which}, grain {(acrossGrain ? "across" : "along")} it", CheckKind.Making,
+            CheckUnit.Length, bend.InsideRadius, Bound.AtLeast, ratio * thickness, material.Source,
             "The sheet cracks on the outside of the bend. Use a wider die or a softer sheet.");
         if (bracket.Die is { } die)
         {

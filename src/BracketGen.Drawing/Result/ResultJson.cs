@@ -31,6 +31,7 @@ public static class ResultJson
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == LengthUnit.Inch ? "in" : "mm"),
             TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution),
+            [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, solution.Reasons, DiagnosisOf(solution.Diagnosis),
             [.. solution.Checks.Select(CheckOf)], allowed, Cautions.All);
     }
 
@@ -77,6 +78,30 @@ public static class ResultJson
             ],
             [Point(mount.Origin), Point(mount.X), Point(mount.Y), Point(mount.Z)]);
     }
+
+    private static ResultOffer OfferOf(Offer offer, int index)
+    {
+        var stock = offer.Candidate.Bracket.Stock;
+        return new(
+            index + 1, stock.Material.Designation, stock.Thickness,
+            [.. offer.Candidate.Bracket.Flat.Bends.Select(b => Round(b.Turn.Magnitude.Degrees))], Round(offer.Mass * 1e6), Round(offer.Give),
+            offer.Tightest.Id, Round(offer.LeastSpare));
+    }
+
+    private static ResultDiagnosis? DiagnosisOf(Diagnosis? diagnosis) => diagnosis is null
+        ? null
+        : new(
+            [.. diagnosis.Obstacles.Select(o => new ResultObstacle(CheckOf(o.Nearest), o.Stopped, o.Of))],
+            [.. diagnosis.Ways.Select(w => new ResultWay(NameOf(w.Input), w.What, Round(w.From), Round(w.To)))]);
+
+    private static string NameOf(ChangedInput input) => input switch
+    {
+        ChangedInput.FreeInnerLength => "free-inner-length",
+        ChangedInput.AdjusterRange => "adjuster-range",
+        ChangedInput.QuadrantRadius => "quadrant-radius",
+        ChangedInput.KeepOut => "keep-out",
+        _ => "stock",
+    };
 
     private static ResultCheck CheckOf(Check check)
     {

@@ -3,7 +3,7 @@ namespace BracketGen.Drawing.Result;
 /// <summary>The machine's copy of a solution. Lengths in mm, angles in degrees, masses in g, whatever the job's unit.</summary>
 public sealed record ResultModel(
     string Format, int Version, string Verdict, ResultJob Job, ResultTravel Travel, ResultStop? Stop, ResultBracket? Bracket,
-    ResultMechanism? Mechanism,
+    ResultMechanism? Mechanism, IReadOnlyList<ResultOffer> Offers, int? Choice, IReadOnlyList<string> Reasons, ResultDiagnosis? Diagnosis,
     IReadOnlyList<ResultCheck> Checks, IReadOnlyList<string> AllowedByName, IReadOnlyList<string> Cautions);
 
 /// <summary>What was asked.</summary>
@@ -40,3 +40,16 @@ public sealed record ResultHole(
 public sealed record ResultCheck(
     string Id, string Title, string Kind, string Unit, double Value, string Bound, double Limit, double Margin, bool Passes, string Source,
     string Consequence);
+
+/// <summary>A passing bracket worth offering, in the order of its number.</summary>
+public sealed record ResultOffer(
+    int Number, string Material, double Thickness, IReadOnlyList<double> BendAngles, double Mass, double Give, string Tightest, double Spare);
+
+/// <summary>Why no bracket passes, and what would open a way.</summary>
+public sealed record ResultDiagnosis(IReadOnlyList<ResultObstacle> Obstacles, IReadOnlyList<ResultWay> Ways);
+
+/// <summary>A check in the way, as the nearest shape misses it.</summary>
+public sealed record ResultObstacle(ResultCheck Nearest, int Stopped, int Of);
+
+/// <summary>The smallest change of one input that opens a way.</summary>
+public sealed record ResultWay(string Input, string What, double From, double To);
