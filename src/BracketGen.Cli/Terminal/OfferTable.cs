@@ -30,8 +30,8 @@ internal static class OfferTable
                 offer.Bends == 0 ? "none" : string.Join(" + ", angles),
                 (offer.Mass * 1e6).ToString("0", CultureInfo.InvariantCulture) + " g",
                 units == LengthUnit.Inch
-                    ? (offer.Give / 25.4).ToString("0.0000", CultureInfo.InvariantCulture) + " in"
-                    : offer.Give.ToString("0.000", CultureInfo.InvariantCulture) + " mm",
+                    ? (offer.BestGive / 25.4).ToString("0.0000", CultureInfo.InvariantCulture) + " in"
+                    : offer.BestGive.ToString("0.000", CultureInfo.InvariantCulture) + " mm",
                 $"{offer.Tightest.Id}, {(100 * offer.LeastSpare).ToString("0", CultureInfo.InvariantCulture)} % to spare",
             };
         }));
@@ -43,7 +43,9 @@ internal static class OfferTable
 
         if (solution.Offers.Length > 1)
         {
-            output.WriteLine("  Give is a beam estimate, for choosing only. Make another one by its number with --choice.");
+            output.WriteLine(solution.Strength is null
+                ? "  Give is a beam estimate, for choosing only. Make another one by its number with --choice."
+                : "  Make another one by its number with --choice.");
         }
     }
 }

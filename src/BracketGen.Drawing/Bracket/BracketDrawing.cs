@@ -11,7 +11,7 @@ public static class BracketDrawing
     private const int MostTemplateSheets = 12;
 
     /// <summary>
-    /// The sheets of the drawing: A3, or ANSI B where the job is in inches, then the 1:1 template on A4 or ANSI A. The same
+    /// The sheets of the drawing: A3, or ANSI B where the job is in inches, then what the strength calculation found, where there is one, and the 1:1 template on A4 or ANSI A. The same
     /// solution gives the same sheets.
     /// </summary>
     /// <remarks>
@@ -38,6 +38,11 @@ public static class BracketDrawing
 
         var main = new MainSheets(scene, remark);
         var drafts = main.Compose(format);
+        if (solution.Strength is { } strength)
+        {
+            drafts = drafts.Add(new StrengthSheet(scene, strength).Compose(format, main.TitleRoom(format)));
+        }
+
         var sheets = drafts.Length + (template?.SheetCount ?? 0);
         return
         [

@@ -27,9 +27,10 @@ public static class CheckText
             CheckUnit.Force when units == LengthUnit.Inch => (value / PoundForce).ToString("0.0", CultureInfo.InvariantCulture) + " lbf",
             CheckUnit.Force => value.ToString("0.0", CultureInfo.InvariantCulture) + " N",
             CheckUnit.Voltage => value.ToString("0.00", CultureInfo.InvariantCulture) + " V",
+            CheckUnit.Frequency => value.ToString("0", CultureInfo.InvariantCulture) + " Hz",
             _ => value.ToString("0.##", CultureInfo.InvariantCulture),
         };
-        return text.StartsWith("-0", StringComparison.Ordinal) && text.All(c => c is '-' or '0' or '.' or ' ' or 'm' or 'i' or 'n' or '°' or '%' or 'N' or 'V' or 'l' or 'b' or 'f')
+        return text.StartsWith("-0", StringComparison.Ordinal) && text.All(c => c is '-' or '0' or '.' or ' ' or 'm' or 'i' or 'n' or '°' or '%' or 'N' or 'V' or 'l' or 'b' or 'f' or 'H' or 'z')
             ? text[1..]
             : text;
     }

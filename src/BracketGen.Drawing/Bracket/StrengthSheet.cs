@@ -1,0 +1,142 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BracketGen.Design;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Text;
+using BracketGen.Geometry;
+
+namespace BracketGen.Drawing;
+
+/// <summary>The sheet that shows whether the bracket bends, shakes or cracks: stress with the pedal stamped on, and the first vibration.</summary>
+internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
+{
+    private const double Gap = 5;
+
+    /// <summary>The vibration is drawn with its largest movement this part of the bracket's size.</summary>
+    private const double Exaggeration = 0.12;
+
+    /// <summary>1 ksi in MPa (NIST SP 811, appendix B.8).</summary>
+    private const double Ksi = 6.894757;
+
+    private bool IsInch => scene.Units == DrawingUnits.Inch;
+
+    private string StressUnit => IsInch ? "ksi" : "MPa";
+
+    /// <summary>The sheet without its title block.</summary>
+    /// <param name="format">Its format.</param>
+    /// <param name="title">The room the title block takes.</param>
+    public MainSheets.Draft Compose(PageFormat format, Bounds title)
+    {
+        var frame = format.Frame.Grow(-Gap);
+        var words = Words(title.Min.X - Gap - frame.Min.X).LowerLeftAt(frame.Min);
+        var table = Table().UpperRightAt(frame.Max);
+        var dangers = scene.Solution.Dangers.Count();
+        var warning = dangers == 0
+            ? null
+            : WarningBox.Draw(dangers == 1 ? "SAFETY CHECK FAILED" : $"{dangers} SAFETY CHECKS FAILED", ["What failed stands on sheet 1."], table.Bounds.Min.X - Gap - frame.Min.X)
+                .UpperLeftAt(new(frame.Min.X, frame.Max.Y));
+        var top = Math.Min(table.Bounds.Min.Y, warning?.Bounds.Min.Y ?? frame.Max.Y) - Gap;
+        var room = new Bounds(new(frame.Min.X, words.Bounds.Max.Y + Gap), new(frame.Max.X, top));
+        if (title.Max.Y + Gap > room.Min.Y)
+        {
+            room = room with { Min = new(room.Min.X, title.Max.Y + Gap) };
+        }
+
+        var middle = room.Centre.X;
+        return new(
+            [
+                words, table, .. warning is null ? Array.Empty<SheetBlock>() : [warning],
+                .. Picture("Stress, pedal stamped on", Stress, new(room.Min, new(middle - Gap / 2, room.Max.Y))),
+                .. Picture($"First vibration, {Number(report.Frequencies[0])} Hz", Vibration, new(new(middle + Gap / 2, room.Min.Y), room.Max)),
+            ],
+            "-");
+    }
+
+    private IEnumerable<SheetBlock> Picture(string heading, Func<Frame, double, (SheetBlock Picture, SheetBlock Legend)> draw, Bounds room)
+    {
+        var head = SheetBlock.Around([new TextItem(heading, Vector2.Zero, TextHeight.Normal, Weight: FontWeight.Bold)]).UpperLeftAt(new(room.Min.X, room.Max.Y));
+        var view = BestView();
+        var legend = draw(view, 1).Legend.LowerLeftAt(room.Min);
+        var inner = new Bounds(new(legend.Bounds.Max.X + Gap, room.Min.Y), new(room.Max.X, head.Bounds.Min.Y - Gap));
+        var bare = draw(view, 1).Picture.Bounds;
+        var scale = Math.Min(inner.Width / bare.Width, inner.Height / bare.Height);
+        return [head, legend, draw(view, scale).Picture.CentredAt(inner.Centre)];
+    }
+
+    private (SheetBlock, SheetBlock) Stress(Frame view, double scale)
+    {
+        var factor = IsInch ? 1 / Ksi : 1;
+        double[] values = [.. report.Stamped.Response.Solution.Stresses.Select(s => factor * s.Largest)];
+        var colours = ValueScale.UpTo(values.Max());
+        return (ShellPicture.Draw(Nodes, Triangles, values, view, scale, colours), colours.Legend(StressUnit, ValueScale.Plain));
+    }
+
+    private (SheetBlock, SheetBlock) Vibration(Frame view, double scale)
+    {
+        var shape = report.Modes[0].Shape.Select(AsMeasured).ToArray();
+        var size = Nodes.Max(n => n.DistanceTo(Nodes[0]));
+        Vector3[] moved = [.. Nodes.Select((n, i) => n + Exaggeration * size * shape[i])];
+        var colours = new ValueScale(1);
+        var atRest = ShellPicture.Rims(Triangles)
+            .Select(e => (Start: scale * view.ToLocal(Nodes[e.From]).XY, End: scale * view.ToLocal(Nodes[e.To]).XY))
+            .Where(e => e.Start.DistanceTo(e.End) > 1e-6)
+            .Select(e => (SheetItem)new Stroke(e.Start, e.End, LineKind.Rule));
+        var picture = ShellPicture.Draw(moved, Triangles, [.. shape.Select(s => s.Length)], view, scale, colours);
+        return (SheetBlock.Around([.. picture.Items, .. atRest]), colours.Legend("of most", ValueScale.Plain));
+    }
+
+    private ImmutableArray<Vector3>? _nodes;
+
+    private ImmutableArray<Vector3> Nodes => _nodes ??= [.. report.Prepared.Model.Mesh.Nodes.Select(AsMeasured)];
+
+    private ImmutableArray<Strength.Triangle> Triangles => report.Prepared.Model.Mesh.Triangles;
+
+    // The report is of the body opening counter-clockwise; a clockwise one is its mirror image.
+    private Vector3 AsMeasured(Vector3 v) =>
+        scene.Solution.Job.Body.Opens == Mechanism.OpeningSense.Clockwise ? v.MirroredInY : v;
+
+    // The isometric view that shows the most of the sheet's faces.
+    private Frame BestView() => new[] { (1, 1), (-1, 1), (1, -1), (-1, -1) }
+        .Select(c => scene.Isometric(c.Item1, c.Item2))
+        .MaxBy(view => Triangles.Sum(t => Math.Abs(
+            (view.ToLocal(Nodes[t.B]).XY - view.ToLocal(Nodes[t.A]).XY).Cross(view.ToLocal(Nodes[t.C]).XY - view.ToLocal(Nodes[t.A]).XY))))!;
+
+    private SheetBlock Table()
+    {
+        var units = scene.Solution.Job.Units;
+        var corner = report.Prepared.Part.Flat.Outline.Bounds;
+        IReadOnlyList<string> Row(string name, LoadCase load) =>
+        [
+            name, CheckText.Number(CheckUnit.Force, load.Tension, units), scene.Value.Length(load.Give), Stress(load.LargestStress),
+            $"{scene.Value.Length(scene.Solution.Job.Body.Opens == Mechanism.OpeningSense.Clockwise ? corner.Max.X - load.At.X : load.At.X - corner.Min.X)}; {scene.Value.Length(load.At.Y - corner.Min.Y)}",
+        ];
+        return SheetTable.Draw(
+            "Loads at the stop",
+            ["Load", "Tension", "Give", $"Stress, {StressUnit}", "At (flat)"],
+            [Row("Largest of an opening", report.Opening), Row("Pedal stamped on", report.Stamped)],
+            [1, 2, 3, 4]);
+    }
+
+    private SheetBlock Words(double width)
+    {
+        var units = scene.Solution.Job.Units;
+        List<string> notes =
+        [
+            .. report.Checks.Select(c => $"{c.Title}: {CheckText.Value(c, units)}, {CheckText.Limit(c, units)}{(c.Passes ? "." : " - FAILED.")}"),
+            $"Natural frequencies {string.Join(", ", report.Frequencies.Select(Number))} Hz, the outer's end hanging on the stop"
+                + (report.FiringFrequency is { } f ? $"; the engine fires at up to {Number(f)} Hz." : "; the engine's speed is not told."),
+            report.LimitingFootForce is { } foot
+                ? $"Stamped on: a foot of {CheckText.Number(CheckUnit.Force, foot, units)} on the pad."
+                : "Stamped on: the floor stops the pedal; what it pulls beyond wide open stretches wire, outer and bracket.",
+            $"Shell elements on {report.Prepared.Flat.Nodes.Length.ToString(CultureInfo.InvariantCulture)} nodes, washers held rigidly; von Mises stress, the larger of both sides. Movement of the vibration not to scale.",
+            "A calculation for choosing, not a test: welds, cracks, rough edges and a mount that gives are not in it.",
+        ];
+        return Notes.Numbered("Strength", notes, width);
+    }
+
+    private string Stress(double value) => IsInch
+        ? (value / Ksi).ToString("0.0", CultureInfo.InvariantCulture)
+        : value.ToString("0", CultureInfo.InvariantCulture);
+
+    private static string Number(double value) => value.ToString("0", CultureInfo.InvariantCulture);
+}
