@@ -19,6 +19,9 @@ public static class StrongOffers
     /// <summary>How many brackets beyond those offered are looked at with finite elements in search of one that is strong enough.</summary>
     private const int MostTried = 16;
 
+    /// <summary>How many weak brackets are given a lip.</summary>
+    private const int MostStiffened = 3;
+
     // A prediction from another bracket is good to about this much; one that is worse is not tried.
     private const double Hopeful = 1.15;
 
@@ -37,6 +40,12 @@ public static class StrongOffers
         var proven = new ProvenOffer[offers.Length];
         Parallel.For(0, offers.Length, i => proven[i] = Prove(job, offers[i], detail));
         var strong = proven.Where(p => p.IsStrong).ToList();
+        if (!proven[0].IsStrong && WithLip(job, proven, verify, detail) is { } stiffened)
+        {
+            strong.Add(stiffened);
+            strong.Sort((a, b) => a.Offer.Candidate.Cost.CompareTo(b.Offer.Candidate.Cost));
+        }
+
         if (!proven[0].IsStrong && Stronger(job, proven, candidates, verify, detail) is { } found
             && !strong.Any(s => s.Offer.Candidate.Cost <= found.Offer.Candidate.Cost))
         {
@@ -52,6 +61,17 @@ public static class StrongOffers
         var (strength, mechanism) = StrengthStudy.Of(job, offer.Candidate, detail);
         return new(offer with { GiveFound = strength.Opening.Give }, strength, mechanism);
     }
+
+    // A lip takes nothing off the stress at the bend, but much off give and vibration: it is tried where only these are wanting.
+    private static ProvenOffer? WithLip(Job job, ProvenOffer[] weak, Func<Candidate, Offer?> verify, StrengthDetail detail) => weak
+        .Where(w => !w.IsStrong && w.Strength.Checks.All(c => CandidateSearch.IsGoodEnough(c) || c.Id is "stop-give" or "resonance"))
+        .Take(MostStiffened)
+        .SelectMany(w => ReturnLip.On(w.Offer.Candidate.Bracket, job.Shop, job.Preferences.CornerRadius)
+            .Select(b => w.Offer.Candidate.With(job, b)))
+        .OrderBy(c => c.Cost)
+        .Select(verify).OfType<Offer>()
+        .Select(o => Prove(job, o, detail))
+        .FirstOrDefault(p => p.IsStrong);
 
     private static ProvenOffer? Stronger(
         Job job, ProvenOffer[] weak, IReadOnlyList<Candidate> candidates, Func<Candidate, Offer?> verify, StrengthDetail detail)

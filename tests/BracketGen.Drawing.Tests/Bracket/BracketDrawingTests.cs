@@ -205,4 +205,25 @@ public class BracketDrawingTests
         Assert.DoesNotContain(
             BracketDrawing.Compose(without, DrawingOptions.Standard).SelectMany(p => p.Items).OfType<TextItem>(), t => t.Text == "Strength");
     }
+
+    [Fact]
+    public void ReturnLipIsDrawnToo()
+    {
+        var drawn = 0;
+        foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Job.Body.Opens == Mechanism.OpeningSense.CounterClockwise))
+        {
+            foreach (var lipped in ReturnLip.On(solution.Bracket!, solution.Job.Shop, 5))
+            {
+                var pages = Compose(solution with { Bracket = lipped, Strength = null });
+                AssertClean($"{name} with a lip", pages);
+                var last = $"B{lipped.Flat.Bends.Length}";
+                Assert.Contains(pages[0].Items.OfType<TextItem>(), t => t.Text.Contains(last, StringComparison.Ordinal));
+                var mesh = Drawing.Solid.FoldedMesh.Of(lipped.Folded);
+                Assert.Equal(lipped.Flat.Blank.Area * lipped.Flat.Thickness, mesh.Volume, 0.05 * mesh.Volume);
+                drawn++;
+            }
+        }
+
+        Assert.True(drawn >= 4);
+    }
 }
