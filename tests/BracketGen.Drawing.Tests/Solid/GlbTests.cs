@@ -24,7 +24,7 @@ public class GlbTests
         Assert.Equal(1, read.Soup.Volume * 1e9 / mesh.Volume, 4); // m³ to mm³, single precision
 
         // Metres; the axes are the throttle frame's.
-        Assert.InRange((1000 * read.Soup.Centre).DistanceTo(MeshOf(mesh).Centre), 0, 1e-2);
+        Assert.InRange((1000 * read.Soup.Centre).DistanceTo(TriangleSoup.Of(mesh).Centre), 0, 1e-2);
         var (min, max) = (mesh.Vertices.Min(v => v.Y), mesh.Vertices.Max(v => v.Y));
         Assert.Equal(min / 1000, read.Min[1], 1e-7);
         Assert.Equal(max / 1000, read.Max[1], 1e-7);
@@ -91,8 +91,6 @@ public class GlbTests
     private sealed record Report(string[] Messages, bool IsBinary, int Triangles, int Points);
 
     private sealed record Reading(TriangleSoup Soup, Vector3[] Normals, uint[] Indices, double[] Min, double[] Max);
-
-    private static TriangleSoup MeshOf(FoldedMesh mesh) => new([.. mesh.Triangles.Select(t => (mesh.Vertices[t.A], mesh.Vertices[t.B], mesh.Vertices[t.C]))]);
 
     private static (byte[] Json, byte[] Data) Chunks(byte[] file)
     {

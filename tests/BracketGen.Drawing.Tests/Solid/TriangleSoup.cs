@@ -1,3 +1,4 @@
+using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Tests.Solid;
@@ -5,6 +6,8 @@ namespace BracketGen.Drawing.Tests.Solid;
 /// <summary>Triangles, counter-clockwise seen from outside, and what the divergence theorem makes of them.</summary>
 internal sealed record TriangleSoup(IReadOnlyList<(Vector3 A, Vector3 B, Vector3 C)> Triangles)
 {
+    public static TriangleSoup Of(FoldedMesh mesh) => new([.. mesh.Triangles.Select(t => (mesh.Vertices[t.A], mesh.Vertices[t.B], mesh.Vertices[t.C]))]);
+
     public double Volume => Triangles.Sum(t => t.A.Dot(t.B.Cross(t.C))) / 6;
 
     public double Area => Triangles.Sum(t => (t.B - t.A).Cross(t.C - t.A).Length) / 2;
