@@ -3,7 +3,8 @@ using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Result;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
+using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Brep;
 
 namespace BracketGen.Cli;
 
@@ -14,7 +15,9 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
 {
     private const string CutFile = "flat-pattern.dxf", DrawingFile = "drawing.pdf", ResultFile = "result.json";
 
-    /// <summary>The files of <paramref name="solution"/>; the cut file only where no failed safety check is left unaccepted.</summary>
+    private const string StepFile = "solid.step", GlbFile = "solid.glb", StlFile = "solid.stl";
+
+    /// <summary>The files of <paramref name="solution"/>; those to make the bracket from only where no failed safety check is left unaccepted.</summary>
     public static JobFiles Of(Solution solution, IReadOnlyList<string> accepted)
     {
         var written = new List<(string, byte[])>();
@@ -22,22 +25,25 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
         var mayBeCut = solution.Dangers.All(d => accepted.Contains(d.Id));
         if (solution.Bracket is { } bracket && mayBeCut)
         {
-            var warnings = solution.Dangers.Select(d =>
-                $"SAFETY CHECK FAILED: {d.Title}: {CheckText.Value(d, solution.Job.Units)}, {CheckText.Limit(d, solution.Job.Units)}");
-            written.Add((CutFile, new DxfWriter().Write(FlatPatternDxf.Compose(bracket, solution.Job, [.. warnings]))));
+            var info = SolidInfo.Of(solution);
+            written.Add((CutFile, new DxfWriter().Write(FlatPatternDxf.Compose(bracket, solution.Job, info.Warnings))));
+            written.Add((StepFile, StepWriter.Write(FoldedBrep.Of(bracket.Folded), info)));
         }
         else
         {
-            withheld.Add(CutFile);
+            withheld.AddRange([CutFile, StepFile]);
         }
 
         if (solution.Bracket is not null)
         {
             written.Add((DrawingFile, DrawingPdf(solution)));
+            var (mesh, info) = (FoldedMesh.Of(solution.Bracket.Folded), SolidInfo.Of(solution));
+            written.Add((GlbFile, GlbWriter.Write(mesh, info)));
+            written.Add((StlFile, StlWriter.Write(mesh, info)));
         }
         else
         {
-            withheld.Add(DrawingFile);
+            withheld.AddRange([DrawingFile, GlbFile, StlFile]);
         }
 
         written.Add((ResultFile, ResultJson.Write(solution, accepted)));

@@ -7,6 +7,11 @@ internal sealed class Workplace : IDisposable
 {
     public const string CutFile = "flat-pattern.dxf", DrawingFile = "drawing.pdf", ResultFile = "result.json";
 
+    public const string StepFile = "solid.step", GlbFile = "solid.glb", StlFile = "solid.stl";
+
+    /// <summary>Every file of a job that has a bracket, by name.</summary>
+    public static readonly string[] Files = [DrawingFile, CutFile, ResultFile, GlbFile, StepFile, StlFile];
+
     private readonly string _folder = Directory.CreateTempSubdirectory("bracketgen-cli-").FullName;
 
     public Workplace()

@@ -49,6 +49,18 @@ public sealed class OutsideTool
         throw new UnreachableException();
     }
 
+    /// <summary>A Node.js beside which <paramref name="packages"/> of tests/readers are installed.</summary>
+    public static OutsideTool RequireNode(params string[] packages)
+    {
+        var missing = packages.FirstOrDefault(p => !Directory.Exists(RepositoryRoot.PathOf("tests", "readers", "node_modules", p)));
+        if (missing is not null)
+        {
+            Missing($"This test needs {missing}: run «npm ci --ignore-scripts» in tests/readers.");
+        }
+
+        return Require("node");
+    }
+
     /// <summary>Runs it to its end and returns what it said.</summary>
     /// <exception cref="TimeoutException">It ran longer than <paramref name="timeout"/> (two minutes unless told).</exception>
     public ToolResult Run(IEnumerable<string> arguments, string input = "", string? folder = null, TimeSpan? timeout = null)

@@ -18,7 +18,7 @@ internal static class MakeCommand
         };
         var accept = new Option<string[]>("--accept-danger")
         {
-            Description = "Name of a failed safety check (as the table gives it) despite which the cut file is written. The drawing then carries it in large type.",
+            Description = "Name of a failed safety check (as the table gives it) despite which the cut file and the STEP file are written. The drawing then carries it in large type.",
             AllowMultipleArgumentsPerToken = true,
         };
         var date = new Option<string?>("--date") { Description = "Date of issue for the title block, YYYY-MM-DD; stands before the job's own." };
@@ -38,7 +38,7 @@ internal static class MakeCommand
         {
             Description = "Do not calculate whether the bracket bends, shakes or cracks: a fraction of a second sooner, and not for a bracket that is to be made.",
         };
-        var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template and result.\n\n{ExitCode.Help}")
+        var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template, solid model and result.\n\n{ExitCode.Help}")
         {
             job, into, accept, date, choice, skip,
         };
@@ -124,8 +124,8 @@ internal static class MakeCommand
         if (open.Count > 0 && solution.Bracket is not null)
         {
             Console.Out.WriteLine();
-            Console.Out.WriteLine($"  The cut file was NOT written: {(open.Count == 1 ? "a safety check" : $"{open.Count} safety checks")} failed ({string.Join(", ", open)}).");
-            Console.Out.WriteLine($"  Mend the job. Who knows better writes it with --accept-danger {string.Join(' ', open)}, and answers for it.");
+            Console.Out.WriteLine($"  The cut file was NOT written, nor the STEP file: {(open.Count == 1 ? "a safety check" : $"{open.Count} safety checks")} failed ({string.Join(", ", open)}).");
+            Console.Out.WriteLine($"  Mend the job. Who knows better writes them with --accept-danger {string.Join(' ', open)}, and answers for it.");
         }
     }
 }
