@@ -16,7 +16,7 @@ internal static class ReportPage
         new("charts", "Forces and travel", ChartsSection.Write),
         new("sure", "How sure it is", SureSection.Write, s => s.Solution.Mechanism?.Uncertainty is not null),
 
-        // Strength (stress, deflection, first natural frequencies) stands here once a solution carries it.
+        new("strength", "Strength", StrengthSection.Write, s => s.Solution.Bracket is not null),
         new("offers", "Other brackets", OffersSection.Write, s => !s.Solution.Offers.IsEmpty),
         new("flat", "Flat pattern", FlatSection.Write, s => s.Solution.Bracket is not null),
         new("inputs", "What it was computed from", InputsSection.Write),

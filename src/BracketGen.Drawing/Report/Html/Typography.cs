@@ -5,7 +5,7 @@ internal static class Typography
 {
     private const char Space = ' ', Unbroken = '\u00a0';
 
-    private static readonly string[] Units = ["mm", "in", "N", "V", "g", "lb", "lbf", "%"];
+    private static readonly string[] Units = ["mm", "in", "N", "V", "g", "lb", "lbf", "MPa", "ksi", "Hz", "%"];
 
     /// <summary>The text with an unbroken space between each number and its unit (a space parts them: SI Brochure, 9th edition, 5.4.3).</summary>
     public static string KeepUnits(string text)

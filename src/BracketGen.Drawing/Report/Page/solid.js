@@ -19,7 +19,8 @@ function solidPicture(data, motion) {
     sheet: ['--sheet', 1, ''], mount: ['--casting', 1, 'mount'], shaft: ['--casting', 1, 'moving'], fitting: ['--wire', 1, 'moving'],
     outer: ['--outer', 1, 'moving'], moving: ['--moving', 0.45, 'moving'], keepout: ['--keepout', 0.22, 'keepout'],
   };
-  let parts, wire, colours;
+  let parts, wire, colours, shell;
+  let [paintedBy, sway] = ['bare', 0];
 
   function load() {
     parts = data.parts.map((part) => {
@@ -31,14 +32,26 @@ function solidPicture(data, motion) {
       };
     });
     wire = null;
+    if (data.shell) {
+      const { points, triangles, stress, swing } = data.shell;
+      const each = (values) => draw.buffer(new Float32Array(triangles.flatMap((i) => values.slice(3 * i, 3 * i + 3))));
+      const most = swing.reduce((m, v, i) => (i % 3 ? m : Math.max(m, Math.hypot(v, swing[i + 1], swing[i + 2]))), 0);
+      shell = {
+        count: triangles.length, points: each(points), swing: each(swing),
+        stress: draw.buffer(new Float32Array(triangles.map((i) => stress[i]))),
+        movement: draw.buffer(new Float32Array(triangles.map((i) => Math.hypot(...swing.slice(3 * i, 3 * i + 3)) / most))),
+        bands: new Float32Array(data.shell.bands.flatMap(rgb)),
+      };
+    }
+  }
+
+  function rgb(hex) {
+    return [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 16) / 255);
   }
 
   function paint() {
     const style = getComputedStyle(canvas);
-    const read = (name) => {
-      const hex = style.getPropertyValue(name).trim();
-      return [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 16) / 255);
-    };
+    const read = (name) => rgb(style.getPropertyValue(name).trim());
     colours = Object.fromEntries([...new Set([...Object.values(kinds).map((k) => k[0]), '--sheet-line', '--wire'])].map((n) => [n, read(n)]));
   }
 
@@ -85,7 +98,10 @@ function solidPicture(data, motion) {
     const eye = camera();
     const near = 0.4 / depth; // Lines lie a little before the faces they belong to.
     draw.begin(w, h);
-    const shown = parts.filter((part) => !off(kinds[part.kind][2]));
+    const shown = parts.filter((part) => !off(kinds[part.kind][2]) && (part.kind !== 'sheet' || paintedBy === 'bare'));
+    if (paintedBy !== 'bare') {
+      draw.painted(shell.points, shell.swing, paintedBy === 'stress' ? shell.stress : shell.movement, shell.count, eye, paintedBy === 'swing' ? sway : 0, shell.bands);
+    }
     for (const clear of [false, true]) {
       for (const part of shown.filter((p) => kinds[p.kind][1] < 1 === clear)) {
         const [name, opaque] = kinds[part.kind];
@@ -166,6 +182,28 @@ function solidPicture(data, motion) {
     }
     [yaw, pitch, zoom] = [Number(button.dataset.yaw), Number(button.dataset.pitch), 1];
     fit();
+    ask();
+  }));
+
+  // The vibration is shown for some swings and then rests at its end; who wants no motion sees the end alone.
+  let swinging = 0;
+  function swing(seconds) {
+    cancelAnimationFrame(swinging);
+    const began = performance.now();
+    const step = (now) => {
+      const t = (now - began) / 1000;
+      sway = t < seconds ? Math.sin(2 * Math.PI * t) : 1;
+      frame();
+      swinging = t < seconds ? requestAnimationFrame(step) : 0;
+    };
+    swinging = requestAnimationFrame(step);
+  }
+  live.querySelectorAll('[name=paint]').forEach((choice) => choice.addEventListener('change', () => {
+    paintedBy = choice.value;
+    cancelAnimationFrame(swinging);
+    if (paintedBy === 'swing') {
+      swing(matchMedia('(prefers-reduced-motion: reduce)').matches ? 0 : 8.25);
+    }
     ask();
   }));
   boxes.forEach((box) => box.addEventListener('change', ask));

@@ -43,6 +43,19 @@ function surface(canvas) {
     precision highp float;
     out vec4 colour; uniform vec4 ink;
     void main() { colour = vec4(ink.rgb * ink.a, ink.a); }`);
+  // The calculated surface: it may sway, and its colours go in steps like those of the scale beside the flat pictures.
+  const painted = program(
+    `#version 300 es
+    in vec3 point; in vec3 moved; in float value; uniform float sway; out vec3 at; out float shown; ${place}
+    void main() { at = eye(point + sway * moved); shown = value; gl_Position = screen(at); }`,
+    `#version 300 es
+    precision highp float;
+    in vec3 at; in float shown; out vec4 colour; uniform vec4 ink; uniform vec3 bands[10];
+    void main() {
+      vec3 n = normalize(cross(dFdx(at), dFdy(at)));
+      float light = 0.8 + 0.2 * abs(n.z);
+      colour = vec4(bands[clamp(int(shown * 10.0), 0, 9)] * light, 1.0);
+    }`);
   const strip = buffer(new Float32Array([0, -1, 0, 1, 1, -1, 1, 1]));
 
   function program(vertex, fragment) {
@@ -118,6 +131,14 @@ function surface(canvas) {
         gl.vertexAttribDivisor(at, 0);
         gl.disableVertexAttribArray(at);
       });
+    },
+    painted(points, moved, values, count, camera, sway, bands) {
+      set(painted, camera, 0, [1, 1, 1, 1]);
+      gl.uniform1f(gl.getUniformLocation(painted, 'sway'), sway);
+      gl.uniform3fv(gl.getUniformLocation(painted, 'bands'), bands);
+      const used = [attribute(painted, 'point', points, 3, 0, 0, 0), attribute(painted, 'moved', moved, 3, 0, 0, 0), attribute(painted, 'value', values, 1, 0, 0, 0)];
+      gl.drawArrays(gl.TRIANGLES, 0, count);
+      used.forEach((at) => gl.disableVertexAttribArray(at));
     },
     remove(old) { gl.deleteBuffer(old); },
   };

@@ -20,6 +20,11 @@ internal static class CautionSection
             }
         }
 
+        if (scene.Solution is { Bracket: not null, Strength: null })
+        {
+            html.Line("p", "Strength was NOT calculated: whether the bracket bends, shakes or cracks is not known.", ("class", "unproven"));
+        }
+
         using var list = html.Open("ul", ("class", "cautions"));
         foreach (var caution in Cautions.All)
         {

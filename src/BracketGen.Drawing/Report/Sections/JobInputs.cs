@@ -57,6 +57,11 @@ internal static class JobInputs
             yield return new("sensor, closed and wide open", $"{scene.Volts(sensor.ClosedVolts)} and {scene.Volts(sensor.OpenVolts)}");
         }
 
+        if (body.Engine is { } engine)
+        {
+            yield return new("engine", $"{engine.Cylinders} cylinders, {engine.Strokes} strokes, up to {ReportScene.Number(engine.MostSpeed, "0")} 1/min");
+        }
+
         yield return new("mount face looks towards", Direction(body.Mount.Plane.Normal));
         foreach (var hole in body.Mount.Holes)
         {
@@ -115,9 +120,10 @@ internal static class JobInputs
         yield return new("fleet angle it stands", scene.Angle(new(cable.FleetLimit)));
         yield return new("friction coefficient of the wire in the outer", ReportScene.Number(cable.Friction.Value), cable.Friction.PlusMinus > 0 ? ReportScene.Number(cable.Friction.PlusMinus) : "");
         yield return Length(scene, "pull of the full pedal stroke", vehicle.Pedal.AvailablePull);
-        yield return new("pad's full travel", scene.Length(vehicle.Pedal.FullStroke), "");
+        yield return new("pad's full travel", scene.Length(vehicle.Pedal.FullStroke));
         yield return new(
             "load at the pad that opens the valve", scene.Force(vehicle.Pedal.PadLoad.Value), vehicle.Pedal.PadLoad.PlusMinus > 0 ? scene.Force(vehicle.Pedal.PadLoad.PlusMinus) : "");
+        yield return new("foot force of the proof load", scene.Force(vehicle.Pedal.ProofForce));
         yield return new("controller's zero", vehicle.Controller.ZeroVolts is { } zero ? scene.Volts(zero) : "learns its own");
     }
 
@@ -151,6 +157,9 @@ internal static class JobInputs
         yield return new("half range of the adjuster kept", scene.Part(wanted.AdjusterReserve));
         yield return new("opening for the outer's end", wanted.StopOpening switch { StopOpening.Hole => "round hole", StopOpening.OpenSlot => "open slot", _ => "hole, or slot where the fitting needs one" });
         yield return new("sheet", $"{scene.Length(wanted.LeastThickness)} to {scene.Length(wanted.MostThickness)}{(wanted.Materials.IsEmpty ? ", any in stock" : $", {string.Join(", ", wanted.Materials)}")}");
+        yield return new("least yield strength over stress, pedal stamped on", ReportScene.Number(wanted.LeastYieldFactor));
+        yield return new("least safety against cracking", ReportScene.Number(wanted.LeastEnduranceFactor));
+        yield return new("most that the stop may give", scene.Length(wanted.MostGive));
         yield return new("corner radius", scene.Length(wanted.CornerRadius));
         if (job.Bulkhead is { } bulkhead)
         {

@@ -35,6 +35,15 @@ internal static class SolidSection
             html.Line("button", "Farther", ("type", "button"), ("data-zoom", "0.8"));
         }
 
+        if (scene.Solution.Strength is not null)
+        {
+            using var kinds = html.Open("fieldset", ("class", "controls"));
+            html.Line("legend", "The sheet");
+            Paint(html, "bare", "as it is", isChosen: true);
+            Paint(html, "stress", "its stress, pedal stamped on");
+            Paint(html, "swing", "its first vibration");
+        }
+
         using (html.Open("div", ("class", "controls"), ("role", "group"), ("aria-label", "Shown with it")))
         {
             Show(html, "moving", "quadrant, wire and outer");
@@ -44,6 +53,13 @@ internal static class SolidSection
                 Show(html, "keepout", $"keep-outs: {string.Join(", ", scene.Job.Body.KeepOuts.Select(k => k.Name))}");
             }
         }
+    }
+
+    private static void Paint(HtmlWriter html, string what, string label, bool isChosen = false)
+    {
+        using var box = html.Open("label", ("class", "show"));
+        html.Void("input", ("type", "radio"), ("name", "paint"), ("value", what), ("checked", isChosen ? "" : null));
+        html.Text(label);
     }
 
     private static void Show(HtmlWriter html, string what, string label)

@@ -25,7 +25,7 @@ internal static class JobSolid
         var points = mesh.Vertices.Concat([new(rim, rim, 0), new(-rim, -rim, 0)]).ToList();
         Vector3 least = new(points.Min(p => p.X), points.Min(p => p.Y), points.Min(p => p.Z));
         Vector3 most = new(points.Max(p => p.X), points.Max(p => p.Y), points.Max(p => p.Z));
-        return new([.. parts], Short(least), Short(most));
+        return new([.. parts], Short(least), Short(most), JobShell.Of(scene));
 
         static double[] Short(Vector3 p) => [SolidShapes.Short(p.X), SolidShapes.Short(p.Y), SolidShapes.Short(p.Z)];
     }
