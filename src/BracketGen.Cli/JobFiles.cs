@@ -1,6 +1,7 @@
 using BracketGen.Design;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Result;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid;
@@ -13,7 +14,7 @@ namespace BracketGen.Cli;
 /// <param name="Withheld">Names of files that this job must not have: an older one of the name is removed.</param>
 internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written, IReadOnlyList<string> Withheld)
 {
-    private const string CutFile = "flat-pattern.dxf", DrawingFile = "drawing.pdf", ResultFile = "result.json";
+    private const string CutFile = "flat-pattern.dxf", DrawingFile = "drawing.pdf", ResultFile = "result.json", ReportFile = "report.html";
 
     private const string StepFile = "solid.step", GlbFile = "solid.glb", StlFile = "solid.stl";
 
@@ -46,6 +47,7 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
             withheld.AddRange([DrawingFile, GlbFile, StlFile]);
         }
 
+        written.Add((ReportFile, JobReport.Write(solution, accepted)));
         written.Add((ResultFile, ResultJson.Write(solution, accepted)));
         return new(written, withheld);
     }

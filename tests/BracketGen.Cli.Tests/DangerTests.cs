@@ -30,6 +30,7 @@ public class DangerTests
         // The model for looking says it too, and the one for printing in the 80 bytes that its format has for words.
         Assert.Contains("SAFETY CHECK FAILED: Return springs", File.ReadAllText(place.Made(Job, Workplace.GlbFile)), StringComparison.Ordinal);
         Assert.Contains("SAFETY CHECK FAILED", Encoding.ASCII.GetString(File.ReadAllBytes(place.Made(Job, Workplace.StlFile)), 0, 80), StringComparison.Ordinal);
+        Assert.Contains("The cut file is withheld", File.ReadAllText(place.Made(Job, Workplace.ReportFile)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -50,6 +51,7 @@ public class DangerTests
         var step = File.ReadAllText(place.Made(Job, Workplace.StepFile));
         Assert.Equal(2, step.Split("SAFETY CHECK FAILED: Return springs").Length - 1);
         WarnsInLargeType(place);
+        Assert.Contains("It was accepted by name", File.ReadAllText(place.Made(Job, Workplace.ReportFile)), StringComparison.Ordinal);
         using var json = JsonDocument.Parse(File.ReadAllBytes(place.Made(Job, Workplace.ResultFile)));
         Assert.Equal([Danger], json.RootElement.GetProperty("allowedByName").EnumerateArray().Select(e => e.GetString()));
         Assert.Equal("fail", json.RootElement.GetProperty("verdict").GetString());

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BracketGen.Design;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
@@ -15,12 +14,7 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
     /// <summary>The vibration is drawn with its largest movement this part of the bracket's size.</summary>
     private const double Exaggeration = 0.12;
 
-    /// <summary>1 ksi in MPa (NIST SP 811, appendix B.8).</summary>
-    private const double Ksi = 6.894757;
-
-    private bool IsInch => scene.Units == DrawingUnits.Inch;
-
-    private string StressUnit => IsInch ? "ksi" : "MPa";
+    private LengthUnit Units => scene.Solution.Job.Units;
 
     /// <summary>The sheet without its title block.</summary>
     /// <param name="format">Its format.</param>
@@ -47,7 +41,7 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
             [
                 words, table, .. warning is null ? Array.Empty<SheetBlock>() : [warning],
                 .. Picture("Stress, pedal stamped on", Stress, new(room.Min, new(middle - Gap / 2, room.Max.Y))),
-                .. Picture($"First vibration, {Number(report.Frequencies[0])} Hz", Vibration, new(new(middle + Gap / 2, room.Min.Y), room.Max)),
+                .. Picture($"First vibration, {StrengthText.Frequency(report.Frequencies[0])} Hz", Vibration, new(new(middle + Gap / 2, room.Min.Y), room.Max)),
             ],
             "-");
     }
@@ -65,10 +59,9 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
 
     private (SheetBlock, SheetBlock) Stress(Frame view, double scale)
     {
-        var factor = IsInch ? 1 / Ksi : 1;
-        double[] values = [.. report.Stamped.Response.Solution.Stresses.Select(s => factor * s.Largest)];
+        double[] values = [.. report.Stamped.Response.Solution.Stresses.Select(s => StrengthText.InUnit(s.Largest, Units))];
         var colours = ValueScale.UpTo(values.Max());
-        return (ShellPicture.Draw(Nodes, Triangles, values, view, scale, colours), colours.Legend(StressUnit, ValueScale.Plain));
+        return (ShellPicture.Draw(Nodes, Triangles, values, view, scale, colours), colours.Legend(StrengthText.StressUnit(Units), ValueScale.Plain));
     }
 
     private (SheetBlock, SheetBlock) Vibration(Frame view, double scale)
@@ -101,42 +94,14 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
         .MaxBy(view => Triangles.Sum(t => Math.Abs(
             (view.ToLocal(Nodes[t.B]).XY - view.ToLocal(Nodes[t.A]).XY).Cross(view.ToLocal(Nodes[t.C]).XY - view.ToLocal(Nodes[t.A]).XY))))!;
 
-    private SheetBlock Table()
-    {
-        var units = scene.Solution.Job.Units;
-        var corner = report.Prepared.Part.Flat.Outline.Bounds;
-        IReadOnlyList<string> Row(string name, LoadCase load) =>
+    private SheetBlock Table() => SheetTable.Draw(
+        "Loads at the stop", StrengthText.LoadHeads(Units), StrengthText.Loads(scene.Solution, report, scene.Value), [1, 2, 3, 4]);
+
+    private SheetBlock Words(double width) => Notes.Numbered(
+        "Strength",
         [
-            name, CheckText.Number(CheckUnit.Force, load.Tension, units), scene.Value.Length(load.Give), Stress(load.LargestStress),
-            $"{scene.Value.Length(scene.Solution.Job.Body.Opens == Mechanism.OpeningSense.Clockwise ? corner.Max.X - load.At.X : load.At.X - corner.Min.X)}; {scene.Value.Length(load.At.Y - corner.Min.Y)}",
-        ];
-        return SheetTable.Draw(
-            "Loads at the stop",
-            ["Load", "Tension", "Give", $"Stress, {StressUnit}", "At (flat)"],
-            [Row("Largest of an opening", report.Opening), Row("Pedal stamped on", report.Stamped)],
-            [1, 2, 3, 4]);
-    }
-
-    private SheetBlock Words(double width)
-    {
-        var units = scene.Solution.Job.Units;
-        List<string> notes =
-        [
-            .. report.Checks.Select(c => $"{c.Title}: {CheckText.Value(c, units)}, {CheckText.Limit(c, units)}{(c.Passes ? "." : " - FAILED.")}"),
-            $"Natural frequencies {string.Join(", ", report.Frequencies.Select(Number))} Hz, the outer's end hanging on the stop"
-                + (report.FiringFrequency is { } f ? $"; the engine fires at up to {Number(f)} Hz." : "; the engine's speed is not told."),
-            report.LimitingFootForce is { } foot
-                ? $"Stamped on: a foot of {CheckText.Number(CheckUnit.Force, foot, units)} on the pad."
-                : "Stamped on: the floor stops the pedal; what it pulls beyond wide open stretches wire, outer and bracket.",
-            $"Shell elements on {report.Prepared.Flat.Nodes.Length.ToString(CultureInfo.InvariantCulture)} nodes, washers held rigidly; von Mises stress, the larger of both sides. Movement of the vibration not to scale.",
-            "A calculation for choosing, not a test: welds, cracks, rough edges and a mount that gives are not in it.",
-        ];
-        return Notes.Numbered("Strength", notes, width);
-    }
-
-    private string Stress(double value) => IsInch
-        ? (value / Ksi).ToString("0.0", CultureInfo.InvariantCulture)
-        : value.ToString("0", CultureInfo.InvariantCulture);
-
-    private static string Number(double value) => value.ToString("0", CultureInfo.InvariantCulture);
+            .. report.Checks.Select(c => $"{c.Title}: {CheckText.Value(c, Units)}, {CheckText.Limit(c, Units)}{(c.Passes ? "." : " - FAILED.")}"),
+            .. StrengthText.Notes(report, Units),
+        ],
+        width);
 }

@@ -9,7 +9,8 @@ namespace BracketGen.Drawing;
 /// <param name="Most">Value of the darkest step's upper end, more than zero.</param>
 internal sealed record ValueScale(double Most)
 {
-    private const int Steps = 10;
+    /// <summary>Number of steps.</summary>
+    public const int Steps = 10;
 
     private static readonly (double At, double Red, double Green, double Blue)[] Stops =
     [

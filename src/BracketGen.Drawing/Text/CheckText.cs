@@ -16,6 +16,11 @@ public static class CheckText
     /// <param name="units">Unit of length.</param>
     public static string Number(CheckUnit unit, double value, LengthUnit units)
     {
+        if (!double.IsFinite(value))
+        {
+            return double.IsNaN(value) ? "not known" : value > 0 ? "without end" : "none";
+        }
+
         var text = unit switch
         {
             CheckUnit.Length when units == LengthUnit.Inch => (value / 25.4).ToString("0.000", CultureInfo.InvariantCulture) + " in",
