@@ -12,43 +12,48 @@ namespace BracketGen.Cli;
 /// <param name="Withheld">Names of files that this job must not have: an older one of the name is removed.</param>
 internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written, IReadOnlyList<string> Withheld)
 {
-    private const string CutFile = "flat-pattern.dxf", DrawingFile = "drawing.pdf", ResultFile = "result.json";
+    public const string CutFile = "flat-pattern.dxf", KerfFile = "flat-pattern-kerf.dxf";
 
-    /// <summary>The files of <paramref name="solution"/>; the cut file only where no failed safety check is left unaccepted.</summary>
-    public static JobFiles Of(Solution solution, IReadOnlyList<string> accepted)
+    private const string DrawingFile = "drawing.pdf", ResultFile = "result.json";
+
+    /// <summary>The files of <paramref name="solution"/>; cut files only where no failed safety check is left unaccepted.</summary>
+    public static JobFiles Of(Solution solution, IReadOnlyList<string> accepted, FileChoices choices)
     {
         var written = new List<(string, byte[])>();
         var withheld = new List<string>();
         var mayBeCut = solution.Dangers.All(d => accepted.Contains(d.Id));
-        if (solution.Bracket is { } bracket && mayBeCut)
-        {
-            var warnings = solution.Dangers.Select(d =>
-                $"SAFETY CHECK FAILED: {d.Title}: {CheckText.Value(d, solution.Job.Units)}, {CheckText.Limit(d, solution.Job.Units)}");
-            written.Add((CutFile, new DxfWriter().Write(FlatPatternDxf.Compose(bracket, solution.Job, [.. warnings]))));
-        }
-        else
-        {
-            withheld.Add(CutFile);
-        }
+        var dxf = new DxfWriter(choices.Dxf);
+        string[] warnings = [.. solution.Dangers.Select(d =>
+            $"SAFETY CHECK FAILED: {d.Title}: {CheckText.Value(d, solution.Job.Units)}, {CheckText.Limit(d, solution.Job.Units)}")];
+        Add(CutFile, solution.Bracket is { } bracket && mayBeCut
+            ? dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, warnings))
+            : null);
+        Add(KerfFile, solution.Bracket is { } same && mayBeCut && choices.CutPath is { } path
+            ? dxf.Write(FlatPatternDxf.ComposeCompensated(same, solution.Job, path, warnings))
+            : null);
 
-        if (solution.Bracket is not null)
-        {
-            written.Add((DrawingFile, DrawingPdf(solution)));
-        }
-        else
-        {
-            withheld.Add(DrawingFile);
-        }
-
-        written.Add((ResultFile, ResultJson.Write(solution, accepted)));
+        Add(DrawingFile, solution.Bracket is not null ? DrawingPdf(solution, choices) : null);
+        Add(ResultFile, ResultJson.Write(solution, accepted));
         return new(written, withheld);
+
+        void Add(string name, byte[]? bytes)
+        {
+            if (bytes is not null)
+            {
+                written.Add((name, bytes));
+            }
+            else
+            {
+                withheld.Add(name);
+            }
+        }
     }
 
-    private static byte[] DrawingPdf(Solution solution)
+    private static byte[] DrawingPdf(Solution solution, FileChoices choices)
     {
         var document = solution.Job.Document;
         return PdfWriter.Write(
-            BracketDrawing.Compose(solution, DrawingOptions.Standard),
+            BracketDrawing.Compose(solution, new() { WithKerfCompensated = choices.CutPath is not null }),
             new PdfInfo($"{document.PartNumber} {document.Title}".Trim(), solution.Job.Shop.Name, document.Date ?? new DateOnly(2000, 1, 1)));
     }
 }

@@ -49,6 +49,17 @@ public sealed class OutsideTool
         throw new UnreachableException();
     }
 
+    /// <summary>A Node that finds <paramref name="package"/> among the readers' packages (tests/readers).</summary>
+    public static OutsideTool RequireNode(string package)
+    {
+        if (!Directory.Exists(RepositoryRoot.PathOf("tests", "readers", "node_modules", package)))
+        {
+            Missing($"This test needs the package {package}: run «npm ci» in tests/readers.");
+        }
+
+        return Require("node", "nodejs");
+    }
+
     /// <summary>Runs it to its end and returns what it said.</summary>
     /// <exception cref="TimeoutException">It ran longer than <paramref name="timeout"/> (two minutes unless told).</exception>
     public ToolResult Run(IEnumerable<string> arguments, string input = "", string? folder = null, TimeSpan? timeout = null)
@@ -97,7 +108,7 @@ public sealed class OutsideTool
         return result.Output;
     }
 
-    private static void Missing(string message)
+    internal static void Missing(string message)
     {
         Assert.False(MustBeThere, message);
         Skip.If(true, message);
