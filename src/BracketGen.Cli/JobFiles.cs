@@ -14,7 +14,7 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
 {
     public const string CutFile = "flat-pattern.dxf", KerfFile = "flat-pattern-kerf.dxf";
 
-    private const string DrawingFile = "drawing.pdf", ResultFile = "result.json";
+    private const string DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf", ResultFile = "result.json";
 
     /// <summary>The files of <paramref name="solution"/>; cut files only where no failed safety check is left unaccepted.</summary>
     public static JobFiles Of(Solution solution, IReadOnlyList<string> accepted, FileChoices choices)
@@ -33,6 +33,7 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
             : null);
 
         Add(DrawingFile, solution.Bracket is not null ? DrawingPdf(solution, choices) : null);
+        Add(SetupFile, solution.Bracket is not null ? SetupPdf(solution) : null);
         Add(ResultFile, ResultJson.Write(solution, accepted));
         return new(written, withheld);
 
@@ -49,11 +50,16 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
         }
     }
 
-    private static byte[] DrawingPdf(Solution solution, FileChoices choices)
+    private static byte[] DrawingPdf(Solution solution, FileChoices choices) =>
+        Pdf(solution, BracketDrawing.Compose(solution, new() { WithKerfCompensated = choices.CutPath is not null }), "");
+
+    private static byte[] SetupPdf(Solution solution) => Pdf(
+        solution, SetupSheet.Compose(solution, solution.Job.Units == LengthUnit.Inch ? PageFormat.AnsiA : PageFormat.A4), "set-up sheet, ");
+
+    private static byte[] Pdf(Solution solution, IReadOnlyList<SheetPage> pages, string kind)
     {
         var document = solution.Job.Document;
         return PdfWriter.Write(
-            BracketDrawing.Compose(solution, new() { WithKerfCompensated = choices.CutPath is not null }),
-            new PdfInfo($"{document.PartNumber} {document.Title}".Trim(), solution.Job.Shop.Name, document.Date ?? new DateOnly(2000, 1, 1)));
+            pages, new PdfInfo($"{kind}{document.PartNumber} {document.Title}".Trim(), solution.Job.Shop.Name, document.Date ?? new DateOnly(2000, 1, 1)));
     }
 }

@@ -17,7 +17,7 @@ public class DangerTests
         TakeASpring(place);
         var result = place.Make(Job);
         Assert.Equal(ExitCode.CheckFailed, result.ExitCode);
-        Assert.Equal([$"{Job}/{Workplace.DrawingFile}", $"{Job}/{Workplace.ResultFile}"], place.OutputFiles());
+        Assert.Equal([$"{Job}/{Workplace.DrawingFile}", $"{Job}/{Workplace.ResultFile}", $"{Job}/{Workplace.SetupFile}"], place.OutputFiles());
         Assert.Contains("The cut file was NOT written", result.Output, StringComparison.Ordinal);
         Assert.Contains($"--accept-danger {Danger}", result.Output, StringComparison.Ordinal);
         Assert.Contains($"DANGER, {Danger}:", result.Output, StringComparison.Ordinal);
@@ -91,12 +91,18 @@ public class DangerTests
     {
         // Large: ISO 3098 heights go by the root of two; a notice of 5 mm is two steps above the 2.5 mm of ordinary text.
         var words = PdfText.Of(place.Made(Job, Workplace.DrawingFile));
-        var ordinary = words.GroupBy(w => Math.Round(w.Size, 2)).MaxBy(g => g.Count())!.Key;
-        var first = words.Where(w => w.Page == 1 && w.Size > 1.35 * ordinary).Select(w => w.Text).ToArray();
-        Assert.Contains("SAFETY CHECK FAILED", string.Join(' ', first), StringComparison.Ordinal);
+        IsLarge(words);
+        IsLarge(PdfText.Of(place.Made(Job, Workplace.SetupFile)));
         foreach (var page in words.GroupBy(w => w.Page))
         {
             Assert.Contains("SAFETY CHECK FAILED", string.Join(' ', page.Select(w => w.Text)), StringComparison.Ordinal);
         }
+    }
+
+    private static void IsLarge(IReadOnlyList<(int Page, string Text, double Size)> words)
+    {
+        var ordinary = words.GroupBy(w => Math.Round(w.Size, 2)).MaxBy(g => g.Count())!.Key;
+        var first = words.Where(w => w.Page == 1 && w.Size > 1.35 * ordinary).Select(w => w.Text).ToArray();
+        Assert.Contains("SAFETY CHECK FAILED", string.Join(' ', first), StringComparison.Ordinal);
     }
 }

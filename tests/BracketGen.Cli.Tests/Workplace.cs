@@ -5,7 +5,7 @@ namespace BracketGen.Cli.Tests;
 /// <summary>A folder of its own with a copy of the profiles that ship with the program; gone after the test.</summary>
 internal sealed class Workplace : IDisposable
 {
-    public const string CutFile = "flat-pattern.dxf", KerfFile = "flat-pattern-kerf.dxf", DrawingFile = "drawing.pdf", ResultFile = "result.json";
+    public const string CutFile = "flat-pattern.dxf", KerfFile = "flat-pattern-kerf.dxf", DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf", ResultFile = "result.json";
 
     private readonly string _folder = Directory.CreateTempSubdirectory("bracketgen-cli-").FullName;
 
