@@ -26,9 +26,9 @@ public static class Fillet
         double side = Math.Sign(turn);
         var corner = before.End;
         (Vector2 Centre, double Cut, double Keep)? best = null;
-        foreach (var centre in Meet(OffsetOf(before, side * radius), OffsetOf(after, side * radius)))
+        foreach (var centre in OffsetOf(before, side * radius).Meet(OffsetOf(after, side * radius)))
         {
-            double cut = FractionNearest(before, centre), keep = FractionNearest(after, centre);
+            double cut = Curve.FractionNearest(before, centre), keep = Curve.FractionNearest(after, centre);
             if (cut is > 0 and <= 1 && keep is >= 0 and < 1
                 && (best is null || centre.DistanceTo(corner) < best.Value.Centre.DistanceTo(corner)))
             {
@@ -56,64 +56,9 @@ public static class Fillet
         return new Contour(rounded);
     }
 
-    private readonly record struct OffsetCurve(Vector2 Point, Vector2 Direction, double Radius);
-
-    private static OffsetCurve OffsetOf(Segment segment, double left) => segment switch
+    private static Curve OffsetOf(Segment segment, double left) => segment switch
     {
         ArcSegment arc => new(arc.Centre, default, arc.Radius - Math.Sign(arc.Sweep.Radians) * left),
         _ => new(segment.Start + left * segment.StartTangent.Left, segment.StartTangent, 0),
     };
-
-    private static IEnumerable<Vector2> Meet(OffsetCurve a, OffsetCurve b)
-    {
-        var (aLine, bLine) = (a.Direction != default, b.Direction != default);
-        if (aLine && bLine)
-        {
-            var cross = a.Direction.Cross(b.Direction);
-            return Math.Abs(cross) < Tolerance.Direction
-                ? []
-                : [a.Point + (b.Point - a.Point).Cross(b.Direction) / cross * a.Direction];
-        }
-
-        return aLine ? MeetLineCircle(a, b) : bLine ? MeetLineCircle(b, a) : MeetCircles(a, b);
-    }
-
-    private static IEnumerable<Vector2> MeetLineCircle(OffsetCurve line, OffsetCurve circle)
-    {
-        var to = circle.Point - line.Point;
-        double along = line.Direction.Dot(to), off = line.Direction.Cross(to);
-        var half = circle.Radius * circle.Radius - off * off;
-        if (circle.Radius <= 0 || half < 0)
-        {
-            return [];
-        }
-
-        half = Math.Sqrt(half);
-        return [line.Point + (along - half) * line.Direction, line.Point + (along + half) * line.Direction];
-    }
-
-    private static IEnumerable<Vector2> MeetCircles(OffsetCurve a, OffsetCurve b)
-    {
-        var between = b.Point - a.Point;
-        var distance = between.Length;
-        if (a.Radius <= 0 || b.Radius <= 0 || distance <= Tolerance.Point)
-        {
-            return [];
-        }
-
-        var along = (distance * distance + a.Radius * a.Radius - b.Radius * b.Radius) / (2 * distance);
-        var half = a.Radius * a.Radius - along * along;
-        if (half < 0)
-        {
-            return [];
-        }
-
-        var unit = between / distance;
-        half = Math.Sqrt(half);
-        return [a.Point + along * unit + half * unit.Left, a.Point + along * unit - half * unit.Left];
-    }
-
-    private static double FractionNearest(Segment segment, Vector2 point) => segment is ArcSegment arc
-        ? arc.FractionAt((point - arc.Centre).Polar)
-        : (point - segment.Start).Dot(segment.StartTangent) / segment.Length;
 }

@@ -13,8 +13,36 @@ public class PdfFileTests(ExampleOutputs outputs)
 
     [SkippableTheory]
     [MemberData(nameof(Jobs))]
-    public void The_file_is_sound(string job) =>
-        OutsideTool.Require("qpdf").RunOrFail(["--check", outputs.PathOf(job, Workplace.DrawingFile)]);
+    public void The_files_are_sound(string job)
+    {
+        foreach (var file in new[] { Workplace.DrawingFile, Workplace.SetupFile })
+        {
+            OutsideTool.Require("qpdf").RunOrFail(["--check", outputs.PathOf(job, file)]);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void The_set_up_sheet_is_read_by_others_word_for_word_on_paper_of_the_job_s_unit(string job)
+    {
+        var pdf = outputs.PathOf(job, Workplace.SetupFile);
+        var text = string.Join(' ', PdfText.Of(pdf).Select(w => w.Text)).Replace('\u00A0', ' ');
+        using var json = JsonDocument.Parse(File.ReadAllBytes(outputs.PathOf(job, Workplace.ResultFile)));
+        var inch = json.RootElement.GetProperty("job").GetProperty("units").GetString() == "in";
+        Assert.Contains(inch ? "62 lbf in" : "7.0 N m", text, StringComparison.Ordinal);
+        Assert.Contains("ISO 4017 - M6 x 16 - 8.8", text, StringComparison.Ordinal);
+        Assert.Contains("A throttle that sticks open can kill.", text, StringComparison.Ordinal);
+        Assert.Contains("Checks before the first start", text, StringComparison.Ordinal);
+
+        // ISO 216 A4 is 210 x 297 mm, ASME A 8.5 x 11 in; a point is a 72nd of an inch.
+        using var document = PdfDocument.Open(pdf);
+        var (width, height) = inch ? (8.5 * 72, 11 * 72.0) : (210 / 25.4 * 72, 297 / 25.4 * 72);
+        Assert.All(document.GetPages(), p =>
+        {
+            Assert.Equal(width, p.Width, 0.1);
+            Assert.Equal(height, p.Height, 0.1);
+        });
+    }
 
     [SkippableTheory]
     [MemberData(nameof(Jobs))]

@@ -58,7 +58,7 @@ public sealed class OutsideTool
             Missing($"This test needs {missing}: run «npm ci --ignore-scripts» in tests/readers.");
         }
 
-        return Require("node");
+        return Require("node", "nodejs");
     }
 
     /// <summary>Runs it to its end and returns what it said.</summary>
@@ -109,7 +109,7 @@ public sealed class OutsideTool
         return result.Output;
     }
 
-    private static void Missing(string message)
+    internal static void Missing(string message)
     {
         Assert.False(MustBeThere, message);
         Skip.If(true, message);

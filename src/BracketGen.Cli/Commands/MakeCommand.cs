@@ -2,6 +2,9 @@ using System.CommandLine;
 using System.Globalization;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design;
+using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Text;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Cli.Commands;
 
@@ -38,21 +41,33 @@ internal static class MakeCommand
         {
             Description = "Do not calculate whether the bracket bends, shakes or cracks: a fraction of a second sooner, and not for a bracket that is to be made.",
         };
-        var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template, solid model and result.\n\n{ExitCode.Help}")
+        var dxf = new Option<string>("--dxf")
         {
-            job, into, accept, date, choice, skip,
+            Description = "Release of the cut file's format: r2000, or r12 for old machines.",
+            DefaultValueFactory = _ => "r2000",
+        };
+        dxf.AcceptOnlyFromAmong("r2000", "r12");
+        var kerf = new Option<bool>("--kerf-compensated")
+        {
+            Description = $"Write also {JobFiles.KerfFile}: the way of the beam's middle, half the shop's kerf off the finished edge, for machines that cannot do it themselves.",
+        };
+        var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template, set-up sheet, solid model, report and result.\n\n{ExitCode.Help}")
+        {
+            job, into, accept, date, choice, dxf, kerf, skip,
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(into), parsed.GetValue(accept) ?? [],
             parsed.GetValue(date) is { } text ? ParseDate(text) : null, parsed.GetValue(choice),
-            parsed.GetValue(skip) ? null : StrengthDetail.Usual));
+            parsed.GetValue(skip) ? null : StrengthDetail.Usual,
+            parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, parsed.GetValue(kerf)));
         return command;
     }
 
     private static DateOnly? ParseDate(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 
-    private static int Run(FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, StrengthDetail? strength)
+    private static int Run(
+        FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, StrengthDetail? strength, DxfVersion dxf, bool compensated)
     {
         if (JobInput.Read(file) is not { } job)
         {
@@ -82,13 +97,22 @@ internal static class MakeCommand
             return ExitCode.BadInput;
         }
 
+        var path = compensated && solution.Bracket is { } bracket && job.Shop.Kerf > 0 ? FlatPatternDxf.PathRound(bracket, job.Shop.Kerf) : null;
+        if (compensated && solution.Bracket is not null && path?.Contours is null)
+        {
+            Console.Error.WriteLine("bracketgen: --kerf-compensated: " + (path is null
+                ? "the shop's kerf is 0, so there is nothing to compensate."
+                : $"{KerfText.Refusal(path, job.Units)}. Leave the option out: {JobFiles.CutFile} has the finished edge. Or cut by a finer process."));
+            return ExitCode.BadInput;
+        }
+
         if (solution.Offers.IsEmpty)
         {
             solution = solution with { Diagnosis = Diagnosis.Of(solution, strength) };
         }
 
         var folder = Path.Combine(into.ToString(), Path.GetFileNameWithoutExtension(file.Name));
-        var files = JobFiles.Of(solution, accepted);
+        var files = JobFiles.Of(solution, accepted, new(dxf, path));
         try
         {
             OutputFolder.Write(folder, files.Written, files.Withheld);
@@ -99,11 +123,11 @@ internal static class MakeCommand
             return ExitCode.CannotWrite;
         }
 
-        Report(solution, folder, files, accepted);
+        Report(solution, folder, files, path, accepted);
         return solution.Passes ? ExitCode.Pass : ExitCode.CheckFailed;
     }
 
-    private static void Report(Solution solution, string folder, JobFiles files, string[] accepted)
+    private static void Report(Solution solution, string folder, JobFiles files, CutPath? path, string[] accepted)
     {
         TravelTable.Print(Console.Out, solution.Job, solution.Travel, solution.Remedy);
         BracketTable.Print(Console.Out, solution);
@@ -118,6 +142,10 @@ internal static class MakeCommand
         foreach (var (name, _) in files.Written)
         {
             Console.Out.WriteLine($"  wrote {Path.Combine(folder, name)}");
+            foreach (var remark in name == JobFiles.KerfFile ? KerfText.OnScreen(path!, solution.Job.Units) : [])
+            {
+                Console.Out.WriteLine($"        {remark}");
+            }
         }
 
         var open = solution.Dangers.Select(d => d.Id).Except(accepted).ToList();

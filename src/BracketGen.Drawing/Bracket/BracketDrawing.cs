@@ -36,7 +36,7 @@ public static class BracketDrawing
             template = null;
         }
 
-        var main = new MainSheets(scene, remark);
+        var main = new MainSheets(scene, options, remark);
         var drafts = main.Compose(format);
         if (solution.Strength is { } strength)
         {

@@ -7,6 +7,9 @@ public sealed record DrawingOptions
     /// <summary>Everything.</summary>
     public static readonly DrawingOptions Standard = new();
 
+    /// <summary>Whether a cut file compensated for the kerf goes with it: then a note tells the two apart.</summary>
+    public bool WithKerfCompensated { get; init; }
+
     /// <summary>Whether the 1:1 template follows.</summary>
     public bool WithTemplate { get; init; } = true;
 }

@@ -10,7 +10,7 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Drawing;
 
 /// <summary>What a bracket's drawing says in words: title block, tables, notes, warnings.</summary>
-internal sealed class DrawingText(BracketScene scene, string? remark)
+internal sealed class DrawingText(BracketScene scene, DrawingOptions options, string? remark)
 {
     private readonly ValueFormat _value = scene.Value;
 
@@ -75,7 +75,8 @@ internal sealed class DrawingText(BracketScene scene, string? remark)
             $"Lengths in {(scene.Units == DrawingUnits.Inch ? "inches" : "mm")}. Untoleranced dimensions ISO 2768-m; {process} cut edges ISO 9013, tolerance class {ToleranceClass}.",
             $"Deburr. Break sharp edges {_value.Length(0.3)}.",
             $"Material {scene.Bracket.Stock.Material.Designation}; mass {Mass}, bare. Finish as agreed.",
-            "The contour is the finished edge: kerf is not compensated.",
+            "The contour is the finished edge: kerf is not compensated."
+                + (options.WithKerfCompensated ? $" The cut file with «kerf» in its name is, for {KerfText.Fine(Job.Shop.Kerf, Job.Units)}: no compensation at the machine with it." : ""),
             "Outline: arcs about the holes as tabled, joined by their common tangents"
                 + (bends.IsEmpty ? "." : "; square across the bends."),
             $"The seat of the outer is the side marked S: the {(scene.Bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",

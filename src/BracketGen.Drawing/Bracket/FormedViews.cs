@@ -66,6 +66,9 @@ internal sealed class FormedViews
     /// <summary>Whether the side view stands to the right of the front view.</summary>
     public bool SideStandsRight => _fromLeft == _firstAngle;
 
+    /// <summary>The isometric view before it is put on paper.</summary>
+    public ViewSketch IsometricView => _isometric;
+
     /// <summary>The isometric view.</summary>
     public SheetBlock Isometric(DrawingScale scale) => SheetBlock.Around(_isometric.AtScale(scale.Factor));
 

@@ -5,7 +5,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Drawing;
 
 /// <summary>Lays out the drawing proper: views, tables, notes, title block; on one sheet where it goes, on more where it does not.</summary>
-internal sealed class MainSheets(BracketScene scene, string? remark = null)
+internal sealed class MainSheets(BracketScene scene, DrawingOptions options, string? remark = null)
 {
     /// <summary>Between blocks, and between them and the frame (mm on paper).</summary>
     private const double Gap = 5;
@@ -13,7 +13,7 @@ internal sealed class MainSheets(BracketScene scene, string? remark = null)
     private static readonly ImmutableArray<DrawingScale> Scales = [new(2, 1), new(1, 1), new(1, 2), new(1, 5), new(1, 10), new(1, 20), new(1, 50), new(1, 100), new(1, 200)];
 
     private readonly FormedViews _formed = new(scene);
-    private readonly DrawingText _text = new(scene, remark);
+    private readonly DrawingText _text = new(scene, options, remark);
     private FlatView? _flat;
     private ImmutableArray<(ImmutableArray<SheetBlock> Blocks, Bounds Views, Bounds Spare)>? _words;
 

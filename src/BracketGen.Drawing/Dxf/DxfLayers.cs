@@ -14,6 +14,9 @@ public static class DxfLayers
     /// <summary>Marked on the surface at low power, or left out: part number, bend numbers, centre marks.</summary>
     public static readonly DxfLayer SurfaceMark = new("SURFACE_MARK", 3, 18);
 
-    /// <summary>All three.</summary>
+    /// <summary>For the eye alone, neither cut nor marked: what the file is, where that must not be mistaken.</summary>
+    public static readonly DxfLayer Note = new("NOTE", 8, 13);
+
+    /// <summary>The three of every flat pattern.</summary>
     public static readonly ImmutableArray<DxfLayer> All = [CutThrough, FoldLine, SurfaceMark];
 }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using BracketGen.Design;
+using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 
@@ -8,7 +8,7 @@ namespace BracketGen.Drawing.Dxf;
 /// <summary>The cut file of a bracket: contours to cut, fold lines, and marks.</summary>
 public static class FlatPatternDxf
 {
-    private const double TextHeight = 3, TickLength = 2.5;
+    private const double NoteHeight = 3, TickLength = 2.5;
 
     /// <summary>The drawing of a bracket's flat pattern, seen from the top of the sheet, its lower left corner at the origin.</summary>
     /// <param name="bracket">The bracket.</param>
@@ -16,74 +16,80 @@ public static class FlatPatternDxf
     /// <param name="warnings">Lines for the head of the file, such as failed safety checks the user allowed.</param>
     public static DxfDrawing Compose(BracketGen.Design.Bracket bracket, Job job, IReadOnlyList<string> warnings)
     {
-        var bounds = bracket.Flat.Blank.Outline.Bounds;
-        var flat = bracket.Flat.Shift(-bounds.Min);
-        var label = string.Concat($"{job.Document.PartNumber} {job.Document.Revision}".Where(StrokeFont.Knows)).Trim();
-        List<DxfEntity> entities = [.. RegionEntities.Of(flat.Blank, DxfLayers.CutThrough)];
+        var flat = FromCorner(bracket);
+        var place = MarkPlace.For(Label(job), flat);
+        return Draw(
+            job, DxfLayers.All, flat.Blank, Marks(flat, Label(job), place),
+            [.. Heading(bracket, job, place), "Contours are net: kerf not compensated.", .. warnings]);
+    }
+
+    /// <summary>
+    /// The same with the contours moved by half the kerf to the middle of the beam. The origin stays where it is, in the lower left
+    /// corner of the finished part; a note that is not cut says on the drawing itself what it is.
+    /// </summary>
+    /// <param name="bracket">The bracket.</param>
+    /// <param name="job">Its job: units and part number.</param>
+    /// <param name="path">The way of the beam as <see cref="PathRound"/> gives it.</param>
+    /// <param name="warnings">Lines for the head of the file, such as failed safety checks the user allowed.</param>
+    /// <exception cref="ArgumentException">The beam does not fit the contours.</exception>
+    public static DxfDrawing ComposeCompensated(BracketGen.Design.Bracket bracket, Job job, CutPath path, IReadOnlyList<string> warnings)
+    {
+        var contours = path.Contours ?? throw new ArgumentException("The beam does not fit the contours.", nameof(path));
+        var flat = FromCorner(bracket);
+        var place = MarkPlace.For(Label(job), flat);
+        return Draw(
+            job, [.. DxfLayers.All, DxfLayers.Note], contours,
+            [.. Marks(flat, Label(job), place), .. Note(path.Kerf, job.Units, contours.Outline.Bounds)],
+            [.. Heading(bracket, job, place), .. KerfText.InFile(path, job.Units), .. warnings]);
+    }
+
+    /// <summary>The way of the beam round a bracket, the lower left corner of the finished flat pattern at the origin.</summary>
+    /// <param name="bracket">The bracket.</param>
+    /// <param name="kerf">Width of the cut (mm), positive.</param>
+    public static CutPath PathRound(BracketGen.Design.Bracket bracket, double kerf) => CutPath.Of(FromCorner(bracket).Blank, kerf);
+
+    private static FlatPattern FromCorner(BracketGen.Design.Bracket bracket) =>
+        bracket.Flat.Shift(-bracket.Flat.Blank.Outline.Bounds.Min);
+
+    private static DxfDrawing Draw(Job job, IEnumerable<DxfLayer> layers, Region contours, IEnumerable<DxfEntity> marks, IEnumerable<string> comment) => new(
+        job.Units == LengthUnit.Inch ? DxfUnits.Inches : DxfUnits.Millimetres,
+        layers, [.. RegionEntities.Of(contours, DxfLayers.CutThrough), .. marks], string.Join('\n', comment));
+
+    private static string Label(Job job) =>
+        string.Concat($"{job.Document.PartNumber} {job.Document.Revision}".Where(StrokeFont.Knows)).Trim();
+
+    private static IEnumerable<DxfEntity> Marks(FlatPattern flat, string label, MarkPlace? place)
+    {
         foreach (var bend in flat.Bends)
         {
             var (start, end) = bend.CentreLine;
-            entities.Add(new DxfLine(DxfLayers.FoldLine, start, end));
-            entities.Add(new DxfLine(DxfLayers.SurfaceMark, start, start + TickLength * bend.Along));
-            entities.Add(new DxfLine(DxfLayers.SurfaceMark, end, end - TickLength * bend.Along));
+            yield return new DxfLine(DxfLayers.FoldLine, start, end);
+            yield return new DxfLine(DxfLayers.SurfaceMark, start, start + TickLength * bend.Along);
+            yield return new DxfLine(DxfLayers.SurfaceMark, end, end - TickLength * bend.Along);
         }
 
-        if (RoomFor(label, flat) is { } at)
+        if (place is { } at)
         {
-            entities.AddRange(StrokeText.Of(label, at, TextHeight, Angle.Zero, DxfLayers.SurfaceMark));
+            foreach (var stroke in StrokeText.Of(label, at.At, at.Height, at.Along, DxfLayers.SurfaceMark))
+            {
+                yield return stroke;
+            }
         }
-
-        return new(
-            job.Units == LengthUnit.Inch ? DxfUnits.Inches : DxfUnits.Millimetres, DxfLayers.All, entities,
-            string.Join('\n', Heading(bracket, label).Concat(warnings)));
     }
 
-    private static IEnumerable<string> Heading(BracketGen.Design.Bracket bracket, string label)
+    // A comment at the head of the file is seen in an editor only; whoever looks at the drawing must see it too.
+    private static IEnumerable<DxfEntity> Note(double kerf, LengthUnit units, Bounds contours) => KerfText.OnDrawing(kerf, units)
+        .SelectMany((line, i) => StrokeText.Of(
+            line, new(0, contours.Min.Y - (i + 1) * 2 * NoteHeight), NoteHeight, Angle.Zero, DxfLayers.Note));
+
+    private static IEnumerable<string> Heading(BracketGen.Design.Bracket bracket, Job job, MarkPlace? place)
     {
-        yield return $"Part {label}";
-        yield return string.Create(
-            CultureInfo.InvariantCulture, $"{bracket.Stock.Material.Designation}, thickness {bracket.Stock.Thickness:0.###} mm");
+        yield return $"Part {Label(job)}";
+        yield return $"{bracket.Stock.Material.Designation}, thickness {KerfText.Fine(bracket.Stock.Thickness, job.Units)}";
         yield return "CUT_THROUGH: cut. FOLD_LINE: middle of a bend, do not cut. SURFACE_MARK: engrave or leave out.";
-        yield return "Contours are net: kerf not compensated.";
-    }
-
-    // The first place, from the left and from below, where the text lies on one flange clear of edges, holes and bends.
-    private static Vector2? RoomFor(string label, FlatPattern flat)
-    {
-        const double clear = 1.5;
-        var width = StrokeText.Width(label, TextHeight);
-        var bounds = flat.Blank.Outline.Bounds;
-        for (var y = bounds.Min.Y + clear; y + TextHeight <= bounds.Max.Y; y += 1.5)
+        if (place is null)
         {
-            for (var x = bounds.Min.X + clear; x + width <= bounds.Max.X; x += 3)
-            {
-                var at = new Vector2(x, y);
-                if (Lies(at, width, flat, clear))
-                {
-                    return at;
-                }
-            }
+            yield return "The part number finds no room on the part and is not marked.";
         }
-
-        return null;
-    }
-
-    private static bool Lies(Vector2 at, double width, FlatPattern flat, double clear)
-    {
-        var steps = Math.Max(2, (int)Math.Ceiling(width / 2));
-        var flange = flat.ZoneOf(at);
-        for (var i = 0; i <= steps; i++)
-        {
-            for (var j = 0; j <= 2; j++)
-            {
-                var point = at + new Vector2(width * i / steps, TextHeight * j / 2);
-                if (flat.ZoneOf(point) is not { Bend: null } zone || zone.Flange != flange.Flange || flat.Blank.DepthOf(point) < clear)
-                {
-                    return false;
-                }
-            }
-        }
-
-        return true;
     }
 }

@@ -10,9 +10,13 @@ public static class WarningBox
     /// A framed box of <paramref name="width"/> (mm): the headline in large bold type on a dark ground, the lines below it. The
     /// block's upper left corner is the origin.
     /// </summary>
-    public static SheetBlock Draw(string headline, IReadOnlyList<string> lines, double width)
+    /// <param name="headline">Headline.</param>
+    /// <param name="lines">Lines below it, wrapped where they are too long.</param>
+    /// <param name="width">Width of the box (mm).</param>
+    /// <param name="body">Height of the lines' capitals (mm).</param>
+    public static SheetBlock Draw(string headline, IReadOnlyList<string> lines, double width, double body = TextHeight.Normal)
     {
-        const double padding = 3.5, large = TextHeight.Huge, body = TextHeight.Normal;
+        const double padding = 3.5, large = TextHeight.Huge;
         var heads = TextFlow.WrapEvenly(headline, width - 2 * padding, large, FontWeight.Bold);
         var bodies = lines.SelectMany(l => TextFlow.Wrap(l, width - 2 * padding, body)).ToArray();
         double largeStep = TextFlow.LineSpacing * large, bodyStep = TextFlow.LineSpacing * body;

@@ -35,7 +35,7 @@ public class BracketDrawingTests
         var scene = new BracketScene(solution, bracket);
         var format = scene.Units == DrawingUnits.Inch ? PageFormat.AnsiB : PageFormat.A3;
         var title = new Bounds(new(format.Frame.Max.X - TitleBlock.Width, format.Frame.Min.Y), new(format.Frame.Max.X, format.Frame.Min.Y + 50));
-        foreach (var draft in new MainSheets(scene).Compose(format))
+        foreach (var draft in new MainSheets(scene, DrawingOptions.Standard).Compose(format))
         {
             Bounds[] all = [.. draft.Blocks.Select(b => b.Bounds.Grow(-0.6)), title];
             for (var i = 0; i < all.Length; i++)

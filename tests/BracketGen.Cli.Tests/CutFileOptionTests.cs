@@ -1,0 +1,80 @@
+namespace BracketGen.Cli.Tests;
+
+/// <summary>Release and compensation of the cut file as the user asks for them.</summary>
+public class CutFileOptionTests
+{
+    private const string Job = "plover-alder-58";
+
+    [Fact]
+    public void The_release_is_as_asked_and_no_other_than_the_two()
+    {
+        using var place = new Workplace();
+        Assert.Equal(ExitCode.Pass, place.Make(Job, "--dxf", "r12").ExitCode);
+        Assert.Contains("\nAC1009\n", CutFile(place, Workplace.CutFile), StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Pass, place.Make(Job, "--dxf", "r2000").ExitCode);
+        Assert.Contains("\nAC1015\n", CutFile(place, Workplace.CutFile), StringComparison.Ordinal);
+        var result = place.Make(Job, "--dxf", "r13");
+        Assert.Equal(ExitCode.BadInput, result.ExitCode);
+        Assert.Contains("r2000", result.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_compensated_file_stands_beside_the_net_one_and_goes_when_no_longer_asked_for()
+    {
+        using var place = new Workplace();
+        var result = place.Make(Job, "--kerf-compensated", "--dxf", "r12");
+        Assert.Equal(ExitCode.Pass, result.ExitCode);
+        Assert.Contains($"  wrote {place.Made(Job, Workplace.KerfFile)}\n", result.Output, StringComparison.Ordinal);
+        Assert.Contains("a beam of 0.2 mm", result.Output, StringComparison.Ordinal);
+        var file = CutFile(place, Workplace.KerfFile);
+        Assert.Contains("\nAC1009\n", file, StringComparison.Ordinal);
+        Assert.Contains("COMPENSATED for a kerf of 0.2 mm", file, StringComparison.Ordinal);
+        Assert.Contains("kerf not compensated", CutFile(place, Workplace.CutFile), StringComparison.Ordinal);
+        var drawing = string.Join(' ', PdfText.Of(place.Made(Job, Workplace.DrawingFile)).Select(w => w.Text));
+        Assert.Contains("no compensation at the machine", drawing, StringComparison.Ordinal);
+
+        Assert.Equal(ExitCode.Pass, place.Make(Job).ExitCode);
+        Assert.False(File.Exists(place.Made(Job, Workplace.KerfFile)));
+    }
+
+    [Fact]
+    public void A_beam_that_does_not_fit_and_a_kerf_of_nothing_are_refused_and_nothing_is_written()
+    {
+        using var place = new Workplace();
+        place.Edit("shops/saltmarsh-fabrication.toml", "kerf = 0.2", "kerf = 7");
+        var wide = place.Make(Job, "--kerf-compensated");
+        Assert.Equal(ExitCode.BadInput, wide.ExitCode);
+        Assert.Contains("a beam of 7 mm, the kerf of the shop, does not fit the contour at (", wide.Errors, StringComparison.Ordinal);
+        Assert.Empty(place.OutputFiles());
+
+        place.Edit("shops/saltmarsh-fabrication.toml", "kerf = 7", "kerf = 0");
+        var none = place.Make(Job, "--kerf-compensated");
+        Assert.Equal(ExitCode.BadInput, none.ExitCode);
+        Assert.Contains("kerf is 0", none.Errors, StringComparison.Ordinal);
+        Assert.Empty(place.OutputFiles());
+    }
+
+    [Fact]
+    public void Tight_corners_are_named()
+    {
+        using var place = new Workplace();
+        place.Edit("shops/saltmarsh-fabrication.toml", "kerf = 0.2", "kerf = 6");
+        place.Edit("jobs/plover-alder-58.toml", "[preferences]", "[preferences]\ncorner_radius = 2");
+        var result = place.Make(Job, "--kerf-compensated");
+        Assert.Contains("the beam leaves a radius of 3 mm in inside corners that are drawn tighter, at (", result.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_failed_safety_check_withholds_both()
+    {
+        using var place = new Workplace();
+        place.Edit("throttle-bodies/alder-58.toml", "count = 2", "count = 1");
+        place.Make(Job, "--kerf-compensated");
+        Assert.False(File.Exists(place.Made(Job, Workplace.CutFile)));
+        Assert.False(File.Exists(place.Made(Job, Workplace.KerfFile)));
+        place.Make(Job, "--kerf-compensated", "--accept-danger", "return-springs");
+        Assert.Contains("SAFETY CHECK FAILED", CutFile(place, Workplace.KerfFile), StringComparison.Ordinal);
+    }
+
+    private static string CutFile(Workplace place, string name) => File.ReadAllText(place.Made(Job, name));
+}

@@ -1,0 +1,161 @@
+using BracketGen.Design;
+using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Tests.Bracket;
+using BracketGen.Geometry;
+using BracketGen.TestSupport;
+using NetTopologySuite.Algorithm.Distance;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.Buffer;
+
+namespace BracketGen.Drawing.Tests.Dxf;
+
+/// <summary>What a shop may take for granted in a cut file: examples and random brackets.</summary>
+public class FlatPatternDxfTests
+{
+    private static readonly BufferParameters Fine = new(64) { SimplifyFactor = 1e-6 };
+
+    private static IEnumerable<Solution> Brackets(int count) =>
+        ExampleSolutions.All.Select(e => e.Solution).Where(s => s.Bracket is not null).Concat(RandomSolutions.Samples.Take(count));
+
+    [Fact]
+    public void Contours_are_closed_holes_before_the_outline_and_no_way_in_or_out_beside_them()
+    {
+        foreach (var solution in Brackets(80))
+        {
+            var blank = solution.Bracket!.Flat.Blank;
+            var drawing = FlatPatternDxf.Compose(solution.Bracket, solution.Job, []);
+            var cut = drawing.Entities.Where(e => e.Layer == DxfLayers.CutThrough).ToList();
+            Assert.Equal(drawing.Entities.Take(cut.Count), cut);
+            Assert.Equal(blank.Holes.Length + 1, cut.Count);
+            Assert.All(cut, e => Assert.True(e is DxfCircle or DxfPolyline { Closed: true }));
+            var outline = cut[^1];
+            Assert.Equal(blank.Outline.Perimeter, outline.Segments.Sum(s => s.Length), 1e-9);
+            Assert.All(cut.SkipLast(1), hole => Assert.True(Holds(outline.Bounds, hole.Bounds)));
+            Assert.All(drawing.Entities, e => Assert.All(e.Segments, s => Assert.True(s.Length > Tolerance.Point)));
+            Assert.InRange(drawing.Bounds.Min.Length, 0, 1e-9);
+        }
+    }
+
+    [Fact]
+    public void No_path_is_cut_twice_and_none_crosses_another()
+    {
+        foreach (var solution in Brackets(60))
+        {
+            var cut = FlatPatternDxf.Compose(solution.Bracket!, solution.Job, []).Entities.Where(e => e.Layer == DxfLayers.CutThrough).ToList();
+            for (var i = 0; i < cut.Count; i++)
+            {
+                var one = Ring(new Contour(cut[i].Segments));
+                Assert.True(one.IsSimple);
+                Assert.All(cut.Skip(i + 1), other => Assert.False(one.Intersects(Ring(new Contour(other.Segments)))));
+            }
+        }
+    }
+
+    [Fact]
+    public void Each_bend_has_its_line_and_its_ticks_and_marks_stay_on_the_flanges()
+    {
+        var named = 0;
+        foreach (var solution in Brackets(80))
+        {
+            var bracket = solution.Bracket!;
+            var flat = bracket.Flat.Shift(-bracket.Flat.Blank.Outline.Bounds.Min);
+            var drawing = FlatPatternDxf.Compose(bracket, solution.Job, []);
+            var folds = drawing.Entities.Where(e => e.Layer == DxfLayers.FoldLine).Cast<DxfLine>().ToList();
+            Assert.Equal(flat.Bends.Select(b => b.CentreLine), folds.Select(f => (f.Start, f.End)));
+            Assert.All(folds, f => Assert.All(new[] { f.Start, f.End }, end => Assert.InRange(flat.Blank.Outline.DistanceTo(end), 0, 1e-6)));
+
+            var marks = drawing.Entities.Where(e => e.Layer == DxfLayers.SurfaceMark).ToList();
+            var ticks = marks.OfType<DxfLine>().ToList();
+            Assert.Equal(2 * folds.Count, ticks.Count);
+            Assert.All(ticks, t => Assert.Contains(folds, f => f.Segments.Single().DistanceTo(t.Start) < 1e-9 && f.Segments.Single().DistanceTo(t.End) < 1e-9));
+            var strokes = marks.Where(m => m is not DxfLine).ToList();
+            Assert.All(strokes.SelectMany(s => s.Segments).SelectMany(s => new[] { s.Start, s.PointAt(0.5), s.End }), p =>
+            {
+                Assert.True(flat.Blank.DepthOf(p) > 0.9);
+                Assert.Null(flat.ZoneOf(p).Bend);
+            });
+            named += strokes.Count > 0 ? 1 : 0;
+            Assert.Equal(strokes.Count == 0, drawing.Comment.Contains("finds no room", StringComparison.Ordinal));
+        }
+
+        Assert.True(named > 75, $"only {named} carry their part number");
+        Assert.All(ExampleSolutions.All.Where(e => e.Solution.Bracket is not null), e => Assert.DoesNotContain(
+            "finds no room", FlatPatternDxf.Compose(e.Solution.Bracket!, e.Solution.Job, []).Comment, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(0.2)]
+    [InlineData(1.6)]
+    public void The_beam_s_way_is_what_NetTopologySuite_makes_of_the_blank(double kerf)
+    {
+        const double chord = 2e-4;
+        var tight = 0;
+        foreach (var solution in Brackets(40))
+        {
+            var blank = solution.Bracket!.Flat.Blank;
+            var path = FlatPatternDxf.PathRound(solution.Bracket, kerf);
+            var contours = path.Contours!.Shift(blank.Outline.Bounds.Min);
+            tight += path.Tight.Length;
+            var expected = Polygon(blank, chord).Buffer(kerf / 2, Fine);
+            var found = Polygon(contours, chord);
+            Assert.True(found.IsValid);
+            Assert.Equal(expected.Area, contours.Area, 3e-4 * contours.CutLength);
+            Assert.InRange(DiscreteHausdorffDistance.Distance(expected.Boundary, found.Boundary), 0, 2e-3);
+
+            // Half the kerf off everywhere, but in corners that the beam does not get into.
+            Assert.All(contours.Contours.SelectMany(c => c.Segments), s =>
+                Assert.InRange(blank.DepthOf(s.PointAt(0.5)), -kerf / 2 - 1e-9, -kerf / 2 + 1e-9));
+        }
+
+        Assert.True(kerf < 1 || tight < 200, $"{tight} tight corners");
+    }
+
+    [Fact]
+    public void A_compensated_file_says_so_in_its_head_and_beside_the_part()
+    {
+        foreach (var solution in Brackets(20))
+        {
+            var bracket = solution.Bracket!;
+            var net = FlatPatternDxf.Compose(bracket, solution.Job, ["Warned"]);
+            var drawing = FlatPatternDxf.ComposeCompensated(bracket, solution.Job, FlatPatternDxf.PathRound(bracket, 0.25), ["Warned"]);
+            Assert.Contains("not compensated", net.Comment, StringComparison.Ordinal);
+            Assert.DoesNotContain("not compensated", drawing.Comment, StringComparison.Ordinal);
+            Assert.Contains("COMPENSATED for a kerf of " + (solution.Job.Units == LengthUnit.Inch ? "0.0098 in" : "0.25 mm"), drawing.Comment, StringComparison.Ordinal);
+            Assert.EndsWith("Warned", drawing.Comment, StringComparison.Ordinal);
+            Assert.DoesNotContain(net.Layers, l => l == DxfLayers.Note);
+
+            // The note lies below the part, and all else but the contours is the same in both.
+            var note = drawing.Entities.Where(e => e.Layer == DxfLayers.Note).ToList();
+            Assert.NotEmpty(note);
+            Assert.All(note, e => Assert.True(e.Bounds.Max.Y < -2));
+            Assert.Equal(Marks(net), Marks(drawing));
+            Assert.Equal(-0.125, drawing.Entities.Where(e => e.Layer == DxfLayers.CutThrough).Min(e => e.Bounds.Min.X), 1e-9);
+        }
+
+        static IEnumerable<string> Marks(DxfDrawing drawing) => drawing.Entities
+            .Where(e => e.Layer == DxfLayers.FoldLine || e.Layer == DxfLayers.SurfaceMark)
+            .Select(e => $"{e.Layer.Name} {string.Join(' ', e.Segments)}");
+    }
+
+    [Fact]
+    public void A_beam_wider_than_a_hole_is_refused()
+    {
+        var solution = ExampleSolutions.First;
+        var path = FlatPatternDxf.PathRound(solution.Bracket!, solution.Bracket!.Holes.Min(h => h.Diameter) + 0.1);
+        Assert.Null(path.Contours);
+        Assert.NotNull(path.Stuck);
+        Assert.Throws<ArgumentException>(() => FlatPatternDxf.ComposeCompensated(solution.Bracket!, solution.Job, path, []));
+    }
+
+    private static bool Holds(Bounds outer, Bounds inner) =>
+        outer.Min.X < inner.Min.X && outer.Min.Y < inner.Min.Y && outer.Max.X > inner.Max.X && outer.Max.Y > inner.Max.Y;
+
+    private static LinearRing Ring(Contour contour, double chord = 0.01)
+    {
+        var points = contour.Flatten(chord).Select(p => new Coordinate(p.X, p.Y)).ToList();
+        return new LinearRing([.. points, points[0].Copy()]);
+    }
+
+    private static Polygon Polygon(Region region, double chord) =>
+        new(Ring(region.Outline, chord), [.. region.Holes.Select(h => Ring(h, chord))]);
+}

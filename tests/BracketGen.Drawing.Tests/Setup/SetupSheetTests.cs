@@ -1,0 +1,180 @@
+using BracketGen.Design;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Tests.Bracket;
+using BracketGen.Drawing.Text;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal.Fasteners;
+using BracketGen.TestSupport;
+
+namespace BracketGen.Drawing.Tests.Setup;
+
+public class SetupSheetTests
+{
+    private static IReadOnlyList<SheetPage> Compose(Solution solution) =>
+        SetupSheet.Compose(solution, solution.Job.Units == LengthUnit.Inch ? PageFormat.AnsiA : PageFormat.A4);
+
+    /// <summary>The words of all sheets, lines joined, no-break blanks as blanks.</summary>
+    private static string TextOf(IEnumerable<SheetPage> pages) =>
+        string.Join(' ', pages.SelectMany(p => p.Items).OfType<TextItem>().Select(t => t.Text)).Replace('\u00A0', ' ');
+
+    private static Solution Example(string name) => ExampleSolutions.All.Single(e => e.Name == name).Solution;
+
+    [Fact]
+    public void Examples_are_legible()
+    {
+        foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Bracket is not null))
+        {
+            Clean(name, Compose(solution));
+        }
+    }
+
+    [Fact]
+    public void Whatever_is_shaped_is_legible() => RandomSolutions.Each(200, solution => Clean("random", Compose(solution)));
+
+    [Fact]
+    public void The_main_example_says_what_to_buy_what_to_set_and_how_tight()
+    {
+        var text = TextOf(Compose(Example("plover-alder-58")));
+        string[] expected =
+        [
+            "PLV-A58-01, revision A", "ISO 4017 - M6 x 16 - 8.8", "ISO 7089 - 6 - 200 HV", "M8 x 1, 13 mm across flats", "barrel 6 mm x 8 mm",
+            "7.0 N m", "13.9 mm", "11.4 mm", "2.0 mm (1.5 to 2.5 mm)", "never under 1.0 mm", "6.8 mm (5.1 to 8.5 mm)", "a turn of the nuts is 1 mm",
+            "0.50 V", "49 CFR 571.124", "VDI 2230", "FED-STD-H28/2", "common practice, no source",
+        ];
+        Assert.All(expected, e => Assert.Contains(e, text, StringComparison.Ordinal));
+
+        // Closed at 0.52 V, open at 4.46 V: turned back to 0.50 V it reads 0.02 V less at the floor.
+        Assert.Contains("4.44 V", text, StringComparison.Ordinal);
+        foreach (var caution in Cautions.All)
+        {
+            Assert.Contains(caution, text, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Every_check_has_two_boxes_and_all_that_must_be_checked_is_there()
+    {
+        foreach (var (_, solution) in ExampleSolutions.All.Where(e => e.Solution.Bracket is not null))
+        {
+            var pages = Compose(solution);
+            var boxes = pages.SelectMany(p => p.Items).OfType<Polyline>().Count(l => l.Kind == LineKind.Box && Math.Abs(l.Bounds.Width - 4.2) < 1e-9);
+            var texts = pages.SelectMany(p => p.Items).OfType<TextItem>().Select(t => t.Text).ToList();
+            Assert.Equal(boxes / 2, texts.Count(t => t == "cold"));
+            Assert.Equal(boxes / 2, texts.Count(t => t == "hot"));
+            Assert.True(boxes >= 18);
+            var text = TextOf(pages);
+            string[] expected =
+            [
+                "let slip from a quarter, a half and three quarters", "return spring unhooked", "Pedal on the floor, by foot", "nothing can catch",
+                "rocked on its mounts", "lock nuts tight", "comes out of its pocket", "Checked by",
+            ];
+            Assert.All(expected, e => Assert.Contains(e, text, StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void Failed_safety_checks_stand_in_large_type_on_the_first_sheet_and_others_below()
+    {
+        var danger = new Check(
+            "moving-parts", "Bracket to quadrant", CheckKind.Safety, CheckUnit.Length, 1, Bound.AtLeast, 3, "test", "The quadrant can catch on the bracket.");
+        var nuisance = danger with { Id = "hole-bend", Title = "Hole to bend", Kind = CheckKind.Making, Consequence = "The hole is pulled out of round." };
+        var good = ExampleSolutions.First;
+        var pages = Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes), danger, nuisance] });
+        var large = string.Join(' ', pages[0].Items.OfType<TextItem>().Where(t => t.Height >= TextHeight.Huge).Select(t => t.Text));
+        Assert.StartsWith("SAFETY CHECK FAILED: Bracket to quadrant", large, StringComparison.Ordinal);
+        Assert.Contains("The hole is pulled out of round.", TextOf(pages), StringComparison.Ordinal);
+        Clean("danger", pages);
+        Assert.DoesNotContain("FAILED", TextOf(Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes)] })), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Many_failed_checks_go_on_over_the_sheets()
+    {
+        var good = ExampleSolutions.First;
+        var checks = Enumerable.Range(0, 24).Select(i => new Check(
+            $"c{i}", $"Something that was checked, number {i}", i < 6 ? CheckKind.Safety : CheckKind.Making, CheckUnit.Length, 1, Bound.AtLeast, 3, "test",
+            "What happens then takes a sentence of some length, and what to do about it takes another one that is not shorter."));
+        var pages = Compose(good with { Checks = [.. checks] });
+        Clean("many", pages);
+        var text = TextOf(pages);
+        Assert.All(Enumerable.Range(0, 24), i => Assert.Contains($"number {i}", text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Inch_jobs_are_in_inches_throughout()
+    {
+        foreach (var solution in RandomSolutions.Samples.Where(s => s.Job.Units == LengthUnit.Inch).Take(12).Append(Example("whimbrel-hornbeam-70")))
+        {
+            var pages = Compose(solution);
+            Assert.All(pages, p => Assert.Equal("A", p.Format.Name));
+            var text = TextOf(pages);
+            Assert.DoesNotContain(" mm", text, StringComparison.Ordinal);
+            Assert.DoesNotContain(" N m", text, StringComparison.Ordinal);
+            Assert.DoesNotContain("MPa", text, StringComparison.Ordinal);
+            Assert.Contains(" lbf in", text, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Torques_in_inches_are_the_same_torques()
+    {
+        // NIST SP 811, appendix B.8: 1 lbf in = 0.112 984 8 N m; 7 N m are 61.96 lbf in.
+        var words = new SetupWords(LengthUnit.Inch);
+        Assert.Equal("62\u00A0lbf\u00A0in", words.Torque(7000));
+
+        // Ibidem: 1 lbf = 4.448 222 N, 1 ksi = 6.894 757 MPa.
+        Assert.Equal("2248\u00A0lbf", words.Load(10_000));
+        Assert.Equal("16\u00A0ksi", words.Stress(110));
+    }
+
+    [Fact]
+    public void Every_screw_of_every_job_is_listed_with_its_holes_and_torque() => RandomSolutions.Each(60, solution =>
+    {
+        var bracket = solution.Bracket!;
+        var text = TextOf(Compose(solution));
+        foreach (var group in bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).GroupBy(h => h.Thread!))
+        {
+            var screw = BossScrew.For(group.Key, bracket.Stock.Thickness);
+            Assert.Contains($"ISO 4017 - {group.Key.Name} x {screw.Length} - 8.8", text, StringComparison.Ordinal);
+            Assert.Contains(new SetupWords(solution.Job.Units).Torque(screw.Torque).Replace('\u00A0', ' '), text, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(solution.Job.Vehicle.Cable.OuterEnd is ThreadedAdjuster, text.Contains("adjuster nut, with the cable", StringComparison.Ordinal));
+    });
+
+    [Fact]
+    public void Each_way_of_holding_the_outer_has_its_own_words()
+    {
+        var all = RandomSolutions.Samples.Take(200).Select(s => (Ends: s.Job.Vehicle.Cable.OuterEnd, s.Bracket!.Stop.IsSlot, Text: TextOf(Compose(s)))).ToList();
+        void Says(Func<OuterEnd, bool, bool> which, string words)
+        {
+            var those = all.Where(a => which(a.Ends, a.IsSlot)).ToList();
+            Assert.NotEmpty(those);
+            Assert.All(those, t => Assert.Contains(words, t.Text, StringComparison.Ordinal));
+        }
+
+        Says((e, slot) => e is ThreadedAdjuster && slot, "from the open side, one nut on either side");
+        Says((e, slot) => e is ThreadedAdjuster && !slot, "off the adjuster and lead it over the end fitting");
+        Says((e, _) => e is SlottedClip, "Push the outer's ring groove into slot");
+        Says((e, slot) => e is PlainFerrule && slot, "Lay the ferrule's nose into slot");
+        Says((e, slot) => e is PlainFerrule && !slot, "set the ferrule's shoulder on that side");
+    }
+
+    [Fact]
+    public void The_same_solution_gives_the_same_bytes()
+    {
+        var info = new PdfInfo("a", "b", new(2026, 3, 14));
+        Assert.Equal(PdfWriter.Write(Compose(ExampleSolutions.First), info), PdfWriter.Write(Compose(ExampleSolutions.First), info));
+    }
+
+    [Fact]
+    public void Without_a_bracket_there_is_nothing_to_fit() =>
+        Assert.Throws<ArgumentException>(() => Compose(ExampleSolutions.First with { Bracket = null }));
+
+    private static void Clean(string name, IReadOnlyList<SheetPage> pages)
+    {
+        var findings = pages.SelectMany((p, i) => SheetAudit.Check(p).Select(f => $"{name}, sheet {i + 1}: {f.Message}")).ToList();
+        Assert.True(findings.Count == 0, string.Join("\n", findings.Take(5)));
+        Assert.All(pages, p => Assert.True(p.Items.Length > 5, "a sheet with a head and nothing below it"));
+    }
+}
