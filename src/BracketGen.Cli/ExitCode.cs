@@ -17,4 +17,7 @@ public static class ExitCode
 
     /// <summary>The outputs could not be written.</summary>
     public const int CannotWrite = 3;
+
+    /// <summary>Stopped by a signal before the end: the same command goes on where it was.</summary>
+    public const int Stopped = 4;
 }

@@ -15,6 +15,7 @@ var root = new RootCommand(
     """)
 {
     MakeCommand.Create(),
+    LineCommand.Create(),
     TravelCommand.Create(),
     FittedCommand.Create(),
     WorksheetCommand.Create(),

@@ -39,15 +39,15 @@ public static class CandidateSearch
         Enumerable.Range(0, 3).SelectMany(bends => AtMidRange(job, body, bends));
 
     /// <summary>Of those the ones with so many bends: 0, 1 or 2.</summary>
-    public static IEnumerable<Candidate> AtMidRange(Job job, ThrottleBody body, int bends) => Shaped(
-        job, body,
-        bends switch
-        {
-            0 => Level(job, body, UsableShift(job)),
-            1 => Placements(job, body, [0]),
-            _ => Placements(job, body, [0], WideStep),
-        },
-        bends);
+    public static IEnumerable<Candidate> AtMidRange(Job job, ThrottleBody body, int bends) =>
+        Shaped(job, body, PlacementsAtMidRange(job, body, bends), bends);
+
+    internal static IEnumerable<StopPlacement> PlacementsAtMidRange(Job job, ThrottleBody body, int bends) => bends switch
+    {
+        0 => Level(job, body, UsableShift(job)),
+        1 => Placements(job, body, [0]),
+        _ => Placements(job, body, [0], WideStep),
+    };
 
     /// <summary>Whether nothing stands against a candidate as a bracket but what only the checks in space can tell.</summary>
     public static bool Promising(Candidate candidate) => candidate.QuickChecks.All(IsGoodEnough);
@@ -60,24 +60,38 @@ public static class CandidateSearch
     {
         foreach (var placement in placements)
         {
-            var travel = Travel.Solve(
-                body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value);
-            List<Check> travelChecks = [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), .. MechanismChecks.OfPlacement(job, travel, placement)];
-            var tension = LargestTension(body, travel);
+            var place = PlaceWith(job, body, placement);
             foreach (var bracket in Brackets(job, body, placement, bends))
             {
-                var give = CandidateCost.Give(bracket, tension);
-                yield return new(
-                    placement, travel, bracket, give,
-                    CandidateCost.Of(bracket, placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
-                    () =>
-                    [
-                        .. travelChecks,
-                        .. TravelChecks.OfStop(job.Vehicle, job.Preferences, travel, placement, bracket.Seat),
-                        .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
-                    ]);
+                yield return CandidateOf(job, place, bracket);
             }
         }
+    }
+
+    /// <summary>A placement with what every bracket there has in common.</summary>
+    internal sealed record Place(StopPlacement Placement, Travel Travel, IReadOnlyList<Check> Checks, double Tension);
+
+    internal static Place PlaceWith(Job job, ThrottleBody body, StopPlacement placement)
+    {
+        var travel = Travel.Solve(body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value);
+        return new(
+            placement, travel,
+            [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), .. MechanismChecks.OfPlacement(job, travel, placement)],
+            LargestTension(body, travel));
+    }
+
+    internal static Candidate CandidateOf(Job job, Place place, Bracket bracket)
+    {
+        var give = CandidateCost.Give(bracket, place.Tension);
+        return new(
+            place.Placement, place.Travel, bracket, give,
+            CandidateCost.Of(bracket, place.Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
+            () =>
+            [
+                .. place.Checks,
+                .. TravelChecks.OfStop(job.Vehicle, job.Preferences, place.Travel, place.Placement, bracket.Seat),
+                .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
+            ]);
     }
 
     /// <summary>The check that fails where no bracket could be shaped at all.</summary>
@@ -98,7 +112,7 @@ public static class CandidateSearch
     private static double UsableShift(Job job) =>
         job.Vehicle.Cable.OuterEnd.AdjusterRange / 2 * (1 - job.Preferences.AdjusterReserve);
 
-    private static StopPlacement? Place(Job job, ThrottleBody body, Angle leaving, double shift) => StopPlacement.At(
+    private static StopPlacement? PlacementAt(Job job, ThrottleBody body, Angle leaving, double shift) => StopPlacement.At(
         body.Quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, leaving, shift);
 
     private static IReadOnlyList<Angle> Angles(Job job, ThrottleBody body, Angle? step = null) =>
@@ -107,7 +121,7 @@ public static class CandidateSearch
     private static IEnumerable<StopPlacement> Placements(Job job, ThrottleBody body, double[] shifts, Angle? step = null) =>
         from angle in Angles(job, body, step)
         from shift in shifts
-        select Place(job, body, angle, shift) into placement
+        select PlacementAt(job, body, angle, shift) into placement
         where placement is not null
         select placement;
 
@@ -117,7 +131,7 @@ public static class CandidateSearch
         var mount = body.Mount.Plane;
         foreach (var angle in Angles(job, body))
         {
-            if (Place(job, body, angle, 0) is not { } middle || middle.Direction.Cross(mount.Normal).Length > 1e-9)
+            if (PlacementAt(job, body, angle, 0) is not { } middle || middle.Direction.Cross(mount.Normal).Length > 1e-9)
             {
                 continue;
             }
@@ -126,7 +140,7 @@ public static class CandidateSearch
             foreach (var thickness in job.Shop.Stock.Select(s => s.Thickness).Distinct())
             {
                 var shift = middle.Direction.Dot(mount.Normal) > 0 ? height - thickness : -height;
-                if (Math.Abs(shift) <= usable && Place(job, body, angle, shift) is { } level)
+                if (Math.Abs(shift) <= usable && PlacementAt(job, body, angle, shift) is { } level)
                 {
                     yield return level;
                 }
@@ -134,49 +148,56 @@ public static class CandidateSearch
         }
     }
 
-    private static IEnumerable<Bracket> Brackets(Job job, ThrottleBody body, StopPlacement placement, int bends)
+    private static IEnumerable<Bracket> Brackets(Job job, ThrottleBody body, StopPlacement placement, int bends) =>
+        from stock in StockAllowed(job)
+        from draft in Drafts(job, body, placement, stock, bends)
+        select BracketShape.Finish(draft) into bracket
+        where bracket is not null
+        select bracket;
+
+    /// <summary>Every bracket of one sheet that gets to a placement with so many bends, before its outline is drawn.</summary>
+    internal static IEnumerable<BracketShape.Draft> Drafts(Job job, ThrottleBody body, StopPlacement placement, Stock stock, int bends)
     {
         var frame = BracketShape.MountFrame(body.Mount);
-        foreach (var stock in StockAllowed(job))
+        var choice = new BracketShape.Choice(body.Mount, placement, job.Vehicle.Cable, job.Preferences, stock, null);
+        return bends switch
         {
-            var choice = new BracketShape.Choice(body.Mount, placement, job.Vehicle.Cable, job.Preferences, stock, null);
-            var shaped = bends switch
-            {
-                0 => Plates(choice, frame),
-                1 => DiesFor(job.Shop, stock, stock.Material.LeastRadiusAcrossGrain).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.OneBend, Widths)),
-                _ => DiesFor(job.Shop, stock, stock.Material.LeastRadiusAlongGrain).Take(1).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.TwoBends, [0, 1])),
-            };
-            foreach (var bracket in shaped)
-            {
-                yield return bracket;
-            }
-        }
+            0 => Plates(choice, frame),
+            1 => DiesFor(job.Shop, stock, stock.Material.LeastRadiusAcrossGrain).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.OneBend, Widths)),
+            _ => DiesFor(job.Shop, stock, stock.Material.LeastRadiusAlongGrain).Take(1).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.TwoBends, [0, 1])),
+        };
     }
 
-    private static IEnumerable<Bracket> Plates(BracketShape.Choice choice, Frame frame)
+    private static IEnumerable<BracketShape.Draft> Plates(BracketShape.Choice choice, Frame frame)
     {
         foreach (var seatOnTop in new[] { true, false })
         {
             if (Layouts.IsLevel(frame, BracketShape.StopBottom(choice.Placement, choice.Stock.Thickness, seatOnTop))
-                && BracketShape.Make(choice, [], seatOnTop, []) is { } plate)
+                && BracketShape.Sketch(choice, [], seatOnTop, []) is { } plate)
             {
                 yield return plate;
             }
         }
     }
 
-    private static IEnumerable<Bracket> Bent(
+    private static IEnumerable<BracketShape.Draft> Bent(
         BracketShape.Choice choice, Frame frame, Shop shop,
         Func<BracketShape.Choice, Frame, BendRule, IEnumerable<Layouts.Chain>> layouts, double[] widths)
     {
         var rule = shop.RuleFor(choice.Stock, choice.Die!.InsideRadius);
+        Disc[] bolts = [.. choice.Mount.Holes.Select(h => new Disc(frame.ToLocal(h.At).XY, BracketShape.BoltMetalRadius(h)))];
         foreach (var chain in layouts(choice, frame, rule))
         {
+            if (!Layouts.IsClear(choice, bolts, chain))
+            {
+                continue;
+            }
+
             foreach (var width in widths)
             {
-                if (BracketShape.Make(choice, chain.Joints, chain.SeatOnTop, [.. chain.Joints.Select(_ => width)]) is { } bracket)
+                if (BracketShape.Sketch(choice, chain.Joints, chain.SeatOnTop, [.. chain.Joints.Select(_ => width)]) is { } draft)
                 {
-                    yield return bracket;
+                    yield return draft;
                 }
             }
         }
@@ -187,7 +208,7 @@ public static class CandidateSearch
         shop.Dies.Where(d => d.Suits(stock.Thickness)).OrderBy(d => d.Opening)
             .OrderBy(d => d.InsideRadius < leastRatio * stock.Thickness).Take(2);
 
-    private static IEnumerable<Stock> StockAllowed(Job job) => job.Shop.Stock.Where(s =>
+    internal static IEnumerable<Stock> StockAllowed(Job job) => job.Shop.Stock.Where(s =>
         s.Thickness >= job.Preferences.LeastThickness && s.Thickness <= job.Preferences.MostThickness
         && (job.Preferences.Materials.IsEmpty || job.Preferences.Materials.Contains(s.Material.Designation)));
 }

@@ -15,7 +15,6 @@ public static class Designer
     public static Solution Solve(Job job, int choice = 1, StrengthDetail? strength = null)
     {
         var body = job.Body.OpeningCounterClockwise();
-        var mirrored = job.Body.Opens == OpeningSense.Clockwise;
         var candidates = CandidateSearch.All(job, body);
         IEnumerable<Check> InSpace(Candidate c) => BracketChecks.InSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences);
         bool Fits(Candidate c) => BracketChecks.FitsInSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences);
@@ -33,9 +32,23 @@ public static class Designer
         var taken = offers.Length > 0 ? offers[number - 1] : proven.Length > 0 ? proven[0].Offer : LeastFaulty(candidates, InSpace);
         var proof = proven.Length > 0 ? proven[number - 1]
             : strength is not null && taken is not null ? StrongOffers.Prove(job, taken, strength) : null;
+        return Answer(job, body, taken, proof, MechanismReport.UsualSamples) with
+        {
+            CandidateCount = candidates.Count,
+            Offers = offers,
+            Weak = offers.IsEmpty ? proven : [],
+            Choice = number,
+            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, candidates.Count, job.Units, offers[0].Candidate == cheapest!.Candidate ? null : cheapest) : [],
+        };
+    }
+
+    /// <summary>The solution with <paramref name="taken"/> for a bracket and <paramref name="proof"/> of its strength, if any; offers and reasons are left open.</summary>
+    internal static Solution Answer(Job job, ThrottleBody body, Offer? taken, ProvenOffer? proof, int samples)
+    {
+        var mirrored = job.Body.Opens == OpeningSense.Clockwise;
         var travel = taken?.Candidate.Travel ?? NominalTravel(job, body);
         var checks = taken?.Checks ?? [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job, body)];
-        var mechanism = proof?.Mechanism ?? MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket);
+        var mechanism = proof?.Mechanism ?? MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket, samples);
         return new()
         {
             Job = job,
@@ -46,11 +59,7 @@ public static class Designer
             Bracket = mirrored ? taken?.Candidate.Bracket.Mirrored() : taken?.Candidate.Bracket,
             Checks = [.. checks, .. mechanism.Checks, .. proof?.Strength.Checks ?? []],
             Remedy = TravelRemedy.For(travel, job.Preferences.OverTravelReserve),
-            CandidateCount = candidates.Count,
-            Offers = offers,
-            Weak = offers.IsEmpty ? proven : [],
-            Choice = number,
-            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, candidates.Count, job.Units, offers[0].Candidate == cheapest!.Candidate ? null : cheapest) : [],
+            CandidateCount = 0,
         };
     }
 

@@ -12,5 +12,7 @@ internal sealed record ProfileKind(string Word, string SchemaFile)
     public static readonly ProfileKind Shop = new("shop", "shop.schema.json");
     public static readonly ProfileKind Job = new("job", "job.schema.json");
 
-    public static readonly ImmutableArray<ProfileKind> All = [ThrottleBody, Vehicle, Shop, Job];
+    public static readonly ProfileKind Family = new("family", "family.schema.json");
+
+    public static readonly ImmutableArray<ProfileKind> All = [ThrottleBody, Vehicle, Shop, Job, Family];
 }

@@ -82,18 +82,26 @@ public static class ProfileReader
         where T : class =>
         Open(path, kind, reading, named) is { } table && form.TryRead(table, "", reading, ProfileKey, out var value) ? value : null;
 
-    // The file a job names, when the name itself is good; a bad name was reported with the job.
     private static T? Follow<T>(TomlTable job, Key<string> key, string jobPath, ProfileKind kind, Section<T> form, Reading reading)
+        where T : class => Follow(job, key, jobPath, kind, form, reading, out _);
+
+    // The file a job names, when the name itself is good; a bad name was reported with the job.
+    internal static T? Follow<T>(
+        TomlTable job, Key<string> key, string jobPath, ProfileKind kind, Section<T> form, Reading reading, out TomlTable? table)
         where T : class
     {
+        table = null;
         var silent = new Reading(reading.Files);
-        return job.Find(key.Name)?.Value is { } written && new FileForm().TryRead(written, key.Name, silent, out var relative)
-            && !reading.IsHushed(written.Place.File, written.Place.Line)
-            ? Read(ProfilePath.Beside(jobPath, relative), kind, form, reading, new(relative, key.Name, written))
-            : null;
+        if (job.Find(key.Name)?.Value is { } written && new FileForm().TryRead(written, key.Name, silent, out var relative)
+            && !reading.IsHushed(written.Place.File, written.Place.Line))
+        {
+            table = Open(ProfilePath.Beside(jobPath, relative), kind, reading, new(relative, key.Name, written));
+        }
+
+        return table is not null && form.TryRead(table, "", reading, ProfileKey, out var value) ? value : null;
     }
 
-    private static TomlTable? Open(string path, ProfileKind kind, Reading reading, Located<string>? named)
+    internal static TomlTable? Open(string path, ProfileKind kind, Reading reading, Located<string>? named)
     {
         var tidy = ProfilePath.Tidy(path);
         reading.Begin(tidy);
@@ -142,7 +150,7 @@ public static class ProfileReader
         }
     }
 
-    private static void CheckMaterials(LocatedPreferences preferences, Shop shop, Reading reading)
+    internal static void CheckMaterials(LocatedPreferences preferences, Shop shop, Reading reading)
     {
         var stocked = shop.Stock.Select(s => s.Material.Designation).Distinct().ToArray();
         foreach (var material in preferences.Materials.Where(m => !stocked.Contains(m.Value)))

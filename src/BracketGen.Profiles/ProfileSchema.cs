@@ -18,6 +18,7 @@ public static class ProfileSchema
         Schema(ProfileKind.Vehicle, VehicleSection.Form.Schema),
         Schema(ProfileKind.Shop, ShopSection.Form.Schema),
         Schema(ProfileKind.Job, JobSection.Form.Schema),
+        Schema(ProfileKind.Family, FamilySection.Form.Schema),
     ];
 
     private const string Units =

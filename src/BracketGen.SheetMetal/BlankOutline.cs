@@ -33,8 +33,14 @@ public static class BlankOutline
             : RoundCorners(new Contour(chain), corners, straight, cornerRadius);
     }
 
-    // Quick: what must have metal stays clear of the bends at either end of its flange, and so do the bends of each other.
-    private static bool KeepApart(IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight)
+    /// <summary>
+    /// Whether what must have metal stays clear of the bends at either end of its flange, and so do the bends of each other: without
+    /// it <see cref="Draw"/> gives no outline. Quick.
+    /// </summary>
+    /// <param name="bends">The bends.</param>
+    /// <param name="discs">What must have metal on each flange (mm).</param>
+    /// <param name="straight">Straight edge on either side of a bend (mm), positive.</param>
+    public static bool KeepApart(IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight)
     {
         const double slack = 1e-9;
         foreach (var bend in bends)

@@ -15,7 +15,8 @@ public class LayeringTests
         ["Design"] = ["Geometry", "Mechanism", "SheetMetal", "Strength"],
         ["Profiles"] = ["Geometry", "Mechanism", "SheetMetal", "Design"],
         ["Drawing"] = ["Geometry", "Mechanism", "SheetMetal", "Strength", "Design"],
-        ["Cli"] = ["Geometry", "Mechanism", "SheetMetal", "Strength", "Design", "Profiles", "Drawing"],
+        ["Line"] = ["Geometry", "Mechanism", "SheetMetal", "Strength", "Design", "Profiles", "Drawing"],
+        ["Cli"] = ["Geometry", "Mechanism", "SheetMetal", "Strength", "Design", "Profiles", "Drawing", "Line"],
     };
 
     [Fact]

@@ -45,7 +45,7 @@ public class SchemaTests
     }
 
     // Their words are held against other files or other entries, which a schema cannot see.
-    private static readonly string[] Names = ["throttle_body", "vehicle", "shop", "designation", "material"];
+    private static readonly string[] Names = ["throttle_body", "vehicle", "shop", "designation", "material", "file"];
 
     // Whatever key is taken out, renamed or given a value of another kind, schema and reader agree on whether it is a mistake.
     [Theory]
@@ -140,6 +140,7 @@ public class SchemaTests
         "throttle-bodies" => "throttle-body",
         "vehicles" => "vehicle",
         "shops" => "shop",
+        "families" => "family",
         _ => "job",
     };
 
@@ -154,6 +155,7 @@ public class SchemaTests
             "throttle-body" => ProfileReader.ReadThrottleBody(file, files).IsRead,
             "vehicle" => ProfileReader.ReadVehicle(file, files).IsRead,
             "shop" => ProfileReader.ReadShop(file, files).IsRead,
+            "family" => FamilyReader.Read(file, files).IsRead,
             _ => ProfileReader.ReadJob(file, files).IsRead,
         };
     }

@@ -51,7 +51,24 @@ public static class BracketShape
     /// <param name="joints">The bends from mount to stop, none for a flat plate.</param>
     /// <param name="seatOnTop">Whether the seat is on the top of the sheet.</param>
     /// <param name="widths">For each bend, 0 (as narrow as what lies behind it) to 1 (as wide as everything beside it).</param>
-    public static Bracket? Make(Choice choice, IReadOnlyList<Joint> joints, bool seatOnTop, IReadOnlyList<double> widths)
+    public static Bracket? Make(Choice choice, IReadOnlyList<Joint> joints, bool seatOnTop, IReadOnlyList<double> widths) =>
+        Sketch(choice, joints, seatOnTop, widths) is { } draft ? Finish(draft) : null;
+
+    /// <summary>A bracket whose outline is not drawn yet: where bends and holes lie, and what must have metal.</summary>
+    /// <param name="Choice">What was chosen before.</param>
+    /// <param name="Seat">What the outer's end needs.</param>
+    /// <param name="MountFrame">The mount flange's frame.</param>
+    /// <param name="Discs">What must have metal on each flange.</param>
+    /// <param name="Bends">The bends.</param>
+    /// <param name="Bolts">The bolt holes.</param>
+    /// <param name="StopHole">The stop's hole.</param>
+    /// <param name="SeatOnTop">Whether the seat is on the top of the sheet.</param>
+    internal sealed record Draft(
+        Choice Choice, StopSeat Seat, Frame MountFrame, List<Disc>[] Discs, List<Bend> Bends, List<BracketHole> Bolts, BracketHole StopHole,
+        bool SeatOnTop);
+
+    /// <summary>The first half of <see cref="Make"/>: all but the outline; null where it would reach too far.</summary>
+    internal static Draft? Sketch(Choice choice, IReadOnlyList<Joint> joints, bool seatOnTop, IReadOnlyList<double> widths)
     {
         var thickness = choice.Stock.Thickness;
         var seat = StopSeat.For(choice.Cable, choice.Preferences.StopOpening, thickness);
@@ -78,10 +95,17 @@ public static class BracketShape
             return null;
         }
 
+        return new(choice, seat, mountFrame, discs, bends, bolts, StopHole(seat, last, stop, bolts, bends, thickness), seatOnTop);
+    }
+
+    /// <summary>The second half of <see cref="Make"/>: the outline; null where it cannot be drawn.</summary>
+    internal static Bracket? Finish(Draft draft)
+    {
+        var (choice, seat, mountFrame, discs, bends, bolts, stopHole, seatOnTop) = draft;
+        var thickness = choice.Stock.Thickness;
         var outline = BlankOutline.Draw(bends, discs, StraightBesideBend(thickness), choice.Preferences.CornerRadius);
-        var stopHole = StopHole(seat, last, stop, bolts, bends, thickness);
         outline = outline is not null && stopHole.Towards is { } towards
-            ? Notch.Cut(outline, stop, towards, seat.Opening) is { } slotted ? RoundMouth(slotted) : null
+            ? Notch.Cut(outline, stopHole.Centre, towards, seat.Opening) is { } slotted ? RoundMouth(slotted) : null
             : outline;
         if (outline is null || bolts.Any(b => !outline.Contains(b.Centre) || outline.DistanceTo(b.Centre) < b.Diameter / 2 + Tolerance.Point))
         {
@@ -98,7 +122,7 @@ public static class BracketShape
         return new()
         {
             Stock = choice.Stock,
-            Die = last > 0 ? choice.Die : null,
+            Die = bends.Count > 0 ? choice.Die : null,
             Folded = new(flat, mountFrame),
             Holes = [.. holes],
             Seat = seat,

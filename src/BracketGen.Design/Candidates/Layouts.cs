@@ -69,6 +69,8 @@ internal static class Layouts
             yield break;
         }
 
+        // The first joint just clear of the bolts is the same whichever way the second turns: it is made when first asked for.
+        Joint? clearOfBolts = null;
         var clear = choice.Mount.Holes.Max(h => mount.ToLocal(h.At).XY.Dot(atOrigin.Across) + BracketShape.BoltMetalRadius(h)) + straight;
         var byBolts = (clear - Near(atOrigin)) / pace;
         foreach (var seatOnTop in Both)
@@ -77,11 +79,10 @@ internal static class Layouts
             foreach (var secondUp in Both)
             {
                 // And the stop's distance past the second bend likewise.
-                double? Past(double shift) => First(shift) is { } one
-                    && Joint.Between(one.Next, bottom, secondUp, thickness, radius, rule) is { } two
-                        ? (two.Next.ToLocal(choice.Placement.Seat).XY - two.Point).Dot(two.Across) - two.Allowance
-                        : null;
-                if (Past(0) is not { } past || Past(1) is not { } pastShifted)
+                double? Past(Joint one) => Joint.Between(one.Next, bottom, secondUp, thickness, radius, rule) is { } two
+                    ? (two.Next.ToLocal(choice.Placement.Seat).XY - two.Point).Dot(two.Across) - two.Allowance
+                    : null;
+                if (Past(atOrigin) is not { } past || Past(shifted) is not { } pastShifted)
                 {
                     continue;
                 }
@@ -89,7 +90,7 @@ internal static class Layouts
                 var needed = StopSeat.For(choice.Cable, choice.Preferences.StopOpening, thickness).MetalRadius(thickness) + straight;
                 if (past + byBolts * (pastShifted - past) >= needed - 1e-9)
                 {
-                    yield return Chained(byBolts, seatOnTop, bottom, secondUp);
+                    yield return Chained(clearOfBolts ??= First(byBolts)!, seatOnTop, bottom, secondUp);
                 }
 
                 if (Math.Abs(pastShifted - past) > 1e-9)
@@ -97,16 +98,47 @@ internal static class Layouts
                     var byStop = (needed - past) / (pastShifted - past);
                     if (Near(atOrigin) + byStop * pace > clear + 1e-6)
                     {
-                        yield return Chained(byStop, seatOnTop, bottom, secondUp);
+                        yield return Chained(First(byStop)!, seatOnTop, bottom, secondUp);
                     }
                 }
             }
         }
 
-        Chain Chained(double shift, bool seatOnTop, Plane bottom, bool secondUp)
+        Chain Chained(Joint one, bool seatOnTop, Plane bottom, bool secondUp) =>
+            new([one, Joint.Between(one.Next, bottom, secondUp, thickness, radius, rule)!], seatOnTop);
+    }
+
+    /// <summary>
+    /// Whether bolts and stop lie clear of the bends' lines, which no width of the bends changes: without it
+    /// <see cref="BlankOutline.KeepApart"/> turns down every bracket over the chain. Quick.
+    /// </summary>
+    /// <param name="choice">What was chosen before.</param>
+    /// <param name="bolts">What must have metal around the bolts, flat coordinates (mm).</param>
+    /// <param name="chain">The bends.</param>
+    public static bool IsClear(BracketShape.Choice choice, IReadOnlyList<Disc> bolts, Chain chain)
+    {
+        const double slack = 1e-9;
+        var thickness = choice.Stock.Thickness;
+        var straight = BracketShape.StraightBesideBend(thickness);
+        var first = chain.Joints[0];
+        foreach (var bolt in bolts)
         {
-            var one = First(shift)!;
-            return new([one, Joint.Between(one.Next, bottom, secondUp, thickness, radius, rule)!], seatOnTop);
+            if ((bolt.Centre - first.Point).Dot(first.Across) + bolt.Radius > -straight + slack)
+            {
+                return false;
+            }
         }
+
+        var stop = chain.Joints[^1].Next.ToLocal(choice.Placement.Seat).XY;
+        var metal = StopSeat.For(choice.Cable, choice.Preferences.StopOpening, thickness).MetalRadius(thickness);
+        foreach (var joint in chain.Joints)
+        {
+            if ((stop - joint.Point).Dot(joint.Across) - metal < joint.Allowance + straight - slack)
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 }

@@ -20,7 +20,7 @@ internal sealed record SpaceDemand(
     string Source, string Consequence)
 {
     /// <summary>How exactly clearances are found for the answer (mm).</summary>
-    private const double Error = 0.05;
+    public const double Error = 0.05;
 
     /// <summary>Height above a bolt's seat that a socket needs free (mm), head not counted (common practice, no source).</summary>
     private const double SocketRoom = 20;
@@ -32,8 +32,8 @@ internal sealed record SpaceDemand(
     private const double FlangeGap = 2;
 
     /// <summary>The check, with the distance found.</summary>
-    public Check Check(FoldedSheet sheet) => new(
-        Id, Title, Kind, CheckUnit.Length, Clearance.Least(sheet, Things, Error, Limit, Within), Bound.AtLeast, Limit, Source, Consequence);
+    public Check Check(FoldedSheet sheet, double error) => new(
+        Id, Title, Kind, CheckUnit.Length, Clearance.Least(sheet, Things, error, Limit, Within), Bound.AtLeast, Limit, Source, Consequence);
 
     /// <summary>Whether the distance is kept.</summary>
     public bool IsMet(FoldedSheet sheet) => Clearance.Keeps(sheet, Things, Limit, Within);

@@ -18,7 +18,7 @@ internal static class Section
 /// <param name="checks">Conditions between keys.</param>
 /// <param name="oneOf">Keys of which exactly one must be there: two ways to say the same thing.</param>
 internal sealed class Section<T>(
-    string what, Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null, Key[]? oneOf = null) : Form<T>, ISectionLike
+    string what, Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null, Key[]? oneOf = null) : Form<T>, ISectionLike, ISectionSchema
 {
     public override string Allowed => $"{what}: a table with the keys {string.Join(", ", keys.Select(k => k.Name))}";
 

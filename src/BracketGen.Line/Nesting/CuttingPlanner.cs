@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Line;
+
+/// <summary>What is cut from one kind of sheet.</summary>
+/// <param name="Stock">The sheet.</param>
+/// <param name="Size">Its size.</param>
+/// <param name="Nest">What lies where.</param>
+/// <param name="Rows">The same in plain rows of rectangles, to compare.</param>
+public sealed record StockNest(Stock Stock, StockSheet Size, SheetNest Nest, SheetNest Rows)
+{
+    /// <summary>Sheet saved over plain rows, as a part of what those need.</summary>
+    public double Saved => Rows.UsedArea > 0 ? 1 - Nest.UsedArea / Rows.UsedArea : 0;
+}
+
+/// <summary>Lays an order on sheets, each kind of sheet by itself.</summary>
+public static class CuttingPlanner
+{
+    /// <summary>The nests, by material and thickness.</summary>
+    /// <param name="selection">The parts.</param>
+    /// <param name="order">How many of each.</param>
+    /// <param name="plan">Sheets, spacing and border.</param>
+    /// <param name="threads">How many kinds of sheet at once.</param>
+    public static ImmutableArray<StockNest> Of(PartSelection selection, CuttingOrder order, CuttingPlan plan, int threads)
+    {
+        var wanted = order.Quantities.ToDictionary(q => q.PartNumber, q => q.Quantity);
+        var kinds = selection.Parts
+            .Where(p => wanted.ContainsKey(p.Made.PartNumber))
+            .GroupBy(p => (p.Bracket.Stock.Material.Designation, p.Bracket.Stock.Thickness))
+            .OrderBy(g => g.Key.Designation, StringComparer.Ordinal).ThenBy(g => g.Key.Thickness).ToArray();
+        var nests = new StockNest[kinds.Length];
+        Parallel.For(0, kinds.Length, new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, threads) }, i =>
+        {
+            var first = kinds[i].First().Bracket;
+            var size = PartCost.SheetFor(first, plan);
+            NestPiece[] pieces =
+            [
+                .. kinds[i].Select(p => new NestPiece(p.Made.PartNumber, p.Bracket.Flat.Blank.Outline, GrainTurns.Of(p.Bracket), wanted[p.Made.PartNumber])),
+            ];
+            nests[i] = new(
+                first.Stock, size, Nester.Lay(pieces, size.Length, size.Width, plan.Spacing, plan.Border),
+                RowNest.Lay(pieces, size.Length, size.Width, plan.Spacing, plan.Border));
+        });
+        return [.. nests];
+    }
+}

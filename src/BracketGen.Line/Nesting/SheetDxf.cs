@@ -1,0 +1,45 @@
+using System.Globalization;
+using BracketGen.Design;
+using BracketGen.Drawing.Dxf;
+using BracketGen.Geometry;
+
+namespace BracketGen.Line;
+
+/// <summary>The cut file of a filled sheet.</summary>
+public static class SheetDxf
+{
+    /// <summary>The edge of the sheet, to lay the sheet by; not cut.</summary>
+    public static readonly DxfLayer SheetEdge = new("SHEET_EDGE", 8, 18);
+
+    /// <summary>The drawing.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="brackets">The bracket of every piece by its name.</param>
+    /// <param name="title">Line at the head of the file.</param>
+    /// <param name="units">Unit of the file.</param>
+    public static DxfDrawing Compose(LaidSheet sheet, IReadOnlyDictionary<string, Bracket> brackets, string title, LengthUnit units)
+    {
+        var edge = Contour.Polygon([new(0, 0), new(sheet.Length, 0), new(sheet.Length, sheet.Width), new(0, sheet.Width)]);
+        List<DxfEntity> entities = [RegionEntities.Of(edge, SheetEdge)];
+        foreach (var laid in sheet.Laid)
+        {
+            var flat = brackets[laid.Piece.Name].Flat;
+            entities.AddRange(RegionEntities.Of(flat.Blank.Rotate(laid.Turn).Shift(laid.Shift), DxfLayers.CutThrough));
+            foreach (var bend in flat.Bends)
+            {
+                var (start, end) = bend.CentreLine;
+                entities.Add(new DxfLine(DxfLayers.FoldLine, start.Rotate(laid.Turn) + laid.Shift, end.Rotate(laid.Turn) + laid.Shift));
+            }
+        }
+
+        return new(
+            units == LengthUnit.Inch ? DxfUnits.Inches : DxfUnits.Millimetres, [.. DxfLayers.All, SheetEdge], entities,
+            string.Join('\n',
+            [
+                title,
+                string.Create(CultureInfo.InvariantCulture, $"Sheet {sheet.Length:0.#} x {sheet.Width:0.#} mm, grain along x. {sheet.Laid.Length} pieces."),
+                .. sheet.Laid.GroupBy(l => l.Piece.Name).Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Count()} of {g.Key}")),
+                "CUT_THROUGH: cut. FOLD_LINE: middle of a bend, do not cut. SHEET_EDGE: do not cut.",
+                "Contours are net: kerf not compensated.",
+            ]));
+    }
+}

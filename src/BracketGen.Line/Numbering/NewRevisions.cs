@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+
+namespace BracketGen.Line;
+
+/// <summary>What a run has to add to the register.</summary>
+public static class NewRevisions
+{
+    /// <summary>The register with a line for every part that is new or different, and with what those were made from.</summary>
+    /// <param name="register">The register as it was read.</param>
+    /// <param name="combinations">The combinations.</param>
+    /// <param name="made">What was made of them, in the same order.</param>
+    /// <param name="inputs">What they were made from.</param>
+    /// <param name="numbers">Their numbers.</param>
+    /// <param name="parts">The parts that pass.</param>
+    public static Register Add(
+        Register register, ImmutableArray<Combination> combinations, ImmutableArray<Made> made, CombinationInputs inputs, NumberPlan numbers,
+        IEnumerable<LinePart> parts)
+    {
+        var brackets = parts.ToDictionary(p => p.Combination.Key, p => p.Bracket);
+        var revisions = new List<RegisteredRevision>();
+        var sources = new List<Source>();
+        foreach (var (combination, done) in combinations.Zip(made))
+        {
+            register.Latest.TryGetValue(combination.Key, out var before);
+            if (done.Fingerprint is not { } fingerprint || before?.Fingerprint == fingerprint)
+            {
+                continue;
+            }
+
+            var from = inputs.Of(combination);
+            var now = PartFacts.Of(brackets[combination.Key]);
+            sources.AddRange(from);
+            revisions.Add(new(
+                done.PartNumber, done.Revision, combination.Key, combination.Title, numbers.SerialOf(combination), fingerprint, now,
+                [.. from.Select(s => s.Hash)],
+                before is null ? [] : [.. Differences(register, before, from), .. Difference.Between("", before.Facts, now)]));
+        }
+
+        return revisions.Count == 0 ? register : register.With(revisions, sources);
+    }
+
+    // First what was changed in the files, then (by the caller) what that made of the part.
+    private static IEnumerable<string> Differences(Register register, RegisteredRevision before, ImmutableArray<Source> now)
+    {
+        foreach (var source in now.Where(s => !before.Sources.Contains(s.Hash)))
+        {
+            var old = before.Sources.Select(register.SourceOf).FirstOrDefault(s => s?.Name == source.Name);
+            foreach (var line in old is null ? [$"{source.Name}: not known before"] : Difference.Between(source.Name, old.Facts, source.Facts))
+            {
+                yield return line;
+            }
+        }
+    }
+}

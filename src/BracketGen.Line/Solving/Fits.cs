@@ -1,0 +1,41 @@
+using BracketGen.Design;
+using BracketGen.Drawing.Text;
+using BracketGen.Geometry;
+
+namespace BracketGen.Line;
+
+/// <summary>Reads margins and reasons off a solution.</summary>
+public static class Fits
+{
+    /// <summary>The margins of a solution that has a bracket: of its checks of safety and function.</summary>
+    public static Fit Of(Solution solution) => new(
+        Math.Round(solution.Placement!.AdjusterShift, 6) + 0.0, solution.Job.Vehicle.Cable.OuterEnd.AdjusterRange,
+        [.. solution.Checks.Where(TellsOfFit).Select(c => MarginOf(c, solution.Job.Units))]);
+
+    /// <summary>Why a solution does not pass, a line for each check that fails; with a remedy where one is known.</summary>
+    public static string[] Reasons(Solution solution)
+    {
+        var units = solution.Job.Units;
+        return [.. solution.Checks.Where(c => !c.Passes && c.Kind != CheckKind.Advice).Select(c =>
+            $"{c.Title}: {CheckText.Value(c, units)}, {CheckText.Limit(c, units)}")];
+    }
+
+    // Making is drawn to its limits on purpose, a probability is near one or it fails, and yes and no have nothing to spare.
+    private static bool TellsOfFit(Check check) =>
+        check.Kind is CheckKind.Safety or CheckKind.Function && check.Unit != CheckUnit.Number && double.IsFinite(check.Value)
+        && !check.Id.StartsWith("probability-", StringComparison.Ordinal);
+
+    private static FitMargin MarginOf(Check check, LengthUnit units) => new(
+        check.Id, check.Title, CheckText.Value(check, units), CheckText.Limit(check, units), CheckText.Margin(check, units), Spare(check));
+
+    private static double Spare(Check check)
+    {
+        var least = check.Unit switch
+        {
+            CheckUnit.Angle => Angle.FromDegrees(5).Radians,
+            CheckUnit.Fraction => 0.1,
+            _ => 1,
+        };
+        return Math.Round(check.Margin / Math.Max(Math.Abs(check.Limit), least), 6) + 0.0;
+    }
+}

@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using BracketGen.Design;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Sections;
+using BracketGen.Profiles.Toml;
+
+namespace BracketGen.Profiles;
+
+/// <summary>Reads a family's file and all profiles that it names.</summary>
+/// <remarks>Mistakes in the family's or the shop's file leave nothing to go by; those of a vehicle or a throttle body concern it alone.</remarks>
+public static class FamilyReader
+{
+    /// <summary>Reads a family.</summary>
+    /// <param name="path">Path of the family's file.</param>
+    /// <param name="files">Where the files come from.</param>
+    public static ProfileResult<LoadedFamily> Read(string path, IFileSource files)
+    {
+        var reading = new Reading(files);
+        if (ProfileReader.Open(path, ProfileKind.Family, reading, named: null) is not { } table)
+        {
+            return new(null, reading.Errors);
+        }
+
+        var isRead = FamilySection.Form.TryRead(table, "", reading, ProfileReader.ProfileKey, out var file);
+        var shop = ProfileReader.Follow(table, FamilySection.Shop, path, ProfileKind.Shop, ShopSection.Form, reading, out var shopTable);
+        var options = isRead ? Options(table, file!, reading) : [];
+        if (isRead && shop is not null)
+        {
+            ProfileReader.CheckMaterials(file!.Preferences, shop, reading);
+            CheckDesignations(table, file.Family, shop, reading);
+        }
+
+        return isRead && shop is not null && reading.Errors.IsEmpty
+            ? new(
+                new LoadedFamily
+                {
+                    Family = file!.Family with { Options = [.. options.Select(o => o.Option)] },
+                    Shop = shop,
+                    ShopFacts = FactReader.Of(shopTable!),
+                    Vehicles = [.. file.Family.Vehicles.Select(m => Load(m, path, ProfileKind.Vehicle, VehicleSection.Form, files))],
+                    Bodies = [.. file.Family.Bodies.Select(m => Load(m, path, ProfileKind.ThrottleBody, ThrottleBodySection.Form, files))],
+                    Options = options,
+                },
+                reading.Errors)
+            : new(null, reading.Errors);
+    }
+
+    private static LoadedMember<T> Load<T>(Member member, string familyPath, ProfileKind kind, Section<T> form, IFileSource files)
+        where T : class
+    {
+        var reading = new Reading(files);
+        var table = ProfileReader.Open(ProfilePath.Beside(familyPath, member.File), kind, reading, named: null);
+        T? value = null;
+        if (table is not null && form.TryRead(table, "", reading, ProfileReader.ProfileKey, out var read) && reading.Errors.IsEmpty)
+        {
+            value = read;
+        }
+
+        return new(member.Code, member.File, value, reading.Errors, table is null ? [] : FactReader.Of(table));
+    }
+
+    // The option's preferences over the line's: read as one table, so that what does not go together is found.
+    private static ImmutableArray<LoadedOption> Options(TomlTable family, FamilyFile file, Reading reading)
+    {
+        var common = family.Find("preferences")?.Value as TomlTable;
+        OptionFile[] options = file.Options.IsEmpty ? [new("", "", null)] : [.. file.Options];
+        var loaded = ImmutableArray.CreateBuilder<LoadedOption>();
+        foreach (var option in options)
+        {
+            var merged = Merged(common, option.Written, family);
+            if (PreferencesSection.Form.TryRead(merged, option.Written is null ? "preferences" : "options.preferences", reading, besides: null, out var preferences))
+            {
+                loaded.Add(new(new(option.Code, option.Name, preferences.Preferences), FactReader.Of(merged)));
+            }
+        }
+
+        return loaded.ToImmutable();
+    }
+
+    private static TomlTable Merged(TomlTable? common, TomlTable? own, TomlTable family)
+    {
+        var merged = new TomlTable((own ?? common ?? family).Place, (own ?? common ?? family).Written);
+        foreach (var entry in (own?.Entries ?? []).Concat(common?.Entries.Where(e => own?.Find(e.Name) is null) ?? []))
+        {
+            merged.Add(entry);
+        }
+
+        return merged;
+    }
+
+    private static void CheckDesignations(TomlTable table, ProductFamily family, SheetMetal.Shop shop, Reading reading)
+    {
+        var stocked = shop.Stock.Select(s => s.Material.Designation).Distinct().ToArray();
+        if (table.Find("materials")?.Value is not TomlList list)
+        {
+            return;
+        }
+
+        for (var i = 0; i < family.Materials.Length; i++)
+        {
+            foreach (var designation in family.Materials[i].Designations.Where(d => !stocked.Contains(d)))
+            {
+                var near = Nearest.To(designation, stocked);
+                reading.Report(
+                    ((TomlTable)list.Items[i]).Find("designations")!.Value, $"materials[{i + 1}].designations",
+                    string.Join(" or ", stocked.Select(s => $"\"{s}\"")),
+                    near is null ? $"{shop.Name} has no such sheet: name what it has in stock." : $"Did you mean \"{near}\"?");
+            }
+        }
+    }
+}

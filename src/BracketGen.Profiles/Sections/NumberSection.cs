@@ -1,0 +1,81 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Toml;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary><c>[numbers]</c> of a family: part numbers and revisions.</summary>
+internal static class NumberSection
+{
+    private static readonly Key<string> Rule = new(
+        "rule", new PatternForm(), "The number of a part: letters, digits, - . _ and the words {vehicle}, {throttle_body}, {material}, {option} for the codes, {serial} for a running number.");
+
+    private static readonly Key<int> FirstSerial = Key<int>.WithDefault("first_serial", new CountForm(0, 9_999_999), "The first running number.", 1);
+
+    private static readonly Key<int> SerialDigits = Key<int>.WithDefault("serial_digits", new CountForm(1, 8), "Digits of the running number, filled up with zeros.", 4);
+
+    private static readonly Key<RevisionStyle> Revisions = Key<RevisionStyle>.WithDefault(
+        "revisions", new WordForm<RevisionStyle>(("letters", RevisionStyle.Letters), ("numbers", RevisionStyle.Numbers)),
+        "How revisions are counted: A, B, C … without those letters that are misread (I O Q S X Z), or 1, 2, 3 …",
+        RevisionStyle.Letters);
+
+    public static readonly Key<NumberRule> Numbers = new(
+        "numbers",
+        new Section<NumberRule>(
+            "a rule for part numbers", [Rule, FirstSerial, SerialDigits, Revisions],
+            v => new(v.Get(Rule), v.Get(FirstSerial), v.Get(SerialDigits), v.Get(Revisions))),
+        "How parts are numbered.");
+}
+
+/// <summary>A code in part numbers.</summary>
+internal sealed partial class CodeForm : Form<string>
+{
+    private const string Pattern = "^[A-Za-z0-9]{1,12}$";
+
+    public override string Allowed => "1 to 12 letters A to Z and digits, in quotes";
+
+    public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out string result)
+    {
+        result = (value as TomlText)?.Text;
+        if (result is not null && Code().IsMatch(result))
+        {
+            return true;
+        }
+
+        reading.Report(value, key, Allowed, "It becomes part of part numbers and folder names: no spaces, no other signs.");
+        return false;
+    }
+
+    public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = Pattern };
+
+    [GeneratedRegex("\\A[A-Za-z0-9]{1,12}\\z", RegexOptions.CultureInvariant)]
+    private static partial Regex Code();
+}
+
+/// <summary>The rule of a part number.</summary>
+internal sealed partial class PatternForm : Form<string>
+{
+    private const string Part = "([A-Za-z0-9._-]|\\{(vehicle|throttle_body|material|option|serial)\\})";
+
+    public override string Allowed => "letters A to Z, digits, - . _ and the words {vehicle} {throttle_body} {material} {option} {serial}, in quotes";
+
+    public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out string result)
+    {
+        result = (value as TomlText)?.Text;
+        if (result is { Length: <= 100 } && Rule().IsMatch(result))
+        {
+            return true;
+        }
+
+        reading.Report(value, key, Allowed, "Write it like \"SF-{vehicle}-{throttle_body}\".");
+        return false;
+    }
+
+    public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = $"^{Part}+$", ["maxLength"] = 100 };
+
+    [GeneratedRegex("\\A" + Part + "+\\z", RegexOptions.CultureInvariant)]
+    private static partial Regex Rule();
+}

@@ -1,0 +1,92 @@
+using BracketGen.TestSupport;
+
+namespace BracketGen.Design.Tests;
+
+/// <summary>The quick search against the thorough one: the bound must never lose the best bracket.</summary>
+public class QuickDesignerTests
+{
+    public static TheoryData<string> Names => Examples.Names;
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_examples_get_the_same_bracket(string name) => IsSame(Examples.Read(name));
+
+    [Fact]
+    public void Random_jobs_get_the_same_bracket()
+    {
+        int found = 0, drawn = 0, all = 0;
+        RandomJobs.Job.Check(30, job =>
+        {
+            var (quick, thorough) = IsSame(job);
+            if (!thorough.Offers.IsEmpty)
+            {
+                found++;
+                (drawn, all) = (drawn + quick.CandidateCount, all + thorough.CandidateCount);
+            }
+        });
+        Assert.True(found > 10, $"only {found} jobs had a passing bracket");
+        Assert.True(drawn < all / 4, $"{drawn} of {all} outlines drawn: nothing was gained");
+    }
+
+    [Fact]
+    public void The_bound_is_below_the_cost_of_every_candidate()
+    {
+        var compared = 0;
+        RandomJobs.Job.Check(6, job =>
+        {
+            var body = job.Body.OpeningCounterClockwise();
+            var range = job.Vehicle.Cable.OuterEnd.AdjusterRange;
+            for (var bends = 1; bends <= 2; bends++)
+            {
+                foreach (var placement in CandidateSearch.PlacementsAtMidRange(job, body, bends))
+                {
+                    var place = CandidateSearch.PlaceWith(job, body, placement);
+                    foreach (var stock in CandidateSearch.StockAllowed(job))
+                    {
+                        var any = CostBound.OfAny(
+                            body.Mount, BracketShape.MountFrame(body.Mount),
+                            StopSeat.For(job.Vehicle.Cable, job.Preferences.StopOpening, stock.Thickness), stock, bends);
+                        foreach (var draft in CandidateSearch.Drafts(job, body, placement, stock, bends))
+                        {
+                            if (BracketShape.Finish(draft) is { } bracket)
+                            {
+                                var cost = CandidateSearch.CandidateOf(job, place, bracket).Cost;
+                                double weighed = CostBound.Of(draft, place.Tension, range), light = CostBound.WithoutGive(draft, range);
+                                Assert.True(weighed <= cost, $"{weighed} over {cost}");
+                                Assert.True(light <= weighed, $"{light} over {weighed}");
+                                Assert.True(any <= light, $"{any} over {light}");
+                                compared++;
+                            }
+                        }
+                    }
+                }
+            }
+        });
+        Assert.True(compared > 500, $"only {compared} brackets compared");
+    }
+
+    private static (Solution Quick, Solution Thorough) IsSame(Job job)
+    {
+        Solution quick = QuickDesigner.Solve(job), thorough = Designer.Solve(job);
+        Assert.Equal(thorough.Passes, quick.Passes);
+        Assert.Equal(thorough.Bracket is null, quick.Bracket is null);
+        if (thorough.Bracket is { } bracket)
+        {
+            Assert.Equal(bracket.Flat, quick.Bracket!.Flat);
+            Assert.Equal(bracket.Stock, quick.Bracket.Stock);
+            Assert.Equal(thorough.Placement, quick.Placement);
+        }
+
+        // Distances are told more coarsely, never too large, and never on the other side of their limit.
+        foreach (var (a, b) in thorough.Checks.Zip(quick.Checks))
+        {
+            Assert.Equal(a.Id, b.Id);
+            if (a.Kind != CheckKind.Advice && !a.Id.StartsWith("probability-", StringComparison.Ordinal))
+            {
+                Assert.Equal(a.Passes, b.Passes);
+            }
+        }
+
+        return (quick, thorough);
+    }
+}

@@ -1,0 +1,132 @@
+using System.Text;
+using BracketGen.Profiles.Family;
+
+namespace BracketGen.Line.Tests;
+
+/// <summary>Part numbers, revisions and the register.</summary>
+public class NumberingTests
+{
+    // ASME Y14.35 leaves out I, O, Q, S, X and Z (from memory of the standard); after Y comes AA.
+    [Theory]
+    [InlineData("A", "B")]
+    [InlineData("H", "J")]
+    [InlineData("N", "P")]
+    [InlineData("P", "R")]
+    [InlineData("R", "T")]
+    [InlineData("W", "Y")]
+    [InlineData("Y", "AA")]
+    [InlineData("AY", "BA")]
+    [InlineData("YY", "AAA")]
+    [InlineData("I", null)]
+    [InlineData("", null)]
+    public void Letters_follow_each_other(string revision, string? next) => Assert.Equal(next, Revision.Next(RevisionStyle.Letters, revision));
+
+    [Theory]
+    [InlineData("1", "2")]
+    [InlineData("9", "10")]
+    [InlineData("A", null)]
+    [InlineData("-1", null)]
+    public void Numbers_follow_each_other(string revision, string? next) => Assert.Equal(next, Revision.Next(RevisionStyle.Numbers, revision));
+
+    [Fact]
+    public void Numbers_follow_the_shops_rule()
+    {
+        var family = Estuary.Read();
+        var combinations = FamilyCombinations.Of(family);
+        Assert.Equal(26, combinations.Offered.Length);
+        Assert.Equal(4, combinations.Excluded.Length);
+        var plan = NumberPlan.Of(family.Family.Name, family.Family.Numbers, combinations.Offered, Register.Empty(family.Family.Name)).Plan!;
+        Assert.Equal("SF-DUNA58-S", plan.NumberOf(combinations.Offered[0]));
+        Assert.Equal(combinations.Offered.Length, combinations.Offered.Select(plan.NumberOf).Distinct().Count());
+        var counted = NumberPlan.Of("n", new("E{serial}", 7, 3, RevisionStyle.Numbers), combinations.Offered, Register.Empty("n")).Plan!;
+        Assert.Equal("E007", counted.NumberOf(combinations.Offered[0]));
+        Assert.Equal("E032", counted.NumberOf(combinations.Offered[^1]));
+        Assert.Equal("1", counted.RevisionOf(combinations.Offered[0], "x"));
+    }
+
+    [Fact]
+    public void Running_numbers_that_were_given_out_stay_when_the_line_grows()
+    {
+        var rule = new NumberRule("E{serial}", 1, 3, RevisionStyle.Letters);
+        var offered = FamilyCombinations.Of(Estuary.Read(Estuary.WithSmall)).Offered;
+        var register = Register.Empty("n").With([Entry(offered[2], "E003", 3), Entry(offered[4], "E005", 5)], []);
+        var plan = NumberPlan.Of("n", rule, offered, register).Plan!;
+        Assert.Equal(["E006", "E007", "E003", "E008", "E005", "E009"], offered.Select(plan.NumberOf));
+    }
+
+    [Fact]
+    public void Conflicts_are_told_and_nothing_is_numbered()
+    {
+        var rule = new NumberRule("SF-{vehicle}-{throttle_body}", 1, 3, RevisionStyle.Letters);
+        var offered = FamilyCombinations.Of(Estuary.Read(Estuary.WithSmall)).Offered;
+        string Conflict(Register register, NumberRule? other = null)
+        {
+            var (plan, conflicts) = NumberPlan.Of("n", other ?? rule, offered, register);
+            Assert.Null(plan);
+            return string.Join('\n', conflicts);
+        }
+
+        Assert.Contains("is that of the line «m»", Conflict(Register.Empty("m")));
+        Assert.Contains("given to another", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-PLV-A58", null) with { Combination = "another" }], [])));
+        Assert.Contains("given to another", Conflict(Register.Empty("n").With([Entry(offered[0], "sf-plv-a58", null) with { Combination = "another" }], [])));
+        Assert.Contains("by the rule it would now be SF-PLV-A58", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-1", null)], [])));
+        Assert.Contains("was «Heron", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-PLV-A58", null) with { Names = "Heron, Alder 58, steel" }], [])));
+        Assert.Contains("revision I", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-PLV-A58", null) with { Revision = "I" }], [])));
+        Assert.Contains("and of PLV-A58-S", Conflict(Register.Empty("n"), rule with { Pattern = "SF-{vehicle}" }));
+    }
+
+    [Fact]
+    public void The_register_comes_back_as_it_was_and_only_grows()
+    {
+        var offered = FamilyCombinations.Of(Estuary.Read(Estuary.WithSmall)).Offered;
+        var source = new Source("vehicle PLV", "abc", [new("a.b", "1"), new("c", "«x» \"y\"\n")]);
+        var one = Register.Empty("Ästuar <1>").With([Entry(offered[0], "P1", 1)], [source]);
+        var two = one.With([Entry(offered[0], "P1", 1) with { Revision = "B", Differences = ["c: 1, now 2"] }], [source]);
+        var (read, problem) = Register.Parse(two.Bytes);
+        Assert.Null(problem);
+        Assert.Equal(two.Bytes, read!.Bytes);
+        Assert.True(two.Bytes.AsSpan().StartsWith(one.Bytes));
+        Assert.Equal("Ästuar <1>", read.Family);
+        Assert.Equal(["A", "B"], read.Revisions.Select(r => r.Revision));
+        Assert.Equal("B", read.Latest[offered[0].Key].Revision);
+        Assert.Equal(source.Facts.AsEnumerable(), read.SourceOf("abc")!.Facts.AsEnumerable());
+        Assert.Equal(["c: 1, now 2"], read.Revisions[1].Differences.AsEnumerable());
+        Assert.Equal(one.Revisions[0].Facts.AsEnumerable(), read.Revisions[0].Facts.AsEnumerable());
+    }
+
+    [Theory]
+    [InlineData("", "no end")]
+    [InlineData("{}\n", "line 1")]
+    [InlineData("{\"register\":\"n\",\"version\":1}\n{\"part\":\"P\"}\n", "line 2: it is neither")]
+    [InlineData("{\"register\":\"n\",\"version\":1}\nrubbish\n", "line 2: it cannot be read")]
+    [InlineData("{\"register\":\"n\",\"version\":1}\n{\"part\":\"P\",\"rev", "no end")]
+    [InlineData("{\"register\":\"n\",\"version\":9}\n", "line 1")]
+    public void A_damaged_register_is_told(string text, string problem) => Assert.Contains(problem, Register.Parse(Encoding.UTF8.GetBytes(text)).Problem);
+
+    [Fact]
+    public void A_revision_is_given_out_once_only()
+    {
+        var offered = FamilyCombinations.Of(Estuary.Read(Estuary.WithSmall)).Offered;
+        var entry = Entry(offered[0], "P1", 1);
+        Assert.Contains("line 3: P1 revision A is given out a second time", Register.Parse(Register.Empty("n").With([entry, entry], []).Bytes).Problem);
+        Assert.Contains("has the number P1 already", Register.Parse(Register.Empty("n").With([entry, entry with { PartNumber = "P2", Revision = "B" }], []).Bytes).Problem);
+        Assert.Contains("second time", Register.Parse(Register.Empty("n").With([entry, entry with { Combination = "other" }], []).Bytes).Problem);
+    }
+
+    [Fact]
+    public void A_register_that_was_changed_meanwhile_is_not_written_over()
+    {
+        using var rig = new LineRig();
+        var path = Path.Combine(rig.Folder, "deep", "register.jsonl");
+        var before = RegisterFile.Read(path, "n").Register!;
+        var offered = FamilyCombinations.Of(Estuary.Read(Estuary.WithSmall)).Offered;
+        var now = before.With([Entry(offered[0], "P1", 1)], []);
+        Assert.Null(RegisterFile.Write(path, before, now));
+        Assert.Equal(now.Bytes, File.ReadAllBytes(path));
+        Assert.Contains("changed while", RegisterFile.Write(path, before, before.With([Entry(offered[1], "P2", 2)], [])));
+        Assert.Equal(now.Bytes, File.ReadAllBytes(path));
+    }
+
+    private static RegisteredRevision Entry(Combination combination, string number, int? serial) =>
+        new(number, "A", combination.Key, combination.Title, serial, "f", [new("sheet", "S235JR, 3 mm")], ["abc"], []);
+}

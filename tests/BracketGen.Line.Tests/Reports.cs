@@ -1,0 +1,16 @@
+using System.Collections.Immutable;
+
+namespace BracketGen.Line.Tests;
+
+/// <summary>The report of a line that was made in a rig.</summary>
+internal static class Reports
+{
+    public static LineReport Of(LineRig rig, LineRig.Run run)
+    {
+        var combinations = FamilyCombinations.Of(run.Family);
+        ImmutableArray<Made> made = [.. run.Made.Select(m => m!)];
+        var selection = FewestParts.Of(run.Family, LineParts.Of(run.Family, run.Offered, made), 2);
+        var plan = run.Family.Family.Cutting;
+        return new(run.Family, combinations, made, selection, CuttingPlanner.Of(selection, CuttingOrder.OfAll(selection, plan), plan, 1), rig.Register);
+    }
+}
