@@ -32,8 +32,11 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
             ? dxf.Write(FlatPatternDxf.ComposeCompensated(same, solution.Job, path, warnings))
             : null);
 
-        Add(DrawingFile, solution.Bracket is not null ? DrawingPdf(solution, choices) : null);
-        Add(SetupFile, solution.Bracket is not null ? SetupPdf(solution) : null);
+        var options = new DrawingOptions { Format = choices.Paper, WithKerfCompensated = choices.CutPath is not null };
+        Add(DrawingFile, solution.Bracket is not null ? Pdf(solution, BracketDrawing.Compose(solution, options), "") : null);
+        Add(SetupFile, solution.Bracket is not null
+            ? Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), "set-up sheet, ")
+            : null);
         Add(ResultFile, ResultJson.Write(solution, accepted));
         return new(written, withheld);
 
@@ -49,12 +52,6 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
             }
         }
     }
-
-    private static byte[] DrawingPdf(Solution solution, FileChoices choices) =>
-        Pdf(solution, BracketDrawing.Compose(solution, new() { WithKerfCompensated = choices.CutPath is not null }), "");
-
-    private static byte[] SetupPdf(Solution solution) => Pdf(
-        solution, SetupSheet.Compose(solution, solution.Job.Units == LengthUnit.Inch ? PageFormat.AnsiA : PageFormat.A4), "set-up sheet, ");
 
     private static byte[] Pdf(Solution solution, IReadOnlyList<SheetPage> pages, string kind)
     {

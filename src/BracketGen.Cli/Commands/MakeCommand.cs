@@ -3,6 +3,7 @@ using System.Globalization;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
 using BracketGen.SheetMetal;
 
@@ -47,13 +48,18 @@ internal static class MakeCommand
         {
             Description = $"Write also {JobFiles.KerfFile}: the way of the beam's middle, half the shop's kerf off the finished edge, for machines that cannot do it themselves.",
         };
+        var paper = new Option<string?>("--paper")
+        {
+            Description = "Sheet of the drawing: A3, A4, or B (17 x 11 inches), A (8.5 x 11 inches); stands before the job's own.",
+        };
+        paper.AcceptOnlyFromAmong("A3", "A4", "B", "A");
         var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template and result.\n\n{ExitCode.Help}")
         {
-            job, into, accept, date, choice, dxf, kerf,
+            job, into, accept, date, choice, paper, dxf, kerf,
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(into), parsed.GetValue(accept) ?? [],
-            parsed.GetValue(date) is { } text ? ParseDate(text) : null, parsed.GetValue(choice),
+            parsed.GetValue(date) is { } text ? ParseDate(text) : null, parsed.GetValue(choice), FormatOf(parsed.GetValue(paper)),
             parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, parsed.GetValue(kerf)));
         return command;
     }
@@ -61,7 +67,16 @@ internal static class MakeCommand
     private static DateOnly? ParseDate(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 
-    private static int Run(FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, DxfVersion dxf, bool compensated)
+    private static PageFormat? FormatOf(string? paper) => paper switch
+    {
+        "A3" => PageFormat.A3,
+        "A4" => PageFormat.A4,
+        "B" => PageFormat.AnsiB,
+        "A" => PageFormat.AnsiA,
+        _ => null,
+    };
+
+    private static int Run(FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, PageFormat? paper, DxfVersion dxf, bool compensated)
     {
         if (JobInput.Read(file) is not { } job)
         {
@@ -106,7 +121,7 @@ internal static class MakeCommand
         }
 
         var folder = Path.Combine(into.ToString(), Path.GetFileNameWithoutExtension(file.Name));
-        var files = JobFiles.Of(solution, accepted, new(dxf, path));
+        var files = JobFiles.Of(solution, accepted, new(dxf, paper, path));
         try
         {
             OutputFolder.Write(folder, files.Written, files.Withheld);
