@@ -1,9 +1,11 @@
 using BracketGen.Design;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Result;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
+using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Brep;
 
 namespace BracketGen.Cli;
 
@@ -14,43 +16,42 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
 {
     public const string CutFile = "flat-pattern.dxf", KerfFile = "flat-pattern-kerf.dxf";
 
-    private const string DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf", ResultFile = "result.json";
+    private const string DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf", ResultFile = "result.json", ReportFile = "report.html";
 
-    /// <summary>The files of <paramref name="solution"/>; cut files only where no failed safety check is left unaccepted.</summary>
+    private const string StepFile = "solid.step", GlbFile = "solid.glb", StlFile = "solid.stl";
+
+    private static readonly string[] All = [CutFile, KerfFile, StepFile, DrawingFile, SetupFile, GlbFile, StlFile, ReportFile, ResultFile];
+
+    /// <summary>The files of <paramref name="solution"/>; those to make the bracket from only where no failed safety check is left unaccepted.</summary>
     public static JobFiles Of(Solution solution, IReadOnlyList<string> accepted, FileChoices choices)
     {
-        var written = new List<(string, byte[])>();
-        var withheld = new List<string>();
-        var mayBeCut = solution.Dangers.All(d => accepted.Contains(d.Id));
-        var dxf = new DxfWriter(choices.Dxf);
-        string[] warnings = [.. solution.Dangers.Select(d =>
-            $"SAFETY CHECK FAILED: {d.Title}: {CheckText.Value(d, solution.Job.Units)}, {CheckText.Limit(d, solution.Job.Units)}")];
-        Add(CutFile, solution.Bracket is { } bracket && mayBeCut
-            ? dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, warnings))
-            : null);
-        Add(KerfFile, solution.Bracket is { } same && mayBeCut && choices.CutPath is { } path
-            ? dxf.Write(FlatPatternDxf.ComposeCompensated(same, solution.Job, path, warnings))
-            : null);
-
-        var options = new DrawingOptions { Format = choices.Paper, WithKerfCompensated = choices.CutPath is not null };
-        Add(DrawingFile, solution.Bracket is not null ? Pdf(solution, BracketDrawing.Compose(solution, options), "") : null);
-        Add(SetupFile, solution.Bracket is not null
-            ? Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), "set-up sheet, ")
-            : null);
-        Add(ResultFile, ResultJson.Write(solution, accepted));
-        return new(written, withheld);
-
-        void Add(string name, byte[]? bytes)
+        var written = new List<(string Name, byte[] Bytes)>();
+        if (solution.Bracket is { } bracket)
         {
-            if (bytes is not null)
+            var info = SolidInfo.Of(solution);
+            if (solution.Dangers.All(d => accepted.Contains(d.Id)))
             {
-                written.Add((name, bytes));
+                var dxf = new DxfWriter(choices.Dxf);
+                written.Add((CutFile, dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, info.Warnings))));
+                if (choices.CutPath is { } path)
+                {
+                    written.Add((KerfFile, dxf.Write(FlatPatternDxf.ComposeCompensated(bracket, solution.Job, path, info.Warnings))));
+                }
+
+                written.Add((StepFile, StepWriter.Write(FoldedBrep.Of(bracket.Folded), info)));
             }
-            else
-            {
-                withheld.Add(name);
-            }
+
+            var options = new DrawingOptions { Format = choices.Paper, WithKerfCompensated = choices.CutPath is not null };
+            written.Add((DrawingFile, Pdf(solution, BracketDrawing.Compose(solution, options), "")));
+            written.Add((SetupFile, Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), "set-up sheet, ")));
+            var mesh = FoldedMesh.Of(bracket.Folded);
+            written.Add((GlbFile, GlbWriter.Write(mesh, info)));
+            written.Add((StlFile, StlWriter.Write(mesh, info)));
         }
+
+        written.Add((ReportFile, JobReport.Write(solution, accepted)));
+        written.Add((ResultFile, ResultJson.Write(solution, accepted)));
+        return new(written, [.. All.Except(written.Select(w => w.Name))]);
     }
 
     private static byte[] Pdf(Solution solution, IReadOnlyList<SheetPage> pages, string kind)

@@ -11,32 +11,46 @@ public static class Designer
     /// <summary>Solves <paramref name="job"/>: the best bracket that passes every check, or the one that fails least.</summary>
     /// <param name="job">The job.</param>
     /// <param name="choice">Number of the offer to take, 1 for the best; the last one where there are not so many.</param>
-    public static Solution Solve(Job job, int choice = 1)
+    /// <param name="strength">How finely the brackets are meshed to see whether they bend, shake or crack; null where that is not looked at.</param>
+    public static Solution Solve(Job job, int choice = 1, StrengthDetail? strength = null)
     {
         var body = job.Body.OpeningCounterClockwise();
         var mirrored = job.Body.Opens == OpeningSense.Clockwise;
         var candidates = CandidateSearch.All(job, body);
         IEnumerable<Check> InSpace(Candidate c) => BracketChecks.InSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences);
         bool Fits(Candidate c) => BracketChecks.FitsInSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences);
-        var offers = Ranking.Of(candidates, InSpace, Fits);
+        Offer? Verify(Candidate c) => Ranking.Verify(c, InSpace, Fits);
+        var offers = Ranking.Of(candidates, Verify);
+        var proven = ImmutableArray<ProvenOffer>.Empty;
+        var cheapest = offers.FirstOrDefault();
+        if (strength is not null && offers.Length > 0)
+        {
+            proven = StrongOffers.Of(job, offers, candidates, Verify, strength);
+            offers = proven[0].IsStrong ? [.. proven.Select(p => p.Offer)] : [];
+        }
+
         var number = Math.Clamp(choice, 1, Math.Max(1, offers.Length));
-        var taken = offers.Length > 0 ? offers[number - 1] : LeastFaulty(candidates, InSpace);
+        var taken = offers.Length > 0 ? offers[number - 1] : proven.Length > 0 ? proven[0].Offer : LeastFaulty(candidates, InSpace);
+        var proof = proven.Length > 0 ? proven[number - 1]
+            : strength is not null && taken is not null ? StrongOffers.Prove(job, taken, strength) : null;
         var travel = taken?.Candidate.Travel ?? NominalTravel(job, body);
         var checks = taken?.Checks ?? [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job, body)];
-        var mechanism = MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket);
+        var mechanism = proof?.Mechanism ?? MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket);
         return new()
         {
             Job = job,
             Mechanism = mechanism,
+            Strength = proof?.Strength,
             Travel = travel,
             Placement = mirrored ? taken?.Candidate.Placement.Mirrored() : taken?.Candidate.Placement,
             Bracket = mirrored ? taken?.Candidate.Bracket.Mirrored() : taken?.Candidate.Bracket,
-            Checks = [.. checks, .. mechanism.Checks],
+            Checks = [.. checks, .. mechanism.Checks, .. proof?.Strength.Checks ?? []],
             Remedy = TravelRemedy.For(travel, job.Preferences.OverTravelReserve),
             CandidateCount = candidates.Count,
             Offers = offers,
+            Weak = offers.IsEmpty ? proven : [],
             Choice = number,
-            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, candidates.Count, job.Units) : [],
+            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, candidates.Count, job.Units, offers[0].Candidate == cheapest!.Candidate ? null : cheapest) : [],
         };
     }
 

@@ -19,6 +19,9 @@ public sealed record Solution
     /// <summary>The whole mechanism at that stop; null only where nobody asked for it.</summary>
     public MechanismReport? Mechanism { get; init; }
 
+    /// <summary>Whether the bracket bends, shakes or cracks; null where that was not looked at, and where there is no bracket.</summary>
+    public StrengthReport? Strength { get; init; }
+
     /// <summary>Where the stop is; null where no bracket could be shaped.</summary>
     public required StopPlacement? Placement { get; init; }
 
@@ -36,6 +39,9 @@ public sealed record Solution
 
     /// <summary>The passing brackets worth offering, the best first, in the frame opening counter-clockwise; empty where none passes.</summary>
     public ImmutableArray<Offer> Offers { get; init; } = [];
+
+    /// <summary>Where none is strong enough: the brackets that pass every other check; otherwise empty.</summary>
+    public ImmutableArray<ProvenOffer> Weak { get; init; } = [];
 
     /// <summary>Number of the offer this solution takes, counted from 1.</summary>
     public int Choice { get; init; } = 1;

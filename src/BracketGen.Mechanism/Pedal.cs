@@ -17,6 +17,10 @@ public sealed record Pedal(Measured AvailablePull, double LeverRatio)
     /// </summary>
     public Measured PadLoad { get; init; }
 
+    /// <summary>Foot force (N) of somebody who stamps on the pedal: the most that the cable is ever asked to carry.</summary>
+    /// <remarks>Default 890 N: the largest force of a pilot's foot that CS 23.397 has controls designed for (200 lbf; from memory).</remarks>
+    public double ProofForce { get; init; } = 890;
+
     /// <summary>The lever: the table where there is one.</summary>
     public PedalLever Lever => Table is { } table ? table : new ConstantLever(LeverRatio, AvailablePull.Value * LeverRatio);
 

@@ -29,6 +29,9 @@ public sealed record FoldedPart
     /// <summary>Outer rim of the seat that carries the load, in the flat pattern.</summary>
     public required Disc Seat { get; init; }
 
+    /// <summary>Mass that is fixed to the seat and swings with it (tonne).</summary>
+    public double SeatMass { get; init; }
+
     /// <summary>Meshes the flat pattern.</summary>
     /// <param name="size">Edge length away from holes and bends (mm).</param>
     /// <param name="holeSize">Edge length at holes, washers and the seat (mm).</param>
@@ -57,7 +60,11 @@ public sealed record FoldedPart
         }
 
         var clamped = Washers.SelectMany(w => flat.NodesInRing(w.Centre, 0, w.Radius)).Distinct().Order();
-        var model = new ShellModel(ShellMesh.Fold(flat, MiddleSurface), Thickness, Material, Held.Clamped(clamped));
+        var model = new ShellModel(ShellMesh.Fold(flat, MiddleSurface), Thickness, Material, Held.Clamped(clamped))
+        {
+            // Shared out as a force would be, so that its centre is the seat's.
+            Masses = SeatMass > 0 ? [.. SeatLoad.Spread(flat, Seat, new(SeatMass, 0, 0)).Select(l => new PointMass(l.Node, l.Force.X))] : [],
+        };
         return new(this, flat, model, ShellSystem.Factorise(model));
     }
 

@@ -11,4 +11,8 @@ public sealed record SeatResponse(Vector3 Force, Vector3 SeatDeflection, StaticS
 {
     /// <summary>How far the seat gives way along the force (mm): what is lost of the wire's pull.</summary>
     public double AlongForce => SeatDeflection.Dot(Force.Unit);
+
+    /// <summary>The answer to a force <paramref name="factor"/> times as large, by proportion.</summary>
+    /// <param name="factor">Zero or more.</param>
+    public SeatResponse Times(double factor) => new(factor * Force, factor * SeatDeflection, Solution.Times(factor));
 }

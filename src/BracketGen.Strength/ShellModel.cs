@@ -43,4 +43,7 @@ public sealed record ShellModel
 
     /// <summary>What is held.</summary>
     public ImmutableArray<Held> Held { get; }
+
+    /// <summary>What hangs on it and swings with it; adds nothing to its stiffness.</summary>
+    public ImmutableArray<PointMass> Masses { get; init; } = [];
 }

@@ -125,6 +125,11 @@ public sealed class ShellSystem
             mass.Add(t, m);
         }
 
+        foreach (var point in _model.Masses)
+        {
+            mass.AddToDisplacements(point.Node, point.Mass);
+        }
+
         var (values, vectors) = BlockLanczos.Lowest(_factor, mass.Without(_held, 0), count);
         return [.. values.Select((v, i) => ToMode(Math.Sqrt(v) / (2 * Math.PI), vectors[i]))];
     }

@@ -15,6 +15,14 @@ public sealed record StaticSolution(
     ImmutableArray<NodeStress> Stresses,
     ImmutableArray<NodalLoad> Reactions)
 {
+    /// <summary>The answer to the same loads <paramref name="factor"/> times as large, where nothing was displaced but by them.</summary>
+    /// <param name="factor">Zero or more.</param>
+    public StaticSolution Times(double factor) => new(
+        [.. Displacements.Select(d => factor * d)],
+        [.. Rotations.Select(r => factor * r)],
+        [.. Stresses.Select(s => new NodeStress(factor * s.Top, factor * s.Bottom))],
+        [.. Reactions.Select(r => new NodalLoad(r.Node, factor * r.Force, factor * r.Moment))]);
+
     /// <summary>The largest von Mises stress of any node on either surface (MPa).</summary>
     public double LargestStress => Stresses[MostStressed].Largest;
 

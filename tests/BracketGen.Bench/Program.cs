@@ -3,6 +3,7 @@ using BracketGen.Bench;
 
 // dotnet run -c Release --project tests/BracketGen.Bench -- COMMAND
 //   main-job [PROGRAM]     the published program from command to files, whole processes; publishes it unless given its path
+//   search                 one job's search and its growth with candidates
 //   strength-tables        convergence tables and growth of docs/strength.md, to standard output
 //   strength-growth        only the growth with nodes
 //   strength-deck FILE     the L-bracket as a CalculiX deck
@@ -13,6 +14,9 @@ switch (args)
         return MainJob.Run(Console.Out, null);
     case ["main-job", var program]:
         return MainJob.Run(Console.Out, Path.GetFullPath(program));
+    case ["search"]:
+        SearchTables.Write(Console.Out);
+        break;
     case ["strength-tables"]:
         StrengthTables.Write(Console.Out);
         break;

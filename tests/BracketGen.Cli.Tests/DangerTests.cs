@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 
 namespace BracketGen.Cli.Tests;
@@ -13,16 +14,23 @@ public class DangerTests
         using var place = new Workplace();
         Assert.Equal(ExitCode.Pass, place.Make(Job).ExitCode);
         Assert.True(File.Exists(place.Made(Job, Workplace.CutFile)));
+        Assert.True(File.Exists(place.Made(Job, Workplace.StepFile)));
 
         TakeASpring(place);
         var result = place.Make(Job);
         Assert.Equal(ExitCode.CheckFailed, result.ExitCode);
-        Assert.Equal([$"{Job}/{Workplace.DrawingFile}", $"{Job}/{Workplace.ResultFile}", $"{Job}/{Workplace.SetupFile}"], place.OutputFiles());
+        Assert.Equal(Workplace.Files.Except([Workplace.CutFile, Workplace.StepFile]).Select(f => $"{Job}/{f}"), place.OutputFiles());
         Assert.Contains("The cut file was NOT written", result.Output, StringComparison.Ordinal);
         Assert.Contains($"--accept-danger {Danger}", result.Output, StringComparison.Ordinal);
         Assert.Contains($"DANGER, {Danger}:", result.Output, StringComparison.Ordinal);
         Assert.DoesNotContain(Workplace.CutFile, result.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain(Workplace.StepFile, result.Output, StringComparison.Ordinal);
         WarnsInLargeType(place);
+
+        // The model for looking says it too, and the one for printing in the 80 bytes that its format has for words.
+        Assert.Contains("SAFETY CHECK FAILED: Return springs", File.ReadAllText(place.Made(Job, Workplace.GlbFile)), StringComparison.Ordinal);
+        Assert.Contains("SAFETY CHECK FAILED", Encoding.ASCII.GetString(File.ReadAllBytes(place.Made(Job, Workplace.StlFile)), 0, 80), StringComparison.Ordinal);
+        Assert.Contains("The cut file is withheld", File.ReadAllText(place.Made(Job, Workplace.ReportFile)), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -38,7 +46,12 @@ public class DangerTests
         var dxf = File.ReadAllText(place.Made(Job, Workplace.CutFile));
         var head = dxf[..dxf.IndexOf("SECTION", StringComparison.Ordinal)];
         Assert.Contains("999\nSAFETY CHECK FAILED: Return springs", head, StringComparison.Ordinal);
+
+        // In the STEP file, in its head and in the description of the product.
+        var step = File.ReadAllText(place.Made(Job, Workplace.StepFile));
+        Assert.Equal(2, step.Split("SAFETY CHECK FAILED: Return springs").Length - 1);
         WarnsInLargeType(place);
+        Assert.Contains("It was accepted by name", File.ReadAllText(place.Made(Job, Workplace.ReportFile)), StringComparison.Ordinal);
         using var json = JsonDocument.Parse(File.ReadAllBytes(place.Made(Job, Workplace.ResultFile)));
         Assert.Equal([Danger], json.RootElement.GetProperty("allowedByName").EnumerateArray().Select(e => e.GetString()));
         Assert.Equal("fail", json.RootElement.GetProperty("verdict").GetString());

@@ -13,7 +13,7 @@ public class ExampleRunTests(ExampleOutputs outputs)
     [Theory]
     [MemberData(nameof(Jobs))]
     public void Every_file_is_there_and_nothing_else(string job) => Assert.Equal(
-        [$"{job}/{Workplace.DrawingFile}", $"{job}/{Workplace.CutFile}", $"{job}/{Workplace.ResultFile}", $"{job}/{Workplace.SetupFile}"],
+        Workplace.Files.Select(f => $"{job}/{f}"),
         outputs.Files().Where(f => f.StartsWith(job + "/", StringComparison.Ordinal)));
 
     [Theory]
@@ -43,7 +43,7 @@ public class ExampleRunTests(ExampleOutputs outputs)
     [MemberData(nameof(Jobs))]
     public void Every_file_is_named_on_the_screen(string job)
     {
-        foreach (var file in new[] { Workplace.CutFile, Workplace.DrawingFile, Workplace.SetupFile, Workplace.ResultFile })
+        foreach (var file in Workplace.Files)
         {
             Assert.Contains($"  wrote {outputs.PathOf(job, file)}\n", outputs.Results[job].Output, StringComparison.Ordinal);
         }

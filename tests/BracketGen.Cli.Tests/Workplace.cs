@@ -5,7 +5,13 @@ namespace BracketGen.Cli.Tests;
 /// <summary>A folder of its own with a copy of the profiles that ship with the program; gone after the test.</summary>
 internal sealed class Workplace : IDisposable
 {
-    public const string CutFile = "flat-pattern.dxf", KerfFile = "flat-pattern-kerf.dxf", DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf", ResultFile = "result.json";
+    public const string CutFile = "flat-pattern.dxf", KerfFile = "flat-pattern-kerf.dxf", DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf",
+        ResultFile = "result.json", ReportFile = "report.html";
+
+    public const string StepFile = "solid.step", GlbFile = "solid.glb", StlFile = "solid.stl";
+
+    /// <summary>Every file of a job that has a bracket, by name.</summary>
+    public static readonly string[] Files = [DrawingFile, CutFile, ReportFile, ResultFile, SetupFile, GlbFile, StepFile, StlFile];
 
     private readonly string _folder = Directory.CreateTempSubdirectory("bracketgen-cli-").FullName;
 
@@ -36,8 +42,11 @@ internal sealed class Workplace : IDisposable
     /// <summary>Full path of a file that the program makes for a job.</summary>
     public string Made(string job, string file) => PathOf("output", job, file);
 
-    /// <summary>Runs <c>make</c> on a job.</summary>
-    public ToolResult Make(string job, params string[] options) => BracketGenProgram.Run(["make", Job(job), "--into", Output, .. options]);
+    /// <summary>Runs <c>make</c> on a job, strength left out: most tests look at something else, and are the quicker for it.</summary>
+    public ToolResult Make(string job, params string[] options) => MakeStrong(job, ["--skip-strength", .. options]);
+
+    /// <summary>Runs <c>make</c> on a job as a user does.</summary>
+    public ToolResult MakeStrong(string job, params string[] options) => BracketGenProgram.Run(["make", Job(job), "--into", Output, .. options]);
 
     /// <summary>Replaces a text that must be there in one of the copied profiles.</summary>
     public void Edit(string profile, string old, string replacement)

@@ -44,7 +44,7 @@ public class FoldBackTests
     }
 
     // NetTopologySuite, which knows nothing of how the outline was drawn, finds a simple polygon whose flanges do not overlap.
-    private static void KeepsFlangesApart(Bracket bracket)
+    internal static void KeepsFlangesApart(Bracket bracket)
     {
         var blank = Polygon(bracket.Flat.Blank.Outline);
         Assert.True(blank.IsValid);

@@ -44,4 +44,29 @@ public sealed class VibrationTests
         var theory = 1.87510 * 1.87510 / (2 * Math.PI * length * length) * Math.Sqrt(210000 * depth * depth / 12 / 7.85e-9);
         Assert.InRange(mode.Frequency / theory, 0.995, 1.005);
     }
+
+    [Theory]
+    [InlineData(1, 1.2479)]
+    [InlineData(0.2, 1.6164)]
+    public void MassAtTheTipSlowsTheBeamDown(double ratio, double published)
+    {
+        // Cantilever with a point mass of so many times its own: 1 + cos β cosh β + r β (cos β sinh β - sin β cosh β) = 0
+        // (R. D. Blevins, Formulas for Natural Frequency and Mode Shape, 1979, table 8-8; the roots from the equation itself).
+        double Equation(double b) => 1 + Math.Cos(b) * Math.Cosh(b) + ratio * b * (Math.Cos(b) * Math.Sinh(b) - Math.Sin(b) * Math.Cosh(b));
+        Assert.True(Equation(published - 1e-4) > 0 && Equation(published + 1e-4) < 0);
+
+        const double length = 500, depth = 10, thickness = 5, density = 7.85e-9;
+        var flat = Grid.Rectangle(length, depth, 100, 4);
+        var held = Held.Clamped(flat.Where(p => p.X == 0)).AddRange(
+            flat.Where(p => p.X > 0).SelectMany(n => new[] { new Held(n, Freedom.Z), new Held(n, Freedom.AboutX), new Held(n, Freedom.AboutY) }));
+        var tip = flat.Where(p => p.X == length).ToList();
+        var mass = ratio * length * depth * thickness * density;
+        var model = new ShellModel(flat.Flat(), thickness, new(210000, 0, density), held)
+        {
+            Masses = [.. Grid.EdgeLoad(tip, new(mass, 0, 0)).Select(l => new PointMass(l.Node, l.Force.X))],
+        };
+        var found = ShellSystem.Factorise(model).LowestModes(1)[0].Frequency;
+        var theory = published * published / (2 * Math.PI * length * length) * Math.Sqrt(210000 * depth * depth / 12 / density);
+        Assert.InRange(found / theory, 0.995, 1.005);
+    }
 }

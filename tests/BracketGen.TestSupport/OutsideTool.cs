@@ -49,15 +49,16 @@ public sealed class OutsideTool
         throw new UnreachableException();
     }
 
-    /// <summary>A Node that finds <paramref name="package"/> among the readers' packages (tests/readers).</summary>
-    public static OutsideTool RequireNode(string package)
+    /// <summary>A Node.js beside which <paramref name="packages"/> of tests/readers are installed.</summary>
+    public static OutsideTool RequireNode(params string[] packages)
     {
-        if (!Directory.Exists(RepositoryRoot.PathOf("tests", "readers", "node_modules", package)))
+        var missing = packages.FirstOrDefault(p => !Directory.Exists(RepositoryRoot.PathOf("tests", "readers", "node_modules", p)));
+        if (missing is not null)
         {
-            Missing($"This test needs the package {package}: run «npm ci» in tests/readers.");
+            Missing($"This test needs {missing}: run «npm ci --ignore-scripts» in tests/readers.");
         }
 
-        return Require("node", "nodejs");
+        return Require("node");
     }
 
     /// <summary>Runs it to its end and returns what it said.</summary>

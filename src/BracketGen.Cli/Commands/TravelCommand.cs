@@ -25,7 +25,7 @@ internal static class TravelCommand
             return ExitCode.BadInput;
         }
 
-        var study = TravelStudy.Of(job, Samples);
+        var study = TravelStudy.Of(job, Samples, StrengthDetail.Usual);
         TravelTable.Print(Console.Out, job, study.Travel, study.Remedy);
         MechanismTable.Print(Console.Out, job, study.Mechanism);
         CheckTable.Print(Console.Out, study.Checks, job.Units);

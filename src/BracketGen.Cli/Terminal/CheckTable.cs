@@ -12,7 +12,7 @@ internal static class CheckTable
         var rows = new List<string[]> { new[] { "", "check", "", "value", "limit", "margin" } };
         rows.AddRange(checks.Select(c => new[]
         {
-            Mark(c), c.Id, c.Title, CheckText.Value(c, units), CheckText.Limit(c, units), CheckText.Margin(c, units),
+            VerdictText.Mark(c), c.Id, c.Title, CheckText.Value(c, units), CheckText.Limit(c, units), CheckText.Margin(c, units),
         }));
         TextTable.Print(output, rows);
         output.WriteLine();
@@ -27,17 +27,6 @@ internal static class CheckTable
             output.WriteLine($"  {head}, {check.Id}: {check.Consequence}");
         }
 
-        var failed = checks.Where(c => !c.Passes && c.Kind != CheckKind.Advice).ToList();
-        output.WriteLine(failed.Count == 0
-            ? "  Verdict: every check passes. A competent person checks the finished installation all the same."
-            : $"  Verdict: {failed.Count} of {checks.Count} checks failed, {failed.Count(c => c.IsDanger)} of them a matter of safety.");
+        output.WriteLine($"  Verdict: {VerdictText.Of(checks)}");
     }
-
-    private static string Mark(Check check) => check switch
-    {
-        { Passes: true } => "ok",
-        { Kind: CheckKind.Safety } => "DANGER",
-        { Kind: CheckKind.Advice } => "to do",
-        _ => "FAILED",
-    };
 }

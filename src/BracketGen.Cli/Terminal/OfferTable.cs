@@ -1,4 +1,3 @@
-using System.Globalization;
 using BracketGen.Design;
 using BracketGen.Drawing.Text;
 
@@ -16,25 +15,8 @@ internal static class OfferTable
 
         var units = solution.Job.Units;
         output.WriteLine();
-        var rows = new List<string[]> { new[] { "", "no.", "sheet", "bends", "mass", "give", "tightest place" } };
-        rows.AddRange(solution.Offers.Select((offer, i) =>
-        {
-            var stock = offer.Candidate.Bracket.Stock;
-            var angles = offer.Candidate.Bracket.Flat.Bends
-                .Select(b => b.Turn.Magnitude.Degrees.ToString("0.#", CultureInfo.InvariantCulture) + "\u00b0");
-            return new[]
-            {
-                i + 1 == solution.Choice ? ">" : "",
-                (i + 1).ToString(CultureInfo.InvariantCulture),
-                $"{stock.Material.Designation}, {CheckText.Number(CheckUnit.Length, stock.Thickness, units)}",
-                offer.Bends == 0 ? "none" : string.Join(" + ", angles),
-                (offer.Mass * 1e6).ToString("0", CultureInfo.InvariantCulture) + " g",
-                units == LengthUnit.Inch
-                    ? (offer.Give / 25.4).ToString("0.0000", CultureInfo.InvariantCulture) + " in"
-                    : offer.Give.ToString("0.000", CultureInfo.InvariantCulture) + " mm",
-                $"{offer.Tightest.Id}, {(100 * offer.LeastSpare).ToString("0", CultureInfo.InvariantCulture)} % to spare",
-            };
-        }));
+        var rows = new List<string[]> { (string[])["", .. OfferText.Heads] };
+        rows.AddRange(solution.Offers.Select((offer, i) => (string[])[i + 1 == solution.Choice ? ">" : "", .. OfferText.Row(offer, i + 1, units)]));
         TextTable.Print(output, rows);
         foreach (var reason in solution.Reasons)
         {
@@ -43,7 +25,7 @@ internal static class OfferTable
 
         if (solution.Offers.Length > 1)
         {
-            output.WriteLine("  Give is a beam estimate, for choosing only. Make another one by its number with --choice.");
+            output.WriteLine($"  {OfferText.Note(solution)}");
         }
     }
 }

@@ -23,21 +23,19 @@ internal static class TravelTable
                 ? ["over-travel", Length(travel.OverTravel), $"the valve is wide open at {Percent(travel.PedalAtWideOpen)} of the pedal"]
                 : ["missing pull", Length(-travel.OverTravel), $"the valve reaches {travel.Reached.Degrees.ToString("0.0", CultureInfo.InvariantCulture)}° of {travel.Rotation.Degrees.ToString("0.#", CultureInfo.InvariantCulture)}°"],
         ]);
-        if (remedy is not null)
+        if (TravelText.Remedies(job, remedy) is { Count: > 0 } remedies)
         {
             output.WriteLine();
             output.WriteLine("  Any one of these would open the valve fully:");
-            output.WriteLine($"    a quadrant with {Percent(remedy.GrooveScale)} of the pitch radius");
-            output.WriteLine($"    a pedal that pulls {Length(remedy.PullNeeded)} (cable arm {(remedy.LeverScale).ToString("0.00", CultureInfo.InvariantCulture)} times as long)");
-            if (remedy.FreePlayNeeded is { } freePlay && freePlay >= job.Preferences.LeastFreePlay)
+            foreach (var one in remedies)
             {
-                output.WriteLine($"    free play of {Length(freePlay)}");
+                output.WriteLine($"    {one}");
             }
         }
-        else if (travel.OverTravel > job.Preferences.MostOverTravel)
+        else if (TravelText.PedalStop(job, travel) is { } stop)
         {
             output.WriteLine();
-            output.WriteLine($"  Set a pedal stop at {Percent(travel.PedalAtWideOpen)} of the stroke, {Length(job.Vehicle.Pedal.FullStroke * travel.PedalAtWideOpen)} of pad travel from released.");
+            output.WriteLine($"  {stop}");
         }
     }
 }

@@ -61,6 +61,12 @@ public sealed record Bracket
     /// <summary>The hole or slot of the stop.</summary>
     public BracketHole Stop => Holes[^1];
 
+    /// <summary>The bend that carries the stop flange; null for a flat plate.</summary>
+    public Bend? StopBend => Flat.Bends.FirstOrDefault(b => b.To == Stop.Flange);
+
+    /// <summary>The bend of the return lip on the stop flange; null where there is none.</summary>
+    public Bend? Lip => Flat.Bends.FirstOrDefault(b => b.From == Stop.Flange);
+
     /// <summary>Mass (t).</summary>
     public double Mass => Flat.Blank.Area * Stock.Thickness * Stock.Material.Density;
 

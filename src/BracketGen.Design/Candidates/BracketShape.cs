@@ -106,6 +106,11 @@ public static class BracketShape
         };
     }
 
+    /// <summary>An outline with the stop's slot cut into it; itself where the stop is a hole, null where the slot cannot be cut.</summary>
+    internal static Contour? WithSlot(Contour outline, BracketHole stop) => stop.Towards is not { } towards
+        ? outline
+        : Notch.Cut(outline, stop.Centre, towards, stop.Diameter) is { } slotted ? RoundMouth(slotted) : null;
+
     // The two sharp corners where an open slot meets the edge; the cut puts the slot's three pieces last.
     private static Contour RoundMouth(Contour slotted)
     {

@@ -17,6 +17,23 @@ public sealed class Candidate
         _quickChecks = new(quickChecks);
     }
 
+    /// <summary>The same place and travel with another bracket that seats the outer alike.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="bracket">The bracket.</param>
+    public Candidate With(Job job, Bracket bracket)
+    {
+        // The give is in proportion to the tension, whatever that is.
+        var give = Give * CandidateCost.Give(bracket, 1) / CandidateCost.Give(Bracket, 1);
+        var ofFlat = BracketChecks.OfFlat(Bracket, job.Vehicle.Cable, job.Shop.Process).Select(c => c.Id).ToHashSet();
+        return new(
+            Placement, Travel, bracket, give, CandidateCost.Of(bracket, Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
+            () =>
+            [
+                .. QuickChecks.Where(c => !ofFlat.Contains(c.Id)),
+                .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
+            ]);
+    }
+
     /// <summary>Where the stop is.</summary>
     public StopPlacement Placement { get; }
 

@@ -34,12 +34,21 @@ public static class CandidateCost
             return 0;
         }
 
-        double Stiffness(double width) => bracket.Stock.Material.Modulus * width * Math.Pow(flat.Thickness, 3) / 12;
-        var last = flat.Bends[^1];
+        var modulus = bracket.Stock.Material.Modulus;
+        double Stiffness(double width) => modulus * width * Math.Pow(flat.Thickness, 3) / 12;
+        var last = bracket.StopBend!;
         var length = last.Depth(bracket.Stop.Centre) - last.Allowance / 2;
         var width = Math.Max(2 * bracket.Stop.MetalRadius, (last.Length + 2 * bracket.Stop.MetalRadius) / 2);
-        var give = tension * Math.Pow(length, 3) / (3 * Stiffness(width));
-        for (var i = 0; i < flat.Bends.Length; i++)
+
+        // Integral of M²/EI: the plain sheet from the bend on, the angle section from where a lip begins.
+        var stiffened = bracket.Lip is { } lip ? Math.Max(0, length - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)) + last.Allowance / 2) : 0;
+        var give = tension * (Math.Pow(length, 3) - Math.Pow(stiffened, 3)) / (3 * Stiffness(width));
+        if (stiffened > 0)
+        {
+            give += tension * Math.Pow(stiffened, 3) / (3 * modulus * AngleSection(width, LipHeight(bracket), flat.Thickness));
+        }
+
+        for (var i = 0; i < flat.Bends.Length && flat.Bends[i] != bracket.Lip; i++)
         {
             var bend = flat.Bends[i];
             var free = i == 0
@@ -50,5 +59,22 @@ public static class CandidateCost
         }
 
         return give;
+    }
+
+    /// <summary>Second moment of area (mm⁴) of a sheet of some width with a lip of some height on its edge, about its own neutral axis.</summary>
+    /// <remarks>Steiner's theorem for the two rectangles; the rounding of the bend left aside.</remarks>
+    public static double AngleSection(double width, double height, double thickness)
+    {
+        double sheet = width * thickness, lip = height * thickness;
+        var distance = (height + thickness) / 2;
+        return width * Math.Pow(thickness, 3) / 12 + thickness * Math.Pow(height, 3) / 12 + sheet * lip / (sheet + lip) * distance * distance;
+    }
+
+    // Over the sheet's face, to the lip's free edge.
+    private static double LipHeight(Bracket bracket)
+    {
+        var lip = bracket.Lip!;
+        var edge = bracket.Flat.Blank.Outline.Segments.Max(s => Math.Max(lip.Depth(s.Start), lip.Depth(s.End)));
+        return edge - lip.Allowance + lip.InsideRadius;
     }
 }

@@ -14,6 +14,12 @@ public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks)
     /// <summary>Rough give of the stop along the wire under its largest tension (mm).</summary>
     public double Give => Candidate.Give;
 
+    /// <summary>Give of the stop along the wire, largest tension of an opening, as finite elements found it (mm); null where they were not asked.</summary>
+    public double? GiveFound { get; init; }
+
+    /// <summary>The best that is known of the give (mm): what was found, or else the estimate.</summary>
+    public double BestGive => GiveFound ?? Give;
+
     /// <summary>Number of bends.</summary>
     public int Bends => Candidate.Bracket.Flat.Bends.Length;
 

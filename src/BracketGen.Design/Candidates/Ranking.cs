@@ -18,23 +18,10 @@ public static class Ranking
     /// the front on mass, stiffness and bends is found by the quick checks, and its members are checked in full.
     /// </remarks>
     /// <param name="candidates">All candidates by cost.</param>
-    /// <param name="inSpace">The checks in space of a candidate.</param>
-    /// <param name="fits">Whether a candidate passes them: the same answer, sooner.</param>
-    public static ImmutableArray<Offer> Of(
-        IReadOnlyList<Candidate> candidates, Func<Candidate, IEnumerable<Check>> inSpace, Func<Candidate, bool> fits)
+    /// <param name="verify">The offer of a candidate that passes every check in full, or null: <see cref="Verify"/>.</param>
+    public static ImmutableArray<Offer> Of(IReadOnlyList<Candidate> candidates, Func<Candidate, Offer?> verify)
     {
-        Offer? Verify(Candidate candidate)
-        {
-            if (!CandidateSearch.Promising(candidate) || !fits(candidate))
-            {
-                return null;
-            }
-
-            ImmutableArray<Check> checks = [.. candidate.QuickChecks, .. inSpace(candidate)];
-            return checks.All(CandidateSearch.IsGoodEnough) ? new(candidate, checks) : null;
-        }
-
-        var best = candidates.Select(Verify).FirstOrDefault(o => o is not null);
+        var best = candidates.Select(verify).FirstOrDefault(o => o is not null);
         if (best is null)
         {
             return [];
@@ -42,12 +29,27 @@ public static class Ranking
 
         var others = QuickFront(candidates)
             .Where(c => c != best.Candidate).Take(MostOthers)
-            .Select(Verify).OfType<Offer>().ToList();
+            .Select(verify).OfType<Offer>().ToList();
         return
         [
             best,
             .. others.Where(o => !o.IsDominatedBy(best) && !others.Any(o.IsDominatedBy)).OrderBy(o => o.Candidate.Cost),
         ];
+    }
+
+    /// <summary>The offer of a candidate, or null where a check stands against it.</summary>
+    /// <param name="candidate">The candidate.</param>
+    /// <param name="inSpace">The checks in space.</param>
+    /// <param name="fits">Whether it passes them: the same answer, sooner.</param>
+    public static Offer? Verify(Candidate candidate, Func<Candidate, IEnumerable<Check>> inSpace, Func<Candidate, bool> fits)
+    {
+        if (!CandidateSearch.Promising(candidate) || !fits(candidate))
+        {
+            return null;
+        }
+
+        ImmutableArray<Check> checks = [.. candidate.QuickChecks, .. inSpace(candidate)];
+        return checks.All(CandidateSearch.IsGoodEnough) ? new(candidate, checks) : null;
     }
 
     private static IEnumerable<Candidate> QuickFront(IReadOnlyList<Candidate> candidates)
@@ -69,22 +71,32 @@ public static class Ranking
     }
 
     /// <summary>Why the first offer stands first, in words.</summary>
-    public static ImmutableArray<string> Reasons(IReadOnlyList<Offer> offers, int candidates, LengthUnit units)
+    /// <param name="offers">The offers, the best first.</param>
+    /// <param name="candidates">How many shapes there were.</param>
+    /// <param name="units">Unit of length.</param>
+    /// <param name="weak">The shape of least cost, where it was not strong enough; null where it is the first offer.</param>
+    public static ImmutableArray<string> Reasons(IReadOnlyList<Offer> offers, int candidates, LengthUnit units, Offer? weak = null)
     {
         var best = offers[0];
         string Give(Offer offer) => units == LengthUnit.Inch
-            ? FormattableString.Invariant($"{offer.Give / 25.4:0.0000} in")
-            : FormattableString.Invariant($"{offer.Give:0.000} mm");
+            ? FormattableString.Invariant($"{offer.BestGive / 25.4:0.0000} in")
+            : FormattableString.Invariant($"{offer.BestGive:0.000} mm");
         var reasons = ImmutableArray.CreateBuilder<string>();
         reasons.Add(FormattableString.Invariant(
-            $"Of {candidates} shapes it has the least cost: {best.Mass * 1e6:0} g, {Bends(best)}, {Give(best)} of give under the wire's pull."));
+            $"Of {candidates} shapes it has the least cost{(weak is null ? "" : " of those strong enough that were found")}: {best.Mass * 1e6:0} g, {Bends(best)}, {Give(best)} of give under the wire's pull."));
+        if (weak is not null)
+        {
+            reasons.Add(FormattableString.Invariant(
+                $"The cheapest shape, {weak.Mass * 1e6:0} g of {weak.Candidate.Bracket.Stock.Material.Designation}, was set aside: it is not strong enough."));
+        }
+
         if (offers.Skip(1).Where(o => o.Mass < best.Mass * 0.98).MinBy(o => o.Mass) is { } lighter)
         {
             reasons.Add(FormattableString.Invariant(
                 $"The lightest, {lighter.Mass * 1e6:0} g, gives {Give(lighter)} and has {Bends(lighter)}."));
         }
 
-        if (offers.Skip(1).Where(o => o.Give < best.Give * 0.98).MinBy(o => o.Give) is { } stiffer)
+        if (offers.Skip(1).Where(o => o.BestGive < best.BestGive * 0.98).MinBy(o => o.BestGive) is { } stiffer)
         {
             reasons.Add(FormattableString.Invariant(
                 $"The stiffest gives {Give(stiffer)}, but weighs {stiffer.Mass * 1e6:0} g and has {Bends(stiffer)}."));

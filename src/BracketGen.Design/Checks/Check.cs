@@ -36,6 +36,9 @@ public enum CheckUnit
 
     /// <summary>V.</summary>
     Voltage,
+
+    /// <summary>Hz.</summary>
+    Frequency,
 }
 
 /// <summary>On which side of its limit a value is good.</summary>

@@ -71,16 +71,25 @@ internal sealed record SpaceDemand(
         }
 
         // The nut, shoulder or spanner on either side of the stop flange must stay clear of all that is not the stop flange.
-        var last = flat.Bends[^1];
+        var last = bracket.StopBend!;
+        var lip = bracket.Lip;
         var (stop, normal) = bracket.FoldedSeat;
         var (from, to) = (stop - bracket.Seat.Protrusion * normal, stop + StopBodyRoom * normal);
         yield return new(
             "stop-room", "Room for the nut or shoulder at the stop, radius", CheckKind.Making,
             [p => MovingParts.SegmentDistance(p, from, to)], bracket.Seat.RoomDiameter / 2,
-            point => last.Allowance - last.Depth(point), Sources.CommonPractice,
+            point => Math.Max(last.Allowance - last.Depth(point), lip?.Depth(point) ?? double.NegativeInfinity), Sources.CommonPractice,
             "The spanner or the shoulder at the stop runs into the bend.");
 
-        if (flat.Bends.Length > 1)
+        if (lip is not null)
+        {
+            yield return new(
+                "lip-apart", "Return lip to mount flange, folded", CheckKind.Making,
+                [ConvexPlate.Around(bracket.Folded, 0)], FlangeGap, lip.Depth, Sources.CommonPractice,
+                "The return lip runs into the mount flange.");
+        }
+
+        if (last.From != 0)
         {
             yield return new(
                 "flanges-apart", "Stop flange to mount flange, folded", CheckKind.Making,

@@ -16,7 +16,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
     // The shapes with the least against them tell enough of what is in the way; checking thousands in full would take long.
     private const int MostLookedAt = 60;
 
-    private static readonly ImmutableArray<double> UsualThicknesses = [1.5, 2, 2.5, 3, 4, 5, 6];
+    internal static readonly ImmutableArray<double> UsualThicknesses = [1.5, 2, 2.5, 3, 4, 5, 6];
 
     /// <summary>The diagnosis of <paramref name="job"/>, which has no passing bracket. Takes as long as some tens of searches.</summary>
     public static Diagnosis Of(Job job)
@@ -24,6 +24,13 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         var body = job.Body.OpeningCounterClockwise();
         return new(ObstaclesOf(job, body), [.. WaysOf(job with { Body = body }).OrderBy(w => Effort(w))]);
     }
+
+    /// <summary>The diagnosis of a solution that offers nothing; where only strength is wanting, of that.</summary>
+    /// <param name="solution">The solution, without offers.</param>
+    /// <param name="detail">How finely it was meshed; null where strength was not looked at.</param>
+    public static Diagnosis Of(Solution solution, StrengthDetail? detail) => detail is null || solution.Weak.IsEmpty
+        ? Of(solution.Job)
+        : new(Weakness.Obstacles(solution.Weak), [.. Weakness.Ways(solution.Job, solution.Weak, detail)]);
 
     private static ImmutableArray<Obstacle> ObstaclesOf(Job job, ThrottleBody body)
     {
@@ -94,11 +101,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         {
             foreach (var thickness in UsualThicknesses.Except(job.Shop.Stock.Where(s => s.Material == material).Select(s => s.Thickness)))
             {
-                if (Passes(job with
-                {
-                    Shop = job.Shop with { Stock = [new Stock(material, thickness)] },
-                    Preferences = job.Preferences with { Materials = [], LeastThickness = Math.Min(thickness, job.Preferences.LeastThickness), MostThickness = Math.Max(thickness, job.Preferences.MostThickness) },
-                }))
+                if (Passes(WithOnly(job, material, thickness)))
                 {
                     yield return new(ChangedInput.Stock, material.Designation, 0, thickness);
                     break;
@@ -106,6 +109,18 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
             }
         }
     }
+
+    /// <summary>The job with a single sheet in stock, allowed.</summary>
+    internal static Job WithOnly(Job job, Material material, double thickness) => job with
+    {
+        Shop = job.Shop with { Stock = [new Stock(material, thickness)] },
+        Preferences = job.Preferences with
+        {
+            Materials = [],
+            LeastThickness = Math.Min(thickness, job.Preferences.LeastThickness),
+            MostThickness = Math.Max(thickness, job.Preferences.MostThickness),
+        },
+    };
 
     // The least change, doubled until a way opens and then halved back to it. A way may open and close again in between: what is
     // found is a change that serves, and none half as large as the last one that did not was seen to.

@@ -15,6 +15,9 @@ public enum ChangedInput
     /// <summary>How far something in the way must be moved off (mm).</summary>
     KeepOut,
 
+    /// <summary>Pull of the pedal to the floor (mm).</summary>
+    AvailablePull,
+
     /// <summary>A thickness of sheet to be bought (mm).</summary>
     Stock,
 }

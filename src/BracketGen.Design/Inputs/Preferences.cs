@@ -59,6 +59,15 @@ public sealed record Preferences
     /// <summary>Thickest sheet allowed (mm).</summary>
     public double MostThickness { get; init; } = 6;
 
+    /// <summary>Least yield strength over stress with the pedal stamped on.</summary>
+    public double LeastYieldFactor { get; init; } = 1.2;
+
+    /// <summary>Least safety factor against cracking, every opening counted.</summary>
+    public double LeastEnduranceFactor { get; init; } = 1.5;
+
+    /// <summary>Most that the stop may give along the wire under the largest tension of an opening (mm).</summary>
+    public double MostGive { get; init; } = 0.5;
+
     /// <summary>Radius wanted at outline corners (mm).</summary>
     public double CornerRadius { get; init; } = 5;
 
@@ -69,7 +78,8 @@ public sealed record Preferences
         && SweepClearance == other.SweepClearance && KeepOutClearance == other.KeepOutClearance
         && AdjusterReserve == other.AdjusterReserve && StopOpening == other.StopOpening
         && Materials.SequenceEqual(other.Materials) && LeastThickness == other.LeastThickness
-        && MostThickness == other.MostThickness && CornerRadius == other.CornerRadius;
+        && MostThickness == other.MostThickness && CornerRadius == other.CornerRadius
+        && LeastYieldFactor == other.LeastYieldFactor && LeastEnduranceFactor == other.LeastEnduranceFactor && MostGive == other.MostGive;
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(FreePlay, LeastWrap, StopOpening, LeastThickness, MostThickness);

@@ -39,6 +39,9 @@ public sealed record ThrottleBody
     /// <summary>The position sensor, read at both stops with the cable off; null where there is none.</summary>
     public PositionSensor? Sensor { get; init; }
 
+    /// <summary>The engine it is on; null where it is not told.</summary>
+    public Engine? Engine { get; init; }
+
     /// <summary>The valve.</summary>
     public ButterflyValve Valve => new(Bore, ShaftDiameter, ValveClosedAngle);
 

@@ -62,8 +62,9 @@ public sealed record MechanismReport
     /// <param name="placement">Where the stop is, for the body opening counter-clockwise; null where only the travel is looked at.</param>
     /// <param name="bracket">The bracket, likewise; null where none is made yet: then it does not give way and has no tolerances.</param>
     /// <param name="samples">Samples of the uncertainty.</param>
+    /// <param name="give">Give of the stop along the wire for 1 N (mm/N), as finite elements found it; null for the beam estimate.</param>
     public static MechanismReport Of(
-        Job job, Travel travel, StopPlacement? placement, Bracket? bracket, int samples = UsualSamples)
+        Job job, Travel travel, StopPlacement? placement, Bracket? bracket, int samples = UsualSamples, double? give = null)
     {
         var body = job.Body.OpeningCounterClockwise();
         var cable = job.Vehicle.Cable;
@@ -77,7 +78,7 @@ public sealed record MechanismReport
             WireModulus = cable.WireModulus,
             Fill = cable.WireFill,
             OuterStiffness = cable.OuterStiffness,
-            Bracket = bracket is null ? 0 : CandidateCost.Give(bracket, 1),
+            Bracket = give ?? (bracket is null ? 0 : CandidateCost.Give(bracket, 1)),
         };
         LoadedTravel? Under(CableFriction f) => travel.LeastArm > 0
             ? LoadedTravel.Solve(body.Quadrant, seat, travel.FreePlay, travel.AvailablePull, body.Springs, f, compliance)

@@ -20,15 +20,16 @@ public sealed record TravelStudy(
     /// </remarks>
     /// <param name="job">The job.</param>
     /// <param name="samples">Samples of the uncertainty.</param>
-    public static TravelStudy Of(Job job, int samples = MechanismReport.UsualSamples)
+    /// <param name="strength">How finely brackets are meshed; null where strength is not looked at.</param>
+    public static TravelStudy Of(Job job, int samples = MechanismReport.UsualSamples, StrengthDetail? strength = null)
     {
         var body = job.Body.OpeningCounterClockwise();
         if ((job.Body.Quadrant.Groove is not CircularGroove || job.Bulkhead is not null)
-            && Designer.Solve(job) is { Placement: { } measured, Bracket: { } bracket } solution)
+            && Designer.Solve(job, 1, strength) is { Placement: { } measured, Bracket: { } bracket } solution)
         {
             var mirrored = job.Body.Opens == OpeningSense.Clockwise;
             var placement = mirrored ? measured.Mirrored() : measured;
-            var whole = MechanismReport.Of(job, solution.Travel, placement, mirrored ? bracket.Mirrored() : bracket, samples);
+            var whole = MechanismReport.Of(job, solution.Travel, placement, mirrored ? bracket.Mirrored() : bracket, samples, solution.Strength?.GivePerTension);
             return new(
                 solution.Travel, whole,
                 [

@@ -11,9 +11,9 @@ public static class BracketDrawing
     private const int MostTemplateSheets = 12;
 
     /// <summary>
-    /// The sheets of the drawing on the paper that option or job ask for, or else on A3, ANSI B where the job is in inches; then the
-    /// 1:1 template on A4 or ANSI A. On small paper the views and the words spread over more sheets: nothing is written smaller.
-    /// The same solution gives the same sheets.
+    /// The sheets of the drawing on the paper that option or job ask for, or else on A3, ANSI B where the job is in inches; then what
+    /// the strength calculation found, where there is one, and the 1:1 template on A4 or ANSI A. On small paper the views and the words
+    /// spread over more sheets: nothing is written smaller. The same solution gives the same sheets.
     /// </summary>
     /// <remarks>
     /// Views: ISO 5456-2 in the job's projection, ISO 5456-3 for the isometric one. Dimensions: ISO 129-1. Scales: ISO 5455. Title
@@ -39,6 +39,11 @@ public static class BracketDrawing
 
         var main = new MainSheets(scene, options, remark);
         var drafts = main.Compose(format);
+        if (solution.Strength is { } strength)
+        {
+            drafts = drafts.AddRange(new StrengthSheet(scene, strength).Compose(format, main.TitleRoom(format)));
+        }
+
         var sheets = drafts.Length + (template?.SheetCount ?? 0);
         return
         [

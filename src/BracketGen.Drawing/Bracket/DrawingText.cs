@@ -41,64 +41,11 @@ internal sealed class DrawingText(BracketScene scene, DrawingOptions options, st
 
     private int ToleranceClass => CuttingLimits.ToleranceClass(Job.Shop.Process);
 
-    private string Mass
-    {
-        get
-        {
-            const double gram = 1e-6, pound = 453.59237 * gram;
-            return scene.Units == DrawingUnits.Inch
-                ? (scene.Bracket.Mass / pound).ToString("0.000", CultureInfo.InvariantCulture) + " lb"
-                : (scene.Bracket.Mass / gram).ToString("0.#", CultureInfo.InvariantCulture) + " g";
-        }
-    }
+    private string Mass => MassText.Of(scene.Bracket.Mass, Job.Units);
 
     /// <summary>The hole table.</summary>
-    public SheetBlock Holes()
-    {
-        var rows = scene.Bracket.Holes.Select(h =>
-        {
-            var at = h.Centre - scene.FlatDatum;
-            return (IReadOnlyList<string>)
-                [h.Name, _value.Length(at.X), _value.Length(at.Y), Opening(h), OuterRadius(h), Purpose(h)];
-        }).ToList();
-        return SheetTable.Draw("Holes, from the lower left corner", ["Hole", "x", "y", "Opening", "Outline about it", "For"], rows, [1, 2], maximumWidth: 46);
-    }
-
-    private string Opening(BracketHole hole) => hole.Towards is { } towards
-        ? $"slot {_value.Length(hole.Diameter)} wide, open towards {_value.Degrees(FullTurn(towards.Polar))}"
-        : _value.Diameter(hole.Diameter);
-
-    /// <summary>Directions in 0° to 360°; what rounds to 360° is 0°.</summary>
-    private static Angle FullTurn(Angle angle)
-    {
-        var degrees = angle.Degrees < -0.04 ? angle.Degrees + 360 : angle.Degrees;
-        return Angle.FromDegrees(Math.Max(0, degrees));
-    }
-
-    private string OuterRadius(BracketHole hole)
-    {
-        var radii = scene.Flat.Blank.Outline.Segments.OfType<ArcSegment>()
-            .Where(a => a.Centre.DistanceTo(hole.Centre) < 1e-6 && a.Sweep.Radians > 0)
-            .Select(a => _value.Radius(a.Radius))
-            .Distinct();
-        var text = string.Join(", ", radii);
-        return text.Length > 0 ? text : "-";
-    }
-
-    private string Purpose(BracketHole hole)
-    {
-        if (hole.Purpose == HolePurpose.Bolt)
-        {
-            return $"bolt {hole.Thread!.Name}";
-        }
-
-        return Job.Vehicle.Cable.OuterEnd switch
-        {
-            ThreadedAdjuster a => string.Create(CultureInfo.InvariantCulture, $"outer, adjuster M{a.Thread:0.##} x {a.Pitch:0.##}"),
-            SlottedClip => "outer, clip",
-            _ => "outer, ferrule",
-        };
-    }
+    public SheetBlock Holes() => SheetTable.Draw(
+        "Holes, from the lower left corner", PartTables.HoleHeads, PartTables.Holes(scene.Bracket, Job.Vehicle.Cable.OuterEnd, _value), [1, 2], maximumWidth: 46);
 
     /// <summary>The bend table, its entries wrapped until it is no wider than a width if they can be; null for a flat plate.</summary>
     public SheetBlock? Bends(double width)
@@ -108,38 +55,9 @@ internal sealed class DrawingText(BracketScene scene, DrawingOptions options, st
             return null;
         }
 
-        // Lines square to the axes are dimensioned on the view; the others are given by their ends.
-        var oblique = scene.Flat.Bends.Any(IsOblique);
-        List<string> header = ["Bend", "Turn", "Angle", "Inside", "Allowance", "Die V", "Rule"];
-        var rows = scene.Flat.Bends.Select((b, i) =>
-        {
-            List<string> row =
-            [
-                BracketScene.NameOf(i), b.IsUp ? "up" : "down", _value.Degrees(b.Turn.Magnitude), _value.Radius(b.InsideRadius),
-                _value.Length(b.Allowance), scene.Bracket.Die is { } die ? _value.Length(die.Opening) : "-", b.Rule.Name,
-            ];
-            if (oblique)
-            {
-                row.InsertRange(5, IsOblique(b) ? [Point(b.CentreLine.Start), Point(b.CentreLine.End)] : ["-", "-"]);
-            }
-
-            return (IReadOnlyList<string>)row;
-        }).ToList();
-        if (oblique)
-        {
-            header.InsertRange(5, ["Line from", "to"]);
-        }
-
+        var (header, rows) = PartTables.Bends(scene.Bracket, _value);
         var tables = ((double[])[44, 34, 26, 20]).Select(w => SheetTable.Draw("Bends", header, rows, [2, 4], maximumWidth: w)).ToArray();
         return tables.FirstOrDefault(t => t.Bounds.Width <= width) ?? tables[^1];
-    }
-
-    private static bool IsOblique(Bend bend) => !FlatView.IsLevel(bend) && !FlatView.IsUpright(bend);
-
-    private string Point(Vector2 flat)
-    {
-        var at = flat - scene.FlatDatum;
-        return $"{_value.Length(at.X)}; {_value.Length(at.Y)}";
     }
 
     /// <summary>The notes, numbered.</summary>

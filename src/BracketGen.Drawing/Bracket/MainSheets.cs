@@ -95,6 +95,9 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
         return page.With(TitleAt(format, draft.Scale, sheet, sheets));
     }
 
+    /// <summary>The room the title block takes.</summary>
+    public Bounds TitleRoom(PageFormat format) => TitleAt(format, "", 1, 1).Bounds;
+
     private SheetBlock TitleAt(PageFormat format, string scale, int sheet, int sheets) =>
         _text.Title(format, scale, sheet, sheets).LowerRightAt(new(format.Frame.Max.X, format.Frame.Min.Y));
 

@@ -30,7 +30,7 @@ public static class ResultJson
             new(job.Vehicle.Name, job.Body.Name, job.Body.Opens == OpeningSense.Clockwise ? "clockwise" : "counter-clockwise",
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == LengthUnit.Inch ? "in" : "mm"),
-            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution),
+            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, job.Body.Opens == OpeningSense.Clockwise),
             [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, solution.Reasons, DiagnosisOf(solution.Diagnosis),
             [.. solution.Checks.Select(CheckOf)], allowed, Cautions.All);
     }
@@ -84,7 +84,7 @@ public static class ResultJson
         var stock = offer.Candidate.Bracket.Stock;
         return new(
             index + 1, stock.Material.Designation, stock.Thickness,
-            [.. offer.Candidate.Bracket.Flat.Bends.Select(b => Round(b.Turn.Magnitude.Degrees))], Round(offer.Mass * 1e6), Round(offer.Give),
+            [.. offer.Candidate.Bracket.Flat.Bends.Select(b => Round(b.Turn.Magnitude.Degrees))], Round(offer.Mass * 1e6), Round(offer.BestGive),
             offer.Tightest.Id, Round(offer.LeastSpare));
     }
 
@@ -100,6 +100,7 @@ public static class ResultJson
         ChangedInput.AdjusterRange => "adjuster-range",
         ChangedInput.QuadrantRadius => "quadrant-radius",
         ChangedInput.KeepOut => "keep-out",
+        ChangedInput.AvailablePull => "available-pull",
         _ => "stock",
     };
 
@@ -111,6 +112,7 @@ public static class ResultJson
             CheckUnit.Angle => ("deg", 180 / Math.PI),
             CheckUnit.Force => ("N", 1.0),
             CheckUnit.Voltage => ("V", 1.0),
+            CheckUnit.Frequency => ("Hz", 1.0),
             _ => ("1", 1.0),
         };
         return new(

@@ -3,7 +3,7 @@ namespace BracketGen.Drawing.Result;
 /// <summary>The machine's copy of a solution. Lengths in mm, angles in degrees, masses in g, whatever the job's unit.</summary>
 public sealed record ResultModel(
     string Format, int Version, string Verdict, ResultJob Job, ResultTravel Travel, ResultStop? Stop, ResultBracket? Bracket,
-    ResultMechanism? Mechanism, IReadOnlyList<ResultOffer> Offers, int? Choice, IReadOnlyList<string> Reasons, ResultDiagnosis? Diagnosis,
+    ResultMechanism? Mechanism, ResultStrength? Strength, IReadOnlyList<ResultOffer> Offers, int? Choice, IReadOnlyList<string> Reasons, ResultDiagnosis? Diagnosis,
     IReadOnlyList<ResultCheck> Checks, IReadOnlyList<string> AllowedByName, IReadOnlyList<string> Cautions);
 
 /// <summary>What was asked.</summary>

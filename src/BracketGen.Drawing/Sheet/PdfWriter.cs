@@ -80,6 +80,9 @@ public static class PdfWriter
             case Fill fill:
                 graphics.DrawPolygon(new XSolidBrush(Colour(fill.Ink)), [.. fill.Points.Select(At)], XFillMode.Winding);
                 break;
+            case Shade shade:
+                graphics.DrawPolygon(new XSolidBrush(XColor.FromArgb(shade.Red, shade.Green, shade.Blue)), [.. shade.Points.Select(At)], XFillMode.Winding);
+                break;
             case TextItem text:
                 DrawText(graphics, text, At(text.Start));
                 break;

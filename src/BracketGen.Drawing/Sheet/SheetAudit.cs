@@ -72,6 +72,7 @@ public static class SheetAudit
         Polyline line => Edges(line.Points, line.Closed).Any(box.IsCrossedBy),
         // A ground that holds the whole text is what the text stands on.
         Fill fill => box.Bounds.Touches(fill.Bounds) && !box.LiesIn(fill.Points) && Edges(fill.Points, true).Any(box.IsCrossedBy),
+        Shade shade => box.Bounds.Touches(shade.Bounds) && Edges(shade.Points, true).Any(box.IsCrossedBy),
         _ => false,
     };
 

@@ -94,3 +94,24 @@ public sealed record Fill(ImmutableArray<Vector2> Points, Ink Ink) : SheetItem
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Points.Length, Points[0], Ink);
 }
+
+/// <summary>A filled polygon in a colour of a scale: what shows a value and is no part of the drawing.</summary>
+/// <param name="Points">Corners in order (mm on paper), at least three.</param>
+/// <param name="Red">Red, 0 to 255.</param>
+/// <param name="Green">Green, 0 to 255.</param>
+/// <param name="Blue">Blue, 0 to 255.</param>
+public sealed record Shade(ImmutableArray<Vector2> Points, byte Red, byte Green, byte Blue) : SheetItem
+{
+    /// <inheritdoc/>
+    public override Bounds Bounds => Bounds.Around(Points);
+
+    /// <inheritdoc/>
+    public override SheetItem Shift(Vector2 by) => this with { Points = [.. Points.Select(p => p + by)] };
+
+    /// <inheritdoc/>
+    public bool Equals(Shade? other) =>
+        other is not null && (Red, Green, Blue) == (other.Red, other.Green, other.Blue) && Points.SequenceEqual(other.Points);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Points.Length, Points[0], Red, Green, Blue);
+}

@@ -72,6 +72,10 @@ public static class SvgWriter
             case Fill fill:
                 svg.Append("<path d=\"M").AppendJoin('L', fill.Points.Select(At)).Append("Z\" fill=\"").Append(Colour(fill.Ink)).Append("\"/>\n");
                 break;
+            case Shade shade:
+                svg.Append("<path d=\"M").AppendJoin('L', shade.Points.Select(At)).Append("Z\" fill=\"")
+                    .Append(CultureInfo.InvariantCulture, $"#{shade.Red:x2}{shade.Green:x2}{shade.Blue:x2}").Append("\"/>\n");
+                break;
             case TextItem text:
                 var start = At(text.Start);
                 svg.Append("<text x=\"").Append(start.Replace(" ", "\" y=\"")).Append("\" font-size=\"")

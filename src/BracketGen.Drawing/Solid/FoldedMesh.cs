@@ -11,10 +11,12 @@ namespace BracketGen.Drawing.Solid;
 /// </remarks>
 public sealed class FoldedMesh
 {
-    private FoldedMesh(ImmutableArray<Vector3> vertices, ImmutableArray<MeshTriangle> triangles, ImmutableArray<MeshEdge> edges)
+    private FoldedMesh(
+        ImmutableArray<Vector3> vertices, ImmutableArray<MeshTriangle> triangles, ImmutableArray<MeshNormals> normals, ImmutableArray<MeshEdge> edges)
     {
         Vertices = vertices;
         Triangles = triangles;
+        Normals = normals;
         Edges = edges;
     }
 
@@ -23,6 +25,9 @@ public sealed class FoldedMesh
 
     /// <summary>The triangles, counter-clockwise seen from outside.</summary>
     public ImmutableArray<MeshTriangle> Triangles { get; }
+
+    /// <summary>The exact surface's outward normals at the corners of each triangle, in the order of the triangles.</summary>
+    public ImmutableArray<MeshNormals> Normals { get; }
 
     /// <summary>Edges of the solid: contours of the faces, corners of the cut, limits of the bends, and the facets' own edges.</summary>
     public ImmutableArray<MeshEdge> Edges { get; }
@@ -37,6 +42,7 @@ public sealed class FoldedMesh
     {
         private readonly List<Vector3> _vertices = [];
         private readonly List<MeshTriangle> _triangles = [];
+        private readonly List<MeshNormals> _normals = [];
         private readonly List<MeshEdge> _edges = [];
         private readonly List<Vector2> _flat = [];
         private readonly double _thickness = sheet.Flat.Thickness;
@@ -72,7 +78,7 @@ public sealed class FoldedMesh
 
             for (var flange = 0; flange < loops.Length; flange++)
             {
-                Face(loops[flange]);
+                Face(loops[flange], sheet.Flanges[flange].Z);
             }
 
             foreach (var bend in flat.Bends)
@@ -80,7 +86,7 @@ public sealed class FoldedMesh
                 Strip(bend, sides[bend]);
             }
 
-            return new([.. _vertices], [.. _triangles], [.. _edges]);
+            return new([.. _vertices], [.. _triangles], [.. _normals], [.. _edges]);
         }
 
         /// <summary>Walls and edges along a closed contour; the flat points of each piece, both ends included.</summary>
@@ -112,8 +118,9 @@ public sealed class FoldedMesh
                 for (var i = 0; i + 1 < points.Count; i++)
                 {
                     int a = points[i], b = points[i + 1];
-                    _triangles.Add(new(Bottom(a), Bottom(b), Top(b)));
-                    _triangles.Add(new(Bottom(a), Top(b), Top(a)));
+                    Vector3 normalA = WallNormal(piece, i, points.Count - 1), normalB = WallNormal(piece, i + 1, points.Count - 1);
+                    Add(Bottom(a), Bottom(b), Top(b), normalA, normalB, normalB);
+                    Add(Bottom(a), Top(b), Top(a), normalA, normalB, normalA);
                     var normal = (_vertices[Bottom(b)] - _vertices[Bottom(a)]).Cross(_vertices[Top(a)] - _vertices[Bottom(a)]).Unit;
                     var before = runs[(r + runs.Count - 1) % runs.Count].Piece.Segment.EndTangent;
                     var isCorner = i == 0 && Math.Abs(before.Cross(piece.Segment.StartTangent)) > SmoothJoin;
@@ -157,6 +164,21 @@ public sealed class FoldedMesh
         private int Steps(double radius, double sweep) =>
             Math.Max(2, (int)Math.Ceiling(Math.Abs(sweep) / (4 * Math.Asin(Math.Sqrt(Math.Min(0.5, chord / (2 * radius)))))));
 
+        private void Add(int a, int b, int c, Vector3 normalA, Vector3 normalB, Vector3 normalC)
+        {
+            _triangles.Add(new(a, b, c));
+            _normals.Add(new(normalA, normalB, normalC));
+        }
+
+        /// <summary>Out of the metal, which is on the left of travel; the same all along a straight piece, within a bend too.</summary>
+        private Vector3 WallNormal(OutlinePiece piece, int step, int steps)
+        {
+            var out_ = piece.Segment is ArcSegment arc
+                ? Math.Sign(arc.Sweep.Radians) * (arc.PointAt((double)step / steps) - arc.Centre).Unit
+                : -piece.Segment.StartTangent.Left;
+            return sheet.Flanges[piece.Flange].ToWorldDirection(Vector3.From(out_));
+        }
+
         private int AddPoint(Vector2 point, OutlinePiece piece)
         {
             _flat.Add(point);
@@ -194,7 +216,7 @@ public sealed class FoldedMesh
                 : null;
         }
 
-        private void Face(List<List<int>> loops)
+        private void Face(List<List<int>> loops, Vector3 up)
         {
             var outline = loops[0];
             if (outline.Count > 1 && outline[0] == outline[^1])
@@ -209,8 +231,8 @@ public sealed class FoldedMesh
 
             foreach (var (a, b, c) in EarClipper.Triangulate(_flat, loops).Select(t => (t.A, t.B, t.C)))
             {
-                _triangles.Add(new(Top(a), Top(b), Top(c)));
-                _triangles.Add(new(Bottom(a), Bottom(c), Bottom(b)));
+                Add(Top(a), Top(b), Top(c), up, up, up);
+                Add(Bottom(a), Bottom(c), Bottom(b), -up, -up, -up);
             }
         }
 
@@ -223,13 +245,16 @@ public sealed class FoldedMesh
 
             var startFirst = _flat[sides[0][0]].DistanceTo(bend.Start) < _flat[sides[1][0]].DistanceTo(bend.Start);
             var (start, end) = startFirst ? (sides[0], sides[1]) : (sides[1], sides[0]);
+            var axis = sheet.AxisOf(bend).Direction;
+            Vector3 UpAt(int i) => sheet.Flanges[bend.From].Z.Rotate(axis, (double)i / (start.Count - 1) * bend.Turn);
             for (var i = 0; i + 1 < start.Count; i++)
             {
                 int a = start[i], b = end[i], c = end[i + 1], d = start[i + 1];
-                _triangles.Add(new(Top(a), Top(b), Top(c)));
-                _triangles.Add(new(Top(a), Top(c), Top(d)));
-                _triangles.Add(new(Bottom(a), Bottom(c), Bottom(b)));
-                _triangles.Add(new(Bottom(a), Bottom(d), Bottom(c)));
+                Vector3 near = UpAt(i), far = UpAt(i + 1);
+                Add(Top(a), Top(b), Top(c), near, near, far);
+                Add(Top(a), Top(c), Top(d), near, far, far);
+                Add(Bottom(a), Bottom(c), Bottom(b), -near, -far, -near);
+                Add(Bottom(a), Bottom(d), Bottom(c), -near, -far, -far);
             }
 
             foreach (var top in (bool[])[true, false])

@@ -45,3 +45,9 @@ public sealed record MeshEdge(
 /// <param name="B">Second corner.</param>
 /// <param name="C">Third corner.</param>
 public readonly record struct MeshTriangle(int A, int B, int C);
+
+/// <summary>The exact surface's outward normals at a triangle's corners, each of length one.</summary>
+/// <param name="A">At its first corner.</param>
+/// <param name="B">At its second corner.</param>
+/// <param name="C">At its third corner.</param>
+public readonly record struct MeshNormals(Vector3 A, Vector3 B, Vector3 C);

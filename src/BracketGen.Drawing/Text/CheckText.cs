@@ -16,6 +16,11 @@ public static class CheckText
     /// <param name="units">Unit of length.</param>
     public static string Number(CheckUnit unit, double value, LengthUnit units)
     {
+        if (!double.IsFinite(value))
+        {
+            return double.IsNaN(value) ? "not known" : value > 0 ? "without end" : "none";
+        }
+
         var text = unit switch
         {
             CheckUnit.Length when units == LengthUnit.Inch => (value / 25.4).ToString("0.000", CultureInfo.InvariantCulture) + " in",
@@ -27,9 +32,10 @@ public static class CheckText
             CheckUnit.Force when units == LengthUnit.Inch => (value / PoundForce).ToString("0.0", CultureInfo.InvariantCulture) + " lbf",
             CheckUnit.Force => value.ToString("0.0", CultureInfo.InvariantCulture) + " N",
             CheckUnit.Voltage => value.ToString("0.00", CultureInfo.InvariantCulture) + " V",
+            CheckUnit.Frequency => value.ToString("0", CultureInfo.InvariantCulture) + " Hz",
             _ => value.ToString("0.##", CultureInfo.InvariantCulture),
         };
-        return text.StartsWith("-0", StringComparison.Ordinal) && text.All(c => c is '-' or '0' or '.' or ' ' or 'm' or 'i' or 'n' or '°' or '%' or 'N' or 'V' or 'l' or 'b' or 'f')
+        return text.StartsWith("-0", StringComparison.Ordinal) && text.All(c => c is '-' or '0' or '.' or ' ' or 'm' or 'i' or 'n' or '°' or '%' or 'N' or 'V' or 'l' or 'b' or 'f' or 'H' or 'z')
             ? text[1..]
             : text;
     }

@@ -27,12 +27,15 @@ internal static class PedalSection
     private static readonly Key<Measured> PadLoad = Key<Measured>.WithDefault(
         "pad_load", new MeasuredForm(QuantityForm.Force(-200, 200), 100), "Force at the pad with which the released pedal itself opens the valve: its own weight; negative where a spring lifts it.", new(0));
 
+    private static readonly Key<double> ProofForce = Key<double>.WithDefault(
+        "proof_force", QuantityForm.Force(50, 5000), "Foot force of somebody who stamps on the pedal (default: CS 23.397, 200 lbf of a pilot's foot; from memory).", new Pedal(new(1), 1).ProofForce);
+
     public static Section<Pedal> Form { get; } = new(
         "a pedal",
-        [AvailablePull, LeverRatio, Table, PadLoad],
+        [AvailablePull, LeverRatio, Table, PadLoad, ProofForce],
         v => v.Has(Table)
-            ? new(v.Get(AvailablePull), v.Get(Table)[^1].Pad / v.Get(Table)[^1].Pull) { Table = new(v.Get(Table)), PadLoad = v.Get(PadLoad) }
-            : new(v.Get(AvailablePull), v.Get(LeverRatio)) { PadLoad = v.Get(PadLoad) },
+            ? new(v.Get(AvailablePull), v.Get(Table)[^1].Pad / v.Get(Table)[^1].Pull) { Table = new(v.Get(Table)), PadLoad = v.Get(PadLoad), ProofForce = v.Get(ProofForce) }
+            : new(v.Get(AvailablePull), v.Get(LeverRatio)) { PadLoad = v.Get(PadLoad), ProofForce = v.Get(ProofForce) },
         [new([Table, AvailablePull], CheckTable)],
         [LeverRatio, Table]);
 

@@ -56,6 +56,15 @@ internal static class PreferencesSection
 
     private static readonly Key<double> MostThickness = Length("most_thickness", 0.3, 25, "Thickest sheet allowed.", Usual.MostThickness);
 
+    private static readonly Key<double> LeastYieldFactor = Key<double>.WithDefault(
+        "least_yield_factor", QuantityForm.Number(1, 10), "Least yield strength over stress with the pedal stamped on; no unit.", Usual.LeastYieldFactor);
+
+    private static readonly Key<double> LeastEnduranceFactor = Key<double>.WithDefault(
+        "least_endurance_factor", QuantityForm.Number(1, 20), "Least safety factor against cracking, every opening counted; no unit.", Usual.LeastEnduranceFactor);
+
+    private static readonly Key<double> MostGive = Length(
+        "most_give", 0.01, 10, "Most that the stop may give along the wire under the largest tension of an opening.", Usual.MostGive);
+
     private static readonly Key<double> CornerRadius = Length("corner_radius", 0, 50, "Radius wanted at outline corners.", Usual.CornerRadius);
 
     public static Section<LocatedPreferences> Form { get; } = new(
@@ -63,6 +72,7 @@ internal static class PreferencesSection
         [
             FreePlay, LeastFreePlay, OverTravelReserve, MostOverTravel, LeastWrap, FittingClearance, SweepClearance,
             KeepOutClearance, AdjusterReserve, Opening, Materials, LeastThickness, MostThickness, CornerRadius,
+            LeastYieldFactor, LeastEnduranceFactor, MostGive,
         ],
         v => new(
             new()
@@ -81,6 +91,9 @@ internal static class PreferencesSection
                 LeastThickness = v.Get(LeastThickness),
                 MostThickness = v.Get(MostThickness),
                 CornerRadius = v.Get(CornerRadius),
+                LeastYieldFactor = v.Get(LeastYieldFactor),
+                LeastEnduranceFactor = v.Get(LeastEnduranceFactor),
+                MostGive = v.Get(MostGive),
             },
             v.Get(Materials)),
         [

@@ -36,9 +36,12 @@ internal static class ThrottleBodySection
     private static readonly Key<SensorReadings> Sensor = new(
         "sensor", SensorSection.Form, "The position sensor's readings at the two stops; left out where there is none.", isRequired: false);
 
+    private static readonly Key<Engine> Engine = new(
+        "engine", EngineSection.Form, "The engine that shakes the bracket; left out: its frequency is told, but not held against anything.", isRequired: false);
+
     public static Section<ThrottleBody> Form { get; } = new(
         "a throttle body",
-        [Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, Mount, KeepOuts, ClosedAngle, Sensor],
+        [Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, Mount, KeepOuts, ClosedAngle, Sensor, Engine],
         v => new()
         {
             Name = v.Get(Name),
@@ -51,6 +54,7 @@ internal static class ThrottleBodySection
             KeepOuts = v.Get(KeepOuts),
             ValveClosedAngle = new Angle(v.Get(ClosedAngle)),
             Sensor = v.Has(Sensor) ? new(v.Get(Sensor).Closed, v.Get(Sensor).Open, new(v.Get(Quadrant).Rotation.Value)) : null,
+            Engine = v.Has(Engine) ? v.Get(Engine) : null,
         },
         [
             new([Bore, ShaftDiameter], v => Compare.MoreThan(v, Bore, v.Get(ShaftDiameter), ShaftDiameter)),

@@ -100,6 +100,16 @@ internal sealed class BlockMatrix
         }
     }
 
+    /// <summary>Adds <paramref name="value"/> to the diagonal of a node's three displacements.</summary>
+    public void AddToDisplacements(int node, double value)
+    {
+        var block = Find(node, node) * BlockSize;
+        for (var i = 0; i < 3; i++)
+        {
+            Values[block + (Block + 1) * i] += value;
+        }
+    }
+
     /// <summary>The product with <paramref name="x"/>, six numbers a node, into <paramref name="result"/>.</summary>
     public void Multiply(ReadOnlySpan<double> x, Span<double> result)
     {

@@ -187,8 +187,10 @@ public class BracketDrawingTests
     {
         var pages = Compose(ExampleSolutions.First);
         Assert.Contains($"1/{pages.Count}", TextOf(pages[0]));
-        Assert.Contains($"sheet 2/{pages.Count}", TextOf(pages[1]));
-        Assert.Single(BracketDrawing.Compose(ExampleSolutions.First, new() { WithTemplate = false }));
+        Assert.Contains($"2/{pages.Count}", TextOf(pages[1]));
+        Assert.Contains($"sheet 3/{pages.Count}", TextOf(pages[2]));
+        Assert.Equal(2, BracketDrawing.Compose(ExampleSolutions.First, new() { WithTemplate = false }).Length);
+        Assert.Single(BracketDrawing.Compose(ExampleSolutions.First with { Strength = null }, new() { WithTemplate = false }));
     }
 
     [Fact]
@@ -258,5 +260,45 @@ public class BracketDrawingTests
     {
         var findings = pages.SelectMany((p, i) => SheetAudit.Check(p).Select(f => $"{name}, sheet {i + 1}: {f.Message}")).ToList();
         Assert.True(findings.Count == 0, string.Join("\n", findings.Take(5)));
+    }
+
+    [Fact]
+    public void StrengthHasItsOwnSheet()
+    {
+        foreach (var (name, solution) in ExampleSolutions.All)
+        {
+            var texts = BracketDrawing.Compose(solution, DrawingOptions.Standard)
+                .Where(p => p.Items.OfType<TextItem>().Any(t => t.Text == "Strength"))
+                .SelectMany(p => p.Items).ToList();
+            Assert.Contains(texts.OfType<TextItem>(), t => t.Text.StartsWith("First vibration", StringComparison.Ordinal));
+
+            // Every triangle that is not seen on edge is there, in one step of the scale or cut into several.
+            Assert.True(texts.OfType<Shade>().Count() > solution.Strength!.Prepared.Flat.Triangles.Length, name);
+        }
+
+        var without = ExampleSolutions.First with { Strength = null };
+        Assert.DoesNotContain(
+            BracketDrawing.Compose(without, DrawingOptions.Standard).SelectMany(p => p.Items).OfType<TextItem>(), t => t.Text == "Strength");
+    }
+
+    [Fact]
+    public void ReturnLipIsDrawnToo()
+    {
+        var drawn = 0;
+        foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Job.Body.Opens == Mechanism.OpeningSense.CounterClockwise))
+        {
+            foreach (var lipped in ReturnLip.On(solution.Bracket!, solution.Job.Shop, 5))
+            {
+                var pages = Compose(solution with { Bracket = lipped, Strength = null });
+                AssertClean($"{name} with a lip", pages);
+                var last = $"B{lipped.Flat.Bends.Length}";
+                Assert.Contains(pages[0].Items.OfType<TextItem>(), t => t.Text.Contains(last, StringComparison.Ordinal));
+                var mesh = Drawing.Solid.FoldedMesh.Of(lipped.Folded);
+                Assert.Equal(lipped.Flat.Blank.Area * lipped.Flat.Thickness, mesh.Volume, 0.05 * mesh.Volume);
+                drawn++;
+            }
+        }
+
+        Assert.True(drawn >= 4);
     }
 }

@@ -13,7 +13,7 @@ internal static class ExampleSolutions
         {
             var job = ProfileReader.ReadJob(path, new DiskFileSource());
             Assert.True(job.IsRead, string.Join("\n", job.Errors));
-            return (Path.GetFileNameWithoutExtension(path), Designer.Solve(job.Value!));
+            return (Path.GetFileNameWithoutExtension(path), Designer.Solve(job.Value!, 1, StrengthDetail.Usual));
         }),
     ]);
 

@@ -1,0 +1,18 @@
+using System.Text;
+using BracketGen.Design;
+
+namespace BracketGen.Drawing.Report;
+
+/// <summary>The report of one job: a page of HTML that holds everything it shows.</summary>
+public static class JobReport
+{
+    /// <summary>The bytes of report.html, the same for the same solution.</summary>
+    /// <remarks>
+    /// One file without any reference to another or to the network; its own content security policy forbids both, and any script but
+    /// the page's own. Without script it shows the same texts, tables, charts and still pictures.
+    /// </remarks>
+    /// <param name="solution">The solution; it may lack bracket, mechanism, sensor and offers.</param>
+    /// <param name="allowed">Failed safety checks that the user allowed by name.</param>
+    public static byte[] Write(Solution solution, IReadOnlyList<string> allowed) =>
+        Encoding.UTF8.GetBytes(ReportPage.Compose(new ReportScene(solution, allowed)));
+}

@@ -1,0 +1,231 @@
+// The picture to turn: drag, keys, touch and views; drawn only when something changed.
+function solidPicture(data, motion) {
+  const live = document.getElementById('solid-live');
+  const canvas = document.getElementById('solid-canvas');
+  let draw = null;
+  try {
+    draw = canvas && surface(canvas);
+  } catch {
+    draw = null; // The still picture stays.
+  }
+  if (!draw) {
+    return () => {};
+  }
+  live.hidden = false;
+  document.querySelector('#solid .still').classList.add('turned');
+
+  // How each kind is shown: colour by its custom property, how opaque, and by which box it is switched off.
+  const kinds = {
+    sheet: ['--sheet', 1, ''], mount: ['--casting', 1, 'mount'], shaft: ['--casting', 1, 'moving'], fitting: ['--wire', 1, 'moving'],
+    outer: ['--outer', 1, 'moving'], moving: ['--moving', 0.45, 'moving'], keepout: ['--keepout', 0.22, 'keepout'],
+  };
+  let parts, wire, colours, shell;
+  let [paintedBy, sway] = ['bare', 0];
+
+  function load() {
+    parts = data.parts.map((part) => {
+      const corner = (i) => part.points.slice(3 * i, 3 * i + 3);
+      return {
+        kind: part.kind, turns: part.turns,
+        faces: draw.buffer(new Float32Array(part.triangles.flatMap(corner))), faceCount: part.triangles.length,
+        lines: draw.buffer(new Float32Array(part.edges.flatMap(corner))), lineCount: part.edges.length / 2,
+      };
+    });
+    wire = null;
+    if (data.shell) {
+      const { points, triangles, stress, swing } = data.shell;
+      const each = (values) => draw.buffer(new Float32Array(triangles.flatMap((i) => values.slice(3 * i, 3 * i + 3))));
+      const most = swing.reduce((m, v, i) => (i % 3 ? m : Math.max(m, Math.hypot(v, swing[i + 1], swing[i + 2]))), 0);
+      shell = {
+        count: triangles.length, points: each(points), swing: each(swing),
+        stress: draw.buffer(new Float32Array(triangles.map((i) => stress[i]))),
+        movement: draw.buffer(new Float32Array(triangles.map((i) => Math.hypot(...swing.slice(3 * i, 3 * i + 3)) / most))),
+        bands: new Float32Array(data.shell.bands.flatMap(rgb)),
+      };
+    }
+  }
+
+  function rgb(hex) {
+    return [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 16) / 255);
+  }
+
+  function paint() {
+    const style = getComputedStyle(canvas);
+    const read = (name) => rgb(style.getPropertyValue(name).trim());
+    colours = Object.fromEntries([...new Set([...Object.values(kinds).map((k) => k[0]), '--sheet-line', '--wire'])].map((n) => [n, read(n)]));
+  }
+
+  // What must be seen is a box; the picture is fitted to it when a view is chosen, and keeps its size while it is turned.
+  const centre = data.least.map((low, i) => (low + data.most[i]) / 2);
+  const half = data.least.map((low, i) => (data.most[i] - low) / 2);
+  const depth = 20 * Math.hypot(...half);
+  let [yaw, pitch, zoom] = [-38, 28, 1];
+  let fitted = [0, 0];
+  let turn = 0;
+  let path = [];
+  let waiting = false;
+  const boxes = [...live.querySelectorAll('[data-show]')];
+  const off = (what) => boxes.some((box) => box.dataset.show === what && !box.checked);
+
+  function turned() {
+    const [a, b] = [(yaw * Math.PI) / 180, (pitch * Math.PI) / 180];
+    const [ca, sa, cb, sb] = [Math.cos(a), Math.sin(a), Math.cos(b), Math.sin(b)];
+    // By columns: first about the picture's upright, then tilted towards the eye.
+    return [ca, sb * sa, -cb * sa, 0, cb, sb, sa, -sb * ca, cb * ca];
+  }
+
+  function fit() {
+    const view = turned();
+    fitted = [0, 1].map((row) => half.reduce((sum, h, k) => sum + h * Math.abs(view[3 * k + row]), 0));
+  }
+
+  function camera() {
+    const [w, h] = [canvas.width, canvas.height];
+    const size = 0.9 * zoom * Math.min(w / fitted[0], h / fitted[1]);
+    return { view: new Float32Array(turned()), centre, scale: [size / w, size / h, 1 / depth] };
+  }
+
+  function frame() {
+    waiting = false;
+    const ratio = Math.min(devicePixelRatio || 1, 2.5);
+    const [w, h] = [Math.round(canvas.clientWidth * ratio), Math.round(canvas.clientHeight * ratio)];
+    if (!w || !h) {
+      return;
+    }
+    if (canvas.width !== w || canvas.height !== h) {
+      [canvas.width, canvas.height] = [w, h];
+    }
+    const eye = camera();
+    const near = 0.4 / depth; // Lines lie a little before the faces they belong to.
+    draw.begin(w, h);
+    const shown = parts.filter((part) => !off(kinds[part.kind][2]) && (part.kind !== 'sheet' || paintedBy === 'bare'));
+    if (paintedBy !== 'bare') {
+      draw.painted(shell.points, shell.swing, paintedBy === 'stress' ? shell.stress : shell.movement, shell.count, eye, paintedBy === 'swing' ? sway : 0, shell.bands);
+    }
+    for (const clear of [false, true]) {
+      for (const part of shown.filter((p) => kinds[p.kind][1] < 1 === clear)) {
+        const [name, opaque] = kinds[part.kind];
+        const by = part.turns ? turn : 0;
+        draw.faces(part.faces, part.faceCount, eye, by, [...colours[name], opaque]);
+        const line = part.kind === 'sheet' ? 1.1 : 0.7;
+        draw.lines(part.lines, part.lineCount, eye, by, [...colours['--sheet-line'], clear ? 0.55 : 0.9], line * ratio, near);
+      }
+      if (!clear && !off('moving') && path.length > 1) {
+        if (wire) {
+          draw.remove(wire);
+        }
+        wire = draw.buffer(new Float32Array(path.slice(1).flatMap((p, i) => [...path[i], ...p])));
+        draw.lines(wire, path.length - 1, eye, 0, [...colours['--wire'], 1], 2.2 * ratio, 0);
+      }
+    }
+  }
+
+  function ask() {
+    if (!waiting) {
+      waiting = true;
+      requestAnimationFrame(frame);
+    }
+  }
+
+  function look(by, up, nearer) {
+    yaw += by;
+    pitch = Math.max(-90, Math.min(90, pitch + up));
+    zoom = Math.max(0.3, Math.min(8, zoom * nearer));
+    ask();
+  }
+
+  // One finger or the mouse turns, two fingers bring nearer.
+  const fingers = new Map();
+  const apart = () => {
+    const [p, q] = [...fingers.values()];
+    return Math.hypot(p[0] - q[0], p[1] - q[1]);
+  };
+  canvas.addEventListener('pointerdown', (e) => {
+    canvas.setPointerCapture(e.pointerId);
+    fingers.set(e.pointerId, [e.clientX, e.clientY]);
+  });
+  canvas.addEventListener('pointermove', (e) => {
+    const old = fingers.get(e.pointerId);
+    if (!old) {
+      return;
+    }
+    const before = fingers.size === 2 ? apart() : 0;
+    fingers.set(e.pointerId, [e.clientX, e.clientY]);
+    if (fingers.size === 1) {
+      look((e.clientX - old[0]) * 0.5, (e.clientY - old[1]) * 0.5, 1);
+    } else if (before > 0) {
+      look(0, 0, apart() / before);
+    }
+  });
+  for (const end of ['pointerup', 'pointercancel']) {
+    canvas.addEventListener(end, (e) => fingers.delete(e.pointerId));
+  }
+  canvas.addEventListener('wheel', (e) => {
+    if (e.ctrlKey) {
+      e.preventDefault();
+      look(0, 0, Math.exp(-e.deltaY * 0.01));
+    }
+  }, { passive: false });
+  const keys = {
+    ArrowLeft: [-10, 0, 1], ArrowRight: [10, 0, 1], ArrowUp: [0, -10, 1], ArrowDown: [0, 10, 1], '+': [0, 0, 1.15], '=': [0, 0, 1.15], '-': [0, 0, 1 / 1.15],
+  };
+  canvas.addEventListener('keydown', (e) => {
+    if (keys[e.key] && !e.ctrlKey && !e.metaKey && !e.altKey) {
+      e.preventDefault();
+      look(...keys[e.key]);
+    }
+  });
+  live.querySelectorAll('button').forEach((button) => button.addEventListener('click', () => {
+    if (button.dataset.zoom) {
+      look(0, 0, Number(button.dataset.zoom));
+      return;
+    }
+    [yaw, pitch, zoom] = [Number(button.dataset.yaw), Number(button.dataset.pitch), 1];
+    fit();
+    ask();
+  }));
+
+  // The vibration is shown for some swings and then rests at its end; who wants no motion sees the end alone.
+  let swinging = 0;
+  function swing(seconds) {
+    cancelAnimationFrame(swinging);
+    const began = performance.now();
+    const step = (now) => {
+      const t = (now - began) / 1000;
+      sway = t < seconds ? Math.sin(2 * Math.PI * t) : 1;
+      frame();
+      swinging = t < seconds ? requestAnimationFrame(step) : 0;
+    };
+    swinging = requestAnimationFrame(step);
+  }
+  live.querySelectorAll('[name=paint]').forEach((choice) => choice.addEventListener('change', () => {
+    paintedBy = choice.value;
+    cancelAnimationFrame(swinging);
+    if (paintedBy === 'swing') {
+      swing(matchMedia('(prefers-reduced-motion: reduce)').matches ? 0 : 8.25);
+    }
+    ask();
+  }));
+  boxes.forEach((box) => box.addEventListener('change', ask));
+  canvas.addEventListener('webglcontextlost', (e) => e.preventDefault());
+  canvas.addEventListener('webglcontextrestored', () => {
+    draw = surface(canvas);
+    load();
+    ask();
+  });
+  new ResizeObserver(ask).observe(canvas);
+  matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => {
+    paint();
+    ask();
+  });
+  load();
+  paint();
+  fit();
+
+  // Called by the sweep: its picture's y runs down, this one's up.
+  return (pose) => {
+    turn = (-pose.turn * Math.PI) / 180;
+    path = motion.wire(pose).map(([x, y]) => [x, -y, 0]);
+    ask();
+  };
+}

@@ -1,0 +1,35 @@
+using System.Security.Cryptography;
+using System.Text;
+
+namespace BracketGen.Drawing.Report;
+
+/// <summary>The page's style and script, which ship with the program.</summary>
+internal static class PageFiles
+{
+    /// <summary>In the order in which they are put together.</summary>
+    private static readonly string[] Scripts = ["sweep.js", "surface.js", "solid.js", "charts.js", "report.js"];
+
+    private static readonly Lazy<string> StyleText = new(() => Read("style.css") + Read("print.css"));
+
+    // One function round all of it: nothing of it is left in the page's own scope.
+    private static readonly Lazy<string> ScriptText = new(() => "(() => {\n'use strict';\n" + string.Concat(Scripts.Select(Read)) + "})();\n");
+
+    private static readonly Lazy<string> Sum = new(() => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(Script))));
+
+    /// <summary>The style sheet.</summary>
+    public static string Style => StyleText.Value;
+
+    /// <summary>The script.</summary>
+    public static string Script => ScriptText.Value;
+
+    /// <summary>The script's sum, as a content security policy wants it (W3C, Content Security Policy Level 3, 6.7.3.3).</summary>
+    public static string ScriptSum => Sum.Value;
+
+    private static string Read(string name)
+    {
+        using var stream = typeof(PageFiles).Assembly.GetManifestResourceStream($"BracketGen.Drawing.Report.Page.{name}")
+            ?? throw new InvalidOperationException($"The page's file {name} is missing from the program.");
+        using var reader = new StreamReader(stream, Encoding.UTF8);
+        return reader.ReadToEnd().ReplaceLineEndings("\n");
+    }
+}

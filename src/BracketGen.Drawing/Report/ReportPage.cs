@@ -1,0 +1,60 @@
+using BracketGen.Design;
+
+namespace BracketGen.Drawing.Report;
+
+/// <summary>The whole page: head, sections in their order, footer, script.</summary>
+internal static class ReportPage
+{
+    /// <summary>The sections in the order of the page. A new one needs its line here and a file in Sections.</summary>
+    private static readonly ReportSection[] All =
+    [
+        new("verdict", "Verdict", VerdictSection.Write),
+        new("cautions", "Cautions", CautionSection.Write),
+        new("checks", "Checks", ChecksSection.Write),
+        new("sweep", "The sweep", SweepSection.Write),
+        new("solid", "The bracket in its place", SolidSection.Write, s => s.Solution.Bracket is not null),
+        new("charts", "Forces and travel", ChartsSection.Write),
+        new("sure", "How sure it is", SureSection.Write, s => s.Solution.Mechanism?.Uncertainty is not null),
+
+        new("strength", "Strength", StrengthSection.Write, s => s.Solution.Bracket is not null),
+        new("offers", "Other brackets", OffersSection.Write, s => !s.Solution.Offers.IsEmpty),
+        new("flat", "Flat pattern", FlatSection.Write, s => s.Solution.Bracket is not null),
+        new("inputs", "What it was computed from", InputsSection.Write),
+    ];
+
+    public static string Compose(ReportScene scene)
+    {
+        var sections = All.Where(s => s.Has?.Invoke(scene) ?? true).ToList();
+        var html = new HtmlWriter();
+        html.Markup("<!DOCTYPE html>\n");
+        using (html.Open("html", ("lang", "en"), ("xmlns", "http://www.w3.org/1999/xhtml")))
+        {
+            PageHead.Write(html, Title(scene.Job));
+            using (html.Open("body"))
+            {
+                html.Line("a", "Skip to the verdict", ("class", "skip"), ("href", "#verdict"));
+                PageHeader.Write(html, scene, sections);
+                using (html.Open("main"))
+                {
+                    foreach (var section in sections)
+                    {
+                        var heading = section.Id + "-heading";
+                        using var element = html.Open("section", ("id", section.Id), ("aria-labelledby", heading));
+                        html.Line("h2", section.Heading, ("id", heading));
+                        section.Write(html, scene);
+                    }
+                }
+
+                PageFooter.Write(html, scene);
+                html.Markup($"<script type=\"application/json\" id=\"data\">{PageData.Json(scene)}</script>\n");
+                html.Markup($"<script>{PageFiles.Script}</script>\n");
+            }
+        }
+
+        return html.ToString();
+    }
+
+    private static string Title(Job job) => $"{job.Document.PartNumber} {job.Document.Title}".Trim() is { Length: > 0 } title
+        ? title
+        : $"{job.Vehicle.Name} on {job.Body.Name}";
+}

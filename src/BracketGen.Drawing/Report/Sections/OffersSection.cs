@@ -1,0 +1,30 @@
+using BracketGen.Drawing.Text;
+
+namespace BracketGen.Drawing.Report;
+
+/// <summary>The brackets that pass and are worth offering, with why the first stands first.</summary>
+internal static class OffersSection
+{
+    public static void Write(HtmlWriter html, ReportScene scene)
+    {
+        var solution = scene.Solution;
+        html.Line("p", solution.Offers.Length == 1
+            ? "Only this one is worth offering."
+            : $"Of the brackets that pass, {solution.Offers.Length} are each better than any other in something. This report is for number {solution.Choice}.");
+        using (html.Open("ul"))
+        {
+            foreach (var reason in solution.Reasons)
+            {
+                html.Line("li", reason);
+            }
+        }
+
+        HtmlTable.Write(
+            html, "Brackets that pass", [.. OfferText.Heads], solution.Offers.Select((o, i) => OfferText.Row(o, i + 1, scene.Units)), [0, 3, 4],
+            marked: solution.Choice - 1);
+        if (solution.Offers.Length > 1)
+        {
+            html.Line("p", OfferText.Note(solution), ("class", "meaning"));
+        }
+    }
+}

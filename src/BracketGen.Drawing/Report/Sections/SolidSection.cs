@@ -1,0 +1,72 @@
+using BracketGen.Geometry;
+
+namespace BracketGen.Drawing.Report;
+
+/// <summary>The folded bracket: a still view for paper and pages without script, and the one to turn.</summary>
+internal static class SolidSection
+{
+    public static void Write(HtmlWriter html, ReportScene scene)
+    {
+        var mesh = scene.Mesh!;
+        var view = Frame.FromZX(Vector3.Zero, new(0.55, 0.45, 0.7), new(0.7, 0, -0.55));
+        var bounds = Bounds.Around(mesh.Vertices.Select(v => SolidSvg.On(view, v))).Grow(4);
+        using (html.Open("figure", ("class", "still")))
+        {
+            var box = $"{PathData.Number(bounds.Min.X)} {PathData.Number(bounds.Min.Y)} {PathData.Number(bounds.Width)} {PathData.Number(bounds.Height)}";
+            using (html.Open("svg", ("viewBox", box), ("role", "img"), ("aria-label", "The folded bracket seen over the corner, throttle shaft towards the right.")))
+            {
+                SolidSvg.Write(html, mesh, view);
+            }
+
+            html.Line("figcaption", "The folded bracket, seen over the corner.");
+        }
+
+        using var live = html.Open("div", ("class", "live"), ("id", "solid-live"), ("hidden", ""));
+        html.Line("p", "Drag to turn it, or use the arrow keys; plus and minus bring it nearer. Quadrant and wire follow the pedal's slider above.", ("id", "solid-help"));
+        html.Line("canvas", "", ("id", "solid-canvas"), ("tabindex", "0"), ("role", "img"), ("aria-label", "The folded bracket on its mount, with quadrant, wire and outer"), ("aria-describedby", "solid-help"));
+        using (html.Open("div", ("class", "controls"), ("role", "group"), ("aria-label", "View")))
+        {
+            foreach (var (name, yaw, pitch) in new[] { ("Corner", -38, 28), ("Along the shaft", 0, 0), ("From above", 0, 90), ("From the right", -90, 0), ("From behind", 180, 0) })
+            {
+                html.Line("button", name, ("type", "button"), ("data-yaw", PathData.Number(yaw)), ("data-pitch", PathData.Number(pitch)));
+            }
+
+            html.Line("button", "Nearer", ("type", "button"), ("data-zoom", "1.25"));
+            html.Line("button", "Farther", ("type", "button"), ("data-zoom", "0.8"));
+        }
+
+        if (scene.Solution.Strength is not null)
+        {
+            using var kinds = html.Open("fieldset", ("class", "controls"));
+            html.Line("legend", "The sheet");
+            Paint(html, "bare", "as it is", isChosen: true);
+            Paint(html, "stress", "its stress, pedal stamped on");
+            Paint(html, "swing", "its first vibration");
+        }
+
+        using (html.Open("div", ("class", "controls"), ("role", "group"), ("aria-label", "Shown with it")))
+        {
+            Show(html, "moving", "quadrant, wire and outer");
+            Show(html, "mount", "bosses and bolts");
+            if (!scene.Job.Body.KeepOuts.IsEmpty)
+            {
+                Show(html, "keepout", $"keep-outs: {string.Join(", ", scene.Job.Body.KeepOuts.Select(k => k.Name))}");
+            }
+        }
+    }
+
+    private static void Paint(HtmlWriter html, string what, string label, bool isChosen = false)
+    {
+        using var box = html.Open("label", ("class", "show"));
+        html.Void("input", ("type", "radio"), ("name", "paint"), ("value", what), ("checked", isChosen ? "" : null));
+        html.Text(label);
+    }
+
+    private static void Show(HtmlWriter html, string what, string label)
+    {
+        using var box = html.Open("label", ("class", "show"));
+        html.Void("input", ("type", "checkbox"), ("data-show", what), ("checked", ""));
+        html.Line("span", "", ("class", "swatch " + what), ("aria-hidden", "true"));
+        html.Text(label);
+    }
+}

@@ -1,0 +1,149 @@
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design.Tests;
+
+/// <summary>The strength of whole brackets: what is loaded how, what is made of it, and what the search does with it.</summary>
+public sealed class StrengthStudyTests
+{
+    private static readonly Job Plover = Examples.Read("plover-alder-58");
+    private static readonly Solution Answer = Designer.Solve(Plover, 1, StrengthDetail.Usual);
+
+    [Theory]
+    [MemberData(nameof(Examples.Names), MemberType = typeof(Examples))]
+    public void Every_example_is_strong_enough(string name)
+    {
+        var solution = Designer.Solve(Examples.Read(name), 1, StrengthDetail.Usual);
+        var report = solution.Strength!;
+        Assert.Equal(["stamped-yield", "endurance", "stop-give", "resonance"], report.Checks.Select(c => c.Id));
+        Assert.All(report.Checks, c => Assert.True(c.Passes, c.Id));
+        Assert.All(report.Checks, c => Assert.Contains(c, solution.Checks));
+        Assert.All(solution.Offers, o => Assert.NotNull(o.GiveFound));
+    }
+
+    [Fact]
+    public void Washers_hold_the_tension_and_the_stop_moves_towards_the_quadrant()
+    {
+        var report = Answer.Strength!;
+        var reaction = report.Opening.Response.Solution.Reactions.Aggregate(Vector3.Zero, (sum, r) => sum + r.Force);
+        Assert.True((reaction + report.Opening.Response.Force).Length < 1e-6 * report.Opening.Tension);
+        var wire = Answer.Travel.WideOpen;
+        Assert.Equal(-1, report.Opening.Response.Force.Unit.Dot(Vector3.From(wire.Direction)), 1e-9);
+        Assert.Equal(wire.Opening, Answer.Travel.Rotation);
+
+        // Torque over arm, as a spring balance would find it.
+        Assert.Equal(Plover.Body.Springs.TorqueAt(1) / wire.Arm, report.Opening.Tension, 1e-9);
+        Assert.Equal(report.GivePerTension * report.Opening.Tension, report.Opening.Give, 1e-4 * report.Opening.Give);
+    }
+
+    [Fact]
+    public void Stamped_on_the_cable_stretches_by_what_the_floor_leaves()
+    {
+        // Virtual cable: with the mean and no tolerance the tension over the springs' own, times all that gives, is the over-travel.
+        var report = Answer.Strength!;
+        var mechanism = Answer.Mechanism!;
+        var loaded = mechanism.Loaded!;
+        var measured = mechanism.Uncertainty!.OverTravel;
+        var stretch = (report.Stamped.Tension - report.Opening.Tension) * loaded.LostPerTension;
+        Assert.Equal(loaded.OverTravel + measured.Quantile(0.99) - measured.Nominal, stretch, 1e-6);
+        Assert.Null(report.LimitingFootForce);
+
+        // A weak foot never gets there: the pedal's lever then says how hard it pulls.
+        var weak = Designer.Solve(Plover with { Vehicle = Plover.Vehicle with { Pedal = Plover.Vehicle.Pedal with { ProofForce = 60 } } }, 1, StrengthDetail.Usual);
+        Assert.Equal(60 * Plover.Vehicle.Pedal.LeverRatio, weak.Strength!.Stamped.Tension, 1e-9);
+        Assert.Equal(60, weak.Strength.LimitingFootForce);
+    }
+
+    [Fact]
+    public void Give_that_was_found_goes_into_the_lost_motion()
+    {
+        var estimate = MechanismReport.Of(Plover, Answer.Travel, Answer.Placement, Answer.Bracket);
+        var difference = Answer.Mechanism!.Loaded!.LostPerTension - estimate.Loaded!.LostPerTension;
+        Assert.Equal(Answer.Strength!.GivePerTension - CandidateCost.Give(Answer.Bracket!, 1), difference, 1e-12);
+    }
+
+    [Fact]
+    public void Beam_estimate_and_finite_elements_are_of_one_mind()
+    {
+        // Cantilever theory (Roark, table of beams) for a short wide flange: half to double is what it is worth.
+        Assert.InRange(Answer.Strength!.GivePerTension / CandidateCost.Give(Answer.Bracket!, 1), 0.5, 2);
+    }
+
+    [Fact]
+    public void Soderberg_line()
+    {
+        // Steady stress alone fails at yield, amplitude alone at the endurance limit; half and half in between: 1/n = σa/Se + σm/Sy
+        // (Shigley, chapter on fluctuating stresses). 200 MPa coming and going, Se 150, Sy 300 MPa: 100/150 + 100/300 = 1.
+        Assert.Equal(1, StrengthStudy.EnduranceFactor(200, 150, 300), 1e-12);
+        Assert.Equal(2, StrengthStudy.EnduranceFactor(100, 150, 300), 1e-12);
+    }
+
+    [Theory]
+    [InlineData(4, 6000, 4, 200)]
+    [InlineData(6, 6000, 4, 300)]
+    [InlineData(8, 6000, 4, 400)]
+    [InlineData(2, 6000, 2, 200)]
+    public void Firing_frequency(int cylinders, double speed, int strokes, double frequency)
+    {
+        // A four-cylinder four-stroke engine fires in the second order of the crankshaft (any text on engine vibration): 100 Hz at
+        // 6000/min makes 200 Hz; a six the third, an eight the fourth. A two-stroke fires every turn.
+        Assert.Equal(frequency, new Engine(cylinders, speed, strokes).FiringFrequency, 1e-9);
+    }
+
+    [Fact]
+    public void Clockwise_is_as_strong_as_its_mirror_image()
+    {
+        var job = Examples.Read("dunlin-rowan-64");
+        var mirror = job with { Body = job.Body.OpeningCounterClockwise(), Bulkhead = null };
+        var (one, other) = (Designer.Solve(job with { Bulkhead = null }, 1, StrengthDetail.Usual).Strength!, Designer.Solve(mirror, 1, StrengthDetail.Usual).Strength!);
+        Assert.True(one.Frequencies.SequenceEqual(other.Frequencies));
+        Assert.Equal(one.YieldFactor, other.YieldFactor);
+        Assert.Equal(one.Opening.At, other.Opening.At);
+    }
+
+    [Fact]
+    public void The_cheapest_strong_bracket_is_taken()
+    {
+        // Every candidate cheaper than the one taken is proven one by one: none that fits is strong enough.
+        var body = Plover.Body;
+        var cheaper = CandidateSearch.All(Plover, body).TakeWhile(c => c.Cost < Answer.Offers[0].Candidate.Cost - 1e-12)
+            .Select(c => Ranking.Verify(
+                c,
+                x => BracketChecks.InSpace(x.Bracket, body, Plover.Vehicle.Cable, Plover.Preferences),
+                x => BracketChecks.FitsInSpace(x.Bracket, body, Plover.Vehicle.Cable, Plover.Preferences)))
+            .OfType<Offer>().ToList();
+        Assert.NotEmpty(cheaper);
+        Assert.DoesNotContain(cheaper, o => StrongOffers.Prove(Plover, o, new(6, 3, 3)).IsStrong);
+        Assert.Contains(Answer.Reasons, r => r.Contains("not strong enough", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Where_only_thin_sheet_is_in_stock_the_diagnosis_says_so()
+    {
+        var thin = Plover with
+        {
+            Shop = Plover.Shop with { Stock = [.. Plover.Shop.Stock.Where(s => s.Material.Designation == "DC01" && s.Thickness == 1.5)] },
+            Preferences = Plover.Preferences with { LeastThickness = 1, Materials = [] },
+        };
+        var solution = Designer.Solve(thin, 1, StrengthDetail.Usual);
+        Assert.Empty(solution.Offers);
+        Assert.NotEmpty(solution.Weak);
+        Assert.False(solution.Passes);
+        Assert.Contains(solution.Dangers, d => d.Id == "stamped-yield");
+
+        var diagnosis = Diagnosis.Of(solution, StrengthDetail.Usual);
+        Assert.Contains(diagnosis.Obstacles, o => o.Nearest.Id == "stamped-yield");
+        var thicker = Assert.Single(diagnosis.Ways, w => w.Input == ChangedInput.Stock);
+        var material = thin.Shop.Stock[0].Material;
+        Job With(double thickness) => thin with { Shop = thin.Shop with { Stock = [new Stock(material, thickness)] } };
+        Assert.NotEmpty(Designer.Solve(With(thicker.To), 1, StrengthDetail.Usual).Offers);
+
+        if (diagnosis.Ways.FirstOrDefault(w => w.Input == ChangedInput.AvailablePull) is { } less)
+        {
+            var pedal = thin.Vehicle.Pedal;
+            var stopped = thin with { Vehicle = thin.Vehicle with { Pedal = pedal with { AvailablePull = pedal.AvailablePull with { Value = less.To } } } };
+            Assert.NotEmpty(Designer.Solve(stopped, 1, StrengthDetail.Usual).Offers);
+        }
+    }
+}
