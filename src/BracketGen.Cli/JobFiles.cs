@@ -20,49 +20,39 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
 
     private const string StepFile = "solid.step", GlbFile = "solid.glb", StlFile = "solid.stl";
 
+    private static readonly string[] All = [CutFile, KerfFile, StepFile, DrawingFile, SetupFile, GlbFile, StlFile, ReportFile, ResultFile];
+
     /// <summary>The files of <paramref name="solution"/>; those to make the bracket from only where no failed safety check is left unaccepted.</summary>
     public static JobFiles Of(Solution solution, IReadOnlyList<string> accepted, FileChoices choices)
     {
-        var written = new List<(string, byte[])>();
-        var withheld = new List<string>();
-        var mayBeCut = solution.Dangers.All(d => accepted.Contains(d.Id));
-        var dxf = new DxfWriter(choices.Dxf);
-        var info = solution.Bracket is null ? null : SolidInfo.Of(solution);
-        string[] warnings = [.. info?.Warnings ?? []];
-        var mesh = solution.Bracket is { } any ? FoldedMesh.Of(any.Folded) : null;
-        Add(CutFile, solution.Bracket is { } bracket && mayBeCut
-            ? dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, warnings))
-            : null);
-        Add(KerfFile, solution.Bracket is { } same && mayBeCut && choices.CutPath is { } path
-            ? dxf.Write(FlatPatternDxf.ComposeCompensated(same, solution.Job, path, warnings))
-            : null);
-        Add(StepFile, solution.Bracket is { } solid && mayBeCut ? StepWriter.Write(FoldedBrep.Of(solid.Folded), info!) : null);
-        Add(DrawingFile, solution.Bracket is not null ? DrawingPdf(solution, choices) : null);
-        Add(SetupFile, solution.Bracket is not null ? SetupPdf(solution) : null);
-        Add(GlbFile, mesh is not null ? GlbWriter.Write(mesh, info!) : null);
-        Add(StlFile, mesh is not null ? StlWriter.Write(mesh, info!) : null);
-        Add(ReportFile, JobReport.Write(solution, accepted));
-        Add(ResultFile, ResultJson.Write(solution, accepted));
-        return new(written, withheld);
-
-        void Add(string name, byte[]? bytes)
+        var written = new List<(string Name, byte[] Bytes)>();
+        if (solution.Bracket is { } bracket)
         {
-            if (bytes is not null)
+            var info = SolidInfo.Of(solution);
+            if (solution.Dangers.All(d => accepted.Contains(d.Id)))
             {
-                written.Add((name, bytes));
+                var dxf = new DxfWriter(choices.Dxf);
+                written.Add((CutFile, dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, info.Warnings))));
+                if (choices.CutPath is { } path)
+                {
+                    written.Add((KerfFile, dxf.Write(FlatPatternDxf.ComposeCompensated(bracket, solution.Job, path, info.Warnings))));
+                }
+
+                written.Add((StepFile, StepWriter.Write(FoldedBrep.Of(bracket.Folded), info)));
             }
-            else
-            {
-                withheld.Add(name);
-            }
+
+            var options = new DrawingOptions { Format = choices.Paper, WithKerfCompensated = choices.CutPath is not null };
+            written.Add((DrawingFile, Pdf(solution, BracketDrawing.Compose(solution, options), "")));
+            written.Add((SetupFile, Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), "set-up sheet, ")));
+            var mesh = FoldedMesh.Of(bracket.Folded);
+            written.Add((GlbFile, GlbWriter.Write(mesh, info)));
+            written.Add((StlFile, StlWriter.Write(mesh, info)));
         }
+
+        written.Add((ReportFile, JobReport.Write(solution, accepted)));
+        written.Add((ResultFile, ResultJson.Write(solution, accepted)));
+        return new(written, [.. All.Except(written.Select(w => w.Name))]);
     }
-
-    private static byte[] DrawingPdf(Solution solution, FileChoices choices) =>
-        Pdf(solution, BracketDrawing.Compose(solution, new() { WithKerfCompensated = choices.CutPath is not null }), "");
-
-    private static byte[] SetupPdf(Solution solution) => Pdf(
-        solution, SetupSheet.Compose(solution, solution.Job.Units == LengthUnit.Inch ? PageFormat.AnsiA : PageFormat.A4), "set-up sheet, ");
 
     private static byte[] Pdf(Solution solution, IReadOnlyList<SheetPage> pages, string kind)
     {

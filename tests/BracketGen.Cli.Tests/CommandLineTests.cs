@@ -59,6 +59,22 @@ public class CommandLineTests
         Assert.Contains("2026-11-09", PdfText.Of(place.Made("plover-alder-58", Workplace.DrawingFile)).Select(w => w.Text));
     }
 
+    [Fact]
+    public void Paper_is_as_asked_or_as_the_job_says_and_no_other_than_the_four()
+    {
+        using var place = new Workplace();
+        string Format(string file) => PdfText.Sizes(place.Made("plover-alder-58", file))[0];
+        place.Make("plover-alder-58", "--paper", "B");
+        Assert.Equal("432 x 279", Format(Workplace.DrawingFile));
+        Assert.Equal("216 x 279", Format(Workplace.SetupFile));
+
+        place.Edit("jobs/plover-alder-58.toml", "[document]", "[document]\npaper = \"A4\"");
+        place.Make("plover-alder-58");
+        Assert.Equal("210 x 297", Format(Workplace.DrawingFile));
+        Assert.Equal("210 x 297", Format(Workplace.SetupFile));
+        Assert.Equal(ExitCode.BadInput, place.Make("plover-alder-58", "--paper", "A2").ExitCode);
+    }
+
     [Theory]
     [InlineData("make")]
     [InlineData("travel")]

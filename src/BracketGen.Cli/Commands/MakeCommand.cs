@@ -3,6 +3,7 @@ using System.Globalization;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
 using BracketGen.SheetMetal;
 
@@ -37,10 +38,6 @@ internal static class MakeCommand
             Description = "Number of the bracket to make, of those the job's table offers; 1 is the best.",
             DefaultValueFactory = _ => 1,
         };
-        var skip = new Option<bool>("--skip-strength")
-        {
-            Description = "Do not calculate whether the bracket bends, shakes or cracks: a fraction of a second sooner, and not for a bracket that is to be made.",
-        };
         var dxf = new Option<string>("--dxf")
         {
             Description = "Release of the cut file's format: r2000, or r12 for old machines.",
@@ -51,23 +48,41 @@ internal static class MakeCommand
         {
             Description = $"Write also {JobFiles.KerfFile}: the way of the beam's middle, half the shop's kerf off the finished edge, for machines that cannot do it themselves.",
         };
+        var paper = new Option<string?>("--paper")
+        {
+            Description = "Sheet of the drawing: A3, A4, or B (17 x 11 inches), A (8.5 x 11 inches); stands before the job's own.",
+        };
+        paper.AcceptOnlyFromAmong("A3", "A4", "B", "A");
+        var skip = new Option<bool>("--skip-strength")
+        {
+            Description = "Do not calculate whether the bracket bends, shakes or cracks: a fraction of a second sooner, and not for a bracket that is to be made.",
+        };
         var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template, set-up sheet, solid model, report and result.\n\n{ExitCode.Help}")
         {
-            job, into, accept, date, choice, dxf, kerf, skip,
+            job, into, accept, date, choice, paper, dxf, kerf, skip,
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(into), parsed.GetValue(accept) ?? [],
             parsed.GetValue(date) is { } text ? ParseDate(text) : null, parsed.GetValue(choice),
             parsed.GetValue(skip) ? null : StrengthDetail.Usual,
-            parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, parsed.GetValue(kerf)));
+            new(parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, FormatOf(parsed.GetValue(paper)), null), parsed.GetValue(kerf)));
         return command;
     }
 
     private static DateOnly? ParseDate(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 
+    private static PageFormat? FormatOf(string? paper) => paper switch
+    {
+        "A3" => PageFormat.A3,
+        "A4" => PageFormat.A4,
+        "B" => PageFormat.AnsiB,
+        "A" => PageFormat.AnsiA,
+        _ => null,
+    };
+
     private static int Run(
-        FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, StrengthDetail? strength, DxfVersion dxf, bool compensated)
+        FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, StrengthDetail? strength, FileChoices choices, bool compensated)
     {
         if (JobInput.Read(file) is not { } job)
         {
@@ -112,7 +127,7 @@ internal static class MakeCommand
         }
 
         var folder = Path.Combine(into.ToString(), Path.GetFileNameWithoutExtension(file.Name));
-        var files = JobFiles.Of(solution, accepted, new(dxf, path));
+        var files = JobFiles.Of(solution, accepted, choices with { CutPath = path });
         try
         {
             OutputFolder.Write(folder, files.Written, files.Withheld);

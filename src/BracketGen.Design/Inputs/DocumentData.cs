@@ -10,6 +10,22 @@ public enum Projection
     ThirdAngle,
 }
 
+/// <summary>Sheet that a drawing is composed for.</summary>
+public enum Paper
+{
+    /// <summary>ISO A3, landscape.</summary>
+    A3,
+
+    /// <summary>ISO A4, upright.</summary>
+    A4,
+
+    /// <summary>ASME B, 17 by 11 inches, landscape.</summary>
+    B,
+
+    /// <summary>ASME A, 8.5 by 11 inches, upright.</summary>
+    A,
+}
+
 /// <summary>What the title block says that no computation can know (ISO 7200).</summary>
 /// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="PartNumber">Identification number of the part.</param>
@@ -20,4 +36,8 @@ public enum Projection
 /// <param name="Approver">Who approved it; null leaves the field blank.</param>
 /// <param name="Projection">How the views are laid out.</param>
 public sealed record DocumentData(
-    string PartNumber, string Revision, string Title, DateOnly? Date, string? Creator, string? Approver, Projection Projection);
+    string PartNumber, string Revision, string Title, DateOnly? Date, string? Creator, string? Approver, Projection Projection)
+{
+    /// <summary>Sheet of the drawing; null for the usual one of the job's unit, A3 or B.</summary>
+    public Paper? Paper { get; init; }
+}

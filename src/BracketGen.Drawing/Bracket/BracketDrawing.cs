@@ -11,8 +11,9 @@ public static class BracketDrawing
     private const int MostTemplateSheets = 12;
 
     /// <summary>
-    /// The sheets of the drawing: A3, or ANSI B where the job is in inches, then what the strength calculation found, where there is one, and the 1:1 template on A4 or ANSI A. The same
-    /// solution gives the same sheets.
+    /// The sheets of the drawing on the paper that option or job ask for, or else on A3, ANSI B where the job is in inches; then what
+    /// the strength calculation found, where there is one, and the 1:1 template on A4 or ANSI A. On small paper the views and the words
+    /// spread over more sheets: nothing is written smaller. The same solution gives the same sheets.
     /// </summary>
     /// <remarks>
     /// Views: ISO 5456-2 in the job's projection, ISO 5456-3 for the isometric one. Dimensions: ISO 129-1. Scales: ISO 5455. Title
@@ -27,8 +28,8 @@ public static class BracketDrawing
         }
 
         var scene = new BracketScene(solution, bracket);
-        var format = scene.Units == DrawingUnits.Inch ? PageFormat.AnsiB : PageFormat.A3;
-        var template = options.WithTemplate ? new Template(scene) : null;
+        var format = options.FormatFor(solution.Job);
+        var template = options.WithTemplate ? new Template(scene, format) : null;
         string? remark = null;
         if (template?.SheetCount > MostTemplateSheets)
         {
@@ -40,7 +41,7 @@ public static class BracketDrawing
         var drafts = main.Compose(format);
         if (solution.Strength is { } strength)
         {
-            drafts = drafts.Add(new StrengthSheet(scene, strength).Compose(format, main.TitleRoom(format)));
+            drafts = drafts.AddRange(new StrengthSheet(scene, strength).Compose(format, main.TitleRoom(format)));
         }
 
         var sheets = drafts.Length + (template?.SheetCount ?? 0);

@@ -75,10 +75,12 @@ internal sealed class DrawingText(BracketScene scene, DrawingOptions options, st
             $"Lengths in {(scene.Units == DrawingUnits.Inch ? "inches" : "mm")}. Untoleranced dimensions ISO 2768-m; {process} cut edges ISO 9013, tolerance class {ToleranceClass}.",
             $"Deburr. Break sharp edges {_value.Length(0.3)}.",
             $"Material {scene.Bracket.Stock.Material.Designation}; mass {Mass}, bare. Finish as agreed.",
-            "The contour is the finished edge: kerf is not compensated."
-                + (options.WithKerfCompensated ? $" The cut file with «kerf» in its name is, for {KerfText.Fine(Job.Shop.Kerf, Job.Units)}: no compensation at the machine with it." : ""),
+            options.WithKerfCompensated
+                ? $"The contour is the finished edge. Only flat-pattern-kerf.dxf is compensated, for a kerf of {KerfText.Fine(Job.Shop.Kerf, Job.Units).Replace(' ', '\u00A0')}: no compensation at the machine with it."
+                : "The contour is the finished edge: kerf is not compensated.",
             "Outline: arcs about the holes as tabled, joined by their common tangents"
                 + (bends.IsEmpty ? "." : "; square across the bends."),
+            "Marks of the cut file (part number, bend ends): engraved on the side seen in the flat pattern, or left out.",
             $"The seat of the outer is the side marked S: the {(scene.Bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",
         ];
         if (!bends.IsEmpty)
@@ -103,7 +105,7 @@ internal sealed class DrawingText(BracketScene scene, DrawingOptions options, st
     public static SheetBlock Safety(double width) => Boxed("Safety", [string.Join(" ", Cautions.All)], width, Ink.Black);
 
     /// <summary>The failed safety checks in large type; null where there is none.</summary>
-    public SheetBlock? Dangers(double width)
+    public SheetBlock? Dangers(double width, double height = TextHeight.Normal)
     {
         var dangers = scene.Solution.Dangers.ToList();
         if (dangers.Count == 0)
@@ -115,22 +117,41 @@ internal sealed class DrawingText(BracketScene scene, DrawingOptions options, st
         const double gap = 3;
         if (dangers.Count > 2)
         {
-            return WarningBox.Draw($"{dangers.Count} SAFETY CHECKS FAILED", [.. dangers.Select(d => $"{Finding(d)}. {d.Consequence}")], width);
+            return WarningBox.Draw($"{dangers.Count} SAFETY CHECKS FAILED", [.. dangers.Select(d => $"{Finding(d)}. {d.Consequence}")], width, height);
         }
 
         return dangers
-            .Select(d => WarningBox.Draw($"SAFETY CHECK FAILED: {Finding(d)}", [d.Consequence], width))
+            .Select(d => WarningBox.Draw($"SAFETY CHECK FAILED: {Finding(d)}", [d.Consequence], width, height))
             .Aggregate((upper, lower) => upper.And(lower.UpperLeftAt(new(upper.Bounds.Min.X, upper.Bounds.Min.Y - gap))));
     }
 
     /// <summary>The other failed checks; null where there is none.</summary>
     public SheetBlock? Failures(double width)
     {
-        var failed = scene.Solution.Checks.Where(c => !c.Passes && !c.IsDanger).ToList();
-        return failed.Count == 0
-            ? null
-            : Boxed("Checks not passed", [.. failed.Select(c => $"{Finding(c)}. {c.Consequence}")], width, Ink.Warning);
+        var failed = Failed.ToList();
+        return failed.Count == 0 ? null : Failures(failed, width);
     }
+
+    /// <summary>The same in as many boxes as it takes for none to be higher than a height.</summary>
+    public IEnumerable<SheetBlock> Failures(double width, double height)
+    {
+        var waiting = new Queue<Check>(Failed);
+        while (waiting.Count > 0)
+        {
+            List<Check> taken = [waiting.Dequeue()];
+            while (waiting.TryPeek(out var next) && Failures([.. taken, next], width).Bounds.Height <= height)
+            {
+                taken.Add(waiting.Dequeue());
+            }
+
+            yield return Failures(taken, width);
+        }
+    }
+
+    private IEnumerable<Check> Failed => scene.Solution.Checks.Where(c => !c.Passes && !c.IsDanger);
+
+    private SheetBlock Failures(IReadOnlyList<Check> failed, double width) =>
+        Boxed("Checks not passed", [.. failed.Select(c => $"{Finding(c)}. {c.Consequence}")], width, Ink.Warning);
 
     private string Finding(Check check) =>
         $"{check.Title}: {CheckText.Value(check, Job.Units)} (limit: {CheckText.Limit(check, Job.Units)})";

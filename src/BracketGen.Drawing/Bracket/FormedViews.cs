@@ -122,7 +122,7 @@ internal sealed class FormedViews
 
         var space = new FreeSpace(drawn);
         space.Add(DimensionPlacer.Draw(Around(drawn, _front, scale), wanted).Items);
-        return Block(space, _front, scale, _ => AddLetter(space, a, scale));
+        return Block(space, _front, scale, _ => AddLetters(space, scale));
     }
 
     private SheetBlock Top(double scale) => _scene.ProfileFromSide ? Plain(_top, scale) : Profile(_top, scale);
@@ -248,8 +248,19 @@ internal sealed class FormedViews
         space.AddLeader(scale * point, 0, wanted, "S");
     }
 
-    private void AddLetter(FreeSpace space, Vector2 centre, double scale) =>
-        space.AddLabel(_scene.DatumHole.Name, centre, scale * _scene.DatumHole.Diameter / 2, TextHeight.Small, FontWeight.Bold);
+    // The datum's own letter first: of the others those that find a place, for the flat pattern names them all.
+    private void AddLetters(FreeSpace space, double scale)
+    {
+        foreach (var hole in _scene.Bracket.Holes)
+        {
+            var frame = _scene.Bracket.Folded.Flanges[hole.Flange];
+            if (Math.Abs(frame.Z.Dot(_front.View.Z)) > 1 - 1e-6)
+            {
+                space.AddLabel(
+                    hole.Name, scale * _front.View.ToLocal(frame.ToWorld(hole.Centre)).XY, scale * hole.Diameter / 2, TextHeight.Small, FontWeight.Bold);
+            }
+        }
+    }
 
     private double ClearOf(double scale) => scale * _scene.DatumHole.Diameter / 2 + 2;
 

@@ -27,6 +27,11 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     /// <summary>The sheets without their title blocks.</summary>
     public ImmutableArray<Draft> Compose(PageFormat format)
     {
+        if (format.Frame.Width < LeastWidth)
+        {
+            return Column(format);
+        }
+
         foreach (var (flat, formed) in ScalePairs())
         {
             if (OneSheet(format, flat, formed) is { } sheet)
@@ -42,6 +47,46 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
         }
 
         throw new InvalidOperationException("The part is too large for a drawing.");
+    }
+
+    /// <summary>Sheets narrower than this (mm) have no room for anything beside a title block.</summary>
+    private const double LeastWidth = 1.5 * TitleBlock.Width;
+
+    /// <summary>Views and words below each other, on as many sheets as they need.</summary>
+    private ImmutableArray<Draft> Column(PageFormat format)
+    {
+        var room = new ColumnRoom(format.Frame.Grow(-Gap), TitleAt(format, "", 1, 1).Bounds.Max.Y + Gap);
+        foreach (var (flat, formed) in ScalePairs())
+        {
+            List<(SheetBlock Block, string Scale)> views =
+            [
+                .. IsPlate ? [] : new[] { (_formed.Orthographic(formed), $"{formed}") },
+                (Flat.Draw(flat), $"{flat}"),
+            ];
+            if (!views.TrueForAll(v => room.Holds(v.Block)))
+            {
+                continue;
+            }
+
+            var width = room.Frame.Width;
+            var warning = _text.Dangers(width) is { } dangers && !room.Holds(dangers) ? _text.Dangers(width, TextHeight.Small) : _text.Dangers(width);
+            var safety = DrawingText.Safety(width);
+            var beside = room.Height - (warning is null ? 0 : warning.Bounds.Height + ColumnSheets.Gap) - safety.Bounds.Height - views[0].Block.Bounds.Height - 2 * ColumnSheets.Gap;
+            views.Insert(IsPlate ? 0 : 1, (IsometricInColumn(room, formed, beside), $"{formed}"));
+            return ColumnSheets.Lay(
+                room, warning, safety, views, [.. Tables(width).SelectMany(t => t), _text.Notes(width), .. _text.Failures(width, room.Height)]);
+        }
+
+        throw new InvalidOperationException("The part is too large for a drawing.");
+    }
+
+    /// <summary>The isometric view, down to half its size where it then stands on the first sheet with the others.</summary>
+    private SheetBlock IsometricInColumn(ColumnRoom room, DrawingScale formed, double beside)
+    {
+        SheetBlock At(DrawingScale scale) => scale == formed ? _formed.Isometric(scale) : _formed.IsometricNamed(scale);
+        DrawingScale[] smaller = [.. Scales.Where(s => s.Factor <= formed.Factor)];
+        return smaller.Take(2).Select(At).FirstOrDefault(b => b.Bounds.Height <= beside && room.Holds(b))
+            ?? smaller.Select(At).First(room.Holds);
     }
 
     public SheetPage Finish(PageFormat format, Draft draft, int sheet, int sheets)

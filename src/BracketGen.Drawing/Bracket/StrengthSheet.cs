@@ -16,30 +16,49 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
 
     private LengthUnit Units => scene.Solution.Job.Units;
 
-    /// <summary>The sheet without its title block.</summary>
+    /// <summary>Pictures lower than this (mm) show nothing.</summary>
+    private const double LeastPicture = 90;
+
+    /// <summary>The sheet without its title block; two where the paper is too narrow for all of it.</summary>
     /// <param name="format">Its format.</param>
     /// <param name="title">The room the title block takes.</param>
-    public MainSheets.Draft Compose(PageFormat format, Bounds title)
+    public ImmutableArray<MainSheets.Draft> Compose(PageFormat format, Bounds title)
     {
         var frame = format.Frame.Grow(-Gap);
-        var words = Words(title.Min.X - Gap - frame.Min.X).LowerLeftAt(frame.Min);
-        var table = Table().UpperRightAt(frame.Max);
-        var dangers = scene.Solution.Dangers.Count();
-        var warning = dangers == 0
-            ? null
-            : WarningBox.Draw(dangers == 1 ? "SAFETY CHECK FAILED" : $"{dangers} SAFETY CHECKS FAILED", ["What failed stands on sheet 1."], table.Bounds.Min.X - Gap - frame.Min.X)
-                .UpperLeftAt(new(frame.Min.X, frame.Max.Y));
-        var top = Math.Min(table.Bounds.Min.Y, warning?.Bounds.Min.Y ?? frame.Max.Y) - Gap;
-        var room = new Bounds(new(frame.Min.X, words.Bounds.Max.Y + Gap), new(frame.Max.X, top));
-        if (title.Max.Y + Gap > room.Min.Y)
+        var beside = title.Min.X - Gap - frame.Min.X;
+        if (beside >= LeastWords)
         {
-            room = room with { Min = new(room.Min.X, title.Max.Y + Gap) };
+            var words = Words(beside).LowerLeftAt(frame.Min);
+            return [Sheet([words], new(new(frame.Min.X, Math.Max(words.Bounds.Max.Y, title.Max.Y) + Gap), frame.Max))];
         }
 
+        var above = new Bounds(new(frame.Min.X, title.Max.Y + Gap), frame.Max);
+        var below = Words(above.Width).LowerLeftAt(above.Min);
+        return Table().Bounds.Height + below.Bounds.Height + LeastPicture + 4 * Gap <= above.Height
+            ? [Sheet([below], above with { Min = new(above.Min.X, below.Bounds.Max.Y + Gap) })]
+            : [Sheet([], above), new([below.UpperLeftAt(new(above.Min.X, above.Max.Y))], "-")];
+    }
+
+    /// <summary>Notes are not squeezed below this width (mm).</summary>
+    private const double LeastWords = 80;
+
+    private MainSheets.Draft Sheet(ImmutableArray<SheetBlock> words, Bounds above)
+    {
+        var table = Table().UpperRightAt(above.Max);
+        var dangers = scene.Solution.Dangers.Count();
+        var isNarrow = table.Bounds.Min.X - Gap - above.Min.X < LeastWords;
+        var warning = dangers == 0
+            ? null
+            : WarningBox.Draw(
+                    dangers == 1 ? "SAFETY CHECK FAILED" : $"{dangers} SAFETY CHECKS FAILED", ["What failed stands on sheet 1."],
+                    isNarrow ? above.Width : table.Bounds.Min.X - Gap - above.Min.X)
+                .UpperLeftAt(new(above.Min.X, isNarrow ? table.Bounds.Min.Y - Gap : above.Max.Y));
+        var top = Math.Min(table.Bounds.Min.Y, warning?.Bounds.Min.Y ?? above.Max.Y) - Gap;
+        var room = above with { Max = new(above.Max.X, top) };
         var middle = room.Centre.X;
         return new(
             [
-                words, table, .. warning is null ? Array.Empty<SheetBlock>() : [warning],
+                .. words, table, .. warning is null ? Array.Empty<SheetBlock>() : [warning],
                 .. Picture("Stress, pedal stamped on", Stress, new(room.Min, new(middle - Gap / 2, room.Max.Y))),
                 .. Picture($"First vibration, {StrengthText.Frequency(report.Frequencies[0])} Hz", Vibration, new(new(middle + Gap / 2, room.Min.Y), room.Max)),
             ],

@@ -27,10 +27,11 @@ internal sealed class Template
     private readonly ImmutableArray<(Vector2 Centre, double Radius, string Name)> _holes;
     private readonly ImmutableArray<(int X, int Y, Vector2 Shift)> _tiles;
 
-    public Template(BracketScene scene)
+    /// <summary>The template on small sheets of the same kind as the drawing's.</summary>
+    public Template(BracketScene scene, PageFormat drawing)
     {
         _scene = scene;
-        PageFormat[] formats = scene.Units == DrawingUnits.Inch
+        PageFormat[] formats = drawing.IsAsme
             ? [PageFormat.AnsiA, PageFormat.AnsiALandscape]
             : [PageFormat.A4, PageFormat.A4Landscape];
 

@@ -11,6 +11,9 @@ namespace BracketGen.Drawing;
 /// <remarks>Pure, thread-safe: the same solution gives the same sheets.</remarks>
 public static class SetupSheet
 {
+    /// <summary>Height of a block (mm) that any sheet takes.</summary>
+    private const double MostHeight = 200;
+
     private const double Margin = 4, Gap = 4.5;
 
     /// <summary>The sheets, in the job's unit. Failed safety checks stand on the first of them in large type.</summary>
@@ -34,11 +37,11 @@ public static class SetupSheet
 
         if (drawing.Dangers(width) is { } dangers)
         {
-            flow.Add(dangers, Gap);
+            flow.Add(dangers.Bounds.Height <= MostHeight ? dangers : drawing.Dangers(width, TextHeight.Small)!, Gap);
         }
 
         flow.Add(WarningBox.Draw("Safety", Cautions.All, width, TextHeight.Small), Gap);
-        if (drawing.Failures(width) is { } failures)
+        foreach (var failures in drawing.Failures(width, MostHeight))
         {
             flow.Add(failures, Gap);
         }

@@ -32,6 +32,12 @@ public sealed record PageFormat(string Name, double Width, double Height, Bounds
     /// <summary>ASME A, 11 x 8.5 in, landscape.</summary>
     public static readonly PageFormat AnsiALandscape = Asme("A", 11, 8.5, 0.38, 0.25);
 
+    /// <summary>Whether it is one of ASME's, cut in inches, and not of ISO's.</summary>
+    public bool IsAsme => !HasGrid;
+
+    /// <summary>The upright sheet that any printer takes, of the same kind.</summary>
+    public PageFormat Small => IsAsme ? AnsiA : A4;
+
     /// <summary>The whole trimmed sheet (mm on paper).</summary>
     public Bounds Sheet => new(Vector2.Zero, new(Width, Height));
 

@@ -24,8 +24,14 @@ internal static class DocumentSection
         "How the views are laid out (ISO 5456-2).",
         Projection.FirstAngle);
 
+    private static readonly Key<Paper> Sheet = new(
+        "paper",
+        new WordForm<Paper>(("A3", Paper.A3), ("A4", Paper.A4), ("B", Paper.B), ("A", Paper.A)),
+        "Sheet of the drawing; left out: A3, or B (17 x 11 inches) where the job is in inches.",
+        isRequired: false);
+
     public static Section<DocumentData> Form { get; } = new(
         "the title block",
-        [PartNumber, Revision, Title, Date, Creator, Approver, Layout],
-        v => new(v.Get(PartNumber), v.Get(Revision), v.Get(Title), v.OrNull(Date), v.Get(Creator), v.Get(Approver), v.Get(Layout)));
+        [PartNumber, Revision, Title, Date, Creator, Approver, Layout, Sheet],
+        v => new(v.Get(PartNumber), v.Get(Revision), v.Get(Title), v.OrNull(Date), v.Get(Creator), v.Get(Approver), v.Get(Layout)) { Paper = v.OrNull(Sheet) });
 }

@@ -7,7 +7,11 @@ namespace BracketGen.Drawing.Tests.Bracket;
 
 public class BracketDrawingTests
 {
+    private static readonly PageFormat[] Formats = [PageFormat.A3, PageFormat.A4, PageFormat.AnsiB, PageFormat.AnsiA];
+
     private static IReadOnlyList<SheetPage> Compose(Solution solution) => BracketDrawing.Compose(solution, DrawingOptions.Standard);
+
+    private static IReadOnlyList<SheetPage> Compose(Solution solution, PageFormat format) => BracketDrawing.Compose(solution, new() { Format = format });
 
     private static string TextOf(SheetPage page) => string.Join(" ", page.Items.OfType<TextItem>().Select(t => t.Text));
 
@@ -18,9 +22,17 @@ public class BracketDrawingTests
         foreach (var (name, solution) in ExampleSolutions.All.Where(s => s.Solution.Bracket is not null))
         {
             AssertClean(name, Compose(solution));
+            foreach (var format in Formats)
+            {
+                var pages = Compose(solution, format);
+                AssertClean($"{name} on {format.Name}", pages);
+                Assert.All(pages.Where(p => p.Framed), p => Assert.Equal(format, p.Format));
+                Assert.All(pages.Where(p => !p.Framed), p => Assert.Equal(format.IsAsme ? "A" : "A4", p.Format.Name));
+            }
         }
     }
 
+    // With the sheets of the other papers more than 500 drawings in all.
     [Fact]
     public void WhateverIsShapedIsLegible()
     {
@@ -29,11 +41,56 @@ public class BracketDrawingTests
     }
 
     [Fact]
-    public void BlocksKeepApartAndInTheFrame() => RandomSolutions.Each(80, solution =>
+    public void SmallPaperIsLegibleToo()
+    {
+        var number = 0;
+        RandomSolutions.Each(200, solution =>
+        {
+            var format = number++ % 2 == 0 ? PageFormat.A4 : PageFormat.AnsiA;
+            var pages = BracketDrawing.Compose(solution, new() { Format = format, WithTemplate = false });
+            AssertClean("random", pages);
+
+            // Nothing is written smaller because the paper is: labels of fields aside, 2.5 mm (ISO 3098-1).
+            Assert.All(
+                pages.SelectMany(p => p.Items).OfType<TextItem>().Where(t => t.Ink != Ink.Grey && !InTitle(t, format)),
+                t => Assert.True(t.Height >= TextHeight.Small, t.Text));
+        });
+    }
+
+    [Fact]
+    public void WhatStandsOnLargePaperStandsOnSmall()
+    {
+        foreach (var solution in ExampleSolutions.All.Select(e => e.Solution).Where(s => s.Bracket is not null).Concat(RandomSolutions.Samples.Take(25)))
+        {
+            var large = Words(BracketDrawing.Compose(solution, new() { Format = PageFormat.A3, WithTemplate = false }));
+            var small = Words(BracketDrawing.Compose(solution, new() { Format = PageFormat.A4, WithTemplate = false }));
+            Assert.Equal(large.Where(w => !small.Contains(w)), []);
+        }
+
+        // Every word of notes, tables and dimensions, whatever the lines they are broken into; scales, sheet numbers and the format aside.
+        static HashSet<string> Words(IEnumerable<SheetPage> pages) =>
+        [
+            .. pages.SelectMany(p => p.Items).OfType<TextItem>().SelectMany(t => t.Text.Split(' '))
+                .Where(w => w.Length > 2 && w != "(flat" && !(w.Any(char.IsDigit) && (w.Contains(':') || w.Contains('/')))),
+        ];
+    }
+
+    private static bool InTitle(TextItem text, PageFormat format) =>
+        text.Position.X > format.Frame.Max.X - TitleBlock.Width && text.Position.Y < format.Frame.Min.Y + 51;
+
+    [Fact]
+    public void BlocksKeepApartAndInTheFrame() => RandomSolutions.Each(50, solution =>
     {
         var bracket = solution.Bracket!;
         var scene = new BracketScene(solution, bracket);
-        var format = scene.Units == DrawingUnits.Inch ? PageFormat.AnsiB : PageFormat.A3;
+        foreach (var format in Formats)
+        {
+            KeepApart(scene, format);
+        }
+    });
+
+    private static void KeepApart(BracketScene scene, PageFormat format)
+    {
         var title = new Bounds(new(format.Frame.Max.X - TitleBlock.Width, format.Frame.Min.Y), new(format.Frame.Max.X, format.Frame.Min.Y + 50));
         foreach (var draft in new MainSheets(scene, DrawingOptions.Standard).Compose(format))
         {
@@ -47,7 +104,7 @@ public class BracketDrawingTests
                 }
             }
         }
-    });
+    }
 
     [Fact]
     public void SameSolutionGivesTheSameBytes()
@@ -89,10 +146,13 @@ public class BracketDrawingTests
         var checks = Enumerable.Range(0, 24).Select(i => new Check(
             $"c{i}", $"Something that was checked, number {i}", i < 6 ? CheckKind.Safety : CheckKind.Making, CheckUnit.Length, 1, Bound.AtLeast, 3, "test",
             "What happens then takes a sentence of some length, and what to do about it takes another one that is not shorter."));
-        var pages = Compose(good with { Checks = [.. checks] });
-        AssertClean("many", pages);
-        var all = string.Join(" ", pages.Select(TextOf));
-        Assert.All(Enumerable.Range(0, 24), i => Assert.Contains($"number {i}", all));
+        foreach (var format in Formats)
+        {
+            var pages = Compose(good with { Checks = [.. checks] }, format);
+            AssertClean("many", pages);
+            var all = string.Join(" ", pages.Select(TextOf));
+            Assert.All(Enumerable.Range(0, 24), i => Assert.Contains($"number {i}", all));
+        }
     }
 
     [Fact]
@@ -105,6 +165,21 @@ public class BracketDrawingTests
             Assert.Equal("B", page.Format.Name);
             Assert.DoesNotContain(page.Items.OfType<TextItem>(), t => t.Text.Contains(" mm"));
         }
+    }
+
+    [Theory]
+    [InlineData(null, LengthUnit.Millimetre, "A3")]
+    [InlineData(null, LengthUnit.Inch, "B")]
+    [InlineData(Paper.A4, LengthUnit.Inch, "A4")]
+    [InlineData(Paper.A, LengthUnit.Millimetre, "A")]
+    [InlineData(Paper.B, LengthUnit.Millimetre, "B")]
+    [InlineData(Paper.A3, LengthUnit.Inch, "A3")]
+    public void PaperIsWhatTheJobSaysUnlessAnOptionDoes(Paper? paper, LengthUnit units, string name)
+    {
+        var job = ExampleSolutions.First.Job;
+        job = job with { Units = units, Document = job.Document with { Paper = paper } };
+        Assert.Equal(name, DrawingOptions.Standard.FormatFor(job).Name);
+        Assert.Equal("A4", new DrawingOptions { Format = PageFormat.A4 }.FormatFor(job).Name);
     }
 
     [Fact]

@@ -35,7 +35,7 @@ internal sealed class ViewSketch
 
     public IEnumerable<SheetItem> AtScale(double scale) => Lines.Select(l => l.AtScale(scale)).OfType<SheetItem>();
 
-    /// <summary>Centre marks where holes are seen square on, axes where they are seen from the side.</summary>
+    /// <summary>Centre marks where holes are seen from before, square on or not; axes where they are seen from the side.</summary>
     public IEnumerable<SheetItem> CentreLines(double scale)
     {
         var axes = new LineMerger();
@@ -47,6 +47,13 @@ internal sealed class ViewSketch
             if (tilt > 1 - 1e-6)
             {
                 foreach (var item in Dimensions.CentreMark(scale * top, scale * hole.Diameter / 2))
+                {
+                    yield return item;
+                }
+            }
+            else if (tilt > LeastTilt)
+            {
+                foreach (var item in EllipseMark(scale * (frame.Z.Dot(View.Z) > 0 ? top : bottom), scale * hole.Diameter / 2, View.ToLocalDirection(frame.Z).XY.Unit, tilt))
                 {
                     yield return item;
                 }
@@ -64,6 +71,20 @@ internal sealed class ViewSketch
             var middle = scale * line.PointAt(0.5);
             yield return new Stroke(middle, scale * line.End, LineKind.Centre);
             yield return new Stroke(middle, scale * line.Start, LineKind.Centre);
+        }
+    }
+
+    /// <summary>A hole turned further from the eye than this (cosine) is too narrow an ellipse for two centre lines.</summary>
+    private const double LeastTilt = 0.3;
+
+    /// <summary>The centre lines of a round hole seen as an ellipse: along its axes, the short one that of the flange's normal.</summary>
+    private static IEnumerable<SheetItem> EllipseMark(Vector2 centre, double radius, Vector2 normal, double tilt)
+    {
+        const double overrun = 2;
+        foreach (var arm in (Vector2[])[(radius + overrun) * normal.Left, (tilt * radius + overrun) * normal])
+        {
+            yield return new Stroke(centre, centre + arm, LineKind.Centre);
+            yield return new Stroke(centre, centre - arm, LineKind.Centre);
         }
     }
 
