@@ -45,6 +45,18 @@ for job in profiles/jobs/*.toml; do
   done
 done
 
+# The product line too, one combination at a time so that the lines on the screen come in the same order.
+for kind in native managed; do
+  program=("$folder/program/bracketgen")
+  [[ $kind == managed ]] && program=(dotnet exec "$PWD/src/BracketGen.Cli/bin/Release/net10.0/bracketgen.dll")
+  (
+    cd "$folder/$kind"
+    code=0
+    "${program[@]}" line profiles/families/estuary.toml --at-once 1 --skip-strength --into output >line.screen 2>&1 || code=$?
+    echo "exit code $code" >>line.screen
+  )
+done
+
 count=$(find "$folder/native" -type f | wc -l)
 jobs=$(ls profiles/jobs/*.toml | wc -l)
 if ((count < 4 * jobs)); then

@@ -18,6 +18,13 @@ internal static class BracketGenProgram
     public static ToolResult RunWithoutRoomToPrint(params string[] arguments) => OutsideTool.Require("sh").Run(
         ["-c", "exec \"$@\" > /dev/full", "sh", Dotnet.FilePath, "exec", Library, .. arguments]);
 
+    /// <summary>How to start it, for tests that do more to it than wait.</summary>
+    public static System.Diagnostics.ProcessStartInfo Start(params string[] arguments) => new(Dotnet.FilePath, ["exec", Library, .. arguments])
+    {
+        RedirectStandardOutput = true,
+        RedirectStandardError = true,
+    };
+
     private static OutsideTool Dotnet { get; } =
         OutsideTool.Require(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet", "dotnet");
 }

@@ -105,7 +105,7 @@ internal sealed class LineRig : IDisposable
         var inputs = new CombinationInputs(family, program);
         var kept = 0;
         var made = LineRun.Run(
-            combinations, new(family, inputs, numbers!, "", null), Combinations, threads,
+            combinations, new(family, inputs, numbers!, null, null), Combinations, threads,
             p =>
             {
                 kept = Math.Max(kept, p.Kept);

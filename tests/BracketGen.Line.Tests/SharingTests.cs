@@ -70,7 +70,7 @@ public class SharingTests
     public void The_lines_parts_are_as_few_as_brute_force_over_full_checks_finds()
     {
         var (_, run, parts) = Estuary.Solved;
-        var selection = FewestParts.Of(run.Family, parts, 2);
+        var selection = FewestParts.Of(run.Family, parts, null, 2);
         SetCover.Set[] serves = [.. parts.Select(part =>
         {
             int[] rows = [.. Enumerable.Range(0, parts.Length).Where(served => parts[served] == part
@@ -91,7 +91,7 @@ public class SharingTests
     public void A_shared_part_is_checked_in_full_and_its_margin_is_told()
     {
         var (_, run, parts) = Estuary.Solved;
-        var shared = FewestParts.Of(run.Family, parts, 1).Services.Where(s => s.IsShared).ToArray();
+        var shared = FewestParts.Of(run.Family, parts, null, 1).Services.Where(s => s.IsShared).ToArray();
         Assert.NotEmpty(shared);
         foreach (var service in shared)
         {

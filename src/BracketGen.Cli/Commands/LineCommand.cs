@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Reflection;
 using BracketGen.Cli.Line;
 using BracketGen.Cli.Terminal;
+using BracketGen.Design;
 using BracketGen.Line;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
@@ -12,7 +13,7 @@ namespace BracketGen.Cli.Commands;
 /// <summary>A product line: every vehicle on every throttle body, with few parts.</summary>
 internal static class LineCommand
 {
-    private sealed record Wishes(FileInfo Family, DirectoryInfo Into, FileInfo? Register, FileInfo? Order, bool Own, bool Drawings, bool Anew, bool SolveOnly, int Threads);
+    private sealed record Wishes(FileInfo Family, DirectoryInfo Into, FileInfo? Register, FileInfo? Order, bool Own, bool Strength, bool Drawings, bool Anew, bool SolveOnly, int Threads);
 
     public static Command Create()
     {
@@ -26,6 +27,7 @@ internal static class LineCommand
         var order = new Option<FileInfo?>("--order") { Description = "What to lay on sheets: a CSV file with the columns part_number and quantity. Usually the family's quantity of every part." };
         var own = new Option<bool>("--own-parts") { Description = "Give every combination its own part, even where another's would serve." };
         var drawings = new Option<bool>("--drawings") { Description = "Write a drawing (PDF) for every combination as well." };
+        var weak = new Option<bool>("--skip-strength") { Description = "Do not calculate whether brackets bend, shake or crack: many times quicker, and not for brackets that are to be made." };
         var anew = new Option<bool>("--anew") { Description = "Make every combination anew, unchanged ones too." };
         var solveOnly = new Option<bool>("--solve-only") { Description = "Only solve: cut files, results and register, no parts shared, no lists, no sheets." };
         var threads = new Option<int>("--at-once") { Description = "How many combinations to work on at once; usually one on each processor.", DefaultValueFactory = _ => Environment.ProcessorCount };
@@ -44,11 +46,11 @@ internal static class LineCommand
             It may be stopped at any time (Ctrl-C) and goes on where it was. {ExitCode.Help.TrimEnd('.')}, 4 stopped before the end.
             """)
         {
-            family, into, register, order, own, drawings, anew, solveOnly, threads,
+            family, into, register, order, own, weak, drawings, anew, solveOnly, threads,
         };
         command.SetAction(parsed => Run(new(
             parsed.GetRequiredValue(family), parsed.GetRequiredValue(into), parsed.GetValue(register), parsed.GetValue(order), parsed.GetValue(own),
-            parsed.GetValue(drawings), parsed.GetValue(anew), parsed.GetValue(solveOnly), parsed.GetValue(threads))));
+            !parsed.GetValue(weak), parsed.GetValue(drawings), parsed.GetValue(anew), parsed.GetValue(solveOnly), parsed.GetValue(threads))));
         return command;
     }
 
@@ -102,8 +104,9 @@ internal static class LineCommand
             return ExitCode.BadInput;
         }
 
+        var strength = wishes.Strength ? StrengthDetail.Usual : null;
         var inputs = new CombinationInputs(family, ProgramVersion);
-        var solver = new CombinationSolver(family, inputs, numbers, wishes.Drawings ? "drawings" : "", wishes.Drawings ? LineDrawings.Of : null);
+        var solver = new CombinationSolver(family, inputs, numbers, strength, wishes.Drawings ? LineDrawings.Of : null);
         if (wishes.Anew)
         {
             foreach (var combination in combinations.Offered)
@@ -142,7 +145,7 @@ internal static class LineCommand
             return ExitCode.Stopped;
         }
 
-        var code = wishes.SolveOnly ? ExitCode.Pass : LineOutputs.Write(wishes.Order, wishes.Own, wishes.Threads, family, combinations, made, parts, now, place);
+        var code = wishes.SolveOnly ? ExitCode.Pass : LineOutputs.Write(wishes.Order, wishes.Own, strength, wishes.Threads, family, combinations, made, parts, now, place);
         return code != ExitCode.Pass ? code : made.All(m => m.Outcome == Outcome.Passes) ? ExitCode.Pass : ExitCode.CheckFailed;
     }
 

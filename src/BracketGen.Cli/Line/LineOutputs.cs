@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Cli.Terminal;
+using BracketGen.Design;
 using BracketGen.Line;
 using BracketGen.Profiles.Family;
 
@@ -9,17 +10,17 @@ namespace BracketGen.Cli.Line;
 internal static class LineOutputs
 {
     public static int Write(
-        FileInfo? orderFile, bool own, int threads, LoadedFamily family, FamilyCombinations combinations, ImmutableArray<Made> made,
+        FileInfo? orderFile, bool own, StrengthDetail? strength, int threads, LoadedFamily family, FamilyCombinations combinations, ImmutableArray<Made> made,
         ImmutableArray<LinePart> parts, Register register, LinePlace place)
     {
-        var selection = own ? FewestParts.Own(parts) : FewestParts.Of(family, parts, threads);
+        var selection = own ? FewestParts.Own(parts) : FewestParts.Of(family, parts, strength, threads);
         if (ReadOrder(orderFile, selection, family) is not { } order)
         {
             return ExitCode.BadInput;
         }
 
         var nests = CuttingPlanner.Of(selection, order, family.Family.Cutting, threads);
-        var report = new LineReport(family, combinations, made, selection, nests, register);
+        var report = new LineReport(family, combinations, made, selection, nests, register, strength is not null);
         ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
         var files = new List<(string, byte[])>
         {

@@ -25,6 +25,11 @@ public static class CataloguePage
             html.Element("p", caution);
         }
 
+        if (!report.WithStrength)
+        {
+            html.Element("p", "Whether these brackets bend, shake or crack was not calculated. None of them is to be made before it was.");
+        }
+
         html.Raw("</div>\n");
         Matrices(html, report);
         Parts(html, report, threads);

@@ -12,9 +12,10 @@ namespace BracketGen.Line;
 /// <param name="Selection">The parts and whom they serve.</param>
 /// <param name="Nests">The sheets.</param>
 /// <param name="Register">The register.</param>
+/// <param name="WithStrength">Whether it was looked at whether the brackets bend, shake or crack.</param>
 public sealed record LineReport(
     Profiles.Family.LoadedFamily Family, FamilyCombinations Combinations, ImmutableArray<Made> Made, PartSelection Selection,
-    ImmutableArray<StockNest> Nests, Register Register);
+    ImmutableArray<StockNest> Nests, Register Register, bool WithStrength);
 
 /// <summary>The lists of a line.</summary>
 public static class LineLists

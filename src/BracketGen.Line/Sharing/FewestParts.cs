@@ -15,8 +15,9 @@ public static class FewestParts
     /// <summary>The selection.</summary>
     /// <param name="family">The family.</param>
     /// <param name="parts">The passing combinations with their own brackets, in order.</param>
+    /// <param name="strength">How finely brackets are meshed for their strength; null where that is not looked at.</param>
     /// <param name="threads">How many full checks at once.</param>
-    public static PartSelection Of(LoadedFamily family, IReadOnlyList<LinePart> parts, int threads)
+    public static PartSelection Of(LoadedFamily family, IReadOnlyList<LinePart> parts, StrengthDetail? strength, int threads)
     {
         var possible = PossibleServices.Of(family, parts).ToDictionary(s => (s.Part, s.Served));
         var proven = new ConcurrentDictionary<(int Part, int Served), Fit?>();
@@ -32,7 +33,7 @@ public static class FewestParts
             Parallel.ForEach(
                 services.Where(s => s.Part != s.Served && !proven.ContainsKey((s.Part, s.Served))),
                 new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, threads) },
-                s => proven[(s.Part, s.Served)] = Prove(parts, s));
+                s => proven[(s.Part, s.Served)] = Prove(parts, s, strength));
             var struck = services.Where(s => s.Part != s.Served && proven[(s.Part, s.Served)] is null).ToArray();
             if (struck.Length == 0)
             {
@@ -60,8 +61,8 @@ public static class FewestParts
         .Select(p => possible[(p, served)])
         .OrderBy(s => s.Shift).ThenBy(s => s.Part != s.Served).ThenBy(s => s.Part).First();
 
-    private static Fit? Prove(IReadOnlyList<LinePart> parts, PossibleService service) =>
-        GivenBracket.On(parts[service.Served].Job, parts[service.Part].Bracket, service.Mount) is { Passes: true } solution
+    private static Fit? Prove(IReadOnlyList<LinePart> parts, PossibleService service, StrengthDetail? strength) =>
+        GivenBracket.On(parts[service.Served].Job, parts[service.Part].Bracket, service.Mount, strength) is { Passes: true } solution
             ? Fits.Of(solution)
             : null;
 }

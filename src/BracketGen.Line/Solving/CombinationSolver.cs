@@ -15,8 +15,16 @@ public sealed record SolvedCombination(Made Made, IReadOnlyList<(string Name, by
 public delegate IEnumerable<(string Name, byte[] Bytes)> MoreFiles(Solution solution);
 
 /// <summary>Solves one combination: pure, whatever goes wrong becomes an outcome.</summary>
-public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inputs, NumberPlan numbers, string asked, MoreFiles? more)
+/// <param name="family">The family.</param>
+/// <param name="inputs">What its combinations are made from.</param>
+/// <param name="numbers">Their numbers.</param>
+/// <param name="strength">How finely brackets are meshed to see whether they bend, shake or crack; null where that is not looked at.</param>
+/// <param name="more">Makes more files; null for none.</param>
+public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inputs, NumberPlan numbers, StrengthDetail? strength, MoreFiles? more)
 {
+    // What of the command changes the files.
+    private readonly string _asked = $"{(strength is null ? "no strength" : "strength")}{(more is null ? "" : ", more files")}";
+
     /// <summary>Name of the cut file.</summary>
     public const string CutFile = "flat-pattern.dxf";
 
@@ -30,7 +38,7 @@ public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inp
     /// <param name="combination">The combination.</param>
     /// <param name="made">What was made of it.</param>
     public bool IsStill(Combination combination, Made made) =>
-        made.Outcome != Outcome.Broken && made.Combination == combination.Key && made.Inputs == HashOf(combination) && made.Asked == asked
+        made.Outcome != Outcome.Broken && made.Combination == combination.Key && made.Inputs == HashOf(combination) && made.Asked == _asked
         && made.PartNumber == numbers.NumberOf(combination) && made.Revision == numbers.RevisionOf(combination, made.Fingerprint);
 
     /// <summary>Solves a combination.</summary>
@@ -56,7 +64,7 @@ public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inp
     private SolvedCombination Made(Combination combination)
     {
         var number = numbers.NumberOf(combination);
-        var solution = QuickDesigner.Solve(CombinationJob.Of(family, combination, number, ""));
+        var solution = QuickDesigner.Solve(CombinationJob.Of(family, combination, number, ""), strength);
         var passes = solution.Passes;
         var bracket = passes ? solution.Bracket : null;
         var fingerprint = bracket is null ? null : PartFacts.Fingerprint(bracket);
@@ -87,7 +95,7 @@ public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inp
         Layout = Line.Made.LayoutVersion,
         Combination = combination.Key,
         Inputs = HashOf(combination),
-        Asked = asked,
+        Asked = _asked,
         Outcome = outcome,
         Reasons = reasons,
         PartNumber = numbers.NumberOf(combination),

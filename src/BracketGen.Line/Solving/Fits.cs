@@ -20,9 +20,10 @@ public static class Fits
             $"{c.Title}: {CheckText.Value(c, units)}, {CheckText.Limit(c, units)}")];
     }
 
-    // Making is drawn to its limits on purpose, a probability is near one or it fails, and yes and no have nothing to spare.
+    // What no bracket changes tells nothing. Making is drawn to its limits on purpose, a probability is near one or it fails, and yes and no have nothing to spare.
     private static bool TellsOfFit(Check check) =>
-        check.Kind is CheckKind.Safety or CheckKind.Function && check.Unit != CheckUnit.Number && double.IsFinite(check.Value)
+        check.Kind is CheckKind.Safety or CheckKind.Function && double.IsFinite(check.Value)
+        && !TravelChecks.IsBeyondTheBracket(check) && (check.Unit != CheckUnit.Number || check.Limit is not (0 or 1))
         && !check.Id.StartsWith("probability-", StringComparison.Ordinal);
 
     private static FitMargin MarginOf(Check check, LengthUnit units) => new(
