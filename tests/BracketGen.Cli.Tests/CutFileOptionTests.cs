@@ -31,7 +31,7 @@ public class CutFileOptionTests
         Assert.Contains("COMPENSATED for a kerf of 0.2 mm", file, StringComparison.Ordinal);
         Assert.Contains("kerf not compensated", CutFile(place, Workplace.CutFile), StringComparison.Ordinal);
         var drawing = string.Join(' ', PdfText.Of(place.Made(Job, Workplace.DrawingFile)).Select(w => w.Text));
-        Assert.Contains("no compensation at the machine", drawing, StringComparison.Ordinal);
+        Assert.Contains("compensation at the machine with it", drawing, StringComparison.Ordinal);
 
         Assert.Equal(ExitCode.Pass, place.Make(Job).ExitCode);
         Assert.False(File.Exists(place.Made(Job, Workplace.KerfFile)));
