@@ -29,6 +29,7 @@ internal static class MainJob
             {
                 var name = Path.GetFileNameWithoutExtension(job);
                 Row(output, $"`travel` {name}", _ => (program, ["travel", job]));
+                Row(output, $"`make --skip-strength` {name}", i => (program, ["make", job, "--skip-strength", "--into", Path.Combine(folder, $"{name}-quick-{i}")]));
                 Row(output, $"`make` {name}", i => (program, ["make", job, "--into", Path.Combine(folder, $"{name}-{i}")]));
             }
 
