@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
@@ -11,25 +12,12 @@ public static class CandidateSearch
 
     // Two bends have so many ways of their own that every second leaving angle shows them all.
     private static readonly Angle WideStep = Angle.FromDegrees(6);
-    private static readonly double[] Widths = [0, 0.5, 1];
 
     /// <summary>
     /// All candidates for <paramref name="body"/> (opening counter-clockwise), best first, quick checks done. The adjuster is
     /// moved off mid range only where nothing is found with it there.
     /// </summary>
-    public static IReadOnlyList<Candidate> All(Job job, ThrottleBody body)
-    {
-        var usable = UsableShift(job);
-        var found = AtMidRange(job, body).ToList();
-        if (!found.Any(Promising))
-        {
-            double[] shifts = usable > 0 ? [-usable, usable] : [];
-            found.AddRange(Shaped(job, body, Placements(job, body, shifts), 1));
-            found.AddRange(Shaped(job, body, Placements(job, body, shifts, WideStep), 2));
-        }
-
-        return [.. found.OrderBy(c => c.Cost)];
-    }
+    public static IReadOnlyList<Candidate> All(Job job, ThrottleBody body) => new CandidatePool(job, body).All();
 
     /// <summary>
     /// The candidates with the adjuster at mid range, and flat plates wherever it can reach one; made one by one as asked for, the
@@ -39,8 +27,20 @@ public static class CandidateSearch
         Enumerable.Range(0, 3).SelectMany(bends => AtMidRange(job, body, bends));
 
     /// <summary>Of those the ones with so many bends: 0, 1 or 2.</summary>
-    public static IEnumerable<Candidate> AtMidRange(Job job, ThrottleBody body, int bends) =>
-        Shaped(job, body, PlacementsAtMidRange(job, body, bends), bends);
+    public static IEnumerable<Candidate> AtMidRange(Job job, ThrottleBody body, int bends)
+    {
+        var tools = ToolsFor(job, body).ToList();
+        foreach (var place in PlacementsAtMidRange(job, body, bends).Select(p => PlaceWith(job, body, p)))
+        {
+            foreach (var draft in tools.SelectMany(t => t.Drafts(place.Placement, bends)))
+            {
+                if (BracketShape.Finish(draft) is { } bracket)
+                {
+                    yield return CandidateOf(job, place, bracket, draft.Give(place.Tension));
+                }
+            }
+        }
+    }
 
     internal static IEnumerable<StopPlacement> PlacementsAtMidRange(Job job, ThrottleBody body, int bends) => bends switch
     {
@@ -49,6 +49,16 @@ public static class CandidateSearch
         _ => Placements(job, body, [0], WideStep),
     };
 
+    /// <summary>Places with the adjuster at either end of what may be used of its range; none where it has no range, or for flat plates.</summary>
+    internal static IEnumerable<StopPlacement> PlacementsAtRangeEnds(Job job, ThrottleBody body, int bends)
+    {
+        var usable = UsableShift(job);
+        return bends == 0 || usable <= 0 ? [] : Placements(job, body, [-usable, usable], bends == 1 ? Step : WideStep);
+    }
+
+    internal static IEnumerable<BracketTools> ToolsFor(Job job, ThrottleBody body) =>
+        StockAllowed(job).Select(stock => new BracketTools(new(body.Mount, job.Vehicle.Cable, job.Preferences, stock), job.Shop));
+
     /// <summary>Whether nothing stands against a candidate as a bracket but what only the checks in space can tell.</summary>
     public static bool Promising(Candidate candidate) => candidate.QuickChecks.All(IsGoodEnough);
 
@@ -56,43 +66,44 @@ public static class CandidateSearch
     public static bool IsGoodEnough(Check check) =>
         check.Passes || check.Kind == CheckKind.Advice || TravelChecks.IsBeyondTheBracket(check);
 
-    private static IEnumerable<Candidate> Shaped(Job job, ThrottleBody body, IEnumerable<StopPlacement> placements, int bends)
-    {
-        foreach (var placement in placements)
-        {
-            var place = PlaceWith(job, body, placement);
-            foreach (var bracket in Brackets(job, body, placement, bends))
-            {
-                yield return CandidateOf(job, place, bracket);
-            }
-        }
-    }
-
     /// <summary>A placement with what every bracket there has in common.</summary>
-    internal sealed record Place(StopPlacement Placement, Travel Travel, IReadOnlyList<Check> Checks, double Tension);
-
-    internal static Place PlaceWith(Job job, ThrottleBody body, StopPlacement placement)
+    internal sealed class Place
     {
-        var travel = Travel.Solve(body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value);
-        return new(
-            placement, travel,
-            [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), .. MechanismChecks.OfPlacement(job, travel, placement)],
-            LargestTension(body, travel));
+        private readonly Lazy<ImmutableArray<Check>> _checks;
+
+        public Place(Job job, ThrottleBody body, StopPlacement placement)
+        {
+            Placement = placement;
+            Travel = Travel.Solve(body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value);
+            Tension = LargestTension(body, Travel);
+            _checks = new(() =>
+                [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, Travel), .. MechanismChecks.OfPlacement(job, Travel, placement)]);
+        }
+
+        public StopPlacement Placement { get; }
+
+        public Travel Travel { get; }
+
+        public ImmutableArray<Check> Checks => _checks.Value;
+
+        /// <summary>Whether travel and place alone do not rule out whatever gets there.</summary>
+        public bool IsGoodEnough => Checks.All(CandidateSearch.IsGoodEnough);
+
+        /// <summary>Largest tension in the wire over an opening (N).</summary>
+        public double Tension { get; }
     }
 
-    internal static Candidate CandidateOf(Job job, Place place, Bracket bracket)
-    {
-        var give = CandidateCost.Give(bracket, place.Tension);
-        return new(
-            place.Placement, place.Travel, bracket, give,
-            CandidateCost.Of(bracket, place.Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
-            () =>
-            [
-                .. place.Checks,
-                .. TravelChecks.OfStop(job.Vehicle, job.Preferences, place.Travel, place.Placement, bracket.Seat),
-                .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
-            ]);
-    }
+    internal static Place PlaceWith(Job job, ThrottleBody body, StopPlacement placement) => new(job, body, placement);
+
+    internal static Candidate CandidateOf(Job job, Place place, Bracket bracket, double give) => new(
+        place.Placement, place.Travel, bracket, give,
+        CandidateCost.Of(bracket, place.Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
+        () =>
+        [
+            .. place.Checks,
+            .. TravelChecks.OfStop(job.Vehicle, job.Preferences, place.Travel, place.Placement, bracket.Seat),
+            .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
+        ]);
 
     /// <summary>The check that fails where no bracket could be shaped at all.</summary>
     public static Check NoShape(Job job, ThrottleBody body)
@@ -147,66 +158,6 @@ public static class CandidateSearch
             }
         }
     }
-
-    private static IEnumerable<Bracket> Brackets(Job job, ThrottleBody body, StopPlacement placement, int bends) =>
-        from stock in StockAllowed(job)
-        from draft in Drafts(job, body, placement, stock, bends)
-        select BracketShape.Finish(draft) into bracket
-        where bracket is not null
-        select bracket;
-
-    /// <summary>Every bracket of one sheet that gets to a placement with so many bends, before its outline is drawn.</summary>
-    internal static IEnumerable<BracketShape.Draft> Drafts(Job job, ThrottleBody body, StopPlacement placement, Stock stock, int bends)
-    {
-        var frame = BracketShape.MountFrame(body.Mount);
-        var choice = new BracketShape.Choice(body.Mount, placement, job.Vehicle.Cable, job.Preferences, stock, null);
-        return bends switch
-        {
-            0 => Plates(choice, frame),
-            1 => DiesFor(job.Shop, stock, stock.Material.LeastRadiusAcrossGrain).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.OneBend, Widths)),
-            _ => DiesFor(job.Shop, stock, stock.Material.LeastRadiusAlongGrain).Take(1).SelectMany(die => Bent(choice with { Die = die }, frame, job.Shop, Layouts.TwoBends, [0, 1])),
-        };
-    }
-
-    private static IEnumerable<BracketShape.Draft> Plates(BracketShape.Choice choice, Frame frame)
-    {
-        foreach (var seatOnTop in new[] { true, false })
-        {
-            if (Layouts.IsLevel(frame, BracketShape.StopBottom(choice.Placement, choice.Stock.Thickness, seatOnTop))
-                && BracketShape.Sketch(choice, [], seatOnTop, []) is { } plate)
-            {
-                yield return plate;
-            }
-        }
-    }
-
-    private static IEnumerable<BracketShape.Draft> Bent(
-        BracketShape.Choice choice, Frame frame, Shop shop,
-        Func<BracketShape.Choice, Frame, BendRule, IEnumerable<Layouts.Chain>> layouts, double[] widths)
-    {
-        var rule = shop.RuleFor(choice.Stock, choice.Die!.InsideRadius);
-        Disc[] bolts = [.. choice.Mount.Holes.Select(h => new Disc(frame.ToLocal(h.At).XY, BracketShape.BoltMetalRadius(h)))];
-        foreach (var chain in layouts(choice, frame, rule))
-        {
-            if (!Layouts.IsClear(choice, bolts, chain))
-            {
-                continue;
-            }
-
-            foreach (var width in widths)
-            {
-                if (BracketShape.Sketch(choice, chain.Joints, chain.SeatOnTop, [.. chain.Joints.Select(_ => width)]) is { } draft)
-                {
-                    yield return draft;
-                }
-            }
-        }
-    }
-
-    // The narrowest die that suits and does not crack the sheet gives the tightest bend, which is what a short flange wants; the next one is kinder to the sheet.
-    private static IEnumerable<PressBrakeDie> DiesFor(Shop shop, Stock stock, double leastRatio) =>
-        shop.Dies.Where(d => d.Suits(stock.Thickness)).OrderBy(d => d.Opening)
-            .OrderBy(d => d.InsideRadius < leastRatio * stock.Thickness).Take(2);
 
     internal static IEnumerable<Stock> StockAllowed(Job job) => job.Shop.Stock.Where(s =>
         s.Thickness >= job.Preferences.LeastThickness && s.Thickness <= job.Preferences.MostThickness

@@ -15,40 +15,44 @@ public static class Designer
     public static Solution Solve(Job job, int choice = 1, StrengthDetail? strength = null)
     {
         var body = job.Body.OpeningCounterClockwise();
-        var candidates = CandidateSearch.All(job, body);
-        IEnumerable<Check> InSpace(Candidate c) => BracketChecks.InSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences);
-        bool Fits(Candidate c) => BracketChecks.FitsInSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences);
-        Offer? Verify(Candidate c) => Ranking.Verify(c, InSpace, Fits);
-        var offers = Ranking.Of(candidates, Verify);
+        var pool = new CandidatePool(job, body);
+        Offer? Verify(Candidate c) => Ranking.Verify(c, job, body);
+        var best = Ranking.Best(pool, Verify);
+
+        // Most ask for the best one without its strength: its mechanism is worked out while others are looked for.
+        var mechanism = best is not null && choice == 1 && strength is null
+            ? Task.Run(() => MechanismReport.Of(job, best.Candidate.Travel, best.Candidate.Placement, best.Candidate.Bracket))
+            : null;
+        ImmutableArray<Offer> offers = best is null ? [] : Ranking.Of(pool, best, Verify);
         var proven = ImmutableArray<ProvenOffer>.Empty;
-        var cheapest = offers.FirstOrDefault();
         if (strength is not null && offers.Length > 0)
         {
-            proven = StrongOffers.Of(job, offers, candidates, Verify, strength);
+            proven = StrongOffers.Of(job, offers, pool.ByCost(), Verify, strength);
             offers = proven[0].IsStrong ? [.. proven.Select(p => p.Offer)] : [];
         }
 
         var number = Math.Clamp(choice, 1, Math.Max(1, offers.Length));
-        var taken = offers.Length > 0 ? offers[number - 1] : proven.Length > 0 ? proven[0].Offer : LeastFaulty(candidates, InSpace);
+        var taken = offers.Length > 0 ? offers[number - 1] : proven.Length > 0 ? proven[0].Offer : LeastFaulty(pool.All(), c => BracketChecks.InSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences));
         var proof = proven.Length > 0 ? proven[number - 1]
             : strength is not null && taken is not null ? StrongOffers.Prove(job, taken, strength) : null;
-        return Answer(job, body, taken, proof, MechanismReport.UsualSamples) with
+        return Answer(job, body, taken, proof, MechanismReport.UsualSamples, mechanism?.Result) with
         {
-            CandidateCount = candidates.Count,
+            CandidateCount = pool.Count,
             Offers = offers,
             Weak = offers.IsEmpty ? proven : [],
             Choice = number,
-            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, candidates.Count, job.Units, offers[0].Candidate == cheapest!.Candidate ? null : cheapest) : [],
+            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, pool.Count, job.Units, offers[0].Candidate == best!.Candidate ? null : best) : [],
         };
     }
 
-    /// <summary>The solution with <paramref name="taken"/> for a bracket and <paramref name="proof"/> of its strength, if any; offers and reasons are left open.</summary>
-    internal static Solution Answer(Job job, ThrottleBody body, Offer? taken, ProvenOffer? proof, int samples)
+    /// <summary>The solution with <paramref name="taken"/> for a bracket, and its strength and mechanism where they are known; offers and reasons are left open.</summary>
+    internal static Solution Answer(
+        Job job, ThrottleBody body, Offer? taken, ProvenOffer? proof, int samples, MechanismReport? known = null)
     {
         var mirrored = job.Body.Opens == OpeningSense.Clockwise;
         var travel = taken?.Candidate.Travel ?? NominalTravel(job, body);
         var checks = taken?.Checks ?? [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job, body)];
-        var mechanism = proof?.Mechanism ?? MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket, samples);
+        var mechanism = proof?.Mechanism ?? known ?? MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket, samples);
         return new()
         {
             Job = job,

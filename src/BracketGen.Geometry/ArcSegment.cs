@@ -86,25 +86,28 @@ public sealed record ArcSegment : Segment
     public override double DistanceTo(Vector2 point)
     {
         var out_ = point - Centre;
-        return FractionAt(out_.Polar) <= 1
+        return Passes(out_)
             ? Math.Abs(out_.Length - Radius)
             : Math.Min(point.DistanceTo(Start), point.DistanceTo(End));
     }
 
-    /// <inheritdoc/>
-    internal override double AngleSeenFrom(Vector2 point)
+    // Whether the ray from the centre along `way` meets the arc: asked so often that no angle is worked out.
+    private bool Passes(Vector2 way)
     {
-        if (Math.Abs(Sweep.Radians) > Math.PI)
+        if (IsFullCircle)
         {
-            return Part(0, 0.5).AngleSeenFrom(point) + Part(0.5, 1).AngleSeenFrom(point);
+            return true;
         }
 
-        Vector2 a = Start - point, b = End - point;
-        var chord = Math.Atan2(a.Cross(b), a.Dot(b));
+        Vector2 first = Start - Centre, last = End - Centre;
+        if (Sweep.Radians < 0)
+        {
+            (first, last) = (last, first);
+        }
 
-        // Seen from between chord and arc, the arc goes round the other way than its chord does.
-        var between = point.DistanceTo(Centre) < Radius && Sign * chord < 0;
-        return between ? chord + Sign * 2 * Math.PI : chord;
+        return Math.Abs(Sweep.Radians) <= Math.PI
+            ? first.Cross(way) >= 0 && way.Cross(last) >= 0
+            : !(last.Cross(way) > 0 && way.Cross(first) > 0);
     }
 
     /// <inheritdoc/>

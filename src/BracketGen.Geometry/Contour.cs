@@ -10,6 +10,8 @@ namespace BracketGen.Geometry;
 /// </remarks>
 public sealed class Contour : IEquatable<Contour>
 {
+    private EdgeTable? _edges;
+
     /// <summary>The contour of <paramref name="segments"/>, in order.</summary>
     /// <exception cref="ArgumentException">There is none, or two neighbours do not meet.</exception>
     public Contour(IEnumerable<Segment> segments)
@@ -63,10 +65,12 @@ public sealed class Contour : IEquatable<Contour>
     public Contour Rotate(Angle angle) => new(Segments.Select(s => s.Rotate(angle)));
 
     /// <summary>Whether <paramref name="point"/> lies inside (winding number not zero); either answer on the line itself.</summary>
-    public bool Contains(Vector2 point) => Math.Abs(Segments.Sum(s => s.AngleSeenFrom(point))) > Math.PI;
+    public bool Contains(Vector2 point) => Edges.Contains(point);
 
     /// <summary>Distance from <paramref name="point"/> to the line itself (mm), inside or out.</summary>
-    public double DistanceTo(Vector2 point) => Segments.Min(s => s.DistanceTo(point));
+    public double DistanceTo(Vector2 point) => Edges.DistanceTo(point);
+
+    private EdgeTable Edges => LazyInitializer.EnsureInitialized(ref _edges, () => new(Segments));
 
     /// <summary>Corner points of a polygon inside <paramref name="chord"/> (mm) of the contour; every join is a corner.</summary>
     public ImmutableArray<Vector2> Flatten(double chord = Tolerance.Chord)

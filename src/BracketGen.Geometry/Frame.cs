@@ -57,11 +57,12 @@ public readonly record struct Frame
     public Frame Shift(Vector3 local) => new(ToWorld(local), X, Y, Z);
 
     /// <summary>Turned about the line through <paramref name="point"/> along <paramref name="axis"/> (length one).</summary>
-    public Frame Rotate(Vector3 point, Vector3 axis, Angle angle) => new(
-        point + (Origin - point).Rotate(axis, angle),
-        X.Rotate(axis, angle),
-        Y.Rotate(axis, angle),
-        Z.Rotate(axis, angle));
+    public Frame Rotate(Vector3 point, Vector3 axis, Angle angle)
+    {
+        var (sin, cos) = Math.SinCos(angle.Radians);
+        return new(
+            point + (Origin - point).Rotate(axis, sin, cos), X.Rotate(axis, sin, cos), Y.Rotate(axis, sin, cos), Z.Rotate(axis, sin, cos));
+    }
 
     /// <summary>
     /// The mirror image in the plane y = 0, kept right-handed by reversing local x: a flat part in it is mirrored in its own

@@ -53,13 +53,6 @@ public sealed record LineSegment : Segment
     }
 
     /// <inheritdoc/>
-    internal override double AngleSeenFrom(Vector2 point)
-    {
-        Vector2 a = Start - point, b = End - point;
-        return Math.Atan2(a.Cross(b), a.Dot(b));
-    }
-
-    /// <inheritdoc/>
     public override Segment Shift(Vector2 by) => new LineSegment(Start + by, End + by);
 
     /// <inheritdoc/>

@@ -34,9 +34,6 @@ public abstract record Segment
     /// <summary>Distance from <paramref name="point"/> to the nearest point of it (mm).</summary>
     public abstract double DistanceTo(Vector2 point);
 
-    /// <summary>The angle under which it is seen from <paramref name="point"/>, with sign: the sum over a contour is the winding.</summary>
-    internal abstract double AngleSeenFrom(Vector2 point);
-
     /// <summary>Shifted by <paramref name="by"/> (mm).</summary>
     public abstract Segment Shift(Vector2 by);
 

@@ -47,8 +47,11 @@ public readonly record struct Vector3(double X, double Y, double Z)
     public Vector3 Rotate(Vector3 axis, Angle angle)
     {
         var (sin, cos) = Math.SinCos(angle.Radians);
-        return cos * this + sin * axis.Cross(this) + (1 - cos) * axis.Dot(this) * axis;
+        return Rotate(axis, sin, cos);
     }
+
+    internal Vector3 Rotate(Vector3 axis, double sin, double cos) =>
+        cos * this + sin * axis.Cross(this) + (1 - cos) * axis.Dot(this) * axis;
 
     /// <summary>Angle to another direction, in [0, π], accurate also near 0 and π.</summary>
     public Angle AngleTo(Vector3 other) => new(Math.Atan2(Cross(other).Length, Dot(other)));

@@ -87,6 +87,9 @@ public sealed record OuterRoute
         return null;
     }
 
+    /// <summary>How well the gentlest radius is found, as a part of it.</summary>
+    private const double RadiusKnown = 1e-6;
+
     /// <summary>The gentlest route for an outer of the given length: the largest bend radius whose shortest route is no longer.</summary>
     /// <remarks>
     /// The length grows with the radius; where it does not for a while, the first radius at which the outer is used up is taken. What
@@ -117,28 +120,57 @@ public sealed record OuterRoute
                 $"The outer is {tightest.Length - outerLength:0} mm too short: even with bends of {leastRadius:0.#} mm the way is {tightest.Length:0} mm, and the outer has {outerLength:0} mm."));
         }
 
-        // Bracket the radius by doubling, then bisect; a route that no longer exists counts as too long.
-        var (low, high) = (leastRadius, 2 * leastRadius);
-        var best = tightest;
-        while (At(high) is { } wider && wider.Length <= outerLength && high < 10 * outerLength)
+        // The way found is followed as the radius grows; in the end, and where it is lost, all ways are looked for anew: one that does not
+        // exist counts as too long.
+        var (low, best) = (leastRadius, tightest);
+        var high = low;
+        while (At(high) is { } route && route.Length <= outerLength && high < 10 * outerLength)
         {
-            (low, high, best) = (high, 2 * high, wider);
-        }
-
-        for (var i = 0; i < 40 && high - low > 1e-6 * high; i++)
-        {
-            var middle = (low + high) / 2;
-            if (At(middle) is { } route && route.Length <= outerLength)
-            {
-                (low, best) = (middle, route);
-            }
-            else
-            {
-                high = middle;
-            }
+            (low, best) = (high, route);
+            (low, high, best) = Follow(low, best, outerLength);
         }
 
         return new(best, outerLength - best.Length, null);
+    }
+
+    // From a route that is short enough on to a larger radius, along the same family of routes: the largest radius that is short enough, a
+    // radius next to it that is not, and the route.
+    private static (double Low, double High, OuterRoute Route) Follow(double low, OuterRoute best, double outerLength)
+    {
+        var (from, leaving, to, arriving) = (best.From, best.Leaving, best.To, best.Arriving);
+        bool longFirst = best.FirstBend > Angle.Straight, longLast = best.LastBend > Angle.Straight;
+        OuterRoute? At(double radius) => Solve(from, leaving, longFirst, to, arriving, longLast, radius, best.Along);
+        var high = 2 * low;
+        OuterRoute? beyond;
+        while ((beyond = At(high)) is not null && beyond.Length <= outerLength && high < 10 * outerLength)
+        {
+            (low, high, best) = (high, 2 * high, beyond);
+        }
+
+        // Where both ends have a route, the chord between their lengths says where to look; a hair to the far side of it, so that both ends close
+        // in. Every third look is in the middle, whatever the chord says.
+        for (var i = 0; i < 60 && high - low > RadiusKnown * high; i++)
+        {
+            var between = (low + high) / 2;
+            if (beyond is not null && beyond.Length > best.Length && i % 3 != 2)
+            {
+                var chord = low + (outerLength - best.Length) / (beyond.Length - best.Length) * (high - low);
+                var hair = 0.4 * RadiusKnown * high;
+                between = Math.Clamp(chord + (chord - low < high - chord ? hair : -hair), low + hair, high - hair);
+            }
+
+            var route = At(between);
+            if (route is not null && route.Length <= outerLength)
+            {
+                (low, best) = (between, route);
+            }
+            else
+            {
+                (high, beyond) = (between, route);
+            }
+        }
+
+        return (low, high, best);
     }
 
     /// <summary>The point and direction at a distance (mm) from the stop's seat.</summary>
@@ -206,7 +238,7 @@ public sealed record OuterRoute
         }
     }
 
-    /// <summary>Newton's method for the line's direction, by finite differences on the sphere, with halved steps where needed.</summary>
+    /// <summary>Newton's method for the line's direction on the sphere, with halved steps where needed.</summary>
     private static OuterRoute? Solve(
         Vector3 from, Vector3 leaving, bool longFirst, Vector3 to, Vector3 arriving, bool longLast, double radius, Vector3 along)
     {
@@ -218,15 +250,21 @@ public sealed record OuterRoute
             return gap - gap.Dot(u) * u;
         }
 
+        // Change of the gap, and of what is left across the line, as the line turns by `turned` (square to u).
+        Vector3 MissChange(Vector3 u, Vector3 gap, Vector3 turned)
+        {
+            var change = -radius * (ChordChange(leaving, u, longFirst, turned) + ChordChange(arriving, u, longLast, turned));
+            return change - (change.Dot(u) + gap.Dot(turned)) * u - gap.Dot(u) * turned;
+        }
+
         var scale = radius + from.DistanceTo(to);
         var miss = Miss(along);
         for (var step = 0; step < 30 && miss.Length > 1e-11 * scale; step++)
         {
             var frame = Frame.FromZX(Vector3.Zero, along, Math.Abs(along.X) < 0.8 ? new(1, 0, 0) : new(0, 1, 0));
-            const double H = 1e-6;
             Vector3 Moved(double a, double b) => (along + a * frame.X + b * frame.Y).Unit;
-            var byA = 1 / (2 * H) * (Miss(Moved(H, 0)) - Miss(Moved(-H, 0)));
-            var byB = 1 / (2 * H) * (Miss(Moved(0, H)) - Miss(Moved(0, -H)));
+            var gap = Gap(along);
+            Vector3 byA = MissChange(along, gap, frame.X), byB = MissChange(along, gap, frame.Y);
             double a11 = byA.Dot(frame.X), a12 = byB.Dot(frame.X), a21 = byA.Dot(frame.Y), a22 = byB.Dot(frame.Y);
             double r1 = -miss.Dot(frame.X), r2 = -miss.Dot(frame.Y), det = a11 * a22 - a12 * a21;
             if (!(Math.Abs(det) > 1e-14 * scale * scale))
@@ -275,6 +313,27 @@ public sealed record OuterRoute
         var sum = a + b;
         var size = sum.Length;
         return size > 1e-12 ? (wayRound ? -1 : 1) * (b - a).Length / size * sum : Vector3.Zero;
+    }
+
+    /// <summary>Change of <see cref="Chord"/> as <paramref name="u"/> turns by <paramref name="turned"/>, square to it.</summary>
+    private static Vector3 ChordChange(Vector3 a, Vector3 u, bool wayRound, Vector3 turned)
+    {
+        // With c = a·u the chord is g (a + u), g = √((1 - c)/(1 + c)), g' = -1 / ((1 + c) √(1 - c²)). Near c = 1 the second part tends to
+        // zero, because a·turned does; at c = -1 the arc's plane is open and there is none.
+        double cosine = Math.Clamp(a.Dot(u), -1, 1), along = a.Dot(turned);
+        double less = 1 - cosine, more = 1 + cosine;
+        if (more < 1e-15)
+        {
+            return Vector3.Zero;
+        }
+
+        var change = Math.Sqrt(less / more) * turned;
+        if (less > 1e-15)
+        {
+            change -= along / (more * Math.Sqrt(less * more)) * (a + u);
+        }
+
+        return wayRound ? -change : change;
     }
 }
 

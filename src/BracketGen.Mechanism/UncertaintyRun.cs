@@ -19,6 +19,9 @@ public sealed class UncertaintyRun
     /// <summary>Number of independently shifted parts of a run.</summary>
     public const int Replicates = 8;
 
+    // So few samples are not worth a second thread.
+    private const int FewSamples = 2_048;
+
     private readonly double[][] samples;
     private readonly double[][] shares;
 
@@ -47,7 +50,7 @@ public sealed class UncertaintyRun
     /// <summary>Runs the model.</summary>
     /// <param name="inputs">The inputs; those without ± stay at their value.</param>
     /// <param name="outputs">Number of outputs.</param>
-    /// <param name="model">The model; it must not keep its arguments.</param>
+    /// <param name="model">The model; called from several threads, it must not keep its arguments.</param>
     /// <param name="samples">Number of samples, at least <see cref="Replicates"/>; best <see cref="Replicates"/> times a power of two.</param>
     /// <param name="seed">Seed of the shifts.</param>
     /// <exception cref="ArgumentException">More than 21 inputs are uncertain.</exception>
@@ -68,22 +71,23 @@ public sealed class UncertaintyRun
         var (least, most) = Corners(all, uncertain, values, outputs, model);
         var each = Math.Max(1, samples / Replicates);
         var results = Enumerable.Range(0, outputs).Select(_ => new double[each * Replicates]).ToArray();
-        var sums = new Sums(uncertain.Length, outputs);
-        var (point, result) = (new double[uncertain.Length], new double[outputs]);
-        for (var part = 0; part < Replicates; part++)
+        var parts = new Sums[Replicates];
+        void Run(int part)
         {
             var sequence = new SobolSequence(uncertain.Length, unchecked(seed * Replicates + (ulong)part));
+            var sums = parts[part] = new(uncertain.Length, outputs);
+            var (at, point, result) = (values.ToArray(), new double[uncertain.Length], new double[outputs]);
             for (var i = 0; i < each; i++)
             {
                 sequence.Next(point);
                 for (var k = 0; k < uncertain.Length; k++)
                 {
                     var q = all[uncertain[k]];
-                    values[uncertain[k]] = q.Quantile(point[k]);
-                    point[k] = (values[uncertain[k]] - q.Value.Value) / q.Value.PlusMinus;
+                    at[uncertain[k]] = q.Quantile(point[k]);
+                    point[k] = (at[uncertain[k]] - q.Value.Value) / q.Value.PlusMinus;
                 }
 
-                model(values, result);
+                model(at, result);
                 for (var k = 0; k < outputs; k++)
                 {
                     results[k][part * each + i] = result[k];
@@ -94,12 +98,31 @@ public sealed class UncertaintyRun
             }
         }
 
+        if (samples < FewSamples)
+        {
+            for (var part = 0; part < Replicates; part++)
+            {
+                Run(part);
+            }
+        }
+        else
+        {
+            Parallel.For(0, Replicates, Run);
+        }
+
+        // Added up in one order, so that the numbers do not depend on who was first.
+        var total = new Sums(uncertain.Length, outputs);
+        foreach (var part in parts)
+        {
+            total.Add(part);
+        }
+
         var shares = Enumerable.Range(0, outputs).Select(o =>
         {
             var share = new double[all.Length];
             for (var k = 0; k < uncertain.Length; k++)
             {
-                share[uncertain[k]] = sums.SquaredCorrelation(k, o);
+                share[uncertain[k]] = total.SquaredCorrelation(k, o);
             }
 
             return share;
@@ -234,32 +257,49 @@ public sealed class UncertaintyRun
     private sealed class Sums(int inputs, int outputs)
     {
         private readonly double[] x = new double[inputs], xx = new double[inputs], y = new double[outputs], yy = new double[outputs];
-        private readonly double[,] xy = new double[inputs, outputs];
+
+        // Row after row: the outputs of the first input, of the second, and so on.
+        private readonly double[] xy = new double[inputs * outputs];
         private int count;
 
-        public void Add(double[] input, double[] output)
+        public void Add(ReadOnlySpan<double> input, ReadOnlySpan<double> output)
         {
             count++;
-            for (var o = 0; o < y.Length; o++)
+            for (var o = 0; o < output.Length; o++)
             {
                 y[o] += output[o];
                 yy[o] += output[o] * output[o];
             }
 
-            for (var k = 0; k < x.Length; k++)
+            for (var k = 0; k < input.Length; k++)
             {
-                x[k] += input[k];
-                xx[k] += input[k] * input[k];
-                for (var o = 0; o < y.Length; o++)
+                var value = input[k];
+                x[k] += value;
+                xx[k] += value * value;
+                var row = xy.AsSpan(k * output.Length, output.Length);
+                for (var o = 0; o < row.Length; o++)
                 {
-                    xy[k, o] += input[k] * output[o];
+                    row[o] += value * output[o];
+                }
+            }
+        }
+
+        public void Add(Sums other)
+        {
+            count += other.count;
+            Span<(double[] Own, double[] Others)> all = [(x, other.x), (xx, other.xx), (y, other.y), (yy, other.yy), (xy, other.xy)];
+            foreach (var (own, others) in all)
+            {
+                for (var i = 0; i < own.Length; i++)
+                {
+                    own[i] += others[i];
                 }
             }
         }
 
         public double SquaredCorrelation(int k, int o)
         {
-            var covariance = xy[k, o] - x[k] * y[o] / count;
+            var covariance = xy[k * y.Length + o] - x[k] * y[o] / count;
             var variances = (xx[k] - x[k] * x[k] / count) * (yy[o] - y[o] * y[o] / count);
             return variances > 0 ? covariance * covariance / variances : 0;
         }

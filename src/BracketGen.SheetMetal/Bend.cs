@@ -16,11 +16,22 @@ public sealed record Bend
     /// <summary>Number of the flange that is bent.</summary>
     public required int To { get; init; }
 
+    private readonly Vector2 _start, _end;
+    private readonly (double Length, Vector2 Along) _line;
+
     /// <summary>One end of the strip's near edge.</summary>
-    public required Vector2 Start { get; init; }
+    public required Vector2 Start
+    {
+        get => _start;
+        init => (_start, _line) = (value, Line(value, _end));
+    }
 
     /// <summary>Other end of the strip's near edge.</summary>
-    public required Vector2 End { get; init; }
+    public required Vector2 End
+    {
+        get => _end;
+        init => (_end, _line) = (value, Line(_start, value));
+    }
 
     /// <summary>Bend angle: 0 for flat; positive towards the top of the sheet (the eye that looks at the flat pattern), in (-π, π).</summary>
     public required Angle Turn { get; init; }
@@ -38,10 +49,11 @@ public sealed record Bend
     public bool IsUp => Turn.Radians > 0;
 
     /// <summary>Length of the bend (mm).</summary>
-    public double Length => Start.DistanceTo(End);
+    public double Length => _line.Length;
 
     /// <summary>Along the bend, length one.</summary>
-    public Vector2 Along => (End - Start).Unit;
+    /// <exception cref="InvalidOperationException">The bend has no length.</exception>
+    public Vector2 Along => _line.Length > 0 ? _line.Along : (End - Start).Unit;
 
     /// <summary>Across the bend, from the flange that stays to the one that is bent, length one.</summary>
     public Vector2 Across => Along.Left;
@@ -54,6 +66,13 @@ public sealed record Bend
 
     /// <summary>The same bend with the flat pattern mirrored in its y axis: still up where it was up.</summary>
     public Bend Mirrored() => this with { Start = new(-End.X, End.Y), End = new(-Start.X, Start.Y) };
+
+    // Asked for so often that it is kept.
+    private static (double Length, Vector2 Along) Line(Vector2 start, Vector2 end)
+    {
+        var length = start.DistanceTo(end);
+        return (length, length > 0 ? (end - start) / length : default);
+    }
 
     /// <summary>Shifted in the flat pattern by <paramref name="by"/> (mm).</summary>
     public Bend Shift(Vector2 by) => this with { Start = Start + by, End = End + by };

@@ -10,15 +10,19 @@ namespace BracketGen.SheetMetal;
 /// </remarks>
 public sealed class FoldedSheet
 {
+    // The axis of the bend on which each flange hangs.
+    private readonly (Vector3 Point, Vector3 Direction)[] _axes;
+
     /// <summary>Folds <paramref name="flat"/> with its mount flange lying in <paramref name="mount"/> (flat coordinates to throttle frame).</summary>
     public FoldedSheet(FlatPattern flat, Frame mount)
     {
         Flat = flat;
         var flanges = new Frame[flat.FlangeCount];
         flanges[0] = mount;
+        _axes = new (Vector3, Vector3)[flat.FlangeCount];
         foreach (var bend in flat.Bends)
         {
-            var (point, axis) = AxisOf(bend, flanges[bend.From]);
+            var (point, axis) = _axes[bend.To] = AxisOf(bend, flanges[bend.From]);
             flanges[bend.To] = flanges[bend.From].Shift(Vector3.From(-bend.Allowance * bend.Across)).Rotate(point, axis, bend.Turn);
         }
 
@@ -42,7 +46,7 @@ public sealed class FoldedSheet
 
         // Within the bend the strip rolls up evenly: its near edge is carried round the axis in proportion to the depth.
         var depth = bend.Depth(flat);
-        var (point, axis) = AxisOf(bend, Flanges[flange]);
+        var (point, axis) = _axes[bend.To];
         var edge = Flanges[flange].ToWorld(flat - depth * bend.Across, height);
         return point + (edge - point).Rotate(axis, depth / bend.Allowance * bend.Turn);
     }

@@ -41,20 +41,21 @@ public class QuickDesignerTests
                 foreach (var placement in CandidateSearch.PlacementsAtMidRange(job, body, bends))
                 {
                     var place = CandidateSearch.PlaceWith(job, body, placement);
-                    foreach (var stock in CandidateSearch.StockAllowed(job))
+                    foreach (var tools in CandidateSearch.ToolsFor(job, body))
                     {
-                        var any = CostBound.OfAny(
-                            body.Mount, BracketShape.MountFrame(body.Mount),
-                            StopSeat.For(job.Vehicle.Cable, job.Preferences.StopOpening, stock.Thickness), stock, bends);
-                        foreach (var draft in CandidateSearch.Drafts(job, body, placement, stock, bends))
+                        var any = CostBound.OfAny(tools.Sheet, bends);
+                        foreach (var draft in tools.Drafts(placement, bends))
                         {
                             if (BracketShape.Finish(draft) is { } bracket)
                             {
-                                var cost = CandidateSearch.CandidateOf(job, place, bracket).Cost;
-                                double weighed = CostBound.Of(draft, place.Tension, range), light = CostBound.WithoutGive(draft, range);
+                                var give = draft.Give(place.Tension);
+                                var cost = CandidateSearch.CandidateOf(job, place, bracket, give).Cost;
+                                double weighed = CostBound.Of(draft, give, range), light = CostBound.WithoutGive(draft, range);
                                 Assert.True(weighed <= cost, $"{weighed} over {cost}");
                                 Assert.True(light <= weighed, $"{light} over {weighed}");
                                 Assert.True(any <= light, $"{any} over {light}");
+                                Assert.True(CostBound.LeastMass(draft) <= bracket.Mass);
+                                Assert.Equal(CandidateCost.Give(bracket, place.Tension), give, 1e-9);
                                 compared++;
                             }
                         }

@@ -108,10 +108,7 @@ public sealed class StrengthStudyTests
         // Every candidate cheaper than the one taken is proven one by one: none that fits is strong enough.
         var body = Plover.Body;
         var cheaper = CandidateSearch.All(Plover, body).TakeWhile(c => c.Cost < Answer.Offers[0].Candidate.Cost - 1e-12)
-            .Select(c => Ranking.Verify(
-                c,
-                x => BracketChecks.InSpace(x.Bracket, body, Plover.Vehicle.Cable, Plover.Preferences),
-                x => BracketChecks.FitsInSpace(x.Bracket, body, Plover.Vehicle.Cable, Plover.Preferences)))
+            .Select(c => Ranking.Verify(c, Plover, body))
             .OfType<Offer>().ToList();
         Assert.NotEmpty(cheaper);
         Assert.DoesNotContain(cheaper, o => StrongOffers.Prove(Plover, o, new(6, 3, 3)).IsStrong);

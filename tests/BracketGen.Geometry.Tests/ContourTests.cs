@@ -124,4 +124,62 @@ public class ContourTests
             }
         }
     });
+
+    // A point on the chord between the ends of a bow, level with them or not, is inside where the bow bulges outwards.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(90)]
+    [InlineData(180)]
+    [InlineData(270)]
+    [InlineData(33)]
+    public void A_point_on_the_chord_of_a_bow_is_inside(double turned)
+    {
+        // A slot: two half circles joined by lines; and a D, whose one side is a bow of three quarters.
+        var slot = new Contour(
+        [
+            new LineSegment(new(0, -2), new(10, -2)), new ArcSegment(new(10, 0), 2, Angle.FromDegrees(-90), Angle.Straight),
+            new LineSegment(new(10, 2), new(0, 2)), new ArcSegment(new(0, 0), 2, Angle.FromDegrees(90), Angle.Straight),
+        ]).Rotate(Angle.FromDegrees(turned));
+        var bow = new ArcSegment(new(0, 0), 3, Angle.FromDegrees(-135), Angle.FromDegrees(270));
+        var bulge = new Contour([bow, new LineSegment(bow.End, bow.Start)]).Rotate(Angle.FromDegrees(turned));
+        foreach (var contour in new[] { slot, slot.Reversed })
+        {
+            foreach (var at in new[] { -1.5, 0, 0.5, 5, 10, 11 })
+            {
+                Assert.True(contour.Contains(new Vector2(at, 0).Rotate(Angle.FromDegrees(turned))));
+            }
+
+            foreach (var height in new[] { -1.9, -1, 0, 1, 1.9 })
+            {
+                Assert.True(contour.Contains(new Vector2(0, height).Rotate(Angle.FromDegrees(turned))));
+                Assert.True(contour.Contains(new Vector2(10, height).Rotate(Angle.FromDegrees(turned))));
+                Assert.False(contour.Contains(new Vector2(12.5, height).Rotate(Angle.FromDegrees(turned))));
+                Assert.False(contour.Contains(new Vector2(-2.5, height).Rotate(Angle.FromDegrees(turned))));
+            }
+        }
+
+        foreach (var contour in new[] { bulge, bulge.Reversed })
+        {
+            foreach (var at in new[] { -2.1, -1, 0, 1, 2.9 })
+            {
+                Assert.True(contour.Contains(new Vector2(at, 0).Rotate(Angle.FromDegrees(turned))));
+                Assert.True(contour.Contains(new Vector2(0, at).Rotate(Angle.FromDegrees(turned))));
+            }
+
+            Assert.False(contour.Contains(new Vector2(-2.2, 0).Rotate(Angle.FromDegrees(turned))));
+            Assert.False(contour.Contains(new Vector2(-2.9, 0).Rotate(Angle.FromDegrees(turned))));
+        }
+    }
+
+    [Fact]
+    public void The_distance_is_the_least_of_its_segments()
+    {
+        RandomShapes.Outline.Check(100, contour =>
+        {
+            foreach (var point in RandomShapes.Point.Draw(40, stream: 10).Select(p => 2 * p))
+            {
+                Assert.Equal(contour.Segments.Min(s => s.DistanceTo(point)), contour.DistanceTo(point), 1e-9);
+            }
+        });
+    }
 }

@@ -85,7 +85,7 @@ public static class RandomSolutions
         var stock = job.Shop.Stock[(int)(Math.Abs(job.Vehicle.Cable.FreeInnerLength.Value) % job.Shop.Stock.Length)];
         var die = job.Shop.Dies.First(d => d.Suits(stock.Thickness));
         var mount = BracketShape.MountFrame(job.Body.Mount);
-        var choice = new BracketShape.Choice(job.Body.Mount, Placement(mount.Origin, mount.Z), job.Vehicle.Cable, job.Preferences, stock, die);
+        var choice = new BracketShape.Choice(new(job.Body.Mount, job.Vehicle.Cable, job.Preferences, stock), Placement(mount.Origin, mount.Z), die);
         if (shape(choice, mount) is not { } bracket || HolesMeet(bracket))
         {
             return null;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
@@ -10,14 +11,14 @@ public static class BracketShape
 {
     /// <summary>What is chosen before a bracket can be shaped.</summary>
     /// <remarks>Immutable.</remarks>
-    /// <param name="Mount">The face it is bolted to.</param>
+    /// <param name="Sheet">The sheet and the face it is bolted to.</param>
     /// <param name="Placement">Where the outer's seat must be.</param>
-    /// <param name="Cable">The cable.</param>
-    /// <param name="Preferences">What is wanted.</param>
-    /// <param name="Stock">The sheet.</param>
     /// <param name="Die">The die; null for a flat plate.</param>
-    public sealed record Choice(
-        MountFace Mount, StopPlacement Placement, Cable Cable, Preferences Preferences, Stock Stock, PressBrakeDie? Die);
+    public sealed record Choice(SheetOnMount Sheet, StopPlacement Placement, PressBrakeDie? Die)
+    {
+        /// <summary>The sheet.</summary>
+        public Stock Stock => Sheet.Stock;
+    }
 
     /// <summary>Farthest that any part of a bracket reaches from its first bolt in the flat (mm): beyond it, something else holds a cable.</summary>
     private const double MostReach = 400;
@@ -54,79 +55,83 @@ public static class BracketShape
     public static Bracket? Make(Choice choice, IReadOnlyList<Joint> joints, bool seatOnTop, IReadOnlyList<double> widths) =>
         Sketch(choice, joints, seatOnTop, widths) is { } draft ? Finish(draft) : null;
 
-    /// <summary>A bracket whose outline is not drawn yet: where bends and holes lie, and what must have metal.</summary>
-    /// <param name="Choice">What was chosen before.</param>
-    /// <param name="Seat">What the outer's end needs.</param>
-    /// <param name="MountFrame">The mount flange's frame.</param>
-    /// <param name="Discs">What must have metal on each flange.</param>
-    /// <param name="Bends">The bends.</param>
-    /// <param name="Bolts">The bolt holes.</param>
-    /// <param name="StopHole">The stop's hole.</param>
-    /// <param name="SeatOnTop">Whether the seat is on the top of the sheet.</param>
-    internal sealed record Draft(
-        Choice Choice, StopSeat Seat, Frame MountFrame, List<Disc>[] Discs, List<Bend> Bends, List<BracketHole> Bolts, BracketHole StopHole,
-        bool SeatOnTop);
-
     /// <summary>The first half of <see cref="Make"/>: all but the outline; null where it would reach too far.</summary>
-    internal static Draft? Sketch(Choice choice, IReadOnlyList<Joint> joints, bool seatOnTop, IReadOnlyList<double> widths)
+    internal static BracketDraft? Sketch(Choice choice, IReadOnlyList<Joint> joints, bool seatOnTop, IReadOnlyList<double> widths)
     {
-        var thickness = choice.Stock.Thickness;
-        var seat = StopSeat.For(choice.Cable, choice.Preferences.StopOpening, thickness);
-        var mountFrame = MountFrame(choice.Mount);
-        var stopFrame = joints.Count > 0 ? joints[^1].Next : mountFrame;
-        var stop = stopFrame.ToLocal(choice.Placement.Seat).XY;
+        var sheet = choice.Sheet;
         var last = joints.Count;
-
-        var discs = Enumerable.Range(0, last + 1).Select(_ => new List<Disc>()).ToArray();
-        var bolts = choice.Mount.Holes.Select((hole, i) => BoltHole(hole, i, mountFrame.ToLocal(hole.At).XY)).ToList();
-        discs[0].AddRange(bolts.Select(b => new Disc(b.Centre, b.MetalRadius)));
-        discs[last].Add(new(stop, seat.MetalRadius(thickness)));
-
-        var bends = new List<Bend>();
+        var flanges = new Frame[last + 1];
+        flanges[0] = sheet.Frame;
         for (var i = 0; i < last; i++)
         {
-            var (from, to) = ExtentOf(
-                joints[i], discs[i], discs[i + 1], bends.LastOrDefault(), i + 1 < last ? joints[i + 1] : null, discs[last], widths[i]);
-            bends.Add(joints[i].ToBend(i, from, to));
+            flanges[i + 1] = joints[i].Next;
         }
 
-        if (discs[0].Concat(discs[last]).Any(d => d.Centre.Length > MostReach) || bends.Any(b => b.Length > MostReach || b.Start.Length > MostReach))
+        var stop = flanges[last].ToLocal(choice.Placement.Seat).XY;
+        if (stop.Length > MostReach || sheet.BoltMetal.Any(d => d.Centre.Length > MostReach))
         {
             return null;
         }
 
-        return new(choice, seat, mountFrame, discs, bends, bolts, StopHole(seat, last, stop, bolts, bends, thickness), seatOnTop);
+        var discs = new IReadOnlyList<Disc>[last + 1];
+        Array.Fill(discs, []);
+        var stopMetal = new Disc(stop, sheet.StopMetalRadius);
+        discs[0] = last == 0 ? [.. sheet.BoltMetal, stopMetal] : sheet.BoltMetal;
+        if (last > 0)
+        {
+            discs[last] = [stopMetal];
+        }
+
+        var bends = new Bend[last];
+        for (var i = 0; i < last; i++)
+        {
+            var (from, to) = ExtentOf(
+                joints[i], discs[i], discs[i + 1], i > 0 ? bends[i - 1] : null, i + 1 < last ? joints[i + 1] : null, stopMetal, widths[i]);
+            bends[i] = joints[i].ToBend(i, from, to);
+            if (bends[i].Length > MostReach || bends[i].Start.Length > MostReach)
+            {
+                return null;
+            }
+        }
+
+        return new()
+        {
+            Choice = choice,
+            Flanges = ImmutableCollectionsMarshal.AsImmutableArray(flanges),
+            Discs = discs,
+            Bends = ImmutableCollectionsMarshal.AsImmutableArray(bends),
+            StopHole = StopHole(sheet, last, stop, last > 0 ? bends[^1].Across : null),
+            SeatOnTop = seatOnTop,
+        };
     }
 
     /// <summary>The second half of <see cref="Make"/>: the outline; null where it cannot be drawn.</summary>
-    internal static Bracket? Finish(Draft draft)
+    internal static Bracket? Finish(BracketDraft draft)
     {
-        var (choice, seat, mountFrame, discs, bends, bolts, stopHole, seatOnTop) = draft;
-        var thickness = choice.Stock.Thickness;
-        var outline = BlankOutline.Draw(bends, discs, StraightBesideBend(thickness), choice.Preferences.CornerRadius);
-        outline = outline is not null && stopHole.Towards is { } towards
-            ? Notch.Cut(outline, stopHole.Centre, towards, seat.Opening) is { } slotted ? RoundMouth(slotted) : null
-            : outline;
-        if (outline is null || bolts.Any(b => !outline.Contains(b.Centre) || outline.DistanceTo(b.Centre) < b.Diameter / 2 + Tolerance.Point))
+        var sheet = draft.Choice.Sheet;
+        var stopHole = draft.StopHole;
+        var outline = BlankOutline.Draw(draft.Bends, draft.Discs, sheet.Straight, sheet.Preferences.CornerRadius);
+        outline = outline is not null ? WithSlot(outline, stopHole) : null;
+        if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre) || outline.DistanceTo(b.Centre) < b.Diameter / 2 + Tolerance.Point))
         {
             return null; // Not to be drawn, or the slot runs into a bolt.
         }
 
-        List<BracketHole> holes = [.. bolts, stopHole];
+        ImmutableArray<BracketHole> holes = [.. sheet.Bolts, stopHole];
         var flat = new FlatPattern
         {
             Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => Contour.Circle(h.Centre, h.Diameter / 2))),
-            Thickness = thickness,
-            Bends = [.. bends],
+            Thickness = sheet.Stock.Thickness,
+            Bends = draft.Bends,
         };
         return new()
         {
-            Stock = choice.Stock,
-            Die = bends.Count > 0 ? choice.Die : null,
-            Folded = new(flat, mountFrame),
-            Holes = [.. holes],
-            Seat = seat,
-            SeatOnTop = seatOnTop,
+            Stock = sheet.Stock,
+            Die = draft.Bends.IsEmpty ? null : draft.Choice.Die,
+            Folded = new(flat, sheet.Frame),
+            Holes = holes,
+            Seat = sheet.Seat,
+            SeatOnTop = draft.SeatOnTop,
         };
     }
 
@@ -157,7 +162,7 @@ public static class BracketShape
     /// <summary>Radius (mm) at the mouth of a slot: what a hand does not cut itself on (common practice, no source).</summary>
     private const double MouthRadius = 1;
 
-    private static BracketHole BoltHole(MountHole hole, int index, Vector2 centre)
+    internal static BracketHole BoltHole(MountHole hole, int index, Vector2 centre)
     {
         return new(
             ((char)('A' + index)).ToString(), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium, null, hole.Thread,
@@ -169,16 +174,16 @@ public static class BracketShape
         Math.Max(hole.BossDiameter / 2, hole.Thread.WasherDiameter / 2 + 1),
         HoleDistances.CentreToEdge(hole.Thread.ClearanceMedium));
 
-    private static BracketHole StopHole(
-        StopSeat seat, int flange, Vector2 centre, List<BracketHole> bolts, List<Bend> bends, double thickness)
+    private static BracketHole StopHole(SheetOnMount sheet, int flange, Vector2 centre, Vector2? acrossBend)
     {
         // A slot opens away from what holds the flange: across the bend, or clear of the bolts on a plate.
-        Vector2? towards = !seat.IsSlot ? null : bends.Count > 0 ? bends[^1].Across : ClearOf(bolts, centre);
-        var name = ((char)('A' + bolts.Count)).ToString();
-        return new(name, HolePurpose.Stop, flange, centre, seat.Opening, towards, null, seat.MetalRadius(thickness));
+        Vector2? towards = sheet.Seat.IsSlot ? acrossBend ?? ClearOf(sheet.Bolts, centre) : null;
+        return new(StopNames[sheet.Bolts.Length], HolePurpose.Stop, flange, centre, sheet.Seat.Opening, towards, null, sheet.StopMetalRadius);
     }
 
-    private static Vector2 ClearOf(List<BracketHole> bolts, Vector2 from)
+    private static readonly string[] StopNames = [.. Enumerable.Range(0, 26).Select(i => ((char)('A' + i)).ToString())];
+
+    private static Vector2 ClearOf(ImmutableArray<BracketHole> bolts, Vector2 from)
     {
         double Room(Vector2 way) => bolts.Min(b =>
         {
@@ -192,22 +197,41 @@ public static class BracketShape
     // How long a bend is: from as long as what hangs behind it to as long as all beside it. A middle flange holds nothing of its
     // own; it carries the stop, and stands on the bend before it.
     private static (double From, double To) ExtentOf(
-        Joint joint, List<Disc> before, List<Disc> behind, Bend? previous, Joint? next, List<Disc> stop, double width)
+        Joint joint, IReadOnlyList<Disc> before, IReadOnlyList<Disc> behind, Bend? previous, Joint? next, Disc stop, double width)
     {
-        var near = before.Count > 0 ? SpanOf(before, joint.Along) : SpanOf([previous!.Start, previous.End], joint.Along);
-        var far = behind.Count > 0 ? SpanOf(behind, joint.Along) : near;
+        var along = joint.Along;
+        var near = before.Count > 0 ? SpanOf(before, along) : SpanOf(previous!, along);
+        var far = behind.Count > 0 ? SpanOf(behind, along) : near;
         if (behind.Count == 0 && next is not null && Math.Abs(next.Across.Dot(joint.Across)) > 0.5)
         {
-            far = SpanOf(stop, joint.Along); // Parallel bends: the middle flange may be as narrow as the stop.
+            far = SpanOf(stop, along); // Parallel bends: the middle flange may be as narrow as the stop.
         }
 
         var (wideFrom, wideTo) = (Math.Min(near.From, far.From), Math.Max(near.To, far.To));
         return (far.From + width * (wideFrom - far.From), far.To + width * (wideTo - far.To));
     }
 
-    private static (double From, double To) SpanOf(List<Disc> discs, Vector2 along) =>
-        (discs.Min(d => d.Centre.Dot(along) - d.Radius), discs.Max(d => d.Centre.Dot(along) + d.Radius));
+    private static (double From, double To) SpanOf(IReadOnlyList<Disc> discs, Vector2 along)
+    {
+        var span = SpanOf(discs[0], along);
+        for (var i = 1; i < discs.Count; i++)
+        {
+            var (from, to) = SpanOf(discs[i], along);
+            span = (Math.Min(span.From, from), Math.Max(span.To, to));
+        }
 
-    private static (double From, double To) SpanOf(Vector2[] points, Vector2 along) =>
-        (points.Min(p => p.Dot(along)), points.Max(p => p.Dot(along)));
+        return span;
+    }
+
+    private static (double From, double To) SpanOf(Disc disc, Vector2 along)
+    {
+        var middle = disc.Centre.Dot(along);
+        return (middle - disc.Radius, middle + disc.Radius);
+    }
+
+    private static (double From, double To) SpanOf(Bend bend, Vector2 along)
+    {
+        double start = bend.Start.Dot(along), end = bend.End.Dot(along);
+        return (Math.Min(start, end), Math.Max(start, end));
+    }
 }

@@ -1,4 +1,7 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Design;
 
@@ -13,11 +16,20 @@ public static class CandidateCost
     /// <param name="placement">Where the stop is.</param>
     /// <param name="give">Give of the stop along the wire under its largest tension (mm).</param>
     /// <param name="adjusterRange">Whole range of the adjuster (mm).</param>
-    public static double Of(Bracket bracket, StopPlacement placement, double give, double adjusterRange)
+    public static double Of(Bracket bracket, StopPlacement placement, double give, double adjusterRange) =>
+        Of(bracket.Mass, bracket.Flat.Bends, placement, give, adjusterRange);
+
+    /// <summary>The same of a bracket of which only mass (t) and bends are known.</summary>
+    internal static double Of(double mass, ImmutableArray<Bend> bends, StopPlacement placement, double give, double adjusterRange)
     {
-        var odd = bracket.Flat.Bends.Count(b => Math.Abs(b.Turn.Magnitude.Degrees - 90) > 0.5);
+        var odd = 0;
+        foreach (var bend in bends)
+        {
+            odd += Math.Abs(bend.Turn.Magnitude.Degrees - 90) > 0.5 ? 1 : 0;
+        }
+
         var shift = adjusterRange > 0 ? Math.Abs(placement.AdjusterShift) / adjusterRange : 0;
-        return bracket.Mass * 1e6 / 100 + give / 0.1 + 0.5 * bracket.Flat.Bends.Length + 0.15 * odd + shift;
+        return mass * 1e6 / 100 + give / 0.1 + 0.5 * bends.Length + 0.15 * odd + shift;
     }
 
     /// <summary>Rough give (mm) of the stop along the wire under <paramref name="tension"/> (N).</summary>
@@ -34,32 +46,66 @@ public static class CandidateCost
             return 0;
         }
 
-        var modulus = bracket.Stock.Material.Modulus;
-        double Stiffness(double width) => modulus * width * Math.Pow(flat.Thickness, 3) / 12;
-        var last = bracket.StopBend!;
-        var length = last.Depth(bracket.Stop.Centre) - last.Allowance / 2;
-        var width = Math.Max(2 * bracket.Stop.MetalRadius, (last.Length + 2 * bracket.Stop.MetalRadius) / 2);
-
-        // Integral of M²/EI: the plain sheet from the bend on, the angle section from where a lip begins.
-        var stiffened = bracket.Lip is { } lip ? Math.Max(0, length - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)) + last.Allowance / 2) : 0;
-        var give = tension * (Math.Pow(length, 3) - Math.Pow(stiffened, 3)) / (3 * Stiffness(width));
-        if (stiffened > 0)
+        var lip = bracket.Lip;
+        var give = PlainGive(
+            bracket.Stock, lip is null ? flat.Bends : flat.Bends.Remove(lip), bracket.Stop, bracket.Holes, bracket.FoldedSeat.Point,
+            bend => bracket.Folded.Fold(0.5 * (bend.Start + bend.End), 0));
+        if (lip is not null)
         {
-            give += tension * Math.Pow(stiffened, 3) / (3 * modulus * AngleSection(width, LipHeight(bracket), flat.Thickness));
+            // Integral of M²/EI: the plain sheet from the bend on, the angle section from where the lip begins.
+            var last = bracket.StopBend!;
+            var modulus = bracket.Stock.Material.Modulus;
+            var width = StopFlangeWidth(last, bracket.Stop);
+            var stiffened = Math.Max(0, last.Depth(bracket.Stop.Centre) - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)));
+            give += Math.Pow(stiffened, 3) / (3 * modulus) * (1 / AngleSection(width, LipHeight(bracket), flat.Thickness)
+                - 1 / PlainSection(width, flat.Thickness));
         }
 
-        for (var i = 0; i < flat.Bends.Length && flat.Bends[i] != bracket.Lip; i++)
+        return tension * give;
+    }
+
+    /// <summary>The give for 1 N (mm/N) of a bracket without a lip.</summary>
+    /// <param name="stock">The sheet.</param>
+    /// <param name="bends">The bends from mount to stop, at least one.</param>
+    /// <param name="stop">The stop's hole.</param>
+    /// <param name="holes">The bolt holes, among others or not.</param>
+    /// <param name="seat">Where the seat lies in space (mm).</param>
+    /// <param name="foot">Where the middle of a bend's near edge lies in space (mm).</param>
+    internal static double PlainGive(
+        Stock stock, ImmutableArray<Bend> bends, BracketHole stop, ImmutableArray<BracketHole> holes, Vector3 seat, Func<Bend, Vector3> foot)
+    {
+        var modulus = stock.Material.Modulus;
+        var last = bends[^1];
+        var length = last.Depth(stop.Centre) - last.Allowance / 2;
+        var give = length * length * length / (3 * modulus * PlainSection(StopFlangeWidth(last, stop), stock.Thickness));
+        for (var i = 0; i < bends.Length; i++)
         {
-            var bend = flat.Bends[i];
-            var free = i == 0
-                ? bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Min(h => -bend.Depth(h.Centre) - h.MetalRadius)
-                : flat.Bends[i - 1].Depth(0.5 * (bend.Start + bend.End)) - flat.Bends[i - 1].Allowance;
-            var lever = bracket.FoldedSeat.Point.DistanceTo(bracket.Folded.Fold(0.5 * (bend.Start + bend.End), 0));
-            give += tension * lever * Math.Max(0, free + bend.Allowance / 2) / Stiffness(bend.Length) * lever;
+            var bend = bends[i];
+            var free = i == 0 ? FromBolts(bend, holes) : bends[i - 1].Depth(0.5 * (bend.Start + bend.End)) - bends[i - 1].Allowance;
+            var lever = seat.DistanceTo(foot(bend));
+            give += lever * Math.Max(0, free + bend.Allowance / 2) / (modulus * PlainSection(bend.Length, stock.Thickness)) * lever;
         }
 
         return give;
     }
+
+    private static double FromBolts(Bend bend, ImmutableArray<BracketHole> holes)
+    {
+        var least = double.PositiveInfinity;
+        foreach (var hole in holes)
+        {
+            if (hole.Purpose == HolePurpose.Bolt)
+            {
+                least = Math.Min(least, -bend.Depth(hole.Centre) - hole.MetalRadius);
+            }
+        }
+
+        return least;
+    }
+
+    private static double StopFlangeWidth(Bend bend, BracketHole stop) => Math.Max(2 * stop.MetalRadius, (bend.Length + 2 * stop.MetalRadius) / 2);
+
+    private static double PlainSection(double width, double thickness) => width * (thickness * thickness * thickness) / 12;
 
     /// <summary>Second moment of area (mm⁴) of a sheet of some width with a lip of some height on its edge, about its own neutral axis.</summary>
     /// <remarks>Steiner's theorem for the two rectangles; the rounding of the bend left aside.</remarks>

@@ -38,24 +38,13 @@ public sealed record Joint(
     public static Joint? Between(
         Frame flange, Plane bottom, bool up, double thickness, double insideRadius, BendRule rule)
     {
-        var top = flange.ToLocalDirection(bottom.Normal);
-        var lean = Math.Sqrt(top.X * top.X + top.Y * top.Y);
-        if (lean < 1e-6)
+        if (Section.Between(flange, bottom, up, thickness, insideRadius) is not { } section)
         {
             return null;
         }
 
-        var across = (up ? -1 : 1) / lean * top.XY;
-        var turn = new Angle(Math.Atan2(up ? lean : -lean, top.Z));
-        if (turn.Magnitude > MostTurn || turn.Magnitude < LeastTurn)
-        {
-            return null;
-        }
-
-        var axis = up ? thickness + insideRadius : -insideRadius;
-        var offset = flange.ToLocal(bottom.Point).Dot(top);
-        var (sin, cos) = Math.SinCos(turn.Radians);
-        var near = (axis * cos - axis - offset) / sin;
+        var (across, near, axis, sin, cos, _) = section;
+        var turn = new Angle(Math.Atan2(sin, cos));
         var allowance = rule.Allowance(turn, insideRadius, thickness);
         if (!(allowance > 0))
         {
@@ -66,6 +55,60 @@ public sealed record Joint(
         var next = flange.Shift(Vector3.From(-allowance * across)).Rotate(
             flange.ToWorld(point, axis), flange.ToWorldDirection(Vector3.From(across).Cross(new(0, 0, 1))), turn);
         return new(point, across, turn, insideRadius, allowance, rule, next);
+    }
+
+    /// <summary>The same joint where the slab to join stands off from it by <paramref name="shift"/> (mm) along the direction of its top.</summary>
+    /// <remarks>
+    /// The near edge moves by -shift / sin A across the bend, the axis with it, and what hangs on the bend by as much less that
+    /// movement turned by A.
+    /// </remarks>
+    /// <param name="flange">The flange that stays.</param>
+    /// <param name="shift">How far (mm).</param>
+    internal Joint MovedOut(Frame flange, double shift)
+    {
+        var by = -shift / Math.Sin(Turn.Radians);
+        var movement = by * Vector3.From(Across);
+        return this with
+        {
+            Point = Point + by * Across,
+            Next = Next.Shift(Next.ToLocalDirection(flange.ToWorldDirection(movement)) - movement),
+        };
+    }
+
+    /// <summary>A joint as the section square to both slabs shows it: all that its place depends on, without what hangs on it.</summary>
+    /// <param name="Across">Across the bend; flat coordinates, length one.</param>
+    /// <param name="Near">How far the bend's near edge lies from the flat origin along that (mm).</param>
+    /// <param name="Axis">Height of the bend's axis over the flange's bottom (mm).</param>
+    /// <param name="Sin">Sine of the bend angle, positive towards the top.</param>
+    /// <param name="Cos">Cosine of the bend angle.</param>
+    /// <param name="Top">Direction of the slab's top; flat coordinates and height, length one.</param>
+    internal readonly record struct Section(Vector2 Across, double Near, double Axis, double Sin, double Cos, Vector3 Top)
+    {
+        private static readonly double LeastCos = Math.Cos(MostTurn.Radians), MostCos = Math.Cos(LeastTurn.Radians);
+
+        /// <summary>The section; null where <see cref="Joint.Between"/> has no joint for want of a bend angle.</summary>
+        public static Section? Between(Frame flange, Plane bottom, bool up, double thickness, double insideRadius)
+        {
+            var top = flange.ToLocalDirection(bottom.Normal);
+            var lean = Math.Sqrt(top.X * top.X + top.Y * top.Y);
+            if (lean < 1e-6 || top.Z < LeastCos || top.Z > MostCos)
+            {
+                return null;
+            }
+
+            var across = (up ? -1 : 1) / lean * top.XY;
+            var axis = up ? thickness + insideRadius : -insideRadius;
+            var offset = flange.ToLocal(bottom.Point).Dot(top);
+            var sin = up ? lean : -lean;
+            return new(across, (axis * top.Z - axis - offset) / sin, axis, sin, top.Z, top);
+        }
+
+        /// <summary>How far (mm) a point, in the flange's coordinates, lies past the bend on the slab that is bent.</summary>
+        public double Past(Vector3 point) => Past(point, Vector3.Zero);
+
+        /// <summary>The same with the slab moved by <paramref name="moved"/> (mm), the flange's coordinates.</summary>
+        public double Past(Vector3 point, Vector3 moved) =>
+            (point.XY.Dot(Across) - Near + moved.Dot(Top) / Sin) * Cos + (point.Z - Axis) * Sin;
     }
 
     /// <summary>Along the bend, in flat coordinates: the across direction is to its left.</summary>

@@ -35,77 +35,88 @@ internal static class Layouts
     public static IEnumerable<Chain> TwoBends(BracketShape.Choice choice, Frame mount, BendRule rule)
     {
         var seat = choice.Placement.Seat;
-        var centre = 1.0 / choice.Mount.Holes.Length * choice.Mount.Holes.Aggregate(Vector3.Zero, (sum, h) => sum + h.At);
+        var centre = 1.0 / choice.Sheet.Mount.Holes.Length * choice.Sheet.Mount.Holes.Aggregate(Vector3.Zero, (sum, h) => sum + h.At);
+        var chains = new List<Chain>();
         foreach (var facing in MiddlePlanes.Of(mount.Z, choice.Placement.Direction, seat - centre))
         {
-            foreach (var top in new[] { facing, -facing })
+            foreach (var firstUp in Both)
             {
-                foreach (var firstUp in Both)
-                {
-                    foreach (var chain in Through(choice, mount, rule, top, firstUp))
-                    {
-                        yield return chain;
-                    }
-                }
+                Through(choice, mount, rule, facing, firstUp, chains);
+            }
+
+            foreach (var firstUp in Both)
+            {
+                Through(choice, mount, rule, -facing, firstUp, chains);
             }
         }
+
+        return chains;
     }
 
-    private static IEnumerable<Chain> Through(BracketShape.Choice choice, Frame mount, BendRule rule, Vector3 top, bool firstUp)
+    private static void Through(BracketShape.Choice choice, Frame mount, BendRule rule, Vector3 top, bool firstUp, List<Chain> chains)
     {
         var (thickness, radius) = (choice.Stock.Thickness, choice.Die!.InsideRadius);
-        var straight = BracketShape.StraightBesideBend(thickness);
-        Joint? First(double shift) => Joint.Between(mount, new(mount.Origin + shift * top, top), firstUp, thickness, radius, rule);
-        if (First(0) is not { } atOrigin || First(1) is not { } shifted)
+        if (Joint.Between(mount, new(mount.Origin, top), firstUp, thickness, radius, rule) is not { } atOrigin)
         {
-            yield break;
+            return;
         }
 
         // Where the first bend comes to lie moves evenly with the middle plane: just clear of the bolts is where it costs least.
-        double Near(Joint joint) => joint.Point.Dot(joint.Across);
-        var pace = Near(shifted) - Near(atOrigin);
-        if (Math.Abs(pace) < 1e-9)
+        var (sin, cos) = Math.SinCos(atOrigin.Turn.Radians);
+        double near = atOrigin.Point.Dot(atOrigin.Across), pace = -1 / sin;
+        var clear = choice.Sheet.Straight;
+        var farthest = double.NegativeInfinity;
+        foreach (var bolt in choice.Sheet.BoltMetal)
         {
-            yield break;
+            farthest = Math.Max(farthest, bolt.Centre.Dot(atOrigin.Across) + bolt.Radius);
         }
+
+        clear += farthest;
+        var byBolts = (clear - near) / pace;
+        var needed = choice.Sheet.StopMetalRadius + choice.Sheet.Straight;
+        var seat = atOrigin.Next.ToLocal(choice.Placement.Seat);
+
+        // How all that stands still moves in the middle flange's coordinates as the plane moves by a millimetre.
+        var drift = pace * Vector3.From((1 - cos) * atOrigin.Across, sin);
 
         // The first joint just clear of the bolts is the same whichever way the second turns: it is made when first asked for.
         Joint? clearOfBolts = null;
-        var clear = choice.Mount.Holes.Max(h => mount.ToLocal(h.At).XY.Dot(atOrigin.Across) + BracketShape.BoltMetalRadius(h)) + straight;
-        var byBolts = (clear - Near(atOrigin)) / pace;
         foreach (var seatOnTop in Both)
         {
             var bottom = BracketShape.StopBottom(choice.Placement, thickness, seatOnTop);
             foreach (var secondUp in Both)
             {
-                // And the stop's distance past the second bend likewise.
-                double? Past(Joint one) => Joint.Between(one.Next, bottom, secondUp, thickness, radius, rule) is { } two
-                    ? (two.Next.ToLocal(choice.Placement.Seat).XY - two.Point).Dot(two.Across) - two.Allowance
-                    : null;
-                if (Past(atOrigin) is not { } past || Past(shifted) is not { } pastShifted)
+                if (Joint.Section.Between(atOrigin.Next, bottom, secondUp, thickness, radius) is not { } second)
                 {
                     continue;
                 }
 
-                var needed = StopSeat.For(choice.Cable, choice.Preferences.StopOpening, thickness).MetalRadius(thickness) + straight;
-                if (past + byBolts * (pastShifted - past) >= needed - 1e-9)
+                // The stop's distance past the second bend moves evenly with the middle plane too.
+                var past = second.Past(seat);
+                var growth = second.Past(seat + drift, drift) - past;
+                if (past + byBolts * growth >= needed - 1e-9)
                 {
-                    yield return Chained(clearOfBolts ??= First(byBolts)!, seatOnTop, bottom, secondUp);
+                    Add(clearOfBolts ??= atOrigin.MovedOut(mount, byBolts), seatOnTop, bottom, secondUp);
                 }
 
-                if (Math.Abs(pastShifted - past) > 1e-9)
+                if (Math.Abs(growth) > 1e-9)
                 {
-                    var byStop = (needed - past) / (pastShifted - past);
-                    if (Near(atOrigin) + byStop * pace > clear + 1e-6)
+                    var byStop = (needed - past) / growth;
+                    if (near + byStop * pace > clear + 1e-6)
                     {
-                        yield return Chained(First(byStop)!, seatOnTop, bottom, secondUp);
+                        Add(atOrigin.MovedOut(mount, byStop), seatOnTop, bottom, secondUp);
                     }
                 }
             }
         }
 
-        Chain Chained(Joint one, bool seatOnTop, Plane bottom, bool secondUp) =>
-            new([one, Joint.Between(one.Next, bottom, secondUp, thickness, radius, rule)!], seatOnTop);
+        void Add(Joint one, bool seatOnTop, Plane bottom, bool secondUp)
+        {
+            if (Joint.Between(one.Next, bottom, secondUp, thickness, radius, rule) is { } two)
+            {
+                chains.Add(new([one, two], seatOnTop));
+            }
+        }
     }
 
     /// <summary>
@@ -113,15 +124,13 @@ internal static class Layouts
     /// <see cref="BlankOutline.KeepApart"/> turns down every bracket over the chain. Quick.
     /// </summary>
     /// <param name="choice">What was chosen before.</param>
-    /// <param name="bolts">What must have metal around the bolts, flat coordinates (mm).</param>
     /// <param name="chain">The bends.</param>
-    public static bool IsClear(BracketShape.Choice choice, IReadOnlyList<Disc> bolts, Chain chain)
+    public static bool IsClear(BracketShape.Choice choice, Chain chain)
     {
         const double slack = 1e-9;
-        var thickness = choice.Stock.Thickness;
-        var straight = BracketShape.StraightBesideBend(thickness);
+        var straight = choice.Sheet.Straight;
         var first = chain.Joints[0];
-        foreach (var bolt in bolts)
+        foreach (var bolt in choice.Sheet.BoltMetal)
         {
             if ((bolt.Centre - first.Point).Dot(first.Across) + bolt.Radius > -straight + slack)
             {
@@ -130,10 +139,9 @@ internal static class Layouts
         }
 
         var stop = chain.Joints[^1].Next.ToLocal(choice.Placement.Seat).XY;
-        var metal = StopSeat.For(choice.Cable, choice.Preferences.StopOpening, thickness).MetalRadius(thickness);
         foreach (var joint in chain.Joints)
         {
-            if ((stop - joint.Point).Dot(joint.Across) - metal < joint.Allowance + straight - slack)
+            if ((stop - joint.Point).Dot(joint.Across) - choice.Sheet.StopMetalRadius < joint.Allowance + straight - slack)
             {
                 return false;
             }

@@ -9,27 +9,28 @@ public static class Ranking
     /// <summary>How many brackets beside the best are checked in full in search of others worth offering.</summary>
     private const int MostOthers = 12;
 
+    /// <summary>The cheapest of all that pass: candidates are checked in the order of their cost until one does; null where none does.</summary>
+    /// <param name="pool">All candidates.</param>
+    /// <param name="verify">The offer of a candidate that passes every check in full, or null.</param>
+    internal static Offer? Best(CandidatePool pool, Func<Candidate, Offer?> verify) =>
+        pool.ByCost().Select(verify).FirstOrDefault(o => o is not null);
+
     /// <summary>
     /// The passing brackets that no other beats in mass, stiffness, number of bends and smallest margin at once; the best first, the
-    /// others by cost. Empty where none passes.
+    /// others by cost.
     /// </summary>
     /// <remarks>
-    /// The best is the cheapest of all that pass: candidates are checked in the order of their cost until one does. For the others,
-    /// the front on mass, stiffness and bends is found by the quick checks, and its members are checked in full.
+    /// The front on mass, stiffness and bends is found by the quick checks, and its members are checked in full, side by side.
     /// </remarks>
-    /// <param name="candidates">All candidates by cost.</param>
-    /// <param name="verify">The offer of a candidate that passes every check in full, or null: <see cref="Verify"/>.</param>
-    public static ImmutableArray<Offer> Of(IReadOnlyList<Candidate> candidates, Func<Candidate, Offer?> verify)
+    /// <param name="pool">All candidates.</param>
+    /// <param name="best">The cheapest that passes.</param>
+    /// <param name="verify">The offer of a candidate that passes every check in full, or null; called from several threads.</param>
+    internal static ImmutableArray<Offer> Of(CandidatePool pool, Offer best, Func<Candidate, Offer?> verify)
     {
-        var best = candidates.Select(verify).FirstOrDefault(o => o is not null);
-        if (best is null)
-        {
-            return [];
-        }
-
-        var others = QuickFront(candidates)
-            .Where(c => c != best.Candidate).Take(MostOthers)
-            .Select(verify).OfType<Offer>().ToList();
+        var front = pool.Front().Where(c => c != best.Candidate).Take(MostOthers).ToArray();
+        var verified = new Offer?[front.Length];
+        Parallel.For(0, front.Length, i => verified[i] = verify(front[i]));
+        var others = verified.OfType<Offer>().ToList();
         return
         [
             best,
@@ -39,35 +40,19 @@ public static class Ranking
 
     /// <summary>The offer of a candidate, or null where a check stands against it.</summary>
     /// <param name="candidate">The candidate.</param>
-    /// <param name="inSpace">The checks in space.</param>
-    /// <param name="fits">Whether it passes them: the same answer, sooner.</param>
-    public static Offer? Verify(Candidate candidate, Func<Candidate, IEnumerable<Check>> inSpace, Func<Candidate, bool> fits)
+    /// <param name="job">The job.</param>
+    /// <param name="body">Its body opening counter-clockwise.</param>
+    /// <param name="clearanceError">How exactly clearances are told (mm): at most so much too small.</param>
+    internal static Offer? Verify(Candidate candidate, Job job, ThrottleBody body, double clearanceError = SpaceDemand.Error)
     {
-        if (!CandidateSearch.Promising(candidate) || !fits(candidate))
+        if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Bracket, body, job.Vehicle.Cable, job.Preferences))
         {
             return null;
         }
 
-        ImmutableArray<Check> checks = [.. candidate.QuickChecks, .. inSpace(candidate)];
+        ImmutableArray<Check> checks =
+            [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Bracket, body, job.Vehicle.Cable, job.Preferences, clearanceError)];
         return checks.All(CandidateSearch.IsGoodEnough) ? new(candidate, checks) : null;
-    }
-
-    private static IEnumerable<Candidate> QuickFront(IReadOnlyList<Candidate> candidates)
-    {
-        // By mass: a heavier one is only worth while where it is stiffer than all lighter ones of as few bends.
-        foreach (var bends in candidates.GroupBy(c => c.Bracket.Flat.Bends.Length).OrderBy(g => g.Key))
-        {
-            var stiffest = double.PositiveInfinity;
-            foreach (var candidate in bends.OrderBy(c => c.Bracket.Mass).ThenBy(c => c.Give))
-            {
-                // A step of a tenth, or the list fills with twins.
-                if (candidate.Give < 0.9 * stiffest && CandidateSearch.Promising(candidate))
-                {
-                    stiffest = candidate.Give;
-                    yield return candidate;
-                }
-            }
-        }
     }
 
     /// <summary>Why the first offer stands first, in words.</summary>

@@ -131,9 +131,10 @@ public static class Clearance
 
             var place = sheet.Fold(box.Middle, box.Height);
             var here = thing(place);
-            if (inMetal)
+            if (inMetal && here - box.HalfHeight < best)
             {
-                // Probing both faces as well makes the upper bound tight at once where the sheet lies flat to the thing.
+                // Probing both faces as well makes the upper bound tight at once where the sheet lies flat to the thing. Neither is nearer than
+                // the middle by more than half the height.
                 best = Math.Min(best, Math.Min(here, Math.Min(
                     thing(sheet.Fold(box.Middle, box.Height - box.HalfHeight)),
                     thing(sheet.Fold(box.Middle, box.Height + box.HalfHeight)))));

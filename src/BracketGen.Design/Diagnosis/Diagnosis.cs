@@ -157,7 +157,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         }
     }
 
-    private static bool Passes(Job job) => CandidateSearch.All(job, job.Body).Any(c =>
+    private static bool Passes(Job job) => new CandidatePool(job, job.Body).ByCost().Any(c =>
         CandidateSearch.Promising(c) && BracketChecks.FitsInSpace(c.Bracket, job.Body, job.Vehicle.Cable, job.Preferences));
 
     private static OuterEnd WithRange(OuterEnd end, double range) => end switch

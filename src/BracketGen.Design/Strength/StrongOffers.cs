@@ -31,11 +31,11 @@ public static class StrongOffers
     /// </summary>
     /// <param name="job">The job.</param>
     /// <param name="offers">The brackets that pass every other check, the best first; at least one.</param>
-    /// <param name="candidates">All candidates, by cost.</param>
+    /// <param name="candidates">The candidates, by cost.</param>
     /// <param name="verify">The offer of a candidate that passes every other check, or null.</param>
     /// <param name="detail">How finely they are meshed.</param>
     public static ImmutableArray<ProvenOffer> Of(
-        Job job, ImmutableArray<Offer> offers, IReadOnlyList<Candidate> candidates, Func<Candidate, Offer?> verify, StrengthDetail detail)
+        Job job, ImmutableArray<Offer> offers, IEnumerable<Candidate> candidates, Func<Candidate, Offer?> verify, StrengthDetail detail)
     {
         var proven = new ProvenOffer[offers.Length];
         Parallel.For(0, offers.Length, i => proven[i] = Prove(job, offers[i], detail));
@@ -74,7 +74,7 @@ public static class StrongOffers
         .FirstOrDefault(p => p.IsStrong);
 
     private static ProvenOffer? Stronger(
-        Job job, ProvenOffer[] weak, IReadOnlyList<Candidate> candidates, Func<Candidate, Offer?> verify, StrengthDetail detail)
+        Job job, ProvenOffer[] weak, IEnumerable<Candidate> candidates, Func<Candidate, Offer?> verify, StrengthDetail detail)
     {
         var known = weak.ToList();
         var dearest = weak.Where(w => w.IsStrong).Select(w => w.Offer.Candidate.Cost).DefaultIfEmpty(double.PositiveInfinity).Min();

@@ -17,15 +17,16 @@ public static class QuickDesigner
     public const int Samples = 512;
 
     /// <summary>
-    /// Solves <paramref name="job"/>. One that has no passing bracket with the adjuster at mid range, or whose best is not strong enough, is
-    /// given to <see cref="Designer.Solve"/> as it is.
+    /// Solves <paramref name="job"/>. One that has no passing bracket, or whose best is not strong enough, is given to
+    /// <see cref="Designer.Solve"/> as it is.
     /// </summary>
     /// <param name="job">The job.</param>
     /// <param name="strength">How finely the bracket is meshed to see whether it bends, shakes or cracks; null where that is not looked at.</param>
     public static Solution Solve(Job job, StrengthDetail? strength = null)
     {
         var body = job.Body.OpeningCounterClockwise();
-        var (best, drawn) = BestSearch.Find(job, body, ClearanceError);
+        var pool = new CandidatePool(job, body);
+        var best = Ranking.Best(pool, c => Ranking.Verify(c, job, body, ClearanceError));
         var proof = best is not null && strength is not null ? StrongOffers.Prove(job, best, strength) : null;
         if (best is null || proof is { IsStrong: false })
         {
@@ -34,7 +35,7 @@ public static class QuickDesigner
 
         return Designer.Answer(job, body, best, proof, Samples) with
         {
-            CandidateCount = drawn,
+            CandidateCount = pool.Drawn,
             Offers = [proof?.Offer ?? best],
         };
     }

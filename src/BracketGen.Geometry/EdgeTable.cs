@@ -1,0 +1,120 @@
+using System.Collections.Immutable;
+
+namespace BracketGen.Geometry;
+
+/// <summary>The segments of a contour laid out for the two questions that are asked of it most: how far, and inside or out?</summary>
+/// <remarks>Immutable, thread-safe. Lengths in mm.</remarks>
+internal sealed class EdgeTable
+{
+    private readonly Edge[] _edges;
+
+    public EdgeTable(ImmutableArray<Segment> segments)
+    {
+        _edges = new Edge[segments.Length];
+        for (var i = 0; i < _edges.Length; i++)
+        {
+            _edges[i] = new(segments[i], segments[(i + 1) % segments.Length].Start);
+        }
+    }
+
+    /// <summary>Distance from a point to the nearest edge.</summary>
+    public double DistanceTo(Vector2 point)
+    {
+        double square = double.PositiveInfinity, round = double.PositiveInfinity;
+        foreach (ref readonly var edge in _edges.AsSpan())
+        {
+            if (edge.Radius == 0)
+            {
+                square = Math.Min(square, edge.SquareToLine(point));
+            }
+            else
+            {
+                round = Math.Min(round, edge.DistanceToArc(point));
+            }
+        }
+
+        return Math.Min(Math.Sqrt(square), round);
+    }
+
+    /// <summary>Whether a point lies inside (winding number not zero); either answer on the line itself.</summary>
+    /// <remarks>
+    /// The winding number of the polygon through the joins, counted where its edges cross the ray from the point along x, and one turn
+    /// more or less for each arc between whose chord and bow the point lies. Which side of a chord the point is on is asked once for
+    /// both, so that they agree on a point that lies on a chord.
+    /// </remarks>
+    public bool Contains(Vector2 point)
+    {
+        var winding = 0;
+        foreach (ref readonly var edge in _edges.AsSpan())
+        {
+            winding += edge.Turns(point);
+        }
+
+        return winding != 0;
+    }
+
+    private readonly struct Edge
+    {
+        private readonly Vector2 _start, _next, _along, _centre, _first, _last;
+        private readonly double _share, _sweep;
+        private readonly bool _closed;
+
+        public Edge(Segment segment, Vector2 next)
+        {
+            (_start, _next, _along) = (segment.Start, next, segment.End - segment.Start);
+            _share = 1 / _along.Dot(_along);
+            if (segment is ArcSegment arc)
+            {
+                (Radius, _centre, _sweep, _closed) = (arc.Radius, arc.Centre, arc.Sweep.Radians, arc.IsFullCircle);
+                (_first, _last) = _sweep < 0 ? (arc.End - arc.Centre, arc.Start - arc.Centre) : (arc.Start - arc.Centre, arc.End - arc.Centre);
+            }
+        }
+
+        /// <summary>Radius of an arc; zero of a line.</summary>
+        public double Radius { get; }
+
+        public double SquareToLine(Vector2 point)
+        {
+            var from = point - _start;
+            var rest = from - Math.Clamp(from.Dot(_along) * _share, 0, 1) * _along;
+            return rest.Dot(rest);
+        }
+
+        public double DistanceToArc(Vector2 point)
+        {
+            var way = point - _centre;
+            if (Passes(way))
+            {
+                return Math.Abs(way.Length - Radius);
+            }
+
+            Vector2 first = way - _first, last = way - _last;
+            return Math.Sqrt(Math.Min(first.Dot(first), last.Dot(last)));
+        }
+
+        // Whether the ray from the centre along `way` meets the arc.
+        private bool Passes(Vector2 way) => _closed
+            || (Math.Abs(_sweep) <= Math.PI
+                ? _first.Cross(way) >= 0 && way.Cross(_last) >= 0
+                : !(_last.Cross(way) > 0 && way.Cross(_first) > 0));
+
+        public int Turns(Vector2 point)
+        {
+            var side = (_next - _start).Cross(point - _start);
+            var turns = _start.Y <= point.Y
+                ? _next.Y > point.Y && side > 0 ? 1 : 0
+                : _next.Y <= point.Y && side < 0 ? -1 : 0;
+            return Radius > 0 && point.DistanceTo(_centre) < Radius ? turns + TurnsRoundBow(side) : turns;
+        }
+
+        // A bow travelled counter-clockwise lies to the right of its chord. On the chord, the answer is that of the side on which the chord's own
+        // crossing was counted.
+        private int TurnsRoundBow(double side)
+        {
+            var rises = _next.Y > _start.Y || (_next.Y == _start.Y && _next.X < _start.X);
+            return _sweep > 0
+                ? _closed || side < 0 || (side == 0 && rises) ? 1 : 0
+                : _closed || side > 0 || (side == 0 && !rises) ? -1 : 0;
+        }
+    }
+}

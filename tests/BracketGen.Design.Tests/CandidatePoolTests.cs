@@ -1,0 +1,52 @@
+using BracketGen.TestSupport;
+
+namespace BracketGen.Design.Tests;
+
+/// <summary>Drawing only what may be needed against drawing everything.</summary>
+public class CandidatePoolTests
+{
+    [Fact]
+    public void What_comes_by_cost_and_on_the_front_is_what_drawing_everything_gives()
+    {
+        int compared = 0, drawn = 0, all = 0;
+        RandomJobs.Job.Check(25, job =>
+        {
+            var body = job.Body.OpeningCounterClockwise();
+            var everything = new CandidatePool(job, body).All();
+            var promising = everything.Where(CandidateSearch.Promising).ToList();
+            var byCost = new CandidatePool(job, body).ByCost().Where(CandidateSearch.Promising).Take(20).ToList();
+            Assert.Equal(promising.Take(20).Select(Key), byCost.Select(Key));
+            if (promising.Count > 0)
+            {
+                var pool = new CandidatePool(job, body);
+                _ = pool.ByCost().First(CandidateSearch.Promising);
+                var front = pool.Front().Select(Key).ToList();
+                Assert.Equal(Front(everything).Select(Key), front);
+                Assert.True(pool.Count >= everything.Count || promising.Any(c => c.Placement.AdjusterShift != 0));
+                compared++;
+                (drawn, all) = (drawn + pool.Drawn, all + everything.Count);
+            }
+        });
+        Assert.True(compared > 10, $"only {compared} jobs had a promising bracket");
+        Assert.True(drawn < all / 2, $"{drawn} of {all} drawn: nothing was gained");
+    }
+
+    // The front by its definition, over a list of all.
+    private static IEnumerable<Candidate> Front(IEnumerable<Candidate> all)
+    {
+        foreach (var bends in all.GroupBy(c => c.Bracket.Flat.Bends.Length).OrderBy(g => g.Key))
+        {
+            var stiffest = double.PositiveInfinity;
+            foreach (var candidate in bends.OrderBy(c => c.Bracket.Mass).ThenBy(c => c.Give))
+            {
+                if (candidate.Give < 0.9 * stiffest && CandidateSearch.Promising(candidate))
+                {
+                    stiffest = candidate.Give;
+                    yield return candidate;
+                }
+            }
+        }
+    }
+
+    private static (double Cost, double Mass, double Give) Key(Candidate candidate) => (candidate.Cost, candidate.Bracket.Mass, candidate.Give);
+}
