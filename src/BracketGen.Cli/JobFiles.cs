@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using BracketGen.Design;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
@@ -20,37 +21,45 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
 
     private const string StepFile = "solid.step", GlbFile = "solid.glb", StlFile = "solid.stl";
 
+    // In the order in which they are named on the screen.
     private static readonly string[] All = [CutFile, KerfFile, StepFile, DrawingFile, SetupFile, GlbFile, StlFile, ReportFile, ResultFile];
 
     /// <summary>The files of <paramref name="solution"/>; those to make the bracket from only where no failed safety check is left unaccepted.</summary>
     public static JobFiles Of(Solution solution, IReadOnlyList<string> accepted, FileChoices choices)
     {
-        var written = new List<(string Name, byte[] Bytes)>();
+        // Each file is a task of its own, all of the same solution, which nobody changes: the longest first, so that no processor waits long.
+        var tasks = new List<(string Name, Func<byte[]> Bytes)>();
         if (solution.Bracket is { } bracket)
         {
             var info = SolidInfo.Of(solution);
+            var options = new DrawingOptions { Format = choices.Paper, WithKerfCompensated = choices.CutPath is not null };
+            tasks.Add((DrawingFile, () => Pdf(solution, BracketDrawing.Compose(solution, options), "")));
+            tasks.Add((SetupFile, () => Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), "set-up sheet, ")));
+            tasks.Add((ReportFile, () => JobReport.Write(solution, accepted)));
             if (solution.Dangers.All(d => accepted.Contains(d.Id)))
             {
                 var dxf = new DxfWriter(choices.Dxf);
-                written.Add((CutFile, dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, info.Warnings))));
+                tasks.Add((CutFile, () => dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, info.Warnings))));
                 if (choices.CutPath is { } path)
                 {
-                    written.Add((KerfFile, dxf.Write(FlatPatternDxf.ComposeCompensated(bracket, solution.Job, path, info.Warnings))));
+                    tasks.Add((KerfFile, () => dxf.Write(FlatPatternDxf.ComposeCompensated(bracket, solution.Job, path, info.Warnings))));
                 }
 
-                written.Add((StepFile, StepWriter.Write(FoldedBrep.Of(bracket.Folded), info)));
+                tasks.Add((StepFile, () => StepWriter.Write(FoldedBrep.Of(bracket.Folded), info)));
             }
 
-            var options = new DrawingOptions { Format = choices.Paper, WithKerfCompensated = choices.CutPath is not null };
-            written.Add((DrawingFile, Pdf(solution, BracketDrawing.Compose(solution, options), "")));
-            written.Add((SetupFile, Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), "set-up sheet, ")));
-            var mesh = FoldedMesh.Of(bracket.Folded);
-            written.Add((GlbFile, GlbWriter.Write(mesh, info)));
-            written.Add((StlFile, StlWriter.Write(mesh, info)));
+            tasks.Add((GlbFile, () => GlbWriter.Write(FoldedMesh.Of(bracket.Folded), info)));
+            tasks.Add((StlFile, () => StlWriter.Write(FoldedMesh.Of(bracket.Folded), info)));
+        }
+        else
+        {
+            tasks.Add((ReportFile, () => JobReport.Write(solution, accepted)));
         }
 
-        written.Add((ReportFile, JobReport.Write(solution, accepted)));
-        written.Add((ResultFile, ResultJson.Write(solution, accepted)));
+        tasks.Add((ResultFile, () => ResultJson.Write(solution, accepted)));
+        var bytes = new byte[tasks.Count][];
+        Parallel.ForEach(Partitioner.Create(Enumerable.Range(0, tasks.Count), EnumerablePartitionerOptions.NoBuffering), i => bytes[i] = tasks[i].Bytes());
+        var written = tasks.Select((task, i) => (task.Name, bytes[i])).OrderBy(file => Array.IndexOf(All, file.Name)).ToList();
         return new(written, [.. All.Except(written.Select(w => w.Name))]);
     }
 

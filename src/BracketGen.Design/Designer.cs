@@ -17,7 +17,7 @@ public static class Designer
         var body = job.Body.OpeningCounterClockwise();
         var pool = new CandidatePool(job, body);
         Offer? Verify(Candidate c) => Ranking.Verify(c, job, body);
-        var best = Ranking.Best(pool, Verify);
+        var best = pool.Cheapest(Verify);
 
         // Most ask for the best one without its strength: its mechanism is worked out while others are looked for.
         var mechanism = best is not null && choice == 1 && strength is null

@@ -26,7 +26,7 @@ public static class QuickDesigner
     {
         var body = job.Body.OpeningCounterClockwise();
         var pool = new CandidatePool(job, body);
-        var best = Ranking.Best(pool, c => Ranking.Verify(c, job, body, ClearanceError));
+        var best = pool.Cheapest(c => Ranking.Verify(c, job, body, ClearanceError));
         var proof = best is not null && strength is not null ? StrongOffers.Prove(job, best, strength) : null;
         if (best is null || proof is { IsStrong: false })
         {

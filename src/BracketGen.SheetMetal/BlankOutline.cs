@@ -43,31 +43,30 @@ public static class BlankOutline
     public static bool KeepApart(IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight)
     {
         const double slack = 1e-9;
-        foreach (var bend in bends)
+        for (var i = 0; i < bends.Count; i++)
         {
-            double before = -straight + slack, behind = bend.Allowance + straight - slack;
-            foreach (var disc in discs[bend.From])
-            {
-                if (bend.Depth(disc.Centre) + disc.Radius > before)
-                {
-                    return false;
-                }
-            }
-
             // All that hangs on a bend lies behind its whole line: the press brake's tools are as wide as that, and which side of the
             // line a point lies on tells what it belongs to.
+            var bend = bends[i];
+            double before = -straight + slack, behind = bend.Allowance + straight - slack;
             for (var flange = 0; flange < discs.Count; flange++)
             {
-                if (HangsOn(bends, flange, bend) && discs[flange].Any(d => bend.Depth(d.Centre) - d.Radius < behind))
+                var (own, hangs) = (flange == bend.From, HangsOn(bends, flange, bend));
+                for (var k = 0; (own || hangs) && k < discs[flange].Count; k++)
                 {
-                    return false;
+                    var disc = discs[flange][k];
+                    var depth = bend.Depth(disc.Centre);
+                    if ((own && depth + disc.Radius > before) || (hangs && depth - disc.Radius < behind))
+                    {
+                        return false;
+                    }
                 }
             }
 
-            foreach (var next in bends)
+            for (var k = 0; k < bends.Count; k++)
             {
-                if (HangsOn(bends, next.From, bend) && new[] { next.Start, next.End }.Any(e =>
-                    bend.Depth(NearEnd(next, e, straight)) < behind || bend.Depth(FarEnd(next, e, straight)) < behind))
+                var next = bends[k];
+                if (HangsOn(bends, next.From, bend) && (Reaches(next, next.Start) || Reaches(next, next.End)))
                 {
                     return false;
                 }
@@ -78,6 +77,9 @@ public static class BlankOutline
                     return false;
                 }
             }
+
+            bool Reaches(Bend next, Vector2 end) =>
+                bend.Depth(NearEnd(next, end, straight)) < behind || bend.Depth(FarEnd(next, end, straight)) < behind;
         }
 
         return true;
@@ -92,8 +94,8 @@ public static class BlankOutline
                 return true;
             }
 
-            var child = flange;
-            flange = bends.First(b => b.To == child).From;
+            // Bend i makes flange i + 1, and hangs it on one that stands before it.
+            flange = bends[flange - 1].From;
         }
 
         return false;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 
@@ -13,17 +12,17 @@ internal sealed class BracketDraft
     /// <summary>What was chosen before.</summary>
     public required BracketShape.Choice Choice { get; init; }
 
-    /// <summary>Where each flange lies: flat coordinates to the throttle frame.</summary>
-    public required ImmutableArray<Frame> Flanges { get; init; }
+    /// <summary>The joints that the bends close; none on a flat plate.</summary>
+    public required IReadOnlyList<Joint> Joints { get; init; }
 
     /// <summary>What must have metal on each flange (mm).</summary>
     public required IReadOnlyList<Disc>[] Discs { get; init; }
 
     /// <summary>The bends.</summary>
-    public required ImmutableArray<Bend> Bends { get; init; }
+    public required Bend[] Bends { get; init; }
 
-    /// <summary>The stop's hole.</summary>
-    public required BracketHole StopHole { get; init; }
+    /// <summary>Centre of the stop's hole, flat coordinates (mm).</summary>
+    public required Vector2 Stop { get; init; }
 
     /// <summary>Whether the seat is on the top of the sheet.</summary>
     public required bool SeatOnTop { get; init; }
@@ -38,7 +37,8 @@ internal sealed class BracketDraft
     public double Give(double tension)
     {
         var sheet = Choice.Sheet;
-        return Bends.IsEmpty ? 0 : tension * CandidateCost.PlainGive(
-            sheet.Stock, Bends, StopHole, sheet.Bolts, Choice.Placement.Seat, bend => Flanges[bend.From].ToWorld(0.5 * (bend.Start + bend.End)));
+        return Bends.Length == 0 ? 0 : tension * CandidateCost.PlainGive(
+            sheet.Stock, Bends, Stop, sheet.StopMetalRadius, sheet.BoltMetal, Choice.Placement.Seat,
+            (bend, i) => (i == 0 ? sheet.Frame : Joints[i - 1].Next).ToWorld(0.5 * (bend.Start + bend.End)));
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.InteropServices;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
@@ -60,14 +59,7 @@ public static class BracketShape
     {
         var sheet = choice.Sheet;
         var last = joints.Count;
-        var flanges = new Frame[last + 1];
-        flanges[0] = sheet.Frame;
-        for (var i = 0; i < last; i++)
-        {
-            flanges[i + 1] = joints[i].Next;
-        }
-
-        var stop = flanges[last].ToLocal(choice.Placement.Seat).XY;
+        var stop = (last == 0 ? sheet.Frame : joints[^1].Next).ToLocal(choice.Placement.Seat).XY;
         if (stop.Length > MostReach || sheet.BoltMetal.Any(d => d.Centre.Length > MostReach))
         {
             return null;
@@ -97,10 +89,10 @@ public static class BracketShape
         return new()
         {
             Choice = choice,
-            Flanges = ImmutableCollectionsMarshal.AsImmutableArray(flanges),
+            Joints = joints,
             Discs = discs,
-            Bends = ImmutableCollectionsMarshal.AsImmutableArray(bends),
-            StopHole = StopHole(sheet, last, stop, last > 0 ? bends[^1].Across : null),
+            Bends = bends,
+            Stop = stop,
             SeatOnTop = seatOnTop,
         };
     }
@@ -109,7 +101,7 @@ public static class BracketShape
     internal static Bracket? Finish(BracketDraft draft)
     {
         var sheet = draft.Choice.Sheet;
-        var stopHole = draft.StopHole;
+        var stopHole = StopHole(sheet, draft.Bends.Length, draft.Stop, draft.Bends.Length > 0 ? draft.Bends[^1].Across : null);
         var outline = BlankOutline.Draw(draft.Bends, draft.Discs, sheet.Straight, sheet.Preferences.CornerRadius);
         outline = outline is not null ? WithSlot(outline, stopHole) : null;
         if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre) || outline.DistanceTo(b.Centre) < b.Diameter / 2 + Tolerance.Point))
@@ -122,12 +114,12 @@ public static class BracketShape
         {
             Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => Contour.Circle(h.Centre, h.Diameter / 2))),
             Thickness = sheet.Stock.Thickness,
-            Bends = draft.Bends,
+            Bends = [.. draft.Bends],
         };
         return new()
         {
             Stock = sheet.Stock,
-            Die = draft.Bends.IsEmpty ? null : draft.Choice.Die,
+            Die = draft.Bends.Length == 0 ? null : draft.Choice.Die,
             Folded = new(flat, sheet.Frame),
             Holes = holes,
             Seat = sheet.Seat,

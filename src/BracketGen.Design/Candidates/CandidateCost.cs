@@ -17,10 +17,10 @@ public static class CandidateCost
     /// <param name="give">Give of the stop along the wire under its largest tension (mm).</param>
     /// <param name="adjusterRange">Whole range of the adjuster (mm).</param>
     public static double Of(Bracket bracket, StopPlacement placement, double give, double adjusterRange) =>
-        Of(bracket.Mass, bracket.Flat.Bends, placement, give, adjusterRange);
+        Of(bracket.Mass, bracket.Flat.Bends.AsSpan(), placement, give, adjusterRange);
 
     /// <summary>The same of a bracket of which only mass (t) and bends are known.</summary>
-    internal static double Of(double mass, ImmutableArray<Bend> bends, StopPlacement placement, double give, double adjusterRange)
+    internal static double Of(double mass, ReadOnlySpan<Bend> bends, StopPlacement placement, double give, double adjusterRange)
     {
         var odd = 0;
         foreach (var bend in bends)
@@ -47,15 +47,17 @@ public static class CandidateCost
         }
 
         var lip = bracket.Lip;
+        var bends = lip is null ? flat.Bends : flat.Bends.Remove(lip);
         var give = PlainGive(
-            bracket.Stock, lip is null ? flat.Bends : flat.Bends.Remove(lip), bracket.Stop, bracket.Holes, bracket.FoldedSeat.Point,
-            bend => bracket.Folded.Fold(0.5 * (bend.Start + bend.End), 0));
+            bracket.Stock, bends.AsSpan(), bracket.Stop.Centre, bracket.Stop.MetalRadius,
+            [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new Disc(h.Centre, h.MetalRadius))],
+            bracket.FoldedSeat.Point, (bend, _) => bracket.Folded.Fold(0.5 * (bend.Start + bend.End), 0));
         if (lip is not null)
         {
             // Integral of M²/EI: the plain sheet from the bend on, the angle section from where the lip begins.
             var last = bracket.StopBend!;
             var modulus = bracket.Stock.Material.Modulus;
-            var width = StopFlangeWidth(last, bracket.Stop);
+            var width = StopFlangeWidth(last, bracket.Stop.MetalRadius);
             var stiffened = Math.Max(0, last.Depth(bracket.Stop.Centre) - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)));
             give += Math.Pow(stiffened, 3) / (3 * modulus) * (1 / AngleSection(width, LipHeight(bracket), flat.Thickness)
                 - 1 / PlainSection(width, flat.Thickness));
@@ -67,43 +69,41 @@ public static class CandidateCost
     /// <summary>The give for 1 N (mm/N) of a bracket without a lip.</summary>
     /// <param name="stock">The sheet.</param>
     /// <param name="bends">The bends from mount to stop, at least one.</param>
-    /// <param name="stop">The stop's hole.</param>
-    /// <param name="holes">The bolt holes, among others or not.</param>
+    /// <param name="stop">Centre of the stop's hole, flat coordinates (mm).</param>
+    /// <param name="stopMetal">Radius of metal around it (mm).</param>
+    /// <param name="bolts">Metal around the bolts, flat coordinates (mm).</param>
     /// <param name="seat">Where the seat lies in space (mm).</param>
-    /// <param name="foot">Where the middle of a bend's near edge lies in space (mm).</param>
+    /// <param name="foot">Where the middle of a bend's near edge lies in space (mm): of the bend with that number.</param>
     internal static double PlainGive(
-        Stock stock, ImmutableArray<Bend> bends, BracketHole stop, ImmutableArray<BracketHole> holes, Vector3 seat, Func<Bend, Vector3> foot)
+        Stock stock, ReadOnlySpan<Bend> bends, Vector2 stop, double stopMetal, IReadOnlyList<Disc> bolts, Vector3 seat, Func<Bend, int, Vector3> foot)
     {
         var modulus = stock.Material.Modulus;
         var last = bends[^1];
-        var length = last.Depth(stop.Centre) - last.Allowance / 2;
-        var give = length * length * length / (3 * modulus * PlainSection(StopFlangeWidth(last, stop), stock.Thickness));
+        var length = last.Depth(stop) - last.Allowance / 2;
+        var give = length * length * length / (3 * modulus * PlainSection(StopFlangeWidth(last, stopMetal), stock.Thickness));
         for (var i = 0; i < bends.Length; i++)
         {
             var bend = bends[i];
-            var free = i == 0 ? FromBolts(bend, holes) : bends[i - 1].Depth(0.5 * (bend.Start + bend.End)) - bends[i - 1].Allowance;
-            var lever = seat.DistanceTo(foot(bend));
+            var free = i == 0 ? FromBolts(bend, bolts) : bends[i - 1].Depth(0.5 * (bend.Start + bend.End)) - bends[i - 1].Allowance;
+            var lever = seat.DistanceTo(foot(bend, i));
             give += lever * Math.Max(0, free + bend.Allowance / 2) / (modulus * PlainSection(bend.Length, stock.Thickness)) * lever;
         }
 
         return give;
     }
 
-    private static double FromBolts(Bend bend, ImmutableArray<BracketHole> holes)
+    private static double FromBolts(Bend bend, IReadOnlyList<Disc> bolts)
     {
         var least = double.PositiveInfinity;
-        foreach (var hole in holes)
+        for (var i = 0; i < bolts.Count; i++)
         {
-            if (hole.Purpose == HolePurpose.Bolt)
-            {
-                least = Math.Min(least, -bend.Depth(hole.Centre) - hole.MetalRadius);
-            }
+            least = Math.Min(least, -bend.Depth(bolts[i].Centre) - bolts[i].Radius);
         }
 
         return least;
     }
 
-    private static double StopFlangeWidth(Bend bend, BracketHole stop) => Math.Max(2 * stop.MetalRadius, (bend.Length + 2 * stop.MetalRadius) / 2);
+    private static double StopFlangeWidth(Bend bend, double stopMetal) => Math.Max(2 * stopMetal, (bend.Length + 2 * stopMetal) / 2);
 
     private static double PlainSection(double width, double thickness) => width * (thickness * thickness * thickness) / 12;
 

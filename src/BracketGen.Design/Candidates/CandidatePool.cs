@@ -43,6 +43,45 @@ internal sealed class CandidatePool
     private IEnumerable<Sheet> Sheets => _midRange.Concat(_rangeEnds ?? []);
 
     /// <summary>
+    /// The cheapest candidate that <paramref name="verify"/> makes an offer of; null where there is none. The adjuster is moved off mid range
+    /// only where no candidate with it there is <see cref="CandidateSearch.Promising"/>.
+    /// </summary>
+    /// <remarks>
+    /// What one bend can do is looked at first: it limits what is worth looking at among the many shapes of two. Of two that cost the same the
+    /// one of fewer bends is taken, and then the one that comes first in the order of making.
+    /// </remarks>
+    public Offer? Cheapest(Func<Candidate, Offer?> verify)
+    {
+        var promising = false;
+        Offer? Of(List<Sheet> sheets)
+        {
+            Offer? best = null;
+            foreach (var group in sheets.GroupBy(s => s.Bends > 1))
+            {
+                var limit = best?.Candidate.Cost ?? double.PositiveInfinity;
+                foreach (var candidate in ByCost([.. group], limit))
+                {
+                    if (candidate.Cost >= limit)
+                    {
+                        break;
+                    }
+
+                    promising = promising || CandidateSearch.Promising(candidate);
+                    if (verify(candidate) is { } offer)
+                    {
+                        best = offer;
+                        break;
+                    }
+                }
+            }
+
+            return best;
+        }
+
+        return Of(_midRange) ?? (promising ? null : Of(RangeEnds()));
+    }
+
+    /// <summary>
     /// The candidates, the cheapest first; not those at a place that travel or the stop's surroundings rule out whatever gets there. Those
     /// with the adjuster at an end of its range come after all others, and only where none of the others is
     /// <see cref="CandidateSearch.Promising"/>.
@@ -50,13 +89,13 @@ internal sealed class CandidatePool
     public IEnumerable<Candidate> ByCost()
     {
         var promising = false;
-        foreach (var candidate in ByCost(_midRange))
+        foreach (var candidate in ByCost(_midRange, double.PositiveInfinity))
         {
             promising = promising || CandidateSearch.Promising(candidate);
             yield return candidate;
         }
 
-        foreach (var candidate in promising ? [] : ByCost(RangeEnds()))
+        foreach (var candidate in promising ? [] : ByCost(RangeEnds(), double.PositiveInfinity))
         {
             yield return candidate;
         }
@@ -124,13 +163,16 @@ internal sealed class CandidatePool
     private readonly record struct Node(Stage Stage, Sheet? Sheet, Sketch? Sketch);
 
     // The next node is the one that may hold the cheapest bracket. Of two with the same figure, a bracket comes after what may yet turn out the
-    // same and stand before it.
-    private IEnumerable<Candidate> ByCost(List<Sheet> sheets)
+    // same and stand before it. Those that cost as much as the limit or more need not come.
+    private IEnumerable<Candidate> ByCost(List<Sheet> sheets, double limit)
     {
         var queue = new PriorityQueue<Node, (double Cost, bool IsDrawn, long Order)>();
         for (var i = 0; i < sheets.Count; i++)
         {
-            queue.Enqueue(new(Stage.Sheet, sheets[i], null), (sheets[i].LeastCost, false, i * MostSketches));
+            if (sheets[i].LeastCost < limit)
+            {
+                queue.Enqueue(new(Stage.Sheet, sheets[i], null), (sheets[i].LeastCost, false, i * MostSketches));
+            }
         }
 
         while (queue.TryDequeue(out var node, out var priority))
@@ -139,9 +181,14 @@ internal sealed class CandidatePool
             {
                 case Stage.Sheet:
                     var order = priority.Order;
-                    foreach (var sketch in node.Sheet!.Sketches)
+                    foreach (var sketch in node.Sheet!.SketchesBelow(limit))
                     {
-                        queue.Enqueue(new(Stage.Sketch, null, sketch), (CostBound.WithoutGive(sketch.Draft, AdjusterRange), false, ++order));
+                        order++;
+                        var bound = CostBound.WithoutGive(sketch.Draft, AdjusterRange);
+                        if (bound < limit)
+                        {
+                            queue.Enqueue(new(Stage.Sketch, null, sketch), (bound, false, order));
+                        }
                     }
 
                     break;
@@ -216,6 +263,11 @@ internal sealed class CandidatePool
 
         public List<Sketch> Sketches =>
             _sketches ??= [.. tools.Drafts(placement, bends).Where(d => d.KeepsApart).Select(d => new Sketch(d, place))];
+
+        /// <summary>Those that may cost less than a limit, not kept: give and bends alone rule out most before the area is asked for.</summary>
+        public IEnumerable<Sketch> SketchesBelow(double limit) => _sketches is not null || double.IsPositiveInfinity(limit)
+            ? Sketches
+            : tools.Drafts(placement, bends).Select(d => new Sketch(d, place)).Where(s => leastCost + s.Give / 0.1 < limit && s.Draft.KeepsApart);
     }
 
     private sealed class Sketch(BracketDraft draft, Lazy<CandidateSearch.Place> place)

@@ -82,7 +82,16 @@ internal static class CostBound
         return Math.Max(1, area);
     }
 
-    private static double BoltHoleArea(SheetOnMount sheet) => sheet.Bolts.Sum(b => Math.PI / 4 * b.Diameter * b.Diameter);
+    private static double BoltHoleArea(SheetOnMount sheet)
+    {
+        var area = 0.0;
+        foreach (var bolt in sheet.Bolts)
+        {
+            area += Math.PI / 4 * bolt.Diameter * bolt.Diameter;
+        }
+
+        return area;
+    }
 
     private static double Corners(int bends, double straight) => 4 * bends * RoundedOff * straight * straight;
 

@@ -44,7 +44,7 @@ public sealed record Joint(
         }
 
         var (across, near, axis, sin, cos, _) = section;
-        var turn = new Angle(Math.Atan2(sin, cos));
+        var turn = new Angle(Math.CopySign(Math.Clamp(Math.Abs(Math.Atan2(sin, cos)), LeastTurn.Radians, MostTurn.Radians), sin));
         var allowance = rule.Allowance(turn, insideRadius, thickness);
         if (!(allowance > 0))
         {
@@ -84,7 +84,8 @@ public sealed record Joint(
     /// <param name="Top">Direction of the slab's top; flat coordinates and height, length one.</param>
     internal readonly record struct Section(Vector2 Across, double Near, double Axis, double Sin, double Cos, Vector3 Top)
     {
-        private static readonly double LeastCos = Math.Cos(MostTurn.Radians), MostCos = Math.Cos(LeastTurn.Radians);
+        // A bend of just the largest angle, as planes at 45° make it, is allowed whatever the rounding says.
+        private static readonly double LeastCos = Math.Cos(MostTurn.Radians) - 1e-12, MostCos = Math.Cos(LeastTurn.Radians) + 1e-12;
 
         /// <summary>The section; null where <see cref="Joint.Between"/> has no joint for want of a bend angle.</summary>
         public static Section? Between(Frame flange, Plane bottom, bool up, double thickness, double insideRadius)

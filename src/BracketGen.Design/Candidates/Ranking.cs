@@ -9,12 +9,6 @@ public static class Ranking
     /// <summary>How many brackets beside the best are checked in full in search of others worth offering.</summary>
     private const int MostOthers = 12;
 
-    /// <summary>The cheapest of all that pass: candidates are checked in the order of their cost until one does; null where none does.</summary>
-    /// <param name="pool">All candidates.</param>
-    /// <param name="verify">The offer of a candidate that passes every check in full, or null.</param>
-    internal static Offer? Best(CandidatePool pool, Func<Candidate, Offer?> verify) =>
-        pool.ByCost().Select(verify).FirstOrDefault(o => o is not null);
-
     /// <summary>
     /// The passing brackets that no other beats in mass, stiffness, number of bends and smallest margin at once; the best first, the
     /// others by cost.

@@ -22,7 +22,7 @@ public sealed class SheetOnMount
         StopMetalRadius = Seat.MetalRadius(stock.Thickness);
         Straight = BracketShape.StraightBesideBend(stock.Thickness);
         Bolts = [.. mount.Holes.Select((hole, i) => BracketShape.BoltHole(hole, i, Frame.ToLocal(hole.At).XY))];
-        BoltMetal = [.. Bolts.Select(b => new Disc(b.Centre, b.MetalRadius))];
+        BoltMetal = Bolts.Select(b => new Disc(b.Centre, b.MetalRadius)).ToArray();
     }
 
     /// <summary>The face it is bolted to.</summary>
@@ -53,5 +53,5 @@ public sealed class SheetOnMount
     public ImmutableArray<BracketHole> Bolts { get; }
 
     /// <summary>What must have metal around them (mm).</summary>
-    public ImmutableArray<Disc> BoltMetal { get; }
+    public IReadOnlyList<Disc> BoltMetal { get; }
 }

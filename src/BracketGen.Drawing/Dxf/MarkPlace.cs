@@ -53,12 +53,12 @@ internal readonly record struct MarkPlace(Vector2 At, double Height, Angle Along
             for (var x = bounds.Min.X; x + width <= bounds.Max.X;)
             {
                 var at = new Vector2(x, y).Rotate(along);
-                if (Obstacle(at, width, height, along, flat) is not { } lacking)
+                if (Obstacle(at, width, height, along, flat) is not { } obstacle)
                 {
                     return at;
                 }
 
-                x += Math.Max(1.5, lacking);
+                x += obstacle;
             }
         }
 
@@ -66,28 +66,36 @@ internal readonly record struct MarkPlace(Vector2 At, double Height, Angle Along
     }
 
     /// <summary>
-    /// How much metal (mm) is lacking where the text would be: the least it must be moved, because a depth changes by no more than one
-    /// moves. Null where it lies clear.
+    /// How far (mm) the text must at least be moved along itself to be clear of an obstacle: past the rightmost point that is not clear, and
+    /// by what metal is lacking there, because a depth changes by no more than one moves. Null where it lies clear.
     /// </summary>
     private static double? Obstacle(Vector2 at, double width, double height, Angle along, FlatPattern flat)
     {
+        const double least = 0.75;
         Vector2 right = Vector2.FromPolar(1, along), up = right.Left;
         var steps = Math.Max(2, (int)Math.Ceiling(width));
         var flange = flat.ZoneOf(at).Flange;
-        for (var i = 0; i <= steps; i++)
+        Span<double> clearDownTo = [double.PositiveInfinity, double.PositiveInfinity, double.PositiveInfinity];
+        for (var i = steps; i >= 0; i--)
         {
+            var past = width * i / steps;
             for (var j = 0; j <= 2; j++)
             {
-                var point = at + width * i / steps * right + height * j / 2 * up;
-                var depth = flat.Blank.DepthOf(point);
-                if (depth < Clear)
+                var point = at + past * right + height * j / 2 * up;
+                if (past < clearDownTo[j])
                 {
-                    return Clear - depth;
+                    var depth = flat.Blank.DepthOf(point);
+                    if (depth < Clear)
+                    {
+                        return past + Math.Max(least, Clear - depth);
+                    }
+
+                    clearDownTo[j] = past - (depth - Clear);
                 }
 
                 if (flat.ZoneOf(point) is not { Bend: null } zone || zone.Flange != flange || flat.Bends.Any(b => IsNear(b, point)))
                 {
-                    return 0;
+                    return past + least;
                 }
             }
         }

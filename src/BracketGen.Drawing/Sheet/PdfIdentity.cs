@@ -1,5 +1,5 @@
 using System.Globalization;
-using System.Security.Cryptography;
+using System.IO.Hashing;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -19,7 +19,7 @@ internal static partial class PdfIdentity
         text = XmpIdentifier().Replace(text, m => m.Groups[1].Value + new string('0', m.Groups[2].Length));
         text = XmpDate().Replace(text, m => m.Groups[1].Value + date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + m.Groups[3].Value);
 
-        var hash = Convert.ToHexString(SHA256.HashData(Encoding.Latin1.GetBytes(text)))[..32];
+        var hash = Convert.ToHexString(XxHash128.Hash(Encoding.Latin1.GetBytes(text)));
         text = TrailerIdentifier().Replace(text, _ => $"/ID[<{hash}><{hash}>]");
         var uuid = $"{hash[..8]}-{hash[8..12]}-{hash[12..16]}-{hash[16..20]}-{hash[20..]}".ToLowerInvariant();
         text = XmpIdentifier().Replace(text, m => m.Groups[1].Value + uuid);

@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 using BracketGen.Geometry;
 using PdfSharp.Drawing;
@@ -20,6 +19,17 @@ public static class PdfWriter
             throw new ArgumentException("A PDF file has at least one page.", nameof(pages));
         }
 
+        lock (OneAtATime)
+        {
+            return Compose(pages, info);
+        }
+    }
+
+    // The library's documents are apart, but they share its fonts, whose tables it reads with a position of their own.
+    private static readonly Lock OneAtATime = new();
+
+    private static byte[] Compose(IReadOnlyList<SheetPage> pages, PdfInfo info)
+    {
         SheetFontResolver.Install();
         using var document = new PdfDocument();
 
