@@ -1,5 +1,5 @@
 // Builds the solid of a boundary with Open CASCADE, faces sewn together, and writes it as STEP. Says as JSON how long that took.
-// Usage: node occt.mjs BOUNDARY.json OUT.step RUNS   (with NODE_PATH-free import from tests/readers)
+// Usage: node occt.mjs BOUNDARY.json OUT.step RUNS (npm ci --ignore-scripts in tests/readers first)
 import fs from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -24,15 +24,23 @@ function edgeOf(edge, corners) {
     : new oc.BRepBuilderAPI_MakeEdge_11(circle, corners[edge.start], corners[edge.end]).Edge();
 }
 
+// From which angle to which an arc runs about a cylinder's axis.
+function turnOf(arc, cylinder) {
+  const side = [0, 1, 2].map((i) => cylinder.axis[(i + 1) % 3] * cylinder.towards[(i + 2) % 3] - cylinder.axis[(i + 2) % 3] * cylinder.towards[(i + 1) % 3]);
+  const angle = (corner) => Math.atan2(dot(minus(corner, cylinder.point), side), dot(minus(corner, cylinder.point), cylinder.towards));
+  const ends = [arc.start, arc.end].map((corner) => angle(boundary.corners[corner]));
+  const [from, to] = dot(arc.axis, cylinder.axis) > 0 ? ends : ends.reverse();
+  return [from, to > from ? to : to + 2 * Math.PI];
+}
+
 function faceOf(face, edges) {
   const whole = face.loops.every((loop) => loop.length === 1 && boundary.edges[loop[0].edge].start === boundary.edges[loop[0].edge].end);
   if (face.kind === 'cylinder') {
     const cylinder = new oc.gp_Cylinder_2(new oc.gp_Ax3_3(point(face.point), direction(face.axis), direction(face.towards)), face.radius);
-    if (whole) {
-      const heights = face.loops.map((loop) => dot(minus(boundary.edges[loop[0].edge].centre, face.point), face.axis));
-      return new oc.BRepBuilderAPI_MakeFace_10(cylinder, 0, 2 * Math.PI, Math.min(...heights), Math.max(...heights)).Face();
-    }
-    return new oc.BRepBuilderAPI_MakeFace_17(cylinder, wireOf(face.loops[0], edges), true).Face();
+    const arcs = face.loops.flat().map((use) => boundary.edges[use.edge]).filter((edge) => edge.kind === 'circle');
+    const heights = arcs.map((arc) => dot(minus(arc.centre, face.point), face.axis));
+    const [from, to] = whole ? [0, 2 * Math.PI] : turnOf(arcs[0], face);
+    return new oc.BRepBuilderAPI_MakeFace_10(cylinder, from, to, Math.min(...heights), Math.max(...heights)).Face();
   }
   const plane = new oc.gp_Pln_2(new oc.gp_Ax3_3(point(face.point), direction(face.normal), direction(face.x)));
   const made = new oc.BRepBuilderAPI_MakeFace_16(plane, wireOf(face.loops[0], edges), true);
@@ -58,9 +66,7 @@ function solidOf() {
     sewing.Add(faceOf(face, edges));
   }
   sewing.Perform(new oc.Message_ProgressRange_1());
-  const solid = new oc.BRepBuilderAPI_MakeSolid_3(oc.TopoDS.Shell_1(sewing.SewedShape())).Solid();
-  oc.BRepLib.OrientClosedSolid(solid);
-  return solid;
+  return new oc.ShapeFix_Solid_1().SolidFromShell(oc.TopoDS.Shell_1(sewing.SewedShape()));
 }
 
 function stepOf(solid) {
