@@ -14,9 +14,10 @@ export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 LC_ALL=C TZ=UTC SOURCE_DATE
 if [[ ${1:-} == --check ]]; then
   work=$(mktemp -d)
   trap 'rm -rf "$work"' EXIT
+  git ls-files -z --cached --others --exclude-standard | tar --null --files-from=- --create >"$work/sources.tar"
   for copy in one "another place/two"; do
     mkdir -p "$work/$copy"
-    git ls-files -z --cached --others --exclude-standard | tar --null --files-from=- --create | tar --extract --directory="$work/$copy"
+    tar --extract --directory="$work/$copy" <"$work/sources.tar"
     "$work/$copy/tools/release.sh" "$work/$copy.out" >"$work/log" 2>&1 || { cat "$work/log" >&2; exit 1; }
   done
   if diff -r "$work/one.out" "$work/another place/two.out"; then
