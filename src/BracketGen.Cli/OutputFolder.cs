@@ -12,11 +12,13 @@ internal static class OutputFolder
     public static void Write(string folder, IReadOnlyList<(string Name, byte[] Bytes)> files, IReadOnlyList<string> outdated)
     {
         Directory.CreateDirectory(folder);
+        using var turn = FolderTurn.Take(folder);
         var remove = outdated.Select(name => Target.In(folder, name)).ToList();
         var write = files.Select(file => Target.In(folder, file.Name)).ToList();
         List<Target> all = [.. remove, .. write];
         try
         {
+            all.ForEach(target => SweepUp(folder, Path.GetFileName(target.Place)));
             foreach (var (target, (_, bytes)) in write.Zip(files))
             {
                 WriteThrough(target.Part, bytes);
@@ -32,6 +34,16 @@ internal static class OutputFolder
                 File.Delete(target.Part);
                 File.Delete(target.Old);
             }
+        }
+    }
+
+    // What a run left that was killed while it wrote; whoever has the turn is the only one at work here.
+    private static void SweepUp(string folder, string name)
+    {
+        var own = $".{Environment.ProcessId}.";
+        foreach (var left in Directory.GetFiles(folder, $".{name}.*").Where(f => Path.GetExtension(f) is ".part" or ".old" && !f.Contains(own, StringComparison.Ordinal)))
+        {
+            File.Delete(left);
         }
     }
 

@@ -1,26 +1,9 @@
 using System.CommandLine;
 using System.Text;
 using BracketGen.Cli;
-using BracketGen.Cli.Commands;
 
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
-var root = new RootCommand(
-    $"""
-    BracketGen finds where a throttle cable's stop must sit, proves the travel from closed stop to wide-open stop, and draws the
-    sheet-metal bracket that holds it there.
-
-    A throttle that sticks open can kill. This is a design aid: a competent person checks the finished installation.
-
-    {ExitCode.Help}
-    """)
-{
-    MakeCommand.Create(),
-    LineCommand.Create(),
-    TravelCommand.Create(),
-    FittedCommand.Create(),
-    WorksheetCommand.Create(),
-    BeginCommand.Create(),
-};
+var root = CommandTree.Create();
 var parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)
 {

@@ -123,8 +123,12 @@ public static class CandidateSearch
     private static double UsableShift(Job job) =>
         job.Vehicle.Cable.OuterEnd.AdjusterRange / 2 * (1 - job.Preferences.AdjusterReserve);
 
-    private static StopPlacement? PlacementAt(Job job, ThrottleBody body, Angle leaving, double shift) => StopPlacement.At(
-        body.Quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, leaving, shift);
+    // A groove that is not round may come over the stop as it turns: no wire can run there.
+    private static StopPlacement? PlacementAt(Job job, ThrottleBody body, Angle leaving, double shift) =>
+        StopPlacement.At(body.Quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, leaving, shift) is { } placement
+        && (body.Quadrant.Groove is CircularGroove
+            || Travel.TrySolve(body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value) is not null)
+            ? placement : null;
 
     private static IReadOnlyList<Angle> Angles(Job job, ThrottleBody body, Angle? step = null) =>
         LeavingAngles.Of(body.Quadrant, body.Mount.Plane.Normal, job.Preferences.LeastWrap, step ?? Step);

@@ -76,6 +76,9 @@ public static class Designer
             TravelRemedy.For(travel, job.Preferences.OverTravelReserve));
     }
 
+    // Farther from the shaft (mm) than any groove reaches.
+    private const double FarOff = 1000;
+
     private static Travel NominalTravel(Job job, ThrottleBody body)
     {
         var quadrant = body.Quadrant;
@@ -86,7 +89,9 @@ public static class Designer
 
         // A cable too short to reach has no stop; the travel itself does not depend on the straight part, so any will do.
         var seat = placement?.Seat.XY ?? quadrant.Groove.PointWithNormal(middle) + quadrant.OuterRadius * Vector2.FromPolar(1, middle).Left;
-        return Travel.Solve(quadrant, seat, job.Preferences.FreePlay.Value, job.Vehicle.Pedal.AvailablePull.Value);
+        double freePlay = job.Preferences.FreePlay.Value, pull = job.Vehicle.Pedal.AvailablePull.Value;
+        return Travel.TrySolve(quadrant, seat, freePlay, pull)
+            ?? Travel.Solve(quadrant, seat + FarOff * Vector2.FromPolar(1, middle).Left, freePlay, pull);
     }
 
     // Nothing passes: the one with the least against it, looking in full at no more than shows which that is.

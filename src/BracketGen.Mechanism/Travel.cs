@@ -55,11 +55,25 @@ public sealed record Travel
 
     private const int Steps = 48;
 
+    /// <summary>The same as <see cref="Solve"/>; null where the groove comes over the stop somewhere in the sweep, and no wire can run to it.</summary>
+    public static Travel? TrySolve(Quadrant quadrant, Vector2 seat, double freePlay, double availablePull)
+    {
+        try
+        {
+            return Solve(quadrant, seat, freePlay, availablePull);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+
     /// <summary>Solves the travel for a stop at <paramref name="seat"/> (mm, in the groove's plane).</summary>
     /// <remarks>
     /// pull(θ) = L(0) - L(θ). Where the pull does not suffice, the opening reached solves pull(θ) = S - f by bisection: the
     /// pull grows with the opening as long as the arm is positive.
     /// </remarks>
+    /// <exception cref="ArgumentException">The groove comes over the stop somewhere in the sweep: no wire can run to it.</exception>
     public static Travel Solve(Quadrant quadrant, Vector2 seat, double freePlay, double availablePull)
     {
         var rotation = new Angle(quadrant.Rotation.Value);

@@ -5,6 +5,8 @@ namespace BracketGen.Profiles;
 /// <summary>Errors as people read them.</summary>
 public static class ProfileErrorText
 {
+    private const int MostKey = 120;
+
     /// <summary>Two lines: where, which key, what was read and what is allowed; then what to do.</summary>
     /// <example>
     /// <code>
@@ -15,7 +17,7 @@ public static class ProfileErrorText
     public static string Format(ProfileError error)
     {
         var place = error.Line > 0 ? string.Create(CultureInfo.InvariantCulture, $":{error.Line}:{error.Column}") : "";
-        var key = error.Key.Length > 0 ? $" {error.Key}:" : "";
+        var key = error.Key.Length > 0 ? $" {(error.Key.Length > MostKey ? error.Key[..MostKey] + "…" : error.Key)}:" : "";
         return $"{error.File}{place}:{key} read {error.Read}; allowed: {error.Allowed}\n    {error.Advice}";
     }
 }

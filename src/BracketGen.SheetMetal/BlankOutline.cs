@@ -216,7 +216,7 @@ public static class BlankOutline
             var turn = (after.StartTangent.Polar - before.EndTangent.Polar).Normalised.Magnitude;
             var tangent = Math.Tan(turn.Radians / 2);
             var room = 0.999 * Math.Min(straight, Math.Min(before.Length, after.Length));
-            if (tangent > 1e-6 && Fillet.Round(contour, i, Math.Min(radius, room / tangent)) is { } rounded)
+            if (tangent > 1e-6 && radius > Tolerance.Point && Fillet.Round(contour, i, Math.Min(radius, room / tangent)) is { } rounded)
             {
                 contour = rounded;
             }

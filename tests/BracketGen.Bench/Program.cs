@@ -3,7 +3,12 @@ using BracketGen.Bench;
 
 // dotnet run -c Release --project tests/BracketGen.Bench -- COMMAND
 //   main-job [PROGRAM]     the published program from command to files, whole processes; publishes it unless given its path
+//   beside [PROGRAM]       the same work by this program and by others: ezdxf, Open CASCADE, CalculiX, an empty native program
 //   line [COUNT]           a product line of 2,000 variants (or COUNT) solved, registered and shared; how time and memory grow
+//   fuzz COUNT [STREAM [WHOLE [FROM]]]
+//                          COUNT hostile inputs; of those that are taken every WHOLEth (16th) goes through the whole program
+//   fuzz-case STREAM NUMBER FILE
+//                          writes one of them, to look at it and cut it down
 //   search                 one job's search and its growth with candidates
 //   strength-tables        convergence tables and growth of docs/strength.md, to standard output
 //   strength-growth        only the growth with nodes
@@ -15,10 +20,20 @@ switch (args)
         return MainJob.Run(Console.Out, null);
     case ["main-job", var program]:
         return MainJob.Run(Console.Out, Path.GetFullPath(program));
+    case ["beside"]:
+        return SideBySide.Run(Console.Out, null);
+    case ["beside", var program]:
+        return SideBySide.Run(Console.Out, Path.GetFullPath(program));
     case ["line"]:
         return LineBenchmark.Run(Console.Out, 2000);
     case ["line", var count] when int.TryParse(count, out var variants) && variants is > 0 and <= 100_000:
         return LineBenchmark.Run(Console.Out, variants);
+    case ["fuzz", .. var numbers] when numbers.Length is >= 1 and <= 4 && numbers.All(n => int.TryParse(n, out _)):
+        var given = numbers.Select(n => int.Parse(n, System.Globalization.CultureInfo.InvariantCulture)).ToArray();
+        return FuzzBenchmark.Run(Console.Out, given[0], given.ElementAtOrDefault(1), given.Length > 2 ? given[2] : 16, given.ElementAtOrDefault(3));
+    case ["fuzz-case", var stream, var number, var file] when int.TryParse(stream, out var s) && int.TryParse(number, out var n):
+        File.WriteAllBytes(file, BracketGen.Fuzz.Mutator.Make(s, n).Bytes);
+        break;
     case ["search"]:
         SearchTables.Write(Console.Out);
         break;

@@ -7,6 +7,9 @@ internal static class BracketGenProgram
 {
     private static readonly string Library = Path.Combine(AppContext.BaseDirectory, "bracketgen.dll");
 
+    /// <summary>What starts it, for scripts that do.</summary>
+    public static IReadOnlyList<string> CommandLine => [Dotnet.FilePath, "exec", Library];
+
     /// <summary>Runs it to its end.</summary>
     public static ToolResult Run(params string[] arguments) => Dotnet.Run(["exec", Library, .. arguments]);
 

@@ -7,7 +7,7 @@ namespace BracketGen.Cli.Tests;
 public sealed class LineCommandTests : IDisposable
 {
     // A small line with two vehicles that share parts and one that does not.
-    private const string Creek =
+    internal const string Creek =
         """
         profile = "family"
         name = "Creek line"

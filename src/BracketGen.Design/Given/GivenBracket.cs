@@ -21,12 +21,12 @@ public static class GivenBracket
         var body = job.Body.OpeningCounterClockwise();
         var cable = job.Vehicle.Cable;
         var placed = Place(job, bracket, mount);
-        if (Stand(job, body, placed) is not { } placement)
+        if (Stand(job, body, placed) is not { } placement
+            || Travel.TrySolve(body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value) is not { } travel)
         {
             return null;
         }
 
-        var travel = Travel.Solve(body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value);
         ImmutableArray<Check> checks =
         [
             .. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel),

@@ -27,34 +27,42 @@ public sealed class CombinationFolder(string root)
         }
     }
 
-    /// <summary>Writes a combination's files; of an earlier run none is left.</summary>
+    /// <summary>Writes a combination's files; of an earlier run none is left, unless these cannot be written: then all of it is.</summary>
     /// <exception cref="IOException">A file cannot be written.</exception>
     /// <exception cref="UnauthorizedAccessException">Likewise, for want of rights.</exception>
     public void Write(SolvedCombination solved)
     {
         var folder = Of(solved.Made.Combination);
-        if (Directory.Exists(folder))
+        Directory.CreateDirectory(folder);
+
+        // A broken one is tried again by every run: nothing is kept of it.
+        (string Name, byte[] Bytes)[] files = [.. solved.Files, .. solved.Made.Outcome == Outcome.Broken ? [] : new[] { (KeptFile, solved.Made.ToBytes()) }];
+        try
         {
+            foreach (var (name, bytes) in files)
+            {
+                File.WriteAllBytes(Path.Combine(folder, name + Part), bytes);
+            }
+
             File.Delete(Path.Combine(folder, KeptFile));
-            foreach (var old in Directory.GetFiles(folder))
+            foreach (var old in Directory.GetFiles(folder).Where(f => !files.Any(n => Path.GetFileName(f) == n.Name + Part)))
             {
                 File.Delete(old);
             }
-        }
-        else
-        {
-            Directory.CreateDirectory(folder);
-        }
 
-        foreach (var (name, bytes) in solved.Files)
-        {
-            WholeFile.Write(Path.Combine(folder, name), bytes);
+            foreach (var (name, _) in files)
+            {
+                File.Move(Path.Combine(folder, name + Part), Path.Combine(folder, name));
+            }
         }
-
-        // A broken one is tried again by every run: nothing is kept of it.
-        if (solved.Made.Outcome != Outcome.Broken)
+        catch
         {
-            WholeFile.Write(Path.Combine(folder, KeptFile), solved.Made.ToBytes());
+            foreach (var (name, _) in files)
+            {
+                File.Delete(Path.Combine(folder, name + Part));
+            }
+
+            throw;
         }
     }
 

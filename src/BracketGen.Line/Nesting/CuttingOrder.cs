@@ -9,6 +9,9 @@ namespace BracketGen.Line;
 /// <param name="Quantities">Part number and pieces.</param>
 public sealed record CuttingOrder(ImmutableArray<(string PartNumber, int Quantity)> Quantities)
 {
+    /// <summary>Most pieces of one order: laying them takes some ten seconds.</summary>
+    public const int Most = 100_000;
+
     /// <summary>The family's quantity of every part.</summary>
     public static CuttingOrder OfAll(PartSelection selection, CuttingPlan plan) =>
         new([.. selection.Parts.Select(p => (p.Made.PartNumber, plan.Quantity))]);
@@ -47,9 +50,13 @@ public sealed record CuttingOrder(ImmutableArray<(string PartNumber, int Quantit
             {
                 Mistake($"{cells[part]} is no part that the line makes; a combination that another's part serves is ordered by that part's number");
             }
-            else if (!int.TryParse(cells[quantity], NumberStyles.None, CultureInfo.InvariantCulture, out var count) || count is < 1 or > 100_000)
+            else if (!int.TryParse(cells[quantity], NumberStyles.None, CultureInfo.InvariantCulture, out var count) || count is < 1 or > Most)
             {
-                Mistake($"\"{cells[quantity]}\" is not a quantity from 1 to 100000");
+                Mistake($"\"{cells[quantity]}\" is not a quantity from 1 to {Most}");
+            }
+            else if (wanted.Values.Sum() + count > Most)
+            {
+                Mistake($"with this line it is more than {Most} pieces in all; order in several files");
             }
             else
             {

@@ -22,7 +22,7 @@ public enum Outcome
 public sealed record Made
 {
     /// <summary>Version of the layout.</summary>
-    public const int LayoutVersion = 1;
+    public const int LayoutVersion = 2;
 
     /// <summary>Version of the layout that it was written in.</summary>
     public required int Layout { get; init; }
@@ -60,15 +60,23 @@ public sealed record Made
     /// <summary>Name and hash of every file beside it.</summary>
     public required MadeFile[] Files { get; init; }
 
-    /// <summary>The bytes of the file it is kept in.</summary>
-    public byte[] ToBytes() => JsonSerializer.SerializeToUtf8Bytes(this, MadeContext.Kept.Made);
+    /// <summary>Hash of all the rest; null before it is written.</summary>
+    public string? Seal { get; init; }
 
-    /// <summary>What a file holds; null where it is none of this version, or damaged.</summary>
+    /// <summary>The bytes of the file it is kept in, sealed.</summary>
+    public byte[] ToBytes() => Bytes(this with { Seal = SealOf(this) });
+
+    private static string SealOf(Made made) => InputHash.OfBytes(Bytes(made with { Seal = null }));
+
+    private static byte[] Bytes(Made made) => JsonSerializer.SerializeToUtf8Bytes(made, MadeContext.Kept.Made);
+
+    /// <summary>What a file holds; null where it is none of this version, or damaged: a changed number would make another part.</summary>
     public static Made? Read(ReadOnlySpan<byte> bytes)
     {
         try
         {
-            return JsonSerializer.Deserialize(bytes, MadeContext.Kept.Made) is { Layout: LayoutVersion } made ? made : null;
+            return JsonSerializer.Deserialize(bytes, MadeContext.Kept.Made) is { Layout: LayoutVersion } made && made.Seal == SealOf(made)
+                ? made with { Seal = null } : null;
         }
         catch (JsonException)
         {

@@ -14,6 +14,10 @@ internal static partial class TomlFile
     public const int Most = 1 << 20;
 
     private const int MostBrokenLines = 50;
+    private const int MostSentence = 240;
+
+    // The parser takes time by the square of what stands in one line; the longest that means something are a tenth of this.
+    private const int MostInLine = 8000;
     private const string AllowedSyntax = "TOML: [table] headers and «key = value» lines";
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
@@ -47,6 +51,14 @@ internal static partial class TomlFile
     private static TomlTable? Parse(string path, string text, Reading reading)
     {
         var lines = text.Split('\n');
+        if (Array.FindIndex(lines, l => l.Length > MostInLine) is >= 0 and var tooLong)
+        {
+            reading.Report(
+                new(path, tooLong + 1, 1), "", Line(lines, tooLong).ToString(), $"lines of at most {MostInLine} letters",
+                "This is hardly a profile: check the path, or write lists over several lines.");
+            return null;
+        }
+
         var isCut = false;
         for (var attempt = 0; attempt < MostBrokenLines; attempt++)
         {
@@ -140,7 +152,9 @@ internal static partial class TomlFile
         : line.TrimStart().StartsWith('[') ? "Write a header as [name], or as [[name]] where there may be several."
         : Sentence(message) + " See also that brackets, braces and quotes are closed on this line and the one before.";
 
-    private static string Sentence(string message) => message.EndsWith('.') ? message : message + ".";
+    // The parser may quote what it read, however long that is.
+    private static string Sentence(string message) =>
+        message.Length > MostSentence ? message[..MostSentence] + "…" : message.EndsWith('.') ? message : message + ".";
 
     [GeneratedRegex(@"^[ \t]*(?<key>[A-Za-z0-9_.-]+)[ \t]*=", RegexOptions.CultureInvariant)]
     private static partial Regex KeyStart();

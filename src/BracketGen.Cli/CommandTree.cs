@@ -1,0 +1,27 @@
+using System.CommandLine;
+using BracketGen.Cli.Commands;
+
+namespace BracketGen.Cli;
+
+/// <summary>Every command with its options: what the program parses, and what shells complete.</summary>
+internal static class CommandTree
+{
+    public static RootCommand Create() => new(
+        $"""
+            BracketGen finds where a throttle cable's stop must sit, proves the travel from closed stop to wide-open stop, and draws the
+            sheet-metal bracket that holds it there.
+
+            A throttle that sticks open can kill. This is a design aid: a competent person checks the finished installation.
+
+            {ExitCode.Help}
+            """)
+        {
+            MakeCommand.Create(),
+            LineCommand.Create(),
+            TravelCommand.Create(),
+            FittedCommand.Create(),
+            WorksheetCommand.Create(),
+            BeginCommand.Create(),
+            CompletionsCommand.Create(),
+        };
+}

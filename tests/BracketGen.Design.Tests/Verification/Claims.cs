@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Fasteners;
+using BracketGen.SheetMetal.Standards;
+using BracketGen.Strength;
+using BracketGen.Strength.Tests;
+using BracketGen.TestSupport;
+
+namespace BracketGen.Design.Tests.Verification;
+
+/// <summary>The claims of docs/verification-table.md: every formula that a published number is known for.</summary>
+internal static class Claims
+{
+    private const string Forces = "Wire and valve", Bending = "Bending sheet", Screws = "Screws", Beams = "Beams of shell elements", Plates = "Plates of shell elements", Folded = "A folded bracket";
+
+    private const string MacNeal = "R. H. MacNeal and R. L. Harder, Finite Elements in Analysis and Design 1 (1985) 3-20";
+    private const string Leissa = "A. W. Leissa, Vibration of Plates, NASA SP-160, 1969";
+    private const string Roark = "Roark's Formulas for Stress and Strain, 7th ed., 8.11 (T. J. Jaramillo, 1950); from memory";
+    private const string Handbook = "Machinery's Handbook, bending sheet metal";
+
+    private static Lazy<double[]> Cantilever { get; } = new(() => PlateCases.CantileverSquare(24));
+
+    private static Lazy<double[]> Clamped { get; } = new(() => PlateCases.ClampedSquare(24));
+
+    private static Lazy<Func<double, (double Deflection, double Stress)>> EdgeLoaded { get; } = new(() => PlateCases.EdgeLoaded(24).At);
+
+    private static Lazy<PreparedPart> Bracket { get; } = new(() => LBracket.Part.Prepare(3, 1.5));
+
+    private static Lazy<double[]> Modes { get; } = new(() => [.. Bracket.Value.LowestModes(3).Select(m => m.Frequency)]);
+
+    public static ImmutableArray<Claim> All { get; } =
+    [
+        Capstan(0.1, 180, 1.37), Capstan(0.3, 180, 2.57), Capstan(0.2, 360, 3.51), Capstan(0.2, 720, 12.3),
+        new(Forces, "open part of the bore, plate turned 50° from 10°, no shaft", "J. B. Heywood, Internal Combustion Engine Fundamentals, 1988, eq. 7.18", 0.49229, "", 1e-4,
+            () => new ButterflyValve(58, 0, Angle.FromDegrees(10)).AreaFraction(Angle.FromDegrees(50))),
+        new(Forces, "largest open area, bore 58 mm, shaft 4 mm: πD²/4 - dD", "the same, below eq. 7.18", 2410.1, "mm²", 2e-4,
+            () => new ButterflyValve(58, 4, Angle.FromDegrees(6)).Area(Angle.FromDegrees(84))),
+        new(Forces, "pull of a round groove, 31.5 mm, over 84°: R θ", "arc of a circle", 46.18, "mm", 1e-4,
+            () => Travel.Solve(Round(31.5, 84), new(-60, 31.5), 2, 60).PullToWideOpen),
+
+        Din(0.5, 0.5), Din(1, 0.65), Din(2, 0.8), Din(5, 1),
+        new(Bending, "length of the bend, s = 2, r = 2, 90°", "DIN 6935, its formula", 4.163, "mm", 3e-4, () => new Din6935Rule().Allowance(Angle.Right, 2, 2)),
+        Machinery(BendGroup.SoftBrassOrCopper, "soft brass or copper", 7.93), Machinery(BendGroup.SoftSteelOrAluminium, "soft steel or aluminium", 8.2),
+        Machinery(BendGroup.ColdRolledOrSpringSteel, "cold-rolled or spring steel", 8.41),
+
+        new(Screws, "stress area of M6", "ISO 898-1", 20.1, "mm²", 5e-3, () => Thread("M6").StressArea),
+        new(Screws, "stress area of M8", "ISO 898-1", 36.6, "mm²", 5e-3, () => Thread("M8").StressArea),
+        new(Screws, "pitch diameter of M6", "ISO 724", 5.35, "mm", 2e-4, () => Thread("M6").PitchDiameter),
+        new(Screws, "preload of M6, 8.8, friction 0.12", "VDI 2230-1, table A1; from memory", 10.2, "kN", 0.015, () => Tightening.PreloadAtYield(Thread("M6"), friction: 0.12) / 1000),
+        new(Screws, "tightening torque of M6, 8.8, friction 0.12", "VDI 2230-1, table A1; from memory", 10.1, "N m", 0.03,
+            () => Tightening.Torque(Thread("M6"), Tightening.PreloadAtYield(Thread("M6"), friction: 0.12), MetricThread.Find("M6")!.ClearanceMedium, 0.12) / 1000),
+        new(Screws, "engagement of M10 in aluminium against stripping by 69.6 kN", "worked example, doi 10.1201/9781482273786-99", 21.6, "mm", 3e-3,
+            () => 69_600 / (130 * new ScrewThread(10, 1.5, 9.968, 9.206, 14.63).StrippingArea(1))),
+
+        Beam("straight beam, pulled", 3e-5, () => BeamCases.Straight(BeamCase.Extension, 120, 8)),
+        Beam("straight beam, bent in its plane", 0.1081, () => BeamCases.Straight(BeamCase.InPlaneShear, 120, 8)),
+        Beam("straight beam, bent out of its plane", 0.4321, () => BeamCases.Straight(BeamCase.OutOfPlaneShear, 120, 8)),
+        Beam("straight beam, twisted", 0.03208, () => BeamCases.Straight(BeamCase.Twist, 120, 8)),
+        Beam("curved beam, in its plane", 0.08734, () => BeamCases.Curved(BeamCase.InPlaneShear, 240, 8)),
+        Beam("curved beam, out of its plane", 0.5022, () => BeamCases.Curved(BeamCase.OutOfPlaneShear, 240, 8)),
+        Beam("twisted beam, in its plane", 0.005424, () => BeamCases.Twisted(BeamCase.InPlaneShear, 96, 16)),
+        Beam("twisted beam, out of its plane", 0.001754, () => BeamCases.Twisted(BeamCase.OutOfPlaneShear, 96, 16)),
+
+        .. new[] { 3.49, 8.53, 21.4, 27.3, 31.1 }.Select((f, i) => new Claim(
+            Plates, $"cantilever square plate, frequency {i + 1}: ω a² √(ρh/D)", Leissa, f, "", 0.01, () => Cantilever.Value[i])),
+        .. new[] { 35.99, 73.41, 73.41, 108.27 }.Select((f, i) => new Claim(
+            Plates, $"clamped square plate, frequency {i + 1}", Leissa + ", table 4.22", f, "", 0.01, () => Clamped.Value[i])),
+        new(Plates, "load at the edge of a cantilever plate, deflection K_y", Roark, 0.524, "", 0.02, () => EdgeLoaded.Value(0).Deflection),
+        new(Plates, "load at the edge of a cantilever plate, stress K_m", Roark, 0.509, "", 0.05, () => EdgeLoaded.Value(0).Stress),
+
+        .. new[] { "deflection of the stop along the force", "natural frequency 1", "natural frequency 2", "natural frequency 3" }.Select((what, i) => new Claim(
+            Folded, what, "CalculiX 2.20, solid quadratic wedges, its deck kept with the tests", Calculix[i], i == 0 ? "mm" : "Hz", 0.03,
+            () => i == 0 ? Bracket.Value.Under(LBracket.Force).AlongForce : Modes.Value[i - 1])),
+    ];
+
+    private static double[] Calculix => [.. File.ReadAllLines(RepositoryRoot.PathOf("tests", "BracketGen.Strength.Tests", "Data", "l-bracket.answers.txt"))
+        .Where(l => !l.StartsWith('#')).Select(l => double.Parse(l.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture))];
+
+    private static Claim Capstan(double friction, double degrees, double ratio) => new(
+        Forces, $"tension over a bend, friction {friction.ToString(System.Globalization.CultureInfo.InvariantCulture)}, {degrees:0}°: e^(μβ)", "Euler and Eytelwein, tables of rope friction; from memory", ratio, "",
+        0.006, () => new CableFriction(friction, Angle.FromDegrees(degrees)).Ratio);
+
+    private static Claim Din(double ratio, double factor) => new(
+        Bending, $"correction factor k at r/s = {ratio.ToString(System.Globalization.CultureInfo.InvariantCulture)}", "DIN 6935, table 1; from memory", factor, "", 0.01, () => Din6935Rule.CorrectionFactor(ratio * 3, 3));
+
+    private static Claim Machinery(BendGroup group, string metal, double length) => new(
+        Bending, $"length of the bend, {metal}, T = 3, R = 4, 90°", Handbook, length, "mm", 1e-6, () => new MachinerysHandbookRule(group).Allowance(Angle.Right, 4, 3));
+
+    private static Claim Beam(string what, double published, Func<double> ours) => new(Beams, what + ": displacement of the tip", MacNeal, published, "", 0.02, ours);
+
+    private static ScrewThread Thread(string name) => ScrewThread.Of(MetricThread.Find(name)!);
+
+    private static Quadrant Round(double radius, double rotation) => new()
+    {
+        Groove = new CircularGroove(radius),
+        Rotation = Angle.FromDegrees(rotation).Radians,
+        Pocket = Angle.FromDegrees(-20).Radians,
+        GrooveExtent = Angle.FromDegrees(150).Radians,
+        GrooveWidth = 3,
+        SlotWidth = 2.2,
+        OuterRadius = radius + 3,
+        Thickness = 9,
+        HubRadius = 12,
+    };
+}

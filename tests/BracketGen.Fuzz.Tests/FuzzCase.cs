@@ -1,0 +1,42 @@
+namespace BracketGen.Fuzz;
+
+/// <summary>The kinds of text that the program reads.</summary>
+public enum InputKind
+{
+    /// <summary>A job's profile.</summary>
+    Job,
+
+    /// <summary>A throttle body's profile.</summary>
+    ThrottleBody,
+
+    /// <summary>A vehicle's profile.</summary>
+    Vehicle,
+
+    /// <summary>A shop's profile.</summary>
+    Shop,
+
+    /// <summary>A family's file.</summary>
+    Family,
+
+    /// <summary>The register of part numbers.</summary>
+    Register,
+
+    /// <summary>An order (CSV).</summary>
+    Order,
+
+    /// <summary>What is kept of a combination (made.json).</summary>
+    Kept,
+
+    /// <summary>Readings typed after fitting, one a line.</summary>
+    Readings,
+
+    /// <summary>Answers typed in an interview, one a line.</summary>
+    Answers,
+}
+
+/// <summary>One hostile input.</summary>
+/// <param name="Name">What to call it: a file of the corpus, or seed and number of a mutation.</param>
+/// <param name="Kind">What it is read as.</param>
+/// <param name="Path">Path in the tree of profiles; for the other kinds the seed's name.</param>
+/// <param name="Bytes">The input.</param>
+public sealed record FuzzCase(string Name, InputKind Kind, string Path, byte[] Bytes);

@@ -1,0 +1,40 @@
+using BracketGen.Fuzz;
+
+namespace BracketGen.Fuzz.Tests;
+
+/// <summary>Hostile input of every kind: refused with words or put through, never an exception, a hang, a NaN or half an output.</summary>
+/// <remarks>The long run is <c>dotnet run -c Release --project tests/BracketGen.Bench -- fuzz 100000</c>; docs/verification.md keeps its outcome.</remarks>
+public class FuzzTests
+{
+    // Generous, because machines differ: the long run holds the second of processor time.
+    private static readonly TimeSpan Hang = TimeSpan.FromMinutes(1);
+
+    [Fact]
+    public void The_seeds_themselves_are_taken_and_put_through()
+    {
+        var run = new FuzzRun().Over(Corpus.Seeds, 1, Hang);
+        NoHarm(run);
+        Assert.Equal(Enum.GetValues<InputKind>(), run.Tallies.Keys);
+        Assert.All(run.Tallies, t => Assert.Equal((t.Key, t.Value.Cases), (t.Key, t.Value.Through)));
+    }
+
+    [Fact]
+    public void What_once_broke_the_program_does_not_any_more() =>
+        NoHarm(new FuzzRun().Over(Corpus.Found, 1, Hang));
+
+    [Fact]
+    public void Two_thousand_mutations_do_no_harm()
+    {
+        var run = new FuzzRun().Over(Enumerable.Range(0, 2000).Select(n => Mutator.Make(1, n)), 8, Hang);
+        NoHarm(run);
+
+        // The mutator must neither break everything nor nothing. What is kept between runs is sealed: whatever is changed is refused.
+        Assert.All(Enum.GetValues<InputKind>(), kind => Assert.True(run.Tallies[kind].Refused > 0 && run.Tallies[kind].Through > 0 == (kind != InputKind.Kept), $"{kind}: {run.Tallies[kind]}"));
+    }
+
+    [Fact]
+    public void A_mutation_is_the_same_every_time() =>
+        Assert.Equal(Mutator.Make(3, 14).Bytes, Mutator.Make(3, 14).Bytes);
+
+    private static void NoHarm(FuzzRun run) => Assert.True(run.Failures.Count == 0, string.Join("\n\n", run.Failures.Take(10)));
+}

@@ -1,0 +1,338 @@
+using System.Collections.Immutable;
+using System.Text;
+using BracketGen.Cli;
+using BracketGen.Cli.Interview;
+using BracketGen.Cli.Terminal;
+using BracketGen.Design;
+using BracketGen.Drawing;
+using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Line;
+using BracketGen.Mechanism;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Family;
+
+namespace BracketGen.Fuzz;
+
+/// <summary>How far an input went.</summary>
+public enum Depth
+{
+    /// <summary>It was read, and refused with words.</summary>
+    Refused,
+
+    /// <summary>It was read and taken.</summary>
+    Taken,
+
+    /// <summary>It was taken, and every output was composed and looked into.</summary>
+    Through,
+}
+
+/// <summary>Puts an input through the program as the commands do, the disk left out.</summary>
+public static class Subject
+{
+    // Laying grows with the pieces, 100,000 of them take ten seconds; a second's worth shows what there is to see.
+    private const int MostPieces = 400;
+
+    /// <summary>Processor time that the last input spent on looking for what would open a way: tens of searches, by design.</summary>
+    public static TimeSpan Diagnosing { get; private set; }
+
+    /// <summary>Reads the input; where it is taken and <paramref name="whole"/> says so, designs (without strength) and composes every output.</summary>
+    /// <exception cref="InvalidDataException">A refusal without words, or an output that is not whole or no number.</exception>
+    public static Depth Run(FuzzCase input, bool whole)
+    {
+        Diagnosing = TimeSpan.Zero;
+        return Of(input, whole);
+    }
+
+    private static Depth Of(FuzzCase input, bool whole) => input.Kind switch
+    {
+        InputKind.Family => Family(input, whole),
+        InputKind.Register => Register(input),
+        InputKind.Order => Order(input, whole),
+        InputKind.Kept => Kept(input),
+        InputKind.Readings => Readings(input),
+        InputKind.Answers => Answers(input),
+        _ => Job(input, whole),
+    };
+
+    private static Depth Job(FuzzCase input, bool whole)
+    {
+        var files = Corpus.Tree.With(input.Path, input.Bytes);
+        var jobs = Corpus.JobsOf(input.Path);
+        var read = ProfileReader.ReadJob(input.Kind == InputKind.Job ? input.Path : jobs[input.Bytes.Length % jobs.Count], files);
+        if (!Judge(read.IsRead, read.Errors))
+        {
+            return Depth.Refused;
+        }
+
+        if (!whole)
+        {
+            return Depth.Taken;
+        }
+
+        Made(read.Value!, input.Bytes.Length);
+        return Depth.Through;
+    }
+
+    private static bool Judge(bool isRead, ImmutableArray<ProfileError> errors)
+    {
+        Require(isRead == errors.IsEmpty, "read and errors do not go together");
+        foreach (var error in errors)
+        {
+            Require(error.Line >= 0 && error.Read.Length > 0 && error.Allowed.Length > 0 && error.Advice.Length > 0, $"an error without words: {error}");
+            Require(ProfileErrorText.Format(error).Length < 4000, "an error longer than a screen");
+        }
+
+        return isRead;
+    }
+
+    private static void Made(Job job, int variant)
+    {
+        var solution = Designer.Solve(job);
+        if (solution.Offers.IsEmpty)
+        {
+            var before = Environment.CpuUsage.TotalTime;
+            solution = solution with { Diagnosis = Diagnosis.Of(solution, null) };
+            Diagnosing = Environment.CpuUsage.TotalTime - before;
+        }
+
+        string[] accepted = [.. solution.Dangers.Select(d => d.Id)];
+        var path = solution.Bracket is { } bracket && job.Shop.Kerf > 0 && variant % 4 == 0 ? FlatPatternDxf.PathRound(bracket, job.Shop.Kerf) : null;
+        var choices = new FileChoices(variant % 3 == 0 ? DxfVersion.R12 : DxfVersion.R2000, null, path?.Contours is null ? null : path);
+        var files = JobFiles.Of(solution, accepted, choices);
+        Require(files.Written.Count >= (solution.Bracket is null ? 2 : 8), "files are missing");
+        foreach (var (name, bytes) in files.Written)
+        {
+            OutputAudit.Of(name, bytes);
+        }
+
+        if (solution.Bracket is not null && variant % 4 == 1)
+        {
+            Pages(BracketDrawing.Compose(solution, new DrawingOptions()));
+        }
+
+        var screen = new StringWriter();
+        TravelTable.Print(screen, job, solution.Travel, solution.Remedy);
+        BracketTable.Print(screen, solution);
+        OfferTable.Print(screen, solution);
+        if (solution.Diagnosis is { } diagnosis)
+        {
+            DiagnosisTable.Print(screen, diagnosis, job.Units);
+        }
+
+        if (solution.Mechanism is { } mechanism)
+        {
+            MechanismTable.Print(screen, job, mechanism);
+        }
+
+        CheckTable.Print(screen, solution.Checks, job.Units);
+        OutputAudit.Text("screen", screen.ToString(), "");
+    }
+
+    private static void Pages(IReadOnlyList<Drawing.Sheet.SheetPage> pages)
+    {
+        foreach (var item in pages.SelectMany(p => p.All))
+        {
+            var bounds = item.Bounds;
+            Require(double.IsFinite(bounds.Width) && double.IsFinite(bounds.Height) && bounds.Width < 1e5 && bounds.Height < 1e5, $"{item} on the drawing has no place");
+            if (item is TextItem text)
+            {
+                OutputAudit.Text("drawing", text.Text, "");
+            }
+        }
+    }
+
+    private static Depth Family(FuzzCase input, bool whole)
+    {
+        var read = FamilyReader.Read(input.Path, Corpus.Tree.With(input.Path, input.Bytes));
+        if (!Judge(read.IsRead, read.Errors))
+        {
+            return Depth.Refused;
+        }
+
+        var family = read.Value!;
+        var combinations = FamilyCombinations.Of(family);
+        var (numbers, conflicts) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, combinations.Offered, Line.Register.Empty(family.Family.Name));
+        Require(numbers is null == conflicts.Length > 0, "numbers and conflicts do not go together");
+        if (numbers is null || !whole)
+        {
+            return numbers is null ? Depth.Refused : Depth.Taken;
+        }
+
+        // Two combinations stand for all: the others differ by the profiles alone.
+        ImmutableArray<Combination> offered = [.. combinations.Offered.Take(2)];
+        var inputs = new CombinationInputs(family, "fuzz");
+        var solver = new CombinationSolver(family, inputs, numbers, null, null);
+        var solved = offered.Select(solver.Solve).ToArray();
+        foreach (var one in solved)
+        {
+            Require(!one.Made.Reasons.Any(r => r.Contains("does not know", StringComparison.Ordinal)), string.Join(' ', one.Made.Reasons));
+            foreach (var (name, bytes) in one.Files)
+            {
+                OutputAudit.Of(name, bytes);
+            }
+
+            Require(Line.Made.Read(one.Made.ToBytes()) is not null, "what is kept cannot be read");
+        }
+
+        ImmutableArray<Made> made = [.. solved.Select(s => s.Made)];
+        var parts = LineParts.Of(family, offered, made);
+        var empty = Line.Register.Empty(family.Family.Name);
+        var register = NewRevisions.Add(empty, offered, made, inputs, numbers, parts);
+        Require(Line.Register.Parse(register.Bytes).Register is not null, "the register cannot be read");
+        var selection = FewestParts.Of(family, parts, null, 1);
+        var order = CuttingOrder.OfAll(selection, family.Family.Cutting with { Quantity = Math.Min(MostPieces / 2, family.Family.Cutting.Quantity) });
+        var report = new LineReport(family, new(offered, combinations.Excluded), made, selection, CuttingPlanner.Of(selection, order, family.Family.Cutting, 1), register, false);
+        ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
+        OutputAudit.Of("catalogue.html", CataloguePage.Write(report, 1));
+        OutputAudit.Of("sheets.html", Line.SheetPage.Write(report));
+        OutputAudit.Of("line.xlsx", Workbook.Write(lists));
+        OutputAudit.Of("revisions.txt", RevisionText.Write(register));
+        foreach (var (name, bytes) in lists.Select(l => (l.Name + ".csv", CsvText.Write(l))).Concat(SheetFiles.Of(report)))
+        {
+            OutputAudit.Of(name, bytes);
+        }
+
+        return Depth.Through;
+    }
+
+    private static Depth Register(FuzzCase input)
+    {
+        var (register, problem) = Line.Register.Parse(input.Bytes);
+        Require(register is null == problem is { Length: > 0 }, "register and problem do not go together");
+        if (register is null)
+        {
+            return Depth.Refused;
+        }
+
+        Require(register.Bytes.AsSpan().SequenceEqual(input.Bytes), "a register that is read is not the file any more");
+        OutputAudit.Of("revisions.txt", RevisionText.Write(register));
+        var family = Estuary.Value;
+        var (numbers, conflicts) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, FamilyCombinations.Of(family).Offered, register);
+        Require(numbers is null == conflicts.Length > 0, "numbers and conflicts do not go together");
+        foreach (var combination in numbers is null ? [] : FamilyCombinations.Of(family).Offered)
+        {
+            Require(numbers!.NumberOf(combination).Length > 0 && numbers.RevisionOf(combination, "x").Length > 0, "a combination without number or revision");
+        }
+
+        return Depth.Through;
+    }
+
+    private static Depth Order(FuzzCase input, bool whole)
+    {
+        var (order, mistakes) = CuttingOrder.Parse(input.Bytes, new HashSet<string> { "SF-PLVA58-S", "SF-PLVA58-L", "SF-WHIR64-S" });
+        Require(order is null == mistakes.Length > 0 && mistakes.All(m => m.Length > 0), "order and mistakes do not go together");
+        if (order is null || !whole)
+        {
+            return order is null ? Depth.Refused : Depth.Taken;
+        }
+
+        var selection = Parts.Value;
+        var plan = Estuary.Value.Family.Cutting;
+        if (order.Quantities.Sum(q => q.Quantity) > MostPieces)
+        {
+            return Depth.Taken;
+        }
+
+        var nests = CuttingPlanner.Of(selection, order, plan, 1);
+        Require(nests.All(n => double.IsFinite(n.Saved)), "a saving that is no number");
+        return Depth.Through;
+    }
+
+    private static Depth Kept(FuzzCase input)
+    {
+        if (Line.Made.Read(input.Bytes) is not { } made)
+        {
+            return Depth.Refused;
+        }
+
+        // As LineRun uses what it finds: only where it is that of the combination, made from the same.
+        var family = Estuary.Value;
+        var combination = FamilyCombinations.Of(family).Offered[0];
+        var (numbers, _) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, [combination], Line.Register.Empty(family.Family.Name));
+        var inputs = new CombinationInputs(family, "fuzz");
+        _ = new CombinationSolver(family, inputs, numbers!, null, null).IsStill(combination, made);
+        _ = made.Files.All(f => Path.Combine("folder", f.Name).Length > 0 && f.Hash.Length >= 0);
+        foreach (var part in LineParts.Of(family, [combination], [made]))
+        {
+            Require(double.IsFinite(part.Bracket.Mass), "a mass that is no number");
+        }
+
+        return Depth.Through;
+    }
+
+    private static Depth Readings(FuzzCase input)
+    {
+        var depth = Depth.Refused;
+        var values = new List<double>();
+        foreach (var line in Encoding.UTF8.GetString(input.Bytes).Split('\n').Take(40))
+        {
+            foreach (var kind in (ReadingKind[])[ReadingKind.Length, ReadingKind.Voltage])
+            {
+                var (value, problem) = ReadingText.Parse(line, kind);
+                Require(value is null == problem is { Length: > 0 } && (value is null || double.IsFinite(value.Value)), "value and problem do not go together");
+                values.AddRange(value is { } good ? [good] : []);
+            }
+        }
+
+        foreach (var group in values.Take(16).Chunk(4).Where(g => g.Length == 4))
+        {
+            var readings = new FittedReadings { ClosedVolts = group[0], FlooredVolts = group[1], FreePlay = group[2], PadTravel = group[3] };
+            var screen = new StringWriter();
+            FindingTable.Print(screen, Plover.Value.Job, FittedCheck.Of(Plover.Value.Job, Plover.Value.Mechanism!, readings)!.Value);
+            OutputAudit.Text("screen", screen.ToString(), "");
+            depth = Depth.Through;
+        }
+
+        return depth;
+    }
+
+    private static Depth Answers(FuzzCase input)
+    {
+        var text = Encoding.UTF8.GetString(input.Bytes);
+        var depth = Depth.Refused;
+        foreach (var interviewer in (Interviewer[])
+        [
+            new("vehicle", "vehicle.schema.json", VehicleQuestions.After, t => ProfileReader.ReadVehicle("new.toml", MemoryFileSource.Empty.With("new.toml", t)).Errors),
+            new("throttle body", "throttle-body.schema.json", ThrottleBodyQuestions.After, t => ProfileReader.ReadThrottleBody("new.toml", MemoryFileSource.Empty.With("new.toml", t)).Errors),
+        ])
+        {
+            // More lines than any interview asks for only take time.
+            using var lines = new StringReader(string.Join('\n', text.Split('\n').Take(120)));
+            using var screen = new StringWriter();
+            if (interviewer.Run(lines, screen) is { } profile)
+            {
+                var files = MemoryFileSource.Empty.With("new.toml", profile);
+                Require(
+                    profile.Contains("profile = \"vehicle\"", StringComparison.Ordinal)
+                        ? ProfileReader.ReadVehicle("new.toml", files).IsRead : ProfileReader.ReadThrottleBody("new.toml", files).IsRead,
+                    "a profile that the program wrote cannot be read");
+                depth = Depth.Through;
+            }
+        }
+
+        return depth;
+    }
+
+    private static readonly Lazy<LoadedFamily> Estuary = new(() => FamilyReader.Read("families/estuary.toml", Corpus.Tree).Value!);
+
+    private static readonly Lazy<Solution> Plover = new(() => Designer.Solve(ProfileReader.ReadJob("jobs/plover-alder-58.toml", Corpus.Tree).Value!));
+
+    private static readonly Lazy<PartSelection> Parts = new(() =>
+    {
+        var family = Estuary.Value;
+        var all = FamilyCombinations.Of(family).Offered;
+        var (numbers, _) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, all, Line.Register.Empty(family.Family.Name));
+        ImmutableArray<Combination> offered = [.. all.Where(c => numbers!.NumberOf(c) is "SF-PLVA58-S" or "SF-PLVA58-L" or "SF-WHIR64-S")];
+        var solver = new CombinationSolver(family, new CombinationInputs(family, "fuzz"), numbers!, null, null);
+        return FewestParts.Own(LineParts.Of(family, offered, [.. offered.Select(c => solver.Solve(c).Made)]));
+    });
+
+    private static void Require(bool holds, string what)
+    {
+        if (!holds)
+        {
+            throw new InvalidDataException(what);
+        }
+    }
+}
