@@ -1,28 +1,29 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
+using System.IO.Hashing;
 using System.Text;
 using BracketGen.Profiles.Family;
 
 namespace BracketGen.Line;
 
 /// <summary>What a combination is made from, as hashes: the same inputs and program give the same files.</summary>
+/// <remarks>XXH128 tells changes apart, and needs no library of the system; it is no seal against forgery.</remarks>
 public static class InputHash
 {
-    /// <summary>The first 32 hexadecimal digits of SHA-256 over some texts, each ended by a zero byte.</summary>
+    /// <summary>The 32 hexadecimal digits of XXH128 over some texts, each ended by a zero byte.</summary>
     public static string OfTexts(IEnumerable<string> texts)
     {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var hash = new XxHash128();
         foreach (var text in texts)
         {
-            hash.AppendData(Encoding.UTF8.GetBytes(text));
-            hash.AppendData([0]);
+            hash.Append(Encoding.UTF8.GetBytes(text));
+            hash.Append([0]);
         }
 
-        return Convert.ToHexStringLower(hash.GetHashAndReset())[..32];
+        return Convert.ToHexStringLower(hash.GetCurrentHash());
     }
 
-    /// <summary>The first 32 hexadecimal digits of SHA-256 over bytes.</summary>
-    public static string OfBytes(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes))[..32];
+    /// <summary>The 32 hexadecimal digits of XXH128 over bytes.</summary>
+    public static string OfBytes(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(XxHash128.Hash(bytes));
 
     /// <summary>The hash of a file's facts.</summary>
     public static string Of(ImmutableArray<Fact> facts) => OfTexts(facts.SelectMany(f => new[] { f.Key, f.Value }));
