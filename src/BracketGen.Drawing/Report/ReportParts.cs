@@ -14,6 +14,19 @@ public static class ReportParts
     /// <summary>The style of the sections.</summary>
     public static string Style => PageFiles.Style;
 
+    /// <summary>The same colours for a page that lets the reader choose light or dark: by <c>data-look</c> of the root element, whatever the system has.</summary>
+    public static string Looks
+    {
+        get
+        {
+            const string root = ":root {";
+            var light = Style.IndexOf(root, StringComparison.Ordinal) + root.Length;
+            var dark = Style.IndexOf(root, light, StringComparison.Ordinal) + root.Length;
+            string Colours(int from) => Style[from..Style.IndexOf('}', from)].Replace("color-scheme: light dark;", "", StringComparison.Ordinal);
+            return $":root[data-look=\"light\"] {{ color-scheme: light;{Colours(light)}}}\n:root[data-look=\"dark\"] {{ color-scheme: dark;{Colours(dark)}}}\n";
+        }
+    }
+
     /// <summary>An ECMAScript module with what moves and turns the pictures.</summary>
     public static string Module => PageFiles.Module;
 
@@ -40,7 +53,6 @@ public static class ReportParts
     public static string Offers(Solution solution)
     {
         var html = new HtmlWriter();
-        var units = solution.Job.Units;
         html.Line("p", solution.Offers.Length == 1
             ? "Only this one is worth offering."
             : $"Of the brackets that pass, these {solution.Offers.Length} are each better than any other in something.");
@@ -52,35 +64,11 @@ public static class ReportParts
             }
         }
 
-        using var cards = html.Open("div", ("class", "offers"));
-        for (var i = 0; i < solution.Offers.Length; i++)
+        using (html.Open("div", ("class", "offers")))
         {
-            var offer = solution.Offers[i];
-            var bracket = offer.Candidate.Bracket;
-            var mesh = FoldedMesh.Of((solution.Job.Body.Opens == OpeningSense.Clockwise ? bracket.Mirrored() : bracket).Folded, Chord);
-            var isTaken = i + 1 == solution.Choice;
-            var name = $"Bracket {i + 1}";
-            using var card = html.Open("article", ("class", isTaken ? "offer taken" : "offer"), ("aria-label", name));
-            html.Line("h3", name);
-            Picture(html, mesh, name);
-            var row = OfferText.Row(offer, i + 1, units);
-            using (html.Open("dl"))
+            for (var i = 0; i < solution.Offers.Length; i++)
             {
-                foreach (var (head, value) in OfferText.Heads.Zip(row).Skip(1))
-                {
-                    using var pair = html.Open("div");
-                    html.Line("dt", head);
-                    html.Line("dd", value);
-                }
-            }
-
-            if (isTaken)
-            {
-                html.Line("p", "This is the one shown.", ("class", "shown"));
-            }
-            else
-            {
-                html.Line("button", $"Show bracket {i + 1}", ("type", "button"), ("data-choice", PathData.Number(i + 1)));
+                Card(html, solution, i);
             }
         }
 
@@ -88,6 +76,37 @@ public static class ReportParts
     }
 
     private const double Chord = 0.3;
+
+    private static void Card(HtmlWriter html, Solution solution, int i)
+    {
+        var offer = solution.Offers[i];
+        var bracket = offer.Candidate.Bracket;
+        var mesh = FoldedMesh.Of((solution.Job.Body.Opens == OpeningSense.Clockwise ? bracket.Mirrored() : bracket).Folded, Chord);
+        var isTaken = i + 1 == solution.Choice;
+        var name = $"Bracket {i + 1}";
+        using var card = html.Open("article", ("class", isTaken ? "offer taken" : "offer"), ("aria-label", name));
+        html.Line("h3", name);
+        Picture(html, mesh, name);
+        var row = OfferText.Row(offer, i + 1, solution.Job.Units);
+        using (html.Open("dl"))
+        {
+            foreach (var (head, value) in OfferText.Heads.Zip(row).Skip(1))
+            {
+                using var pair = html.Open("div");
+                html.Line("dt", head);
+                html.Line("dd", value);
+            }
+        }
+
+        if (isTaken)
+        {
+            html.Line("p", "This is the one shown.", ("class", "shown"));
+        }
+        else
+        {
+            html.Line("button", $"Show bracket {i + 1}", ("type", "button"), ("data-choice", PathData.Number(i + 1)));
+        }
+    }
 
     private static void Picture(HtmlWriter html, FoldedMesh mesh, string name)
     {

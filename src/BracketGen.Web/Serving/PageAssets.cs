@@ -30,6 +30,7 @@ internal static class PageAssets
 
         all["/"] = all["/index.html"];
         all["/report.css"] = (Encoding.UTF8.GetBytes(ReportParts.Style), TypeOf(".css"));
+        all["/looks.css"] = (Encoding.UTF8.GetBytes(ReportParts.Looks), TypeOf(".css"));
         all["/report.js"] = (Encoding.UTF8.GetBytes(ReportParts.Module), TypeOf(".js"));
         return all;
     }
