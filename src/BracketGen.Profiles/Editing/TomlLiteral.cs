@@ -10,12 +10,24 @@ internal static class TomlLiteral
     /// <summary>The value in TOML; null where TOML, or a profile, has no way to say it.</summary>
     public static string? Of(JsonElement value) => value.ValueKind switch
     {
-        JsonValueKind.String => Quoted(value.GetString()!),
+        JsonValueKind.String => Text(value) is { } text ? Quoted(text) : null,
         JsonValueKind.Number => Number(value),
         JsonValueKind.Array => List(value),
         JsonValueKind.Object => Table(value),
         _ => null,
     };
+
+    private static string? Text(JsonElement value)
+    {
+        try
+        {
+            return value.GetString();
+        }
+        catch (InvalidOperationException)
+        {
+            return null; // Half of a pair of units, escaped: JSON can say it, UTF-8 cannot.
+        }
+    }
 
     /// <summary>Text in quotes on one line.</summary>
     public static string Quoted(string text)
@@ -76,9 +88,21 @@ internal static class TomlLiteral
 
     private static string? Table(JsonElement value)
     {
-        var pairs = value.EnumerateObject().Select(p => (p.Name, Text: Of(p.Value))).ToList();
+        var pairs = value.EnumerateObject().Select(p => (Name: NameOf(p), Text: Of(p.Value))).ToList();
         return pairs.Any(p => p.Text is null || !ProfileEditor.IsName(p.Name)) || pairs.DistinctBy(p => p.Name).Count() < pairs.Count
             ? null
             : pairs.Count == 0 ? "{}" : $"{{ {string.Join(", ", pairs.Select(p => $"{p.Name} = {p.Text}"))} }}";
+    }
+
+    private static string NameOf(JsonProperty property)
+    {
+        try
+        {
+            return property.Name;
+        }
+        catch (InvalidOperationException)
+        {
+            return ""; // As above; no name is refused.
+        }
     }
 }

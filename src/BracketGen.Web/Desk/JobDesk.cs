@@ -19,7 +19,7 @@ public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, strin
     /// <param name="job">Path of the job's file.</param>
     /// <param name="files">Texts by path.</param>
     public static JobDesk? Of(string job, IReadOnlyDictionary<string, string> files) =>
-        WorkFolder.IsAllowed(job) && files.Count is > 0 and <= MostFiles && files.All(f => WorkFolder.IsAllowed(f.Key) && f.Value.Length <= WorkFolder.MostBytes)
+        WorkFolder.IsAllowed(job) && files.Count is > 0 and <= MostFiles && files.All(f => WorkFolder.IsAllowed(f.Key) && f.Value?.Length <= WorkFolder.MostBytes)
             ? new(job, files.ToImmutableSortedDictionary(StringComparer.Ordinal))
             : null;
 

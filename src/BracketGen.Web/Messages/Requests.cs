@@ -17,11 +17,11 @@ internal record DeskMessage
 /// <summary>Changes to a desk, and how far to answer.</summary>
 internal sealed record WorkMessage : DeskMessage
 {
-    public EditMessage[] Edits { get; set; } = [];
+    public EditMessage[] Edits { get; set => field = value ?? []; } = [];
 
     public string Depth { get; set; } = "quick";
 
-    public string[] Accepted { get; set; } = [];
+    public string[] Accepted { get; set => field = value ?? []; } = [];
 }
 
 /// <summary>One value changed.</summary>
@@ -39,7 +39,7 @@ internal sealed record OutputMessage : DeskMessage
 {
     public required string Name { get; init; }
 
-    public string[] Accepted { get; set; } = [];
+    public string[] Accepted { get; set => field = value ?? []; } = [];
 
     public string Dxf { get; set; } = "r2000";
 

@@ -161,7 +161,10 @@ export class Desk {
     if (Object.keys(reply.files).some((path) => reply.files[path] !== this.files[path])) {
       this.files = files;
     }
-    Object.assign(this, { values: { ...this.values, ...reply.values }, errors: reply.errors, engine: reply.engine, refused: reply.refused });
+    Object.assign(this, { values: { ...this.values, ...reply.values }, errors: reply.errors, refused: reply.refused });
+    if (reply.answer?.depth === 'Quick') {
+      this.engine = reply.engine;
+    }
     if (reply.answer) {
       this.answer = reply.answer;
       this.choice = reply.answer.choice;

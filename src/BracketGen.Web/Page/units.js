@@ -36,8 +36,8 @@ export function typed(text, unit, standard) {
 
 // A bare number in the unit that another value is written with.
 export function alike(number, standard, unit) {
-  const other = Object.values(inches).find(([name]) => name === unit);
-  return other && typeof number === 'number' ? `${short(number / other[1])} ${unit}` : number;
+  const other = inches[standard];
+  return other?.[0] === unit && typeof number === 'number' ? `${short(number / other[1])} ${unit}` : number;
 }
 
 // One step of the last digit shown.

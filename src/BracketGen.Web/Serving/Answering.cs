@@ -107,7 +107,7 @@ internal sealed class Answering(WorkFolder folder)
 
     private async Task Work(HttpContext context, WorkMessage message)
     {
-        if (JobDesk.Of(message.Job, message.Files) is not { } desk || message.Edits.Length > 200)
+        if (JobDesk.Of(message.Job, message.Files) is not { } desk || message.Edits.Length > 200 || message.Edits.Contains(null!) || message.Accepted.Contains(null!))
         {
             await Tell(context, StatusCodes.Status400BadRequest, BadDesk);
             return;
@@ -143,7 +143,7 @@ internal sealed class Answering(WorkFolder folder)
 
     private async Task Output(HttpContext context, OutputMessage message)
     {
-        if (JobDesk.Of(message.Job, message.Files) is not { } desk)
+        if (JobDesk.Of(message.Job, message.Files) is not { } desk || message.Accepted.Contains(null!))
         {
             await Tell(context, StatusCodes.Status400BadRequest, BadDesk);
             return;
@@ -252,7 +252,7 @@ internal sealed class Answering(WorkFolder folder)
     {
         try
         {
-            if (message.Files.Length is 0 or > JobDesk.MostFiles || message.Files.Any(f => f.Text.Length > WorkFolder.MostBytes))
+            if (message.Files.Length is 0 or > JobDesk.MostFiles || message.Files.Any(f => f is null || f.Text.Length > WorkFolder.MostBytes))
             {
                 await Tell(context, StatusCodes.Status400BadRequest, BadDesk);
                 return;

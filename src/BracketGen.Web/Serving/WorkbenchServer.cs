@@ -96,7 +96,7 @@ public sealed class WorkbenchServer : IAsyncDisposable
         {
             // A mistake of the program's: whoever works with the page must be able to say what it was.
             context.Response.Headers.ContentLength = null;
-            await Answering.Tell(context, StatusCodes.Status500InternalServerError, $"This is a mistake of the program: {problem}");
+            await Answering.Tell(context, StatusCodes.Status500InternalServerError, $"This is a mistake of the program: {problem.GetType().Name}: {problem.Message}");
         }
     }
 }
