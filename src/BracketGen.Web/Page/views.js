@@ -62,21 +62,23 @@ export class Views {
       : 'A design aid. A competent person checks the finished installation.';
   }
 
-  take(desk, isFresh) {
+  take(desk) {
     this.strip(desk);
     const { answer } = desk;
     if (!answer || desk.errors.length) {
       return;
     }
+    // The pictures first: the eye waits for them, and the tables take longer to put up.
     const focused = document.activeElement?.id;
-    const opened = new Set([...document.querySelectorAll('#view-panels details[open] summary code')].map((c) => c.textContent));
-    if (!isFresh || answer.depth !== 'Offers' || this.lastOffers !== answer) {
-      this.fill(answer, opened);
-    }
     this.pictures(answer);
-    if (focused && document.activeElement?.id !== focused) {
-      document.getElementById(focused)?.focus({ preventScroll: true });
-    }
+    clearTimeout(this.filling);
+    this.filling = setTimeout(() => {
+      const opened = new Set([...document.querySelectorAll('#view-panels details[open] summary code')].map((c) => c.textContent));
+      this.fill(answer, opened);
+      if (focused && document.activeElement?.id !== focused) {
+        document.getElementById(focused)?.focus({ preventScroll: true });
+      }
+    });
   }
 
   part(view, markup) {
