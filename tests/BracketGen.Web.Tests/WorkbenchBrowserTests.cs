@@ -24,7 +24,7 @@ public class WorkbenchBrowserTests
             File.WriteAllText(answers, JsonSerializer.Serialize(new { body = Body, vehicle = Vehicle }));
             var said = await Task.Run(() => node.RunOrFail(
                 [Path.Combine(tests, "workbench.mjs"), chromium.FilePath, empty.Server.Address, examples.Server.Address, folder, answers], timeout: TimeSpan.FromMinutes(8)));
-            Assert.Equal("", said);
+            Assert.True(said.Length == 0, said);
 
             string Text(string name) => Encoding.Latin1.GetString(File.ReadAllBytes(Path.Combine(folder, name)));
             Assert.Contains("SECTION", Text("flat-pattern.dxf")[..400], StringComparison.Ordinal);
