@@ -13,7 +13,7 @@ if (parsed.Errors.Count > 0)
 try
 {
     // The library's own handler would end with 1, which here says that a check failed.
-    return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+    return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
 }
 catch (IOException problem)
 {

@@ -14,5 +14,7 @@ internal sealed record ProfileKind(string Word, string SchemaFile)
 
     public static readonly ProfileKind Family = new("family", "family.schema.json");
 
-    public static readonly ImmutableArray<ProfileKind> All = [ThrottleBody, Vehicle, Shop, Job, Family];
+    public static readonly ProfileKind PackedJob = new("packed job", "packed-job.schema.json");
+
+    public static readonly ImmutableArray<ProfileKind> All = [ThrottleBody, Vehicle, Shop, Job, Family, PackedJob];
 }

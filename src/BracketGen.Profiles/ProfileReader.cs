@@ -17,10 +17,21 @@ public static class ProfileReader
     /// <summary>Key that says what a file is.</summary>
     internal const string ProfileKey = "profile";
 
-    /// <summary>Reads a job and the throttle body, vehicle and shop it names.</summary>
+    /// <summary>Reads a job and the throttle body, vehicle and shop it names; a packed job brings them along.</summary>
     /// <param name="path">Path of the job's file.</param>
     /// <param name="files">Where the files come from.</param>
     public static ProfileResult<Job> ReadJob(string path, IFileSource files)
+    {
+        if (PackedJob.IsAt(path, files))
+        {
+            var packed = PackedJob.Read(path, files);
+            return packed.IsRead ? ReadPlainJob(packed.Value.Under(path).Job, packed.Value.Under(path).Files) : new(null, packed.Errors);
+        }
+
+        return ReadPlainJob(path, files);
+    }
+
+    private static ProfileResult<Job> ReadPlainJob(string path, IFileSource files)
     {
         var reading = new Reading(files);
         if (Open(path, ProfileKind.Job, reading, named: null) is not { } table)

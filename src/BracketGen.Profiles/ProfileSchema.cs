@@ -19,6 +19,7 @@ public static class ProfileSchema
         Schema(ProfileKind.Shop, ShopSection.Form.Schema),
         Schema(ProfileKind.Job, JobSection.Form.Schema),
         Schema(ProfileKind.Family, FamilySection.Form.Schema),
+        Schema(ProfileKind.PackedJob, PackedJobSection.Form.Schema),
     ];
 
     private const string Units =

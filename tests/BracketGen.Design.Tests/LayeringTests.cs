@@ -16,7 +16,8 @@ public class LayeringTests
         ["Profiles"] = ["Geometry", "Mechanism", "SheetMetal", "Design"],
         ["Drawing"] = ["Geometry", "Mechanism", "SheetMetal", "Strength", "Design"],
         ["Line"] = ["Geometry", "Mechanism", "SheetMetal", "Strength", "Design", "Profiles", "Drawing"],
-        ["Cli"] = ["Geometry", "Mechanism", "SheetMetal", "Strength", "Design", "Profiles", "Drawing", "Line"],
+        ["Web"] = ["Geometry", "Mechanism", "SheetMetal", "Strength", "Design", "Profiles", "Drawing"],
+        ["Cli"] = ["Geometry", "Mechanism", "SheetMetal", "Strength", "Design", "Profiles", "Drawing", "Line", "Web"],
     };
 
     [Fact]

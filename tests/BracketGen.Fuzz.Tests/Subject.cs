@@ -11,6 +11,7 @@ using BracketGen.Line;
 using BracketGen.Mechanism;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Interview;
 
 namespace BracketGen.Fuzz;
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text;
 using BracketGen.Cli.Interview;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Interview;
 
 namespace BracketGen.Cli.Commands;
 

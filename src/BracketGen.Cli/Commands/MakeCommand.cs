@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design;
+using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;

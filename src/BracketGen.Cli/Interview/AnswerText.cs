@@ -1,3 +1,4 @@
+using BracketGen.Profiles.Interview;
 using System.Globalization;
 using System.Text;
 

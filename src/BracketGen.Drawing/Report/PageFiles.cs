@@ -14,6 +14,9 @@ internal static class PageFiles
     // One function round all of it: nothing of it is left in the page's own scope.
     private static readonly Lazy<string> ScriptText = new(() => "(() => {\n'use strict';\n" + string.Concat(Scripts.Select(Read)) + "})();\n");
 
+    private static readonly Lazy<string> ModuleText = new(() =>
+        string.Concat(Scripts[..^1].Select(Read)) + "export { chartReaders, solidPicture, sweepMotion, sweepPicture };\n");
+
     private static readonly Lazy<string> Sum = new(() => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(Script))));
 
     /// <summary>The style sheet.</summary>
@@ -21,6 +24,9 @@ internal static class PageFiles
 
     /// <summary>The script.</summary>
     public static string Script => ScriptText.Value;
+
+    /// <summary>What the script is made of, as a module for another page that shows the same pictures.</summary>
+    public static string Module => ModuleText.Value;
 
     /// <summary>The script's sum, as a content security policy wants it (W3C, Content Security Policy Level 3, 6.7.3.3).</summary>
     public static string ScriptSum => Sum.Value;

@@ -6,7 +6,7 @@ namespace BracketGen.Drawing.Report;
 internal static class ReportPage
 {
     /// <summary>The sections in the order of the page. A new one needs its line here and a file in Sections.</summary>
-    private static readonly ReportSection[] All =
+    public static readonly ReportSection[] All =
     [
         new("verdict", "Verdict", VerdictSection.Write),
         new("cautions", "Cautions", CautionSection.Write),

@@ -26,6 +26,23 @@ public static class SvgWriter
         return svg.Append("</svg>\n").ToString();
     }
 
+    /// <summary>The SVG document of one block alone, as large as it is and a little air round it.</summary>
+    public static string Write(SheetBlock block)
+    {
+        const double air = 2;
+        var placed = block.LowerLeftAt(new(air, air));
+        var (width, height) = (block.Bounds.Width + 2 * air, block.Bounds.Height + 2 * air);
+        var svg = new StringBuilder();
+        svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ").Append(Number(width)).Append(' ').Append(Number(height))
+            .Append("\" font-family=\"'").Append(SheetFont.Family).Append("', sans-serif\">\n");
+        foreach (var item in placed.Items)
+        {
+            Draw(svg, item, height);
+        }
+
+        return svg.Append("</svg>\n").ToString();
+    }
+
     /// <summary>
     /// CSS rules that carry the sheet font's two weights with the page (about 340 kB): put them once into a page that shows sheets,
     /// so that they look as they print.

@@ -73,6 +73,7 @@ internal sealed class QuantityForm(Unit standard, double least, double most) : F
             return number;
         }
 
+        number["title"] = standard.Name;
         return new JsonObject { ["anyOf"] = new JsonArray(number, new JsonObject { ["type"] = "string", ["pattern"] = Pattern }) };
     }
 

@@ -29,6 +29,9 @@ internal static partial class TomlFile
         return text is null ? null : Parse(path, text, reading);
     }
 
+    /// <summary>The root table of a text that is TOML throughout.</summary>
+    public static TomlTable? Parsed(string path, string text, Reading reading) => Parse(path, text, reading);
+
     private static string? Decode(string path, ReadOnlyMemory<byte> bytes, Reading reading)
     {
         try

@@ -32,6 +32,7 @@ function solidPicture(data, motion) {
       };
     });
     wire = null;
+    shell = null;
     if (data.shell) {
       const { points, triangles, stress, swing } = data.shell;
       const each = (values) => draw.buffer(new Float32Array(triangles.flatMap((i) => values.slice(3 * i, 3 * i + 3))));
@@ -56,9 +57,13 @@ function solidPicture(data, motion) {
   }
 
   // What must be seen is a box; the picture is fitted to it when a view is chosen, and keeps its size while it is turned.
-  const centre = data.least.map((low, i) => (low + data.most[i]) / 2);
-  const half = data.least.map((low, i) => (data.most[i] - low) / 2);
-  const depth = 20 * Math.hypot(...half);
+  let centre, half, depth;
+  function measure() {
+    centre = data.least.map((low, i) => (low + data.most[i]) / 2);
+    half = data.least.map((low, i) => (data.most[i] - low) / 2);
+    depth = 20 * Math.hypot(...half);
+  }
+  measure();
   let [yaw, pitch, zoom] = [-38, 28, 1];
   let fitted = [0, 0];
   let turn = 0;
@@ -223,9 +228,32 @@ function solidPicture(data, motion) {
   fit();
 
   // Called by the sweep: its picture's y runs down, this one's up.
-  return (pose) => {
+  const follow = (pose) => {
     turn = (-pose.turn * Math.PI) / 180;
     path = motion.wire(pose).map(([x, y]) => [x, -y, 0]);
     ask();
   };
+
+  // Another bracket in the same place: it is seen from where the last one was, and as large.
+  follow.change = (next, itsMotion) => {
+    parts.forEach((part) => [part.faces, part.lines].forEach(draw.remove));
+    if (shell) {
+      [shell.points, shell.swing, shell.stress, shell.movement].forEach(draw.remove);
+    }
+    const before = Math.hypot(...half);
+    [data, motion] = [next, itsMotion];
+    measure();
+    fitted = fitted.map((size) => (size * Math.hypot(...half)) / before);
+    load();
+    if (!shell) {
+      paintedBy = 'bare';
+      cancelAnimationFrame(swinging);
+    }
+    ask();
+  };
+  follow.paint = () => {
+    paint();
+    ask();
+  };
+  return follow;
 }

@@ -40,11 +40,11 @@ function sweepMotion(data) {
   return { at, wire, placeOf };
 }
 
-function sweepPicture(motion, onMove) {
+function sweepPicture(motion, onMove, start = 0) {
   const live = document.getElementById('sweep-live');
   const still = document.querySelector('.stills svg');
   if (!live || !still) {
-    return;
+    return null;
   }
   const picture = still.cloneNode(true);
   picture.setAttribute('aria-label', 'Quadrant, wire, outer and bracket seen along the throttle shaft, at the pedal position of the slider');
@@ -111,5 +111,6 @@ function sweepPicture(motion, onMove) {
     stop();
     show(Number(slider.value) / 100);
   });
-  show(0);
+  show(start);
+  return { stop, pedal: () => Number(slider.value) / 100 };
 }

@@ -5,10 +5,13 @@ namespace BracketGen.Drawing.Report;
 /// <summary>The folded bracket: a still view for paper and pages without script, and the one to turn.</summary>
 internal static class SolidSection
 {
+    /// <summary>The view over the corner: x to the right, y up, z towards the eye.</summary>
+    public static Frame Corner { get; } = Frame.FromZX(Vector3.Zero, new(0.55, 0.45, 0.7), new(0.7, 0, -0.55));
+
     public static void Write(HtmlWriter html, ReportScene scene)
     {
         var mesh = scene.Mesh!;
-        var view = Frame.FromZX(Vector3.Zero, new(0.55, 0.45, 0.7), new(0.7, 0, -0.55));
+        var view = Corner;
         var bounds = Bounds.Around(mesh.Vertices.Select(v => SolidSvg.On(view, v))).Grow(4);
         using (html.Open("figure", ("class", "still")))
         {

@@ -15,7 +15,7 @@ internal static class VerdictSection
         var dangers = solution.Dangers.ToList();
         using (html.Open("div", ("class", "verdict " + (dangers.Count > 0 ? "danger" : solution.Passes ? "pass" : "fail"))))
         {
-            html.Line("p", dangers.Count > 0 ? "Not safe as it is" : solution.Passes ? "Passes" : solution.Bracket is null ? "No bracket" : "Does not pass", ("class", "word"));
+            html.Line("p", Word(solution), ("class", "word"));
             html.Line("p", Capital(VerdictText.Of(solution.Checks)));
             html.Line("p", TravelText.Summary(scene.Job, solution.Travel));
         }
@@ -30,6 +30,10 @@ internal static class VerdictSection
         html.Line("h3", "At a glance");
         HtmlTable.Facts(html, Facts(scene));
     }
+
+    /// <summary>The verdict in a word or two.</summary>
+    public static string Word(Solution solution) =>
+        solution.Dangers.Any() ? "Not safe as it is" : solution.Passes ? "Passes" : solution.Bracket is null ? "No bracket" : "Does not pass";
 
     private static void Failures(HtmlWriter html, ReportScene scene)
     {

@@ -1,4 +1,4 @@
-namespace BracketGen.Cli.Interview;
+namespace BracketGen.Profiles.Interview;
 
 /// <summary>What is asked of a throttle body; what follows depends on what was answered.</summary>
 internal static class ThrottleBodyQuestions

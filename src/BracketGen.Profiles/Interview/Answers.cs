@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace BracketGen.Cli.Interview;
+namespace BracketGen.Profiles.Interview;
 
 /// <summary>The answers so far, in the order in which they were given.</summary>
 internal sealed class Answers

@@ -1,4 +1,4 @@
-namespace BracketGen.Cli.Interview;
+namespace BracketGen.Profiles.Interview;
 
 /// <summary>What is asked of a vehicle; what follows depends on what was answered.</summary>
 internal static class VehicleQuestions

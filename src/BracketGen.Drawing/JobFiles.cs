@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using BracketGen.Design;
-using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Result;
@@ -8,23 +7,32 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
 
-namespace BracketGen.Cli;
+namespace BracketGen.Drawing;
 
 /// <summary>The files of one job, made in memory before any of them is written.</summary>
 /// <param name="Written">Name and bytes of the files to write.</param>
 /// <param name="Withheld">Names of files that this job must not have: an older one of the name is removed.</param>
-internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written, IReadOnlyList<string> Withheld)
+public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written, IReadOnlyList<string> Withheld)
 {
-    public const string CutFile = "flat-pattern.dxf", KerfFile = "flat-pattern-kerf.dxf";
+    /// <summary>The flat pattern as cut: the finished edge.</summary>
+    public const string CutFile = "flat-pattern.dxf";
+
+    /// <summary>The way of the beam, half the kerf off the finished edge.</summary>
+    public const string KerfFile = "flat-pattern-kerf.dxf";
 
     private const string DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf", ResultFile = "result.json", ReportFile = "report.html";
 
     private const string StepFile = "solid.step", GlbFile = "solid.glb", StlFile = "solid.stl";
 
-    // In the order in which they are named on the screen.
-    private static readonly string[] All = [CutFile, KerfFile, StepFile, DrawingFile, SetupFile, GlbFile, StlFile, ReportFile, ResultFile];
+    private static readonly string[] Order = [CutFile, KerfFile, StepFile, DrawingFile, SetupFile, GlbFile, StlFile, ReportFile, ResultFile];
+
+    /// <summary>Every name there may be, in the order in which they are listed.</summary>
+    public static IReadOnlyList<string> All => Order;
 
     /// <summary>The files of <paramref name="solution"/>; those to make the bracket from only where no failed safety check is left unaccepted.</summary>
+    /// <param name="solution">The solution, with its strength and, where nothing passes, its diagnosis, if they are to be in the files.</param>
+    /// <param name="accepted">Failed safety checks that the user accepted by name.</param>
+    /// <param name="choices">What the user chose about the files.</param>
     public static JobFiles Of(Solution solution, IReadOnlyList<string> accepted, FileChoices choices)
     {
         // Each file is a task of its own, all of the same solution, which nobody changes: the longest first, so that no processor waits long.
@@ -59,8 +67,8 @@ internal sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Writt
         tasks.Add((ResultFile, () => ResultJson.Write(solution, accepted)));
         var bytes = new byte[tasks.Count][];
         Parallel.ForEach(Partitioner.Create(Enumerable.Range(0, tasks.Count), EnumerablePartitionerOptions.NoBuffering), i => bytes[i] = tasks[i].Bytes());
-        var written = tasks.Select((task, i) => (task.Name, bytes[i])).OrderBy(file => Array.IndexOf(All, file.Name)).ToList();
-        return new(written, [.. All.Except(written.Select(w => w.Name))]);
+        var written = tasks.Select((task, i) => (task.Name, bytes[i])).OrderBy(file => Array.IndexOf(Order, file.Name)).ToList();
+        return new(written, [.. Order.Except(written.Select(w => w.Name))]);
     }
 
     private static byte[] Pdf(Solution solution, IReadOnlyList<SheetPage> pages, string kind)

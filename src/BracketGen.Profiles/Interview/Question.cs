@@ -1,4 +1,4 @@
-namespace BracketGen.Cli.Interview;
+namespace BracketGen.Profiles.Interview;
 
 /// <summary>How an answer is written into a profile.</summary>
 internal enum AnswerForm

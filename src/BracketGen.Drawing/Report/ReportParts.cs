@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using BracketGen.Design;
+using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Text;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+
+namespace BracketGen.Drawing.Report;
+
+/// <summary>The report's sections one by one, for a page that shows them as the numbers change: same words, same numbers, same pictures.</summary>
+/// <remarks>Pure, thread-safe: the same solution gives the same text. All of it is well-formed XML, and whatever a user wrote is escaped.</remarks>
+public static class ReportParts
+{
+    /// <summary>The style of the sections.</summary>
+    public static string Style => PageFiles.Style;
+
+    /// <summary>The same colours for a page that lets the reader choose light or dark: by <c>data-look</c> of the root element, whatever the system has.</summary>
+    public static string Looks
+    {
+        get
+        {
+            const string root = ":root {";
+            var light = Style.IndexOf(root, StringComparison.Ordinal) + root.Length;
+            var dark = Style.IndexOf(root, light, StringComparison.Ordinal) + root.Length;
+            string Colours(int from) => Style[from..Style.IndexOf('}', from)].Replace("color-scheme: light dark;", "", StringComparison.Ordinal);
+            return $":root[data-look=\"light\"] {{ color-scheme: light;{Colours(light)}}}\n:root[data-look=\"dark\"] {{ color-scheme: dark;{Colours(dark)}}}\n";
+        }
+    }
+
+    /// <summary>An ECMAScript module with what moves and turns the pictures.</summary>
+    public static string Module => PageFiles.Module;
+
+    /// <summary>The inside of each section that the report of <paramref name="solution"/> has, by its id, without its heading; and the data of its moving pictures as JSON.</summary>
+    /// <param name="solution">The solution.</param>
+    /// <param name="allowed">Failed safety checks that the user accepted by name.</param>
+    public static (ImmutableArray<(string Id, string Html)> Parts, string Data) Of(Solution solution, IReadOnlyList<string> allowed)
+    {
+        var scene = new ReportScene(solution, allowed);
+        var parts = ReportPage.All.Where(s => s.Id is not ("solid" or "inputs") && (s.Has?.Invoke(scene) ?? true)).Select(section =>
+        {
+            var html = new HtmlWriter();
+            section.Write(html, scene);
+            return (section.Id, html.ToString());
+        });
+        return ([.. parts], PageData.Json(scene));
+    }
+
+    /// <summary>The verdict in a word or two: the first line of the report.</summary>
+    public static string Verdict(Solution solution) => VerdictSection.Word(solution);
+
+    /// <summary>The brackets that a job offers side by side, each with a picture and what tells it apart.</summary>
+    /// <param name="solution">The solution, with its offers.</param>
+    public static string Offers(Solution solution)
+    {
+        var html = new HtmlWriter();
+        html.Line("p", solution.Offers.Length == 1
+            ? "Only this one is worth offering."
+            : $"Of the brackets that pass, these {solution.Offers.Length} are each better than any other in something.");
+        using (html.Open("ul"))
+        {
+            foreach (var reason in solution.Reasons)
+            {
+                html.Line("li", reason);
+            }
+        }
+
+        using (html.Open("div", ("class", "offers")))
+        {
+            for (var i = 0; i < solution.Offers.Length; i++)
+            {
+                Card(html, solution, i);
+            }
+        }
+
+        return html.ToString();
+    }
+
+    private const double Chord = 0.3;
+
+    private static void Card(HtmlWriter html, Solution solution, int i)
+    {
+        var offer = solution.Offers[i];
+        var bracket = offer.Candidate.Bracket;
+        var mesh = FoldedMesh.Of((solution.Job.Body.Opens == OpeningSense.Clockwise ? bracket.Mirrored() : bracket).Folded, Chord);
+        var isTaken = i + 1 == solution.Choice;
+        var name = $"Bracket {i + 1}";
+        using var card = html.Open("article", ("class", isTaken ? "offer taken" : "offer"), ("aria-label", name));
+        html.Line("h3", name);
+        Picture(html, mesh, name);
+        var row = OfferText.Row(offer, i + 1, solution.Job.Units);
+        using (html.Open("dl"))
+        {
+            foreach (var (head, value) in OfferText.Heads.Zip(row).Skip(1))
+            {
+                using var pair = html.Open("div");
+                html.Line("dt", head);
+                html.Line("dd", value);
+            }
+        }
+
+        if (isTaken)
+        {
+            html.Line("p", "This is the one shown.", ("class", "shown"));
+        }
+        else
+        {
+            html.Line("button", $"Show bracket {i + 1}", ("type", "button"), ("data-choice", PathData.Number(i + 1)));
+        }
+    }
+
+    private static void Picture(HtmlWriter html, FoldedMesh mesh, string name)
+    {
+        var view = SolidSection.Corner;
+        var bounds = Bounds.Around(mesh.Vertices.Select(v => SolidSvg.On(view, v))).Grow(4);
+        var box = $"{PathData.Number(bounds.Min.X)} {PathData.Number(bounds.Min.Y)} {PathData.Number(bounds.Width)} {PathData.Number(bounds.Height)}";
+        using var svg = html.Open("svg", ("viewBox", box), ("role", "img"), ("aria-label", $"{name}, folded, seen over the corner"));
+        SolidSvg.Write(html, mesh, view);
+    }
+}

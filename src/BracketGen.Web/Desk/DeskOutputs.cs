@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using BracketGen.Design;
+using BracketGen.Drawing;
+using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Text;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Web;
+
+/// <summary>The files of a job, byte for byte those of <c>make</c>; the last job's are kept, for its files are fetched one after another.</summary>
+/// <remarks>Thread-safe.</remarks>
+public sealed class DeskOutputs
+{
+    private readonly Lock _gate = new();
+    private (OutputRequest Request, OutputResult Result)? _last;
+    private (JobDesk Desk, int Choice, DeskAnswer Answer)? _solved;
+
+    /// <summary>The files, or why there are none.</summary>
+    /// <param name="request">What is asked.</param>
+    public OutputResult Of(OutputRequest request)
+    {
+        lock (_gate)
+        {
+            if (_last is var (asked, told) && asked.IsSame(request))
+            {
+                return told;
+            }
+
+            var result = Make(request);
+            _last = (request, result);
+            return result;
+        }
+    }
+
+    private OutputResult Make(OutputRequest request)
+    {
+        var answer = _solved is var (desk, choice, known) && choice == request.Choice && OutputRequest.IsSame(desk, request.Desk)
+            ? known
+            : DeskAnswer.Of(request.Desk, request.Choice, Depth.Strength);
+        _solved = (request.Desk, request.Choice, answer);
+        if (answer.Solution is not { } solution)
+        {
+            return new(null, answer.Errors, null);
+        }
+
+        var accepted = request.Accepted.Where(a => solution.Dangers.Any(d => d.Id == a)).ToArray();
+        CutPath? path = null;
+        if (request.IsKerfCompensated && solution.Bracket is { } bracket)
+        {
+            path = solution.Job.Shop.Kerf > 0 ? FlatPatternDxf.PathRound(bracket, solution.Job.Shop.Kerf) : null;
+            if (path?.Contours is null)
+            {
+                return new(null, [], path is null
+                    ? "The shop's kerf is 0, so there is nothing to compensate."
+                    : $"{KerfText.Refusal(path, solution.Job.Units)}. {JobFiles.CutFile} has the finished edge. Or cut by a finer process.");
+            }
+        }
+
+        return new(JobFiles.Of(solution, accepted, new(request.Dxf, request.Paper, path)), [], null);
+    }
+}
+
+/// <summary>What is asked of the outputs.</summary>
+/// <param name="Desk">The job.</param>
+/// <param name="Choice">Number of the offer to take, from 1.</param>
+/// <param name="Accepted">Failed safety checks accepted by name.</param>
+/// <param name="Dxf">Release of the cut file.</param>
+/// <param name="Paper">Sheet of the drawing; null for what the job says.</param>
+/// <param name="IsKerfCompensated">Whether the way of the beam is wanted too.</param>
+public sealed record OutputRequest(JobDesk Desk, int Choice, ImmutableArray<string> Accepted, DxfVersion Dxf, PageFormat? Paper, bool IsKerfCompensated)
+{
+    internal bool IsSame(OutputRequest other) =>
+        IsSame(Desk, other.Desk) && Choice == other.Choice && Accepted.SequenceEqual(other.Accepted) && Dxf == other.Dxf
+        && Paper == other.Paper && IsKerfCompensated == other.IsKerfCompensated;
+
+    internal static bool IsSame(JobDesk one, JobDesk other) => one.Job == other.Job && one.Files.SequenceEqual(other.Files);
+}
+
+/// <summary>The files, or why there are none.</summary>
+/// <param name="Files">The files.</param>
+/// <param name="Errors">Mistakes in the profiles.</param>
+/// <param name="Problem">What else stands in the way; null where nothing does.</param>
+public sealed record OutputResult(JobFiles? Files, IReadOnlyList<Profiles.ProfileError> Errors, string? Problem);

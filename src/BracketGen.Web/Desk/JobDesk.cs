@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using BracketGen.Design;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Editing;
+
+namespace BracketGen.Web;
+
+/// <summary>A job as it lies open on the page: the texts of its profiles, none of which need be right.</summary>
+/// <remarks>Immutable, thread-safe.</remarks>
+/// <param name="Job">Path of the job's file.</param>
+/// <param name="Files">Texts by path; paths with forward slashes.</param>
+public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, string> Files)
+{
+    /// <summary>Most files of one job.</summary>
+    public const int MostFiles = PackedJob.MostFiles;
+
+    /// <summary>The desk of these files; null where there are too many, one is too long, or a path is none.</summary>
+    /// <param name="job">Path of the job's file.</param>
+    /// <param name="files">Texts by path.</param>
+    public static JobDesk? Of(string job, IReadOnlyDictionary<string, string> files) =>
+        WorkFolder.IsAllowed(job) && files.Count is > 0 and <= MostFiles && files.All(f => WorkFolder.IsAllowed(f.Key) && f.Value?.Length <= WorkFolder.MostBytes)
+            ? new(job, files.ToImmutableSortedDictionary(StringComparer.Ordinal))
+            : null;
+
+    /// <summary>The job, or every mistake in its files: those that the command line tells.</summary>
+    public ProfileResult<Job> Read() =>
+        ProfileReader.ReadJob(Job, Files.Aggregate(MemoryFileSource.Empty, (all, file) => all.With(file.Key, file.Value)));
+
+    /// <summary>The desk with one value changed; null where it cannot be.</summary>
+    /// <param name="file">Path of the file.</param>
+    /// <param name="key">Key as errors name it.</param>
+    /// <param name="value">The value; null takes it away.</param>
+    public JobDesk? With(string file, string key, JsonElement? value) =>
+        Files.TryGetValue(file, out var text) && ProfileEditor.Apply(text, key, value) is { } edited && edited.Length <= WorkFolder.MostBytes
+            ? this with { Files = Files.SetItem(file, edited) }
+            : null;
+
+    /// <summary>The desk of a job in a folder, with the files it names as far as they are there; null where there is no such job.</summary>
+    /// <param name="job">Path of the job's file.</param>
+    /// <param name="read">Reads a text by its path; null where there is none.</param>
+    public static JobDesk? Open(string job, Func<string, string?> read)
+    {
+        if (read(job) is not { } text)
+        {
+            return null;
+        }
+
+        var files = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        files[job] = text;
+        var values = ProfileValues.Of(text);
+        foreach (var key in Named)
+        {
+            if (values[key] is System.Text.Json.Nodes.JsonValue named && named.TryGetValue<string>(out var relative)
+                && ProfilePath.Beside(job, relative) is var path && WorkFolder.IsAllowed(path) && read(path) is { } content)
+            {
+                files[path] = content;
+            }
+        }
+
+        return new(job, files.ToImmutable());
+    }
+
+    /// <summary>Keys of a job that name other files.</summary>
+    internal static readonly ImmutableArray<string> Named = ["throttle_body", "vehicle", "shop"];
+}

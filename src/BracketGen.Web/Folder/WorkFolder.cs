@@ -1,0 +1,154 @@
+using System.Text;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Editing;
+
+namespace BracketGen.Web;
+
+/// <summary>The one folder that the page may read profiles from and write them to.</summary>
+/// <remarks>
+/// Takes relative paths of profiles (.toml) with forward slashes only; hidden names, «..» and links are refused, so that no path leads
+/// out. Nothing but profiles is read or written.
+/// </remarks>
+public sealed class WorkFolder
+{
+    /// <summary>How many profiles are listed at most.</summary>
+    public const int MostListed = 400;
+
+    /// <summary>Longest profile (bytes): what the reader accepts.</summary>
+    public const int MostBytes = 1 << 20;
+
+    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    /// <summary>The folder at <paramref name="path"/>.</summary>
+    /// <param name="path">Path of a folder that is there.</param>
+    public WorkFolder(string path) => Root = Path.GetFullPath(path);
+
+    /// <summary>Full path of the folder.</summary>
+    public string Root { get; }
+
+    /// <summary>Whether <paramref name="path"/> may name a profile in the folder; says nothing of whether it is there.</summary>
+    public static bool IsAllowed(string path) =>
+        path.Length is > 5 and <= 300 && path.EndsWith(".toml", StringComparison.Ordinal)
+        && !path.Any(c => char.IsControl(c) || c is '\\' or ':' or '*' or '?' or '"' or '<' or '>' or '|')
+        && path.Split('/').All(part => part.Length > 0 && part[0] != '.' && part[^1] is not (' ' or '.'));
+
+    /// <summary>Every profile in the folder and those under it, by path: its kind and name.</summary>
+    public IReadOnlyList<ShelfEntry> List()
+    {
+        var options = new EnumerationOptions
+        {
+            RecurseSubdirectories = true,
+            MaxRecursionDepth = 4,
+            IgnoreInaccessible = true,
+            AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint,
+        };
+        return
+        [
+            .. Directory.EnumerateFiles(Root, "*.toml", options)
+                .Select(file => Path.GetRelativePath(Root, file).Replace(Path.DirectorySeparatorChar, '/'))
+                .Where(IsAllowed)
+                .Take(MostListed)
+                .Order(StringComparer.Ordinal)
+                .Select(path => Read(path) is { } text && ProfileValues.Summary(text) is var (kind, name) ? new ShelfEntry(path, kind, name) : null)
+                .OfType<ShelfEntry>(),
+        ];
+    }
+
+    /// <summary>The text of a profile; null where there is none that may be read.</summary>
+    /// <param name="path">Path from the folder.</param>
+    public string? Read(string path)
+    {
+        if (!IsAllowed(path) || HasLink(path))
+        {
+            return null;
+        }
+
+        var file = new DiskFileSource().Read(Path.Combine(Root, path), MostBytes);
+        try
+        {
+            return file.State == FileState.Read ? Strict.GetString(file.Bytes.Span).TrimStart('\uFEFF') : null;
+        }
+        catch (DecoderFallbackException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>
+    /// Writes profiles, each whole or not at all, and none where one of them would overwrite what the page has not seen.
+    /// </summary>
+    /// <param name="files">What to write.</param>
+    /// <param name="replace">Whether to overwrite all the same.</param>
+    /// <returns>The paths that hold something else than was thought: nothing was written then; otherwise none.</returns>
+    /// <exception cref="IOException">They cannot be written.</exception>
+    /// <exception cref="UnauthorizedAccessException">They may not be written: the folder's rights, or a path that is not allowed.</exception>
+    public IReadOnlyList<string> Save(IReadOnlyList<SavedFile> files, bool replace)
+    {
+        foreach (var file in files)
+        {
+            if (!IsAllowed(file.Path) || HasLink(file.Path))
+            {
+                throw new UnauthorizedAccessException($"{file.Path} is no path of a profile within the folder.");
+            }
+        }
+
+        var changed = files.Where(f => Exists(f.Path) && Read(f.Path) is var there && there != f.Was && there != f.Text).Select(f => f.Path).ToList();
+        if (changed.Count > 0 && !replace)
+        {
+            return changed;
+        }
+
+        var parts = new List<(string Part, string Place)>();
+        try
+        {
+            foreach (var file in files)
+            {
+                var place = Path.Combine(Root, file.Path);
+                Directory.CreateDirectory(Path.GetDirectoryName(place)!);
+                var part = $"{place}.{Environment.ProcessId}.part";
+                parts.Add((part, place));
+                using var stream = new FileStream(part, FileMode.Create, FileAccess.Write, FileShare.None, bufferSize: 0);
+                stream.Write(Encoding.UTF8.GetBytes(file.Text));
+                stream.Flush(flushToDisk: true);
+            }
+
+            parts.ForEach(p => File.Move(p.Part, p.Place, overwrite: true));
+        }
+        finally
+        {
+            parts.ForEach(p => File.Delete(p.Part));
+        }
+
+        return [];
+    }
+
+    private bool Exists(string path) => File.Exists(Path.Combine(Root, path)) || Directory.Exists(Path.Combine(Root, path));
+
+    // A link within the folder may lead out of it.
+    private bool HasLink(string path)
+    {
+        var place = Root;
+        foreach (var part in path.Split('/'))
+        {
+            place = Path.Combine(place, part);
+            if (new FileInfo(place).LinkTarget is not null)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}
+
+/// <summary>A profile that can be picked.</summary>
+/// <param name="Path">Path from the folder.</param>
+/// <param name="Kind">What its first key says: «vehicle».</param>
+/// <param name="Name">Its name, or a job's title.</param>
+public sealed record ShelfEntry(string Path, string Kind, string Name);
+
+/// <summary>A profile to write.</summary>
+/// <param name="Path">Path from the folder.</param>
+/// <param name="Text">What to write.</param>
+/// <param name="Was">What is thought to be there; null where nothing is.</param>
+public sealed record SavedFile(string Path, string Text, string? Was);

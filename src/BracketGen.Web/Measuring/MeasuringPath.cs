@@ -1,0 +1,129 @@
+using BracketGen.Drawing;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Interview;
+using System.Text.Json.Nodes;
+
+namespace BracketGen.Web;
+
+/// <summary>The questions of the interview one by one, each with the sketch that shows its number.</summary>
+internal static class MeasuringPath
+{
+    /// <summary>The questions for a vehicle or a throttle body, as far as what is written so far says which there are.</summary>
+    /// <param name="kind">«vehicle» or «throttle body».</param>
+    /// <param name="text">The profile so far.</param>
+    public static IReadOnlyList<MeasuringStep> Of(string kind, string text)
+    {
+        var values = ProfileValues.Of(text);
+        var isVehicle = kind == ProfileKind.Vehicle.Word;
+        Func<Answers, IEnumerable<Question>> questions = isVehicle ? VehicleQuestions.After : ThrottleBodyQuestions.After;
+        var sketches = isVehicle ? WorksheetSketches.OfVehicle : WorksheetSketches.OfThrottleBody;
+        var answers = new Answers();
+        var steps = new List<MeasuringStep>();
+        while (questions(answers).FirstOrDefault(q => !answers.Has(q)) is { } question)
+        {
+            var key = KeyOf(question);
+            answers.Give(question, Written(values, question, key));
+            var (number, letter) = SketchOf(isVehicle, sketches, question);
+            steps.Add(new(
+                key, question.Form.ToString(), question.Ask, question.Explain, question.Default, question.Words, number, letter,
+                number < 0 ? "" : sketches[number].Tool, number < 0 ? "" : sketches[number].Mistake));
+        }
+
+        return steps;
+    }
+
+    /// <summary>The sketches that the steps number.</summary>
+    public static IReadOnlyList<string> Sketches(string kind) =>
+        [.. (kind == ProfileKind.Vehicle.Word ? WorksheetSketches.OfVehicle : WorksheetSketches.OfThrottleBody).Select(s => s.Svg)];
+
+    // «[[mount.holes]] 2», «at» is mount.holes[2].at; what only steers the questions has a name that no profile has.
+    private static string KeyOf(Question question)
+    {
+        if (question.Form == AnswerForm.Count)
+        {
+            return question.Section == "[mount]" ? "mount.holes" : "keep_out";
+        }
+
+        if (question.Section == Answers.Unwritten)
+        {
+            return "quadrant.groove";
+        }
+
+        var section = question.Section.Trim('[', ']');
+        if (question.Section.StartsWith("[[", StringComparison.Ordinal))
+        {
+            var parts = question.Section.Split(' ');
+            section = $"{parts[0].Trim('[', ']')}[{parts[1]}]";
+        }
+
+        return section.Length == 0 ? question.Key : $"{section}.{question.Key}";
+    }
+
+    private static string? Written(JsonObject values, Question question, string key)
+    {
+        if (question.Section == Answers.Unwritten)
+        {
+            return (values["quadrant"]?["groove"]?["shape"] as JsonValue)?.TryGetValue<string>(out var shape) == true ? shape : "round";
+        }
+
+        var value = At(values, key);
+        if (question.Form == AnswerForm.Count)
+        {
+            return ((value as JsonArray)?.Count ?? 0).ToString(System.Globalization.CultureInfo.InvariantCulture);
+        }
+
+        // Only words steer what is asked next; of anything else it is enough that it is there.
+        return value is JsonValue text && text.TryGetValue<string>(out var word) ? word : value is null ? null : "given";
+    }
+
+    private static JsonNode? At(JsonNode? node, string key)
+    {
+        foreach (var part in key.Split('.', '['))
+        {
+            node = part.EndsWith(']') && node is JsonArray list && int.TryParse(part[..^1], out var number)
+                ? number >= 1 && number <= list.Count ? list[number - 1] : null
+                : (node as JsonObject)?[part];
+        }
+
+        return node;
+    }
+
+    private static (int Number, string Letter) SketchOf(bool isVehicle, IReadOnlyList<WorksheetSketch> sketches, Question question)
+    {
+        var number = (isVehicle, question.Section, question.Key) switch
+        {
+            (_, "", "name") => -1,
+            (true, "[cable]", "least_bend_radius" or "outer_length") or (true, "[cable.outer_end]", _) => 1,
+            (true, "[cable]" or "[cable.fitting]", _) => 0,
+            (true, "[pedal]", _) => 2,
+            (true, _, _) => -1,
+            (false, "", "opens") => 0,
+            (false, "" or "[valve]" or "[sensor]", _) => 2,
+            (false, "[quadrant]", "groove_width" or "slot_width" or "outer_radius" or "thickness" or "hub_radius") => 1,
+            (false, "[quadrant]", _) => 0,
+            (false, Answers.Unwritten or "[quadrant.groove]", _) => 7,
+            (false, "[return_springs]", _) => 3,
+            (false, "[mount]", "normal") => 5,
+            (false, "[mount]", _) => 4,
+            (false, ['[', '[', 'm', ..], _) => 4,
+            _ => 6,
+        };
+        var letter = number < 0 ? "" : sketches[number].Blanks.FirstOrDefault(b => b.Key == question.Key).Letter ?? "";
+        return (number, letter);
+    }
+}
+
+/// <summary>One question with its sketch.</summary>
+/// <param name="Key">Key it is written as.</param>
+/// <param name="Form">How: Quantity, Measured, Text, Word, Point or Count.</param>
+/// <param name="Ask">The question.</param>
+/// <param name="Explain">What the number is and how to measure it.</param>
+/// <param name="Default">What an empty answer means; null where an answer is wanted, empty where the key is then left out.</param>
+/// <param name="Words">The words allowed.</param>
+/// <param name="Sketch">Number of the sketch; -1 where there is none.</param>
+/// <param name="Letter">Letter on the sketch; may be empty.</param>
+/// <param name="Tool">With what to measure.</param>
+/// <param name="Mistake">What goes wrong most often.</param>
+internal sealed record MeasuringStep(
+    string Key, string Form, string Ask, string Explain, string? Default, string[] Words, int Sketch, string Letter, string Tool, string Mistake);

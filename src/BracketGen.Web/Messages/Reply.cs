@@ -1,0 +1,121 @@
+using System.Buffers;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using BracketGen.Design;
+using BracketGen.Drawing.Report;
+using BracketGen.Drawing.Text;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Editing;
+
+namespace BracketGen.Web;
+
+/// <summary>What the page is told, as JSON.</summary>
+internal static class Reply
+{
+    private static readonly JsonWriterOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The bytes that <paramref name="write"/> writes.</summary>
+    public static byte[] Json(Action<Utf8JsonWriter> write)
+    {
+        var buffer = new ArrayBufferWriter<byte>(1 << 16);
+        using (var writer = new Utf8JsonWriter(buffer, Plain))
+        {
+            writer.WriteStartObject();
+            write(writer);
+            writer.WriteEndObject();
+        }
+
+        return buffer.WrittenSpan.ToArray();
+    }
+
+    /// <summary>Job, texts and what they say.</summary>
+    public static void Desk(Utf8JsonWriter to, JobDesk desk)
+    {
+        to.WriteString("job", desk.Job);
+        to.WriteStartObject("files");
+        foreach (var (path, text) in desk.Files)
+        {
+            to.WriteString(path, text);
+        }
+
+        to.WriteEndObject();
+        to.WriteStartObject("values");
+        foreach (var (path, text) in desk.Files)
+        {
+            to.WritePropertyName(path);
+            ProfileValues.Of(text).WriteTo(to);
+        }
+
+        to.WriteEndObject();
+    }
+
+    /// <summary>Mistakes, each with the words of the command line.</summary>
+    public static void Errors(Utf8JsonWriter to, IEnumerable<ProfileError> errors)
+    {
+        to.WriteStartArray("errors");
+        foreach (var error in errors)
+        {
+            to.WriteStartObject();
+            to.WriteString("file", error.File);
+            to.WriteNumber("line", error.Line);
+            to.WriteString("key", error.Key);
+            to.WriteBoolean("missing", error.Read == "nothing");
+            to.WriteString("allowed", error.Allowed);
+            to.WriteString("advice", error.Advice);
+            to.WriteString("text", ProfileErrorText.Format(error));
+            to.WriteEndObject();
+        }
+
+        to.WriteEndArray();
+    }
+
+    /// <summary>What the engine says.</summary>
+    public static void Answer(Utf8JsonWriter to, DeskAnswer answer, IReadOnlyList<string> accepted)
+    {
+        Errors(to, answer.Errors);
+        if (answer.Solution is not { } solution)
+        {
+            to.WriteNull("answer");
+            return;
+        }
+
+        var (parts, data) = ReportParts.Of(solution, accepted);
+        to.WriteStartObject("answer");
+        to.WriteString("depth", answer.Depth.ToString());
+        to.WriteNumber("choice", solution.Choice);
+        to.WriteString("word", ReportParts.Verdict(solution));
+        to.WriteString("state", solution.Dangers.Any() ? "danger" : solution.Passes ? "pass" : "fail");
+        to.WriteString("sentence", VerdictText.Of(solution.Checks));
+        to.WriteBoolean("hasBracket", solution.Bracket is not null);
+        to.WriteBoolean("hasStrength", solution.Strength is not null);
+        to.WriteStartArray("dangers");
+        foreach (var danger in solution.Dangers)
+        {
+            to.WriteStartObject();
+            to.WriteString("id", danger.Id);
+            to.WriteString("title", danger.Title);
+            to.WriteEndObject();
+        }
+
+        to.WriteEndArray();
+        to.WriteStartObject("parts");
+        foreach (var (id, html) in parts)
+        {
+            to.WriteString(id, WithoutStyle(html));
+        }
+
+        // The quick search finds the first bracket only: it has nothing to set beside it.
+        if (answer.Depth != Depth.Quick && !solution.Offers.IsEmpty)
+        {
+            to.WriteString("side-by-side", ReportParts.Offers(solution));
+        }
+
+        to.WriteEndObject();
+        to.WritePropertyName("data");
+        to.WriteRawValue(data, skipInputValidation: true);
+        to.WriteEndObject();
+    }
+
+    // The page's policy allows no style in the markup; its script sets what is kept here. No text of a user has a bare quote in it.
+    private static string WithoutStyle(string html) => html.Replace(" style=\"", " data-style=\"", StringComparison.Ordinal);
+}

@@ -1,0 +1,86 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace BracketGen.Web;
+
+/// <summary>A desk as the page sends it.</summary>
+/// <remarks>What may be left out has a setter: the generated reader forgets the usual values of init-only properties.</remarks>
+internal record DeskMessage
+{
+    public required string Job { get; init; }
+
+    public required Dictionary<string, string> Files { get; init; }
+
+    public int Choice { get; set; } = 1;
+}
+
+/// <summary>Changes to a desk, and how far to answer.</summary>
+internal sealed record WorkMessage : DeskMessage
+{
+    public EditMessage[] Edits { get; set => field = value ?? []; } = [];
+
+    public string Depth { get; set; } = "quick";
+
+    public string[] Accepted { get; set => field = value ?? []; } = [];
+}
+
+/// <summary>One value changed.</summary>
+internal sealed record EditMessage
+{
+    public required string File { get; init; }
+
+    public required string Key { get; init; }
+
+    public JsonElement? Value { get; set; }
+}
+
+/// <summary>One output wanted.</summary>
+internal sealed record OutputMessage : DeskMessage
+{
+    public required string Name { get; init; }
+
+    public string[] Accepted { get; set => field = value ?? []; } = [];
+
+    public string Dxf { get; set; } = "r2000";
+
+    public string Paper { get; set; } = "";
+
+    public bool Kerf { get; set; }
+}
+
+/// <summary>A profile by its path.</summary>
+internal sealed record PathMessage
+{
+    public required string Path { get; init; }
+
+    public bool Example { get; set; }
+}
+
+/// <summary>A text.</summary>
+internal sealed record TextMessage
+{
+    public string Kind { get; set; } = "";
+
+    public required string Text { get; init; }
+}
+
+/// <summary>Profiles to write.</summary>
+internal sealed record SaveMessage
+{
+    public required SavedFile[] Files { get; init; }
+
+    public bool Replace { get; set; }
+}
+
+/// <summary>Serialization without reflection. What a message must have and lacks, or null where a text is wanted, makes it unreadable.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true, MaxDepth = 24)]
+[JsonSerializable(typeof(WorkMessage))]
+[JsonSerializable(typeof(OutputMessage))]
+[JsonSerializable(typeof(DeskMessage))]
+[JsonSerializable(typeof(PathMessage))]
+[JsonSerializable(typeof(TextMessage))]
+[JsonSerializable(typeof(SaveMessage))]
+[JsonSerializable(typeof(IReadOnlyList<MeasuringStep>))]
+[JsonSerializable(typeof(IReadOnlyList<ShelfEntry>))]
+internal sealed partial class MessageContext : JsonSerializerContext;

@@ -1,0 +1,102 @@
+using System.Net;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using BracketGen.Design;
+using BracketGen.Drawing;
+using BracketGen.Drawing.Dxf;
+using BracketGen.Profiles;
+
+namespace BracketGen.Web.Tests;
+
+/// <summary>What the page is told is what the engine and the command line say.</summary>
+public class AnswerTests
+{
+    private const string Job = "jobs/plover-alder-58.toml";
+
+    [Fact]
+    public void A_change_turns_the_verdict()
+    {
+        var desk = JobDesk.Open(Job, Examples.Read)!;
+        var good = DeskAnswer.Of(desk, 1, Depth.Quick);
+        Assert.True(good.Solution!.Passes);
+        var short1 = desk.With("vehicles/plover.toml", "pedal.available_pull.value", JsonDocument.Parse("40").RootElement)!;
+        var bad = DeskAnswer.Of(short1, 1, Depth.Quick);
+        Assert.False(bad.Solution!.Passes);
+        Assert.Equal(Designer.Solve(short1.Read().Value!).Passes, bad.Solution.Passes);
+        Assert.NotNull(bad.Solution.Remedy);
+    }
+
+    [Fact]
+    public async Task Mistakes_have_the_words_of_the_command_line()
+    {
+        await using var served = await Served.Start();
+        var place = Path.Combine(served.Folder, "vehicles", "plover.toml");
+        File.WriteAllText(place, File.ReadAllText(place).Replace("wire_diameter = 1.5", "wire_diameter = \"12 lbf\"", StringComparison.Ordinal));
+        var desk = JobDesk.Open(Job, new WorkFolder(served.Folder).Read)!;
+        var (_, text) = await served.Post("/work", Work(desk));
+        var told = JsonNode.Parse(text)!["errors"]!.AsArray().Select(e => (string)e!["text"]!).ToList();
+
+        // The command line reads from its own folder; the paths are the same where that is the working folder.
+        var files = desk.Files.Aggregate(MemoryFileSource.Empty, (all, f) => all.With(f.Key, f.Value));
+        Assert.Equal(ProfileReader.ReadJob(Job, files).Errors.Select(ProfileErrorText.Format), told);
+        Assert.Contains("lbf is a unit of force", Assert.Single(told), StringComparison.Ordinal);
+        Assert.Null(JsonNode.Parse(text)!["answer"]);
+    }
+
+    [Fact]
+    public async Task Outputs_are_those_of_make()
+    {
+        await using var served = await Served.Start();
+        var desk = JobDesk.Open(Job, Examples.Read)!;
+        var solution = Designer.Solve(desk.Read().Value!, 1, StrengthDetail.Usual);
+        var made = JobFiles.Of(solution, [], new(DxfVersion.R2000, null, null));
+        using var client = new HttpClient();
+        foreach (var (name, bytes) in made.Written)
+        {
+            var message = JsonNode.Parse(Work(desk))!.AsObject();
+            message["name"] = name;
+            using var content = new StringContent(message.ToJsonString(), System.Text.Encoding.UTF8, "application/json");
+            using var answer = await client.PostAsync(served.Server.Address + "output", content);
+            Assert.Equal(bytes, await answer.Content.ReadAsByteArrayAsync());
+        }
+    }
+
+    [Fact]
+    public async Task The_cut_file_of_a_job_that_is_not_safe_is_withheld_until_it_is_accepted_by_name()
+    {
+        await using var served = await Served.Start();
+        var desk = JobDesk.Open(Job, Examples.Read)!.With("throttle-bodies/alder-58.toml", "return_springs.count", JsonDocument.Parse("1").RootElement)!;
+        var danger = Assert.Single(DeskAnswer.Of(desk, 1, Depth.Quick).Solution!.Dangers);
+        var message = JsonNode.Parse(Work(desk))!.AsObject();
+        message["name"] = JobFiles.CutFile;
+        var (status, text) = await served.Post("/output", message.ToJsonString());
+        Assert.Equal(HttpStatusCode.Conflict, status);
+        Assert.Contains("withheld", text, StringComparison.Ordinal);
+        message["accepted"] = new JsonArray(danger.Id);
+        Assert.Equal(HttpStatusCode.OK, (await served.Post("/output", message.ToJsonString())).Status);
+    }
+
+    [Fact]
+    public async Task A_shared_job_comes_back_as_it_was()
+    {
+        await using var served = await Served.Start();
+        var desk = JobDesk.Open(Job, Examples.Read)!;
+        var (_, packed) = await served.Post("/pack", Work(desk));
+        var (status, text) = await served.Post("/unpack", new JsonObject { ["text"] = packed }.ToJsonString());
+        Assert.Equal(HttpStatusCode.OK, status);
+        var back = JsonNode.Parse(text)!;
+        Assert.Equal(Job, (string)back["job"]!);
+        Assert.Equal(desk.Files, back["files"]!.AsObject().ToDictionary(f => f.Key, f => (string)f.Value!));
+
+        // The command line reads the same file.
+        var read = ProfileReader.ReadJob("shared.toml", MemoryFileSource.Empty.With("shared.toml", packed));
+        Assert.Equal(desk.Read().Value!.Vehicle.Name, read.Value!.Vehicle.Name);
+        Assert.Contains("packed.toml", (await served.Post("/unpack", "{\"text\":\"profile = \\\"packed job\\\"\\n\"}")).Text, StringComparison.Ordinal);
+    }
+
+    private static string Work(JobDesk desk) => new JsonObject
+    {
+        ["job"] = desk.Job,
+        ["files"] = new JsonObject(desk.Files.Select(f => KeyValuePair.Create(f.Key, (JsonNode?)f.Value))),
+    }.ToJsonString();
+}

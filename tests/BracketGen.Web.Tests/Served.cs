@@ -1,0 +1,57 @@
+using System.Net;
+using System.Text;
+
+namespace BracketGen.Web.Tests;
+
+/// <summary>A workbench on a folder of its own, with whoever asks it.</summary>
+internal sealed class Served : IAsyncDisposable
+{
+    private readonly HttpClient _client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseProxy = false });
+
+    private Served(string folder, WorkbenchServer server) => (Folder, Server) = (folder, server);
+
+    public string Folder { get; }
+
+    public WorkbenchServer Server { get; }
+
+    public static async Task<Served> Start(bool withExamples = true)
+    {
+        var folder = Directory.CreateTempSubdirectory("bracketgen-workbench-").FullName;
+        if (withExamples)
+        {
+            foreach (var entry in Examples.List())
+            {
+                Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(folder, entry.Path))!);
+                File.WriteAllText(Path.Combine(folder, entry.Path), Examples.Read(entry.Path));
+            }
+        }
+
+        return new(folder, await WorkbenchServer.Start(new(folder), 0));
+    }
+
+    public Task<(HttpStatusCode Status, string Text)> Get(string path, params (string Name, string Value)[] headers) =>
+        Send(new(HttpMethod.Get, Server.Address + path.TrimStart('/')), headers);
+
+    public Task<(HttpStatusCode Status, string Text)> Post(string path, string json, params (string Name, string Value)[] headers) =>
+        Send(new(HttpMethod.Post, Server.Address + path.TrimStart('/')) { Content = new StringContent(json, Encoding.UTF8, "application/json") }, headers);
+
+    public async Task<(HttpStatusCode Status, string Text)> Send(HttpRequestMessage request, params (string Name, string Value)[] headers)
+    {
+        foreach (var (name, value) in headers)
+        {
+            request.Headers.TryAddWithoutValidation(name, value);
+        }
+
+        using var response = await _client.SendAsync(request);
+        return (response.StatusCode, await response.Content.ReadAsStringAsync());
+    }
+
+    public async Task<HttpResponseMessage> Whole(string path) => await _client.GetAsync(Server.Address + path);
+
+    public async ValueTask DisposeAsync()
+    {
+        _client.Dispose();
+        await Server.DisposeAsync();
+        Directory.Delete(Folder, recursive: true);
+    }
+}
