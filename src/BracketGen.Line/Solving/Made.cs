@@ -78,9 +78,9 @@ public sealed record Made
             return JsonSerializer.Deserialize(bytes, MadeContext.Kept.Made) is { Layout: LayoutVersion } made && made.Seal == SealOf(made)
                 ? made with { Seal = null } : null;
         }
-        catch (JsonException)
+        catch (Exception problem) when (problem is JsonException or ArgumentException)
         {
-            return null;
+            return null; // The second: a number too large for a double is read as infinity, which cannot be written and so not be sealed.
         }
     }
 }

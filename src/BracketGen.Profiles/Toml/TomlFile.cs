@@ -77,6 +77,14 @@ internal static partial class TomlFile
                 return null;
             }
 
+            catch (ArgumentException)
+            {
+                // The parser takes an escape for half a pair of letters at its word, and cannot hold it.
+                var bad = Math.Max(0, Array.FindIndex(lines, l => HalfLetter().IsMatch(l)));
+                reading.Report(new(path, bad + 1, 1), "", Line(lines, bad).ToString(), AllowedSyntax, "An escape such as \\uD800 stands for no letter: write the letter itself.");
+                return null;
+            }
+
             if (document.Diagnostics.Where(d => d.Kind == DiagnosticMessageKind.Error).MinBy(d => (d.Span.Start.Line, d.Span.Start.Column)) is not { } first)
             {
                 var root = new TreeBuilder(path, text, reading).Build(document);
@@ -164,6 +172,9 @@ internal static partial class TomlFile
 
     [GeneratedRegex(@"=[ \t]*(?<value>[+-]?[0-9][0-9.]*[ \t]*[A-Za-z°][A-Za-z0-9·/ ]*?)[ \t]*(#.*)?\r?$", RegexOptions.CultureInvariant)]
     private static partial Regex UnquotedUnit();
+
+    [GeneratedRegex(@"\\u[dD][89a-fA-F]|\\U(?!000|0010)|\\U0000[dD][89a-fA-F]", RegexOptions.CultureInvariant)]
+    private static partial Regex HalfLetter();
 
     [GeneratedRegex(@"=[ \t]*[+-]?[0-9]+,[0-9]", RegexOptions.CultureInvariant)]
     private static partial Regex DecimalComma();
