@@ -30,7 +30,7 @@ export function relativeTo(from, path) {
 export class Desk {
   constructor(onChange, onProblem) {
     Object.assign(this, { onChange, onProblem, job: null, files: {}, values: {}, errors: [], answer: null, engine: 0, choice: 1, accepted: [] });
-    Object.assign(this, { saved: {}, past: [], future: [], waiting: [], busy: false, last: null, revision: 0, later: 0 });
+    Object.assign(this, { saved: {}, past: [], future: [], waiting: [], busy: false, last: null, revision: 0, turns: 0, later: 0 });
   }
 
   open({ job, files, values }, saved) {
@@ -143,9 +143,10 @@ export class Desk {
   async deepen(depth) {
     clearTimeout(this.later);
     const revision = this.revision;
+    const turn = ++this.turns;
     try {
       const reply = await asked('/work', this.message({ depth }));
-      if (revision === this.revision && !this.busy) {
+      if (revision === this.revision && turn === this.turns && !this.busy) {
         this.take(reply, revision);
       }
     } catch (problem) {

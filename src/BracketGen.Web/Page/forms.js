@@ -50,7 +50,7 @@ function node(form, path, label, values, isRequired) {
     return { ...base, kind: 'word', words: form.enum };
   }
   if (form.anyOf) {
-    return { ...base, kind: 'quantity', unit: unitOf(form), isMeasured: form.anyOf.some((f) => f.type === 'object') };
+    return { ...base, kind: 'quantity', unit: unitOf(form), pattern: form.anyOf.find((f) => f.pattern)?.pattern, isMeasured: form.anyOf.some((f) => f.type === 'object') };
   }
   return { ...base, kind: form.type === 'string' ? 'text' : 'quantity', unit: '' };
 }
@@ -166,12 +166,15 @@ export function fields(place, nodes, { change, leave, file }) {
     const unit = h('span', { class: 'unit' });
     const plusMinus = n.isMeasured ? describe(box(`${id}-pm`, `${n.label}, plus or minus`, { inputmode: 'decimal', class: 'pm' })) : null;
     let told = '';
+    // A text with a unit of another kind is shown as it stands; what is typed over it does not take that unit.
+    const known = n.pattern ? new RegExp(n.pattern) : null;
+    const seen = (w) => (typeof w === 'string' && known && !known.test(w) ? { ...shown(undefined, n.unit, latest.inInches), text: w } : shown(w, n.unit, latest.inInches));
     const commit = () => {
       const written = now(n);
       const isPair = written !== null && typeof written === 'object';
       const beforeValue = isPair ? written.value : written;
-      const before = shown(beforeValue, n.unit, latest.inInches);
-      const beforePm = shown(isPair ? written.plus_minus : undefined, n.unit, latest.inInches);
+      const before = seen(beforeValue);
+      const beforePm = seen(isPair ? written.plus_minus : undefined);
       const isSame = value.value.trim() === before.text;
       const next = isSame ? beforeValue ?? null : typed(value.value, before.unit, n.unit);
       let pm = plusMinus ? (plusMinus.value.trim() === beforePm.text ? (isPair ? written.plus_minus : null) : typed(plusMinus.value, before.unit, n.unit)) : isPair ? written.plus_minus : null;
@@ -196,11 +199,11 @@ export function fields(place, nodes, { change, leave, file }) {
     [value, plusMinus].filter(Boolean).forEach((input) => live(input, commit));
     field.fill = (written) => {
       const isPair = written !== null && typeof written === 'object';
-      const main = shown(isPair ? written.value : written, n.unit, latest.inInches);
+      const main = seen(isPair ? written.value : written);
       set(value, main.text);
       unit.textContent = main.unit;
       if (plusMinus) {
-        set(plusMinus, shown(isPair ? written.plus_minus : undefined, n.unit, latest.inInches).text);
+        set(plusMinus, seen(isPair ? written.plus_minus : undefined).text);
       }
       told = `${value.value}|${plusMinus?.value ?? ''}`;
     };
