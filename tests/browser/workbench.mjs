@@ -95,9 +95,11 @@ await inPart('main job', 'from an empty start', { viewport: { width: 1200, heigh
     if (step === 2 || step === 20) {
       await lookOver(page, say, `the question «${heading}»`, 1200);
     }
+    // What was told before stands until the new answer has been looked at.
+    const told = (await page.locator('#measure-problem:not([hidden])').isVisible()) ? await page.locator('#measure-problem').textContent() : null;
     await page.keyboard.press('Enter');
-    await page.waitForFunction(([h, p]) => document.querySelector('#measuring').hidden || document.querySelector('#measure-heading')?.textContent !== h || document.querySelector('.progress').textContent !== p
-      || !document.querySelector('#measure-problem').hidden, [heading, place]);
+    await page.waitForFunction(([h, p, t]) => document.querySelector('#measuring').hidden || document.querySelector('#measure-heading')?.textContent !== h || document.querySelector('.progress').textContent !== p
+      || (!document.querySelector('#measure-problem').hidden && document.querySelector('#measure-problem').textContent !== t), [heading, place, told]);
     if (await page.locator('#measure-problem:not([hidden])').isVisible()) {
       say(`«${heading}» with ${JSON.stringify(given)}: ${await page.locator('#measure-problem').textContent()}`);
       return;
