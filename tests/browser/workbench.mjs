@@ -167,6 +167,49 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
   await pull.fill('51');
   await verdict(page, 'Passes');
 
+  // What is typed while an earlier question is answered is not lost.
+  let release;
+  const isReleased = new Promise((resolve) => { release = resolve; });
+  const isHeld = new Promise((resolve) => {
+    page.route('**/work', async (route) => {
+      if (route.request().postDataJSON().depth !== 'offers') {
+        return route.continue();
+      }
+      const response = await route.fetch();
+      resolve();
+      await isReleased;
+      return route.fulfill({ response });
+    });
+  });
+  await pull.fill('52');
+  await isHeld;
+  const late = page.waitForResponse((response) => response.request().postDataJSON()?.depth === 'offers');
+  await pull.fill('13 lbf');
+  release();
+  await late;
+  await page.waitForSelector('[data-field="pedal.available_pull"] .problem:not([hidden])');
+  await page.unroute('**/work');
+  await pull.fill('51');
+  await verdict(page, 'Passes');
+
+  // Undo right after typing takes back what was typed, though it has not been answered yet.
+  await pull.blur();
+  await pull.fill('45');
+  await page.keyboard.press('Control+z');
+  await page.waitForFunction(() => !document.getElementById('do-redo').disabled && document.querySelector('[data-path="pedal.available_pull"]').value === '51');
+  await verdict(page, 'Passes');
+
+  // The first number of a group draws the fields anew; the hand stays in its field, and the number in it.
+  await page.evaluate(() => { document.querySelector('[data-group="controller"]').open = true; });
+  await page.locator('[data-path="controller.zero_volts"]:not(.pm)').fill('0.8');
+  await page.waitForSelector('[aria-label="Take away: Controller"]');
+  const kept = await page.evaluate(() => `${document.activeElement.dataset.path} ${document.activeElement.value}`);
+  if (kept !== 'controller.zero_volts 0.8') {
+    say(`after the first number of a group the hand is at ${kept}`);
+  }
+  await page.keyboard.press('Control+z');
+  await verdict(page, 'Passes');
+
   // Inches: what stands in millimetres is shown in inches, what is typed is written in inches.
   await page.locator('#do-units').click();
   await page.waitForFunction(() => document.querySelector('[data-path="pedal.available_pull"]').value === '2.0079');

@@ -83,19 +83,23 @@ export class Desk {
     return this.ask();
   }
 
-  step(from, to) {
-    if (from.length === 0 || this.busy) {
+  // What was typed just before is on its way to the program: it is the step to take back.
+  async step(from, to) {
+    while (this.busy) {
+      await this.running;
+    }
+    if (this[from].length === 0) {
       return;
     }
-    to.push(this.now());
-    Object.assign(this, from.pop());
+    this[to].push(this.now());
+    Object.assign(this, this[from].pop());
     this.last = null;
-    this.ask();
+    await this.ask();
   }
 
-  undo() { this.step(this.past, this.future); }
+  undo() { return this.step('past', 'future'); }
 
-  redo() { this.step(this.future, this.past); }
+  redo() { return this.step('future', 'past'); }
 
   leave() { this.last = null; }
 

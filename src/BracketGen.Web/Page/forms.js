@@ -205,7 +205,10 @@ export function fields(place, nodes, { change, leave, file }) {
       if (plusMinus) {
         set(plusMinus, seen(isPair ? written.plus_minus : undefined).text);
       }
-      told = `${value.value}|${plusMinus?.value ?? ''}`;
+      // What is being typed is not told yet: an answer to an earlier question must not swallow it.
+      if (!field.inputs.includes(document.activeElement)) {
+        told = `${value.value}|${plusMinus?.value ?? ''}`;
+      }
     };
     return [h('label', { for: id }, n.label), h('div', { class: 'entry' }, value, plusMinus ? [h('span', { class: 'sign', 'aria-hidden': 'true' }, '±'), plusMinus] : null, unit)];
   }

@@ -102,7 +102,7 @@ function rest(errors, isWhole = false) {
 
 function draw(path, nodes, asText, isBroken) {
   const active = document.activeElement;
-  const held = active?.dataset?.path ? { path: active.dataset.path, pm: active.classList.contains('pm'), axis: active.dataset.axis, at: active.selectionStart } : null;
+  const held = active?.dataset?.path ? { path: active.dataset.path, pm: active.classList.contains('pm'), axis: active.dataset.axis, text: active.value, at: active.selectionStart } : null;
   const open = new Map([...document.querySelectorAll('#profile-panel details[data-group]')].map((d) => [d.dataset.group, d.open]));
   const scroll = $('numbers').scrollTop;
   const body = h('div', { class: 'fields' });
@@ -134,6 +134,11 @@ function draw(path, nodes, asText, isBroken) {
   $('numbers').scrollTop = scroll;
   if (held) {
     const again = [...body.querySelectorAll('[data-path]')].find((i) => i.dataset.path === held.path && i.classList.contains('pm') === held.pm && i.dataset.axis === held.axis);
+    // A field with the focus is not filled, so it is filled first; what was being typed stays.
+    form.fill(desk.values[path] ?? {}, desk.inInches);
+    if (again?.tagName === 'INPUT') {
+      again.value = held.text;
+    }
     again?.focus({ preventScroll: true });
     again?.setSelectionRange?.(held.at, held.at);
   }
