@@ -30,7 +30,7 @@ public static class CandidateSearch
     public static IEnumerable<Candidate> AtMidRange(Job job, ThrottleBody body, int bends)
     {
         var tools = ToolsFor(job, body).ToList();
-        foreach (var place in PlacementsAtMidRange(job, body, bends).Select(p => PlaceWith(job, body, p)))
+        foreach (var place in PlacesAtMidRange(job, body, bends))
         {
             foreach (var draft in tools.SelectMany(t => t.Drafts(place.Placement, bends)))
             {
@@ -42,18 +42,18 @@ public static class CandidateSearch
         }
     }
 
-    internal static IEnumerable<StopPlacement> PlacementsAtMidRange(Job job, ThrottleBody body, int bends) => bends switch
+    internal static IEnumerable<Place> PlacesAtMidRange(Job job, ThrottleBody body, int bends) => bends switch
     {
         0 => Level(job, body, UsableShift(job)),
-        1 => Placements(job, body, [0]),
-        _ => Placements(job, body, [0], WideStep),
+        1 => Places(job, body, [0]),
+        _ => Places(job, body, [0], WideStep),
     };
 
     /// <summary>Places with the adjuster at either end of what may be used of its range; none where it has no range, or for flat plates.</summary>
-    internal static IEnumerable<StopPlacement> PlacementsAtRangeEnds(Job job, ThrottleBody body, int bends)
+    internal static IEnumerable<Place> PlacesAtRangeEnds(Job job, ThrottleBody body, int bends)
     {
         var usable = UsableShift(job);
-        return bends == 0 || usable <= 0 ? [] : Placements(job, body, [-usable, usable], bends == 1 ? Step : WideStep);
+        return bends == 0 || usable <= 0 ? [] : Places(job, body, [-usable, usable], bends == 1 ? Step : WideStep);
     }
 
     internal static IEnumerable<BracketTools> ToolsFor(Job job, ThrottleBody body) =>
@@ -65,35 +65,6 @@ public static class CandidateSearch
     /// <summary>Whether a check does not stand against a bracket: it passes, is advice, or is no matter of the bracket's.</summary>
     public static bool IsGoodEnough(Check check) =>
         check.Passes || check.Kind == CheckKind.Advice || TravelChecks.IsBeyondTheBracket(check);
-
-    /// <summary>A placement with what every bracket there has in common.</summary>
-    internal sealed class Place
-    {
-        private readonly Lazy<ImmutableArray<Check>> _checks;
-
-        public Place(Job job, ThrottleBody body, StopPlacement placement)
-        {
-            Placement = placement;
-            Travel = Travel.Solve(body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value);
-            Tension = LargestTension(body, Travel);
-            _checks = new(() =>
-                [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, Travel), .. MechanismChecks.OfPlacement(job, Travel, placement)]);
-        }
-
-        public StopPlacement Placement { get; }
-
-        public Travel Travel { get; }
-
-        public ImmutableArray<Check> Checks => _checks.Value;
-
-        /// <summary>Whether travel and place alone do not rule out whatever gets there.</summary>
-        public bool IsGoodEnough => Checks.All(CandidateSearch.IsGoodEnough);
-
-        /// <summary>Largest tension in the wire over an opening (N).</summary>
-        public double Tension { get; }
-    }
-
-    internal static Place PlaceWith(Job job, ThrottleBody body, StopPlacement placement) => new(job, body, placement);
 
     internal static Candidate CandidateOf(Job job, Place place, Bracket bracket, double give) => new(
         place.Placement, place.Travel, bracket, give,
@@ -108,7 +79,7 @@ public static class CandidateSearch
     /// <summary>The check that fails where no bracket could be shaped at all.</summary>
     public static Check NoShape(Job job, ThrottleBody body)
     {
-        var reachable = Placements(job, body, [0]).Any();
+        var reachable = Places(job, body, [0]).Any();
         return new(
             "bracket-shape", "A bracket that joins mount face and stop", CheckKind.Function, CheckUnit.Number, 0, Bound.AtLeast, 1,
             Sources.Geometry,
@@ -117,36 +88,26 @@ public static class CandidateSearch
                 : "The wire is too short: with the valve closed nothing of it is left beyond the groove. A cable with more free inner length is needed.");
     }
 
-    private static double LargestTension(ThrottleBody body, Travel travel) =>
-        travel.Sweep.Max(w => body.Springs.TorqueAt(w.Opening.Radians / travel.Rotation.Radians) / Math.Max(1, w.Arm));
-
     private static double UsableShift(Job job) =>
         job.Vehicle.Cable.OuterEnd.AdjusterRange / 2 * (1 - job.Preferences.AdjusterReserve);
-
-    // A groove that is not round may come over the stop as it turns: no wire can run there.
-    private static StopPlacement? PlacementAt(Job job, ThrottleBody body, Angle leaving, double shift) =>
-        StopPlacement.At(body.Quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, leaving, shift) is { } placement
-        && (body.Quadrant.Groove is CircularGroove
-            || Travel.TrySolve(body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value) is not null)
-            ? placement : null;
 
     private static IReadOnlyList<Angle> Angles(Job job, ThrottleBody body, Angle? step = null) =>
         LeavingAngles.Of(body.Quadrant, body.Mount.Plane.Normal, job.Preferences.LeastWrap, step ?? Step);
 
-    private static IEnumerable<StopPlacement> Placements(Job job, ThrottleBody body, double[] shifts, Angle? step = null) =>
+    private static IEnumerable<Place> Places(Job job, ThrottleBody body, double[] shifts, Angle? step = null) =>
         from angle in Angles(job, body, step)
         from shift in shifts
-        select PlacementAt(job, body, angle, shift) into placement
-        where placement is not null
-        select placement;
+        select Place.At(job, body, angle, shift) into place
+        where place is not null
+        select place;
 
     // Where the stop's face comes parallel to the mount face, the adjuster may bring both into one plane.
-    private static IEnumerable<StopPlacement> Level(Job job, ThrottleBody body, double usable)
+    private static IEnumerable<Place> Level(Job job, ThrottleBody body, double usable)
     {
         var mount = body.Mount.Plane;
         foreach (var angle in Angles(job, body))
         {
-            if (PlacementAt(job, body, angle, 0) is not { } middle || middle.Direction.Cross(mount.Normal).Length > 1e-9)
+            if (Place.At(job, body, angle, 0)?.Placement is not { } middle || middle.Direction.Cross(mount.Normal).Length > 1e-9)
             {
                 continue;
             }
@@ -155,7 +116,7 @@ public static class CandidateSearch
             foreach (var thickness in job.Shop.Stock.Select(s => s.Thickness).Distinct())
             {
                 var shift = middle.Direction.Dot(mount.Normal) > 0 ? height - thickness : -height;
-                if (Math.Abs(shift) <= usable && PlacementAt(job, body, angle, shift) is { } level)
+                if (Math.Abs(shift) <= usable && Place.At(job, body, angle, shift) is { } level)
                 {
                     yield return level;
                 }

@@ -35,15 +35,14 @@ public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written
     /// <param name="choices">What the user chose about the files.</param>
     public static JobFiles Of(Solution solution, IReadOnlyList<string> accepted, FileChoices choices)
     {
-        // Each file is a task of its own, all of the same solution, which nobody changes: the longest first, so that no processor waits long.
-        var tasks = new List<(string Name, Func<byte[]> Bytes)>();
+        // Each file is a task of its own, all of the same solution, which nobody changes: the long ones first, so that no processor waits long.
+        var tasks = new List<(string Name, Func<byte[]> Bytes)> { (ReportFile, () => JobReport.Write(solution, accepted)) };
         if (solution.Bracket is { } bracket)
         {
             var info = SolidInfo.Of(solution);
             var options = new DrawingOptions { Format = choices.Paper, WithKerfCompensated = choices.CutPath is not null };
             tasks.Add((DrawingFile, () => Pdf(solution, BracketDrawing.Compose(solution, options), "")));
             tasks.Add((SetupFile, () => Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), "set-up sheet, ")));
-            tasks.Add((ReportFile, () => JobReport.Write(solution, accepted)));
             if (solution.Dangers.All(d => accepted.Contains(d.Id)))
             {
                 var dxf = new DxfWriter(choices.Dxf);
@@ -56,12 +55,9 @@ public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written
                 tasks.Add((StepFile, () => StepWriter.Write(FoldedBrep.Of(bracket.Folded), info)));
             }
 
-            tasks.Add((GlbFile, () => GlbWriter.Write(FoldedMesh.Of(bracket.Folded), info)));
-            tasks.Add((StlFile, () => StlWriter.Write(FoldedMesh.Of(bracket.Folded), info)));
-        }
-        else
-        {
-            tasks.Add((ReportFile, () => JobReport.Write(solution, accepted)));
+            var mesh = new Lazy<FoldedMesh>(() => FoldedMesh.Of(bracket.Folded));
+            tasks.Add((GlbFile, () => GlbWriter.Write(mesh.Value, info)));
+            tasks.Add((StlFile, () => StlWriter.Write(mesh.Value, info)));
         }
 
         tasks.Add((ResultFile, () => ResultJson.Write(solution, accepted)));

@@ -23,13 +23,13 @@ internal sealed class EdgeTable
         double square = double.PositiveInfinity, round = double.PositiveInfinity;
         foreach (ref readonly var edge in _edges.AsSpan())
         {
-            if (edge.Radius == 0)
+            if (edge.Arc is { } arc)
             {
-                square = Math.Min(square, edge.SquareToLine(point));
+                round = Math.Min(round, arc.DistanceTo(point));
             }
             else
             {
-                round = Math.Min(round, edge.DistanceToArc(point));
+                square = Math.Min(square, edge.SquareToLine(point));
             }
         }
 
@@ -55,23 +55,18 @@ internal sealed class EdgeTable
 
     private readonly struct Edge
     {
-        private readonly Vector2 _start, _next, _along, _centre, _first, _last;
-        private readonly double _share, _sweep;
-        private readonly bool _closed;
+        private readonly Vector2 _start, _next, _along;
+        private readonly double _share;
 
         public Edge(Segment segment, Vector2 next)
         {
             (_start, _next, _along) = (segment.Start, next, segment.End - segment.Start);
             _share = 1 / _along.Dot(_along);
-            if (segment is ArcSegment arc)
-            {
-                (Radius, _centre, _sweep, _closed) = (arc.Radius, arc.Centre, arc.Sweep.Radians, arc.IsFullCircle);
-                (_first, _last) = _sweep < 0 ? (arc.End - arc.Centre, arc.Start - arc.Centre) : (arc.Start - arc.Centre, arc.End - arc.Centre);
-            }
+            Arc = segment as ArcSegment;
         }
 
-        /// <summary>Radius of an arc; zero of a line.</summary>
-        public double Radius { get; }
+        /// <summary>The arc; null of a line.</summary>
+        public ArcSegment? Arc { get; }
 
         public double SquareToLine(Vector2 point)
         {
@@ -80,41 +75,23 @@ internal sealed class EdgeTable
             return rest.Dot(rest);
         }
 
-        public double DistanceToArc(Vector2 point)
-        {
-            var way = point - _centre;
-            if (Passes(way))
-            {
-                return Math.Abs(way.Length - Radius);
-            }
-
-            Vector2 first = way - _first, last = way - _last;
-            return Math.Sqrt(Math.Min(first.Dot(first), last.Dot(last)));
-        }
-
-        // Whether the ray from the centre along `way` meets the arc.
-        private bool Passes(Vector2 way) => _closed
-            || (Math.Abs(_sweep) <= Math.PI
-                ? _first.Cross(way) >= 0 && way.Cross(_last) >= 0
-                : !(_last.Cross(way) > 0 && way.Cross(_first) > 0));
-
         public int Turns(Vector2 point)
         {
             var side = (_next - _start).Cross(point - _start);
             var turns = _start.Y <= point.Y
                 ? _next.Y > point.Y && side > 0 ? 1 : 0
                 : _next.Y <= point.Y && side < 0 ? -1 : 0;
-            return Radius > 0 && point.DistanceTo(_centre) < Radius ? turns + TurnsRoundBow(side) : turns;
+            return Arc is { } arc && point.DistanceTo(arc.Centre) < arc.Radius ? turns + TurnsRoundBow(arc, side) : turns;
         }
 
         // A bow travelled counter-clockwise lies to the right of its chord. On the chord, the answer is that of the side on which the chord's own
         // crossing was counted.
-        private int TurnsRoundBow(double side)
+        private int TurnsRoundBow(ArcSegment arc, double side)
         {
             var rises = _next.Y > _start.Y || (_next.Y == _start.Y && _next.X < _start.X);
-            return _sweep > 0
-                ? _closed || side < 0 || (side == 0 && rises) ? 1 : 0
-                : _closed || side > 0 || (side == 0 && !rises) ? -1 : 0;
+            return arc.Sweep.Radians > 0
+                ? arc.IsFullCircle || side < 0 || (side == 0 && rises) ? 1 : 0
+                : arc.IsFullCircle || side > 0 || (side == 0 && !rises) ? -1 : 0;
         }
     }
 }

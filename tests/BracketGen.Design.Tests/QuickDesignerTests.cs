@@ -38,13 +38,12 @@ public class QuickDesignerTests
             var range = job.Vehicle.Cable.OuterEnd.AdjusterRange;
             for (var bends = 1; bends <= 2; bends++)
             {
-                foreach (var placement in CandidateSearch.PlacementsAtMidRange(job, body, bends))
+                foreach (var place in CandidateSearch.PlacesAtMidRange(job, body, bends))
                 {
-                    var place = CandidateSearch.PlaceWith(job, body, placement);
                     foreach (var tools in CandidateSearch.ToolsFor(job, body))
                     {
                         var any = CostBound.OfAny(tools.Sheet, bends);
-                        foreach (var draft in tools.Drafts(placement, bends))
+                        foreach (var draft in tools.Drafts(place.Placement, bends))
                         {
                             if (BracketShape.Finish(draft) is { } bracket)
                             {

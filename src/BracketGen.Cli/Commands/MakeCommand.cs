@@ -66,21 +66,12 @@ internal static class MakeCommand
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(into), parsed.GetValue(accept) ?? [],
             parsed.GetValue(date) is { } text ? ParseDate(text) : null, parsed.GetValue(choice),
             parsed.GetValue(skip) ? null : StrengthDetail.Usual,
-            new(parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, FormatOf(parsed.GetValue(paper)), null), parsed.GetValue(kerf)));
+            new(parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(parsed.GetValue(paper)), null), parsed.GetValue(kerf)));
         return command;
     }
 
     private static DateOnly? ParseDate(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
-
-    private static PageFormat? FormatOf(string? paper) => paper switch
-    {
-        "A3" => PageFormat.A3,
-        "A4" => PageFormat.A4,
-        "B" => PageFormat.AnsiB,
-        "A" => PageFormat.AnsiA,
-        _ => null,
-    };
 
     private static int Run(
         FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, StrengthDetail? strength, FileChoices choices, bool compensated)

@@ -29,8 +29,14 @@ public static class CandidateCost
         }
 
         var shift = adjusterRange > 0 ? Math.Abs(placement.AdjusterShift) / adjusterRange : 0;
-        return mass * 1e6 / 100 + give / 0.1 + 0.5 * bends.Length + 0.15 * odd + shift;
+        return OfMetal(mass, bends.Length) + OfGive(give) + 0.15 * odd + shift;
     }
+
+    /// <summary>The part of it that mass (t) and number of bends make.</summary>
+    internal static double OfMetal(double mass, int bends) => mass * 1e6 / 100 + 0.5 * bends;
+
+    /// <summary>The part of it that the give (mm) makes.</summary>
+    internal static double OfGive(double give) => give / 0.1;
 
     /// <summary>Rough give (mm) of the stop along the wire under <paramref name="tension"/> (N).</summary>
     /// <remarks>

@@ -1,5 +1,3 @@
-using BracketGen.Mechanism;
-
 namespace BracketGen.Design;
 
 /// <summary>All the brackets that could be made for a job: each sketched and drawn only when it is needed, and then once.</summary>
@@ -24,7 +22,7 @@ internal sealed class CandidatePool
     {
         (_job, _body) = (job, body);
         _tools = [.. CandidateSearch.ToolsFor(job, body)];
-        _midRange = SheetsAt(CandidateSearch.PlacementsAtMidRange);
+        _midRange = SheetsAt(CandidateSearch.PlacesAtMidRange);
     }
 
     /// <summary>How many brackets have been drawn so far.</summary>
@@ -132,18 +130,17 @@ internal sealed class CandidatePool
     // Sheets know nothing of each other, and their order is settled before: several threads make what one would.
     private void SketchAll() => Parallel.ForEach(Sheets, sheet => sheet.Sketches.ForEach(s => s.Weigh()));
 
-    private List<Sheet> RangeEnds() => _rangeEnds ??= SheetsAt(CandidateSearch.PlacementsAtRangeEnds);
+    private List<Sheet> RangeEnds() => _rangeEnds ??= SheetsAt(CandidateSearch.PlacesAtRangeEnds);
 
-    private List<Sheet> SheetsAt(Func<Job, ThrottleBody, int, IEnumerable<StopPlacement>> placements)
+    private List<Sheet> SheetsAt(Func<Job, ThrottleBody, int, IEnumerable<Place>> places)
     {
         var sheets = new List<Sheet>();
         for (var bends = 0; bends < 3; bends++)
         {
             var bounds = Array.ConvertAll(_tools, t => bends == 0 ? 0 : CostBound.OfAny(t.Sheet, bends));
-            foreach (var placement in placements(_job, _body, bends))
+            foreach (var place in places(_job, _body, bends))
             {
-                var place = new Lazy<CandidateSearch.Place>(() => CandidateSearch.PlaceWith(_job, _body, placement));
-                sheets.AddRange(_tools.Zip(bounds, (tools, bound) => new Sheet(tools, placement, place, bends, bound)));
+                sheets.AddRange(_tools.Zip(bounds, (tools, bound) => new Sheet(tools, place, bends, bound)));
             }
         }
 
@@ -253,7 +250,7 @@ internal sealed class CandidatePool
     }
 
     // One sheet bent so many times to one place.
-    private sealed class Sheet(BracketTools tools, StopPlacement placement, Lazy<CandidateSearch.Place> place, int bends, double leastCost)
+    private sealed class Sheet(BracketTools tools, Place place, int bends, double leastCost)
     {
         private List<Sketch>? _sketches;
 
@@ -262,21 +259,21 @@ internal sealed class CandidatePool
         public double LeastCost => leastCost;
 
         public List<Sketch> Sketches =>
-            _sketches ??= [.. tools.Drafts(placement, bends).Where(d => d.KeepsApart).Select(d => new Sketch(d, place))];
+            _sketches ??= [.. tools.Drafts(place.Placement, bends).Where(d => d.KeepsApart).Select(d => new Sketch(d, place))];
 
         /// <summary>Those that may cost less than a limit, not kept: give and bends alone rule out most before the area is asked for.</summary>
         public IEnumerable<Sketch> SketchesBelow(double limit) => _sketches is not null || double.IsPositiveInfinity(limit)
             ? Sketches
-            : tools.Drafts(placement, bends).Select(d => new Sketch(d, place)).Where(s => leastCost + s.Give / 0.1 < limit && s.Draft.KeepsApart);
+            : tools.Drafts(place.Placement, bends).Select(d => new Sketch(d, place)).Where(s => leastCost + CandidateCost.OfGive(s.Give) < limit && s.Draft.KeepsApart);
     }
 
-    private sealed class Sketch(BracketDraft draft, Lazy<CandidateSearch.Place> place)
+    private sealed class Sketch(BracketDraft draft, Place place)
     {
         private double _give = double.NaN;
 
         public BracketDraft Draft => draft;
 
-        public CandidateSearch.Place Place => place.Value;
+        public Place Place => place;
 
         public double Give => double.IsNaN(_give) ? _give = draft.Give(Place.Tension) : _give;
 

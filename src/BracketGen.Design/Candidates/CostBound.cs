@@ -43,7 +43,7 @@ internal static class CostBound
         var strips = bends * 2 * Math.Min(stop, sheet.BoltMetal.Min(b => b.Radius)) * 2 * sheet.Straight;
         var area = Hull(sheet.BoltMetal, []) + Math.PI * stop * stop + strips - Corners(bends, sheet.Straight)
             - BoltHoleArea(sheet) - StopHoleArea(sheet);
-        return Math.Max(0, area) * sheet.Stock.Thickness * sheet.Stock.Material.Density * 1e6 / 100 + 0.5 * bends - 1e-9;
+        return CandidateCost.OfMetal(Math.Max(0, area) * sheet.Stock.Thickness * sheet.Stock.Material.Density, bends) - 1e-9;
     }
 
     /// <summary>Area (mm²) that the blank of <paramref name="draft"/> cannot fall below.</summary>

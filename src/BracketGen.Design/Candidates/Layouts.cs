@@ -39,14 +39,12 @@ internal static class Layouts
         var chains = new List<Chain>();
         foreach (var facing in MiddlePlanes.Of(mount.Z, choice.Placement.Direction, seat - centre))
         {
-            foreach (var firstUp in Both)
+            foreach (var top in (ReadOnlySpan<Vector3>)[facing, -facing])
             {
-                Through(choice, mount, rule, facing, firstUp, chains);
-            }
-
-            foreach (var firstUp in Both)
-            {
-                Through(choice, mount, rule, -facing, firstUp, chains);
+                foreach (var firstUp in Both)
+                {
+                    Through(choice, mount, rule, top, firstUp, chains);
+                }
             }
         }
 
@@ -64,14 +62,7 @@ internal static class Layouts
         // Where the first bend comes to lie moves evenly with the middle plane: just clear of the bolts is where it costs least.
         var (sin, cos) = Math.SinCos(atOrigin.Turn.Radians);
         double near = atOrigin.Point.Dot(atOrigin.Across), pace = -1 / sin;
-        var clear = choice.Sheet.Straight;
-        var farthest = double.NegativeInfinity;
-        foreach (var bolt in choice.Sheet.BoltMetal)
-        {
-            farthest = Math.Max(farthest, bolt.Centre.Dot(atOrigin.Across) + bolt.Radius);
-        }
-
-        clear += farthest;
+        var clear = choice.Sheet.BoltMetal.Max(b => b.Centre.Dot(atOrigin.Across) + b.Radius) + choice.Sheet.Straight;
         var byBolts = (clear - near) / pace;
         var needed = choice.Sheet.StopMetalRadius + choice.Sheet.Straight;
         var seat = atOrigin.Next.ToLocal(choice.Placement.Seat);

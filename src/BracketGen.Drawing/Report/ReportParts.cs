@@ -56,14 +56,7 @@ public static class ReportParts
         html.Line("p", solution.Offers.Length == 1
             ? "Only this one is worth offering."
             : $"Of the brackets that pass, these {solution.Offers.Length} are each better than any other in something.");
-        using (html.Open("ul"))
-        {
-            foreach (var reason in solution.Reasons)
-            {
-                html.Line("li", reason);
-            }
-        }
-
+        OffersSection.Reasons(html, solution);
         using (html.Open("div", ("class", "offers")))
         {
             for (var i = 0; i < solution.Offers.Length; i++)

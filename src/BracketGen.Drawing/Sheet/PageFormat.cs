@@ -29,6 +29,16 @@ public sealed record PageFormat(string Name, double Width, double Height, Bounds
     /// <summary>ASME A, 8.5 x 11 in, portrait. Margins from memory of ASME Y14.1: 0.25 in at the sides, 0.38 in above and below.</summary>
     public static readonly PageFormat AnsiA = Asme("A", 8.5, 11, 0.25, 0.38);
 
+    /// <summary>The sheet of a drawing by its name, A3, A4, B or A, the way up it is used; null for any other name.</summary>
+    public static PageFormat? Named(string? name) => name switch
+    {
+        "A3" => A3,
+        "A4" => A4,
+        "B" => AnsiB,
+        "A" => AnsiA,
+        _ => null,
+    };
+
     /// <summary>ASME A, 11 x 8.5 in, landscape.</summary>
     public static readonly PageFormat AnsiALandscape = Asme("A", 11, 8.5, 0.38, 0.25);
 

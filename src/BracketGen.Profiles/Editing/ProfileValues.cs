@@ -26,7 +26,7 @@ public static class ProfileValues
     }
 
     private static TomlTable? Tree(string text) =>
-        TomlMap.Read(text) is null ? null : TomlFile.Parsed(InMemory, text, new(MemoryFileSource.Empty));
+        TomlMap.Read(text) is null ? null : TomlFile.Parse(InMemory, text, new(MemoryFileSource.Empty));
 
     private static JsonObject Table(TomlTable table)
     {

@@ -29,9 +29,6 @@ internal static partial class TomlFile
         return text is null ? null : Parse(path, text, reading);
     }
 
-    /// <summary>The root table of a text that is TOML throughout.</summary>
-    public static TomlTable? Parsed(string path, string text, Reading reading) => Parse(path, text, reading);
-
     private static string? Decode(string path, ReadOnlyMemory<byte> bytes, Reading reading)
     {
         try
@@ -51,7 +48,8 @@ internal static partial class TomlFile
     }
 
     // A broken line must not hide the errors of all the others: it is reported, emptied, and the rest is parsed again.
-    private static TomlTable? Parse(string path, string text, Reading reading)
+    /// <summary>The root table of a text that is TOML throughout; null, with what is wrong reported, where it is none.</summary>
+    public static TomlTable? Parse(string path, string text, Reading reading)
     {
         var lines = text.Split('\n');
         if (Array.FindIndex(lines, l => l.Length > MostInLine) is >= 0 and var tooLong)

@@ -149,9 +149,8 @@ internal sealed class Answering(WorkFolder folder)
             return;
         }
 
-        var paper = message.Paper switch { "A3" => PageFormat.A3, "A4" => PageFormat.A4, "B" => PageFormat.AnsiB, "A" => PageFormat.AnsiA, _ => null };
         var asked = new OutputRequest(
-            desk, message.Choice, [.. message.Accepted], message.Dxf == "r12" ? DxfVersion.R12 : DxfVersion.R2000, paper, message.Kerf);
+            desk, message.Choice, [.. message.Accepted], message.Dxf == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(message.Paper), message.Kerf);
         var result = await InTurn(() => _outputs.Of(asked), context.RequestAborted);
         if (result.Files?.Written.FirstOrDefault(f => f.Name == message.Name) is { Name: { } name, Bytes: { } bytes })
         {
@@ -170,7 +169,7 @@ internal sealed class Answering(WorkFolder folder)
 
     private async Task Open(HttpContext context, PathMessage message)
     {
-        Func<string, string?> read = message.Example ? Examples.Read : folder.Read;
+        var read = ReaderFor(message);
         if (read(message.Path) is { } text && Profiles.Editing.ProfileValues.Summary(text) is ("packed job", _))
         {
             await Unpacked(context, message.Path, text);
@@ -188,7 +187,7 @@ internal sealed class Answering(WorkFolder folder)
 
     private async Task Read(HttpContext context, PathMessage message)
     {
-        if ((message.Example ? Examples.Read(message.Path) : folder.Read(message.Path)) is { } text)
+        if (ReaderFor(message)(message.Path) is { } text)
         {
             await SendJson(context, to => to.WriteString("text", text));
             return;
@@ -196,6 +195,8 @@ internal sealed class Answering(WorkFolder folder)
 
         await Tell(context, StatusCodes.Status404NotFound, $"{message.Path}: no such file in the working folder.");
     }
+
+    private Func<string, string?> ReaderFor(PathMessage message) => message.Example ? Examples.Read : folder.Read;
 
     private Task Unpack(HttpContext context, TextMessage message) => Unpacked(context, "packed.toml", message.Text);
 

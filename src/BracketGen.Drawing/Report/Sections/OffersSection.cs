@@ -1,3 +1,4 @@
+using BracketGen.Design;
 using BracketGen.Drawing.Text;
 
 namespace BracketGen.Drawing.Report;
@@ -11,20 +12,23 @@ internal static class OffersSection
         html.Line("p", solution.Offers.Length == 1
             ? "Only this one is worth offering."
             : $"Of the brackets that pass, {solution.Offers.Length} are each better than any other in something. This report is for number {solution.Choice}.");
-        using (html.Open("ul"))
-        {
-            foreach (var reason in solution.Reasons)
-            {
-                html.Line("li", reason);
-            }
-        }
-
+        Reasons(html, solution);
         HtmlTable.Write(
             html, "Brackets that pass", [.. OfferText.Heads], solution.Offers.Select((o, i) => OfferText.Row(o, i + 1, scene.Units)), [0, 3, 4],
             marked: solution.Choice - 1);
         if (solution.Offers.Length > 1)
         {
             html.Line("p", OfferText.Note(solution), ("class", "meaning"));
+        }
+    }
+
+    /// <summary>Why the first stands first.</summary>
+    public static void Reasons(HtmlWriter html, Solution solution)
+    {
+        using var list = html.Open("ul");
+        foreach (var reason in solution.Reasons)
+        {
+            html.Line("li", reason);
         }
     }
 }
