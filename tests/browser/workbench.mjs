@@ -224,7 +224,9 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
   const before = await look();
   await page.keyboard.press('Alt+p');
   await page.keyboard.press('End');
-  await page.waitForTimeout(400);
+  for (let tries = 0; tries < 50 && await look() === before; tries++) {
+    await page.waitForTimeout(100);
+  }
   if (await look() === before) {
     say('the picture does not follow the pedal');
   }
