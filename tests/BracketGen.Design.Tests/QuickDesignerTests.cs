@@ -65,6 +65,34 @@ public class QuickDesignerTests
         Assert.True(compared > 500, $"only {compared} brackets compared");
     }
 
+    [Fact]
+    public void No_chain_of_two_bends_is_left_out_that_costs_less_than_the_limit()
+    {
+        int below = 0, kept = 0, all = 0;
+        RandomJobs.Job.Check(6, job =>
+        {
+            var body = job.Body.OpeningCounterClockwise();
+            foreach (var place in CandidateSearch.PlacesAtMidRange(job, body, 2))
+            {
+                foreach (var tools in CandidateSearch.ToolsFor(job, body))
+                {
+                    var costs = tools.Drafts(place.Placement, 2).Select(draft => CostOf(job, place, draft)).ToList();
+                    foreach (var limit in new[] { 1.5, 2, 2.5, 3, 4, 6 })
+                    {
+                        var left = tools.Drafts(place.Placement, 2, new TwoBendBound(tools.Sheet, place.Tension, limit)).Select(draft => CostOf(job, place, draft)).ToList();
+                        Assert.Equal(costs.Where(c => c < limit), left.Where(c => c < limit));
+                        (below, kept, all) = (below + left.Count(c => c < limit), kept + left.Count, all + costs.Count);
+                    }
+                }
+            }
+        });
+        Assert.True(below > 200, $"only {below} brackets below their limit");
+        Assert.True(kept < 0.6 * all, $"{kept} of {all} kept: nothing was gained");
+    }
+
+    private static double CostOf(Job job, Place place, BracketDraft draft) =>
+        BracketShape.Finish(draft) is { } bracket ? CandidateSearch.CandidateOf(job, place, bracket, draft.Give(place.Tension)).Cost : double.PositiveInfinity;
+
     private static (Solution Quick, Solution Thorough) IsSame(Job job)
     {
         Solution quick = QuickDesigner.Solve(job), thorough = Designer.Solve(job);

@@ -28,11 +28,14 @@ internal sealed class BracketTools
     public SheetOnMount Sheet => _sheet;
 
     /// <summary>Every bracket that gets to a placement with so many bends, before its outline is drawn.</summary>
-    public IEnumerable<BracketDraft> Drafts(StopPlacement placement, int bends) => bends switch
+    /// <param name="placement">Where the stop is.</param>
+    /// <param name="bends">Number of bends, at most two.</param>
+    /// <param name="bound">Leaves out brackets of two bends that cost too much; null leaves out none.</param>
+    public IEnumerable<BracketDraft> Drafts(StopPlacement placement, int bends, TwoBendBound? bound = null) => bends switch
     {
         0 => Plates(placement),
         1 => Bent(placement, _acrossGrain, Layouts.OneBend, Widths),
-        _ => Bent(placement, _alongGrain, Layouts.TwoBends, ExtremeWidths),
+        _ => Bent(placement, _alongGrain, (choice, mount, rule) => Layouts.TwoBends(choice, mount, rule, bound), ExtremeWidths),
     };
 
     private IEnumerable<BracketDraft> Plates(StopPlacement placement)

@@ -29,8 +29,11 @@ public static class CandidateCost
         }
 
         var shift = adjusterRange > 0 ? Math.Abs(placement.AdjusterShift) / adjusterRange : 0;
-        return OfMetal(mass, bends.Length) + OfGive(give) + 0.15 * odd + shift;
+        return OfMetal(mass, bends.Length) + OfGive(give) + OddBend * odd + shift;
     }
+
+    /// <summary>What a bend costs that is not of 90°.</summary>
+    internal const double OddBend = 0.15;
 
     /// <summary>The part of it that mass (t) and number of bends make.</summary>
     internal static double OfMetal(double mass, int bends) => mass * 1e6 / 100 + 0.5 * bends;
@@ -110,6 +113,9 @@ public static class CandidateCost
     }
 
     private static double StopFlangeWidth(Bend bend, double stopMetal) => Math.Max(2 * stopMetal, (bend.Length + 2 * stopMetal) / 2);
+
+    /// <summary>Give (mm/N) for a second moment of area of a plain section so wide (mm), and an integral of moment times lever so large (mm³).</summary>
+    internal static double GiveOfPlain(double width, double integral, Stock stock) => integral / (stock.Material.Modulus * PlainSection(width, stock.Thickness));
 
     private static double PlainSection(double width, double thickness) => width * (thickness * thickness * thickness) / 12;
 

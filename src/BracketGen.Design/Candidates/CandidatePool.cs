@@ -264,7 +264,8 @@ internal sealed class CandidatePool
         /// <summary>Those that may cost less than a limit, not kept: give and bends alone rule out most before the area is asked for.</summary>
         public IEnumerable<Sketch> SketchesBelow(double limit) => _sketches is not null || double.IsPositiveInfinity(limit)
             ? Sketches
-            : tools.Drafts(place.Placement, bends).Select(d => new Sketch(d, place)).Where(s => leastCost + CandidateCost.OfGive(s.Give) < limit && s.Draft.KeepsApart);
+            : tools.Drafts(place.Placement, bends, bends == 2 ? new(tools.Sheet, place.Tension, limit) : null).Select(d => new Sketch(d, place))
+                .Where(s => leastCost + CandidateCost.OfGive(s.Give) < limit && s.Draft.KeepsApart);
     }
 
     private sealed class Sketch(BracketDraft draft, Place place)

@@ -39,11 +39,23 @@ internal static class CostBound
     {
         var stop = sheet.StopMetalRadius;
 
-        // No bend is shorter than the stop's metal is wide, or the bolts'; on either side of it the edges run straight.
-        var strips = bends * 2 * Math.Min(stop, sheet.BoltMetal.Min(b => b.Radius)) * 2 * sheet.Straight;
+        // On either side of a bend the edges run straight.
+        var strips = bends * LeastBendLength(sheet) * 2 * sheet.Straight;
         var area = Hull(sheet.BoltMetal, []) + Math.PI * stop * stop + strips - Corners(bends, sheet.Straight)
             - BoltHoleArea(sheet) - StopHoleArea(sheet);
         return CandidateCost.OfMetal(Math.Max(0, area) * sheet.Stock.Thickness * sheet.Stock.Material.Density, bends) - 1e-9;
+    }
+
+    /// <summary>No bend is shorter (mm): as the stop's metal is wide, or the bolts'.</summary>
+    public static double LeastBendLength(SheetOnMount sheet)
+    {
+        var least = sheet.StopMetalRadius;
+        foreach (var bolt in sheet.BoltMetal)
+        {
+            least = Math.Min(least, bolt.Radius);
+        }
+
+        return 2 * least;
     }
 
     /// <summary>Area (mm²) that the blank of <paramref name="draft"/> cannot fall below.</summary>

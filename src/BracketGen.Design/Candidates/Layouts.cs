@@ -32,18 +32,29 @@ internal static class Layouts
     }
 
     /// <summary>Two bends with a middle flange, as near to the bolts or to the stop as its bends allow.</summary>
-    public static IEnumerable<Chain> TwoBends(BracketShape.Choice choice, Frame mount, BendRule rule)
+    /// <param name="choice">What was chosen before.</param>
+    /// <param name="mount">The mount flange's frame.</param>
+    /// <param name="rule">The bend rule.</param>
+    /// <param name="bound">Leaves out chains that cost too much; null leaves out none.</param>
+    public static IEnumerable<Chain> TwoBends(BracketShape.Choice choice, Frame mount, BendRule rule, TwoBendBound? bound = null)
     {
         var seat = choice.Placement.Seat;
         var centre = 1.0 / choice.Sheet.Mount.Holes.Length * choice.Sheet.Mount.Holes.Aggregate(Vector3.Zero, (sum, h) => sum + h.At);
+        var stand = mount.ToLocal(seat);
         var chains = new List<Chain>();
         foreach (var facing in MiddlePlanes.Of(mount.Z, choice.Placement.Direction, seat - centre))
         {
+            var angles = TwoBendBound.Angles(mount.Z, facing, choice.Placement.Direction);
+            if (bound?.Allows(angles, choice.Sheet.Straight, stand.Z, NeededPast(choice.Sheet)) == false)
+            {
+                continue;
+            }
+
             foreach (var top in (ReadOnlySpan<Vector3>)[facing, -facing])
             {
                 foreach (var firstUp in Both)
                 {
-                    Through(choice, mount, rule, top, firstUp, chains);
+                    Through(choice, mount, rule, top, firstUp, stand, angles, bound, chains);
                 }
             }
         }
@@ -51,7 +62,11 @@ internal static class Layouts
         return chains;
     }
 
-    private static void Through(BracketShape.Choice choice, Frame mount, BendRule rule, Vector3 top, bool firstUp, List<Chain> chains)
+    // From the last bend to the stop's centre, at least.
+    private static double NeededPast(SheetOnMount sheet) => sheet.StopMetalRadius + sheet.Straight;
+
+    private static void Through(
+        BracketShape.Choice choice, Frame mount, BendRule rule, Vector3 top, bool firstUp, Vector3 stand, double angles, TwoBendBound? bound, List<Chain> chains)
     {
         var (thickness, radius) = (choice.Stock.Thickness, choice.Die!.InsideRadius);
         if (Joint.Between(mount, new(mount.Origin, top), firstUp, thickness, radius, rule) is not { } atOrigin)
@@ -64,11 +79,16 @@ internal static class Layouts
         double near = atOrigin.Point.Dot(atOrigin.Across), pace = -1 / sin;
         var clear = choice.Sheet.BoltMetal.Max(b => b.Centre.Dot(atOrigin.Across) + b.Radius) + choice.Sheet.Straight;
         var byBolts = (clear - near) / pace;
-        var needed = choice.Sheet.StopMetalRadius + choice.Sheet.Straight;
+        var needed = NeededPast(choice.Sheet);
         var seat = atOrigin.Next.ToLocal(choice.Placement.Seat);
 
         // How all that stands still moves in the middle flange's coordinates as the plane moves by a millimetre.
         var drift = pace * Vector3.From((1 - cos) * atOrigin.Across, sin);
+
+        // Along the first bend nothing is known of the seat's distance from its middle.
+        var ahead = stand.XY.Dot(atOrigin.Across);
+        bool MayDo(double free, double past) =>
+            bound?.Allows(angles, free, double.Hypot(ahead - (clear - choice.Sheet.Straight + free), stand.Z), past) != false;
 
         // The first joint just clear of the bolts is the same whichever way the second turns: it is made when first asked for.
         Joint? clearOfBolts = null;
@@ -85,7 +105,7 @@ internal static class Layouts
                 // The stop's distance past the second bend moves evenly with the middle plane too.
                 var past = second.Past(seat);
                 var growth = second.Past(seat + drift, drift) - past;
-                if (past + byBolts * growth >= needed - 1e-9)
+                if (past + byBolts * growth >= needed - 1e-9 && MayDo(choice.Sheet.Straight, past + byBolts * growth))
                 {
                     Add(clearOfBolts ??= atOrigin.MovedOut(mount, byBolts), seatOnTop, bottom, secondUp);
                 }
@@ -93,7 +113,8 @@ internal static class Layouts
                 if (Math.Abs(growth) > 1e-9)
                 {
                     var byStop = (needed - past) / growth;
-                    if (near + byStop * pace > clear + 1e-6)
+                    var free = near + byStop * pace - clear + choice.Sheet.Straight;
+                    if (free > choice.Sheet.Straight + 1e-6 && MayDo(free, needed))
                     {
                         Add(atOrigin.MovedOut(mount, byStop), seatOnTop, bottom, secondUp);
                     }
