@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using BracketGen.Geometry;
+using MathNet.Numerics.RootFinding;
 
 namespace BracketGen.Mechanism;
 
@@ -71,6 +73,14 @@ public sealed record LoadedTravel
     /// <summary>Opening at a pull (mm), from 0 to the full rotation: the first at which <see cref="PullAt"/> asks for as much.</summary>
     public Angle OpeningAt(double pull) => First(pull);
 
+    /// <summary>The openings at many pulls (mm), each as <see cref="OpeningAt"/> gives it.</summary>
+    public ImmutableArray<Angle> OpeningsAt(IEnumerable<double> pulls)
+    {
+        var known = new double?[Steps + 1];
+        double PullAtStep(int i) => known[i] ??= PullAt(StepAt(i));
+        return [.. pulls.Select(pull => First(pull, PullAtStep))];
+    }
+
     /// <summary>The travel under load for a stop at <paramref name="seat"/> (mm, in the groove's plane).</summary>
     /// <exception cref="ArgumentException">The wire pulls past the shaft somewhere: no tension can open the valve there.</exception>
     public static LoadedTravel Solve(
@@ -99,32 +109,25 @@ public sealed record LoadedTravel
 
     private double TensionAt(TautWire wire) => Springs.TorqueAt(wire.Opening.Radians / Travel.Rotation.Radians) / wire.Arm;
 
-    private Angle First(double pull)
+    private Angle First(double pull) => First(pull, i => PullAt(StepAt(i)));
+
+    // The pull may fall again where the arm grows faster than the opening asks, so the first step past it is looked for.
+    private const int Steps = 24;
+
+    private Angle First(double pull, Func<int, double> pullAtStep)
     {
-        // The pull may fall again where the arm grows faster than the opening asks, so the first step past it is looked for.
-        const int Steps = 24;
-        if (PullAt(Angle.Zero) >= pull)
+        for (var i = 0; i <= Steps; i++)
         {
-            return Angle.Zero;
-        }
-
-        for (var i = 1; i <= Steps; i++)
-        {
-            if (PullAt((double)i / Steps * Travel.Rotation) < pull)
+            if (pullAtStep(i) >= pull)
             {
-                continue;
+                return i == 0
+                    ? Angle.Zero
+                    : Brent.FindRoot(x => PullAt(x * Travel.Rotation) - pull, (i - 1.0) / Steps, (double)i / Steps, 1e-13) * Travel.Rotation;
             }
-
-            var (low, high) = ((i - 1.0) / Steps, (double)i / Steps);
-            while (high - low > 1e-13)
-            {
-                var middle = (low + high) / 2;
-                (low, high) = PullAt(middle * Travel.Rotation) < pull ? (middle, high) : (low, middle);
-            }
-
-            return high * Travel.Rotation;
         }
 
         return Travel.Rotation;
     }
+
+    private Angle StepAt(int i) => (double)i / Steps * Travel.Rotation;
 }

@@ -31,19 +31,15 @@ public sealed record Progression(ImmutableArray<ProgressionPoint> Points, double
     public static Progression Of(LoadedTravel travel, PedalLever lever, ButterflyValve valve, int steps = 100)
     {
         double closed = valve.AreaFraction(Angle.Zero), open = valve.AreaFraction(travel.Travel.Rotation);
-        Angle Opening(double pedal) => travel.OpeningAt(lever.PullAt(pedal * lever.FullStroke));
-        double Area(double pedal) => valve.AreaFraction(Opening(pedal));
+        double PullAt(double pedal) => lever.PullAt(pedal * lever.FullStroke);
         var first = lever.PadAt(travel.PullAt(Angle.Zero)) / lever.FullStroke;
+        var pedals = Enumerable.Range(0, steps + 1).Select(i => (double)i / steps).ToList();
+        var openings = travel.OpeningsAt([.. pedals.Select(PullAt), PullAt(first + 0.1)]);
         return new(
-            [.. Enumerable.Range(0, steps + 1).Select(i =>
-            {
-                var pedal = (double)i / steps;
-                var opening = Opening(pedal);
-                return new ProgressionPoint(
-                    pedal, opening.Radians / travel.Travel.Rotation.Radians, valve.AreaFraction(opening) / open);
-            })],
+            [.. pedals.Zip(openings, (pedal, opening) =>
+                new ProgressionPoint(pedal, opening.Radians / travel.Travel.Rotation.Radians, valve.AreaFraction(opening) / open))],
             first,
-            (Area(first + 0.1) - closed) / (open - closed) / 0.1);
+            (valve.AreaFraction(openings[^1]) - closed) / (open - closed) / 0.1);
     }
 
     /// <inheritdoc/>
