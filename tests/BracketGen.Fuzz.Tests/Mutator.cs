@@ -24,18 +24,27 @@ public static partial class Mutator
     /// <summary>Mutation number <paramref name="number"/> of the stream <paramref name="stream"/>.</summary>
     public static FuzzCase Make(int stream, int number)
     {
-        var random = new Random(unchecked((stream * 1_000_003) + number));
+        var random = RandomOf(stream, number);
         var seed = Corpus.Seeds[random.Next(Corpus.Seeds.Count)];
-        var bytes = seed.Bytes;
+        return seed with { Name = $"{stream}:{number} ({seed.Name})", Bytes = Hurt(seed.Bytes, random) };
+    }
 
+    /// <summary>The same of bytes that are none of the corpus.</summary>
+    public static byte[] Make(byte[] seed, int stream, int number) => Hurt(seed, RandomOf(stream, number));
+
+    private static Random RandomOf(int stream, int number) => new(unchecked((stream * 1_000_003) + number));
+
+    private static byte[] Hurt(byte[] seed, Random random)
+    {
         // Half of the mutations are kind to the format, so that what is read can be put through the rest of the program.
+        var bytes = seed;
         var kind = random.Next(2) == 0;
         for (var hurts = random.Next(1, 5); hurts > 0; hurts--)
         {
             bytes = kind ? Kind(bytes, random) : Hurt(bytes, seed, random);
         }
 
-        return seed with { Name = $"{stream}:{number} ({seed.Name})", Bytes = bytes };
+        return bytes;
     }
 
     private static byte[] Kind(byte[] bytes, Random random) => random.Next(8) switch
@@ -46,7 +55,7 @@ public static partial class Mutator
         _ => Edit(bytes, t => ReplaceNumber(t, random, Scaled)),
     };
 
-    private static byte[] Hurt(byte[] bytes, FuzzCase seed, Random random) => random.Next(16) switch
+    private static byte[] Hurt(byte[] bytes, byte[] seed, Random random) => random.Next(16) switch
     {
         0 => FlipBits(bytes, random),
         1 => Cut(bytes, random),
@@ -61,7 +70,7 @@ public static partial class Mutator
         10 => Insert(bytes, Encoding.UTF8.GetBytes(Deep(random)), random),
         11 => random.Next(8) == 0 ? Insert(bytes, Encoding.UTF8.GetBytes(Huge(random)), random) : Cut(bytes, random),
         12 => Splice(bytes, Corpus.Seeds[random.Next(Corpus.Seeds.Count)].Bytes, random),
-        13 => Splice(bytes, seed.Bytes, random),
+        13 => Splice(bytes, seed, random),
         14 => Edit(bytes, t => Unit(t, random)),
         _ => Edit(bytes, t => InRange(t, random)),
     };

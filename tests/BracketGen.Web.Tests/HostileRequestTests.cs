@@ -1,0 +1,75 @@
+using System.Collections.Concurrent;
+using System.Net;
+using System.Net.Http.Headers;
+using System.Text;
+using System.Text.Json;
+using BracketGen.Fuzz;
+
+namespace BracketGen.Web.Tests;
+
+/// <summary>Requests hurt as the input files are: answered or refused with words, never by an exception, and nothing is left lying in the folder.</summary>
+public class HostileRequestTests
+{
+    private const int Mutations = 400;
+
+    private static readonly HttpStatusCode[] Allowed =
+        [HttpStatusCode.OK, HttpStatusCode.BadRequest, HttpStatusCode.NotFound, HttpStatusCode.Conflict, HttpStatusCode.RequestEntityTooLarge];
+
+    [Fact]
+    public async Task Mutated_requests_are_answered_or_refused_with_words()
+    {
+        await using var served = await Served.Start();
+        var seeds = Seeds(served.Folder);
+        var seen = new ConcurrentDictionary<(string Address, bool IsAnswered), int>();
+        await Parallel.ForEachAsync(Enumerable.Range(0, Mutations), new ParallelOptions { MaxDegreeOfParallelism = 4 }, async (number, cancelled) =>
+        {
+            var (address, json) = seeds[number % seeds.Length];
+            var bytes = Mutator.Make(Encoding.UTF8.GetBytes(json), 5, number);
+            using var content = new ByteArrayContent(bytes);
+            content.Headers.ContentType = new MediaTypeHeaderValue("application/json");
+            using var request = new HttpRequestMessage(HttpMethod.Post, served.Server.Address + address) { Content = content };
+            HttpStatusCode status;
+            string text;
+            try
+            {
+                (status, text) = await served.Send(request).WaitAsync(TimeSpan.FromMinutes(1), cancelled);
+            }
+            catch (HttpRequestException) when (bytes.Length > WorkbenchServer.MostBody)
+            {
+                return; // Refused before all of it was sent.
+            }
+
+            Assert.True(Allowed.Contains(status), $"{address} {number}: {(int)status} {text}");
+            Assert.True(status == HttpStatusCode.OK || text.Trim().Length > 10, $"{address} {number}: {(int)status} without words");
+            Assert.DoesNotContain("mistake of the program", text, StringComparison.Ordinal);
+            seen.AddOrUpdate((address, status == HttpStatusCode.OK), 1, (_, count) => count + 1);
+        });
+
+        // The mutator must neither break everything nor nothing.
+        Assert.All(seeds, seed => Assert.True(seen.ContainsKey((seed.Address, true)) && seen.ContainsKey((seed.Address, false)), $"{seed.Address}: {string.Join(", ", seen)}"));
+        Assert.All(Directory.GetFiles(served.Folder, "*", SearchOption.AllDirectories), file => Assert.EndsWith(".toml", file, StringComparison.Ordinal));
+        Assert.Equal(HttpStatusCode.OK, (await served.Post(seeds[0].Address, seeds[0].Json)).Status);
+    }
+
+    private static (string Address, string Json)[] Seeds(string folder)
+    {
+        const string job = "jobs/plover-alder-58.toml";
+        string[] paths = [job, "throttle-bodies/alder-58.toml", "vehicles/plover.toml", "shops/saltmarsh-fabrication.toml"];
+        var files = paths.ToDictionary(path => path, path => File.ReadAllText(Path.Combine(folder, path)));
+        string Json(object message) => JsonSerializer.Serialize(message);
+        return
+        [
+            ("work", Json(new { job, files, choice = 1, depth = "quick", accepted = new[] { "moving-parts" }, edits = new object[] { new { file = paths[2], key = "pedal.available_pull.value", value = 50 } } })),
+            ("output", Json(new { job, files, name = "flat-pattern.dxf", dxf = "r12", paper = "A3", kerf = true, accepted = Array.Empty<string>() })),
+            ("open", Json(new { path = job, example = false })),
+            ("read", Json(new { path = paths[1], example = true })),
+            ("pack", Json(new { job, files, choice = 1 })),
+            ("unpack", Json(new { text = Packed(job, files) })),
+            ("questions", Json(new { kind = "vehicle", text = files[paths[2]] })),
+            ("save", Json(new { files = new[] { new { path = "vehicles/new.toml", text = files[paths[2]], was = (string?)null } }, replace = true })),
+        ];
+    }
+
+    private static string Packed(string job, Dictionary<string, string> files) =>
+        new Profiles.PackedJob(job, [.. files.Select(f => (f.Key, f.Value))]).Write();
+}
