@@ -129,7 +129,7 @@ public sealed class StrengthStudyTests
         Assert.False(solution.Passes);
         Assert.Contains(solution.Dangers, d => d.Id == "stamped-yield");
 
-        var diagnosis = Diagnosis.Of(solution, StrengthDetail.Usual);
+        var diagnosis = Diagnosis.Of(solution, StrengthDetail.Usual)!;
         Assert.Contains(diagnosis.Obstacles, o => o.Nearest.Id == "stamped-yield");
         var thicker = Assert.Single(diagnosis.Ways, w => w.Input == ChangedInput.Stock);
         var material = thin.Shop.Stock[0].Material;

@@ -98,7 +98,7 @@ public static class Subject
         }
 
         string[] accepted = [.. solution.Dangers.Select(d => d.Id)];
-        var path = solution.Bracket is { } bracket && job.Shop.Kerf > 0 && variant % 4 == 0 ? FlatPatternDxf.PathRound(bracket, job.Shop.Kerf) : null;
+        var path = variant % 4 == 0 ? FlatPatternDxf.PathFor(solution) : null;
         var choices = new FileChoices(variant % 3 == 0 ? DxfVersion.R12 : DxfVersion.R2000, null, path?.Contours is null ? null : path);
         var files = JobFiles.Of(solution, accepted, choices);
         Require(files.Written.Count >= (solution.Bracket is null ? 2 : 8), "files are missing");

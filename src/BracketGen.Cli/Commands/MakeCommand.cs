@@ -104,20 +104,14 @@ internal static class MakeCommand
             return ExitCode.BadInput;
         }
 
-        var path = compensated && solution.Bracket is { } bracket && job.Shop.Kerf > 0 ? FlatPatternDxf.PathRound(bracket, job.Shop.Kerf) : null;
-        if (compensated && solution.Bracket is not null && path?.Contours is null)
+        var path = compensated ? FlatPatternDxf.PathFor(solution) : null;
+        if (compensated && solution.Bracket is not null && KerfText.Refusal(path, job.Units) is { } refusal)
         {
-            Console.Error.WriteLine("bracketgen: --kerf-compensated: " + (path is null
-                ? "the shop's kerf is 0, so there is nothing to compensate."
-                : $"{KerfText.Refusal(path, job.Units)}. Leave the option out: {JobFiles.CutFile} has the finished edge. Or cut by a finer process."));
+            Console.Error.WriteLine($"bracketgen: --kerf-compensated: {refusal} Or leave the option out.");
             return ExitCode.BadInput;
         }
 
-        if (solution.Offers.IsEmpty)
-        {
-            solution = solution with { Diagnosis = Diagnosis.Of(solution, strength) };
-        }
-
+        solution = solution with { Diagnosis = Diagnosis.Of(solution, strength) };
         var folder = Path.Combine(into.ToString(), Path.GetFileNameWithoutExtension(file.Name));
         var files = JobFiles.Of(solution, accepted, choices with { CutPath = path });
         try

@@ -25,11 +25,11 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         return new(ObstaclesOf(job, body), [.. WaysOf(job with { Body = body }).OrderBy(w => Effort(w))]);
     }
 
-    /// <summary>The diagnosis of a solution that offers nothing; where only strength is wanting, of that.</summary>
-    /// <param name="solution">The solution, without offers.</param>
+    /// <summary>The diagnosis of a solution that offers nothing; where only strength is wanting, of that. Null where there is an offer.</summary>
+    /// <param name="solution">The solution.</param>
     /// <param name="detail">How finely it was meshed; null where strength was not looked at.</param>
-    public static Diagnosis Of(Solution solution, StrengthDetail? detail) => detail is null || solution.Weak.IsEmpty
-        ? Of(solution.Job)
+    public static Diagnosis? Of(Solution solution, StrengthDetail? detail) => !solution.Offers.IsEmpty ? null
+        : detail is null || solution.Weak.IsEmpty ? Of(solution.Job)
         : new(Weakness.Obstacles(solution.Weak), [.. Weakness.Ways(solution.Job, solution.Weak, detail)]);
 
     private static ImmutableArray<Obstacle> ObstaclesOf(Job job, ThrottleBody body)

@@ -48,6 +48,11 @@ public static class FlatPatternDxf
     /// <param name="kerf">Width of the cut (mm), positive.</param>
     public static CutPath PathRound(BracketGen.Design.Bracket bracket, double kerf) => CutPath.Of(FromCorner(bracket).Blank, kerf);
 
+    /// <summary>The same with the kerf of the job's shop; null where that is 0, or there is no bracket.</summary>
+    /// <param name="solution">The solution.</param>
+    public static CutPath? PathFor(Solution solution) =>
+        solution.Bracket is { } bracket && solution.Job.Shop.Kerf > 0 ? PathRound(bracket, solution.Job.Shop.Kerf) : null;
+
     private static FlatPattern FromCorner(BracketGen.Design.Bracket bracket) =>
         bracket.Flat.Shift(-bracket.Flat.Blank.Outline.Bounds.Min);
 

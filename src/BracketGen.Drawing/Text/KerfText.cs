@@ -20,11 +20,16 @@ public static class KerfText
         }
     }
 
-    /// <summary>Why no such file can be written.</summary>
-    /// <param name="path">The path that stuck, counted likewise.</param>
+    /// <summary>Why no such file can be written, and what to do; null where it can.</summary>
+    /// <param name="path">The path as <see cref="Dxf.FlatPatternDxf.PathFor"/> gives it.</param>
     /// <param name="units">Unit of length.</param>
-    public static string Refusal(CutPath path, LengthUnit units) =>
-        $"a beam of {Fine(path.Kerf, units)}, the kerf of the shop, does not fit the contour at {Place(path.Stuck ?? default, units)}, counted from the flat pattern's lower left corner";
+    public static string? Refusal(CutPath? path, LengthUnit units) => path switch
+    {
+        null => "the shop's kerf is 0, so there is nothing to compensate.",
+        { Contours: null } => $"a beam of {Fine(path.Kerf, units)}, the kerf of the shop, does not fit the contour at {Place(path.Stuck ?? default, units)}, "
+            + $"counted from the flat pattern's lower left corner. {JobFiles.CutFile} has the finished edge. Or cut by a finer process.",
+        _ => null,
+    };
 
     /// <summary>A length to 1 µm or a ten-thousandth of an inch, with its unit: a kerf is too fine for a drawing's decimals.</summary>
     /// <param name="length">mm.</param>

@@ -36,11 +36,6 @@ public sealed record DeskAnswer(IReadOnlyList<ProfileError> Errors, Solution? So
 
         var strength = depth == Depth.Strength ? StrengthDetail.Usual : null;
         var solution = depth == Depth.Quick && choice == 1 ? QuickDesigner.Solve(job.Value) : Designer.Solve(job.Value, choice, strength);
-        if (depth != Depth.Quick && solution.Offers.IsEmpty)
-        {
-            solution = solution with { Diagnosis = Diagnosis.Of(solution, strength) };
-        }
-
-        return new([], solution, depth);
+        return new([], depth == Depth.Quick ? solution : solution with { Diagnosis = Diagnosis.Of(solution, strength) }, depth);
     }
 }

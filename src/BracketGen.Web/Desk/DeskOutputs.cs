@@ -45,16 +45,10 @@ public sealed class DeskOutputs
         }
 
         var accepted = request.Accepted.Where(a => solution.Dangers.Any(d => d.Id == a)).ToArray();
-        CutPath? path = null;
-        if (request.IsKerfCompensated && solution.Bracket is { } bracket)
+        var path = request.IsKerfCompensated ? FlatPatternDxf.PathFor(solution) : null;
+        if (request.IsKerfCompensated && solution.Bracket is not null && KerfText.Refusal(path, solution.Job.Units) is { } refusal)
         {
-            path = solution.Job.Shop.Kerf > 0 ? FlatPatternDxf.PathRound(bracket, solution.Job.Shop.Kerf) : null;
-            if (path?.Contours is null)
-            {
-                return new(null, [], path is null
-                    ? "The shop's kerf is 0, so there is nothing to compensate."
-                    : $"{KerfText.Refusal(path, solution.Job.Units)}. {JobFiles.CutFile} has the finished edge. Or cut by a finer process.");
-            }
+            return new(null, [], $"No file is compensated for the kerf: {refusal}");
         }
 
         return new(JobFiles.Of(solution, accepted, new(request.Dxf, request.Paper, path)), [], null);
