@@ -422,7 +422,7 @@ public class BlankOutlineTests
     public void Random_outlines_agree_with_NetTopologySuite()
     {
         int drawn = 0, arcs = 0;
-        Layouts(6).Check(150, random =>
+        Layouts(6).Check(50, random =>
         {
             var layout = random.Layout;
             var sharp = layout.Draw(0, random.Straight);
@@ -437,12 +437,12 @@ public class BlankOutlineTests
             drawn++;
             Shape[] strips = [.. random.Laid.Select(b => Hull(b.Corners(random.Straight)))];
             Shape[] flanges = [.. random.Discs.Select((discs, i) => Hull([
-                .. discs.SelectMany(d => Rim(d, 400)),
+                .. discs.SelectMany(d => Rim(d, 180)),
                 .. random.Laid.Where(b => b.From == i).SelectMany(b => b.Corners(random.Straight).Take(2)),
                 .. random.Laid.Where(b => b.To == i).SelectMany(b => b.Corners(random.Straight).Skip(2))]))];
             var expected = CascadedPolygonUnion.Union([.. strips, .. flanges]);
-            Agree(expected, sharp, 1e-3);
-            var fine = new BufferParameters(64) { SimplifyFactor = 1e-5 };
+            Agree(expected, sharp, 2e-3);
+            var fine = new BufferParameters(24) { SimplifyFactor = 1e-4 };
             Agree(expected.Buffer(random.Radius, fine).Buffer(-2 * random.Radius, fine).Buffer(random.Radius, fine), rounded, 5e-3);
 
             // Flanges that no bend joins lie apart, but for how exactly that is found out.
@@ -466,15 +466,15 @@ public class BlankOutlineTests
 
             arcs += rounded.Segments.Length - sharp.Segments.Length;
         });
-        Assert.InRange(drawn, 40, 140);
-        Assert.InRange(arcs, 100, 2000);
+        Assert.InRange(drawn, 15, 45);
+        Assert.InRange(arcs, 50, 500);
     }
 
     private static Shape Hull(Vector2[] points) => new ConvexHull(points.Select(Of), GeometryFactory.Default).GetConvexHull();
 
     private static void Agree(Shape expected, Contour found, double within)
     {
-        var points = found.Flatten(1e-4).Select(Of).ToList();
+        var points = found.Flatten(1e-3).Select(Of).ToList();
         Polygon polygon = new(new([.. points, points[0].Copy()]));
         Assert.True(polygon.IsValid, "The outline crosses itself.");
         Assert.True(found.SignedArea > 0, "The outline runs clockwise.");
