@@ -253,6 +253,18 @@ public class BlankOutlineTests
         Assert.Equal(apart, layout.With(flange, Points(new Vector2(x, 10))).KeepApart());
     }
 
+    // The same between bends: bend 1 on x = 8, its near side 2 mm before it on x = 6; or the last bend faces back, its far side 6 mm behind it.
+    [Theory]
+    [InlineData(1e-9, true)]
+    [InlineData(2e-9, false)]
+    public void Round_off_reaches_over_no_line_of_another_bend(double over, bool apart)
+    {
+        var first = Across(0, 1, new(0, 20), new(0, 0));
+        Assert.Equal(apart, new Layout([first, Across(1, 2, new(8 - over, 20), new(8 - over, 0))], [[], [], []]).KeepApart());
+        Bend up = Across(1, 2, new(30, 40), new(50, 40)), back = Across(2, 3, new(12 - over, 60), new(12 - over, 80));
+        Assert.Equal(apart, new Layout([first, up, back], [[], [], [], []]).KeepApart());
+    }
+
     // The press brake's tools are as wide as the bend's whole line. A bend on flange 1 leads up to a flange 2 that lies beside bend 0, past
     // its end: there it must stay behind x = 16 all the same (by hand).
     [Theory]
@@ -317,6 +329,25 @@ public class BlankOutlineTests
         Layout layout = new(
             [Across(0, 1, new(10, 5), new(10, -5)), Across(0, 2, new(-5, 10), new(5, 10))],
             [[], Points(new(26, -5), new(23, 29)), Points(point)]);
+        foreach (var turn in Turns)
+        {
+            Assert.True(layout.Turned(turn).KeepApart());
+            Assert.Equal(apart, layout.Turned(turn).Draw(1) is not null);
+        }
+    }
+
+    // By hand: bend 1 leads off flange 1 along (4, 3)/5, the left side of its strip from (25.6, 15.2) to (28.8, 17.6); the flange from the
+    // top comes with a point across from the middle of that side, 4 mm from the flanges before and behind.
+    [Theory]
+    [InlineData(2.001, true)]
+    [InlineData(1.999, false)]
+    [InlineData(1, false)]
+    public void A_flange_that_comes_nearer_to_a_bend_of_others_leaves_no_outline(double gap, bool apart)
+    {
+        Vector2 point = new(27.2 - 0.6 * gap, 16.4 + 0.8 * gap);
+        Layout layout = new(
+            [Across(0, 1, new(10, 5), new(10, -5)), Across(1, 2, new(25.6, 15.2), new(31.6, 7.2)), Across(0, 3, new(-5, 10), new(5, 10))],
+            [[], [], Points(new(38.4, 24.8), new(44.4, 16.8)), Points(point)]);
         foreach (var turn in Turns)
         {
             Assert.True(layout.Turned(turn).KeepApart());
