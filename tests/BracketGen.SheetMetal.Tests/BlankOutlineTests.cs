@@ -279,7 +279,9 @@ public class BlankOutlineTests
         Assert.NotNull(layout.Draw(1));
         foreach (var turn in Turns)
         {
-            Assert.Equal(apart, layout.With(2, new Disc(new(x, 60), radius)).Turned(turn).KeepApart());
+            var more = layout.With(2, new Disc(new(x, 60), radius)).Turned(turn);
+            Assert.Equal(apart, more.KeepApart());
+            Assert.Equal(apart, more.Draw(1) is not null);
         }
     }
 
