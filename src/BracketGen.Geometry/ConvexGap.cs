@@ -30,7 +30,9 @@ public static class ConvexGap
             }
 
             var left = along.Unit.Left;
-            var outwards = (middle - sides[i]).Dot(left) > 0 ? -left : left;
+
+            // Two points, or all on one line, have their middle on every side: there each side is out, once on the way there and once back.
+            var outwards = (middle - sides[i]).Dot(left) > Tolerance.Point ? -left : left;
             var fits = true;
             for (var j = 0; j < others.Length && fits; j++)
             {

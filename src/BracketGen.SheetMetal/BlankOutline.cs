@@ -241,6 +241,14 @@ public static class BlankOutline
             }
         }
 
+        // The way round may have begun on a straight edge.
+        if (joined.Count > 2 && joined[0] is LineSegment first && joined[^1] is LineSegment last
+            && Math.Abs(last.EndTangent.Cross(first.StartTangent)) < Tolerance.Direction)
+        {
+            joined[0] = new LineSegment(last.Start, first.End);
+            joined.RemoveAt(joined.Count - 1);
+        }
+
         return new(joined);
     }
 }

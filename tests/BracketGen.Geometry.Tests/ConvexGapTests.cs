@@ -28,6 +28,20 @@ public class ConvexGapTests
     public void A_corner_that_points_at_a_side() =>
         Assert.True(ConvexGap.IsAtLeast(1.999, [new(12, 5), new(20, 0), new(20, 10)], Square));
 
+    // Two points, 10 apart, by hand: one lies at (30.4, 18.8), and the triangle's farthest corner is 4.0 mm from their line, whichever way all of it lies.
+    [Fact]
+    public void Two_points_have_two_sides()
+    {
+        for (var degrees = 0; degrees < 360; degrees += 15)
+        {
+            Vector2[] Turned(params Vector2[] points) => [.. points.Select(p => p.Rotate(Angle.FromDegrees(degrees)))];
+            var two = Turned(new(30.4, 18.8), new(36.4, 10.8));
+            var triangle = Turned(new(-5, 16), new(5, 16), new(25.9994, 18.0008));
+            Assert.True(ConvexGap.IsAtLeast(3.9, two, triangle), $"turned by {degrees}°");
+            Assert.False(ConvexGap.IsAtLeast(4.1, two, triangle), $"turned by {degrees}°");
+        }
+    }
+
     // Apart by the strip means apart point by point; and parted by much more than their size they always have one.
     [Fact]
     public void Random_discs_as_polygons() => Gen.Select(RandomShapes.Point, RandomShapes.Point, Gen.Double[1, 20], Gen.Double[1, 20], Gen.Double[0, 10])
