@@ -73,6 +73,21 @@ public class TravelUncertaintyTests
         Assert.Equal(20, With(turns).WrapWideOpen.Nominal * 180 / Math.PI, 1e-9);
     }
 
+    /// <summary>
+    /// A short groove (100°) whose pocket has gone 110° past the leaving point: the wire is off the groove, as <see cref="Travel"/> has it,
+    /// and not 250° round it.
+    /// </summary>
+    [Fact]
+    public void A_wire_far_off_a_short_groove_is_not_taken_for_one_nearly_round_it()
+    {
+        var quadrant = Cases.Quadrant(new CircularGroove(Radius), 15, 240) with { GrooveExtent = Angle.FromDegrees(100).Radians };
+        var sure = Of(Exact with { Quadrant = quadrant });
+        var travel = Travel.Solve(quadrant, Exact.Seat, 2, 48);
+        Assert.Equal(-125, sure.WrapWideOpen.Nominal * 180 / Math.PI, 1e-9);
+        Assert.Equal(180 - travel.Closed.Length, sure.FreePlayUntouched.Nominal, 1e-9);
+        Assert.Equal(travel.OverTravel, sure.OverTravel.Nominal, 1e-9);
+    }
+
     [Fact]
     public void A_seat_within_the_groove_is_refused() =>
         Assert.Throws<ArgumentException>(() => Of(Exact with { Seat = new(Radius / 2, 0) }));
