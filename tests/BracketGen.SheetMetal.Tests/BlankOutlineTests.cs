@@ -140,6 +140,8 @@ public class BlankOutlineTests
     {
         Assert.NotNull(One(3, Far));
         Assert.Null(One(3, new Disc(new(60, 40), 5), Point(36, 40))); // metal beside the bend's end: the hull covers its edge
+        Assert.Null(BlankOutline.Draw([Across(30, 0, 1)], [[Mount, Point(28, 40)], [Far]], Straight, 3)); // and on the near side
+        Assert.Null(BlankOutline.Draw([Across(30, 0, 1)], [[Mount, Point(29, 10)], [Far]], Straight, 3)); // metal where the bend begins
         Assert.Null(BlankOutline.Draw([], [[Point(3, 3)]], Straight, 3));
         Assert.Null(BlankOutline.Draw([], [[]], Straight, 3));
         Assert.Equal(Math.PI * 225, BlankOutline.Draw([], [[Mount]], Straight, 3)!.SignedArea, 1e-9);
@@ -180,6 +182,68 @@ public class BlankOutlineTests
     {
         var slanted = Across(0, 1, 2) with { Start = new(top, 20), End = new(bottom, 0) };
         Assert.Equal(apart, BlankOutline.KeepApart([Across(30, 0, 1), slanted], [[Mount], [], [new(new(100, 10), 9)]], Straight));
+    }
+
+    /// <summary>
+    /// Bends off to the side of the first one's ends, on a flange wider than it. A bend along the top or the bottom of that flange with one
+    /// end at 33 reaches past 36 with that end; a slanted one reaches with its near or with its far end only; and one further off has a
+    /// line that runs over one of the first bend's ends, (36, 20) or (36, 0), alone.
+    /// </summary>
+    [Theory]
+    [InlineData(37, 40, 60, 40, true)]
+    [InlineData(33, 40, 60, 40, false)]
+    [InlineData(60, -20, 33, -20, false)]
+    [InlineData(38, 40, 58, 20, true)] // slanted, across to the upper right: near ends 1.41 mm before
+    [InlineData(37, 40, 57, 20, false)]
+    [InlineData(41, 40, 61, 60, true)] // across to the upper left: far ends 4.24 mm back
+    [InlineData(40, 40, 60, 60, false)]
+    [InlineData(50, 23, 70, 23, true)]
+    [InlineData(50, 15, 70, 15, false)]
+    [InlineData(70, -3, 50, -3, true)]
+    [InlineData(70, 5, 50, 5, false)]
+    public void One_end_in_the_way_is_enough(double startX, double startY, double endX, double endY, bool apart)
+    {
+        var next = Across(0, 1, 2) with { Start = new(startX, startY), End = new(endX, endY) };
+        Assert.Equal(apart, BlankOutline.KeepApart([Across(30, 0, 1), next], [[Mount], [], []], Straight));
+    }
+
+    /// <summary>A bend on a slant of 4 in 24: the blank is the same hulls and strip, its corners as smooth as any.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(400)]
+    public void Slanted_bends_are_drawn_alike(double corner)
+    {
+        var bend = Above(0, 0, 1, 0, 0) with { Start = new(-12, 40), End = new(12, 44) };
+        Vector2 near = -Straight * bend.Across, far = (4 + Straight) * bend.Across;
+        Disc top = new(new(0, 75), 16);
+        var outline = BlankOutline.Draw([bend], [[Mount], [top]], Straight, corner)!;
+        var expected = Area(Hull([Mount], bend.Start + near, bend.End + near)) + 8 * bend.Length + Area(Hull([top], bend.Start + far, bend.End + far));
+        if (corner == 0)
+        {
+            Assert.Equal(expected, outline.SignedArea, 2e-2);
+            return;
+        }
+
+        Assert.InRange(outline.SignedArea, expected - 10, expected + 10);
+        Assert.All(outline.Segments.Zip(outline.Segments.Skip(1).Append(outline.Segments[0])), p =>
+            Assert.Equal(0, p.First.EndTangent.Cross(p.Second.StartTangent), 1e-6));
+        foreach (var end in (Vector2[])[bend.Start, bend.End, bend.Start + 4 * bend.Across, bend.End + 4 * bend.Across])
+        {
+            Assert.Equal(0, outline.DistanceTo(end), 1e-9); // no rounding reaches into the bend
+        }
+    }
+
+    /// <summary>
+    /// An edge of the flange that is shorter (1.118 mm) than the straight edge beside the bend: the corner, which turns by atan 0.5, is
+    /// rounded by what that edge has room for, 0.999 · 1.118/tan(β/2) = 4.73 mm.
+    /// </summary>
+    [Fact]
+    public void Short_edges_get_small_roundings()
+    {
+        Disc[] mount = [Point(27, -0.5), Point(0, -2), Point(0, 20)];
+        var outline = BlankOutline.Draw([Across(30, 0, 1)], [mount, [Point(60, 0), Point(60, 20)]], Straight, 400)!;
+        var radius = 0.999 * Math.Sqrt(1.25) / Math.Tan(Math.Atan(0.5) / 2);
+        Assert.Contains(outline.Segments, s => s is ArcSegment arc && Math.Abs(arc.Radius - radius) < 1e-6);
     }
 
     /// <summary>

@@ -60,6 +60,11 @@ public class FlatPatternTests
         Assert.Equal((0, left), both.ZoneOf(new(-12, 5)));
         Assert.Equal((0, null), both.ZoneOf(new(5, 5)));
         Assert.Equal((3, null), both.ZoneOf(new(70, 5)));
+
+        // A bend over the top edge of flange 1: what is as high on flange 2 is not behind it.
+        var above = both with { Bends = [At(30, 0, 1), left, At(60, 1, 3) with { Start = new(40, 12), End = new(60, 12) }] };
+        Assert.Equal((3, null), above.ZoneOf(new(50, 18)));
+        Assert.Equal((2, null), above.ZoneOf(new(-20, 18)));
     }
 
     [Fact]
