@@ -147,6 +147,13 @@ public class BlankOutlineTests
         Assert.Equal(Math.PI * 225, BlankOutline.Draw([], [[Mount]], Straight, 3)!.SignedArea, 1e-9);
     }
 
+    /// <summary>Metal two bends on that comes back before the first bend's line, though far off to its side and over nothing else.</summary>
+    [Theory]
+    [InlineData(60, true)]
+    [InlineData(30, false)]
+    public void What_hangs_on_a_bend_stays_behind_its_line(double x, bool drawn) => Assert.Equal(drawn, BlankOutline.Draw(
+        [Across(30, 0, 1), Above(40, 1, 2, 50, 70)], [[Mount], [], [new(new(x, 60), 8)]], Straight, 0) is not null);
+
     /// <summary>The near side: metal of the flange that stays ends 2 mm before the bend, 30 - 2 = 28; a disc of 15 mm at 13 just does.</summary>
     [Theory]
     [InlineData(13, true)]
@@ -225,6 +232,14 @@ public class BlankOutlineTests
         }
 
         Assert.InRange(outline.SignedArea, expected - 10, expected + 10);
+        var sharp = BlankOutline.Draw([bend], [[Mount], [top]], Straight, 0)!.Segments;
+        foreach (var (before, after) in sharp.Zip(sharp.Skip(1).Append(sharp[0])))
+        {
+            var turn = Math.Abs(Math.Asin(before.EndTangent.Cross(after.StartTangent)));
+            var radius = 0.999 * Straight / Math.Tan(turn / 2);
+            Assert.True(turn < 1e-3 || radius > 400 || outline.Segments.OfType<ArcSegment>().Any(a => Math.Abs(a.Radius - radius) < 1e-6));
+        }
+
         Assert.All(outline.Segments.Zip(outline.Segments.Skip(1).Append(outline.Segments[0])), p =>
             Assert.Equal(0, p.First.EndTangent.Cross(p.Second.StartTangent), 1e-6));
         foreach (var end in (Vector2[])[bend.Start, bend.End, bend.Start + 4 * bend.Across, bend.End + 4 * bend.Across])
