@@ -202,20 +202,16 @@ public sealed class TravelUncertainty
 
     /// <summary>
     /// The constant radius in closed form, while the wire stays on the groove: L = √(D² - R²) + R α, pull R Θ. Null where it lifts off or
-    /// the general solver must decide.
+    /// has more wrap than the groove holds: there the general solver decides, as it does for a seat within the groove, where the
+    /// arc cosine, and with it the wrap, is not a number.
     /// </summary>
     private static (double Length, double Pull, double Wrap)? Round(
         UncertainTravel travel, double radius, double rotation, double pocket, Vector2 seat)
     {
         var distance = seat.Length;
-        if (distance <= radius || travel.Quadrant.GrooveExtent > 1.5 * Math.PI)
-        {
-            return null;
-        }
-
         var wrap = seat.Polar.Radians - Math.Acos(radius / distance) - pocket;
         wrap -= 2 * Math.PI * Math.Floor((wrap + Math.PI / 2) / (2 * Math.PI));
-        return wrap >= rotation
+        return wrap >= rotation && wrap <= travel.Quadrant.GrooveExtent
             ? (Math.Sqrt(distance * distance - radius * radius) + radius * wrap, radius * rotation, wrap - rotation)
             : null;
     }

@@ -203,4 +203,75 @@ public class ForceTests
         var worse = Friction.Worst();
         Assert.True(worse.Ratio > Friction.Ratio);
     }
+
+    /// <summary>
+    /// Drag by hand, 2 N beside μβ = 0.314 (ratio 1.3691): opening against 20 N takes 29.38 N, closing with 20 N leaves (20 - 2)/1.3691 =
+    /// 13.147 N, and drawing back against those takes the 20 N again. A pedal that weighs 3 N on the pad takes as much off the foot's force.
+    /// </summary>
+    [Fact]
+    public void Drag_and_the_pedals_weight_have_their_sign()
+    {
+        var dragging = Friction with { Drag = 2 };
+        Assert.Equal(20 * 1.36911 + 2, dragging.Opening(20), 1e-3);
+        Assert.Equal(13.147, dragging.Closing(20), 1e-3);
+        Assert.Equal(20, dragging.ToDrawBack(dragging.Closing(20)), 1e-12);
+        Assert.Equal(0, dragging.Closing(1.5));
+        FootForce bare = FootForce.Loop(Solve(), Pedal)[0], weighed = FootForce.Loop(Solve(), Pedal with { PadLoad = 3 })[0];
+        Assert.Equal(bare.Pressing - 3, weighed.Pressing, 1e-12);
+        Assert.Equal(bare.Releasing - 3, weighed.Releasing, 1e-12);
+    }
+
+    /// <summary>The mean of e^{xs} over s from 0 to 1 by Simpson's rule, whose error here is below 1e-17: little friction and least.</summary>
+    [Theory]
+    [InlineData(1e-3)]
+    [InlineData(8e-6)]
+    [InlineData(1e-9)]
+    public void The_mean_along_a_nearly_straight_outer(double x) => Assert.Equal(
+        (1 + 4 * Math.Exp(x / 2) + Math.Exp(x)) / 6, new CableFriction(x, new(1)).MeanRatio, 2e-11);
+
+    /// <summary>Just wide open with nothing that gives way: the tension is the springs', 600 N·mm on 31.5 mm.</summary>
+    [Fact]
+    public void Without_over_travel_the_floor_holds_what_the_springs_ask()
+    {
+        var pull = Solve().Travel.PullToWideOpen;
+        var travel = LoadedTravel.Solve(Cases.Alder, Seat, 0, pull, Springs, Friction, CableCompliance.Rigid);
+        Assert.Equal(0, travel.OverTravel);
+        Assert.Equal(600 / 31.5, travel.TensionOnFloor, 1e-9);
+    }
+
+    /// <summary>
+    /// A soft cable on a groove whose arm grows fast: the pull rises, falls and rises again, and the valve is where it is asked for
+    /// the first time. Beside it every hundredth of a degree tried in turn; the peak lies between two of the steps that are looked at, so
+    /// pulls that touch only its tip are left out.
+    /// </summary>
+    [Fact]
+    public void The_opening_is_the_first_that_asks_for_as_much()
+    {
+        var quadrant = Cases.Alder with { Groove = new EccentricGroove(31.5, 25, Angle.FromDegrees(-60)) };
+        var seat = StopPlacement.At(quadrant, 180, 2, Angle.FromDegrees(130))!.Seat.XY;
+        CableCompliance cable = new() { WireLength = 900, WireDiameter = 1.5, Bracket = 1 };
+        var travel = LoadedTravel.Solve(quadrant, seat, 2, 90, new(300, 300, 1), CableFriction.None, cable);
+        var tried = Enumerable.Range(0, 8201).Select(i => travel.PullAt(Angle.FromDegrees(i / 100.0))).ToArray();
+        var peak = tried.Take(4000).Max();
+        double[] pulls = [.. Enumerable.Range(0, 60)
+            .Select(i => tried.Min() - 1 + (tried.Max() - tried.Min() + 2) * i / 59)
+            .Where(pull => pull < peak - 0.1 || pull > peak)];
+        var openings = travel.OpeningsAt(pulls);
+        for (var i = 0; i < pulls.Length; i++)
+        {
+            var first = Array.FindIndex(tried, t => t >= pulls[i]);
+            Assert.Equal(first < 0 ? 82 : first / 100.0, openings[i].Degrees, 0.0101);
+            Assert.Equal(openings[i], travel.OpeningAt(pulls[i]));
+        }
+
+        Assert.Contains(tried.Zip(tried.Skip(1)), t => t.Second < t.First); // otherwise this checks little
+    }
+
+    [Fact]
+    public void Without_springs_none_can_fail()
+    {
+        var none = new ReturnSprings(300, 600, 0).OneFailed();
+        Assert.Equal((0.0, 0.0, 0), (none.TorqueAt(0), none.TorqueAt(1), none.Count));
+        Assert.Equal(200, new ReturnSprings(300, 600, 3).OneFailed().TorqueAt(0), 1e-12); // two of three
+    }
 }

@@ -87,10 +87,21 @@ public class PedalLeverTests
     [Theory]
     [InlineData(new double[] { 0, 0 }, "at least two rows")]
     [InlineData(new double[] { 0, 1, 10, 5 }, "row 1: it must begin with the released pedal")]
+    [InlineData(new double[] { 0, 0, 10, 5, 10, 8 }, "row 3 (pad 10 mm, pull 8 mm): both must be more than in row 2 (10 mm, 5 mm)")]
     [InlineData(new double[] { 0, 0, 10, 5, 20, 5 }, "row 3 (pad 20 mm, pull 5 mm): both must be more than in row 2 (10 mm, 5 mm)")]
     public void A_bad_table_is_refused_by_row(double[] rows, string message)
     {
         var error = Assert.Throws<ArgumentException>(() => new TabulatedLever(rows.Chunk(2).Select(r => new PedalPoint(r[0], r[1]))));
         Assert.Contains(message, error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Tables_are_equal_where_their_points_are()
+    {
+        TabulatedLever one = new([new(0, 0), new(20, 8)]);
+        Assert.Equal(one, new TabulatedLever([new(0, 0), new(20, 8)]));
+        Assert.Equal(one.GetHashCode(), new TabulatedLever([new(0, 0), new(20, 8)]).GetHashCode());
+        Assert.NotEqual(one, new TabulatedLever([new(0, 0), new(20, 9)]));
+        Assert.False(one.Equals(null));
     }
 }

@@ -75,6 +75,22 @@ public class UncertaintyTests
         }
     }
 
+    /// <summary>
+    /// The values that M. J. Wichura prints to check AS 241 with (1988, from memory), and far tails by Math.NET Numerics' own Φ, which
+    /// is exact there relative to itself.
+    /// </summary>
+    [Fact]
+    public void The_normal_quantile_is_right_far_out()
+    {
+        Assert.Equal(-0.6744897501960817, NormalQuantile.At(0.25), 1e-15);
+        Assert.Equal(-3.090232306167814, NormalQuantile.At(0.001), 1e-14);
+        Assert.Equal(-9.262340089798408, NormalQuantile.At(1e-20), 1e-14);
+        foreach (var p in new[] { 1e-11, 1e-12, 1e-15, 1e-30, 1e-100, 1e-300 })
+        {
+            Assert.Equal(1, Normal.CDF(0, 1, NormalQuantile.At(p)) / p, 1e-10);
+        }
+    }
+
     private static readonly UncertainQuantity[] Gaussian =
     [
         new("a", new(3, 2), Spread.Normal, true), new("b", new(-1, 1), Spread.Normal, true), new("c", new(5, 0.5), Spread.Normal, false),

@@ -138,4 +138,27 @@ public class ValveTests
         Assert.Equal((2 + travel.LostAtFirstMove) / 48, progression.PedalAtFirstMove, 1e-12);
         Assert.All(progression.Points.Zip(progression.Points.Skip(1)), p => Assert.True(p.Second.Area >= p.First.Area - 1e-12));
     }
+
+    /// <summary>Equal steps of pedal from released to floor, as many as are asked for.</summary>
+    [Fact]
+    public void The_pedal_goes_down_in_equal_steps()
+    {
+        var progression = Progression.Of(
+            Travel(new CircularGroove(31.5), CableCompliance.Rigid), new ConstantLever(2.5, 120), new(58, 8, Angle.FromDegrees(6)), steps: 4);
+        Assert.Equal([0, 0.25, 0.5, 0.75, 1], progression.Points.Select(p => p.Pedal));
+        Assert.Equal(0, progression.Points[0].Area, 1e-15);
+        Assert.Equal(1, progression.Points[^1].Area);
+    }
+
+    [Fact]
+    public void Progressions_are_equal_where_all_of_them_is()
+    {
+        Progression one = new([new(0, 0, 0), new(1, 1, 1)], 0.05, 1.5);
+        Assert.Equal(one, new([new(0, 0, 0), new(1, 1, 1)], 0.05, 1.5));
+        Assert.Equal(one.GetHashCode(), new Progression([new(0, 0, 0), new(1, 1, 1)], 0.05, 1.5).GetHashCode());
+        Assert.False(one.Equals(null));
+        Assert.NotEqual(one, one with { PedalAtFirstMove = 0.06 });
+        Assert.NotEqual(one, one with { Suddenness = 1.6 });
+        Assert.NotEqual(one, one with { Points = [new(0, 0, 0), new(1, 1, 0.9)] });
+    }
 }

@@ -61,4 +61,21 @@ public class BendRuleTests
         var handbook = new MachinerysHandbookRule(BendGroup.SoftSteelOrAluminium).Allowance(Angle.Right, 3, 3);
         Assert.InRange(Math.Abs(din - handbook), 0, 0.15 * 3);
     }
+
+    // From 5 on the factor stays 1; the formula alone would give 0.9995 just there and stays below 1 up to r/s = 5.01.
+    [Fact]
+    public void Din_6935_is_one_beyond_five()
+    {
+        Assert.Equal(0.65 + 0.5 * Math.Log10(5), Din6935Rule.CorrectionFactor(10, 2), 1e-12);
+        Assert.Equal(1, Din6935Rule.CorrectionFactor(10.001, 2));
+        Assert.Equal(0, Din6935Rule.CorrectionFactor(0.05, 2));
+    }
+
+    [Fact]
+    public void Rules_say_where_they_come_from()
+    {
+        Assert.Equal("DIN 6935", new Din6935Rule().Name);
+        Assert.Equal("test bend, Saltmarsh Fabrication", new TestBendRule(0.4, "Saltmarsh Fabrication").Name);
+        Assert.Equal("Machinery's Handbook, L = 0.64 T + 1.57 R at 90°", new MachinerysHandbookRule(BendGroup.SoftSteelOrAluminium).Name);
+    }
 }

@@ -100,4 +100,22 @@ public class FastenerTests
         Assert.True(screw.IsLimitedByBoss);
         Assert.Equal(7000, screw.Torque);
     }
+
+    [Fact]
+    public void An_M8_in_three_millimetres_by_hand()
+    {
+        // 3 + 1.6 + 12 = 16.6, next 20, engagement 15.4; 1 mm of tip (0.8 x 1.25) does not bear; thread wanted 15.4 + 0.5 + 2.5.
+        var thread = MetricThread.Find("M8")!;
+        var screw = BossScrew.For(thread, 3);
+        Assert.Equal((20.0, 15.4, 18.4), (screw.Length, Math.Round(screw.Engagement, 12), Math.Round(screw.ThreadNeeded, 12)));
+        Assert.Equal(110 * ScrewThread.Of(thread).StrippingArea(14.4), screw.StrippingLoad, 1e-6);
+    }
+
+    /// <summary>M4 in 1.2 mm: with its washer of 0.8 mm an 8 mm screw goes in by just one and a half diameters, and that is enough.</summary>
+    [Fact]
+    public void Just_enough_engagement_is_enough() => Assert.Equal(8, BossScrew.For(MetricThread.Find("M4")!, 1.2).Length);
+
+    [Fact]
+    public void Sheet_too_thick_for_every_screw_is_refused() =>
+        Assert.Throws<InvalidOperationException>(() => BossScrew.For(MetricThread.Find("M12")!, 50));
 }

@@ -13,4 +13,12 @@ public class PressBrakeTests
     [Fact]
     public void A_sharper_bend_needs_more() => Assert.True(
         new PressBrakeDie(16, 2.5).ShortestFlange(Angle.FromDegrees(120)) > new PressBrakeDie(16, 2.5).ShortestFlange(Angle.Right));
+
+    // Common practice, no source: dies of 6 to 12 thicknesses.
+    [Theory]
+    [InlineData(18, true)]
+    [InlineData(36, true)]
+    [InlineData(17.9, false)]
+    [InlineData(36.1, false)]
+    public void Dies_suit_from_six_to_twelve_thicknesses(double opening, bool suits) => Assert.Equal(suits, new PressBrakeDie(opening, 2.5).Suits(3));
 }

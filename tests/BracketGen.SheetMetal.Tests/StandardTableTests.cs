@@ -43,6 +43,10 @@ public class StandardTableTests
     [InlineData(120, 0.3)]
     [InlineData(120.5, 0.5)]
     [InlineData(400, 0.5)]
+    [InlineData(400.5, 0.8)]
+    [InlineData(1000, 0.8)]
+    [InlineData(1000.5, 1.2)]
+    [InlineData(2000, 1.2)]
     public void Iso_2768_linear(double size, double deviation) => Assert.Equal(deviation, GeneralTolerance.Linear(size));
 
     [Theory]
@@ -50,11 +54,19 @@ public class StandardTableTests
     [InlineData(50, 30)]
     [InlineData(120, 20)]
     [InlineData(400, 10)]
+    [InlineData(401, 5)]
     public void Iso_2768_angular(double leg, double minutes) => Assert.Equal(minutes / 60, GeneralTolerance.Angular(leg).Degrees, 1e-12);
 
-    [Fact]
-    public void Iso_2768_does_not_guess_outside_its_table() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => GeneralTolerance.Linear(0.4));
+    [Theory]
+    [InlineData(0.4)]
+    [InlineData(2000.1)]
+    [InlineData(-10)]
+    [InlineData(double.NaN)]
+    public void Iso_2768_does_not_guess_outside_its_table(double size)
+    {
+        var error = Assert.Throws<ArgumentOutOfRangeException>(() => GeneralTolerance.Linear(size));
+        Assert.Contains("ISO 2768-1 covers 0.5 to 2000 mm", error.Message, StringComparison.Ordinal);
+    }
 
     // ISO 9013:2017, tolerance class 1, thickness over 1 to 3.15 and over 3.15 to 6.3.
     [Theory]
@@ -76,9 +88,49 @@ public class StandardTableTests
     {
         Assert.Null(CutTolerance.Linear(2, 30, 5));
         Assert.Null(CutTolerance.Linear(1, 30, 10));
+        Assert.Null(CutTolerance.Linear(1, 1000.1, 2));
+    }
+
+    /// <summary>The last size of each range and the last thickness of each table belong to it: «over ... up to» in ISO 9013's headings.</summary>
+    [Fact]
+    public void Iso_9013_ranges_hold_their_upper_limits()
+    {
+        Assert.Equal(0.10, CutTolerance.Linear(1, 3, 2));
+        Assert.Equal(0.35, CutTolerance.Linear(1, 1000, 3.15));
+        Assert.Equal(0.40, CutTolerance.Linear(1, 1000, 6.3));
+        Assert.Equal(0.8, CutTolerance.Linear(2, 1000, 3.15));
+    }
+
+    /// <summary>Names are found however they are typed; a body that is no thread of the table gets a hole a tenth larger than itself.</summary>
+    [Fact]
+    public void Threads_and_holes_that_are_in_no_table()
+    {
+        Assert.Equal(MetricThread.All[2], MetricThread.Find(" m6 "));
+        Assert.Null(MetricThread.Find("M7"));
+        Assert.All(MetricThread.All, t => Assert.Equal(t.ClearanceMedium, MetricThread.ClearanceFor(t.Diameter)));
+        Assert.Equal(7.7, MetricThread.ClearanceFor(7), 1e-12);
+        Assert.Equal(15, MetricThread.Find("M6")!.SocketDiameter, 1e-12); // 1.4 x 10 + 1
     }
 
     // EN 1993-1-8, table 3.3: least end and edge distance 1.2 d0.
     [Fact]
     public void En_1993_edge_distance() => Assert.Equal(7.92, HoleDistances.CentreToEdge(6.6), 1e-12);
+
+    // Common practice, no source: two thicknesses between hole and bend.
+    [Fact]
+    public void Holes_keep_two_thicknesses_from_a_bend() => Assert.Equal(6, HoleDistances.EdgeToBend(3));
+
+    // Common practice, no source: the smallest hole is one thickness, one and a half with plasma, and a millimetre at least; plasma is
+    // asked for class 2 of ISO 9013, the others for class 1.
+    [Theory]
+    [InlineData(CuttingProcess.Laser, 3, 3, 1)]
+    [InlineData(CuttingProcess.WaterJet, 3, 3, 1)]
+    [InlineData(CuttingProcess.Plasma, 3, 4.5, 2)]
+    [InlineData(CuttingProcess.Laser, 0.8, 1, 1)]
+    [InlineData(CuttingProcess.Plasma, 0.5, 1, 2)]
+    public void Cutting_has_its_limits(CuttingProcess process, double thickness, double hole, int quality)
+    {
+        Assert.Equal(hole, CuttingLimits.SmallestHole(process, thickness));
+        Assert.Equal(quality, CuttingLimits.ToleranceClass(process));
+    }
 }

@@ -9,13 +9,13 @@ public static class GeneralTolerance
     /// <exception cref="ArgumentOutOfRangeException">The dimension is below 0.5 mm or above 2000 mm: the table does not cover it.</exception>
     public static double Linear(double dimension) => dimension switch
     {
-        >= 0.5 and <= 6 => 0.1,
-        > 6 and <= 30 => 0.2,
-        > 30 and <= 120 => 0.3,
-        > 120 and <= 400 => 0.5,
-        > 400 and <= 1000 => 0.8,
-        > 1000 and <= 2000 => 1.2,
-        _ => throw new ArgumentOutOfRangeException(nameof(dimension), dimension, "ISO 2768-1 covers 0.5 to 2000 mm."),
+        < 0.5 or > 2000 or double.NaN => throw new ArgumentOutOfRangeException(nameof(dimension), dimension, "ISO 2768-1 covers 0.5 to 2000 mm."),
+        <= 6 => 0.1,
+        <= 30 => 0.2,
+        <= 120 => 0.3,
+        <= 400 => 0.5,
+        <= 1000 => 0.8,
+        _ => 1.2,
     };
 
     /// <summary>Permissible deviation of an angle, by the length (mm) of its shorter side.</summary>
