@@ -170,7 +170,8 @@ public static class FittedVerdict
             : new("dead-band", FindingWeight.Good, Text($"{volts:0.00} V closed: the controller learns it as its zero."));
     }
 
-    private static double Wanted(FittedExpectation expected) => expected.Travel.Travel.FreePlay;
+    // A job may have been changed since: advice never leads to less than lets the valve close.
+    private static double Wanted(FittedExpectation expected) => Math.Max(expected.Travel.Travel.FreePlay, expected.LeastFreePlay);
 
     /// <summary>Wire at the quadrant (mm) between the closed stop and an opening.</summary>
     private static double PullOf(FittedExpectation expected, Angle opening) =>

@@ -54,6 +54,14 @@ public class FittedLimitTests
     public void Pad_travel_is_measured_to_five_millimetres(double travel, FindingWeight weight) =>
         Assert.Equal(weight, Of("pad-travel", new() { PadTravel = travel }).Weight);
 
+    /// <summary>Where at least 3 mm is needed by now though 2 mm was wanted, 2 mm is too little, and the way out is to 3 mm.</summary>
+    [Fact]
+    public void Advice_on_free_play_never_leads_to_less_than_is_needed()
+    {
+        var finding = Of("free-play", new() { FreePlay = 2 }, Expected with { LeastFreePlay = 3 });
+        Assert.Equal((FindingWeight.Safety, (double?)-1), (finding.Weight, finding.AdjusterShift));
+    }
+
     /// <summary>2 mm wanted, at least 1 mm: half as much more or less is let be.</summary>
     [Theory]
     [InlineData(0.99, FindingWeight.Safety)]
