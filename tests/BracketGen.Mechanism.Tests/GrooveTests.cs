@@ -70,6 +70,22 @@ public class GrooveTests
             }
         });
 
+    /// <summary>Neighbouring curves share normals and centres of curvature: all radii grow alike. Nothing beside is the groove itself.</summary>
+    [Fact]
+    public void Growing_adds_to_every_radius_of_curvature() =>
+        Gen.Select(Cases.Grooves, Gen.Double[-3, 3], Gen.Double[0.1, 4]).Check(100, t =>
+        {
+            var (groove, normal, by) = (t.Item1, new Angle(t.Item2), t.Item3);
+            var grown = groove.Grown(by);
+            Assert.Equal(groove.RadiusOfCurvature(normal) + by, grown.RadiusOfCurvature(normal), 1e-9);
+            Assert.Equal((grown.Support(normal), grown.Slope(normal), grown.RadiusOfCurvature(normal)), grown.Local(normal));
+            Assert.Equal(groove, groove.Grown(0));
+            if (groove is WavyGroove)
+            {
+                Assert.Same(groove, groove.Grown(0));
+            }
+        });
+
     private static double TurnOf(Groove groove) => groove.ArcBetween(Angle.Zero, 2 * Angle.Straight);
 
     /// <summary>Closed form of the eccentric circle: its points lie at ρ from its centre, with the centre's normal.</summary>
@@ -174,6 +190,7 @@ public class GrooveTests
     public void Impossible_circles_are_refused()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => new CircularGroove(0));
+        Assert.Throws<ArgumentOutOfRangeException>("radius.Value", () => new EccentricGroove(0, 0, Angle.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => new EccentricGroove(20, 20, Angle.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => new EccentricGroove(20, -1, Angle.Zero));
     }
