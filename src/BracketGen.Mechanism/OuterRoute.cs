@@ -250,12 +250,9 @@ public sealed record OuterRoute
             return gap - gap.Dot(u) * u;
         }
 
-        // Change of the gap, and of what is left across the line, as the line turns by `turned` (square to u).
-        Vector3 MissChange(Vector3 u, Vector3 gap, Vector3 turned)
-        {
-            var change = -radius * (ChordChange(leaving, u, longFirst, turned) + ChordChange(arriving, u, longLast, turned));
-            return change - (change.Dot(u) + gap.Dot(turned)) * u - gap.Dot(u) * turned;
-        }
+        // Change of what is left across the line as the line turns by `turned` (square to u), but for a part along u, which is not asked for.
+        Vector3 MissChange(Vector3 u, Vector3 gap, Vector3 turned) =>
+            -radius * (ChordChange(leaving, u, longFirst, turned) + ChordChange(arriving, u, longLast, turned)) - gap.Dot(u) * turned;
 
         var scale = radius + from.DistanceTo(to);
         var miss = Miss(along);

@@ -108,7 +108,7 @@ public sealed record TabulatedGroove : Groove
     public override Angle NormalAt(Angle polar)
     {
         double first = Points[0].Polar.Radians, last = radius.Knot(radius.Pieces);
-        var middle = closed ? first + Math.PI : (first + last) / 2;
+        var middle = (first + last) / 2;
         var turns = Math.Floor((polar.Radians - middle + Math.PI) / (2 * Math.PI));
         var at = polar.Radians - turns * 2 * Math.PI;
         var turn = turns * 2 * Math.PI;
@@ -156,7 +156,7 @@ public sealed record TabulatedGroove : Groove
     /// <summary>The normal on the turn in the middle of which the table lies, and the whole turns taken off (rad).</summary>
     private (double Normal, double Turn) OnTurn(double normal)
     {
-        var middle = closed ? normals[0] + Math.PI : (normals[0] + normals[^1]) / 2;
+        var middle = (normals[0] + normals[^1]) / 2;
         var turn = 2 * Math.PI * Math.Floor((normal - middle + Math.PI) / (2 * Math.PI));
         return (normal - turn, turn);
     }

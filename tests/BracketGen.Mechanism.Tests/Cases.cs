@@ -36,6 +36,22 @@ internal sealed record WavyGroove(double Radius, double A1, double A2, double A3
     public override Groove Mirrored() => new WavyGroove(Radius, A1, A2, A3, -G1, -G2, -G3);
 }
 
+/// <summary>An ellipse about the shaft, half axes A and B along x and y: h² = A² cos² ν + B² sin² ν.</summary>
+internal sealed record EllipticGroove(double A, double B) : Groove
+{
+    public override double Support(Angle v) => Math.Sqrt(Math.Pow(A * Math.Cos(v.Radians), 2) + Math.Pow(B * Math.Sin(v.Radians), 2));
+
+    public override double Slope(Angle v) => (B * B - A * A) * Math.Sin(v.Radians) * Math.Cos(v.Radians) / Support(v);
+
+    public override double RadiusOfCurvature(Angle v) => Math.Pow(A * B, 2) / Math.Pow(Support(v), 3);
+
+    public override double ArcBetween(Angle from, Angle to) => throw new NotSupportedException("An elliptic integral.");
+
+    public override Angle NormalAt(Angle polar) => new(Math.Atan2(Math.Sin(polar.Radians) / (B * B), Math.Cos(polar.Radians) / (A * A)));
+
+    public override Groove Mirrored() => this;
+}
+
 /// <summary>Quadrants, stops and travels to check the mechanism on, from our invented world.</summary>
 internal static class Cases
 {

@@ -70,6 +70,22 @@ public class GrooveTests
             }
         });
 
+    /// <summary>Neighbouring curves share normals and centres of curvature: all radii grow alike. Nothing beside is the groove itself.</summary>
+    [Fact]
+    public void Growing_adds_to_every_radius_of_curvature() =>
+        Gen.Select(Cases.Grooves, Gen.Double[-3, 3], Gen.Double[0.1, 4]).Check(100, t =>
+        {
+            var (groove, normal, by) = (t.Item1, new Angle(t.Item2), t.Item3);
+            var grown = groove.Grown(by);
+            Assert.Equal(groove.RadiusOfCurvature(normal) + by, grown.RadiusOfCurvature(normal), 1e-9);
+            Assert.Equal((grown.Support(normal), grown.Slope(normal), grown.RadiusOfCurvature(normal)), grown.Local(normal));
+            Assert.Equal(groove, groove.Grown(0));
+            if (groove is WavyGroove)
+            {
+                Assert.Same(groove, groove.Grown(0));
+            }
+        });
+
     private static double TurnOf(Groove groove) => groove.ArcBetween(Angle.Zero, 2 * Angle.Straight);
 
     /// <summary>Closed form of the eccentric circle: its points lie at ρ from its centre, with the centre's normal.</summary>
@@ -149,7 +165,28 @@ public class GrooveTests
         Assert.NotEqual(Cases.Table(curve, 12, false, 0, 0.2), Cases.Table(curve, 12, false, 0, 0.21));
         var table = Cases.Table(curve, 12, false, 0, 0.2);
         Assert.Equal(table, table.Mirrored().Mirrored());
+        Assert.NotEqual(table, new TabulatedGroove(table.Points, closed: true));
+        Assert.NotEqual(table, new TabulatedGroove(table.Points, plusMinus: 0.1));
+        Assert.False(table.Equals(null));
     }
+
+    /// <summary>
+    /// A whole turn of an open table: its own arc and the two end circles, which meet opposite to its middle. The integral of the radius of
+    /// curvature over the normals from seam to seam (midpoint rule), and the same from any other normal on.
+    /// </summary>
+    [Fact]
+    public void A_turn_of_a_table_is_the_integral_of_its_radius_of_curvature() => Cases.Wavy.Check(10, curve =>
+    {
+        var table = Cases.Table(curve, 20, closed: false, 0.3, 0.11);
+        const int Count = 4000;
+        var seam = Middle(table) - Math.PI;
+        var turn = Enumerable.Range(0, Count).Sum(i => table.RadiusOfCurvature(new(seam + (i + 0.5) * 2 * Math.PI / Count))) * 2 * Math.PI / Count;
+        foreach (var from in new[] { seam + 0.1, 1, 4 })
+        {
+            Assert.Equal(turn, table.ArcBetween(new(from), new(from + 2 * Math.PI)), 1e-3 * turn);
+            Assert.Equal(-2 * turn, table.ArcBetween(new(from), new(from - 4 * Math.PI)), 2e-3 * turn);
+        }
+    });
 
     public static TheoryData<double[], string> BadTables => new()
     {
@@ -157,8 +194,10 @@ public class GrooveTests
         { [0, 30, 20, 30, 40, 0, 60, 30], "row 3: the radius 0 mm must be positive" },
         { [0, 30, 20, 30, 15, 30, 60, 30], "row 3: the angle 15° does not come after 20° in row 2" },
         { [0, 30, 20, 30, 40, 27, 60, 30, 80, 30], "row 3 (40°, 27 mm) lies 1.19 mm inside the line between its neighbours" },
+        { [0, 30, 20, 30, 20, 30, 60, 30], "row 3: the angle 20° does not come after 20° in row 2" },
         { [0, 30, 120, 30, 240, 30, 360, 30], "row 4: the angle 360° is a whole turn" },
-        { [0, 30, 10, 30.6, 20, 32.05, 30, 34.6, 40, 33, 50, 30], "is hollow near" },
+        { [0, 30, 10, 30.6, 20, 32.05, 30, 34.6, 40, 33, 50, 30], "rows 2 and 3: the smooth curve through them is hollow near 10.63°" },
+        { [0, 30, 20, 30, 40, 30, 60, 30, 80, 30, 100, 30, 120, 30, 140, 30, 160, 30, 180, 33], "rows 9 and 10: the smooth curve through them is hollow near 165°" },
     };
 
     [Theory]
@@ -170,10 +209,93 @@ public class GrooveTests
         Assert.Contains(message, error.Message, StringComparison.Ordinal);
     }
 
+    private static ArgumentException? Refusal(IEnumerable<(double Degrees, double Radius)> rows, bool closed = false)
+    {
+        try
+        {
+            _ = new TabulatedGroove(rows.Select(r => new GroovePoint(Angle.FromDegrees(r.Degrees), r.Radius)), closed);
+            return null;
+        }
+        catch (ArgumentException refusal)
+        {
+            return refusal;
+        }
+    }
+
+    private static (double Degrees, double Radius)[] Dented(int row, double by) =>
+        [.. Enumerable.Range(0, 12).Select(i => (30.0 * i, i == row ? 30 - by : 30))];
+
+    /// <summary>
+    /// On twelve points of a circle of 30 mm the chord past one stands 30 cos 30° = 25.98 mm off (by hand): a radius of 25.9 is 0.08 mm inside.
+    /// Every row of a closed table has two neighbours, the first and last as well.
+    /// </summary>
+    [Theory]
+    [InlineData(0, "row 1 (0°, 25.9 mm) lies 0.08 mm inside")]
+    [InlineData(5, "row 6 (150°, 25.9 mm) lies 0.08 mm inside")]
+    [InlineData(11, "row 12 (330°, 25.9 mm) lies 0.08 mm inside")]
+    public void A_closed_table_is_checked_all_round(int row, string message) =>
+        Assert.Contains(message, Refusal(Dented(row, 4.1), closed: true)!.Message, StringComparison.Ordinal);
+
+    /// <summary>A snail grows from 20 to 40 mm in most of a turn and steps back: the ends of an open table are no neighbours.</summary>
+    [Fact]
+    public void The_ends_of_an_open_table_are_no_neighbours()
+    {
+        var snail = Enumerable.Range(0, 18).Select(i => (20.0 * i, 20 + 20 * i / 17.0)).ToArray();
+        Assert.Null(Refusal(snail));
+        Assert.Null(Refusal(snail.Select(r => (-r.Item1, r.Item2)).Reverse()));
+        Assert.Contains("row 1 (0°, 20 mm)", Refusal(snail, closed: true)!.Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>Whether a table can be taken does not depend on the side from which it is looked at, least of all in its end pieces.</summary>
+    [Fact]
+    public void A_table_is_refused_where_its_mirror_image_is()
+    {
+        int taken = 0, refused = 0;
+        for (var row = 0; row < 4; row++)
+        {
+            for (var by = -3.0; by < 2.5; by += 0.0217)
+            {
+                var rows = Enumerable.Range(0, 8).Select(i => (20.0 * i, i == row ? 30 - by : 30)).ToArray();
+                var there = Refusal(rows) is null;
+                Assert.Equal(there, Refusal(rows.Select(r => (-r.Item1, r.Item2)).Reverse()) is null);
+                (taken, refused) = there ? (taken + 1, refused) : (taken, refused + 1);
+            }
+        }
+
+        Assert.True(taken > 100 && refused > 100);
+    }
+
+    /// <summary>
+    /// Where a table is all but hollow the normal hardly turns, then turns fast: the search for a normal must still find the point, here from
+    /// the spline's own polar angles.
+    /// </summary>
+    [Fact]
+    public void Nearly_hollow_tables_are_searched_safely()
+    {
+        for (var row = 0; row < 8; row++)
+        {
+            for (var by = -3.0; by < 2.5; by += 0.11)
+            {
+                GroovePoint[] rows = [.. Enumerable.Range(0, 8).Select(i => new GroovePoint(Angle.FromDegrees(20 * i), i == row ? 30 - by : 30))];
+                if (Refusal(rows.Select(r => (r.Polar.Degrees, r.Radius))) is not null)
+                {
+                    continue;
+                }
+
+                TabulatedGroove table = new(rows);
+                for (var polar = 0.01; polar < 2.44; polar += 0.02)
+                {
+                    Assert.Equal(polar, table.PointWithNormal(table.NormalAt(new(polar))).Polar.Radians, 1e-6);
+                }
+            }
+        }
+    }
+
     [Fact]
     public void Impossible_circles_are_refused()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => new CircularGroove(0));
+        Assert.Throws<ArgumentOutOfRangeException>("radius.Value", () => new EccentricGroove(0, 0, Angle.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => new EccentricGroove(20, 20, Angle.Zero));
         Assert.Throws<ArgumentOutOfRangeException>(() => new EccentricGroove(20, -1, Angle.Zero));
     }

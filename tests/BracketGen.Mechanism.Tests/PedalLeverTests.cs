@@ -84,6 +84,62 @@ public class PedalLeverTests
         Assert.Equal(table, (pedal with { Table = table }).Lever);
     }
 
+    /// <summary>Past both ends the curve goes on straight, with the value and slope that Math.NET Numerics' PCHIP has there.</summary>
+    [Fact]
+    public void Past_its_ends_the_curve_is_straight()
+    {
+        var ours = new MonotoneCubic(X, Y);
+        var theirs = MathNet.Numerics.Interpolation.CubicSpline.InterpolatePchipSorted(X, Y);
+        double first = theirs.Differentiate(X[0] + 1e-9), last = theirs.Differentiate(X[^1] - 1e-9);
+        Assert.Equal(Y[0] - 3 * first, ours.At(X[0] - 3).Value, 1e-6);
+        Assert.Equal(Y[^1] + 3 * last, ours.At(X[^1] + 3).Value, 1e-6);
+        Assert.Equal(first, ours.At(X[0] - 3).Slope, 1e-6);
+        Assert.Equal(last, ours.At(X[^1] + 3).Slope, 1e-6);
+    }
+
+    [Fact]
+    public void Through_two_points_it_is_the_line()
+    {
+        var line = new MonotoneCubic([2, 6], [1, 9]);
+        foreach (var at in new[] { -1.0, 2, 3, 5.5, 6, 8 })
+        {
+            Assert.Equal(2 * at - 3, line.At(at).Value, 1e-12);
+            Assert.Equal(2, line.At(at).Slope, 1e-12);
+        }
+    }
+
+    /// <summary>
+    /// The rules of Fritsch and Butland (1984) and of PCHIP's ends, by hand for steps of one: level at a peak; at an end (3d₀ - d₁)/2, and
+    /// no more than 3d₀ where the secants have opposite signs.
+    /// </summary>
+    [Theory]
+    [InlineData(new double[] { 0, 2, 0, -3 }, 0, 4)] // d = 2, -2: (6 + 2)/2
+    [InlineData(new double[] { 0, 2, -18, -21 }, 0, 6)] // d = 2, -20: 13, cut to 6
+    [InlineData(new double[] { -21, -18, 2, 0 }, 3, -6)] // the same at the other end
+    [InlineData(new double[] { 0, 2, 0, -3 }, 1, 0)] // a peak
+    [InlineData(new double[] { 0, 0.5, 2.5, 9 }, 0, 0)] // (1.5 - 2)/2 would fall where the curve rises
+    [InlineData(new double[] { 0, 2, 6, 7 }, 1, 8.0 / 3)] // harmonic mean of 2 and 4
+    public void Slopes_are_those_of_the_rules(double[] y, int point, double slope) =>
+        Assert.Equal(slope, new MonotoneCubic([0, 1, 2, 3], y).At(point).Slope, 1e-12);
+
+    /// <summary>The inverse is as good in any unit and wherever the numbers begin; outside the curve it gives the ends, exactly.</summary>
+    [Theory]
+    [InlineData(0, 1)]
+    [InlineData(0, 1e-6)]
+    [InlineData(-9, 1)]
+    [InlineData(1000, 1)]
+    public void The_inverse_finds_the_value(double start, double unit)
+    {
+        double[] x = [.. new double[] { 0, 0.2, 0.5, 1 }.Select(v => start + v * unit)];
+        var curve = new MonotoneCubic(x, [1, 2, 6, 7]);
+        for (var value = 1.1; value < 7; value += 0.1)
+        {
+            Assert.Equal(value, curve.At(curve.Inverse(value)).Value, 2e-11);
+        }
+
+        Assert.Equal([x[0], x[0], x[^1], x[^1]], [curve.Inverse(0), curve.Inverse(1), curve.Inverse(7), curve.Inverse(8)]);
+    }
+
     [Theory]
     [InlineData(new double[] { 0, 0 }, "at least two rows")]
     [InlineData(new double[] { 0, 1, 10, 5 }, "row 1: it must begin with the released pedal")]

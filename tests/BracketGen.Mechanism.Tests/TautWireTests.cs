@@ -178,6 +178,72 @@ public class TautWireTests
         Assert.Equal(250, TautWire.Solve(quadrant, stop, Angle.FromDegrees(80)).Wrap.Degrees, 1e-9);
     }
 
+    /// <summary>
+    /// A leaving angle is found up to a turn; which turn is meant, by the wrap it was placed at: short of the pocket (lifted off), or more
+    /// than the groove holds, so that this can be told.
+    /// </summary>
+    [Theory]
+    [InlineData(170, 200)]
+    [InlineData(170, -85)]
+    [InlineData(60, 150)]
+    [InlineData(60, -120)]
+    [InlineData(359, 350)]
+    [InlineData(360, -3)]
+    public void The_turn_of_the_wrap_is_told(double extent, double wrap)
+    {
+        var quadrant = Cases.Alder with { GrooveExtent = Angle.FromDegrees(extent).Radians };
+        var leaving = quadrant.PocketNormal + Angle.FromDegrees(wrap);
+        var stop = quadrant.Groove.PointWithNormal(leaving) + 80 * Vector2.FromPolar(1, leaving).Left;
+        var wire = TautWire.Solve(quadrant, stop, Angle.Zero);
+        Assert.Equal(wrap, wire.Wrap.Degrees, 1e-9);
+        Assert.Equal(wrap < 0, wire.LiftedOff);
+    }
+
+    [Fact]
+    public void A_wire_that_just_touches_has_not_lifted_off() =>
+        Assert.False((TautWire.Solve(Cases.Alder, new(-80, 40), Angle.Zero) with { Wrap = Angle.Zero }).LiftedOff);
+
+    /// <summary>
+    /// Tangents from a point to an ellipse in closed form: scaled to the unit circle the point is (x/a, y/b) = q, the tangents touch where its
+    /// parameter is that of q ± acos(1/|q|), with normals along (cos t/a, sin t/b). The wire leaves at the clockwise one. Flat ellipses and
+    /// stops close to them are the hardest grooves of all.
+    /// </summary>
+    [Fact]
+    public void The_search_finds_the_tangents_of_an_ellipse() => Gen.Select(
+        Gen.Double[0.05, 0.95], Gen.Double[-6, 1.5], Gen.Double[-Math.PI, Math.PI], Gen.Double[-3, 3]).Check(3000, t =>
+    {
+        var (flat, beyond, around, turn) = (t.Item1, Math.Pow(10, t.Item2), t.Item3, t.Item4);
+        EllipticGroove groove = new(40, 40 * flat);
+        var touching = new Vector2(groove.A * Math.Cos(around), groove.B * Math.Sin(around));
+        var stop = touching + beyond * new Vector2(Math.Cos(around) / groove.A, Math.Sin(around) / groove.B).Unit;
+        Vector2 q = new(stop.X / groove.A, stop.Y / groove.B);
+        var at = q.Polar.Radians - Math.Atan2(Math.Sqrt((q.Length - 1) * (q.Length + 1)), 1);
+        var expected = Math.Atan2(Math.Sin(at) / groove.B, Math.Cos(at) / groove.A);
+        var found = groove.LeavingNormal(stop.Rotate(new(turn)), new(turn)).Radians - turn;
+        Assert.Equal(0, new Angle(found - expected).Normalised.Radians, 1e-7);
+    });
+
+    /// <summary>Against the groove, or a hair inside it, no wire can run to the stop; a hair outside it can.</summary>
+    [Fact]
+    public void The_groove_itself_is_no_place_for_a_stop()
+    {
+        Vector2 on = new(30, 0);
+        foreach (var groove in new Groove[] { new CircularGroove(30), new EccentricGroove(22, 8, Angle.Zero), new WavyGroove(30, 0, 0, 0, 0, 0, 0) })
+        {
+            var error = Assert.Throws<ArgumentException>(() => groove.LeavingNormal(on, Angle.Zero));
+            Assert.Contains("The stop at (30.0, 0.0) mm lies inside or against the groove", error.Message, StringComparison.Ordinal);
+            Assert.Equal(0, groove.LeavingNormal(new(30 + 1e-9, 0), Angle.Zero).Radians, 1e-4);
+        }
+
+        EllipticGroove flat = new(40, 5);
+        for (var around = 0.05; around < 6.2; around += 0.05)
+        {
+            Vector2 touching = new(40 * Math.Cos(around), 5 * Math.Sin(around));
+            Assert.Throws<ArgumentException>(() => flat.LeavingNormal(0.9999 * touching, Angle.Zero));
+            flat.LeavingNormal(1.0001 * touching, Angle.Zero);
+        }
+    }
+
     [Fact]
     public void A_stop_inside_the_groove_is_refused() => Gen.Select(Cases.Grooves, Gen.Double[0, 0.95]).Check(100, t =>
     {

@@ -114,4 +114,75 @@ public class TravelTests
         Assert.Equal(
             Travel.Solve(quadrant, placed.Seat.XY, 2, 50).PullToWideOpen, Travel.Solve(there, placed.Seat.XY, 2, 50).PullToWideOpen, 1e-9);
     });
+
+    /// <summary>
+    /// The wire's straight part on an eccentric circle is sqrt(|stop - c(θ)|² - ρ²) (tangent to a circle); the direction wanders to the side
+    /// that is negative from where it begins.
+    /// </summary>
+    [Theory]
+    [InlineData(0.9)]
+    [InlineData(-2.2)]
+    [InlineData(2.2)]
+    public void Shortest_wire_and_wander_are_those_of_the_circle(double towards)
+    {
+        var quadrant = Cases.Alder with { Groove = new EccentricGroove(30, 8, new(towards)) };
+        var seat = Placed(quadrant, 130).Seat.XY;
+        var wires = Enumerable.Range(0, 2001).Select(i =>
+        {
+            var from = seat - Vector2.FromPolar(8, new Angle(towards) + i / 2000.0 * Angle.FromDegrees(82));
+            return (Straight: Math.Sqrt(from.Dot(from) - 900), Direction: (from.Polar - new Angle(Math.Acos(30 / from.Length) + 2)).Normalised);
+        }).ToList();
+        var travel = Travel.Solve(quadrant, seat, 2, 60);
+        Assert.Equal(wires.Min(w => w.Straight), travel.LeastStraight, 1e-2);
+        Assert.Equal(wires.Max(w => w.Direction.Radians) - wires.Min(w => w.Direction.Radians), travel.Wander.Radians, 1e-4);
+    }
+
+    /// <summary>A cam that comes round over the stop: |stop - c| falls below ρ on the way, so there is no travel, and no exception.</summary>
+    [Fact]
+    public void A_groove_that_comes_over_the_stop_has_no_travel()
+    {
+        var quadrant = Cases.Alder with { Groove = new EccentricGroove(30, 20, Angle.FromDegrees(120)) };
+        var stop = Vector2.FromPolar(40, Angle.FromDegrees(200));
+        Assert.True(stop.DistanceTo(Vector2.FromPolar(20, Angle.FromDegrees(120))) > 30);
+        Assert.True(stop.DistanceTo(Vector2.FromPolar(20, Angle.FromDegrees(202))) < 30);
+        Assert.Throws<ArgumentException>(() => Travel.Solve(quadrant, stop, 2, 48));
+        Assert.Null(Travel.TrySolve(quadrant, stop, 2, 48));
+        var seat = Placed(Cases.Alder, 130).Seat.XY;
+        Assert.Equal(45.08185, Travel.TrySolve(Cases.Alder, seat, 2, 48)!.PullToWideOpen, 1e-4);
+    }
+
+    private static Travel Made(double freePlay, double available, double needed)
+    {
+        var some = Travel.Solve(Cases.Alder, Placed(Cases.Alder, 130).Seat.XY, 2, 48);
+        return some with { FreePlay = freePlay, AvailablePull = available, PullToWideOpen = needed };
+    }
+
+    /// <summary>By hand, in whole numbers: a stroke that is just enough is enough.</summary>
+    [Fact]
+    public void Just_enough_is_enough()
+    {
+        Assert.True(Made(2, 47, 45).ReachesWideOpen);
+        Assert.Null(TravelRemedy.For(Made(2, 48, 45), 1));
+        Assert.Equal(0, TravelRemedy.For(Made(2, 46, 45), 1)!.FreePlayNeeded);
+        Assert.Null(TravelRemedy.For(Made(2, 45, 45), 1)!.FreePlayNeeded);
+    }
+
+    /// <summary>By hand on R = 30: one radian of groove takes 30 mm of the 32, the free play the other 2; nothing is left to aim along.</summary>
+    [Fact]
+    public void A_wire_used_up_by_groove_and_slack_has_no_stop()
+    {
+        var quadrant = Cases.Quadrant(new CircularGroove(30), pocketDegrees: 0);
+        Assert.Null(StopPlacement.At(quadrant, 32, 2, new(1)));
+        Assert.Null(StopPlacement.At(quadrant, 31, 2, new(1)));
+        Assert.Equal(0.5, StopPlacement.At(quadrant, 32.5, 2, new(1))!.Straight, 1e-12);
+    }
+
+    [Fact]
+    public void A_mirrored_quadrant_has_its_fitting_mirrored() => Cases.Grooves.Check(50, groove =>
+    {
+        var quadrant = Cases.Quadrant(groove);
+        Angle opening = new(0.4);
+        var fitting = quadrant.FittingAt(opening);
+        Assert.True(quadrant.Mirrored().FittingAt(-opening).DistanceTo(new(fitting.X, -fitting.Y)) < 1e-9);
+    });
 }

@@ -1,0 +1,52 @@
+using BracketGen.Geometry;
+
+namespace BracketGen.Mechanism.Tests;
+
+/// <summary>The cable's own numbers: fitting, nuts, wire and what is assumed where nothing was measured.</summary>
+public class CableEndTests
+{
+    /// <summary>By hand: half the diagonal of a cylinder, 6-8-10 and 5-12-13; half the diameter of a ball, whatever its length says.</summary>
+    [Theory]
+    [InlineData(EndFittingKind.Barrel, 6, 8, 5)]
+    [InlineData(EndFittingKind.Nipple, 5, 12, 6.5)]
+    [InlineData(EndFittingKind.Ball, 8, 8, 4)]
+    public void A_fitting_reaches_its_farthest_point(EndFittingKind kind, double diameter, double length, double reach) =>
+        Assert.Equal(reach, new EndFitting(kind, diameter, length).ReachRadius, 1e-12);
+
+    /// <summary>
+    /// Geometry: ball and nipple show a circle of their diameter along the wire; a long barrel goes end on, a circle of its diameter with the
+    /// wire's circle against it.
+    /// </summary>
+    [Theory]
+    [InlineData(EndFittingKind.Ball, 8, 8, 8)]
+    [InlineData(EndFittingKind.Nipple, 4, 10, 4)]
+    [InlineData(EndFittingKind.Barrel, 6, 14, 7.5)]
+    public void A_fitting_passes_a_hole_as_large_as_it_shows(EndFittingKind kind, double diameter, double length, double hole) =>
+        Assert.Equal(hole, new EndFitting(kind, diameter, length).PassageDiameter(1.5), 1e-12);
+
+    /// <summary>No barrel goes through a hole narrower than its diameter, and none needs a wider one than end on with the wire beside it.</summary>
+    [Theory]
+    [InlineData(10, 2)]
+    [InlineData(10, 6)]
+    [InlineData(6, 6.5)]
+    public void A_short_barrel_needs_no_more_than_end_on(double diameter, double length) =>
+        Assert.InRange(new EndFitting(EndFittingKind.Barrel, diameter, length).PassageDiameter(1.5), diameter, diameter + 1.5);
+
+    /// <summary>A regular hexagon of 13 mm across flats has sides of 13/√3 = 7.5056 mm, and twice that across corners (by hand).</summary>
+    [Fact]
+    public void A_nut_is_twice_its_side_across_corners() =>
+        Assert.Equal(15.0111, new ThreadedAdjuster(8, 1.25, 10, 13, 6.5).AcrossCorners, 5e-5);
+
+    [Fact]
+    public void What_was_not_measured_is_as_documented()
+    {
+        Cable cable = new()
+        {
+            Fitting = new(EndFittingKind.Ball, 8, 8), WireDiameter = 1.5, OuterEnd = new PlainFerrule(8, 11), OuterDiameter = 5,
+            FreeInnerLength = 180, FleetLimit = 0.02, LeastBendRadius = 60,
+        };
+        Assert.Equal(5, new Angle(cable.WanderLimit).Degrees, 1e-12);
+        Assert.Equal(1180, cable.WireLength, 1e-12); // an outer of a metre
+        Assert.Equal(820, (cable with { OuterLength = 640 }).WireLength, 1e-12);
+    }
+}
