@@ -24,7 +24,7 @@ public sealed record EndFitting(EndFittingKind Kind, double Diameter, double Len
     public double ReachRadius => Kind == EndFittingKind.Ball ? Diameter / 2 : Math.Sqrt(Diameter * Diameter + Length * Length) / 2;
 
     /// <summary>Diameter (mm) of the smallest round hole through which it can be threaded on a wire of <paramref name="wire"/> (mm).</summary>
-    /// <remarks>A barrel goes through flat on, or end on with the wire lying along its side.</remarks>
+    /// <remarks>A barrel goes through flat on, a rectangle of its diameter by its length, or end on with the wire lying along its side.</remarks>
     public double PassageDiameter(double wire) =>
-        Kind == EndFittingKind.Barrel ? Math.Min(Math.Max(Diameter, Length), Diameter + wire) : Diameter;
+        Kind == EndFittingKind.Barrel ? Math.Min(double.Hypot(Diameter, Length), Diameter + wire) : Diameter;
 }

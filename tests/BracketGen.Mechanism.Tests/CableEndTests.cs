@@ -15,12 +15,14 @@ public class CableEndTests
 
     /// <summary>
     /// Geometry: ball and nipple show a circle of their diameter along the wire; a long barrel goes end on, a circle of its diameter with the
-    /// wire's circle against it.
+    /// wire's circle against it; a short one flat on, a rectangle of 4 by 3 in a circle of 5.
     /// </summary>
     [Theory]
     [InlineData(EndFittingKind.Ball, 8, 8, 8)]
     [InlineData(EndFittingKind.Nipple, 4, 10, 4)]
     [InlineData(EndFittingKind.Barrel, 6, 14, 7.5)]
+    [InlineData(EndFittingKind.Barrel, 6, 6, 7.5)]
+    [InlineData(EndFittingKind.Barrel, 4, 3, 5)]
     public void A_fitting_passes_a_hole_as_large_as_it_shows(EndFittingKind kind, double diameter, double length, double hole) =>
         Assert.Equal(hole, new EndFitting(kind, diameter, length).PassageDiameter(1.5), 1e-12);
 
