@@ -197,16 +197,22 @@ public sealed record OuterRoute
 
     private (Vector3 Point, Vector3 Direction) Turn(Vector3 at, Vector3 from, Vector3 to, Angle bend, double distance)
     {
-        var across = from.Cross(to);
-        if (across.Length < 1e-12)
+        if (!IsOpen(from, to) && from.Cross(to).Length < 1e-12)
         {
             return (at + distance * from, from);
         }
 
-        var axis = (bend > Angle.Straight ? -1 : 1) * across.Unit;
+        var axis = IsOpen(from, to) ? AxisOfHalfTurn(from) : (bend > Angle.Straight ? -1 : 1) * from.Cross(to).Unit;
         Angle turned = new(distance / Radius);
         var inward = axis.Cross(from);
         return (at + Radius * (inward - inward.Rotate(axis, turned)), from.Rotate(axis, turned));
+    }
+
+    // Any line square to the direction and to its opposite alike: with one axis for both, two half turns come back to their line.
+    private static Vector3 AxisOfHalfTurn(Vector3 along)
+    {
+        var axis = along.Cross(Math.Abs(along.X) < 0.8 ? new(1, 0, 0) : new(0, 1, 0)).Unit;
+        return axis.X < 0 || (axis.X == 0 && (axis.Y < 0 || (axis.Y == 0 && axis.Z < 0))) ? -axis : axis;
     }
 
     private static IEnumerable<Vector3> Starts(Vector3 from, Vector3 leaving, Vector3 to, Vector3 arriving)
@@ -290,7 +296,10 @@ public sealed record OuterRoute
 
         var straight = Gap(along).Dot(along);
         Angle first = Bend(leaving, along, longFirst), last = Bend(along, arriving, longLast);
-        return miss.Length < 1e-8 * scale && straight >= -1e-9 * scale && first <= MostBend && last <= MostBend
+
+        // An exact half turn leads two radii aside, in whatever plane: only another one, back again, makes up for it.
+        var isClosed = IsOpen(leaving, along) == IsOpen(along, arriving);
+        return isClosed && miss.Length < 1e-8 * scale && straight >= -1e-9 * scale && first <= MostBend && last <= MostBend
             ? new()
             {
                 From = from, Leaving = leaving, To = to, Arriving = arriving, Along = along, Radius = radius,
@@ -301,6 +310,9 @@ public sealed record OuterRoute
 
     private static readonly Angle MostBend = Angle.FromDegrees(270);
 
+    // Whether two directions are opposite, so that nothing says in which plane the arc between them lies.
+    private static bool IsOpen(Vector3 a, Vector3 b) => (a + b).Length <= 1e-12;
+
     private static Angle Bend(Vector3 a, Vector3 b, bool wayRound) => wayRound ? 2 * Angle.Straight - a.AngleTo(b) : a.AngleTo(b);
 
     /// <summary>tan(α/2) (a + b): from end to end of an arc of radius one; α the angle between them, or a whole turn less that.</summary>
@@ -308,8 +320,7 @@ public sealed record OuterRoute
     {
         // Written as 2 sin(α/2) along a + b, it stays finite up to opposite directions, where the arc's plane is open.
         var sum = a + b;
-        var size = sum.Length;
-        return size > 1e-12 ? (wayRound ? -1 : 1) * (b - a).Length / size * sum : Vector3.Zero;
+        return IsOpen(a, b) ? Vector3.Zero : (wayRound ? -1 : 1) * (b - a).Length / sum.Length * sum;
     }
 
     /// <summary>Change of <see cref="Chord"/> as <paramref name="u"/> turns by <paramref name="turned"/>, square to it.</summary>

@@ -258,4 +258,31 @@ public class OuterRouteTests
         Assert.Contains("too short", fit.Problem, StringComparison.Ordinal);
         Assert.True(OuterRoute.Fit(Vector3.Zero, new(1, 0, 0), new(-20, 0, 0), new(-1, 0, 0), 100, 900).Route!.TotalBend > Angle.Straight);
     }
+
+    /// <summary>Where stop, bulkhead and both directions lie on one line, whatever is called a route leads there, and arrives the way it should.</summary>
+    [Theory]
+    [InlineData(-50, -1)]
+    [InlineData(-300, -1)]
+    [InlineData(-1000, -1)]
+    [InlineData(300, -1)]
+    [InlineData(-50, 1)]
+    [InlineData(-300, 1)]
+    [InlineData(300, 1)]
+    public void On_one_line_a_route_leads_to_its_end(double x, double arriving)
+    {
+        Vector3 to = new(x, 0, 0), direction = new(arriving, 0, 0);
+        foreach (var radius in new[] { 60.0, 100 })
+        {
+            if (OuterRoute.Shortest(Vector3.Zero, new(1, 0, 0), to, direction, radius) is { } route)
+            {
+                var (point, way) = route.At(route.Length);
+                Assert.True(point.DistanceTo(to) < 1e-5 && way.DistanceTo(direction) < 1e-5, $"{route.Length} mm lead to {point}, {way}");
+                Assert.True(route.Length >= Math.Abs(x) - 1e-9);
+            }
+            else
+            {
+                Assert.True(arriving < 0, "a way ahead, or two half turns, is missed");
+            }
+        }
+    }
 }
