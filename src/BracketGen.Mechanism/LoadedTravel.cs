@@ -71,7 +71,7 @@ public sealed record LoadedTravel
     }
 
     /// <summary>Opening at a pull (mm), from 0 to the full rotation: the first at which <see cref="PullAt"/> asks for as much.</summary>
-    public Angle OpeningAt(double pull) => First(pull);
+    public Angle OpeningAt(double pull) => First(pull, i => PullAt(StepAt(i)));
 
     /// <summary>The openings at many pulls (mm), each as <see cref="OpeningAt"/> gives it.</summary>
     public ImmutableArray<Angle> OpeningsAt(IEnumerable<double> pulls)
@@ -104,12 +104,10 @@ public sealed record LoadedTravel
             LostPerTension = compliance.PerTension(friction),
             Reached = travel.Rotation,
         };
-        return loaded with { Reached = loaded.First(availablePull) };
+        return loaded with { Reached = loaded.OpeningAt(availablePull) };
     }
 
     private double TensionAt(TautWire wire) => Springs.TorqueAt(wire.Opening.Radians / Travel.Rotation.Radians) / wire.Arm;
-
-    private Angle First(double pull) => First(pull, i => PullAt(StepAt(i)));
 
     // The pull may fall again where the arm grows faster than the opening asks, so the first step past it is looked for.
     private const int Steps = 24;

@@ -71,6 +71,17 @@ internal static class Cases
     /// <summary>Alder 58: constant pitch radius 31.5 mm.</summary>
     public static Quadrant Alder { get; } = Quadrant(new CircularGroove(31.5));
 
+    /// <summary>The same with a cable, every number exact.</summary>
+    public static UncertainTravel AlderTravel { get; } = new()
+    {
+        Quadrant = Alder,
+        Seat = StopPlacement.At(Alder, 180, 2, Angle.FromDegrees(130))!.Seat.XY,
+        FreeInnerLength = 180,
+        AdjusterRange = 12,
+        FreePlay = 2,
+        AvailablePull = 48,
+    };
+
     private static readonly Gen<double> Phase = Gen.Double[-Math.PI, Math.PI];
 
     /// <summary>Convex curves about the shaft in closed form.</summary>

@@ -7,16 +7,6 @@ public class TravelUncertaintyTests
 {
     private const double Radius = 31.5;
 
-    private static readonly UncertainTravel Exact = new()
-    {
-        Quadrant = Cases.Alder,
-        Seat = StopPlacement.At(Cases.Alder, 180, 2, Angle.FromDegrees(130))!.Seat.XY,
-        FreeInnerLength = 180,
-        AdjusterRange = 12,
-        FreePlay = 2,
-        AvailablePull = 48,
-    };
-
     private static readonly double Drawn = Radius * Angle.FromDegrees(82).Radians;
 
     private static TravelUncertainty Of(UncertainTravel travel) => TravelUncertainty.Of(travel, 64);
@@ -26,7 +16,7 @@ public class TravelUncertaintyTests
     public void The_adjuster_stands_where_the_design_puts_it()
     {
         var seat = StopPlacement.At(Cases.Alder, 180, 2, Angle.FromDegrees(130), adjusterShift: 1.5)!.Seat.XY;
-        var sure = Of(Exact with { Seat = seat, AdjusterShift = 1.5 });
+        var sure = Of(Cases.AlderTravel with { Seat = seat, AdjusterShift = 1.5 });
         Assert.Equal(2, sure.FreePlayUntouched.Nominal, 1e-9);
         Assert.Equal(1.5, sure.AdjusterNeed.Nominal, 1e-9);
     }
@@ -35,7 +25,7 @@ public class TravelUncertaintyTests
     [Fact]
     public void Lost_motion_takes_from_the_over_travel()
     {
-        var sure = Of(Exact with { LostMotion = 0.7 });
+        var sure = Of(Cases.AlderTravel with { LostMotion = 0.7 });
         Assert.Equal(48 - 2 - Drawn - 0.7, sure.OverTravel.Nominal, 1e-9);
         Assert.Equal(48 - 2 - Drawn - 0.7, sure.OverTravelUntouched.Nominal, 1e-9);
     }
@@ -47,9 +37,9 @@ public class TravelUncertaintyTests
     [Fact]
     public void A_wire_that_lifts_off_is_not_taken_for_one_in_the_groove()
     {
-        var sure = Of(Exact with { Quadrant = Cases.Quadrant(new CircularGroove(Radius), rotationDegrees: 120), AvailablePull = 80 });
+        var sure = Of(Cases.AlderTravel with { Quadrant = Cases.Quadrant(new CircularGroove(Radius), rotationDegrees: 120), AvailablePull = 80 });
         var fitting = Vector2.FromPolar(Radius, Angle.FromDegrees(20 + 120));
-        Assert.Equal(80 - 2 - (178 - fitting.DistanceTo(Exact.Seat)), sure.OverTravel.Nominal, 1e-9);
+        Assert.Equal(80 - 2 - (178 - fitting.DistanceTo(Cases.AlderTravel.Seat)), sure.OverTravel.Nominal, 1e-9);
         Assert.Equal(-10, sure.WrapWideOpen.Nominal * 180 / Math.PI, 1e-9);
         Assert.Equal(0, sure.StaysInGroove.Value);
     }
@@ -61,7 +51,7 @@ public class TravelUncertaintyTests
     [InlineData(1)]
     public void The_pockets_turn_does_not_matter(int turns)
     {
-        TravelUncertainty With(int turn) => Of(Exact with
+        TravelUncertainty With(int turn) => Of(Cases.AlderTravel with
         {
             Quadrant = Cases.Quadrant(new CircularGroove(Radius), 60, 50) with { Pocket = Angle.FromDegrees(50).Radians + 2 * Math.PI * turn },
         });
@@ -81,8 +71,8 @@ public class TravelUncertaintyTests
     public void A_wire_far_off_a_short_groove_is_not_taken_for_one_nearly_round_it()
     {
         var quadrant = Cases.Quadrant(new CircularGroove(Radius), 15, 240) with { GrooveExtent = Angle.FromDegrees(100).Radians };
-        var sure = Of(Exact with { Quadrant = quadrant });
-        var travel = Travel.Solve(quadrant, Exact.Seat, 2, 48);
+        var sure = Of(Cases.AlderTravel with { Quadrant = quadrant });
+        var travel = Travel.Solve(quadrant, Cases.AlderTravel.Seat, 2, 48);
         Assert.Equal(-125, sure.WrapWideOpen.Nominal * 180 / Math.PI, 1e-9);
         Assert.Equal(180 - travel.Closed.Length, sure.FreePlayUntouched.Nominal, 1e-9);
         Assert.Equal(travel.OverTravel, sure.OverTravel.Nominal, 1e-9);
@@ -90,15 +80,15 @@ public class TravelUncertaintyTests
 
     [Fact]
     public void A_seat_within_the_groove_is_refused() =>
-        Assert.Throws<ArgumentException>(() => Of(Exact with { Seat = new(Radius / 2, 0) }));
+        Assert.Throws<ArgumentException>(() => Of(Cases.AlderTravel with { Seat = new(Radius / 2, 0) }));
 
     /// <summary>Just closed, just open, just in the groove, just within the range: all of it counts as well.</summary>
     [Fact]
     public void Exactly_at_the_limit_is_well()
     {
         // The limits are asked of the same arithmetic, so that they are met to the last bit.
-        double Wrap() => Of(Exact with { Quadrant = Exact.Quadrant with { Rotation = 0 } }).WrapWideOpen.Nominal;
-        var atWideOpen = Exact with { Quadrant = Exact.Quadrant with { Rotation = Wrap() }, FreePlay = 0 };
+        double Wrap() => Of(Cases.AlderTravel with { Quadrant = Cases.AlderTravel.Quadrant with { Rotation = 0 } }).WrapWideOpen.Nominal;
+        var atWideOpen = Cases.AlderTravel with { Quadrant = Cases.AlderTravel.Quadrant with { Rotation = Wrap() }, FreePlay = 0 };
         var length = -Of(atWideOpen with { FreeInnerLength = 0 }).FreePlayUntouched.Nominal;
         var drawn = -Of(atWideOpen with { AvailablePull = 0 }).OverTravel.Nominal;
         var fixedStop = Of(atWideOpen with { FreeInnerLength = length, AvailablePull = drawn, AdjusterRange = 0 });
@@ -121,13 +111,13 @@ public class TravelUncertaintyTests
     [Fact]
     public void One_thing_amiss_is_enough()
     {
-        var lifting = Exact.Quadrant with { Rotation = Angle.FromDegrees(115).Radians };
-        Assert.Equal(1, Of(Exact).AllIsWell.Value);
-        Assert.Equal(0, Of(Exact with { FreeInnerLength = 187 }).AllIsWell.Value); // 7 mm to take up, the adjuster has 6
-        Assert.Equal(0, Of(Exact with { AvailablePull = 47 }).AllIsWell.Value);
-        Assert.Equal(0, Of(Exact with { Quadrant = lifting, AvailablePull = 80 }).AllIsWell.Value);
+        var lifting = Cases.AlderTravel.Quadrant with { Rotation = Angle.FromDegrees(115).Radians };
+        Assert.Equal(1, Of(Cases.AlderTravel).AllIsWell.Value);
+        Assert.Equal(0, Of(Cases.AlderTravel with { FreeInnerLength = 187 }).AllIsWell.Value); // 7 mm to take up, the adjuster has 6
+        Assert.Equal(0, Of(Cases.AlderTravel with { AvailablePull = 47 }).AllIsWell.Value);
+        Assert.Equal(0, Of(Cases.AlderTravel with { Quadrant = lifting, AvailablePull = 80 }).AllIsWell.Value);
 
-        var asBuilt = Exact with { AdjusterRange = 0 };
+        var asBuilt = Cases.AlderTravel with { AdjusterRange = 0 };
         Assert.Equal(1, Of(asBuilt).AllIsWell.Value);
         Assert.Equal(0, Of(asBuilt with { FreeInnerLength = 177 }).AllIsWell.Value);
         Assert.Equal(0, Of(asBuilt with { FreeInnerLength = 181 }).AllIsWell.Value); // 3 mm of slack, 0.92 mm over
@@ -138,8 +128,8 @@ public class TravelUncertaintyTests
     [Fact]
     public void The_worst_case_range_reaches_to_the_farther_side()
     {
-        Assert.Equal(8, Of(Exact with { FreeInnerLength = new(181, 3) }).AdjusterRangeFor(1), 1e-9);
-        Assert.Equal(8, Of(Exact with { FreeInnerLength = new(179, 3) }).AdjusterRangeFor(1), 1e-9);
+        Assert.Equal(8, Of(Cases.AlderTravel with { FreeInnerLength = new(181, 3) }).AdjusterRangeFor(1), 1e-9);
+        Assert.Equal(8, Of(Cases.AlderTravel with { FreeInnerLength = new(179, 3) }).AdjusterRangeFor(1), 1e-9);
     }
 
     /// <summary>
@@ -149,10 +139,10 @@ public class TravelUncertaintyTests
     [Fact]
     public void The_requirement_nearest_to_failing_is_named()
     {
-        var adjusted = Exact with { FreeInnerLength = new(181.5, 1), AdjusterRange = 4, AvailablePull = new(48, 0.5) };
+        var adjusted = Cases.AlderTravel with { FreeInnerLength = new(181.5, 1), AdjusterRange = 4, AvailablePull = new(48, 0.5) };
         Assert.Equal("within the adjuster's range", Of(adjusted).Ranking.Requirement);
         Assert.Equal(["free inner length", "available pull"], Of(adjusted).Ranking.Contributions.Select(c => c.Name)); // nothing exact
-        var asBuilt = Exact with { FreeInnerLength = new(178.5, 1), AdjusterRange = 0, AvailablePull = new(48, 0.5) };
+        var asBuilt = Cases.AlderTravel with { FreeInnerLength = new(178.5, 1), AdjusterRange = 0, AvailablePull = new(48, 0.5) };
         Assert.Equal("valve closed", Of(asBuilt).Ranking.Requirement);
     }
 
@@ -164,9 +154,9 @@ public class TravelUncertaintyTests
     [Fact]
     public void Everything_uncertain_is_named_in_its_order()
     {
-        var travel = Exact with
+        var travel = Cases.AlderTravel with
         {
-            Quadrant = Exact.Quadrant with { Rotation = new(Exact.Quadrant.Rotation.Value, 0.011), Pocket = new(Exact.Quadrant.Pocket.Value, 0.006) },
+            Quadrant = Cases.AlderTravel.Quadrant with { Rotation = new(Cases.AlderTravel.Quadrant.Rotation.Value, 0.011), Pocket = new(Cases.AlderTravel.Quadrant.Pocket.Value, 0.006) },
             FreeInnerLength = new(180, 0.7), AvailablePull = new(47.5, 0.5), LostMotion = new(0.2, 0.9), AdjusterRange = 0,
             SeatTolerances = [new("leg 2", Vector2.FromPolar(1, Angle.FromDegrees(220)), 0.15)],
         };

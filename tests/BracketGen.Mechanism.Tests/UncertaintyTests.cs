@@ -163,16 +163,6 @@ public class UncertaintyTests
         Assert.Equal(0.875, run.Probability(y => y[0] <= 1).Value, 5e-4);
     }
 
-    private static UncertainTravel Alder => new()
-    {
-        Quadrant = Cases.Alder,
-        Seat = StopPlacement.At(Cases.Alder, 180, 2, Angle.FromDegrees(130))!.Seat.XY,
-        FreeInnerLength = 180,
-        AdjusterRange = 12,
-        FreePlay = 2,
-        AvailablePull = 48,
-    };
-
     /// <summary>
     /// Over-travel on a constant radius is S - f - RΘ. With only tolerances along the wire and across it, free play moves by the part
     /// along the wire: normal, in closed form.
@@ -181,7 +171,7 @@ public class UncertaintyTests
     public void Seat_tolerances_move_the_free_play_along_the_wire()
     {
         var along = Vector2.FromPolar(1, Angle.FromDegrees(220));
-        var travel = Alder with
+        var travel = Cases.AlderTravel with
         {
             SeatTolerances = [new("leg", along, 0.8), new("bend", 60 * along.Left, Angle.FromDegrees(0.5).Radians), new("cut", 0.6 * along, 0.5)],
         };
@@ -199,7 +189,7 @@ public class UncertaintyTests
     [Fact]
     public void Readings_spread_the_over_travel()
     {
-        var travel = Alder with
+        var travel = Cases.AlderTravel with
         {
             Quadrant = Cases.Alder with
             {
@@ -234,7 +224,7 @@ public class UncertaintyTests
     [Fact]
     public void The_adjuster_takes_up_what_the_cable_leaves()
     {
-        var sure = TravelUncertainty.Of(Alder with { FreeInnerLength = new(180, 3), AdjusterRange = 4 });
+        var sure = TravelUncertainty.Of(Cases.AlderTravel with { FreeInnerLength = new(180, 3), AdjusterRange = 4 });
         Assert.Equal(0, sure.AdjusterNeed.Mean, 1e-3);
         Assert.Equal(2 / 3.0, sure.WithinAdjuster.Value, 1e-3);
         Assert.Equal(6, sure.AdjusterRangeFor(1), 1e-9);
@@ -246,7 +236,7 @@ public class UncertaintyTests
     [Fact]
     public void Without_an_adjuster_it_must_be_right_as_built()
     {
-        var sure = TravelUncertainty.Of(Alder with { FreeInnerLength = new(180, 3), AdjusterRange = 0 });
+        var sure = TravelUncertainty.Of(Cases.AlderTravel with { FreeInnerLength = new(180, 3), AdjusterRange = 0 });
         var over = 48 - 2 - 31.5 * Angle.FromDegrees(82).Radians; // it closes from -2 and opens fully up to +over
         Assert.Equal((2 + over) / 6, sure.AllIsWell.Value, 1e-3);
         Assert.Equal("valve fully open", sure.Ranking.Requirement);
@@ -256,7 +246,7 @@ public class UncertaintyTests
     [Fact]
     public void The_quick_way_is_the_general_way()
     {
-        var quick = Alder with
+        var quick = Cases.AlderTravel with
         {
             Quadrant = Cases.Alder with { Groove = new CircularGroove(new(31.5, 0.3)), Rotation = new(1.43, 0.02), Pocket = new(0.35, 0.03) },
             SeatTolerances = [new("leg", new(1, 0), 0.5), new("cut", new(0, 1), 0.5)],

@@ -10,14 +10,13 @@ internal static class ConvexPlate
     public static ConvexDistance Around(FoldedSheet sheet, int flange)
     {
         var corners = sheet.Flat.FlangeRegion(flange).Outline.Flatten(0.1).Select(p => new Disc(p, 0)).ToList();
-        var hull = TangentOutline.Around(corners);
+        var hull = new Region(TangentOutline.Around(corners), []);
         var frame = sheet.Flanges[flange];
         var half = sheet.Flat.Thickness / 2;
         return point =>
         {
             var local = frame.ToLocal(point);
-            var out_ = hull.DistanceTo(local.XY);
-            return MovingParts.Prism(hull.Contains(local.XY) ? -out_ : out_, local.Z - half, half);
+            return MovingParts.Prism(-hull.DepthOf(local.XY), local.Z - half, half);
         };
     }
 }

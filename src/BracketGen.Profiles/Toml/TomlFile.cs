@@ -47,10 +47,10 @@ internal static partial class TomlFile
         }
     }
 
-    // A broken line must not hide the errors of all the others: it is reported, emptied, and the rest is parsed again.
     /// <summary>The root table of a text that is TOML throughout; null, with what is wrong reported, where it is none.</summary>
     public static TomlTable? Parse(string path, string text, Reading reading)
     {
+        // A broken line must not hide the errors of all the others: it is reported, emptied, and the rest is parsed again.
         var lines = text.Split('\n');
         if (Array.FindIndex(lines, l => l.Length > MostInLine) is >= 0 and var tooLong)
         {
