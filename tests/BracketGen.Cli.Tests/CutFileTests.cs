@@ -8,6 +8,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Cli.Tests;
 
@@ -45,7 +46,7 @@ public class CutFileTests(ExampleOutputs outputs)
         Assert.Equal(200, solutions.Count);
         Assert.All(new[] { 1, 2 }, bends => Assert.True(
             solutions.Values.Count(s => s.Bracket!.Flat.Bends.Length == bends) > 2, $"too few with {bends} bends"));
-        Assert.Contains(solutions.Values, s => s.Job.Units == LengthUnit.Inch);
+        Assert.Contains(solutions.Values, s => s.Job.Units == UnitSystem.Inch);
         foreach (var (name, solution) in solutions)
         {
             OutputFolder.Write(

@@ -7,8 +7,8 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.Profiles.Units;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Tests;
 

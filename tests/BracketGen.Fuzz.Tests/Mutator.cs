@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
-using BracketGen.Profiles.Units;
+using BracketGen.Units;
 
 namespace BracketGen.Fuzz.Tests;
 

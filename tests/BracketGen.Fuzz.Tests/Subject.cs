@@ -7,7 +7,6 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
@@ -23,6 +22,7 @@ using BracketGen.Mechanism;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Interview;
+using BracketGen.Units;
 
 namespace BracketGen.Fuzz.Tests;
 

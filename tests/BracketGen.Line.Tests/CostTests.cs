@@ -1,7 +1,6 @@
 using System.Text;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Line.Costing;
@@ -9,6 +8,7 @@ using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Line.Tests;
 

@@ -3,6 +3,7 @@ using System.Text;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Strength.Tests;
 

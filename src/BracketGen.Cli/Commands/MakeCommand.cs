@@ -11,6 +11,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Cli.Commands;
 

@@ -1,13 +1,13 @@
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Text;
+using BracketGen.Units;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Cli.Terminal;
 
 /// <summary>What stands in the way of a bracket, and what would open one.</summary>
 internal static class DiagnosisTable
 {
-    public static void Print(TextWriter output, Diagnosis diagnosis, LengthUnit units)
+    public static void Print(TextWriter output, Diagnosis diagnosis, UnitSystem units)
     {
         output.WriteLine();
         output.WriteLine("  No bracket passes. What stands in the way:");

@@ -1,6 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Text;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Cli.Terminal;
 

@@ -1,4 +1,4 @@
-using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Checks;
 
@@ -16,31 +16,6 @@ public enum CheckKind
 
     /// <summary>It works, with something more to be done.</summary>
     Advice,
-}
-
-/// <summary>What a check's number is.</summary>
-public enum CheckUnit
-{
-    /// <summary>mm.</summary>
-    Length,
-
-    /// <summary>rad.</summary>
-    Angle,
-
-    /// <summary>A plain number.</summary>
-    Number,
-
-    /// <summary>A part of one, shown in percent.</summary>
-    Fraction,
-
-    /// <summary>N.</summary>
-    Force,
-
-    /// <summary>V.</summary>
-    Voltage,
-
-    /// <summary>Hz.</summary>
-    Frequency,
 }
 
 /// <summary>On which side of its limit a value is good.</summary>
@@ -65,7 +40,7 @@ public enum Bound
 /// <param name="Source">Where the limit comes from.</param>
 /// <param name="Consequence">In plain words, what happens where it fails and what to do.</param>
 public sealed record Check(
-    string Id, string Title, CheckKind Kind, CheckUnit Unit, double Value, Bound Bound, double Limit, string Source,
+    string Id, string Title, CheckKind Kind, Quantity Unit, double Value, Bound Bound, double Limit, string Source,
     string Consequence)
 {
     /// <summary>How far the value is on the good side (internal unit); negative where the check fails.</summary>

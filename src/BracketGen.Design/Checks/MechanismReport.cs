@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;

@@ -4,6 +4,7 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Checks;
 
@@ -35,7 +36,7 @@ internal sealed record SpaceDemand(
 
     /// <summary>The check, with the distance found.</summary>
     public Check Check(FoldedSheet sheet, double error) => new(
-        Id, Title, Kind, CheckUnit.Length, Clearance.Least(sheet, Things, error, Limit, Within), Bound.AtLeast, Limit, Source, Consequence);
+        Id, Title, Kind, Quantity.Length, Clearance.Least(sheet, Things, error, Limit, Within), Bound.AtLeast, Limit, Source, Consequence);
 
     /// <summary>Whether the distance is kept.</summary>
     public bool IsMet(FoldedSheet sheet) => Clearance.Keeps(sheet, Things, Limit, Within);

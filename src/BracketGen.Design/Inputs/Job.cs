@@ -1,4 +1,5 @@
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Inputs;
 
@@ -19,7 +20,7 @@ public sealed record Job
     public required Preferences Preferences { get; init; }
 
     /// <summary>Unit of the outputs.</summary>
-    public required LengthUnit Units { get; init; }
+    public required UnitSystem Units { get; init; }
 
     /// <summary>Title block.</summary>
     public required DocumentData Document { get; init; }

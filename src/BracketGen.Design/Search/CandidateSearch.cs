@@ -5,6 +5,7 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Search;
 
@@ -84,7 +85,7 @@ public static class CandidateSearch
     {
         var reachable = Places(job, body, [0]).Any();
         return new(
-            "bracket-shape", "A bracket that joins mount face and stop", CheckKind.Function, CheckUnit.Number, 0, Bound.AtLeast, 1,
+            "bracket-shape", "A bracket that joins mount face and stop", CheckKind.Function, Quantity.Number, 0, Bound.AtLeast, 1,
             Sources.Geometry,
             reachable
                 ? "No leaving angle gives a stop that a flat plate or one bend can reach from the mount face. Choose another mount face, or change the free inner length."

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Search;
 
@@ -42,5 +43,5 @@ public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks)
         || check.Id.StartsWith("keep-out-", StringComparison.Ordinal);
 
     private static double Spare(Check check) =>
-        check.Margin / Math.Max(Math.Abs(check.Limit), check.Unit == CheckUnit.Angle ? Geometry.Angle.FromDegrees(5).Radians : 1);
+        check.Margin / Math.Max(Math.Abs(check.Limit), check.Unit == Quantity.Angle ? Geometry.Angle.FromDegrees(5).Radians : 1);
 }

@@ -4,6 +4,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Search;
 
@@ -58,10 +59,10 @@ public static class Ranking
     /// <param name="candidates">How many shapes there were.</param>
     /// <param name="units">Unit of length.</param>
     /// <param name="weak">The shape of least cost, where it was not strong enough; null where it is the first offer.</param>
-    public static ImmutableArray<string> Reasons(IReadOnlyList<Offer> offers, int candidates, LengthUnit units, Offer? weak = null)
+    public static ImmutableArray<string> Reasons(IReadOnlyList<Offer> offers, int candidates, UnitSystem units, Offer? weak = null)
     {
         var best = offers[0];
-        string Give(Offer offer) => units == LengthUnit.Inch
+        string Give(Offer offer) => units == UnitSystem.Inch
             ? FormattableString.Invariant($"{offer.BestGive / 25.4:0.0000} in")
             : FormattableString.Invariant($"{offer.BestGive:0.000} mm");
         var reasons = ImmutableArray.CreateBuilder<string>();

@@ -5,6 +5,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Study;
 

@@ -5,6 +5,7 @@ using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Dxf;
 
@@ -60,7 +61,7 @@ public static class FlatPatternDxf
         bracket.Flat.Shift(-bracket.Flat.Blank.Outline.Bounds.Min);
 
     private static DxfDrawing Draw(Job job, IEnumerable<DxfLayer> layers, Region contours, IEnumerable<DxfEntity> marks, IEnumerable<string> comment) => new(
-        job.Units == LengthUnit.Inch ? DxfUnits.Inches : DxfUnits.Millimetres,
+        job.Units == UnitSystem.Inch ? DxfUnits.Inches : DxfUnits.Millimetres,
         layers, [.. RegionEntities.Of(contours, DxfLayers.CutThrough), .. marks], string.Join('\n', comment));
 
     private static string Label(Job job) =>
@@ -86,7 +87,7 @@ public static class FlatPatternDxf
     }
 
     // A comment at the head of the file is seen in an editor only; whoever looks at the drawing must see it too.
-    private static IEnumerable<DxfEntity> Note(double kerf, LengthUnit units, Bounds contours) => KerfText.OnDrawing(kerf, units)
+    private static IEnumerable<DxfEntity> Note(double kerf, UnitSystem units, Bounds contours) => KerfText.OnDrawing(kerf, units)
         .SelectMany((line, i) => StrokeText.Of(
             line, new(0, contours.Min.Y - (i + 1) * 2 * NoteHeight), NoteHeight, Angle.Zero, DxfLayers.Note));
 

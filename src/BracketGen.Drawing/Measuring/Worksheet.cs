@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Measuring;
 
@@ -13,10 +14,10 @@ public static class Worksheet
     /// <summary>The pages.</summary>
     /// <param name="format">Sheet, upright.</param>
     /// <param name="units">Unit of the lengths to write down.</param>
-    public static ImmutableArray<SheetPage> Compose(PageFormat format, DrawingUnits units)
+    public static ImmutableArray<SheetPage> Compose(PageFormat format, UnitSystem units)
     {
-        var length = units == DrawingUnits.Inch ? "in" : "mm";
-        var (torque, force) = units == DrawingUnits.Inch ? ("lbf in", "lbf") : ("N m", "N");
+        var length = units == UnitSystem.Inch ? "in" : "mm";
+        var (torque, force) = units == UnitSystem.Inch ? ("lbf in", "lbf") : ("N m", "N");
         var body = WorksheetSections.OfThrottleBody(length, torque);
         var vehicle = WorksheetSections.OfVehicle(length, force);
         return

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Measuring;
 

@@ -7,9 +7,10 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Sections;
 using BracketGen.Drawing.Solid;
-using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Units;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report;
 

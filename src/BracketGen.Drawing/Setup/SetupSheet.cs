@@ -5,9 +5,9 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
-using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
+using BracketGen.Words;
 
 namespace BracketGen.Drawing.Setup;
 

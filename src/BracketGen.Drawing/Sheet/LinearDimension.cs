@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Sheet;
 

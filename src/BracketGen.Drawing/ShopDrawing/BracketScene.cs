@@ -6,6 +6,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -16,7 +17,7 @@ internal sealed class BracketScene
     {
         Solution = solution;
         Bracket = bracket;
-        Units = solution.Job.Units == LengthUnit.Inch ? DrawingUnits.Inch : DrawingUnits.Millimetre;
+        Units = solution.Job.Units;
         Value = ValueFormat.Of(Units);
         Mesh = FoldedMesh.Of(bracket.Folded);
 
@@ -36,7 +37,7 @@ internal sealed class BracketScene
 
     public double Thickness => Flat.Thickness;
 
-    public DrawingUnits Units { get; }
+    public UnitSystem Units { get; }
 
     public ValueFormat Value { get; }
 

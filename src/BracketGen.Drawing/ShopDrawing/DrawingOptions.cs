@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -26,6 +27,6 @@ public sealed record DrawingOptions
         Paper.A4 => PageFormat.A4,
         Paper.B => PageFormat.AnsiB,
         Paper.A => PageFormat.AnsiA,
-        _ => job.Units == LengthUnit.Inch ? PageFormat.AnsiB : PageFormat.A3,
+        _ => job.Units == UnitSystem.Inch ? PageFormat.AnsiB : PageFormat.A3,
     };
 }

@@ -10,6 +10,9 @@ using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
+using BracketGen.Words;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -45,7 +48,7 @@ internal sealed class DrawingText(BracketScene scene, DrawingOptions options, st
 
     private int ToleranceClass => CuttingLimits.ToleranceClass(Job.Shop.Process);
 
-    private string Mass => MassText.Of(scene.Bracket.Mass, Job.Units);
+    private string Mass => Job.Units.Write(Quantity.Mass, scene.Bracket.Mass);
 
     /// <summary>The hole table.</summary>
     public SheetBlock Holes() => SheetTable.Draw(
@@ -76,7 +79,7 @@ internal sealed class DrawingText(BracketScene scene, DrawingOptions options, st
         };
         List<string> notes =
         [
-            $"Lengths in {(scene.Units == DrawingUnits.Inch ? "inches" : "mm")}. Untoleranced dimensions ISO 2768-m; {process} cut edges ISO 9013, tolerance class {ToleranceClass}.",
+            $"Lengths in {(scene.Units == UnitSystem.Inch ? "inches" : "mm")}. Untoleranced dimensions ISO 2768-m; {process} cut edges ISO 9013, tolerance class {ToleranceClass}.",
             $"Deburr. Break sharp edges {_value.Length(0.3)}.",
             $"Material {scene.Bracket.Stock.Material.Designation}; mass {Mass}, bare. Finish as agreed.",
             options.WithKerfCompensated

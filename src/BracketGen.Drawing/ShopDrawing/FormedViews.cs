@@ -8,6 +8,7 @@ using BracketGen.Drawing.ShopDrawing.Views;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.ShopDrawing;
 

@@ -2,6 +2,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Strength;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.ShopDrawing;
 

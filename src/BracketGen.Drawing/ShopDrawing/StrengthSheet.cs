@@ -7,6 +7,8 @@ using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Strength;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -18,7 +20,7 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
     /// <summary>The vibration is drawn with its largest movement this part of the bracket's size.</summary>
     private const double Exaggeration = 0.12;
 
-    private LengthUnit Units => scene.Solution.Job.Units;
+    private UnitSystem Units => scene.Solution.Job.Units;
 
     /// <summary>Pictures lower than this (mm) show nothing.</summary>
     private const double LeastPicture = 90;

@@ -3,6 +3,7 @@ using BracketGen.Design.Search;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Solid;
 

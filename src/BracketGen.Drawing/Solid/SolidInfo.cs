@@ -3,8 +3,8 @@ using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Text;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Solid;
 

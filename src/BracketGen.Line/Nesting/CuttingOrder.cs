@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using BracketGen.Drawing.Report;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Line.Nesting;
 

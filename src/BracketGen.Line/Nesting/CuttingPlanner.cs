@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Sharing;
@@ -9,6 +8,7 @@ using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Line.Nesting;
 

@@ -5,6 +5,7 @@ using BracketGen.Line.Lists;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Line.Nesting;
 

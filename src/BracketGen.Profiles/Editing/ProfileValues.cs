@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Toml;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Editing;
 

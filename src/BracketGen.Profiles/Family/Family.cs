@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Profiles.Units;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Family;
 
@@ -16,7 +16,7 @@ public sealed record ProductFamily
     public required string ShopFile { get; init; }
 
     /// <summary>Unit of the outputs.</summary>
-    public required LengthUnit Units { get; init; }
+    public required UnitSystem Units { get; init; }
 
     /// <summary>The vehicles, at least one; each brings its cable and pedal.</summary>
     public required ImmutableArray<Member> Vehicles { get; init; }

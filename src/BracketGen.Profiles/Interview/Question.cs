@@ -1,5 +1,6 @@
 using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Interview;
 

@@ -1,5 +1,6 @@
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Interview;
 

@@ -7,6 +7,7 @@ using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
 using BracketGen.Profiles;
+using BracketGen.Units;
 
 namespace BracketGen.Web.Desk;
 

@@ -1,12 +1,12 @@
 using System.Text.Json.Nodes;
 using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Interview;
+using BracketGen.Units;
 
 namespace BracketGen.Web.Measuring;
 

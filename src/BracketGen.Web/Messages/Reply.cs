@@ -5,11 +5,11 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
-using BracketGen.Drawing.Text;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Forms;
 using BracketGen.Web.Desk;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Web.Messages;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using BracketGen.Profiles.Units;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Tests.Verification;
 

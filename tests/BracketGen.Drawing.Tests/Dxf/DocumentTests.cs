@@ -6,6 +6,7 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 using CsCheck;
 
 namespace BracketGen.Drawing.Tests.Dxf;

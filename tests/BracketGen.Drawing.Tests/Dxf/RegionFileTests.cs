@@ -5,6 +5,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Dxf;
 

@@ -9,9 +9,9 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Tests.ShopDrawing;
-using BracketGen.Drawing.Text;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
+using BracketGen.Words;
 
 namespace BracketGen.Drawing.Tests.Report;
 

@@ -3,8 +3,8 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Units;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

@@ -4,6 +4,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 
@@ -19,7 +20,7 @@ public class SheetAuditTests
     {
         Assert.Empty(SheetAudit.Check(DemoSheet.Compose(PageFormat.A3)));
         Assert.Empty(SheetAudit.Check(DemoSheet.Compose(PageFormat.A4)));
-        Assert.Empty(SheetAudit.Check(DemoSheet.Compose(PageFormat.AnsiB, DrawingUnits.Inch)));
+        Assert.Empty(SheetAudit.Check(DemoSheet.Compose(PageFormat.AnsiB, UnitSystem.Inch)));
     }
 
     [Fact]

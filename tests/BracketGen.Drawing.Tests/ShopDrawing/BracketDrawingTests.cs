@@ -12,6 +12,7 @@ using BracketGen.Mechanism;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.ShopDrawing;
 
@@ -136,12 +137,12 @@ public class BracketDrawingTests
     public void FailedSafetyCheckStandsInLargeType()
     {
         var danger = new Check(
-            "moving-parts", "Bracket to quadrant", CheckKind.Safety, CheckUnit.Length, 1, Bound.AtLeast, 3, "test",
+            "moving-parts", "Bracket to quadrant", CheckKind.Safety, Quantity.Length, 1, Bound.AtLeast, 3, "test",
             "The quadrant can catch on the bracket.");
         var good = ExampleSolutions.First;
         var pages = Compose(good with { Checks = good.Checks.Add(danger) });
         var large = string.Join(" ", pages[0].Items.OfType<TextItem>().Where(t => t.Height >= TextHeight.Huge).Select(t => t.Text));
-        var inch = good.Job.Units == LengthUnit.Inch;
+        var inch = good.Job.Units == UnitSystem.Inch;
         Assert.Contains("SAFETY CHECK FAILED: Bracket to quadrant: " + (inch ? "0.039 in" : "1.0 mm"), large);
         Assert.Contains("The quadrant can catch on the bracket.", TextOf(pages[0]));
         Assert.All(pages.Skip(1), p => Assert.Contains("SAFETY CHECK FAILED", TextOf(p)));
@@ -154,7 +155,7 @@ public class BracketDrawingTests
     {
         var good = ExampleSolutions.First;
         var checks = Enumerable.Range(0, 24).Select(i => new Check(
-            $"c{i}", $"Something that was checked, number {i}", i < 6 ? CheckKind.Safety : CheckKind.Making, CheckUnit.Length, 1, Bound.AtLeast, 3, "test",
+            $"c{i}", $"Something that was checked, number {i}", i < 6 ? CheckKind.Safety : CheckKind.Making, Quantity.Length, 1, Bound.AtLeast, 3, "test",
             "What happens then takes a sentence of some length, and what to do about it takes another one that is not shorter."));
         foreach (var format in Formats)
         {
@@ -168,7 +169,7 @@ public class BracketDrawingTests
     [Fact]
     public void InchJobsAreInInchesThroughout()
     {
-        var inch = RandomSolutions.Samples.Where(s => s.Job.Units == LengthUnit.Inch).Take(15).ToList();
+        var inch = RandomSolutions.Samples.Where(s => s.Job.Units == UnitSystem.Inch).Take(15).ToList();
         Assert.Equal(15, inch.Count);
         foreach (var page in inch.Select(s => Compose(s)[0]))
         {
@@ -178,13 +179,13 @@ public class BracketDrawingTests
     }
 
     [Theory]
-    [InlineData(null, LengthUnit.Millimetre, "A3")]
-    [InlineData(null, LengthUnit.Inch, "B")]
-    [InlineData(Paper.A4, LengthUnit.Inch, "A4")]
-    [InlineData(Paper.A, LengthUnit.Millimetre, "A")]
-    [InlineData(Paper.B, LengthUnit.Millimetre, "B")]
-    [InlineData(Paper.A3, LengthUnit.Inch, "A3")]
-    public void PaperIsWhatTheJobSaysUnlessAnOptionDoes(Paper? paper, LengthUnit units, string name)
+    [InlineData(null, UnitSystem.Metric, "A3")]
+    [InlineData(null, UnitSystem.Inch, "B")]
+    [InlineData(Paper.A4, UnitSystem.Inch, "A4")]
+    [InlineData(Paper.A, UnitSystem.Metric, "A")]
+    [InlineData(Paper.B, UnitSystem.Metric, "B")]
+    [InlineData(Paper.A3, UnitSystem.Inch, "A3")]
+    public void PaperIsWhatTheJobSaysUnlessAnOptionDoes(Paper? paper, UnitSystem units, string name)
     {
         var job = ExampleSolutions.First.Job;
         job = job with { Units = units, Document = job.Document with { Paper = paper } };
@@ -244,7 +245,7 @@ public class BracketDrawingTests
     public void NothingThatTheShopNeedsIsLeftOut() => RandomSolutions.Each(int.MaxValue, solution =>
     {
         var bracket = solution.Bracket!;
-        var value = ValueFormat.Of(solution.Job.Units == LengthUnit.Inch ? DrawingUnits.Inch : DrawingUnits.Millimetre);
+        var value = ValueFormat.Of(solution.Job.Units == UnitSystem.Inch ? UnitSystem.Inch : UnitSystem.Metric);
         var texts = BracketDrawing.Compose(solution, new() { WithTemplate = false })
             .SelectMany(p => p.Items).OfType<TextItem>().Select(t => t.Text).ToList();
         Assert.All(bracket.Holes, h => Assert.True(texts.Count(t => t == h.Name) >= 2, $"Hole {h.Name} is not named in view and table."));

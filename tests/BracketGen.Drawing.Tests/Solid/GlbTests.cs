@@ -11,8 +11,8 @@ using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Units;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

@@ -5,8 +5,8 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Units;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

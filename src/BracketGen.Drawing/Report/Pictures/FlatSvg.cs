@@ -4,6 +4,7 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Report.Pictures;
 

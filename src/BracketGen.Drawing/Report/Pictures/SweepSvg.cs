@@ -5,6 +5,7 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Report.Pictures;
 

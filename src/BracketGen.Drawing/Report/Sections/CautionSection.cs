@@ -1,7 +1,9 @@
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
-using BracketGen.Drawing.Text;
+using BracketGen.Units;
+using BracketGen.Words;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report.Sections;
 

@@ -1,7 +1,9 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
-using BracketGen.Drawing.Text;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report.Sections;
 

@@ -1,6 +1,7 @@
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
-using BracketGen.Drawing.Text;
+using BracketGen.Units;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report.Sections;
 

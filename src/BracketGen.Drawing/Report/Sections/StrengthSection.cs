@@ -8,6 +8,8 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Text;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report.Sections;
 

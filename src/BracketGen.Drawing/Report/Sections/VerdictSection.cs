@@ -5,10 +5,12 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Report.Html;
-using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report.Sections;
 

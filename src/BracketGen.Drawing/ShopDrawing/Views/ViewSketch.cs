@@ -1,6 +1,7 @@
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.ShopDrawing.Views;
 

@@ -1,6 +1,7 @@
 using BracketGen.Design.Checks;
+using BracketGen.Profiles.Interview;
 
-namespace BracketGen.Drawing.Text;
+namespace BracketGen.Words.Results;
 
 /// <summary>What the checks come to, in words; screen and report say the same.</summary>
 public static class VerdictText

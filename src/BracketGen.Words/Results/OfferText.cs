@@ -1,12 +1,13 @@
 using System.Globalization;
-using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
+using BracketGen.Profiles.Interview;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 
-namespace BracketGen.Drawing.Text;
+namespace BracketGen.Words.Results;
 
 /// <summary>The brackets that a job offers, as rows of a table; screen and report print the same.</summary>
 public static class OfferText
@@ -20,17 +21,17 @@ public static class OfferText
         : "Make another one by its number with --choice.";
 
     /// <summary>An offer, <paramref name="number"/> counted from 1.</summary>
-    public static IReadOnlyList<string> Row(Offer offer, int number, LengthUnit units)
+    public static IReadOnlyList<string> Row(Offer offer, int number, UnitSystem units)
     {
         var stock = offer.Candidate.Bracket.Stock;
         var angles = offer.Candidate.Bracket.Flat.Bends.Select(b => b.Turn.Magnitude.Degrees.ToString("0.#", CultureInfo.InvariantCulture) + "°");
         return
         [
             number.ToString(CultureInfo.InvariantCulture),
-            $"{stock.Material.Designation}, {CheckText.Number(CheckUnit.Length, stock.Thickness, units)}",
+            $"{stock.Material.Designation}, {CheckText.Number(Quantity.Length, stock.Thickness, units)}",
             offer.Bends == 0 ? "none" : string.Join(" + ", angles),
             (offer.Mass * 1e6).ToString("0", CultureInfo.InvariantCulture) + " g",
-            units == LengthUnit.Inch
+            units == UnitSystem.Inch
                 ? (offer.BestGive / 25.4).ToString("0.0000", CultureInfo.InvariantCulture) + " in"
                 : offer.BestGive.ToString("0.000", CultureInfo.InvariantCulture) + " mm",
             $"{offer.Tightest.Id}, {(100 * offer.LeastSpare).ToString("0", CultureInfo.InvariantCulture)} % to spare",

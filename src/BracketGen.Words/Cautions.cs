@@ -1,4 +1,4 @@
-namespace BracketGen.Drawing.Text;
+namespace BracketGen.Words;
 
 /// <summary>The cautions that every drawing, report and screen carries.</summary>
 public static class Cautions

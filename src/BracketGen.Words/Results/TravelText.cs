@@ -1,9 +1,11 @@
 using System.Globalization;
-using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Interview;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 
-namespace BracketGen.Drawing.Text;
+namespace BracketGen.Words.Results;
 
 /// <summary>What the pedal does to the valve, and what would mend it, in words; screen and report say the same.</summary>
 public static class TravelText
@@ -44,9 +46,9 @@ public static class TravelText
         ? $"Set a pedal stop at {Percent(travel.PedalAtWideOpen)} of the stroke, {Length(job, job.Vehicle.Pedal.FullStroke * travel.PedalAtWideOpen)} of pad travel from released."
         : null;
 
-    private static string Length(Job job, double value) => CheckText.Number(CheckUnit.Length, value, job.Units);
+    private static string Length(Job job, double value) => CheckText.Number(Quantity.Length, value, job.Units);
 
-    private static string Percent(double value) => CheckText.Number(CheckUnit.Fraction, value, LengthUnit.Millimetre);
+    private static string Percent(double value) => CheckText.Number(Quantity.Fraction, value, UnitSystem.Metric);
 
     private static string Degrees(double value) => value.ToString("0.#", CultureInfo.InvariantCulture) + "°";
 }

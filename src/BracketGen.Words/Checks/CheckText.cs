@@ -1,9 +1,9 @@
 using System.Globalization;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
-namespace BracketGen.Drawing.Text;
+namespace BracketGen.Words.Checks;
 
 /// <summary>The numbers of a check as people read them, in the job's unit.</summary>
 public static class CheckText
@@ -15,7 +15,7 @@ public static class CheckText
     /// <param name="unit">What the number is.</param>
     /// <param name="value">The number in the internal unit.</param>
     /// <param name="units">Unit of length.</param>
-    public static string Number(CheckUnit unit, double value, LengthUnit units)
+    public static string Number(Quantity unit, double value, UnitSystem units)
     {
         if (!double.IsFinite(value))
         {
@@ -24,16 +24,16 @@ public static class CheckText
 
         var text = unit switch
         {
-            CheckUnit.Length when units == LengthUnit.Inch => (value / 25.4).ToString("0.000", CultureInfo.InvariantCulture) + " in",
-            CheckUnit.Length => value.ToString("0.0#", CultureInfo.InvariantCulture) + " mm",
-            CheckUnit.Angle => new Angle(value).Degrees.ToString("0.0", CultureInfo.InvariantCulture) + "°",
+            Quantity.Length when units == UnitSystem.Inch => (value / 25.4).ToString("0.000", CultureInfo.InvariantCulture) + " in",
+            Quantity.Length => value.ToString("0.0#", CultureInfo.InvariantCulture) + " mm",
+            Quantity.Angle => new Angle(value).Degrees.ToString("0.0", CultureInfo.InvariantCulture) + "°",
             // A probability near one must not be rounded to a certainty.
-            CheckUnit.Fraction when value is > 0.985 and < 1 => (Math.Floor(10_000 * value) / 100).ToString("0.0#", CultureInfo.InvariantCulture) + " %",
-            CheckUnit.Fraction => (100 * value).ToString("0", CultureInfo.InvariantCulture) + " %",
-            CheckUnit.Force when units == LengthUnit.Inch => (value / PoundForce).ToString("0.0", CultureInfo.InvariantCulture) + " lbf",
-            CheckUnit.Force => value.ToString("0.0", CultureInfo.InvariantCulture) + " N",
-            CheckUnit.Voltage => value.ToString("0.00", CultureInfo.InvariantCulture) + " V",
-            CheckUnit.Frequency => value.ToString("0", CultureInfo.InvariantCulture) + " Hz",
+            Quantity.Fraction when value is > 0.985 and < 1 => (Math.Floor(10_000 * value) / 100).ToString("0.0#", CultureInfo.InvariantCulture) + " %",
+            Quantity.Fraction => (100 * value).ToString("0", CultureInfo.InvariantCulture) + " %",
+            Quantity.Force when units == UnitSystem.Inch => (value / PoundForce).ToString("0.0", CultureInfo.InvariantCulture) + " lbf",
+            Quantity.Force => value.ToString("0.0", CultureInfo.InvariantCulture) + " N",
+            Quantity.Voltage => value.ToString("0.00", CultureInfo.InvariantCulture) + " V",
+            Quantity.Frequency => value.ToString("0", CultureInfo.InvariantCulture) + " Hz",
             _ => value.ToString("0.##", CultureInfo.InvariantCulture),
         };
         return text.StartsWith("-0", StringComparison.Ordinal) && text.All(c => c is '-' or '0' or '.' or ' ' or 'm' or 'i' or 'n' or '°' or '%' or 'N' or 'V' or 'l' or 'b' or 'f' or 'H' or 'z')
@@ -42,14 +42,14 @@ public static class CheckText
     }
 
     /// <summary>A check's value.</summary>
-    public static string Value(Check check, LengthUnit units) => Number(check.Unit, check.Value, units);
+    public static string Value(Check check, UnitSystem units) => Number(check.Unit, check.Value, units);
 
     /// <summary>A check's limit: «at least 3.0 mm».</summary>
-    public static string Limit(Check check, LengthUnit units) =>
+    public static string Limit(Check check, UnitSystem units) =>
         (check.Bound == Bound.AtLeast ? "at least " : "at most ") + Number(check.Unit, check.Limit, units);
 
     /// <summary>A check's margin.</summary>
-    public static string Margin(Check check, LengthUnit units) => Number(check.Unit, check.Margin, units);
+    public static string Margin(Check check, UnitSystem units) => Number(check.Unit, check.Margin, units);
 
     /// <summary>What a check's kind means, in one word or two.</summary>
     public static string Kind(CheckKind kind) => kind switch

@@ -1,11 +1,10 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Profiles.Units;
+namespace BracketGen.Units;
 
-/// <summary>A number with a unit as people write it: «31.5 mm», «1.125 in», «1 1/8 in», «12 lbf».</summary>
-internal static partial class QuantityText
+/// <summary>A number with a unit as people write it: "31.5 mm", "1.125 in", "1 1/8 in", "12 lbf".</summary>
+public static partial class QuantityText
 {
     /// <summary>Decimal number or common fraction; also the first half of the pattern in the schemas.</summary>
     public const string NumberPattern = "[+-]?([0-9]+[ -])?[0-9]+/[0-9]+|[+-]?([0-9]+([.][0-9]*)?|[.][0-9]+)([eE][+-]?[0-9]+)?";
