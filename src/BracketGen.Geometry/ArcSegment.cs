@@ -2,8 +2,7 @@ namespace BracketGen.Geometry;
 
 /// <summary>A circular piece of a contour, up to a full circle.</summary>
 /// <remarks>
-/// The radius is positive; the sweep is not zero and at most a full turn either way, positive counter-clockwise. Immutable,
-/// thread-safe.
+/// The radius is positive; the sweep is not zero and at most a full turn either way, positive counter-clockwise.
 /// </remarks>
 public sealed record ArcSegment : Segment
 {

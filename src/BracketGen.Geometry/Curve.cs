@@ -1,7 +1,6 @@
 namespace BracketGen.Geometry;
 
 /// <summary>The whole line or circle that a segment is a piece of.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Point">A point of the line; the circle's centre.</param>
 /// <param name="Direction">Of the line, length one; zero for a circle.</param>
 /// <param name="Radius">Of the circle (mm); not positive where nothing is left of it.</param>

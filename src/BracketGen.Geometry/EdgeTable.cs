@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace BracketGen.Geometry;
 
 /// <summary>The segments of a contour laid out for the two questions that are asked of it most: how far, and inside or out?</summary>
-/// <remarks>Immutable, thread-safe. Lengths in mm.</remarks>
+/// <remarks>Lengths in mm.</remarks>
 internal sealed class EdgeTable
 {
     private readonly Edge[] _edges;

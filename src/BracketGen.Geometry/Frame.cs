@@ -1,7 +1,7 @@
 namespace BracketGen.Geometry;
 
 /// <summary>A rigid, right-handed frame: where a flat part or a view lies in the throttle frame.</summary>
-/// <remarks>The axes are orthonormal and right-handed to round-off. Immutable, thread-safe.</remarks>
+/// <remarks>The axes are orthonormal and right-handed to round-off.</remarks>
 public readonly record struct Frame
 {
     private Frame(Vector3 origin, Vector3 x, Vector3 y, Vector3 z)

@@ -5,7 +5,7 @@ namespace BracketGen.Geometry;
 /// <summary>A flat piece of sheet: an outline with holes in it.</summary>
 /// <remarks>
 /// The outline runs counter-clockwise, the holes clockwise, so metal is always on the left of travel. Holes lie inside the
-/// outline and apart from each other (not checked here). Immutable, thread-safe.
+/// outline and apart from each other (not checked here).
 /// </remarks>
 public sealed record Region
 {

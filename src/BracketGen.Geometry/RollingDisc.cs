@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace BracketGen.Geometry;
 
 /// <summary>The path of a disc's centre that rolls along a contour on its right: the contour offset by the disc's radius.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Path">The path, travelled like the contour; null where the disc cannot get round.</param>
 /// <param name="Tight">Inside corners (mm) that the disc does not get into: it leaves them rounded by its own radius.</param>
 /// <param name="Stuck">Where the disc cannot get through (mm); null where it gets round.</param>

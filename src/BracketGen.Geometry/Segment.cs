@@ -1,7 +1,7 @@
 namespace BracketGen.Geometry;
 
 /// <summary>One exact piece of a contour: a straight line or a circular arc.</summary>
-/// <remarks>Directed from <see cref="Start"/> to <see cref="End"/>. Lengths in mm. Immutable, thread-safe.</remarks>
+/// <remarks>Directed from <see cref="Start"/> to <see cref="End"/>. Lengths in mm.</remarks>
 public abstract record Segment
 {
     /// <summary>Where it begins.</summary>

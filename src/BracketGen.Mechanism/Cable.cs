@@ -3,7 +3,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>The throttle cable that the vehicle brings.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record Cable
 {
     /// <summary>What sits in the quadrant's pocket.</summary>

@@ -3,7 +3,7 @@ namespace BracketGen.Mechanism;
 /// <summary>What gives way under the wire's tension before the valve moves.</summary>
 /// <remarks>
 /// Wire stretch T L/(E A) with A = fill · π d²/4 the metal in the wire's circle (a stranded wire is not full); the outer's
-/// compression T/k; the bracket's deflection at the stop, along the wire. Immutable, thread-safe.
+/// compression T/k; the bracket's deflection at the stop, along the wire.
 /// </remarks>
 public sealed record CableCompliance
 {

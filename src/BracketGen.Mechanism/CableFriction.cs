@@ -5,7 +5,7 @@ namespace BracketGen.Mechanism;
 /// <summary>What the outer takes from the wire's tension on the way round its bends.</summary>
 /// <remarks>
 /// Euler-Eytelwein (capstan): a wire that slides through a bend of angle β with friction μ needs e^{μβ} times the tension at
-/// the far end, however the bend is shaped. Bends in different planes add up. Immutable, thread-safe.
+/// the far end, however the bend is shaped. Bends in different planes add up.
 /// </remarks>
 /// <param name="Coefficient">Friction coefficient μ of the wire in the outer.</param>
 /// <param name="TotalBend">Total bend angle β of the outer, all bends added without sign.</param>

@@ -4,7 +4,7 @@ namespace BracketGen.Mechanism;
 /// <remarks>
 /// Written in its slopes at the points (C. de Boor, <i>A Practical Guide to Splines</i>, 1978, chapter IV). Open at the ends it is
 /// «not a knot»: the first two pieces are one cubic, and the last two, so that no end condition is invented. Closed it repeats
-/// after one period. Immutable, thread-safe.
+/// after one period.
 /// </remarks>
 internal sealed class CubicSpline
 {

@@ -4,7 +4,7 @@ namespace BracketGen.Mechanism;
 
 /// <summary>A round groove whose centre lies beside the throttle shaft, so that the moment arm changes over the sweep.</summary>
 /// <remarks>
-/// h = ρ + e cos(ν - γ), so that h + h'' = ρ: the radius of curvature is the circle's. Immutable, thread-safe.
+/// h = ρ + e cos(ν - γ), so that h + h'' = ρ: the radius of curvature is the circle's.
 /// </remarks>
 public sealed record EccentricGroove : Groove
 {

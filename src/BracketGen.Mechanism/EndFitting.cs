@@ -14,7 +14,6 @@ public enum EndFittingKind
 }
 
 /// <summary>What is fixed on the wire's end and sits in the quadrant's pocket.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Kind">Its shape.</param>
 /// <param name="Diameter">Diameter (mm).</param>
 /// <param name="Length">Length (mm), along its own axis; the diameter again for a ball.</param>

@@ -1,7 +1,6 @@
 namespace BracketGen.Mechanism;
 
 /// <summary>What was read on the vehicle after fitting, engine off. What was not read stays null.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record FittedReadings
 {
     /// <summary>Sensor with the pedal released (V).</summary>
@@ -18,7 +17,6 @@ public sealed record FittedReadings
 }
 
 /// <summary>What the readings are held against.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record FittedExpectation
 {
     /// <summary>The travel as designed; its free play is the one that was wanted.</summary>

@@ -4,7 +4,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>What the foot feels at one opening: more going down than coming up, by the friction in the outer.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Opening">Opening of the valve.</param>
 /// <param name="PadTravel">Travel of the pad (mm).</param>
 /// <param name="Tension">Tension at the quadrant (N).</param>

@@ -8,7 +8,7 @@ namespace BracketGen.Mechanism;
 /// h(ν) is the distance from the shaft axis to the tangent whose outward normal has polar angle ν. Then the touching point
 /// is h n + h' t, with n the normal and t the normal turned left, and an element of arc is (h + h'') dν (any text on convex
 /// curves). The tangent's distance h is the moment arm of a wire along it, which is why the mechanism is written in it.
-/// Lengths in mm. Immutable, thread-safe.
+/// Lengths in mm.
 /// </remarks>
 public abstract record Groove
 {

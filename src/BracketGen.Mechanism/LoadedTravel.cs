@@ -9,7 +9,7 @@ namespace BracketGen.Mechanism;
 /// At the opening θ the springs ask for the tension T(θ) = τ(θ)/arm(θ), under which wire, outer and bracket give way by c T, so
 /// the pedal pulls p(θ) = f + pull(θ) + c T(θ). The opening for a pull is found from that equation, so that tension and
 /// opening belong together. The slack is taken up without tension; before the valve leaves its stop the wire is first drawn
-/// tight, which takes c T(0). Lengths in mm of wire at the cable, forces in N. Immutable, thread-safe.
+/// tight, which takes c T(0). Lengths in mm of wire at the cable, forces in N.
 /// </remarks>
 public sealed record LoadedTravel
 {

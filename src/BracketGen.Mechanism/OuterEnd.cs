@@ -1,7 +1,6 @@
 namespace BracketGen.Mechanism;
 
 /// <summary>How the cable's outer ends and pushes on the bracket.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public abstract record OuterEnd
 {
     /// <summary>Total travel of the adjustment at this end (mm); zero where there is none.</summary>

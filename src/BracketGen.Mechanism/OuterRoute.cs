@@ -13,7 +13,7 @@ namespace BracketGen.Mechanism;
 /// Q - P - r tan(α/2) (d + u) - r tan(γ/2) (u + e); that equation is solved here. Arcs of less than half a turn are looked for first,
 /// and only where they lead nowhere those that go on to three quarters. A real outer takes the smoother shape of an elastic line; the route says
 /// whether its bend limit and length can be kept at all, and its total bend is what friction sees at least.
-/// Lengths in mm, throttle frame. Immutable, thread-safe.
+/// Lengths in mm, throttle frame.
 /// </remarks>
 public sealed record OuterRoute
 {
@@ -346,7 +346,6 @@ public sealed record OuterRoute
 }
 
 /// <summary>Whether and how an outer of given length gets from the stop to the bulkhead.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Route">The gentlest route; null where there is none.</param>
 /// <param name="Spare">
 /// Length of outer (mm) left over along that route, to be laid somewhere; negative by how much the outer is too short; not a number

@@ -3,7 +3,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>The sensor on the throttle shaft: a voltage that runs straight from closed to wide open.</summary>
-/// <remarks>May rise or fall with the opening. Immutable, thread-safe.</remarks>
+/// <remarks>May rise or fall with the opening.</remarks>
 public sealed record PositionSensor
 {
     /// <summary>Closed reading that is set up (V; common practice, no source).</summary>

@@ -10,7 +10,6 @@ namespace BracketGen.Mechanism;
 public readonly record struct ProgressionPoint(double Pedal, double Valve, double Area);
 
 /// <summary>How the engine answers the foot: pedal to valve to flow area.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Points">The curve at equal steps of pad travel, released to floor.</param>
 /// <param name="PedalAtFirstMove">Part of the stroke at which the valve begins to move.</param>
 /// <param name="Suddenness">

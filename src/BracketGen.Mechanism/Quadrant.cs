@@ -5,7 +5,7 @@ namespace BracketGen.Mechanism;
 /// <summary>The grooved sector on the throttle shaft that the cable pulls.</summary>
 /// <remarks>
 /// Angles are polar angles in the throttle frame, counter-clockwise, with the valve on its closed stop. The mechanism's
-/// solvers take a quadrant that opens counter-clockwise; one that opens clockwise is mirrored first. Immutable, thread-safe.
+/// solvers take a quadrant that opens counter-clockwise; one that opens clockwise is mirrored first.
 /// </remarks>
 public sealed record Quadrant
 {

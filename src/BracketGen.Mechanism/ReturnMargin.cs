@@ -7,7 +7,7 @@ namespace BracketGen.Mechanism;
 /// <remarks>
 /// With the foot off, the quadrant must draw the wire back through the outer and lift the pedal: the tension at the pedal's end
 /// is W dx/dp (virtual work of the pad load W), at the quadrant e^{μβ} times that and the drag (Euler-Eytelwein). A pedal that
-/// lifts itself asks for nothing; a wire cannot be pushed, so it helps with nothing either. Immutable, thread-safe.
+/// lifts itself asks for nothing; a wire cannot be pushed, so it helps with nothing either.
 /// </remarks>
 /// <param name="Opening">Opening of the valve.</param>
 /// <param name="Spring">Closing torque of the springs (N·mm).</param>

@@ -3,7 +3,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>The springs at the throttle shaft that close the valve.</summary>
-/// <remarks>Torque is taken to grow linearly from closed to wide open. Immutable, thread-safe.</remarks>
+/// <remarks>Torque is taken to grow linearly from closed to wide open.</remarks>
 /// <param name="TorqueClosed">Closing torque at the closed stop (N·mm).</param>
 /// <param name="TorqueOpen">Closing torque at the wide-open stop (N·mm).</param>
 /// <param name="Count">Number of springs that each close the valve alone (independent energy sources).</param>

@@ -3,7 +3,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>The wire pulled taut from the end fitting over the groove to the stop, at one opening.</summary>
-/// <remarks>In the groove's plane, throttle frame, opening counter-clockwise. Immutable, thread-safe.</remarks>
+/// <remarks>In the groove's plane, throttle frame, opening counter-clockwise.</remarks>
 /// <param name="Opening">How far the valve is open.</param>
 /// <param name="Length">From the fitting's centre to the stop along the wire (mm).</param>
 /// <param name="Straight">Its straight part, from where it leaves the groove (or the fitting) to the stop (mm).</param>

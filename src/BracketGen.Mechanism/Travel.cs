@@ -4,7 +4,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>What the pedal does to the valve with the stop in one place: the travel from closed stop to wide-open stop.</summary>
-/// <remarks>Lengths in mm of wire at the cable, angles in rad. Immutable, thread-safe.</remarks>
+/// <remarks>Lengths in mm of wire at the cable, angles in rad.</remarks>
 public sealed record Travel
 {
     /// <summary>Slack taken up before the valve moves (mm).</summary>

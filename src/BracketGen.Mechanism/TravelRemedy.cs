@@ -3,7 +3,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>What would bring a valve that does not reach its wide-open stop there, each remedy alone.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="GrooveScale">Factor on the quadrant's pitch radius; below 1.</param>
 /// <param name="PullNeeded">Pull the pedal would have to give (mm).</param>
 /// <param name="LeverScale">Factor on the pedal's cable arm that gives that pull; above 1.</param>

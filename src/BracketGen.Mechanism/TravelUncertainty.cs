@@ -10,7 +10,7 @@ namespace BracketGen.Mechanism;
 public sealed record SeatTolerance(string Name, Vector2 Shift, double PlusMinus);
 
 /// <summary>Everything that decides the travel, with how well it is known.</summary>
-/// <remarks>Lengths in mm, opening counter-clockwise. Immutable, thread-safe.</remarks>
+/// <remarks>Lengths in mm, opening counter-clockwise.</remarks>
 public sealed record UncertainTravel
 {
     /// <summary>The quadrant: its rotation, pocket and groove carry their ±.</summary>
@@ -50,7 +50,7 @@ public readonly record struct Contribution(string Name, double Share, bool Measu
 /// <summary>How sure the travel is: probabilities, worst cases, and which measurement to take again.</summary>
 /// <remarks>
 /// Readings are taken as uniform over their ±, tolerances as normal with ± two standard deviations (<see cref="Spread"/>). A seat that moves
-/// across the groove's plane changes the wire's length only in second order and is left out. Immutable, thread-safe.
+/// across the groove's plane changes the wire's length only in second order and is left out.
 /// </remarks>
 public sealed class TravelUncertainty
 {
@@ -218,7 +218,6 @@ public sealed class TravelUncertainty
 }
 
 /// <summary>How an output is spread.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Run">The run.</param>
 /// <param name="Output">Which of its outputs.</param>
 public readonly record struct OutputSpread(UncertaintyRun Run, int Output)

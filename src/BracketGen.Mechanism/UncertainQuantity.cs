@@ -18,7 +18,6 @@ public enum Spread
 }
 
 /// <summary>A quantity that is known only to within ±.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Name">What it is, for people.</param>
 /// <param name="Value">The value with its ±.</param>
 /// <param name="Spread">How the true value is spread.</param>

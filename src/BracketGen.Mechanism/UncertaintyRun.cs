@@ -12,7 +12,7 @@ public delegate void UncertainModel(ReadOnlySpan<double> inputs, Span<double> ou
 /// where the output grows or falls steadily in every input. Spread: <see cref="SobolSequence"/> points through each input's distribution, in
 /// <see cref="Replicates"/> independently shifted parts, whose scatter gives the standard error. Blame: the squared correlation of input and
 /// output, which for independent inputs and a nearly linear model is that input's part of the variance (A. Saltelli et al., <i>Global Sensitivity Analysis</i>, 2008,
-/// ch. 1). Same seed, same numbers. Immutable, thread-safe.
+/// ch. 1). Same seed, same numbers.
 /// </remarks>
 public sealed class UncertaintyRun
 {

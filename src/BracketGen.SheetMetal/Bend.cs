@@ -6,7 +6,7 @@ namespace BracketGen.SheetMetal;
 /// <remarks>
 /// Flat-pattern coordinates (mm). The strip begins on the line from <see cref="Start"/> to <see cref="End"/>, at the edge of
 /// the flange <see cref="From"/>, and runs <see cref="Allowance"/> to the left of that line, where flange <see cref="To"/>
-/// begins. Immutable, thread-safe.
+/// begins.
 /// </remarks>
 public sealed record Bend
 {

@@ -4,7 +4,6 @@ using BracketGen.Geometry;
 namespace BracketGen.SheetMetal;
 
 /// <summary>How much sheet a bend takes up: where its bend allowance comes from.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public abstract record BendRule
 {
     /// <summary>Name and source, as the drawing gives it.</summary>

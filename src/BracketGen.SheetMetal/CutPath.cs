@@ -5,7 +5,7 @@ namespace BracketGen.SheetMetal;
 
 /// <summary>The way of the cutting beam's middle round a blank: half the kerf off the finished edge, on the side of the scrap.</summary>
 /// <remarks>
-/// Outside of the outline, inside of the holes. Travelled like the blank's contours, metal to the left. Immutable, thread-safe.
+/// Outside of the outline, inside of the holes. Travelled like the blank's contours, metal to the left.
 /// </remarks>
 /// <param name="Kerf">Width of the cut (mm).</param>
 /// <param name="Contours">Outline and holes of the path, in the order of the blank's; null where the beam does not fit.</param>

@@ -6,7 +6,7 @@ namespace BracketGen.SheetMetal;
 /// <summary>A part as it leaves the cutting table: the blank, and where it is to be bent.</summary>
 /// <remarks>
 /// Coordinates in mm, seen from the top of the sheet. Flange 0 is the mount flange; each bend hangs one more flange on one
-/// that stands before it. Immutable, thread-safe.
+/// that stands before it.
 /// </remarks>
 public sealed record FlatPattern
 {

@@ -6,7 +6,6 @@ namespace BracketGen.SheetMetal;
 /// <summary>A flat pattern bent to shape and put in its place.</summary>
 /// <remarks>
 /// Heights run from 0 (bottom of the sheet: the face against the mount) to the thickness (top). Throttle frame, mm.
-/// Immutable, thread-safe.
 /// </remarks>
 public sealed class FoldedSheet
 {

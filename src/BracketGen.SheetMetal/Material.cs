@@ -14,7 +14,6 @@ public enum BendGroup
 }
 
 /// <summary>A sheet material as the shop buys it.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record Material
 {
     /// <summary>Designation with temper, as on the order: «EN AW-5754 H22».</summary>

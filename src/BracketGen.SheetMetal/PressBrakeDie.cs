@@ -3,7 +3,6 @@ using BracketGen.Geometry;
 namespace BracketGen.SheetMetal;
 
 /// <summary>A V-die of the press brake with the inside radius it gives in air bending.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Opening">Width of the V (mm).</param>
 /// <param name="InsideRadius">Inside radius of the bend it gives (mm).</param>
 public sealed record PressBrakeDie(double Opening, double InsideRadius)

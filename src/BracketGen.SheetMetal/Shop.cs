@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace BracketGen.SheetMetal;
 
 /// <summary>One of the shop's own test bends.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Material">Designation of the sheet.</param>
 /// <param name="Thickness">Its thickness (mm).</param>
 /// <param name="InsideRadius">Inside radius measured (mm).</param>
@@ -21,7 +20,6 @@ public enum PublishedBendRule
 }
 
 /// <summary>What the shop that makes the bracket has and can do.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record Shop
 {
     /// <summary>Name of the shop, for the title block.</summary>

@@ -4,7 +4,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Strength;
 
 /// <summary>A folded part, bolted down, with a seat that is pulled: all that the strength calculation needs to know.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record FoldedPart
 {
     /// <summary>The flat pattern.</summary>

@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace BracketGen.Strength;
 
 /// <summary>One freedom of one node that does not move, or moves by a given amount.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Node">The node.</param>
 /// <param name="Freedom">The freedom.</param>
 /// <param name="Value">Displacement (mm) or rotation (rad); zero where it is simply held.</param>

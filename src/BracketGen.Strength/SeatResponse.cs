@@ -3,7 +3,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Strength;
 
 /// <summary>How a part answers a force on its seat.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Force">The force (N).</param>
 /// <param name="SeatDeflection">Mean displacement of the seat, weighted by its share of the force (mm).</param>
 /// <param name="Solution">Displacements, stresses and reactions everywhere.</param>

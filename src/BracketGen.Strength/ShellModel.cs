@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace BracketGen.Strength;
 
 /// <summary>A folded sheet and how it is held.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record ShellModel
 {
     /// <summary>A model.</summary>

@@ -4,7 +4,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Strength;
 
 /// <summary>How the part answers one set of loads.</summary>
-/// <remarks>One entry a node in every list. Immutable, thread-safe.</remarks>
+/// <remarks>One entry a node in every list.</remarks>
 /// <param name="Displacements">Displacements (mm).</param>
 /// <param name="Rotations">Rotations (rad), right-hand rule.</param>
 /// <param name="Stresses">Stresses (MPa).</param>

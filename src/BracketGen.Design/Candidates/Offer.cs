@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 namespace BracketGen.Design;
 
 /// <summary>A bracket that passes every check that a bracket can pass, with what it is weighed by.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Candidate">The bracket, its place and its travel.</param>
 /// <param name="Checks">All its checks.</param>
 public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks)

@@ -3,7 +3,6 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Design;
 
 /// <summary>One bracket for one vehicle and one throttle body, made by one shop.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record Job
 {
     /// <summary>The throttle body.</summary>

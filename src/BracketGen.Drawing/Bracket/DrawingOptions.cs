@@ -4,7 +4,6 @@ using BracketGen.Drawing.Sheet;
 namespace BracketGen.Drawing;
 
 /// <summary>What a bracket's drawing holds beside the first sheet.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record DrawingOptions
 {
     /// <summary>Everything.</summary>

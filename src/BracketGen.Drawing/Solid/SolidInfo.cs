@@ -6,7 +6,6 @@ using BracketGen.Drawing.Text;
 namespace BracketGen.Drawing.Solid;
 
 /// <summary>What the files of a solid say beside its shape.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record SolidInfo
 {
     /// <summary>Identification number of the part.</summary>

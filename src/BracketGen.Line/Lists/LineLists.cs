@@ -5,7 +5,6 @@ using BracketGen.Design;
 namespace BracketGen.Line;
 
 /// <summary>Everything that lists and catalogue tell of a line.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Family">The family.</param>
 /// <param name="Combinations">What is offered and what is not.</param>
 /// <param name="Made">What was made of the offered ones, in order.</param>

@@ -5,7 +5,6 @@ using BracketGen.Profiles.Toml;
 namespace BracketGen.Profiles.Editing;
 
 /// <summary>What a profile says, as it is written: for forms that show it.</summary>
-/// <remarks>Pure, thread-safe.</remarks>
 public static class ProfileValues
 {
     private const string InMemory = "profile.toml";

@@ -5,7 +5,7 @@ namespace BracketGen.SheetMetal.Fasteners;
 /// <summary>A hexagon head screw that holds sheet on a tapped boss of cast aluminium, a plain washer under its head.</summary>
 /// <remarks>
 /// Screw ISO 4017, property class 8.8; washer ISO 7089. The preload is the smaller of what the screw stands (VDI 2230) and half of
-/// what strips the boss's thread. Immutable, thread-safe.
+/// what strips the boss's thread.
 /// </remarks>
 /// <param name="Thread">Thread.</param>
 /// <param name="Length">Nominal length (mm).</param>

@@ -3,7 +3,6 @@ using BracketGen.SheetMetal.Standards;
 namespace BracketGen.SheetMetal.Fasteners;
 
 /// <summary>The sizes of a thread that its strength depends on.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Diameter">Nominal diameter d (mm).</param>
 /// <param name="Pitch">Pitch P (mm).</param>
 /// <param name="LeastMajor">Least major diameter of the screw, tolerance 6g (mm).</param>

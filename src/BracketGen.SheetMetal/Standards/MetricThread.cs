@@ -3,7 +3,7 @@ namespace BracketGen.SheetMetal.Standards;
 /// <summary>A metric fastener thread with the sizes that go with it.</summary>
 /// <remarks>
 /// Clearance holes: ISO 273. Widths across flats: ISO 272. Plain washers, normal series: ISO 7089. Coarse pitch: ISO 261.
-/// Head heights: ISO 4017. Values for M4 to M12 written from the published tables. Immutable, thread-safe.
+/// Head heights: ISO 4017. Values for M4 to M12 written from the published tables.
 /// </remarks>
 /// <param name="Name">«M6».</param>
 /// <param name="Diameter">Nominal diameter (mm).</param>
