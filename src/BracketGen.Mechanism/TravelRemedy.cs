@@ -1,5 +1,3 @@
-using BracketGen.Geometry;
-
 namespace BracketGen.Mechanism;
 
 /// <summary>What would bring a valve that does not reach its wide-open stop there, each remedy alone.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;

@@ -1,3 +1,5 @@
+using BracketGen.Profiles.Forms;
+
 namespace BracketGen.Profiles;
 
 /// <summary>One mistake in a profile file.</summary>

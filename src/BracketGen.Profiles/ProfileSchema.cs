@@ -3,7 +3,10 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles;
 

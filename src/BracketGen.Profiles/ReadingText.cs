@@ -1,4 +1,5 @@
 using System.Globalization;
+using BracketGen.Design.Search;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
 using BracketGen.Profiles.Units;

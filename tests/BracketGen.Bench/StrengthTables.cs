@@ -1,6 +1,9 @@
-using System.Globalization;
-using BracketGen.Strength;
+using BracketGen.Fuzz.Tests;
 using BracketGen.Strength.Tests;
+using System.Globalization;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Strength;
 
 namespace BracketGen.Bench;
 

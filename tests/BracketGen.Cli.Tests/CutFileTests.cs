@@ -1,6 +1,10 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Result;
+using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;

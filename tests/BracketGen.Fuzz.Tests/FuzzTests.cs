@@ -1,4 +1,6 @@
-using BracketGen.Fuzz;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Fuzz.Tests;
 

@@ -1,6 +1,7 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles.Tests;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Units;
 using CsCheck;
 

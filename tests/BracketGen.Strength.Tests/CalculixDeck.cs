@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text;
 using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Strength.Tests;
 

@@ -1,4 +1,3 @@
-using BracketGen.Geometry;
 using Xunit;
 
 namespace BracketGen.Strength.Tests;

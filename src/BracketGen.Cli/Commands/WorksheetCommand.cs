@@ -1,5 +1,5 @@
 using System.CommandLine;
-using BracketGen.Drawing;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
 
 namespace BracketGen.Cli.Commands;

@@ -1,6 +1,12 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Text;
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Cli.Terminal;
 

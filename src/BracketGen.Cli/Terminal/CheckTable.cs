@@ -1,4 +1,5 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Text;
 
 namespace BracketGen.Cli.Terminal;

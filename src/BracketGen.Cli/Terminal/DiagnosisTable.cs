@@ -1,4 +1,5 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Text;
 
 namespace BracketGen.Cli.Terminal;

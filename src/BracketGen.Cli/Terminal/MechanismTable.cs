@@ -1,5 +1,7 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
 using BracketGen.Drawing.Text;
 using BracketGen.Mechanism;
 

@@ -1,5 +1,8 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Text;
 
 namespace BracketGen.Cli.Terminal;

@@ -1,8 +1,10 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Checks;
 
 /// <summary>The checks of the bracket itself: can it be cut and bent, bolted on, and does it stay out of the way?</summary>
 public static class BracketChecks

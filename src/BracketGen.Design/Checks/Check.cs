@@ -1,4 +1,6 @@
-namespace BracketGen.Design;
+using BracketGen.Geometry;
+
+namespace BracketGen.Design.Checks;
 
 /// <summary>What a failed check means.</summary>
 public enum CheckKind

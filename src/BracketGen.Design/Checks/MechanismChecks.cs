@@ -1,7 +1,9 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Checks;
 
 /// <summary>The checks of the whole mechanism: outer, forces, lost motion, sensor, and how sure all of it is.</summary>
 public static class MechanismChecks

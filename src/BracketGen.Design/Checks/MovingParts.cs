@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Checks;
 
 /// <summary>The space that quadrant and end fitting sweep between the two stops, as convex pieces.</summary>
 /// <remarks>

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Checks;
 
 /// <summary>Room that the folded bracket, or a part of it, must leave to something.</summary>
 /// <remarks>Demands of one id are one check, told by the tightest of them.</remarks>

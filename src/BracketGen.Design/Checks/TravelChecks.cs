@@ -1,7 +1,9 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Checks;
 
 /// <summary>The checks that need no bracket: does the cable work the valve?</summary>
 public static class TravelChecks

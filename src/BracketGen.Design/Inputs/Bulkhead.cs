@@ -1,6 +1,6 @@
 using BracketGen.Geometry;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>Where the cable's outer comes out of the vehicle's bulkhead.</summary>
 /// <remarks>

@@ -1,4 +1,4 @@
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>What reads the position sensor.</summary>
 public sealed record Controller

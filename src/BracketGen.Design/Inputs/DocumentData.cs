@@ -1,4 +1,4 @@
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>Which way the views of a drawing are laid out (ISO 5456-2).</summary>
 public enum Projection

@@ -1,4 +1,4 @@
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>The engine, as far as it shakes what is bolted to it.</summary>
 /// <param name="Cylinders">Number of cylinders.</param>

@@ -1,6 +1,6 @@
 using BracketGen.SheetMetal;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>One bracket for one vehicle and one throttle body, made by one shop.</summary>
 public sealed record Job

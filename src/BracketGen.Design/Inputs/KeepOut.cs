@@ -1,6 +1,6 @@
 using BracketGen.Geometry;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>A space on the engine that the bracket must stay out of.</summary>
 /// <remarks>Throttle frame, mm.</remarks>

@@ -1,4 +1,4 @@
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>The unit of length in which a job's outputs are written.</summary>
 public enum LengthUnit

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Standards;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>A threaded hole that the bracket is bolted to.</summary>
 /// <param name="At">Centre on the face, throttle frame (mm).</param>

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>How the outer's end is let into the stop flange.</summary>
 public enum StopOpening

@@ -1,6 +1,6 @@
 using BracketGen.Mechanism;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>The vehicle: its cable and its pedal.</summary>
 /// <param name="Name">Its name.</param>

@@ -1,3 +1,5 @@
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 

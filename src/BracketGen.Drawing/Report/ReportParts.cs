@@ -1,5 +1,11 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Drawing.Report.Sections;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;

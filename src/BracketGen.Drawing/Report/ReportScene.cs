@@ -1,8 +1,13 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Text;
+using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
 namespace BracketGen.Drawing.Report;

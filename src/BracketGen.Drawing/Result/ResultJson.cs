@@ -3,10 +3,16 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing.Result;
 
@@ -53,7 +59,7 @@ public static class ResultJson
             Point(placement.Seat), Point(placement.Direction), Round(placement.Leaving.Normalised.Degrees), Round(placement.Straight),
             Round(placement.AdjusterShift), Round(placement.FreePlay));
 
-    private static ResultBracket? BracketOf(Design.Bracket? bracket)
+    private static ResultBracket? BracketOf(Bracket? bracket)
     {
         if (bracket is null)
         {

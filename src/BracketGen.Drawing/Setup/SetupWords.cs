@@ -1,10 +1,11 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 
-namespace BracketGen.Drawing;
+namespace BracketGen.Drawing.Setup;
 
 /// <summary>Numbers on the set-up sheet, in the job's unit.</summary>
 internal sealed class SetupWords(LengthUnit units)

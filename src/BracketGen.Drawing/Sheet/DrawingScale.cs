@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BracketGen.Design.Inputs;
 
 namespace BracketGen.Drawing.Sheet;
 

@@ -1,5 +1,8 @@
 using System.Globalization;
+using BracketGen.Drawing.Dxf.Format;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing.Sheet;
 

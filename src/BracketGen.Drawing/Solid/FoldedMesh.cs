@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Search;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 

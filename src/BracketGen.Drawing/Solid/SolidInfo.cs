@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Text;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing.Solid;
 

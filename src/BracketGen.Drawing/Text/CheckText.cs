@@ -1,5 +1,6 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Text;

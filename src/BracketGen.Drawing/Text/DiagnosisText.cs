@@ -1,4 +1,7 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing.Text;
 

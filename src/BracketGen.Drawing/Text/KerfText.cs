@@ -1,5 +1,6 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 
 namespace BracketGen.Drawing.Text;
 

@@ -1,5 +1,10 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing.Text;
 

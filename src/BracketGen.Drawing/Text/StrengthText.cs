@@ -1,6 +1,9 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
 namespace BracketGen.Drawing.Text;

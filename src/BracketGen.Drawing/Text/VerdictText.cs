@@ -1,4 +1,4 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
 
 namespace BracketGen.Drawing.Text;
 

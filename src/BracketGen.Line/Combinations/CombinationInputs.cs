@@ -1,7 +1,12 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Combinations;
 
 /// <summary>A source that combinations are made from: a file, or what the family says.</summary>
 /// <param name="Name">«vehicle PLV», «shop», «option N».</param>

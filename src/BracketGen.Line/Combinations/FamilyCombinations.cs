@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Combinations;
 
 /// <summary>All combinations of a family: those to make, and those that are not offered.</summary>
 /// <param name="Offered">To make, in their order.</param>

@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
+using BracketGen.Line.Nesting;
 using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Costing;
 
 /// <summary>One position of a part's cost.</summary>
 /// <param name="What">What it is for.</param>

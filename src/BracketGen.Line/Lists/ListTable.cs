@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Lists;
 
 /// <summary>A cell of a list: a text, or a number.</summary>
 /// <param name="Text">As text.</param>

@@ -1,6 +1,8 @@
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>The cells of a square grid that a turned shape, grown by half the spacing, may touch: never one too few.</summary>
 /// <remarks>

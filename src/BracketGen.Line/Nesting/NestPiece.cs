@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>A shape to be laid on sheets, and the ways it may be turned.</summary>
 /// <param name="Name">What it is called on the sheet.</param>

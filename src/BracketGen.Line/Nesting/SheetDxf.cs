@@ -1,9 +1,13 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Units;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>The cut file of a filled sheet.</summary>
 public static class SheetDxf

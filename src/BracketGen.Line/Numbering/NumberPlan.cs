@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Numbering;
 
 /// <summary>The part number of every combination, before any is solved: those in the register keep theirs.</summary>
 public sealed class NumberPlan

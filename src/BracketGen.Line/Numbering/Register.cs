@@ -2,8 +2,13 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using BracketGen.Design.Checks;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Line.Combinations;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Numbering;
 
 /// <summary>A revision that the register knows.</summary>
 /// <param name="PartNumber">Part number.</param>

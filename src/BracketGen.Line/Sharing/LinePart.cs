@@ -1,7 +1,10 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Solving;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Sharing;
 
 /// <summary>A combination that passes, with the bracket that was made for it.</summary>
 /// <param name="Combination">The combination.</param>

@@ -1,8 +1,12 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Units;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Solving;
 
 /// <summary>Reads margins and reasons off a solution.</summary>
 public static class Fits

@@ -1,8 +1,12 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Parts;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Solving;
 
 /// <summary>How a combination ended.</summary>
 public enum Outcome

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using BracketGen.Profiles.Forms;
 using Tomlyn.Syntax;
 
 namespace BracketGen.Profiles.Editing;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles.Family;
 

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Units;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles.Family;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles.Family;

@@ -1,6 +1,8 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.Json.Nodes;
+using BracketGen.Design.Checks;
+using BracketGen.Geometry;
 using BracketGen.Profiles.Toml;
 using BracketGen.Profiles.Units;
 

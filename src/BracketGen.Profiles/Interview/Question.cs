@@ -1,3 +1,6 @@
+using BracketGen.Geometry;
+using BracketGen.Profiles.Forms;
+
 namespace BracketGen.Profiles.Interview;
 
 /// <summary>How an answer is written into a profile.</summary>

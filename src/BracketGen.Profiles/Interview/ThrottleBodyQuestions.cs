@@ -1,3 +1,6 @@
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+
 namespace BracketGen.Profiles.Interview;
 
 /// <summary>What is asked of a throttle body; what follows depends on what was answered.</summary>

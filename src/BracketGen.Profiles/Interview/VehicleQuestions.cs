@@ -1,3 +1,5 @@
+using BracketGen.Geometry;
+
 namespace BracketGen.Profiles.Interview;
 
 /// <summary>What is asked of a vehicle; what follows depends on what was answered.</summary>

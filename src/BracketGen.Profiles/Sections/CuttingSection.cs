@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles.Sections;
 

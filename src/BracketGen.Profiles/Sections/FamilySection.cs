@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles.Sections;
 

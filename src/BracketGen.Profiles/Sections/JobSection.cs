@@ -1,8 +1,9 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles.Sections;
 

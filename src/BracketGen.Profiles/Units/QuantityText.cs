@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Units;
 

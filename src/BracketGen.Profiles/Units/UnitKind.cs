@@ -1,3 +1,5 @@
+using BracketGen.Geometry;
+
 namespace BracketGen.Profiles.Units;
 
 /// <summary>What a value measures.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Geometry;
 
 namespace BracketGen.Profiles.Units;
 

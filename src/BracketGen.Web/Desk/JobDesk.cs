@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Forms;
+using BracketGen.Web.Folder;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Desk;
 
 /// <summary>A job as it lies open on the page: the texts of its profiles, none of which need be right.</summary>
 /// <param name="Job">Path of the job's file.</param>

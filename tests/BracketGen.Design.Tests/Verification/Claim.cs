@@ -1,4 +1,5 @@
 using System.Globalization;
+using BracketGen.Profiles.Units;
 
 namespace BracketGen.Design.Tests.Verification;
 

@@ -1,11 +1,13 @@
+using BracketGen.Strength.Tests;
 using System.Collections.Immutable;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Sections;
 using BracketGen.SheetMetal;
 using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Standards;
 using BracketGen.Strength;
-using BracketGen.Strength.Tests;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests.Verification;

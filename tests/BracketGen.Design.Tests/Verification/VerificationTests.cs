@@ -1,4 +1,6 @@
 using System.Text;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests.Verification;

@@ -1,7 +1,14 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Tests.Bracket;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
 using NetTopologySuite.Algorithm.Distance;
 using NetTopologySuite.Geometries;

@@ -1,5 +1,9 @@
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Sections;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Dxf;

@@ -2,12 +2,18 @@ using System.Globalization;
 using System.Text.Json;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
-using BracketGen.Design;
-using BracketGen.Drawing.Report;
-using BracketGen.Drawing.Tests.Bracket;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Dxf.Format;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Sections;
+using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Drawing.Tests.Report;
 

@@ -1,10 +1,17 @@
 using System.Globalization;
 using System.Text.Json;
-using BracketGen.Design;
-using BracketGen.Drawing.Tests.Bracket;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing.Tests.Report;
 

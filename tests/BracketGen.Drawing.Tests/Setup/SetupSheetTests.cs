@@ -1,8 +1,17 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Setup;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Tests.Bracket;
+using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Drawing.Text;
+using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 using BracketGen.SheetMetal.Fasteners;
 using BracketGen.TestSupport;
 

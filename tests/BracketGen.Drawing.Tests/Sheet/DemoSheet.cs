@@ -1,5 +1,8 @@
+using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

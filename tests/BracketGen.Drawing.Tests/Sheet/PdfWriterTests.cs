@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Text;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using UglyToad.PdfPig;
 

@@ -1,4 +1,10 @@
+using BracketGen.Design.Checks;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

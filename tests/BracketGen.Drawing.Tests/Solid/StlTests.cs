@@ -1,7 +1,11 @@
 using System.Buffers.Binary;
 using System.Text;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Units;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Solid;

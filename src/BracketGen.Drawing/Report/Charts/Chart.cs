@@ -1,4 +1,4 @@
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Charts;
 
 /// <summary>What runs along one side of a chart.</summary>
 /// <param name="Title">What it is.</param>

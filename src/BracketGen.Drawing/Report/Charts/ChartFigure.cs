@@ -1,7 +1,8 @@
 using System.Globalization;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Charts;
 
 /// <summary>A chart as a figure: the picture, its key, and its values as a table.</summary>
 internal static class ChartFigure

@@ -1,7 +1,8 @@
-using BracketGen.Geometry;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Charts;
 
 /// <summary>The charts of a job, as far as its solution carries them.</summary>
 internal static class JobCharts

@@ -1,7 +1,9 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Text;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>Every check with value, limit, margin and a bar of the margin, by what a failure would mean.</summary>
 internal static class ChecksSection

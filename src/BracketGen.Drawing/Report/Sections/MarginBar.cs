@@ -1,7 +1,8 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>A bar for a check's margin.</summary>
 internal static class MarginBar

@@ -1,7 +1,8 @@
-using BracketGen.Design;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Text;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>The brackets that pass and are worth offering, with why the first stands first.</summary>
 internal static class OffersSection

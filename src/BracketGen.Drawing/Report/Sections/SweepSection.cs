@@ -1,4 +1,11 @@
-namespace BracketGen.Drawing.Report;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>The sweep: two still pictures, one that moves where scripts run, and the numbers of every position.</summary>
 internal static class SweepSection

@@ -1,10 +1,16 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>The answer in plain words: pass or fail, what a failure means, what would mend it, and the main numbers.</summary>
 internal static class VerdictSection

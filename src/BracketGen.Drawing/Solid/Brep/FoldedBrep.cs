@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 
