@@ -73,7 +73,7 @@ public sealed record ArcSegment : Segment
     public override Segment Part(double from, double to) =>
         new ArcSegment(Centre, Radius, From + from * Sweep, (to - from) * Sweep);
 
-    /// <summary>Fraction of the sweep at which the polar <paramref name="angle"/> is passed; above 1 where it is not.</summary>
+    /// <summary>Fraction of the sweep at which the polar <paramref name="angle"/> is passed; above 1 if it is not.</summary>
     public double FractionAt(Angle angle)
     {
         var turn = Sign * (angle - From).Radians;
@@ -90,7 +90,7 @@ public sealed record ArcSegment : Segment
             : Math.Min(point.DistanceTo(Start), point.DistanceTo(End));
     }
 
-    // Whether the ray from the centre along `way` meets the arc: asked so often that no angle is worked out.
+    // Whether the ray from the centre along `way` meets the arc: called so often that no angle is computed.
     private bool Passes(Vector2 way)
     {
         if (IsFullCircle)

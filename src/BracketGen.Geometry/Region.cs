@@ -9,7 +9,7 @@ namespace BracketGen.Geometry;
 /// </remarks>
 public sealed record Region
 {
-    /// <summary>The region inside <paramref name="outline"/> and outside <paramref name="holes"/>, whatever way they run.</summary>
+    /// <summary>The region inside <paramref name="outline"/> and outside <paramref name="holes"/>, whichever way they run.</summary>
     public Region(Contour outline, IEnumerable<Contour> holes)
     {
         Outline = outline.SignedArea >= 0 ? outline : outline.Reversed;

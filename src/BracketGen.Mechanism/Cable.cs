@@ -23,7 +23,7 @@ public sealed record Cable
     /// <summary>Largest fleet angle the wire stands (rad).</summary>
     public required double FleetLimit { get; init; }
 
-    /// <summary>Least bend radius of the outer (mm).</summary>
+    /// <summary>Minimum bend radius of the outer (mm).</summary>
     public required double LeastBendRadius { get; init; }
 
     /// <summary>Largest change of the wire's direction over the sweep that the outer's end stands without side load wearing it (rad).</summary>
@@ -50,7 +50,7 @@ public sealed record Cable
     /// <remarks>Default 100 (common practice, no source).</remarks>
     public double OuterStiffness { get; init; } = 100;
 
-    /// <summary>Length of the outer from the stop's seat to the bulkhead (mm); null where it was not measured.</summary>
+    /// <summary>Length of the outer from the stop's seat to the bulkhead (mm); null if it was not measured.</summary>
     public double? OuterLength { get; init; }
 
     /// <summary>Length of wire that stretches (mm): in the outer and beyond it. An outer that was not measured counts as a metre.</summary>

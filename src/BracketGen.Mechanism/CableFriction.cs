@@ -9,7 +9,7 @@ namespace BracketGen.Mechanism;
 /// </remarks>
 /// <param name="Coefficient">Friction coefficient μ of the wire in the outer.</param>
 /// <param name="TotalBend">Total bend angle β of the outer, all bends added without sign.</param>
-/// <param name="Drag">Tension (N) lost even in a straight outer: dirt, seals; zero where not known.</param>
+/// <param name="Drag">Tension (N) lost even in a straight outer: dirt, seals; zero if not known.</param>
 public sealed record CableFriction(Measured Coefficient, Angle TotalBend, double Drag = 0)
 {
     /// <summary>No friction.</summary>

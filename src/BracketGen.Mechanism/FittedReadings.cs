@@ -25,13 +25,13 @@ public sealed record FittedExpectation
     /// <summary>The pedal.</summary>
     public required Pedal Pedal { get; init; }
 
-    /// <summary>The sensor, read at both stops with the valve turned by hand and the cable off; null where there is none.</summary>
+    /// <summary>The sensor, read at both stops with the valve turned by hand and the cable off; null if there is none.</summary>
     public PositionSensor? Sensor { get; init; }
 
-    /// <summary>Zero of the controller (V); null where it learns its own.</summary>
+    /// <summary>Zero of the controller (V); null if it learns its own.</summary>
     public double? ControllerZero { get; init; }
 
-    /// <summary>Thread pitch of the adjuster (mm for a turn); null where there is none or it is not known.</summary>
+    /// <summary>Thread pitch of the adjuster (mm for a turn); null if there is none or it is not known.</summary>
     public double? Pitch { get; init; }
 
     /// <summary>Least slack that surely lets the valve close (mm).</summary>

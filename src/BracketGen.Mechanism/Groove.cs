@@ -5,9 +5,9 @@ namespace BracketGen.Mechanism;
 /// <summary>The wire's centre line in the quadrant's groove: a convex curve round the throttle shaft.</summary>
 /// <remarks>
 /// Given by its support function in the quadrant's own frame (the throttle frame with the valve on its closed stop):
-/// h(ν) is the distance from the shaft axis to the tangent whose outward normal has polar angle ν. Then the touching point
-/// is h n + h' t, with n the normal and t the normal turned left, and an element of arc is (h + h'') dν (any text on convex
-/// curves). The tangent's distance h is the moment arm of a wire along it, which is why the mechanism is written in it.
+/// h(ν) is the distance from the shaft axis to the tangent whose outward normal has polar angle ν. The tangent touches
+/// at h n + h' t, with n the normal and t the normal turned left, and an element of arc is (h + h'') dν (any text on convex
+/// curves). The tangent's distance h is the moment arm of a wire along it, which is why the mechanism uses it.
 /// Lengths in mm.
 /// </remarks>
 public abstract record Groove
@@ -91,7 +91,7 @@ public abstract record Groove
             var next = normal - beyond / straight;
             if (!(next > low && next < high))
             {
-                // At convergence the step is round-off and may point out of the bracket: it is then as good as none.
+                // At convergence the step is round-off and may point out of the bracket: then it counts as none.
                 if (Math.Abs(beyond) <= 4e-16 * distance || high - low < 1e-15)
                 {
                     break;
@@ -128,7 +128,7 @@ public abstract record Groove
             return best;
         }
 
-        // Rare: the stop is close to a groove that bulges there. Look all round, then between the neighbours of the best.
+        // Rare: the stop is close to a groove that bulges there. Search all round, then between the neighbours of the best.
         const int Count = 72;
         var start = best;
         for (var i = 1; i < Count; i++)

@@ -3,7 +3,7 @@ namespace BracketGen.Mechanism;
 /// <summary>How the cable's outer ends and pushes on the bracket.</summary>
 public abstract record OuterEnd
 {
-    /// <summary>Total travel of the adjustment at this end (mm); zero where there is none.</summary>
+    /// <summary>Total travel of the adjustment at this end (mm); zero if there is none.</summary>
     public virtual double AdjusterRange => 0;
 
     /// <summary>Diameter (mm) of the part that passes through the bracket.</summary>
@@ -37,7 +37,7 @@ public sealed record ThreadedAdjuster(double Thread, double Pitch, double Range,
 /// <summary>A plain ferrule: its nose sits in the hole, its shoulder bears on the bracket.</summary>
 /// <param name="NoseDiameter">Diameter of the nose in the hole (mm).</param>
 /// <param name="ShoulderDiameter">Diameter of the shoulder (mm), larger than the nose.</param>
-/// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero where there is none.</param>
+/// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero if there is none.</param>
 public sealed record PlainFerrule(double NoseDiameter, double ShoulderDiameter, double Range = 0) : OuterEnd
 {
     /// <inheritdoc/>
@@ -54,7 +54,7 @@ public sealed record PlainFerrule(double NoseDiameter, double ShoulderDiameter, 
 /// <param name="NeckDiameter">Diameter at the bottom of the ring groove (mm): it sits in the slot.</param>
 /// <param name="CollarDiameter">Diameter of the collars beside the ring groove (mm).</param>
 /// <param name="NeckLength">Length of the ring groove (mm): the sheet must fit in it.</param>
-/// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero where there is none.</param>
+/// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero if there is none.</param>
 public sealed record SlottedClip(double NeckDiameter, double CollarDiameter, double NeckLength, double Range = 0) : OuterEnd
 {
     /// <inheritdoc/>

@@ -11,7 +11,7 @@ public sealed record Pedal(Measured AvailablePull, double LeverRatio)
     public TabulatedLever? Table { get; init; }
 
     /// <summary>
-    /// Force at the pad (N) with which the released pedal itself opens the valve: its own weight; negative where a spring at
+    /// Force at the pad (N) with which the released pedal itself opens the valve: its own weight; negative if a spring at
     /// the pedal lifts it.
     /// </summary>
     public Measured PadLoad { get; init; }

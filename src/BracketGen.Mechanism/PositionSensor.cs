@@ -50,12 +50,12 @@ public sealed record PositionSensor
     public double Fraction(double volts) => Opening(volts).Radians / Rotation.Radians;
 
     /// <summary>
-    /// How far the sensor must be turned in the sense of opening, or back where negative, for the closed stop to read
+    /// How far to turn the sensor in the sense of opening (back if negative) for the closed stop to read
     /// <paramref name="target"/> (V).
     /// </summary>
     public Angle TurnTo(double target) => new((target - ClosedVolts) / VoltsPerAngle);
 
-    /// <summary>How far the valve opens before the controller sees it, for a controller with a fixed zero (V); zero where it sees it at once.</summary>
+    /// <summary>How far the valve opens before the controller sees it, for a controller with a fixed zero (V); zero if it sees it at once.</summary>
     public Angle DeadBand(double controllerZero) => new(Math.Max(0, Opening(controllerZero).Radians));
 
     /// <summary>The same sensor turned by <paramref name="angle"/>.</summary>

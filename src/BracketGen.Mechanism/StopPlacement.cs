@@ -13,9 +13,9 @@ namespace BracketGen.Mechanism;
 public sealed record StopPlacement(
     Angle Leaving, Vector3 Seat, Vector3 Direction, double Straight, double AdjusterShift, double FreePlay)
 {
-    /// <summary>The one place of the stop for a leaving angle, or null where the wire is too short to get there.</summary>
+    /// <summary>The one place of the stop for a leaving angle, or null if the wire is too short to get there.</summary>
     /// <remarks>
-    /// The path at the closed stop is the free inner length less what the adjuster takes up less the free play; what is not on
+    /// The path at the closed stop is the free inner length less what the adjuster takes up less the free play; the part off
     /// the groove is straight: ℓ = F - x - f - arc(φ).
     /// </remarks>
     /// <param name="quadrant">The quadrant.</param>

@@ -31,7 +31,7 @@ public sealed record Travel
     /// <summary>The wire at equal steps of opening, both ends included.</summary>
     public required ImmutableArray<TautWire> Sweep { get; init; }
 
-    /// <summary>Pull left over at the floor after the valve is wide open (mm); negative where it never gets there.</summary>
+    /// <summary>Pull left over at the floor after the valve is wide open (mm); negative if it never gets there.</summary>
     public double OverTravel => AvailablePull - FreePlay - PullToWideOpen;
 
     /// <summary>Whether the valve reaches its wide-open stop.</summary>

@@ -9,8 +9,8 @@ public sealed record TravelRemedy(double GrooveScale, double PullNeeded, double 
 {
     /// <summary>The remedies for <paramref name="travel"/>, with <paramref name="reserve"/> (mm) of over-travel; null where none is needed.</summary>
     /// <remarks>
-    /// Scaling the groove scales the pull: exactly for a constant radius, and for another groove as long as the wire keeps its
-    /// direction over the sweep (the pull is the integral of the arm, and the arm the groove's own h).
+    /// Scaling the groove scales the pull: exactly for a constant radius, and for any other groove while the wire direction stays
+    /// the same over the sweep (the pull is the integral of the arm, and the arm the groove's own h).
     /// </remarks>
     public static TravelRemedy? For(Travel travel, double reserve)
     {

@@ -25,7 +25,7 @@ public sealed record UncertainTravel
     /// <summary>Where the design puts the adjuster, off mid range, positive where it takes up wire.</summary>
     public double AdjusterShift { get; init; }
 
-    /// <summary>Total travel of the adjustment; zero where there is none.</summary>
+    /// <summary>Total travel of the adjustment; zero if there is none.</summary>
     public required double AdjusterRange { get; init; }
 
     /// <summary>Free play that the fitter sets, and how well it is set.</summary>
@@ -49,7 +49,7 @@ public readonly record struct Contribution(string Name, double Share, bool Measu
 
 /// <summary>How sure the travel is: probabilities, worst cases, and which measurement to take again.</summary>
 /// <remarks>
-/// Readings are taken as uniform over their ±, tolerances as normal with ± two standard deviations (<see cref="Spread"/>). A seat that moves
+/// Readings are uniform over their ±, tolerances as normal with ± two standard deviations (<see cref="Spread"/>). A seat that moves
 /// across the groove's plane changes the wire's length only in second order and is left out.
 /// </remarks>
 public sealed class TravelUncertainty
@@ -96,8 +96,8 @@ public sealed class TravelUncertainty
     public Probability StaysInGroove => Run.Probability(o => o[WrapOpen] >= 0);
 
     /// <summary>
-    /// Probability that all is well: where there is an adjuster, it can be set to the wanted free play and then the valve opens fully;
-    /// where there is none, the valve closes and opens fully as built; and the wire stays in the groove.
+    /// Probability that everything works. With an adjuster: it can be set to the wanted free play, and then the valve opens fully.
+    /// Without one: the valve closes and opens fully as built. Either way the wire stays in the groove.
     /// </summary>
     public Probability AllIsWell => travel.AdjusterRange > 0
         ? Run.Probability(o => Math.Abs(o[Need]) <= travel.AdjusterRange / 2 && o[OverSet] >= 0 && o[WrapOpen] >= 0)
@@ -109,7 +109,7 @@ public sealed class TravelUncertainty
         : Run.MagnitudeFor(Need, probability));
 
     /// <summary>
-    /// Who is to blame for the requirement that is nearest to failing, in standard deviations, largest part first: at the top stands the
+    /// Contributions to the requirement nearest to failing, in standard deviations, largest first: the first is the
     /// measurement to take again.
     /// </summary>
     public (string Requirement, ImmutableArray<Contribution> Contributions) Ranking
@@ -201,8 +201,8 @@ public sealed class TravelUncertainty
     }
 
     /// <summary>
-    /// The constant radius in closed form, while the wire stays on the groove: L = √(D² - R²) + R α, pull R Θ. Null where it lifts off or
-    /// has more wrap than the groove holds: there the general solver decides, as it does for a seat within the groove, where the
+    /// The constant radius in closed form, while the wire stays on the groove: L = √(D² - R²) + R α, pull R Θ. Null if it lifts off or
+    /// has more wrap than the groove holds: then the general solver decides, as it does for a seat within the groove, where the
     /// arc cosine, and with it the wrap, is not a number.
     /// </summary>
     private static (double Length, double Pull, double Wrap)? Round(

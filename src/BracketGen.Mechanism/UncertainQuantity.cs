@@ -6,13 +6,13 @@ namespace BracketGen.Mechanism;
 public enum Spread
 {
     /// <summary>
-    /// Anywhere between the limits, all equally likely: what is known of a reading with ± (JCGM 100:2008, GUM, 4.3.7).
+    /// Anywhere between the limits, all equally likely: a reading with its ± (JCGM 100:2008, GUM, 4.3.7).
     /// </summary>
     Uniform,
 
     /// <summary>
-    /// Normal, ± being two standard deviations: what a process makes that keeps its tolerance about 95 times in 100. A shop that holds ±
-    /// to three is better than that; two is the careful side.
+    /// Normal, ± being two standard deviations: a process that keeps its tolerance about 95 times in 100. A shop that holds
+    /// ± to three does better; two is on the safe side.
     /// </summary>
     Normal,
 }

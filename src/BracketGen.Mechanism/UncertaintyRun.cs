@@ -7,10 +7,10 @@ public delegate void UncertainModel(ReadOnlySpan<double> inputs, Span<double> ou
 
 /// <summary>What uncertain inputs make of a model's outputs: worst case, spread, and who is to blame.</summary>
 /// <remarks>
-/// Worst case: the largest and smallest output over the corners of the box of all ±; every corner up to ten uncertain inputs, beyond that
-/// the corner towards which each input pulls, then any single input turned over as long as that makes it worse. That is the true extreme
-/// where the output grows or falls steadily in every input. Spread: <see cref="SobolSequence"/> points through each input's distribution, in
-/// <see cref="Replicates"/> independently shifted parts, whose scatter gives the standard error. Blame: the squared correlation of input and
+/// Worst case: the maximum and minimum output over the corners of the box of all ±; every corner up to ten uncertain inputs, beyond that
+/// the corner towards which each input pulls, then any single input reversed while that makes it worse. That is the true extreme
+/// if the output rises or falls steadily in every input. Spread: <see cref="SobolSequence"/> points through each input's distribution, in
+/// <see cref="Replicates"/> independently shifted parts, whose scatter gives the standard error. Contribution: the squared correlation of input and
 /// output, which for independent inputs and a nearly linear model is that input's part of the variance (A. Saltelli et al., <i>Global Sensitivity Analysis</i>, 2008,
 /// ch. 1). Same seed, same numbers.
 /// </remarks>
@@ -19,7 +19,7 @@ public sealed class UncertaintyRun
     /// <summary>Number of independently shifted parts of a run.</summary>
     public const int Replicates = 8;
 
-    // So few samples are not worth a second thread.
+    // Too few samples to be worth a second thread.
     private const int FewSamples = 2_048;
 
     private readonly double[][] samples;
@@ -110,7 +110,7 @@ public sealed class UncertaintyRun
             Parallel.For(0, Replicates, Run);
         }
 
-        // Added up in one order, so that the numbers do not depend on who was first.
+        // Added up in one order, so that the numbers do not depend on which thread was first.
         var total = new Sums(uncertain.Length, outputs);
         foreach (var part in parts)
         {
