@@ -9,10 +9,10 @@ namespace BracketGen.Geometry;
 /// <param name="PlusMinus">Half-width of the interval that holds the true value; zero if it is exact.</param>
 public readonly record struct Measured(double Value, double PlusMinus = 0)
 {
-    /// <summary>The smallest value the reading allows.</summary>
+    /// <summary>The minimum value the reading allows.</summary>
     public double Least => Value - PlusMinus;
 
-    /// <summary>The largest value the reading allows.</summary>
+    /// <summary>The maximum value the reading allows.</summary>
     public double Most => Value + PlusMinus;
 
     /// <summary>An exact number.</summary>

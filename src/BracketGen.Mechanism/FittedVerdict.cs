@@ -4,7 +4,7 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism;
 
-/// <summary>How grave a finding is.</summary>
+/// <summary>Severity of a finding.</summary>
 public enum FindingWeight
 {
     /// <summary>As it should be.</summary>
@@ -13,13 +13,13 @@ public enum FindingWeight
     /// <summary>Should be set better.</summary>
     Mend,
 
-    /// <summary>The vehicle must not be started until it is mended.</summary>
+    /// <summary>The vehicle must not be started until it is put right.</summary>
     Safety,
 }
 
 /// <summary>One thing that the readings say.</summary>
 /// <param name="Id">Its name, for machines.</param>
-/// <param name="Weight">How grave it is.</param>
+/// <param name="Weight">Its severity.</param>
 /// <param name="Text">What it means and what to do, for people.</param>
 /// <param name="AdjusterShift">
 /// How far to move the adjuster (mm of wire), positive if it takes up slack; null if the adjuster cannot correct it.
@@ -33,9 +33,9 @@ public sealed record Finding(string Id, FindingWeight Weight, string Text, doubl
 /// </remarks>
 public static class FittedVerdict
 {
-    /// <summary>The findings, gravest first, otherwise in the order a person would check.</summary>
+    /// <summary>The findings, most severe first, otherwise in the order a person would check.</summary>
     /// <param name="readings">What was read.</param>
-    /// <param name="expected">What it is held against.</param>
+    /// <param name="expected">What it is compared with.</param>
     public static ImmutableArray<Finding> Of(FittedReadings readings, FittedExpectation expected) =>
         [.. new[] { Closing(readings, expected), Slack(readings, expected), Floor(readings, expected), Opening(readings, expected), Zero(readings, expected) }
             .OfType<Finding>().OrderByDescending(f => f.Weight)];

@@ -4,7 +4,7 @@ using MathNet.Numerics.RootFinding;
 
 namespace BracketGen.Mechanism;
 
-/// <summary>The travel with the wire under tension: what the pedal must really pull, lost motion and all.</summary>
+/// <summary>The travel with the wire under tension: what the pedal must really pull, lost motion included.</summary>
 /// <remarks>
 /// At the opening θ the springs need the tension T(θ) = τ(θ)/arm(θ), under which wire, outer and bracket take lost motion c T, so
 /// the pedal pulls p(θ) = f + pull(θ) + c T(θ). The opening for a pull is found from that equation, so that tension and
@@ -31,7 +31,7 @@ public sealed record LoadedTravel
     /// <summary>Lost motion for 1 N of tension at the quadrant (mm/N).</summary>
     public required double LostPerTension { get; init; }
 
-    /// <summary>Opening with the pedal on the floor, at most the full rotation.</summary>
+    /// <summary>Opening with the pedal on the floor, up to the full rotation.</summary>
     public required Angle Reached { get; init; }
 
     /// <summary>Lost motion when the valve begins to move (mm).</summary>
@@ -40,7 +40,7 @@ public sealed record LoadedTravel
     /// <summary>Lost motion when the valve is wide open (mm).</summary>
     public double LostAtWideOpen => LostPerTension * TensionAt(Travel.WideOpen);
 
-    /// <summary>Pull left over at the floor after the valve is wide open (mm); negative if it never gets there.</summary>
+    /// <summary>Over-travel: pull left at the floor after the valve is wide open (mm); negative if the valve does not open fully.</summary>
     public double OverTravel => Travel.OverTravel - LostAtWideOpen;
 
     /// <summary>
@@ -70,7 +70,7 @@ public sealed record LoadedTravel
         return Travel.FreePlay + Travel.Closed.Length - wire.Length + LostPerTension * TensionAt(wire);
     }
 
-    /// <summary>Opening at a pull (mm), from 0 to the full rotation: the first at which <see cref="PullAt"/> asks for as much.</summary>
+    /// <summary>Opening at a pull (mm), from 0 to the full rotation: the first at which <see cref="PullAt"/> needs that pull.</summary>
     public Angle OpeningAt(double pull) => First(pull, i => PullAt(StepAt(i)));
 
     /// <summary>The openings at many pulls (mm), each as <see cref="OpeningAt"/> gives it.</summary>

@@ -1,6 +1,6 @@
 namespace BracketGen.Mechanism;
 
-/// <summary>Which way the quadrant turns when the valve opens, seen by the eye that looks at the quadrant.</summary>
+/// <summary>Which way the quadrant turns when the valve opens, seen from outside along the throttle shaft.</summary>
 public enum OpeningSense
 {
     /// <summary>Counter-clockwise: the sense in which the solver computes.</summary>

@@ -13,7 +13,7 @@ public abstract record OuterEnd
     public abstract double SeatDiameter { get; }
 }
 
-/// <summary>A threaded end held by two nuts, one on each side of the bracket.</summary>
+/// <summary>A threaded end held by two locknuts, one on each side of the bracket.</summary>
 /// <param name="Thread">Nominal thread diameter (mm).</param>
 /// <param name="Pitch">Thread pitch (mm): one turn moves the stop by this much.</param>
 /// <param name="Range">Total travel of the adjustment (mm), half of it each way from mid range.</param>
@@ -50,10 +50,10 @@ public sealed record PlainFerrule(double NoseDiameter, double ShoulderDiameter, 
     public override double SeatDiameter => ShoulderDiameter;
 }
 
-/// <summary>A ferrule with a ring groove that is pushed sideways into an open slot and held by its collars or a clip.</summary>
-/// <param name="NeckDiameter">Diameter at the bottom of the ring groove (mm): it sits in the slot.</param>
-/// <param name="CollarDiameter">Diameter of the collars beside the ring groove (mm).</param>
-/// <param name="NeckLength">Length of the ring groove (mm): the sheet must fit in it.</param>
+/// <summary>An outer end with a neck between two collars: it slides sideways into an open slot and is held by its collars or a clip.</summary>
+/// <param name="NeckDiameter">Diameter of the neck (mm): it sits in the slot.</param>
+/// <param name="CollarDiameter">Diameter of the collars on either side of the neck (mm).</param>
+/// <param name="NeckLength">Length of the neck (mm): the sheet must fit in it.</param>
 /// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero if there is none.</param>
 public sealed record SlottedClip(double NeckDiameter, double CollarDiameter, double NeckLength, double Range = 0) : OuterEnd
 {

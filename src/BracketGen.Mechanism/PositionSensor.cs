@@ -2,14 +2,14 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism;
 
-/// <summary>The sensor on the throttle shaft: a voltage that runs straight from closed to wide open.</summary>
+/// <summary>The sensor on the throttle shaft: a voltage linear from closed to wide open.</summary>
 /// <remarks>May rise or fall with the opening.</remarks>
 public sealed record PositionSensor
 {
     /// <summary>Closed reading that is set up (V; common practice, no source).</summary>
     public const double ClosedTarget = 0.5;
 
-    /// <summary>Least closed reading (V) where the controller learns its own zero (common practice, no source).</summary>
+    /// <summary>Minimum closed reading (V) if the controller learns its own zero (common practice, no source).</summary>
     public const double LeastWhereLearned = 0.42;
 
     /// <summary>The sensor with the voltages read at the two stops.</summary>

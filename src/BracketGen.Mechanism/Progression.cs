@@ -19,10 +19,10 @@ public readonly record struct ProgressionPoint(double Pedal, double Valve, doubl
 /// </param>
 public sealed record Progression(ImmutableArray<ProgressionPoint> Points, double PedalAtFirstMove, double Suddenness)
 {
-    /// <summary>Suddenness above which a vehicle is hard to drive slowly (our judgement, no source).</summary>
+    /// <summary>Off-idle gain above which a vehicle is hard to drive slowly (our judgement, no source).</summary>
     public const double Sudden = 2;
 
-    /// <summary>The progression of a valve worked through the given travel and lever.</summary>
+    /// <summary>The progression of a valve with the given travel and lever.</summary>
     /// <param name="travel">The travel under load.</param>
     /// <param name="lever">The pedal's lever.</param>
     /// <param name="valve">The valve.</param>

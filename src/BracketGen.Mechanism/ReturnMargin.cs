@@ -23,11 +23,11 @@ public readonly record struct ReturnMargin(Angle Opening, double Spring, double 
     /// <summary>Torque left to close the valve (N·mm); negative if it hangs open.</summary>
     public double Left => Spring - Needed;
 
-    /// <summary>Part of the springs' torque that is left; negative infinity where the springs give none.</summary>
+    /// <summary>Part of the springs' torque that is left; negative infinity if the springs give none.</summary>
     public double Fraction => Spring > 0 ? Left / Spring : double.NegativeInfinity;
 
     /// <summary>The margin at equal steps of opening, from the closed to the wide-open stop.</summary>
-    /// <param name="travel">The travel under load; its friction is taken as it is (see <see cref="CableFriction.Worst"/>).</param>
+    /// <param name="travel">The travel under load; its friction is used as it is (see <see cref="CableFriction.Worst"/>).</param>
     /// <param name="springs">The springs that work: all, the weakest, or those left when one has failed.</param>
     /// <param name="pedal">The pedal.</param>
     /// <param name="shaftFriction">Friction torque of the throttle shaft in its bearings (N·mm).</param>

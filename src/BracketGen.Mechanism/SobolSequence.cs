@@ -14,7 +14,7 @@ internal sealed class SobolSequence
 {
     private const int Bits = 32;
 
-    /// <summary>Largest number of dimensions.</summary>
+    /// <summary>Maximum number of dimensions.</summary>
     public const int MostDimensions = 21;
 
     /// <summary>Degree s, coefficients a and first direction numbers of dimensions 2, 3, ...; dimension 1 is van der Corput's.</summary>

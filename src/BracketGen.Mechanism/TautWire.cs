@@ -6,10 +6,10 @@ namespace BracketGen.Mechanism;
 /// <remarks>In the groove's plane, throttle frame, opening counter-clockwise.</remarks>
 /// <param name="Opening">How far the valve is open.</param>
 /// <param name="Length">From the fitting's centre to the stop along the wire (mm).</param>
-/// <param name="Straight">Its straight part, from where it leaves the groove (or the fitting) to the stop (mm).</param>
-/// <param name="Arm">Distance from the shaft axis to the wire's line (mm), positive where a pull opens the valve.</param>
+/// <param name="Straight">Its straight part, from the tangent point (or the fitting) to the stop (mm).</param>
+/// <param name="Arm">Distance from the shaft axis to the wire's line (mm), positive if a pull opens the valve.</param>
 /// <param name="Wrap">Wrap angle, as turn of the groove's normal from the pocket on; negative by how far the wire has lifted off.</param>
-/// <param name="Leaving">Outward normal of the wire's line: the leaving angle φ.</param>
+/// <param name="Leaving">Outward normal of the wire's line: the tangent angle φ.</param>
 /// <param name="From">Where the straight part begins (mm).</param>
 public readonly record struct TautWire(
     Angle Opening, double Length, double Straight, double Arm, Angle Wrap, Angle Leaving, Vector2 From)

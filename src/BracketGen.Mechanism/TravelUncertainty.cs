@@ -4,12 +4,12 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>A deviation of manufacture or mounting that moves the stop's seat in the groove's plane.</summary>
-/// <param name="Name">What it is: «bend 1, angle», «leg 2», «cut edge of the slot».</param>
+/// <param name="Name">What it is: "bend 1, angle", "leg 2", "cut edge of the slot".</param>
 /// <param name="Shift">How far the seat moves (mm) for one unit of it.</param>
 /// <param name="PlusMinus">Its tolerance, in that unit (rad, mm).</param>
 public sealed record SeatTolerance(string Name, Vector2 Shift, double PlusMinus);
 
-/// <summary>Everything that decides the travel, with how well it is known.</summary>
+/// <summary>All inputs of the travel, each with its ±.</summary>
 /// <remarks>Lengths in mm, opening counter-clockwise.</remarks>
 public sealed record UncertainTravel
 {
@@ -22,13 +22,13 @@ public sealed record UncertainTravel
     /// <summary>Seat to fitting centre with the adjuster at mid range.</summary>
     public required Measured FreeInnerLength { get; init; }
 
-    /// <summary>Where the design puts the adjuster, off mid range, positive where it takes up wire.</summary>
+    /// <summary>Where the design puts the adjuster, off mid range, positive if it takes up wire.</summary>
     public double AdjusterShift { get; init; }
 
     /// <summary>Total travel of the adjustment; zero if there is none.</summary>
     public required double AdjusterRange { get; init; }
 
-    /// <summary>Free play that the fitter sets, and how well it is set.</summary>
+    /// <summary>Free play that the fitter sets, with its ±.</summary>
     public required Measured FreePlay { get; init; }
 
     /// <summary>Pull of the full pedal stroke.</summary>
@@ -37,11 +37,11 @@ public sealed record UncertainTravel
     /// <summary>Lost motion at the wide-open stop (<see cref="LoadedTravel.LostAtWideOpen"/>).</summary>
     public Measured LostMotion { get; init; }
 
-    /// <summary>What moves the seat off its place.</summary>
+    /// <summary>Deviations that move the seat.</summary>
     public ImmutableArray<SeatTolerance> SeatTolerances { get; init; } = [];
 }
 
-/// <summary>One quantity's part in a risk.</summary>
+/// <summary>One quantity's contribution to a risk.</summary>
 /// <param name="Name">The quantity.</param>
 /// <param name="Share">Its part of the variance, 0 to 1.</param>
 /// <param name="MeasuredAgain">Whether it could be measured better; otherwise only a finer tolerance helps.</param>
@@ -65,7 +65,7 @@ public sealed class TravelUncertainty
 
     private TravelUncertainty(UncertainTravel travel, UncertaintyRun run) => (this.travel, Run) = (travel, run);
 
-    /// <summary>The run, for whoever wants more of it; the outputs are those listed here, in the order of the properties.</summary>
+    /// <summary>The run, for further results; the outputs are those listed here, in the order of the properties.</summary>
     public UncertaintyRun Run { get; }
 
     /// <summary>Free play (mm) with the adjuster where the design puts it, before anyone sets it.</summary>
@@ -74,7 +74,7 @@ public sealed class TravelUncertainty
     /// <summary>Over-travel (mm) with the adjuster where the design puts it.</summary>
     public OutputSpread OverTravelUntouched => new(Run, OverUntouched);
 
-    /// <summary>Where the adjuster must stand (mm off mid range, positive takes up wire) for the free play that is wanted.</summary>
+    /// <summary>Adjuster setting (mm off mid range, positive takes up wire) for the free play wanted.</summary>
     public OutputSpread AdjusterNeed => new(Run, Need);
 
     /// <summary>Over-travel (mm) once the free play is set.</summary>
@@ -86,7 +86,7 @@ public sealed class TravelUncertainty
     /// <summary>Probability that the valve closes before anyone has set the adjuster.</summary>
     public Probability ClosesUntouched => Run.Probability(o => o[Untouched] >= 0);
 
-    /// <summary>Probability that the adjuster's range holds the place that it must stand in.</summary>
+    /// <summary>Probability that the adjuster's range is enough for its setting.</summary>
     public Probability WithinAdjuster => Run.Probability(o => Math.Abs(o[Need]) <= travel.AdjusterRange / 2);
 
     /// <summary>Probability that the valve reaches its wide-open stop once the free play is set.</summary>
@@ -103,7 +103,7 @@ public sealed class TravelUncertainty
         ? Run.Probability(o => Math.Abs(o[Need]) <= travel.AdjusterRange / 2 && o[OverSet] >= 0 && o[WrapOpen] >= 0)
         : Run.Probability(o => o[Untouched] >= 0 && o[OverUntouched] >= 0 && o[WrapOpen] >= 0);
 
-    /// <summary>Adjuster range (mm) about mid range that suffices with the given probability; 1 gives the worst case.</summary>
+    /// <summary>Adjuster range (mm) about mid range that is enough with the given probability; 1 gives the worst case.</summary>
     public double AdjusterRangeFor(double probability) => 2 * (probability >= 1
         ? Math.Max(Math.Abs(Run.Least[Need]), Math.Abs(Run.Most[Need]))
         : Run.MagnitudeFor(Need, probability));
@@ -217,7 +217,7 @@ public sealed class TravelUncertainty
     }
 }
 
-/// <summary>How an output is spread.</summary>
+/// <summary>Distribution of an output.</summary>
 /// <param name="Run">The run.</param>
 /// <param name="Output">Which of its outputs.</param>
 public readonly record struct OutputSpread(UncertaintyRun Run, int Output)
@@ -225,10 +225,10 @@ public readonly record struct OutputSpread(UncertaintyRun Run, int Output)
     /// <summary>With every input at its value.</summary>
     public double Nominal => Run.Nominal[Output];
 
-    /// <summary>Smallest with every input within its ±.</summary>
+    /// <summary>Minimum with every input within its ±.</summary>
     public double Least => Run.Least[Output];
 
-    /// <summary>Largest with every input within its ±.</summary>
+    /// <summary>Maximum with every input within its ±.</summary>
     public double Most => Run.Most[Output];
 
     /// <summary>Mean.</summary>

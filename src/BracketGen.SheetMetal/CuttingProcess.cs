@@ -21,6 +21,6 @@ public static class CuttingLimits
     public static double SmallestHole(CuttingProcess process, double thickness) =>
         Math.Max(1, process == CuttingProcess.Plasma ? 1.5 * thickness : thickness);
 
-    /// <summary>Quality class of ISO 9013 the process is asked to hold: 1 for laser and water jet, 2 for plasma.</summary>
+    /// <summary>Quality class of ISO 9013 that the process must hold: 1 for laser and water jet, 2 for plasma.</summary>
     public static int ToleranceClass(CuttingProcess process) => process == CuttingProcess.Plasma ? 2 : 1;
 }
