@@ -74,7 +74,7 @@ internal static class StrengthTables
         Row($"");
         Row($"### L-bracket");
         Row($"");
-        Row($"| size | nodes | deflection (mm) | mode 1 (Hz) | mode 2 (Hz) | mode 3 (Hz) | largest stress (MPa) |");
+        Row($"| size | nodes | deflection (mm) | mode 1 (Hz) | mode 2 (Hz) | mode 3 (Hz) | maximum stress (MPa) |");
         Row($"|---|---|---|---|---|---|---|");
         foreach (var (size, hole, rows) in Sizes)
         {

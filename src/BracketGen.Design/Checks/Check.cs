@@ -29,7 +29,7 @@ public enum Bound
 }
 
 /// <summary>One thing that was checked: what, with which result, against which limit, from which source.</summary>
-/// <remarks>Every screen and every file prints this same list. Immutable, thread-safe.</remarks>
+/// <remarks>Every screen and every file prints this same list.</remarks>
 /// <param name="Id">Short name that stays the same from version to version; overrides are given by it.</param>
 /// <param name="Title">What is checked, in a few words.</param>
 /// <param name="Kind">What a failure means.</param>

@@ -6,8 +6,7 @@ namespace BracketGen.Design.Checks;
 
 /// <summary>A tension of the wire and what it does to the bracket.</summary>
 /// <remarks>
-/// The numbers have six figures: what lies beyond is the solver's round-off, which may differ from processor to processor. Immutable,
-/// thread-safe.
+/// The numbers have six figures: what lies beyond is the solver's round-off, which may differ from processor to processor.
 /// </remarks>
 /// <param name="Tension">Tension of the wire at the stop (N).</param>
 /// <param name="Give">Give of the stop along the wire (mm).</param>

@@ -11,7 +11,7 @@ namespace BracketGen.Design.Checks;
 /// <summary>The whole mechanism at the stop that was chosen: forces, lost motion, progression, outer, sensor, and how sure it is.</summary>
 /// <remarks>
 /// Computed once for an answer, not for every candidate. Openings, lengths and forces are those of the body opening
-/// counter-clockwise, which are the same either way; the outer's way is in the throttle frame as measured. Immutable, thread-safe.
+/// counter-clockwise, which are the same either way; the outer's way is in the throttle frame as measured.
 /// </remarks>
 public sealed record MechanismReport
 {

@@ -8,7 +8,6 @@ namespace BracketGen.Design.Checks;
 /// <remarks>
 /// The grooved sector is taken as a sector of its outer radius from just before the pocket to the groove's end, swept through
 /// the rotation; the rest of the quadrant as its hub; the fitting as a ball carried along the groove. Throttle frame, mm.
-/// Immutable, thread-safe.
 /// </remarks>
 public sealed class MovingParts
 {

@@ -9,7 +9,7 @@ using BracketGen.Units;
 namespace BracketGen.Design.Checks;
 
 /// <summary>Room that the folded bracket, or a part of it, must leave to something.</summary>
-/// <remarks>Demands of one id are one check, told by the tightest of them. Immutable, thread-safe.</remarks>
+/// <remarks>Demands of one id are one check, told by the tightest of them.</remarks>
 /// <param name="Id">Id of the check.</param>
 /// <param name="Title">What is checked.</param>
 /// <param name="Kind">What a failure means.</param>

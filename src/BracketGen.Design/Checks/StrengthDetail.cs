@@ -1,7 +1,6 @@
 namespace BracketGen.Design.Checks;
 
 /// <summary>How finely a bracket is meshed for its strength.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Size">Edge length of the triangles away from holes and bends (mm).</param>
 /// <param name="HoleSize">Edge length at holes, washers and the seat (mm).</param>
 /// <param name="BendRows">Rows of triangles across a bend.</param>

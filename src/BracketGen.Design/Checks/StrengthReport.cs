@@ -6,7 +6,7 @@ namespace BracketGen.Design.Checks;
 
 /// <summary>Whether a bracket bends, shakes or cracks: finite elements on the folded sheet.</summary>
 /// <remarks>
-/// For the body opening counter-clockwise; stresses, deflections and frequencies are the same either way. Immutable, thread-safe.
+/// For the body opening counter-clockwise; stresses, deflections and frequencies are the same either way.
 /// </remarks>
 public sealed record StrengthReport
 {

@@ -4,7 +4,6 @@ using BracketGen.Units;
 namespace BracketGen.Design.Inputs;
 
 /// <summary>One bracket for one vehicle and one throttle body, made by one shop.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record Job
 {
     /// <summary>The throttle body.</summary>

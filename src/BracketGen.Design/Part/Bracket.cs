@@ -16,7 +16,7 @@ public enum HolePurpose
 }
 
 /// <summary>A hole or open slot of the bracket.</summary>
-/// <remarks>Flat-pattern coordinates, mm. Immutable, thread-safe.</remarks>
+/// <remarks>Flat-pattern coordinates, mm.</remarks>
 /// <param name="Name">Letter on the drawing.</param>
 /// <param name="Purpose">What it is for.</param>
 /// <param name="Flange">Number of the flange it is in.</param>
@@ -34,7 +34,6 @@ public sealed record BracketHole(
 }
 
 /// <summary>A sheet-metal bracket in its place on the throttle body.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record Bracket
 {
     /// <summary>The sheet it is made of.</summary>

@@ -4,7 +4,6 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Design.Part;
 
 /// <summary>A bracket whose outline is not drawn yet: where bends and holes lie, and what must have metal.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 internal sealed class BracketDraft
 {
     private double _leastArea = double.NaN;

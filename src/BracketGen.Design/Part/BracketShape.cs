@@ -10,7 +10,6 @@ namespace BracketGen.Design.Part;
 public static class BracketShape
 {
     /// <summary>What is chosen before a bracket can be shaped.</summary>
-    /// <remarks>Immutable.</remarks>
     /// <param name="Sheet">The sheet and the face it is bolted to.</param>
     /// <param name="Placement">Where the outer's seat must be.</param>
     /// <param name="Die">The die; null for a flat plate.</param>

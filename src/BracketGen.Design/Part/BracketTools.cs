@@ -5,7 +5,6 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Design.Part;
 
 /// <summary>One sheet on the mount face, with the dies of the shop that bend it: sketches every bracket of it.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 internal sealed class BracketTools
 {
     private static readonly double[] Widths = [0, 0.5, 1];

@@ -4,7 +4,6 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Design.Part;
 
 /// <summary>Where two slabs of sheet in space are joined by a bend: position, direction and angle, its length still open.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Point">Where the bend's near edge crosses the across direction through the flat origin (mm).</param>
 /// <param name="Across">Across the bend, from the flange that stays to the one that is bent; flat coordinates, length one.</param>
 /// <param name="Turn">Bend angle, positive towards the top.</param>

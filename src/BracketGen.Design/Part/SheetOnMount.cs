@@ -7,7 +7,6 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Design.Part;
 
 /// <summary>What all brackets of one sheet on one mount face for one cable have in common: worked out once, not for each of them.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed class SheetOnMount
 {
     /// <summary>Works it out.</summary>

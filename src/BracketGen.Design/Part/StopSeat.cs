@@ -6,7 +6,6 @@ using BracketGen.SheetMetal.Standards;
 namespace BracketGen.Design.Part;
 
 /// <summary>What the outer's end needs in the stop flange: the opening, and the metal around it.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Opening">Diameter of the hole, or width of the slot (mm).</param>
 /// <param name="IsSlot">Whether it is a slot open to the edge.</param>
 /// <param name="FittingPasses">Whether the end fitting can be brought through.</param>

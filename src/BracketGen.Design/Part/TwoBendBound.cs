@@ -10,7 +10,7 @@ namespace BracketGen.Design.Part;
 /// <remarks>
 /// Never turns down a chain of which a bracket comes that costs less than the limit (<see cref="BracketCost"/>). To what
 /// <see cref="CostBound.OfAny"/> knows of any bracket of the sheet it adds what bends that are not square cost, and what each bend's length costs
-/// at least: the longer it is, the more it weighs and the less it gives; the sum has its least where both grow alike. Immutable, thread-safe.
+/// at least: the longer it is, the more it weighs and the less it gives; the sum has its least where both grow alike.
 /// </remarks>
 internal sealed class TwoBendBound
 {

@@ -4,7 +4,6 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Design.Search;
 
 /// <summary>What beam theory makes of a bracket: to compare brackets by, never to judge one.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Give">Give of the stop (mm).</param>
 /// <param name="Stress">Bending stress at the most stressed bend (MPa).</param>
 /// <param name="Mass">Mass (t).</param>

@@ -7,7 +7,6 @@ using BracketGen.Units;
 namespace BracketGen.Design.Search;
 
 /// <summary>A bracket that passes every check that a bracket can pass, with what it is weighed by.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Candidate">The bracket, its place and its travel.</param>
 /// <param name="Checks">All its checks.</param>
 public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks)

@@ -7,7 +7,6 @@ using BracketGen.Mechanism;
 namespace BracketGen.Design.Search;
 
 /// <summary>A place of the stop with what every bracket there has in common, each found once, when first asked for.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 internal sealed class Place
 {
     private readonly Lazy<Travel> _travel;

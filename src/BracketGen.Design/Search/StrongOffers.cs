@@ -8,7 +8,6 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Design.Search;
 
 /// <summary>A bracket with its strength known.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Offer">The bracket and its checks so far.</param>
 /// <param name="Strength">Whether it bends, shakes or cracks.</param>
 /// <param name="Mechanism">The mechanism with the give that was found.</param>

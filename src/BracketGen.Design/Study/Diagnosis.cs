@@ -9,7 +9,6 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Design.Study;
 
 /// <summary>Why a job has no passing bracket, and what would give it one.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Obstacles">The checks in the way, the one that stops most first.</param>
 /// <param name="Ways">The smallest changes that open a way, one an input; empty where none was found within reason.</param>
 public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArray<WayOpened> Ways)

@@ -10,7 +10,7 @@ namespace BracketGen.Design.Study;
 /// <summary>The answer to a job: the bracket, where the stop is, the travel, and every check.</summary>
 /// <remarks>
 /// Placement and bracket are in the throttle frame as the user measured it, whichever way the body opens; the travel is that of
-/// the body opening counter-clockwise (lengths and openings are the same either way). Immutable, thread-safe.
+/// the body opening counter-clockwise (lengths and openings are the same either way).
 /// </remarks>
 public sealed record Solution
 {

@@ -7,7 +7,6 @@ using BracketGen.Mechanism;
 namespace BracketGen.Design.Study;
 
 /// <summary>The travel and the whole mechanism alone, without the bracket's own checks.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Travel">The travel.</param>
 /// <param name="Mechanism">The mechanism.</param>
 /// <param name="Checks">The checks of both.</param>

@@ -26,7 +26,6 @@ public enum ChangedInput
 }
 
 /// <summary>The smallest change of one input, all others kept, that lets a bracket pass.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Input">What is changed.</param>
 /// <param name="What">Which one, in the user's words: the keep-out's name, the material.</param>
 /// <param name="From">Its value today (mm); zero for a keep-out.</param>

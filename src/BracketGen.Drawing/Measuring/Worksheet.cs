@@ -6,7 +6,7 @@ using BracketGen.Units;
 namespace BracketGen.Drawing.Measuring;
 
 /// <summary>The measuring worksheet: what to measure on vehicle and throttle body, from where, with what, and blanks to fill in.</summary>
-/// <remarks>Pure, thread-safe: the same format gives the same pages.</remarks>
+/// <remarks>The same format gives the same pages.</remarks>
 public static class Worksheet
 {
     private const double Margin = 4, SketchWidth = 78, Between = 4, BlankRow = 6.6;

@@ -8,7 +8,7 @@ using BracketGen.Units;
 namespace BracketGen.Drawing.Sheet;
 
 /// <summary>The title block's fields, ISO 7200.</summary>
-/// <remarks>Immutable, thread-safe. Any field but owner, title and number may be empty.</remarks>
+/// <remarks>Any field but owner, title and number may be empty.</remarks>
 public sealed record TitleBlock
 {
     /// <summary>Legal owner: the shop.</summary>

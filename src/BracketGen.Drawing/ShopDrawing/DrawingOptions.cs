@@ -5,7 +5,6 @@ using BracketGen.Units;
 namespace BracketGen.Drawing.ShopDrawing;
 
 /// <summary>What a bracket's drawing holds beside the first sheet.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record DrawingOptions
 {
     /// <summary>Everything.</summary>

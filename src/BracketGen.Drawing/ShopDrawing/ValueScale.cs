@@ -5,7 +5,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Drawing.ShopDrawing;
 
 /// <summary>Colours for values from nothing to the most there is, in steps that a grey print keeps apart too.</summary>
-/// <remarks>From pale yellow over orange to dark violet: each step is darker than the one before. Immutable, thread-safe.</remarks>
+/// <remarks>From pale yellow over orange to dark violet: each step is darker than the one before.</remarks>
 /// <param name="Most">Value of the darkest step's upper end, more than zero.</param>
 internal sealed record ValueScale(double Most)
 {

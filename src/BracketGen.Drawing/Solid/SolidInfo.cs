@@ -9,7 +9,6 @@ using BracketGen.Words.Checks;
 namespace BracketGen.Drawing.Solid;
 
 /// <summary>What the files of a solid say beside its shape.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record SolidInfo
 {
     /// <summary>Identification number of the part.</summary>

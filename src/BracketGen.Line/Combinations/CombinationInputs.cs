@@ -15,7 +15,6 @@ namespace BracketGen.Line.Combinations;
 public sealed record Source(string Name, string Hash, ImmutableArray<Fact> Facts);
 
 /// <summary>The sources of every combination of a family, each hashed once.</summary>
-/// <remarks>Immutable after it is made, thread-safe.</remarks>
 public sealed class CombinationInputs
 {
     private readonly Dictionary<string, Source> _vehicles, _bodies, _materials, _options;

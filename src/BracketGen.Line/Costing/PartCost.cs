@@ -17,7 +17,7 @@ public sealed record CostItem(string What, double Each, double Batch);
 /// <summary>What a part costs, position by position.</summary>
 /// <remarks>
 /// Material: the rectangle round the blank in the way it may lie, spacing added, at the price of the sheet; nesting saves some of it.
-/// Cutting: length and pierces, each slower in thicker sheet. The rates are the family's. Immutable, thread-safe.
+/// Cutting: length and pierces, each slower in thicker sheet. The rates are the family's.
 /// </remarks>
 public sealed record PartCost(ImmutableArray<CostItem> Items, double MarkUp)
 {

@@ -17,7 +17,6 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Line.Lists;
 
 /// <summary>Everything that lists and catalogue tell of a line.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Family">The family.</param>
 /// <param name="Combinations">What is offered and what is not.</param>
 /// <param name="Made">What was made of the offered ones, in order.</param>

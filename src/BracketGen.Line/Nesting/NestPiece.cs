@@ -7,7 +7,6 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Line.Nesting;
 
 /// <summary>A shape to be laid on sheets, and the ways it may be turned.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Name">What it is called on the sheet.</param>
 /// <param name="Outline">Its outline (mm).</param>
 /// <param name="Turns">Angles by which it may be turned, each once.</param>

@@ -6,7 +6,6 @@ using BracketGen.Profiles.Forms;
 namespace BracketGen.Line.Numbering;
 
 /// <summary>The part number of every combination, before any is solved: those in the register keep theirs.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed class NumberPlan
 {
     private readonly NumberRule _rule;

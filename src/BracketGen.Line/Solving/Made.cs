@@ -22,7 +22,7 @@ public enum Outcome
 }
 
 /// <summary>What was made of a combination: kept beside its files, so that the next run knows whether they still hold.</summary>
-/// <remarks>Lengths in mm, masses in g. Immutable, thread-safe.</remarks>
+/// <remarks>Lengths in mm, masses in g.</remarks>
 public sealed record Made
 {
     /// <summary>Version of the layout.</summary>

@@ -6,7 +6,6 @@ using BracketGen.Units;
 namespace BracketGen.Profiles.Editing;
 
 /// <summary>What a profile says, as it is written: for forms that show it.</summary>
-/// <remarks>Pure, thread-safe.</remarks>
 public static class ProfileValues
 {
     private const string InMemory = "profile.toml";

@@ -6,7 +6,7 @@ using BracketGen.Units;
 namespace BracketGen.Profiles.Family;
 
 /// <summary>A product line as its file says it: vehicles times throttle bodies, what they are made of, and how the shop numbers, cuts and prices them.</summary>
-/// <remarks>The profiles it names are not read yet. Immutable, thread-safe.</remarks>
+/// <remarks>The profiles it names are not read yet.</remarks>
 public sealed record ProductFamily
 {
     /// <summary>Name of the line.</summary>
