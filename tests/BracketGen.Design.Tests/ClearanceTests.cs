@@ -35,7 +35,7 @@ public class ClearanceTests
     public void No_passing_bracket_stands_in_the_swept_quadrant() => RandomJobs.Job.Check(40, job =>
     {
         var solution = Designer.Solve(job);
-        if (solution.Bracket is null || solution.Checks.Any(c => c.Id == "moving-parts" && !c.Passes))
+        if (solution.Bracket is null || solution.Checks.Any(c => c.Code == "moving-parts" && !c.Passes))
         {
             return;
         }

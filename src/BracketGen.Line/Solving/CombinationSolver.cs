@@ -72,7 +72,7 @@ public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inp
     {
         var number = numbers.NumberOf(combination);
         var solution = QuickDesigner.Solve(CombinationJob.Of(family, combination, number, ""), strength);
-        var passes = solution.Passes;
+        var passes = solution.NothingFails;
         var bracket = passes ? solution.Bracket : null;
         var fingerprint = bracket is null ? null : PartFacts.Fingerprint(bracket);
         var revision = numbers.RevisionOf(combination, fingerprint);

@@ -28,28 +28,28 @@ public class ReportNumberTests
         Assert.Equal(solution.Checks.Length, document.QuerySelectorAll(".checks tbody tr").Length);
         foreach (var check in solution.Checks)
         {
-            var row = document.GetElementById("check-" + check.Id)!;
+            var row = document.GetElementById("check-" + check.Code)!;
             Assert.Equal(
                 [CheckText.Value(check, units), CheckText.Limit(check, units), CheckText.Margin(check, units)],
                 row.QuerySelectorAll("td.n").Select(c => ReportCases.Plain(c.TextContent)));
             var head = ReportCases.Plain(row.QuerySelector("th")!.TextContent);
-            Assert.All(new[] { check.Title, check.Id, check.Source, check.Consequence }, t => Assert.Contains(t, head, StringComparison.Ordinal));
-            Assert.Equal(VerdictText.Mark(check), row.QuerySelector(".mark")!.TextContent.Trim());
+            Assert.All(new[] { check.Title(), check.Code, check.Source(), check.Consequence() }, t => Assert.Contains(t, head, StringComparison.Ordinal));
+            Assert.Equal(CheckText.Mark(check), row.QuerySelector(".mark")!.TextContent.Trim());
         }
     });
 
     [Fact]
     public void Checks_keep_their_order_within_their_kind() => ReportCases.Each((solution, _, document) => Assert.Equal(
-        solution.Checks.GroupBy(c => c.Kind).OrderBy(g => g.Key).SelectMany(g => g).Select(c => "check-" + c.Id),
+        solution.Checks.GroupBy(c => c.Kind).OrderBy(g => g.Key).SelectMany(g => g).Select(c => "check-" + c.Code),
         document.QuerySelectorAll(".checks tbody tr").Select(r => r.Id)));
 
     [Theory]
-    [InlineData(3, Bound.AtLeast, 2, 0.5)]
-    [InlineData(1, Bound.AtLeast, 2, -0.5)]
-    [InlineData(3, Bound.AtMost, 4, 0.25)]
-    [InlineData(0.1, Bound.AtLeast, 0, 0.1)]
-    public void A_margin_bar_is_the_margin_over_the_limit(double value, Bound bound, double limit, double part) =>
-        Assert.Equal(part, MarginBar.Part(new("x", "x", CheckKind.Function, Quantity.Length, value, bound, limit, "", "")), 12);
+    [InlineData(CheckId.WideOpen, 3, 2, 0.5)]
+    [InlineData(CheckId.WideOpen, 1, 2, -0.5)]
+    [InlineData(CheckId.OverTravel, 3, 4, 0.25)]
+    [InlineData(CheckId.WideOpen, 0.1, 0, 0.1)]
+    public void A_margin_bar_is_the_margin_over_the_limit(CheckId id, double value, double limit, double part) =>
+        Assert.Equal(part, MarginBar.Part(new(id, value, limit)), 12);
 
     [Fact]
     public void The_numbers_of_the_sweep_are_those_of_the_travel() => ReportCases.Each((solution, _, document) =>
