@@ -2,7 +2,6 @@ using BracketGen.Geometry;
 using BracketGen.Strength.Elements;
 using BracketGen.TestSupport;
 using CsCheck;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

@@ -1,7 +1,6 @@
 using BracketGen.Geometry;
 using BracketGen.TestSupport;
 using CsCheck;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

@@ -1,5 +1,4 @@
 using BracketGen.Geometry;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 
