@@ -1,3 +1,6 @@
+using BracketGen.Design.Search;
+using BracketGen.Profiles.Toml;
+
 namespace BracketGen.Cli;
 
 /// <summary>Writes the files of one job: each whole or not at all, and none before all of them are made.</summary>

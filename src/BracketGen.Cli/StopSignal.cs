@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using BracketGen.Drawing.Dxf.Format;
 
 namespace BracketGen.Cli;
 

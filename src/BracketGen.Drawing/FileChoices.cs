@@ -1,3 +1,4 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Sheet;
 using BracketGen.SheetMetal;

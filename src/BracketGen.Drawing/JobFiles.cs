@@ -1,11 +1,16 @@
 using System.Collections.Concurrent;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Result;
+using BracketGen.Drawing.Setup;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing;
 

@@ -4,7 +4,7 @@ namespace BracketGen.Geometry;
 
 /// <summary>A plane angle.</summary>
 /// <remarks>
-/// Stored in radians, unbounded, positive counter-clockwise. Default value: zero. Equality is exact. Immutable, thread-safe.
+/// Stored in radians, unbounded, positive counter-clockwise. Default value: zero. Equality is exact.
 /// </remarks>
 /// <param name="Radians">The angle in radians.</param>
 public readonly record struct Angle(double Radians) : IComparable<Angle>

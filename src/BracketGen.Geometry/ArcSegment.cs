@@ -2,8 +2,7 @@ namespace BracketGen.Geometry;
 
 /// <summary>A circular piece of a contour, up to a full circle.</summary>
 /// <remarks>
-/// The radius is positive; the sweep is not zero and at most a full turn either way, positive counter-clockwise. Immutable,
-/// thread-safe.
+/// The radius is positive; the sweep is not zero and at most a full turn either way, positive counter-clockwise.
 /// </remarks>
 public sealed record ArcSegment : Segment
 {
@@ -74,7 +73,7 @@ public sealed record ArcSegment : Segment
     public override Segment Part(double from, double to) =>
         new ArcSegment(Centre, Radius, From + from * Sweep, (to - from) * Sweep);
 
-    /// <summary>Fraction of the sweep at which the polar <paramref name="angle"/> is passed; above 1 where it is not.</summary>
+    /// <summary>Fraction of the sweep at which the polar <paramref name="angle"/> is passed; above 1 if it is not.</summary>
     public double FractionAt(Angle angle)
     {
         var turn = Sign * (angle - From).Radians;
@@ -91,7 +90,7 @@ public sealed record ArcSegment : Segment
             : Math.Min(point.DistanceTo(Start), point.DistanceTo(End));
     }
 
-    // Whether the ray from the centre along `way` meets the arc: asked so often that no angle is worked out.
+    // Whether the ray from the centre along `way` meets the arc: called so often that no angle is computed.
     private bool Passes(Vector2 way)
     {
         if (IsFullCircle)

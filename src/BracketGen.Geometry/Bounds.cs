@@ -1,7 +1,7 @@
 namespace BracketGen.Geometry;
 
 /// <summary>An upright rectangle that holds a figure.</summary>
-/// <remarks>Millimetres; <see cref="Min"/> is at or below <see cref="Max"/> in both coordinates. Immutable, thread-safe.</remarks>
+/// <remarks>Millimetres; <see cref="Min"/> is at or below <see cref="Max"/> in both coordinates.</remarks>
 /// <param name="Min">Lower left corner.</param>
 /// <param name="Max">Upper right corner.</param>
 public readonly record struct Bounds(Vector2 Min, Vector2 Max)

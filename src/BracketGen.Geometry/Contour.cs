@@ -5,8 +5,7 @@ namespace BracketGen.Geometry;
 /// <summary>A closed chain of lines and arcs: an outline or a hole.</summary>
 /// <remarks>
 /// Each segment starts where the one before it ends, within <see cref="Tolerance.Point"/>; the chain does not cross itself
-/// (not checked here). Counter-clockwise contours have positive area. Lengths in mm. Equality is by segments. Immutable,
-/// thread-safe.
+/// (not checked here). Counter-clockwise contours have positive area. Lengths in mm. Equality is by segments.
 /// </remarks>
 public sealed class Contour : IEquatable<Contour>
 {

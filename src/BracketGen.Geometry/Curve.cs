@@ -1,10 +1,9 @@
 namespace BracketGen.Geometry;
 
 /// <summary>The whole line or circle that a segment is a piece of.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Point">A point of the line; the circle's centre.</param>
 /// <param name="Direction">Of the line, length one; zero for a circle.</param>
-/// <param name="Radius">Of the circle (mm); not positive where nothing is left of it.</param>
+/// <param name="Radius">Of the circle (mm); not positive if nothing is left of it.</param>
 internal readonly record struct Curve(Vector2 Point, Vector2 Direction, double Radius)
 {
     private bool IsLine => Direction != default;
@@ -22,7 +21,7 @@ internal readonly record struct Curve(Vector2 Point, Vector2 Direction, double R
         ? arc.FractionAt((point - arc.Centre).Polar)
         : (point - segment.Start).Dot(segment.StartTangent) / segment.Length;
 
-    /// <summary>Points that both have; none where they are the same or parallel.</summary>
+    /// <summary>Points that both have; none if they are the same or parallel.</summary>
     public IEnumerable<Vector2> Meet(Curve other)
     {
         if (IsLine && other.IsLine)

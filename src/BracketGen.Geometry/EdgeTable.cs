@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 
 namespace BracketGen.Geometry;
 
-/// <summary>The segments of a contour laid out for the two questions that are asked of it most: how far, and inside or out?</summary>
-/// <remarks>Immutable, thread-safe. Lengths in mm.</remarks>
+/// <summary>The segments of a contour arranged for the two most frequent questions: how far, and inside or outside?</summary>
+/// <remarks>Lengths in mm.</remarks>
 internal sealed class EdgeTable
 {
     private readonly Edge[] _edges;
@@ -39,8 +39,8 @@ internal sealed class EdgeTable
     /// <summary>Whether a point lies inside (winding number not zero); either answer on the line itself.</summary>
     /// <remarks>
     /// The winding number of the polygon through the joins, counted where its edges cross the ray from the point along x, and one turn
-    /// more or less for each arc between whose chord and bow the point lies. Which side of a chord the point is on is asked once for
-    /// both, so that they agree on a point that lies on a chord.
+    /// more or less for each arc between whose chord and bow the point lies. The side of the chord is computed once for
+    /// both, so that they agree on a point on a chord.
     /// </remarks>
     public bool Contains(Vector2 point)
     {

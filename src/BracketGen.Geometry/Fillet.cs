@@ -5,7 +5,7 @@ public static class Fillet
 {
     /// <summary>
     /// The contour with the corner between segment <paramref name="index"/> and the next one rounded, inside corners and
-    /// outside corners alike; null where an arc of <paramref name="radius"/> (mm) does not fit, the same contour where the two
+    /// outside corners alike; null if an arc of <paramref name="radius"/> (mm) does not fit, the same contour if the two
     /// sides already meet smoothly.
     /// </summary>
     /// <remarks>

@@ -1,7 +1,7 @@
 namespace BracketGen.Geometry;
 
 /// <summary>A rigid, right-handed frame: where a flat part or a view lies in the throttle frame.</summary>
-/// <remarks>The axes are orthonormal and right-handed to round-off. Immutable, thread-safe.</remarks>
+/// <remarks>The axes are orthonormal and right-handed to round-off.</remarks>
 public readonly record struct Frame
 {
     private Frame(Vector3 origin, Vector3 x, Vector3 y, Vector3 z)
@@ -28,7 +28,7 @@ public readonly record struct Frame
     public static readonly Frame Identity = new(Vector3.Zero, new(1, 0, 0), new(0, 1, 0), new(0, 0, 1));
 
     /// <summary>
-    /// The frame with local z along <paramref name="z"/> and local x as near <paramref name="x"/> as a right angle allows.
+    /// The frame with local z along <paramref name="z"/> and local x as near to <paramref name="x"/> as a right angle allows.
     /// </summary>
     /// <exception cref="InvalidOperationException">The two directions are parallel or have no length.</exception>
     public static Frame FromZX(Vector3 origin, Vector3 z, Vector3 x)

@@ -1,7 +1,6 @@
 namespace BracketGen.Geometry;
 
 /// <summary>A straight piece of a contour.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record LineSegment : Segment
 {
     /// <summary>The line from <paramref name="start"/> to <paramref name="end"/>.</summary>

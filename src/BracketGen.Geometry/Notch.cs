@@ -4,7 +4,7 @@ namespace BracketGen.Geometry;
 public static class Notch
 {
     /// <summary>
-    /// The contour with an open slot from its edge down to a half circle about <paramref name="bottom"/>; null where one of the
+    /// The contour with an open slot from its edge down to a half circle about <paramref name="bottom"/>; null if one of the
     /// slot's sides does not reach the edge, or reaches it through a corner that leaves nothing of a segment.
     /// </summary>
     /// <param name="contour">A counter-clockwise outline that holds <paramref name="bottom"/>.</param>

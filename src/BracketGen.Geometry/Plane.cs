@@ -1,7 +1,7 @@
 namespace BracketGen.Geometry;
 
 /// <summary>An oriented plane in space.</summary>
-/// <remarks>The normal has length one, pointing out of the solid behind the plane. Immutable, thread-safe.</remarks>
+/// <remarks>The normal has length one, pointing out of the solid behind the plane.</remarks>
 public readonly record struct Plane
 {
     /// <summary>The plane through <paramref name="point"/> (mm) square to <paramref name="normal"/> (any length).</summary>

@@ -5,11 +5,11 @@ namespace BracketGen.Geometry;
 /// <summary>A flat piece of sheet: an outline with holes in it.</summary>
 /// <remarks>
 /// The outline runs counter-clockwise, the holes clockwise, so metal is always on the left of travel. Holes lie inside the
-/// outline and apart from each other (not checked here). Immutable, thread-safe.
+/// outline and apart from each other (not checked here).
 /// </remarks>
 public sealed record Region
 {
-    /// <summary>The region inside <paramref name="outline"/> and outside <paramref name="holes"/>, whatever way they run.</summary>
+    /// <summary>The region inside <paramref name="outline"/> and outside <paramref name="holes"/>, whichever way they run.</summary>
     public Region(Contour outline, IEnumerable<Contour> holes)
     {
         Outline = outline.SignedArea >= 0 ? outline : outline.Reversed;

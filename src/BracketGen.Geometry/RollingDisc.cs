@@ -2,11 +2,10 @@ using System.Collections.Immutable;
 
 namespace BracketGen.Geometry;
 
-/// <summary>The path of a disc's centre that rolls along a contour on its right: the contour offset by the disc's radius.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
-/// <param name="Path">The path, travelled like the contour; null where the disc cannot get round.</param>
-/// <param name="Tight">Inside corners (mm) that the disc does not get into: it leaves them rounded by its own radius.</param>
-/// <param name="Stuck">Where the disc cannot get through (mm); null where it gets round.</param>
+/// <summary>The path of the centre of a disc that rolls along a contour on its right: the contour offset by the disc's radius.</summary>
+/// <param name="Path">The path, travelled like the contour; null if the disc cannot get round.</param>
+/// <param name="Tight">Inside corners (mm) that the disc cannot reach into: it leaves them rounded to its own radius.</param>
+/// <param name="Stuck">Where the disc cannot get through (mm); null if it gets round.</param>
 public sealed record RollingDisc(Contour? Path, ImmutableArray<Vector2> Tight, Vector2? Stuck)
 {
     /// <summary>Ends nearer than this (mm) are joined as they are: half of what a contour takes for one point.</summary>
@@ -15,8 +14,8 @@ public sealed record RollingDisc(Contour? Path, ImmutableArray<Vector2> Tight, V
     /// <summary>Rolls a disc of <paramref name="radius"/> (mm, positive) along <paramref name="contour"/>.</summary>
     /// <remarks>
     /// Exact: lines stay lines and arcs arcs about the same centres. About an outside corner the centre runs an arc. In an inside
-    /// corner, and in a hollow rounded tighter than the disc, the disc touches both sides at once. Where more than that would have
-    /// to be left out, the disc is stuck: a slot or a neck narrower than the disc, a hole no larger than it.
+    /// corner, and in a hollow rounded tighter than the disc, the disc touches both sides at once. If more than that must be
+    /// left out, the disc is stuck: a slot or a neck narrower than the disc, a hole no larger than it.
     /// </remarks>
     /// <exception cref="ArgumentException">The radius is not positive.</exception>
     public static RollingDisc Along(Contour contour, double radius)
@@ -101,7 +100,7 @@ public sealed record RollingDisc(Contour? Path, ImmutableArray<Vector2> Tight, V
 
     private static RollingDisc StuckAt(Vector2 place) => new(null, [], place);
 
-    /// <summary>The segment moved to its right; null where nothing is left of a hollow arc.</summary>
+    /// <summary>The segment moved to its right; null if nothing is left of a hollow arc.</summary>
     private static Segment? OffsetOf(Segment segment, double right)
     {
         if (segment is not ArcSegment arc)
@@ -124,8 +123,8 @@ public sealed record RollingDisc(Contour? Path, ImmutableArray<Vector2> Tight, V
     }
 
     /// <summary>
-    /// Where the path crosses or touches itself, or comes nearer to the contour than it should. An offset that does neither is
-    /// the whole truth: what would have to be left out shows as a crossing.
+    /// Where the path crosses or touches itself, or comes nearer to the contour than it should. An offset that does neither
+    /// is complete: anything that must be left out shows as a crossing.
     /// </summary>
     private static Vector2? FirstFault(List<Segment> path, Contour contour, double radius)
     {

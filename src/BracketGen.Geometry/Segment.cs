@@ -1,7 +1,7 @@
 namespace BracketGen.Geometry;
 
 /// <summary>One exact piece of a contour: a straight line or a circular arc.</summary>
-/// <remarks>Directed from <see cref="Start"/> to <see cref="End"/>. Lengths in mm. Immutable, thread-safe.</remarks>
+/// <remarks>Directed from <see cref="Start"/> to <see cref="End"/>. Lengths in mm.</remarks>
 public abstract record Segment
 {
     /// <summary>Where it begins.</summary>
@@ -56,7 +56,7 @@ public abstract record Segment
     public abstract IEnumerable<(double Fraction, double Along)> CrossingsWithLine(Vector2 point, Vector2 direction);
 
     /// <summary>Its kind and ends, for messages.</summary>
-    /// <remarks>Sealed, because the text a record makes for itself would follow <see cref="Reversed"/> without end.</remarks>
+    /// <remarks>Sealed, because a record's own text would follow <see cref="Reversed"/> without end.</remarks>
     public sealed override string ToString() =>
         this is ArcSegment arc ? $"arc {Start} to {End} through {arc.Sweep}" : $"line {Start} to {End}";
 }

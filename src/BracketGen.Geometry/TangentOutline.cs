@@ -29,7 +29,7 @@ public static class TangentOutline
             var last = next < 0 || (round && current == start);
             if (round && !last)
             {
-                next = start; // Of several discs that touch the lowest tangent, the walk ends on the one it began on.
+                next = start; // If several discs touch the lowest tangent, the walk ends on the disc it began on.
             }
 
             var arc = last ? 2 * Math.PI - turned : turn;

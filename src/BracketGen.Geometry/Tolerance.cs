@@ -15,9 +15,9 @@ public static class Tolerance
     /// <summary>Chord error (mm) where an arc must become a polyline for a picture or a mesh: a quarter of a laser's kerf step.</summary>
     public const double Chord = 0.02;
 
-    /// <summary>A measured point this far (mm) off the plane it should lie on is a measuring mistake, not rounding.</summary>
+    /// <summary>A measured point more than this (mm) off its plane is a measuring mistake, not rounding.</summary>
     public const double OffPlane = 0.05;
 
-    /// <summary>Clearances are found to this (mm): a tenth of what a workshop can measure with feeler gauges.</summary>
+    /// <summary>Clearances are found to this (mm): a tenth of what a shop can measure with feeler gauges.</summary>
     public const double Clearance = 0.005;
 }

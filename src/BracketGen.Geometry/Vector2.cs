@@ -3,7 +3,7 @@ using System.Globalization;
 namespace BracketGen.Geometry;
 
 /// <summary>A point or direction in a plane: the groove's plane, a face, or a flat pattern.</summary>
-/// <remarks>Millimetres where it is a point. Default value: the origin. Equality is exact. Immutable, thread-safe.</remarks>
+/// <remarks>Millimetres where it is a point. Default value: the origin. Equality is exact.</remarks>
 /// <param name="X">First coordinate.</param>
 /// <param name="Y">Second coordinate.</param>
 public readonly record struct Vector2(double X, double Y)

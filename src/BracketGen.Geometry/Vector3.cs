@@ -2,8 +2,8 @@ using System.Globalization;
 
 namespace BracketGen.Geometry;
 
-/// <summary>A point or direction in space, in the throttle frame unless its holder says otherwise.</summary>
-/// <remarks>Millimetres where it is a point. Default value: the origin. Equality is exact. Immutable, thread-safe.</remarks>
+/// <summary>A point or direction in space, in the throttle frame unless stated otherwise.</summary>
+/// <remarks>Millimetres where it is a point. Default value: the origin. Equality is exact.</remarks>
 /// <param name="X">First coordinate.</param>
 /// <param name="Y">Second coordinate.</param>
 /// <param name="Z">Third coordinate; in the throttle frame, along the throttle shaft.</param>

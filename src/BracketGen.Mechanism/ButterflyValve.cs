@@ -9,8 +9,8 @@ namespace BracketGen.Mechanism;
 /// k D/2, k = cos ψ/cos ψ₀, and the shaft a strip of half width a D/2, a = d/D:
 /// A/A_bore = 1 - k + (2/π) [ a √(1 - a²/k²) + k asin(a/k) - a √(1 - a²) - asin a ], as long as k > a; from there on the plate is
 /// hidden behind the shaft, and 1 - (2/π)(a √(1 - a²) + asin a) stays open. The signs of the two arcsines are those that the
-/// projection gives: only they close the valve at ψ₀ and meet the largest area of about πD²/4 - dD that Heywood states. The
-/// thickness of the plate is left out. Immutable, thread-safe.
+/// projection gives: only they close the valve at ψ₀ and meet the maximum area of about πD²/4 - dD that Heywood states. The
+/// thickness of the plate is left out.
 /// </remarks>
 /// <param name="Bore">Diameter D of the bore (mm).</param>
 /// <param name="Shaft">Diameter d of the throttle shaft across the bore (mm), less than the bore; zero for none.</param>

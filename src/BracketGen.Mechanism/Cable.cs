@@ -3,7 +3,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>The throttle cable that the vehicle brings.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record Cable
 {
     /// <summary>What sits in the quadrant's pocket.</summary>
@@ -21,13 +20,13 @@ public sealed record Cable
     /// <summary>Wire from the stop's seat to the fitting's centre (mm): adjuster at mid range, pedal released, wire taut.</summary>
     public required Measured FreeInnerLength { get; init; }
 
-    /// <summary>Largest fleet angle the wire stands (rad).</summary>
+    /// <summary>Maximum fleet angle of the wire (rad).</summary>
     public required double FleetLimit { get; init; }
 
-    /// <summary>Least bend radius of the outer (mm).</summary>
+    /// <summary>Minimum bend radius of the outer (mm).</summary>
     public required double LeastBendRadius { get; init; }
 
-    /// <summary>Largest change of the wire's direction over the sweep that the outer's end stands without side load wearing it (rad).</summary>
+    /// <summary>Maximum change of wire direction over the sweep at which side load does not wear the outer end (rad).</summary>
     /// <remarks>Default 5° (common practice, no source).</remarks>
     public double WanderLimit { get; init; } = 5 * Math.PI / 180;
 
@@ -35,7 +34,7 @@ public sealed record Cable
     /// <remarks>Default 0.12 ± 0.04, a steel wire in a plastic liner (common practice, no source); dry steel in steel has twice that.</remarks>
     public Measured Friction { get; init; } = new(0.12, 0.04);
 
-    /// <summary>All bends of the outer added without sign (rad), where no route is computed.</summary>
+    /// <summary>All bends of the outer added without sign (rad), used if no route is computed.</summary>
     /// <remarks>Default 180° (common practice, no source): out of the bulkhead and round to the engine.</remarks>
     public double TotalBend { get; init; } = Math.PI;
 
@@ -44,16 +43,16 @@ public sealed record Cable
     public double WireModulus { get; init; } = 200_000;
 
     /// <summary>Effective metal in the wire's circle, 0 to 1.</summary>
-    /// <remarks>Default 0.6, a strand of thin wires with the give of its lay (common practice, no source).</remarks>
+    /// <remarks>Default 0.6, stranded wire with the stretch of its lay (common practice, no source).</remarks>
     public double WireFill { get; init; } = 0.6;
 
-    /// <summary>Stiffness of the whole outer against being pushed together (N/mm).</summary>
+    /// <summary>Stiffness of the whole outer in compression (N/mm).</summary>
     /// <remarks>Default 100 (common practice, no source).</remarks>
     public double OuterStiffness { get; init; } = 100;
 
-    /// <summary>Length of the outer from the stop's seat to the bulkhead (mm); null where it was not measured.</summary>
+    /// <summary>Length of the outer from the stop's seat to the bulkhead (mm); null if it was not measured.</summary>
     public double? OuterLength { get; init; }
 
-    /// <summary>Length of wire that stretches (mm): in the outer and beyond it. An outer that was not measured counts as a metre.</summary>
+    /// <summary>Length of wire that stretches (mm): in the outer and beyond it. An outer that was not measured is assumed to be one metre long.</summary>
     public double WireLength => (OuterLength ?? 1000) + FreeInnerLength.Value;
 }

@@ -1,9 +1,9 @@
 namespace BracketGen.Mechanism;
 
-/// <summary>What gives way under the wire's tension before the valve moves.</summary>
+/// <summary>Lost motion of the cable per newton: what the wire's tension uses up before the valve moves.</summary>
 /// <remarks>
 /// Wire stretch T L/(E A) with A = fill · π d²/4 the metal in the wire's circle (a stranded wire is not full); the outer's
-/// compression T/k; the bracket's deflection at the stop, along the wire. Immutable, thread-safe.
+/// compression T/k; the bracket's deflection at the stop, along the wire.
 /// </remarks>
 public sealed record CableCompliance
 {
@@ -25,7 +25,7 @@ public sealed record CableCompliance
     /// <summary>Deflection of the bracket at the stop, along the wire (mm/N).</summary>
     public double Bracket { get; init; }
 
-    /// <summary>Nothing gives way.</summary>
+    /// <summary>No lost motion.</summary>
     public static readonly CableCompliance Rigid = new() { WireLength = 0, WireDiameter = 1 };
 
     /// <summary>Wire stretch for 1 N of tension all along it (mm/N): L/(E A).</summary>

@@ -3,7 +3,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>A groove of constant radius about the throttle shaft: the usual quadrant.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record CircularGroove : Groove
 {
     /// <summary>The groove of the given pitch radius.</summary>

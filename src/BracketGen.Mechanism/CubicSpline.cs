@@ -3,8 +3,8 @@ namespace BracketGen.Mechanism;
 /// <summary>A cubic spline: piecewise cubic, its second derivative continuous, through every point.</summary>
 /// <remarks>
 /// Written in its slopes at the points (C. de Boor, <i>A Practical Guide to Splines</i>, 1978, chapter IV). Open at the ends it is
-/// «not a knot»: the first two pieces are one cubic, and the last two, so that no end condition is invented. Closed it repeats
-/// after one period. Immutable, thread-safe.
+/// "not a knot": the first two pieces are one cubic, and the last two, so that no end condition is invented. Closed it repeats
+/// after one period.
 /// </remarks>
 internal sealed class CubicSpline
 {

@@ -2,13 +2,13 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism;
 
-/// <summary>A round groove whose centre lies beside the throttle shaft, so that the moment arm changes over the sweep.</summary>
+/// <summary>A round groove with its centre off the throttle shaft, so that the moment arm changes over the sweep.</summary>
 /// <remarks>
-/// h = ρ + e cos(ν - γ), so that h + h'' = ρ: the radius of curvature is the circle's. Immutable, thread-safe.
+/// h = ρ + e cos(ν - γ), so that h + h'' = ρ: the radius of curvature is the circle's.
 /// </remarks>
 public sealed record EccentricGroove : Groove
 {
-    /// <summary>The circle of <paramref name="radius"/> whose centre lies <paramref name="offset"/> from the shaft axis.</summary>
+    /// <summary>The circle of <paramref name="radius"/> with its centre <paramref name="offset"/> from the shaft axis.</summary>
     /// <param name="radius">Radius of the wire's centre line about its own centre (mm).</param>
     /// <param name="offset">Distance of that centre from the shaft axis (mm), less than the radius.</param>
     /// <param name="direction">Polar angle of that centre at the closed stop.</param>

@@ -1,6 +1,6 @@
 namespace BracketGen.Mechanism;
 
-/// <summary>Shape of what is fixed on the wire's end.</summary>
+/// <summary>Shape of the end fitting.</summary>
 public enum EndFittingKind
 {
     /// <summary>A cylinder across the wire.</summary>
@@ -13,14 +13,13 @@ public enum EndFittingKind
     Nipple,
 }
 
-/// <summary>What is fixed on the wire's end and sits in the quadrant's pocket.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
+/// <summary>The fitting fixed on the wire's end, which sits in the quadrant's pocket.</summary>
 /// <param name="Kind">Its shape.</param>
 /// <param name="Diameter">Diameter (mm).</param>
 /// <param name="Length">Length (mm), along its own axis; the diameter again for a ball.</param>
 public sealed record EndFitting(EndFittingKind Kind, double Diameter, double Length)
 {
-    /// <summary>Radius (mm) of the smallest ball about its centre that holds it, whatever way it lies.</summary>
+    /// <summary>Radius (mm) of the smallest ball about its centre that holds it, whichever way it lies.</summary>
     public double ReachRadius => Kind == EndFittingKind.Ball ? Diameter / 2 : Math.Sqrt(Diameter * Diameter + Length * Length) / 2;
 
     /// <summary>Diameter (mm) of the smallest round hole through which it can be threaded on a wire of <paramref name="wire"/> (mm).</summary>

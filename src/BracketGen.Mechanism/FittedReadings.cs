@@ -1,7 +1,6 @@
 namespace BracketGen.Mechanism;
 
-/// <summary>What was read on the vehicle after fitting, engine off. What was not read stays null.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
+/// <summary>The readings taken on the vehicle after fitting, engine off. Readings not taken stay null.</summary>
 public sealed record FittedReadings
 {
     /// <summary>Sensor with the pedal released (V).</summary>
@@ -10,36 +9,35 @@ public sealed record FittedReadings
     /// <summary>Sensor with the pedal on the floor (V).</summary>
     public double? FlooredVolts { get; init; }
 
-    /// <summary>Slack in the wire with the pedal released (mm).</summary>
+    /// <summary>Free play with the pedal released (mm).</summary>
     public double? FreePlay { get; init; }
 
     /// <summary>Travel of the pad from released to the floor, carpet in place (mm).</summary>
     public double? PadTravel { get; init; }
 }
 
-/// <summary>What the readings are held against.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
+/// <summary>What the readings are compared with.</summary>
 public sealed record FittedExpectation
 {
-    /// <summary>The travel as designed; its free play is the one that was wanted.</summary>
+    /// <summary>The travel as designed; its free play is the one wanted.</summary>
     public required LoadedTravel Travel { get; init; }
 
     /// <summary>The pedal.</summary>
     public required Pedal Pedal { get; init; }
 
-    /// <summary>The sensor, read at both stops with the valve turned by hand and the cable off; null where there is none.</summary>
+    /// <summary>The sensor, read at both stops with the valve turned by hand and the cable off; null if there is none.</summary>
     public PositionSensor? Sensor { get; init; }
 
-    /// <summary>Zero of the controller (V); null where it learns its own.</summary>
+    /// <summary>Zero of the controller (V); null if it learns its own.</summary>
     public double? ControllerZero { get; init; }
 
-    /// <summary>Thread pitch of the adjuster (mm for a turn); null where there is none or it is not known.</summary>
+    /// <summary>Thread pitch of the adjuster (mm for a turn); null if there is none or it is not known.</summary>
     public double? Pitch { get; init; }
 
-    /// <summary>Least slack that surely lets the valve close (mm).</summary>
+    /// <summary>Minimum free play that lets the valve close in every case (mm).</summary>
     public double LeastFreePlay { get; init; } = 1;
 
-    /// <summary>How well a voltage can be read (V): smaller differences are not spoken of.</summary>
+    /// <summary>How well a voltage can be read (V): smaller differences are not mentioned.</summary>
     public double VoltsResolution { get; init; } = 0.02;
 
     /// <summary>How well pad travel is measured (mm).</summary>

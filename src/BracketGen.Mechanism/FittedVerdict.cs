@@ -4,7 +4,7 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism;
 
-/// <summary>How grave a finding is.</summary>
+/// <summary>Severity of a finding.</summary>
 public enum FindingWeight
 {
     /// <summary>As it should be.</summary>
@@ -13,29 +13,29 @@ public enum FindingWeight
     /// <summary>Should be set better.</summary>
     Mend,
 
-    /// <summary>The vehicle must not be started until it is mended.</summary>
+    /// <summary>The vehicle must not be started until it is put right.</summary>
     Safety,
 }
 
 /// <summary>One thing that the readings say.</summary>
 /// <param name="Id">Its name, for machines.</param>
-/// <param name="Weight">How grave it is.</param>
+/// <param name="Weight">Its severity.</param>
 /// <param name="Text">What it means and what to do, for people.</param>
 /// <param name="AdjusterShift">
-/// How far to move the adjuster (mm of wire), positive where it takes up slack; null where the adjuster does not mend it.
+/// How far to move the adjuster (mm of wire), positive if it takes up slack; null if the adjuster cannot correct it.
 /// </param>
 public sealed record Finding(string Id, FindingWeight Weight, string Text, double? AdjusterShift = null);
 
 /// <summary>What the readings taken after fitting mean.</summary>
 /// <remarks>
-/// Order: does it close, is the slack right, does the pedal go down, does it open, what does the sensor see. Taking up slack by
-/// x lets the pedal pull x more of the valve; so the adjuster can mend a missing opening only with slack that may go.
+/// Order: does it close, is the free play right, does the pedal go down, does it open, what does the sensor read. Taking up slack by x
+/// gives the pedal x more pull at the valve, so the adjuster can correct a missing opening only with free play that is not needed.
 /// </remarks>
 public static class FittedVerdict
 {
-    /// <summary>The findings, gravest first, otherwise in the order a person would check.</summary>
+    /// <summary>The findings, most severe first, otherwise in the order a person would check.</summary>
     /// <param name="readings">What was read.</param>
-    /// <param name="expected">What it is held against.</param>
+    /// <param name="expected">What it is compared with.</param>
     public static ImmutableArray<Finding> Of(FittedReadings readings, FittedExpectation expected) =>
         [.. new[] { Closing(readings, expected), Slack(readings, expected), Floor(readings, expected), Opening(readings, expected), Zero(readings, expected) }
             .OfType<Finding>().OrderByDescending(f => f.Weight)];
@@ -143,7 +143,7 @@ public static class FittedVerdict
 
         if (sensor.Opening(volts).Radians > Math.Abs(expected.VoltsResolution / sensor.VoltsPerAngle))
         {
-            return null; // Not the reading of a closed valve: first it must close.
+            return null; // Not the reading of a closed valve: it must close first.
         }
 
         if (expected.ControllerZero is { } zero)
@@ -170,7 +170,7 @@ public static class FittedVerdict
             : new("dead-band", FindingWeight.Good, Text($"{volts:0.00} V closed: the controller learns it as its zero."));
     }
 
-    // A job may have been changed since: advice never leads to less than lets the valve close.
+    // A job may have been changed since: advice never leads to less free play than the valve needs to close.
     private static double Wanted(FittedExpectation expected) => Math.Max(expected.Travel.Travel.FreePlay, expected.LeastFreePlay);
 
     /// <summary>Wire at the quadrant (mm) between the closed stop and an opening.</summary>

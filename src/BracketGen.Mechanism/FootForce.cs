@@ -4,18 +4,17 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>What the foot feels at one opening: more going down than coming up, by the friction in the outer.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Opening">Opening of the valve.</param>
 /// <param name="PadTravel">Travel of the pad (mm).</param>
 /// <param name="Tension">Tension at the quadrant (N).</param>
 /// <param name="Pressing">Foot force while the pedal goes down (N).</param>
-/// <param name="Releasing">Foot force while the pedal comes up (N); negative where it would not come up by itself.</param>
+/// <param name="Releasing">Foot force while the pedal comes up (N); negative if it would not come up by itself.</param>
 public readonly record struct FootForce(Angle Opening, double PadTravel, double Tension, double Pressing, double Releasing)
 {
     /// <summary>The loop of foot force over the sweep, from the closed to the wide-open stop, at equal steps of opening.</summary>
     /// <remarks>
-    /// F = T_pedal dp/dx - W, with T_pedal = T e^{±μβ} (Euler-Eytelwein), dp/dx of the lever (virtual work), and W the load at the
-    /// pad that itself opens the valve.
+    /// F = T_pedal dp/dx - W, with T_pedal = T e^{±μβ} (Euler-Eytelwein), dp/dx of the lever (virtual work), and W the pad load,
+    /// which itself opens the valve.
     /// </remarks>
     /// <param name="travel">The travel under load.</param>
     /// <param name="pedal">The pedal.</param>

@@ -5,32 +5,32 @@ namespace BracketGen.Mechanism;
 /// <summary>The wire's centre line in the quadrant's groove: a convex curve round the throttle shaft.</summary>
 /// <remarks>
 /// Given by its support function in the quadrant's own frame (the throttle frame with the valve on its closed stop):
-/// h(ν) is the distance from the shaft axis to the tangent whose outward normal has polar angle ν. Then the touching point
-/// is h n + h' t, with n the normal and t the normal turned left, and an element of arc is (h + h'') dν (any text on convex
-/// curves). The tangent's distance h is the moment arm of a wire along it, which is why the mechanism is written in it.
-/// Lengths in mm. Immutable, thread-safe.
+/// h(ν) is the distance from the shaft axis to the tangent whose outward normal has polar angle ν. The tangent touches
+/// at h n + h' t, with n the normal and t the normal turned left, and an element of arc is (h + h'') dν (any text on convex
+/// curves). The tangent's distance h is the moment arm of a wire along it, which is why the mechanism uses it.
+/// Lengths in mm.
 /// </remarks>
 public abstract record Groove
 {
     /// <summary>Support function h (mm): distance from the shaft axis to the tangent with outward <paramref name="normal"/>.</summary>
     public abstract double Support(Angle normal);
 
-    /// <summary>dh/dν (mm): how far the touching point lies ahead (counter-clockwise) of the foot of the perpendicular.</summary>
+    /// <summary>dh/dν (mm): how far the tangent point lies ahead (counter-clockwise) of the foot of the perpendicular.</summary>
     public abstract double Slope(Angle normal);
 
     /// <summary>Radius of curvature h + h'' (mm) at the point with the given outward <paramref name="normal"/>; positive.</summary>
     public abstract double RadiusOfCurvature(Angle normal);
 
-    /// <summary>Length of groove (mm) between the points with the two normals; negative where <paramref name="to"/> is less.</summary>
+    /// <summary>Length of groove (mm) between the points with the two normals; negative if <paramref name="to"/> is less.</summary>
     public abstract double ArcBetween(Angle from, Angle to);
 
-    /// <summary>Outward normal at the groove's point whose polar angle is <paramref name="polar"/>, on the same turn.</summary>
+    /// <summary>Outward normal at the groove's point at polar angle <paramref name="polar"/>, on the same turn.</summary>
     public abstract Angle NormalAt(Angle polar);
 
     /// <summary>The mirror image in the x axis, for a body that opens clockwise.</summary>
     public abstract Groove Mirrored();
 
-    /// <summary>How well its radius is known (mm): one error common to the whole groove, as a wire that lies higher would make.</summary>
+    /// <summary>± of its radius (mm): one error common to the whole groove, as from a wire that lies higher.</summary>
     public virtual double PlusMinus => 0;
 
     /// <summary>The curve that runs <paramref name="by"/> (mm, outward) beside this one everywhere: h + by.</summary>
@@ -91,7 +91,7 @@ public abstract record Groove
             var next = normal - beyond / straight;
             if (!(next > low && next < high))
             {
-                // At convergence the step is round-off and may point out of the bracket: it is then as good as none.
+                // At convergence the step is round-off and may point out of the bracket: then it counts as none.
                 if (Math.Abs(beyond) <= 4e-16 * distance || high - low < 1e-15)
                 {
                     break;
@@ -111,14 +111,14 @@ public abstract record Groove
         return new(normal);
     }
 
-    /// <summary>The refusal of a stop that no wire can reach.</summary>
+    /// <summary>The error for a stop that no wire can reach.</summary>
     protected static ArgumentException Unreachable(Vector2 stop) => new(
         string.Create(
             System.Globalization.CultureInfo.InvariantCulture,
             $"The stop at ({stop.X:0.0}, {stop.Y:0.0}) mm lies inside or against the groove: no wire can run to it."),
         nameof(stop));
 
-    /// <summary>A normal whose tangent has the stop beyond it.</summary>
+    /// <summary>A normal with the stop beyond its tangent.</summary>
     private double Facing(Vector2 stop, Angle opening)
     {
         double Beyond(double normal) => stop.Dot(Vector2.FromPolar(1, new(normal))) - Support(new(normal - opening.Radians));
@@ -128,7 +128,7 @@ public abstract record Groove
             return best;
         }
 
-        // Rare: the stop is close to a groove that bulges there. Look all round, then between the neighbours of the best.
+        // Rare: the stop is close to a groove that bulges there. Search all round, then between the neighbours of the best.
         const int Count = 72;
         var start = best;
         for (var i = 1; i < Count; i++)

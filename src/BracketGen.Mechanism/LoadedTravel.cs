@@ -4,12 +4,12 @@ using MathNet.Numerics.RootFinding;
 
 namespace BracketGen.Mechanism;
 
-/// <summary>The travel with the wire under tension: what the pedal must really pull, lost motion and all.</summary>
+/// <summary>The travel with the wire under tension: what the pedal must really pull, lost motion included.</summary>
 /// <remarks>
-/// At the opening θ the springs ask for the tension T(θ) = τ(θ)/arm(θ), under which wire, outer and bracket give way by c T, so
+/// At the opening θ the springs need the tension T(θ) = τ(θ)/arm(θ), under which wire, outer and bracket take lost motion c T, so
 /// the pedal pulls p(θ) = f + pull(θ) + c T(θ). The opening for a pull is found from that equation, so that tension and
-/// opening belong together. The slack is taken up without tension; before the valve leaves its stop the wire is first drawn
-/// tight, which takes c T(0). Lengths in mm of wire at the cable, forces in N. Immutable, thread-safe.
+/// opening belong together. Free play is taken up without tension; before the valve leaves its stop the wire is first pulled
+/// tight, which takes c T(0). Lengths in mm of wire at the cable, forces in N.
 /// </remarks>
 public sealed record LoadedTravel
 {
@@ -31,7 +31,7 @@ public sealed record LoadedTravel
     /// <summary>Lost motion for 1 N of tension at the quadrant (mm/N).</summary>
     public required double LostPerTension { get; init; }
 
-    /// <summary>Opening with the pedal on the floor, at most the full rotation.</summary>
+    /// <summary>Opening with the pedal on the floor, up to the full rotation.</summary>
     public required Angle Reached { get; init; }
 
     /// <summary>Lost motion when the valve begins to move (mm).</summary>
@@ -40,20 +40,20 @@ public sealed record LoadedTravel
     /// <summary>Lost motion when the valve is wide open (mm).</summary>
     public double LostAtWideOpen => LostPerTension * TensionAt(Travel.WideOpen);
 
-    /// <summary>Pull left over at the floor after the valve is wide open (mm); negative where it never gets there.</summary>
+    /// <summary>Over-travel: pull left at the floor after the valve is wide open (mm); negative if the valve does not open fully.</summary>
     public double OverTravel => Travel.OverTravel - LostAtWideOpen;
 
     /// <summary>
     /// Tension at the quadrant (N) with the pedal held on the floor: over-travel stretches the wire against the wide-open stop.
-    /// Infinite where nothing gives way.
+    /// Infinite if nothing is elastic.
     /// </summary>
     public double TensionOnFloor => OverTravel > 0
         ? TensionAt(Travel.WideOpen) + OverTravel / LostPerTension
         : TensionAt(Wire(Reached));
 
     /// <summary>
-    /// Opening at which a wire that is too short holds the valve with the pedal released; zero where it closes. Free play is then
-    /// negative, and what gives way under the springs has been taken off.
+    /// Opening at which a wire that is too short holds the valve with the pedal released; zero if it closes. Free play is then
+    /// negative, and lost motion under the springs has been taken off.
     /// </summary>
     public Angle HeldOpen => OpeningAt(0);
 
@@ -70,7 +70,7 @@ public sealed record LoadedTravel
         return Travel.FreePlay + Travel.Closed.Length - wire.Length + LostPerTension * TensionAt(wire);
     }
 
-    /// <summary>Opening at a pull (mm), from 0 to the full rotation: the first at which <see cref="PullAt"/> asks for as much.</summary>
+    /// <summary>Opening at a pull (mm), from 0 to the full rotation: the first at which <see cref="PullAt"/> needs that pull.</summary>
     public Angle OpeningAt(double pull) => First(pull, i => PullAt(StepAt(i)));
 
     /// <summary>The openings at many pulls (mm), each as <see cref="OpeningAt"/> gives it.</summary>
@@ -109,7 +109,7 @@ public sealed record LoadedTravel
 
     private double TensionAt(TautWire wire) => Springs.TorqueAt(wire.Opening.Radians / Travel.Rotation.Radians) / wire.Arm;
 
-    // The pull may fall again where the arm grows faster than the opening asks, so the first step past it is looked for.
+    // The pull may fall again where the arm grows faster than the opening needs, so the first step past it is searched for.
     private const int Steps = 24;
 
     private Angle First(double pull, Func<int, double> pullAtStep)

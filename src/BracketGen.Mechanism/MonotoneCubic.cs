@@ -2,10 +2,10 @@ namespace BracketGen.Mechanism;
 
 /// <summary>A smooth curve through points that rises where they rise: no overshoot between them.</summary>
 /// <remarks>
-/// Piecewise cubic with slopes that lie in the monotonicity region of F. N. Fritsch and R. E. Carlson, «Monotone piecewise cubic
-/// interpolation», SIAM J. Numer. Anal. 17 (1980) 238-246. The slopes themselves are the weighted harmonic means of
+/// Piecewise cubic with slopes that lie in the monotonicity region of F. N. Fritsch and R. E. Carlson, "Monotone piecewise cubic
+/// interpolation", SIAM J. Numer. Anal. 17 (1980) 238-246. The slopes themselves are the weighted harmonic means of
 /// F. N. Fritsch and J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300-304, which are in that region without being cut back.
-/// Past the ends it goes on straight. Immutable, thread-safe.
+/// Past the ends it goes on straight.
 /// </remarks>
 internal sealed class MonotoneCubic
 {

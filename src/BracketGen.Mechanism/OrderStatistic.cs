@@ -7,7 +7,7 @@ namespace BracketGen.Mechanism;
 /// </remarks>
 internal static class OrderStatistic
 {
-    /// <summary>The value of <paramref name="rank"/> (0 the smallest) and the one above it, itself where it is the largest.</summary>
+    /// <summary>The value of <paramref name="rank"/> (0 the smallest) and the one above it, or itself if it is the largest.</summary>
     public static (double Value, double Next) At(ReadOnlySpan<double> values, int rank)
     {
         // As whole numbers that keep the order: they compare faster, and totally.
@@ -27,7 +27,7 @@ internal static class OrderStatistic
         return (ValueOf(keys[rank]), ValueOf(next));
     }
 
-    // Afterwards the key of the rank stands at its place, none larger before it and none smaller behind it.
+    // Afterwards the key of the rank is at its place, none larger before it and none smaller behind it.
     private static void Select(long[] keys, int rank)
     {
         int low = 0, high = keys.Length - 1;

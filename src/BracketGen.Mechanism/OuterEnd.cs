@@ -1,10 +1,9 @@
 namespace BracketGen.Mechanism;
 
 /// <summary>How the cable's outer ends and pushes on the bracket.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public abstract record OuterEnd
 {
-    /// <summary>Total travel of the adjustment at this end (mm); zero where there is none.</summary>
+    /// <summary>Total travel of the adjustment at this end (mm); zero if there is none.</summary>
     public virtual double AdjusterRange => 0;
 
     /// <summary>Diameter (mm) of the part that passes through the bracket.</summary>
@@ -14,7 +13,7 @@ public abstract record OuterEnd
     public abstract double SeatDiameter { get; }
 }
 
-/// <summary>A threaded end held by two nuts, one on each side of the bracket.</summary>
+/// <summary>A threaded end held by two locknuts, one on each side of the bracket.</summary>
 /// <param name="Thread">Nominal thread diameter (mm).</param>
 /// <param name="Pitch">Thread pitch (mm): one turn moves the stop by this much.</param>
 /// <param name="Range">Total travel of the adjustment (mm), half of it each way from mid range.</param>
@@ -38,7 +37,7 @@ public sealed record ThreadedAdjuster(double Thread, double Pitch, double Range,
 /// <summary>A plain ferrule: its nose sits in the hole, its shoulder bears on the bracket.</summary>
 /// <param name="NoseDiameter">Diameter of the nose in the hole (mm).</param>
 /// <param name="ShoulderDiameter">Diameter of the shoulder (mm), larger than the nose.</param>
-/// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero where there is none.</param>
+/// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero if there is none.</param>
 public sealed record PlainFerrule(double NoseDiameter, double ShoulderDiameter, double Range = 0) : OuterEnd
 {
     /// <inheritdoc/>
@@ -51,11 +50,11 @@ public sealed record PlainFerrule(double NoseDiameter, double ShoulderDiameter, 
     public override double SeatDiameter => ShoulderDiameter;
 }
 
-/// <summary>A ferrule with a ring groove that is pushed sideways into an open slot and held by its collars or a clip.</summary>
-/// <param name="NeckDiameter">Diameter at the bottom of the ring groove (mm): it sits in the slot.</param>
-/// <param name="CollarDiameter">Diameter of the collars beside the ring groove (mm).</param>
-/// <param name="NeckLength">Length of the ring groove (mm): the sheet must fit in it.</param>
-/// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero where there is none.</param>
+/// <summary>An outer end with a neck between two collars: it slides sideways into an open slot and is held by its collars or a clip.</summary>
+/// <param name="NeckDiameter">Diameter of the neck (mm): it sits in the slot.</param>
+/// <param name="CollarDiameter">Diameter of the collars on either side of the neck (mm).</param>
+/// <param name="NeckLength">Length of the neck (mm): the sheet must fit in it.</param>
+/// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero if there is none.</param>
 public sealed record SlottedClip(double NeckDiameter, double CollarDiameter, double NeckLength, double Range = 0) : OuterEnd
 {
     /// <inheritdoc/>

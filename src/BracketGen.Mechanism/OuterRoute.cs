@@ -4,16 +4,16 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism;
 
-/// <summary>A way for the outer from the stop to the bulkhead: an arc, a straight line, an arc, both arcs of one radius.</summary>
+/// <summary>A route for the outer from the stop to the bulkhead: an arc, a straight line, an arc, both arcs of one radius.</summary>
 /// <remarks>
 /// L. E. Dubins (Amer. J. Math. 79 (1957) 497-516) showed that the shortest plane curve of bounded curvature with given ends and
-/// directions is made of arcs and lines, arc-line-arc (CSC) when the ends are well apart; S. Hota and D. Ghose («Optimal
-/// geometrical path in 3D with curvature constraint», IROS 2010) find the same form in space by solving for the line's
+/// directions is made of arcs and lines, arc-line-arc (CSC) when the ends are well apart; S. Hota and D. Ghose ("Optimal
+/// geometrical path in 3D with curvature constraint", IROS 2010) find the same form in space by solving for the line's
 /// direction u. An arc of angle α from d to u moves on by r tan(α/2) (d + u), so the line must run along
-/// Q - P - r tan(α/2) (d + u) - r tan(γ/2) (u + e); that equation is solved here. Arcs of less than half a turn are looked for first,
-/// and only where they lead nowhere those that go on to three quarters. A real outer takes the smoother shape of an elastic line; the route says
-/// whether its bend limit and length can be kept at all, and its total bend is what friction sees at least.
-/// Lengths in mm, throttle frame. Immutable, thread-safe.
+/// Q - P - r tan(α/2) (d + u) - r tan(γ/2) (u + e); that equation is solved here. Arcs of less than half a turn are tried
+/// first; arcs up to three quarters only if those give no route. A real outer takes the smoother shape of an elastic line; the route shows
+/// whether its bend limit and length can be kept at all, and its total bend is the minimum that friction sees.
+/// Lengths in mm, throttle frame.
 /// </remarks>
 public sealed record OuterRoute
 {
@@ -21,7 +21,7 @@ public sealed record OuterRoute
     {
     }
 
-    /// <summary>Where it begins: the seat of the outer's end.</summary>
+    /// <summary>Where it begins: the seat of the outer end.</summary>
     public required Vector3 From { get; init; }
 
     /// <summary>Direction in which it begins, away from the quadrant, length one.</summary>
@@ -54,8 +54,8 @@ public sealed record OuterRoute
     /// <summary>Length of the route.</summary>
     public double Length => Straight + Radius * TotalBend.Radians;
 
-    /// <summary>The shortest route whose bends have the given <paramref name="radius"/>; null where there is none of this form.</summary>
-    /// <param name="from">The seat of the outer's end.</param>
+    /// <summary>The shortest route with bends of the given <paramref name="radius"/>; null if there is none of this form.</summary>
+    /// <param name="from">The seat of the outer end.</param>
     /// <param name="leaving">Direction in which the outer leaves the seat, away from the quadrant.</param>
     /// <param name="to">Where it meets the bulkhead.</param>
     /// <param name="arriving">Direction in which it goes into the bulkhead.</param>
@@ -87,19 +87,19 @@ public sealed record OuterRoute
         return null;
     }
 
-    /// <summary>How well the gentlest radius is found, as a part of it.</summary>
+    /// <summary>Accuracy of the largest radius, as a part of it.</summary>
     private const double RadiusKnown = 1e-6;
 
-    /// <summary>The gentlest route for an outer of the given length: the largest bend radius whose shortest route is no longer.</summary>
+    /// <summary>The gentlest route for an outer of the given length: the largest bend radius with a shortest route that is no longer.</summary>
     /// <remarks>
-    /// The length grows with the radius; where it does not for a while, the first radius at which the outer is used up is taken. What
-    /// is left of the outer at the largest radius of this form is <see cref="OuterFit.Spare"/>: it must be laid somewhere.
+    /// The length grows with the radius; if it does not for a while, the first radius that uses up the outer is taken. The
+    /// outer left at the maximum radius of this form is <see cref="OuterFit.Spare"/>: it must be laid somewhere.
     /// </remarks>
-    /// <param name="from">The seat of the outer's end.</param>
+    /// <param name="from">The seat of the outer end.</param>
     /// <param name="leaving">Direction in which the outer leaves the seat, away from the quadrant.</param>
     /// <param name="to">Where it meets the bulkhead.</param>
     /// <param name="outOfBulkhead">Direction in which the outer comes out of the bulkhead towards the engine.</param>
-    /// <param name="leastRadius">Least bend radius of the outer, positive.</param>
+    /// <param name="leastRadius">Minimum bend radius of the outer, positive.</param>
     /// <param name="outerLength">Length of the outer from seat to bulkhead.</param>
     public static OuterFit Fit(
         Vector3 from, Vector3 leaving, Vector3 to, Vector3 outOfBulkhead, double leastRadius, double outerLength)
@@ -120,7 +120,7 @@ public sealed record OuterRoute
                 $"The outer is {tightest.Length - outerLength:0} mm too short: even with bends of {leastRadius:0.#} mm the way is {tightest.Length:0} mm, and the outer has {outerLength:0} mm."));
         }
 
-        // The way found is followed as the radius grows; in the end, and where it is lost, all ways are looked for anew: one that does not
+        // The route found is followed as the radius grows. At the end, and if it is lost, all routes are searched again: a route that does not
         // exist counts as too long.
         var (low, best) = (leastRadius, tightest);
         var high = low;
@@ -147,8 +147,8 @@ public sealed record OuterRoute
             (low, high, best) = (high, 2 * high, beyond);
         }
 
-        // Where both ends have a route, the chord between their lengths says where to look; a hair to the far side of it, so that both ends close
-        // in. Every third look is in the middle, whatever the chord says.
+        // Where both ends have a route, the chord between their lengths gives the next radius, a hair to the far side so that both ends close
+        // in. Every third try is the middle, whatever the chord gives.
         for (var i = 0; i < 60 && high - low > RadiusKnown * high; i++)
         {
             var between = (low + high) / 2;
@@ -231,7 +231,7 @@ public sealed record OuterRoute
                 {
                     if ((x, y, z) != (0, 0, 0))
                     {
-                        // Turned a little, so that no start lies just opposite to a direction of a neatly aligned vehicle.
+                        // Turned a little, so that no start is exactly opposite to a direction of a square-aligned vehicle.
                         yield return new Vector3(x, y, z).Unit.Rotate(new Vector3(0.6, 0.48, 0.64), new(0.35));
                     }
                 }
@@ -256,7 +256,7 @@ public sealed record OuterRoute
             return gap - gap.Dot(u) * u;
         }
 
-        // Change of what is left across the line as the line turns by `turned` (square to u), but for a part along u, which is not asked for.
+        // Change of what is left across the line as the line turns by `turned` (square to u), but for a part along u, which is not needed.
         Vector3 MissChange(Vector3 u, Vector3 gap, Vector3 turned) =>
             -radius * (ChordChange(leaving, u, longFirst, turned) + ChordChange(arriving, u, longLast, turned)) - gap.Dot(u) * turned;
 
@@ -297,7 +297,7 @@ public sealed record OuterRoute
         var straight = Gap(along).Dot(along);
         Angle first = Bend(leaving, along, longFirst), last = Bend(along, arriving, longLast);
 
-        // An exact half turn leads two radii aside, in whatever plane: only another one, back again, makes up for it.
+        // An exact half turn leads two radii aside, in whatever plane: only another one, back again, compensates.
         var isClosed = IsOpen(leaving, along) == IsOpen(along, arriving);
         return isClosed && miss.Length < 1e-8 * scale && straight >= -1e-9 * scale && first <= MostBend && last <= MostBend
             ? new()
@@ -310,7 +310,7 @@ public sealed record OuterRoute
 
     private static readonly Angle MostBend = Angle.FromDegrees(270);
 
-    // Whether two directions are opposite, so that nothing says in which plane the arc between them lies.
+    // Whether two directions are opposite, so that the plane of the arc between them is not defined.
     private static bool IsOpen(Vector3 a, Vector3 b) => (a + b).Length <= 1e-12;
 
     private static Angle Bend(Vector3 a, Vector3 b, bool wayRound) => wayRound ? 2 * Angle.Straight - a.AngleTo(b) : a.AngleTo(b);
@@ -346,11 +346,10 @@ public sealed record OuterRoute
 }
 
 /// <summary>Whether and how an outer of given length gets from the stop to the bulkhead.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
-/// <param name="Route">The gentlest route; null where there is none.</param>
+/// <param name="Route">The gentlest route; null if there is none.</param>
 /// <param name="Spare">
 /// Length of outer (mm) left over along that route, to be laid somewhere; negative by how much the outer is too short; not a number
-/// where the bends alone make a route impossible.
+/// if the bends alone make a route impossible.
 /// </param>
-/// <param name="Problem">Why there is no route, for people; null where there is one.</param>
+/// <param name="Problem">Why there is no route, for people; null if there is one.</param>
 public sealed record OuterFit(OuterRoute? Route, double Spare, string? Problem);

@@ -2,8 +2,8 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism;
 
-/// <summary>A groove that runs beside another at a constant distance, as a thicker wire's centre line does.</summary>
-/// <remarks>h = h₀ + δ; every normal keeps its direction. Immutable, thread-safe.</remarks>
+/// <summary>A groove at a constant distance from another, like the centre line of a thicker wire.</summary>
+/// <remarks>h = h₀ + δ; every normal keeps its direction.</remarks>
 internal sealed record ParallelGroove : Groove
 {
     private readonly Groove inner;

@@ -5,7 +5,7 @@ namespace BracketGen.Mechanism;
 
 /// <summary>How the pedal's pad moves the wire: pad travel x (mm) to pull p (mm).</summary>
 /// <remarks>
-/// By virtual work the foot force is the tension at the pedal times dp/dx. Immutable, thread-safe.
+/// By virtual work the foot force is the tension at the pedal times dp/dx.
 /// </remarks>
 public abstract record PedalLever
 {
@@ -49,7 +49,7 @@ public sealed record ConstantLever(double Ratio, double Stroke) : PedalLever
 public readonly record struct PedalPoint(double Pad, double Pull);
 
 /// <summary>A lever measured point by point, joined by a smooth curve that never turns back (<see cref="MonotoneCubic"/>).</summary>
-/// <remarks>Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980) 238-246. Equal where the points are. Immutable, thread-safe.</remarks>
+/// <remarks>Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980) 238-246. Equal where the points are.</remarks>
 public sealed record TabulatedLever : PedalLever
 {
     private readonly MonotoneCubic curve;

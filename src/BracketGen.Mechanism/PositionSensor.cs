@@ -2,14 +2,14 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism;
 
-/// <summary>The sensor on the throttle shaft: a voltage that runs straight from closed to wide open.</summary>
-/// <remarks>May rise or fall with the opening. Immutable, thread-safe.</remarks>
+/// <summary>The sensor on the throttle shaft: a voltage linear from closed to wide open.</summary>
+/// <remarks>May rise or fall with the opening.</remarks>
 public sealed record PositionSensor
 {
     /// <summary>Closed reading that is set up (V; common practice, no source).</summary>
     public const double ClosedTarget = 0.5;
 
-    /// <summary>Least closed reading (V) where the controller learns its own zero (common practice, no source).</summary>
+    /// <summary>Minimum closed reading (V) if the controller learns its own zero (common practice, no source).</summary>
     public const double LeastWhereLearned = 0.42;
 
     /// <summary>The sensor with the voltages read at the two stops.</summary>
@@ -50,12 +50,12 @@ public sealed record PositionSensor
     public double Fraction(double volts) => Opening(volts).Radians / Rotation.Radians;
 
     /// <summary>
-    /// How far the sensor must be turned in the sense of opening, or back where negative, for the closed stop to read
+    /// How far to turn the sensor in the sense of opening (back if negative) for the closed stop to read
     /// <paramref name="target"/> (V).
     /// </summary>
     public Angle TurnTo(double target) => new((target - ClosedVolts) / VoltsPerAngle);
 
-    /// <summary>How far the valve opens before the controller sees it, for a controller with a fixed zero (V); zero where it sees it at once.</summary>
+    /// <summary>How far the valve opens before the controller sees it, for a controller with a fixed zero (V); zero if it sees it at once.</summary>
     public Angle DeadBand(double controllerZero) => new(Math.Max(0, Opening(controllerZero).Radians));
 
     /// <summary>The same sensor turned by <paramref name="angle"/>.</summary>

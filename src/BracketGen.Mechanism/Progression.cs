@@ -9,21 +9,20 @@ namespace BracketGen.Mechanism;
 /// <param name="Area">Open area over the open area at the wide-open stop.</param>
 public readonly record struct ProgressionPoint(double Pedal, double Valve, double Area);
 
-/// <summary>How the engine answers the foot: pedal to valve to flow area.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
+/// <summary>How the foot changes the flow: pedal to valve to flow area.</summary>
 /// <param name="Points">The curve at equal steps of pad travel, released to floor.</param>
 /// <param name="PedalAtFirstMove">Part of the stroke at which the valve begins to move.</param>
 /// <param name="Suddenness">
-/// How sudden the engine comes off idle: the flow area gained in the first tenth of the stroke after the valve begins to move,
-/// as a part of all there is to gain, over that tenth. 1 is proportional; 2 means that a tenth of the stroke opens a fifth of
+/// Off-idle gain: the flow area gained in the first tenth of the stroke after the valve begins to move,
+/// as a part of all that can be gained, over that tenth. 1 is proportional; 2 means that a tenth of the stroke opens a fifth of
 /// the area. Our own measure, no source.
 /// </param>
 public sealed record Progression(ImmutableArray<ProgressionPoint> Points, double PedalAtFirstMove, double Suddenness)
 {
-    /// <summary>Suddenness above which a vehicle is hard to drive slowly (our judgement, no source).</summary>
+    /// <summary>Off-idle gain above which a vehicle is hard to drive slowly (our judgement, no source).</summary>
     public const double Sudden = 2;
 
-    /// <summary>The progression of a valve worked through the given travel and lever.</summary>
+    /// <summary>The progression of a valve with the given travel and lever.</summary>
     /// <param name="travel">The travel under load.</param>
     /// <param name="lever">The pedal's lever.</param>
     /// <param name="valve">The valve.</param>

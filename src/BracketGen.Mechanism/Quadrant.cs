@@ -2,10 +2,10 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism;
 
-/// <summary>The grooved sector on the throttle shaft that the cable pulls.</summary>
+/// <summary>The grooved sector on the throttle shaft that the wire turns.</summary>
 /// <remarks>
 /// Angles are polar angles in the throttle frame, counter-clockwise, with the valve on its closed stop. The mechanism's
-/// solvers take a quadrant that opens counter-clockwise; one that opens clockwise is mirrored first. Immutable, thread-safe.
+/// solvers take a quadrant that opens counter-clockwise; one that opens clockwise is mirrored first.
 /// </remarks>
 public sealed record Quadrant
 {
@@ -27,13 +27,13 @@ public sealed record Quadrant
     /// <summary>Width of the slot through which the wire enters the pocket (mm).</summary>
     public required double SlotWidth { get; init; }
 
-    /// <summary>Radius over the flanges beside the groove (mm).</summary>
+    /// <summary>Radius over the rims of the groove (mm).</summary>
     public required double OuterRadius { get; init; }
 
-    /// <summary>Thickness over the flanges beside the groove (mm), half of it on each side of z = 0.</summary>
+    /// <summary>Thickness over the rims of the groove (mm), half of it on each side of z = 0.</summary>
     public required double Thickness { get; init; }
 
-    /// <summary>Radius of the hub (mm): what of the quadrant is not the grooved sector lies within it.</summary>
+    /// <summary>Radius of the hub (mm): every part of the quadrant outside the grooved sector lies within it.</summary>
     public required double HubRadius { get; init; }
 
     /// <summary>Outward normal of the groove at the pocket: where the wire's wrap begins.</summary>

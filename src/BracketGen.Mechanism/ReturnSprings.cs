@@ -3,7 +3,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>The springs at the throttle shaft that close the valve.</summary>
-/// <remarks>Torque is taken to grow linearly from closed to wide open. Immutable, thread-safe.</remarks>
+/// <remarks>Torque is assumed to grow linearly from closed to wide open.</remarks>
 /// <param name="TorqueClosed">Closing torque at the closed stop (N·mm).</param>
 /// <param name="TorqueOpen">Closing torque at the wide-open stop (N·mm).</param>
 /// <param name="Count">Number of springs that each close the valve alone (independent energy sources).</param>
@@ -16,7 +16,7 @@ public sealed record ReturnSprings(Measured TorqueClosed, Measured TorqueOpen, i
     /// <summary>As weak as their ± allows.</summary>
     public ReturnSprings Weakest() => this with { TorqueClosed = TorqueClosed.Least, TorqueOpen = TorqueOpen.Least };
 
-    /// <summary>What is left when one of them has failed, all taken as equally strong (49 CFR 571.124 S5).</summary>
+    /// <summary>The springs left when one has failed, all assumed equally strong (49 CFR 571.124 S5).</summary>
     public ReturnSprings OneFailed()
     {
         var left = Count > 1 ? (Count - 1.0) / Count : 0;

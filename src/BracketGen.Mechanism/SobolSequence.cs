@@ -6,15 +6,15 @@ namespace BracketGen.Mechanism;
 /// <remarks>
 /// I. M. Sobol', USSR Comput. Math. Math. Phys. 7 (1967) 86-112, in the Gray-code order of I. A. Antonov and V. M. Saleev (1979), with
 /// the direction numbers of S. Joe and F. Y. Kuo, SIAM J. Sci. Comput. 30 (2008) 2635-2654 (file new-joe-kuo-6, first rows). The random
-/// digital shift makes every point uniform by itself and keeps the evenness (P. L'Ecuyer and C. Lemieux, «Recent advances in randomized
-/// quasi-Monte Carlo methods», 2002); its bits come from the seed by SplitMix64 (Steele, Lea and Flood, OOPSLA 2014). Same seed, same points. Not
+/// digital shift makes every point uniform by itself and keeps the evenness (P. L'Ecuyer and C. Lemieux, "Recent advances in randomized
+/// quasi-Monte Carlo methods", 2002); its bits come from the seed by SplitMix64 (Steele, Lea and Flood, OOPSLA 2014). Same seed, same points. Not
 /// thread-safe: one for each run.
 /// </remarks>
 internal sealed class SobolSequence
 {
     private const int Bits = 32;
 
-    /// <summary>Largest number of dimensions.</summary>
+    /// <summary>Maximum number of dimensions.</summary>
     public const int MostDimensions = 21;
 
     /// <summary>Degree s, coefficients a and first direction numbers of dimensions 2, 3, ...; dimension 1 is van der Corput's.</summary>

@@ -12,10 +12,10 @@ public readonly record struct GroovePoint(Angle Polar, double Radius);
 /// <summary>A groove given by measured points: a smooth convex curve through all of them.</summary>
 /// <remarks>
 /// The radius is a cubic spline of the polar angle, so that the curve, its direction and its curvature are continuous (C. de Boor,
-/// <i>A Practical Guide to Splines</i>, 1978, chapter IV). A table that goes all the way round is closed; another is carried on past each end by
+/// <i>A Practical Guide to Splines</i>, 1978, chapter IV). A table that goes all the way round is closed; any other continues past each end on
 /// the circle that fits the end best (its osculating circle), because a wire that has run off the measured groove still needs a
-/// line: that the wire stays on the groove is a check of its own. The two circles meet, with a step, opposite to the table's middle. With r(p) the curve's normal has the polar angle
-/// ν = p - atan(r'/r), and h = r cos(p - ν), h' = r sin(p - ν). Immutable, thread-safe; equal where the points are.
+/// line: a separate check covers whether the wire stays on the groove. The two circles meet, with a step, opposite to the table's middle. With r(p) the curve's normal has the polar angle
+/// ν = p - atan(r'/r), and h = r cos(p - ν), h' = r sin(p - ν). Equal where the points are.
 /// </remarks>
 public sealed record TabulatedGroove : Groove
 {

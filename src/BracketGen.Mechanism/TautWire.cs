@@ -3,13 +3,13 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>The wire pulled taut from the end fitting over the groove to the stop, at one opening.</summary>
-/// <remarks>In the groove's plane, throttle frame, opening counter-clockwise. Immutable, thread-safe.</remarks>
+/// <remarks>In the groove's plane, throttle frame, opening counter-clockwise.</remarks>
 /// <param name="Opening">How far the valve is open.</param>
 /// <param name="Length">From the fitting's centre to the stop along the wire (mm).</param>
-/// <param name="Straight">Its straight part, from where it leaves the groove (or the fitting) to the stop (mm).</param>
-/// <param name="Arm">Distance from the shaft axis to the wire's line (mm), positive where a pull opens the valve.</param>
+/// <param name="Straight">Its straight part, from the tangent point (or the fitting) to the stop (mm).</param>
+/// <param name="Arm">Distance from the shaft axis to the wire's line (mm), positive if a pull opens the valve.</param>
 /// <param name="Wrap">Wrap angle, as turn of the groove's normal from the pocket on; negative by how far the wire has lifted off.</param>
-/// <param name="Leaving">Outward normal of the wire's line: the leaving angle φ.</param>
+/// <param name="Leaving">Outward normal of the wire's line: the tangent angle φ.</param>
 /// <param name="From">Where the straight part begins (mm).</param>
 public readonly record struct TautWire(
     Angle Opening, double Length, double Straight, double Arm, Angle Wrap, Angle Leaving, Vector2 From)
@@ -22,7 +22,7 @@ public readonly record struct TautWire(
 
     /// <summary>The taut wire from the fitting of <paramref name="quadrant"/> to <paramref name="stop"/> (mm) at <paramref name="opening"/>.</summary>
     /// <remarks>
-    /// The leaving normal ν solves stop·n(ν) = h(ν - θ): the stop lies on the tangent (<see cref="Groove.LeavingNormal"/>). By
+    /// The normal ν at the tangent point solves stop·n(ν) = h(ν - θ): the stop lies on the tangent (<see cref="Groove.LeavingNormal"/>). By
     /// the envelope theorem dL/dθ = -h: the moment arm is the pull per opening (virtual work).
     /// </remarks>
     /// <exception cref="ArgumentException">The stop lies inside the groove: no wire can reach it.</exception>
@@ -36,8 +36,8 @@ public readonly record struct TautWire(
         var leaving = groove.LeavingNormal(stop, opening);
         var wrap = leaving - opening - pocket;
 
-        // The leaving angle is found up to a turn. A wire has wrapped no more than the groove holds, or has lifted off by less
-        // than a quarter turn (more on a short groove); on one that goes nearly all the way round less is left to tell it by.
+        // The tangent angle is found up to a whole turn. A wire wraps no more than the groove holds, or has lifted off by
+        // less than a quarter turn (more on a short groove); a groove nearly all the way round leaves less to decide by.
         var least = Math.Min(
             -0.1, Math.Max(quadrant.GrooveExtent - 2 * Math.PI, Math.Min(-Math.PI / 2, quadrant.GrooveExtent / 2 - Math.PI)));
         wrap = new(wrap.Radians - 2 * Math.PI * Math.Floor((wrap.Radians - least) / (2 * Math.PI)));

@@ -4,7 +4,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>What the pedal does to the valve with the stop in one place: the travel from closed stop to wide-open stop.</summary>
-/// <remarks>Lengths in mm of wire at the cable, angles in rad. Immutable, thread-safe.</remarks>
+/// <remarks>Lengths in mm of wire at the cable, angles in rad.</remarks>
 public sealed record Travel
 {
     /// <summary>Slack taken up before the valve moves (mm).</summary>
@@ -19,7 +19,7 @@ public sealed record Travel
     /// <summary>Full rotation of the valve.</summary>
     public required Angle Rotation { get; init; }
 
-    /// <summary>Opening with the pedal on the floor, at most the full rotation.</summary>
+    /// <summary>Opening with the pedal on the floor, up to the full rotation.</summary>
     public required Angle Reached { get; init; }
 
     /// <summary>The wire at the closed stop.</summary>
@@ -31,7 +31,7 @@ public sealed record Travel
     /// <summary>The wire at equal steps of opening, both ends included.</summary>
     public required ImmutableArray<TautWire> Sweep { get; init; }
 
-    /// <summary>Pull left over at the floor after the valve is wide open (mm); negative where it never gets there.</summary>
+    /// <summary>Over-travel: pull left at the floor after the valve is wide open (mm); negative if the valve does not open fully.</summary>
     public double OverTravel => AvailablePull - FreePlay - PullToWideOpen;
 
     /// <summary>Whether the valve reaches its wide-open stop.</summary>
@@ -40,22 +40,22 @@ public sealed record Travel
     /// <summary>Part of the pedal's stroke at which the valve begins to move.</summary>
     public double PedalAtFirstMove => FreePlay / AvailablePull;
 
-    /// <summary>Part of the pedal's stroke at which the valve is wide open; above 1 where the stroke does not suffice.</summary>
+    /// <summary>Part of the pedal's stroke at which the valve is wide open; above 1 if the stroke is too short.</summary>
     public double PedalAtWideOpen => (FreePlay + PullToWideOpen) / AvailablePull;
 
-    /// <summary>Least moment arm over the sweep (mm): it must stay positive or the wire cannot open, or holds, the valve.</summary>
+    /// <summary>Minimum moment arm over the sweep (mm): it must stay positive, or the wire cannot open the valve or holds it open.</summary>
     public double LeastArm => Sweep.Min(w => w.Arm);
 
-    /// <summary>Shortest straight wire over the sweep (mm).</summary>
+    /// <summary>Minimum straight length over the sweep (mm).</summary>
     public double LeastStraight => Sweep.Min(w => w.Straight);
 
-    /// <summary>Largest change of the wire's direction over the sweep.</summary>
+    /// <summary>Maximum change of wire direction over the sweep.</summary>
     public Angle Wander =>
         new(Sweep.Max(w => (w.Leaving - Closed.Leaving).Normalised.Radians) - Sweep.Min(w => (w.Leaving - Closed.Leaving).Normalised.Radians));
 
     private const int Steps = 48;
 
-    /// <summary>The same as <see cref="Solve"/>; null where the groove comes over the stop somewhere in the sweep, and no wire can run to it.</summary>
+    /// <summary>The same as <see cref="Solve"/>; null if the groove covers the stop somewhere in the sweep, so that no wire can run to it.</summary>
     public static Travel? TrySolve(Quadrant quadrant, Vector2 seat, double freePlay, double availablePull)
     {
         try

@@ -1,19 +1,16 @@
-using BracketGen.Geometry;
-
 namespace BracketGen.Mechanism;
 
-/// <summary>What would bring a valve that does not reach its wide-open stop there, each remedy alone.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
+/// <summary>Remedies for a valve that does not reach its wide-open stop, each one alone.</summary>
 /// <param name="GrooveScale">Factor on the quadrant's pitch radius; below 1.</param>
-/// <param name="PullNeeded">Pull the pedal would have to give (mm).</param>
+/// <param name="PullNeeded">Pull needed from the pedal (mm).</param>
 /// <param name="LeverScale">Factor on the pedal's cable arm that gives that pull; above 1.</param>
-/// <param name="FreePlayNeeded">Free play at which the pull would suffice (mm); null where even none does not.</param>
+/// <param name="FreePlayNeeded">Free play at which the pull is enough (mm); null if it is not enough even without free play.</param>
 public sealed record TravelRemedy(double GrooveScale, double PullNeeded, double LeverScale, double? FreePlayNeeded)
 {
-    /// <summary>The remedies for <paramref name="travel"/>, with <paramref name="reserve"/> (mm) of over-travel; null where none is needed.</summary>
+    /// <summary>The remedies for <paramref name="travel"/>, with <paramref name="reserve"/> (mm) of over-travel; null if none is needed.</summary>
     /// <remarks>
-    /// Scaling the groove scales the pull: exactly for a constant radius, and for another groove as long as the wire keeps its
-    /// direction over the sweep (the pull is the integral of the arm, and the arm the groove's own h).
+    /// Scaling the groove scales the pull: exactly for a constant radius, and for any other groove while the wire direction stays
+    /// the same over the sweep (the pull is the integral of the arm, and the arm the groove's own h).
     /// </remarks>
     public static TravelRemedy? For(Travel travel, double reserve)
     {

@@ -4,13 +4,13 @@ using BracketGen.Geometry;
 namespace BracketGen.Mechanism;
 
 /// <summary>A deviation of manufacture or mounting that moves the stop's seat in the groove's plane.</summary>
-/// <param name="Name">What it is: «bend 1, angle», «leg 2», «cut edge of the slot».</param>
+/// <param name="Name">What it is: "bend 1, angle", "leg 2", "cut edge of the slot".</param>
 /// <param name="Shift">How far the seat moves (mm) for one unit of it.</param>
 /// <param name="PlusMinus">Its tolerance, in that unit (rad, mm).</param>
 public sealed record SeatTolerance(string Name, Vector2 Shift, double PlusMinus);
 
-/// <summary>Everything that decides the travel, with how well it is known.</summary>
-/// <remarks>Lengths in mm, opening counter-clockwise. Immutable, thread-safe.</remarks>
+/// <summary>All inputs of the travel, each with its ±.</summary>
+/// <remarks>Lengths in mm, opening counter-clockwise.</remarks>
 public sealed record UncertainTravel
 {
     /// <summary>The quadrant: its rotation, pocket and groove carry their ±.</summary>
@@ -22,13 +22,13 @@ public sealed record UncertainTravel
     /// <summary>Seat to fitting centre with the adjuster at mid range.</summary>
     public required Measured FreeInnerLength { get; init; }
 
-    /// <summary>Where the design puts the adjuster, off mid range, positive where it takes up wire.</summary>
+    /// <summary>Where the design puts the adjuster, off mid range, positive if it takes up wire.</summary>
     public double AdjusterShift { get; init; }
 
-    /// <summary>Total travel of the adjustment; zero where there is none.</summary>
+    /// <summary>Total travel of the adjustment; zero if there is none.</summary>
     public required double AdjusterRange { get; init; }
 
-    /// <summary>Free play that the fitter sets, and how well it is set.</summary>
+    /// <summary>Free play that the fitter sets, with its ±.</summary>
     public required Measured FreePlay { get; init; }
 
     /// <summary>Pull of the full pedal stroke.</summary>
@@ -37,11 +37,11 @@ public sealed record UncertainTravel
     /// <summary>Lost motion at the wide-open stop (<see cref="LoadedTravel.LostAtWideOpen"/>).</summary>
     public Measured LostMotion { get; init; }
 
-    /// <summary>What moves the seat off its place.</summary>
+    /// <summary>Deviations that move the seat.</summary>
     public ImmutableArray<SeatTolerance> SeatTolerances { get; init; } = [];
 }
 
-/// <summary>One quantity's part in a risk.</summary>
+/// <summary>One quantity's contribution to a risk.</summary>
 /// <param name="Name">The quantity.</param>
 /// <param name="Share">Its part of the variance, 0 to 1.</param>
 /// <param name="MeasuredAgain">Whether it could be measured better; otherwise only a finer tolerance helps.</param>
@@ -49,8 +49,8 @@ public readonly record struct Contribution(string Name, double Share, bool Measu
 
 /// <summary>How sure the travel is: probabilities, worst cases, and which measurement to take again.</summary>
 /// <remarks>
-/// Readings are taken as uniform over their ±, tolerances as normal with ± two standard deviations (<see cref="Spread"/>). A seat that moves
-/// across the groove's plane changes the wire's length only in second order and is left out. Immutable, thread-safe.
+/// Readings are uniform over their ±, tolerances as normal with ± two standard deviations (<see cref="Spread"/>). A seat that moves
+/// across the groove's plane changes the wire's length only in second order and is left out.
 /// </remarks>
 public sealed class TravelUncertainty
 {
@@ -65,7 +65,7 @@ public sealed class TravelUncertainty
 
     private TravelUncertainty(UncertainTravel travel, UncertaintyRun run) => (this.travel, Run) = (travel, run);
 
-    /// <summary>The run, for whoever wants more of it; the outputs are those listed here, in the order of the properties.</summary>
+    /// <summary>The run, for further results; the outputs are those listed here, in the order of the properties.</summary>
     public UncertaintyRun Run { get; }
 
     /// <summary>Free play (mm) with the adjuster where the design puts it, before anyone sets it.</summary>
@@ -74,7 +74,7 @@ public sealed class TravelUncertainty
     /// <summary>Over-travel (mm) with the adjuster where the design puts it.</summary>
     public OutputSpread OverTravelUntouched => new(Run, OverUntouched);
 
-    /// <summary>Where the adjuster must stand (mm off mid range, positive takes up wire) for the free play that is wanted.</summary>
+    /// <summary>Adjuster setting (mm off mid range, positive takes up wire) for the free play wanted.</summary>
     public OutputSpread AdjusterNeed => new(Run, Need);
 
     /// <summary>Over-travel (mm) once the free play is set.</summary>
@@ -86,7 +86,7 @@ public sealed class TravelUncertainty
     /// <summary>Probability that the valve closes before anyone has set the adjuster.</summary>
     public Probability ClosesUntouched => Run.Probability(o => o[Untouched] >= 0);
 
-    /// <summary>Probability that the adjuster's range holds the place that it must stand in.</summary>
+    /// <summary>Probability that the adjuster's range is enough for its setting.</summary>
     public Probability WithinAdjuster => Run.Probability(o => Math.Abs(o[Need]) <= travel.AdjusterRange / 2);
 
     /// <summary>Probability that the valve reaches its wide-open stop once the free play is set.</summary>
@@ -96,20 +96,20 @@ public sealed class TravelUncertainty
     public Probability StaysInGroove => Run.Probability(o => o[WrapOpen] >= 0);
 
     /// <summary>
-    /// Probability that all is well: where there is an adjuster, it can be set to the wanted free play and then the valve opens fully;
-    /// where there is none, the valve closes and opens fully as built; and the wire stays in the groove.
+    /// Probability that everything works. With an adjuster: it can be set to the wanted free play, and then the valve opens fully.
+    /// Without one: the valve closes and opens fully as built. Either way the wire stays in the groove.
     /// </summary>
     public Probability AllIsWell => travel.AdjusterRange > 0
         ? Run.Probability(o => Math.Abs(o[Need]) <= travel.AdjusterRange / 2 && o[OverSet] >= 0 && o[WrapOpen] >= 0)
         : Run.Probability(o => o[Untouched] >= 0 && o[OverUntouched] >= 0 && o[WrapOpen] >= 0);
 
-    /// <summary>Adjuster range (mm) about mid range that suffices with the given probability; 1 gives the worst case.</summary>
+    /// <summary>Adjuster range (mm) about mid range that is enough with the given probability; 1 gives the worst case.</summary>
     public double AdjusterRangeFor(double probability) => 2 * (probability >= 1
         ? Math.Max(Math.Abs(Run.Least[Need]), Math.Abs(Run.Most[Need]))
         : Run.MagnitudeFor(Need, probability));
 
     /// <summary>
-    /// Who is to blame for the requirement that is nearest to failing, in standard deviations, largest part first: at the top stands the
+    /// Contributions to the requirement nearest to failing, in standard deviations, largest first: the first is the
     /// measurement to take again.
     /// </summary>
     public (string Requirement, ImmutableArray<Contribution> Contributions) Ranking
@@ -201,8 +201,8 @@ public sealed class TravelUncertainty
     }
 
     /// <summary>
-    /// The constant radius in closed form, while the wire stays on the groove: L = √(D² - R²) + R α, pull R Θ. Null where it lifts off or
-    /// has more wrap than the groove holds: there the general solver decides, as it does for a seat within the groove, where the
+    /// The constant radius in closed form, while the wire stays on the groove: L = √(D² - R²) + R α, pull R Θ. Null if it lifts off or
+    /// has more wrap than the groove holds: then the general solver decides, as it does for a seat within the groove, where the
     /// arc cosine, and with it the wrap, is not a number.
     /// </summary>
     private static (double Length, double Pull, double Wrap)? Round(
@@ -217,8 +217,7 @@ public sealed class TravelUncertainty
     }
 }
 
-/// <summary>How an output is spread.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
+/// <summary>Distribution of an output.</summary>
 /// <param name="Run">The run.</param>
 /// <param name="Output">Which of its outputs.</param>
 public readonly record struct OutputSpread(UncertaintyRun Run, int Output)
@@ -226,10 +225,10 @@ public readonly record struct OutputSpread(UncertaintyRun Run, int Output)
     /// <summary>With every input at its value.</summary>
     public double Nominal => Run.Nominal[Output];
 
-    /// <summary>Smallest with every input within its ±.</summary>
+    /// <summary>Minimum with every input within its ±.</summary>
     public double Least => Run.Least[Output];
 
-    /// <summary>Largest with every input within its ±.</summary>
+    /// <summary>Maximum with every input within its ±.</summary>
     public double Most => Run.Most[Output];
 
     /// <summary>Mean.</summary>

@@ -2,26 +2,25 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism;
 
-/// <summary>How a quantity's true value is spread about the one we have.</summary>
+/// <summary>Distribution of a quantity's true value about its given value.</summary>
 public enum Spread
 {
     /// <summary>
-    /// Anywhere between the limits, all equally likely: what is known of a reading with ± (JCGM 100:2008, GUM, 4.3.7).
+    /// Anywhere between the limits, all equally likely: a reading with its ± (JCGM 100:2008, GUM, 4.3.7).
     /// </summary>
     Uniform,
 
     /// <summary>
-    /// Normal, ± being two standard deviations: what a process makes that keeps its tolerance about 95 times in 100. A shop that holds ±
-    /// to three is better than that; two is the careful side.
+    /// Normal, ± being two standard deviations: a process that keeps its tolerance about 95 times in 100. A shop that holds
+    /// ± to three does better; two is on the safe side.
     /// </summary>
     Normal,
 }
 
 /// <summary>A quantity that is known only to within ±.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Name">What it is, for people.</param>
 /// <param name="Value">The value with its ±.</param>
-/// <param name="Spread">How the true value is spread.</param>
+/// <param name="Spread">Distribution of the true value.</param>
 /// <param name="MeasuredAgain">Whether it could be measured better; a manufacturing tolerance could not.</param>
 public sealed record UncertainQuantity(string Name, Measured Value, Spread Spread, bool MeasuredAgain)
 {
@@ -33,7 +32,7 @@ public sealed record UncertainQuantity(string Name, Measured Value, Spread Sprea
     /// <summary>A reading taken on the vehicle or the bench.</summary>
     public static UncertainQuantity Reading(string name, Measured value) => new(name, value, Spread.Uniform, true);
 
-    /// <summary>A deviation that manufacture leaves.</summary>
+    /// <summary>A tolerance of manufacture.</summary>
     public static UncertainQuantity Tolerance(string name, double plusMinus) =>
         new(name, new(0, plusMinus), Spread.Normal, false);
 }

@@ -5,21 +5,21 @@ namespace BracketGen.Mechanism;
 /// <summary>A computation whose inputs are uncertain: fills the outputs from the inputs.</summary>
 public delegate void UncertainModel(ReadOnlySpan<double> inputs, Span<double> outputs);
 
-/// <summary>What uncertain inputs make of a model's outputs: worst case, spread, and who is to blame.</summary>
+/// <summary>What uncertain inputs do to a model's outputs: worst case, spread, and each input's contribution.</summary>
 /// <remarks>
-/// Worst case: the largest and smallest output over the corners of the box of all ±; every corner up to ten uncertain inputs, beyond that
-/// the corner towards which each input pulls, then any single input turned over as long as that makes it worse. That is the true extreme
-/// where the output grows or falls steadily in every input. Spread: <see cref="SobolSequence"/> points through each input's distribution, in
-/// <see cref="Replicates"/> independently shifted parts, whose scatter gives the standard error. Blame: the squared correlation of input and
+/// Worst case: the maximum and minimum output over the corners of the box of all ±; every corner up to ten uncertain inputs, beyond that
+/// the corner towards which each input pulls, then any single input reversed while that makes it worse. That is the true extreme
+/// if the output rises or falls steadily in every input. Spread: <see cref="SobolSequence"/> points through each input's distribution, in
+/// <see cref="Replicates"/> independently shifted parts, whose scatter gives the standard error. Contribution: the squared correlation of input and
 /// output, which for independent inputs and a nearly linear model is that input's part of the variance (A. Saltelli et al., <i>Global Sensitivity Analysis</i>, 2008,
-/// ch. 1). Same seed, same numbers. Immutable, thread-safe.
+/// ch. 1). Same seed, same numbers.
 /// </remarks>
 public sealed class UncertaintyRun
 {
     /// <summary>Number of independently shifted parts of a run.</summary>
     public const int Replicates = 8;
 
-    // So few samples are not worth a second thread.
+    // Too few samples to be worth a second thread.
     private const int FewSamples = 2_048;
 
     private readonly double[][] samples;
@@ -38,10 +38,10 @@ public sealed class UncertaintyRun
     /// <summary>Outputs with every input at its value.</summary>
     public ImmutableArray<double> Nominal { get; }
 
-    /// <summary>Smallest outputs with every input within its ±.</summary>
+    /// <summary>Minimum outputs with every input within its ±.</summary>
     public ImmutableArray<double> Least { get; }
 
-    /// <summary>Largest outputs with every input within its ±.</summary>
+    /// <summary>Maximum outputs with every input within its ±.</summary>
     public ImmutableArray<double> Most { get; }
 
     /// <summary>Number of samples.</summary>
@@ -110,7 +110,7 @@ public sealed class UncertaintyRun
             Parallel.For(0, Replicates, Run);
         }
 
-        // Added up in one order, so that the numbers do not depend on who was first.
+        // Added up in one order, so that the numbers do not depend on which thread was first.
         var total = new Sums(uncertain.Length, outputs);
         foreach (var part in parts)
         {
@@ -146,7 +146,7 @@ public sealed class UncertaintyRun
         return Math.Sqrt(sum / Count);
     }
 
-    /// <summary>The value below which an output stays with the given probability, 0 to 1.</summary>
+    /// <summary>The value that an output stays below with the given probability, 0 to 1.</summary>
     public double Quantile(int output, double probability)
     {
         var at = Math.Clamp(probability * Count - 0.5, 0, Count - 1);
@@ -253,7 +253,7 @@ public sealed class UncertaintyRun
         return (least, most);
     }
 
-    /// <summary>Sums from which the correlations come, of deviations from the nominal so that nothing cancels.</summary>
+    /// <summary>Sums for the correlations, of deviations from the nominal value so that nothing cancels.</summary>
     private sealed class Sums(int inputs, int outputs)
     {
         private readonly double[] x = new double[inputs], xx = new double[inputs], y = new double[outputs], yy = new double[outputs];

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
 using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles;
 

@@ -4,7 +4,6 @@ using System.Text;
 namespace BracketGen.Profiles;
 
 /// <summary>Files held in memory, by path.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed class MemoryFileSource : IFileSource
 {
     private readonly ImmutableDictionary<string, ReadOnlyMemory<byte>> _files;

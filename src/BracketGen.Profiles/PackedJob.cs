@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
@@ -8,7 +9,7 @@ using BracketGen.Profiles.Toml;
 namespace BracketGen.Profiles;
 
 /// <summary>A job with every file it names, in one file to hand on: <c>profile = "packed job"</c>.</summary>
-/// <remarks>Immutable, thread-safe. Every file keeps its text to the letter, comments and line ends included.</remarks>
+/// <remarks>Every file keeps its text to the letter, comments and line ends included.</remarks>
 /// <param name="Job">Path of the job among the files.</param>
 /// <param name="Files">Path and text of each file; paths have forward slashes and lead out of nothing.</param>
 public sealed record PackedJob(string Job, ImmutableArray<(string Path, string Text)> Files)

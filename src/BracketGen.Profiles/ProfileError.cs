@@ -1,7 +1,8 @@
+using BracketGen.Profiles.Forms;
+
 namespace BracketGen.Profiles;
 
 /// <summary>One mistake in a profile file.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="File">Path of the file.</param>
 /// <param name="Line">Line, from 1; 0 where the file as a whole is meant.</param>
 /// <param name="Column">Column, from 1, counted in characters; 0 where the file as a whole is meant.</param>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles;
 

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles;
 

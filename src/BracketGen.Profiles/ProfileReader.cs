@@ -1,4 +1,6 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
 using BracketGen.Profiles.Toml;

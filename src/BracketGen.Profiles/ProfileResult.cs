@@ -4,7 +4,7 @@ using System.Diagnostics.CodeAnalysis;
 namespace BracketGen.Profiles;
 
 /// <summary>What was read, or every reason why it could not be.</summary>
-/// <remarks>Immutable, thread-safe. Either the value is there or there is at least one error, never both.</remarks>
+/// <remarks>Either the value is there or there is at least one error, never both.</remarks>
 /// <typeparam name="T">What was asked for.</typeparam>
 public sealed class ProfileResult<T>
     where T : class

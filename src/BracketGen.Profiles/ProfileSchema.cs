@@ -3,12 +3,15 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles;
 
 /// <summary>JSON Schemas (draft 2020-12) of the profile files, so that editors complete and check while one types.</summary>
-/// <remarks>Made from the declarations the reader itself works by, so they cannot differ. Pure, thread-safe.</remarks>
+/// <remarks>Made from the declarations the reader itself works by, so they cannot differ.</remarks>
 public static class ProfileSchema
 {
     /// <summary>File name and text of every schema; line ends are line feeds.</summary>

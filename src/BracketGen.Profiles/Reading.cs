@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Search;
+using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
 
 namespace BracketGen.Profiles;

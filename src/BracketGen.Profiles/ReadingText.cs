@@ -1,7 +1,8 @@
 using System.Globalization;
+using BracketGen.Design.Search;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
-using BracketGen.Profiles.Units;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles;
 

@@ -6,7 +6,7 @@ namespace BracketGen.SheetMetal;
 /// <remarks>
 /// Flat-pattern coordinates (mm). The strip begins on the line from <see cref="Start"/> to <see cref="End"/>, at the edge of
 /// the flange <see cref="From"/>, and runs <see cref="Allowance"/> to the left of that line, where flange <see cref="To"/>
-/// begins. Immutable, thread-safe.
+/// begins.
 /// </remarks>
 public sealed record Bend
 {
@@ -33,7 +33,7 @@ public sealed record Bend
         init => (_end, _line) = (value, Line(_start, value));
     }
 
-    /// <summary>Bend angle: 0 for flat; positive towards the top of the sheet (the eye that looks at the flat pattern), in (-π, π).</summary>
+    /// <summary>Bend angle: 0 for flat; positive towards the top of the sheet (the side seen in the flat pattern), in (-π, π).</summary>
     public required Angle Turn { get; init; }
 
     /// <summary>Inside radius (mm).</summary>
@@ -45,7 +45,7 @@ public sealed record Bend
     /// <summary>Where the allowance comes from.</summary>
     public required BendRule Rule { get; init; }
 
-    /// <summary>Whether the bend goes up, towards the eye that looks at the flat pattern.</summary>
+    /// <summary>Whether the bend goes up, towards the reader of the flat pattern.</summary>
     public bool IsUp => Turn.Radians > 0;
 
     /// <summary>Length of the bend (mm).</summary>
@@ -61,13 +61,13 @@ public sealed record Bend
     /// <summary>How far (mm) a flat point lies across the strip's near edge; above <see cref="Allowance"/> it is past the bend.</summary>
     public double Depth(Vector2 flat) => (flat - Start).Dot(Across);
 
-    /// <summary>The middle of the strip, where the fold line is drawn, from its one end to its other.</summary>
+    /// <summary>The middle of the strip, where the bend line is drawn, from one end to the other.</summary>
     public (Vector2 Start, Vector2 End) CentreLine => (Start + Allowance / 2 * Across, End + Allowance / 2 * Across);
 
     /// <summary>The same bend with the flat pattern mirrored in its y axis: still up where it was up.</summary>
     public Bend Mirrored() => this with { Start = new(-End.X, End.Y), End = new(-Start.X, Start.Y) };
 
-    // Asked for so often that it is kept.
+    // Called so often that it is kept.
     private static (double Length, Vector2 Along) Line(Vector2 start, Vector2 end)
     {
         var length = start.DistanceTo(end);

@@ -3,8 +3,7 @@ using BracketGen.Geometry;
 
 namespace BracketGen.SheetMetal;
 
-/// <summary>How much sheet a bend takes up: where its bend allowance comes from.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
+/// <summary>How much sheet a bend takes up: the source of its bend allowance.</summary>
 public abstract record BendRule
 {
     /// <summary>Name and source, as the drawing gives it.</summary>
@@ -16,13 +15,13 @@ public abstract record BendRule
     /// </summary>
     public abstract double Allowance(Angle bend, double insideRadius, double thickness);
 
-    /// <summary>K: distance of the neutral fibre from the inside face, over the thickness, that gives the same allowance.</summary>
+    /// <summary>K: distance of the neutral axis from the inside face, over the thickness, that gives the same allowance.</summary>
     public double NeutralFactor(Angle bend, double insideRadius, double thickness) =>
         (Allowance(bend, insideRadius, thickness) / bend.Magnitude.Radians - insideRadius) / thickness;
 }
 
-/// <summary>The neutral fibre found by the shop's own test bend.</summary>
-/// <param name="K">Distance of the neutral fibre from the inside face, over the thickness; 0 to 0.5 in any real bend.</param>
+/// <summary>The neutral axis found by the shop's own test bend.</summary>
+/// <param name="K">Distance of the neutral axis from the inside face, over the thickness; 0 to 0.5 in any real bend.</param>
 /// <param name="Where">Whose test and what was bent.</param>
 public sealed record TestBendRule(double K, string Where) : BendRule
 {
@@ -36,7 +35,7 @@ public sealed record TestBendRule(double K, string Where) : BendRule
 
 /// <summary>DIN 6935: cold bending of flat rolled steel.</summary>
 /// <remarks>
-/// Neutral fibre at r + k s/2, k = 0.65 + 0.5 log10(r/s) for r/s up to 5, else 1. The formula falls to zero at r/s = 0.05;
+/// Neutral axis at r + k s/2, k = 0.65 + 0.5 log10(r/s) for r/s up to 5, else 1. The formula falls to zero at r/s = 0.05;
 /// below that it is held at zero.
 /// </remarks>
 public sealed record Din6935Rule : BendRule
@@ -53,7 +52,7 @@ public sealed record Din6935Rule : BendRule
         bend.Magnitude.Radians * (insideRadius + CorrectionFactor(insideRadius, thickness) * thickness / 2);
 }
 
-/// <summary>Machinery's Handbook, «Bending sheet metal»: length of a 90° bend, in proportion for other angles.</summary>
+/// <summary>Machinery's Handbook, "Bending sheet metal": length of a 90° bend, in proportion for other angles.</summary>
 /// <param name="Group">Row of the table.</param>
 public sealed record MachinerysHandbookRule(BendGroup Group) : BendRule
 {

@@ -6,7 +6,7 @@ namespace BracketGen.SheetMetal;
 public static class BlankOutline
 {
     /// <summary>
-    /// The outline, or null where it cannot be drawn: metal asked for on a flange reaches into a bend, or past its ends.
+    /// The outline, or null if it cannot be drawn: metal needed on a flange reaches into a bend, or past its ends.
     /// </summary>
     /// <remarks>
     /// Each flange is the tangent outline of its discs and of the ends of its bends. Over a bend, and for
@@ -16,7 +16,7 @@ public static class BlankOutline
     /// <param name="bends">The bends; bend i makes flange i + 1.</param>
     /// <param name="discs">What must have metal on each flange, flat coordinates (mm).</param>
     /// <param name="straight">Straight edge on either side of a bend (mm), positive.</param>
-    /// <param name="cornerRadius">Radius wanted at the corners (mm); smaller where it does not fit.</param>
+    /// <param name="cornerRadius">Target radius at the corners (mm); smaller if it does not fit.</param>
     public static Contour? Draw(
         IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight, double cornerRadius)
     {
@@ -45,8 +45,8 @@ public static class BlankOutline
         const double slack = 1e-9;
         for (var i = 0; i < bends.Count; i++)
         {
-            // All that hangs on a bend lies behind its whole line: the press brake's tools are as wide as that, and which side of the
-            // line a point lies on tells what it belongs to.
+            // Everything beyond a bend lies behind its whole line: the press brake's tools are that wide, and the side of the
+            // line a point lies on shows what it belongs to.
             var bend = bends[i];
             double before = -straight + slack, behind = bend.Allowance + straight - slack;
             for (var flange = 0; flange < discs.Count; flange++)
@@ -94,14 +94,14 @@ public static class BlankOutline
                 return true;
             }
 
-            // Bend i makes flange i + 1, and hangs it on one that stands before it.
+            // Bend i makes flange i + 1, and attaches it to an earlier one.
             flange = bends[flange - 1].From;
         }
 
         return false;
     }
 
-    // In the flat, no flange may come nearer than the straight edge to one it does not hang on, or to the bend of another.
+    // In the flat, no flange may come nearer than the straight edge to one it is not attached to, or to the bend of another.
     private static bool Overlaps(Contour?[] flanges, IReadOnlyList<Bend> bends, double gap)
     {
         var polygons = Array.ConvertAll(flanges, f => f?.Flatten(FlatteningError));
@@ -134,7 +134,7 @@ public static class BlankOutline
         return false;
     }
 
-    /// <summary>How exactly flanges are told apart (mm): small against the straight edge that must lie between them.</summary>
+    /// <summary>How exactly flanges are distinguished (mm): small compared with the straight edge that must lie between them.</summary>
     private const double FlatteningError = 0.1;
 
     private static List<Segment>? Around(
@@ -241,7 +241,7 @@ public static class BlankOutline
             }
         }
 
-        // The way round may have begun on a straight edge.
+        // The walk round may have begun on a straight edge.
         if (joined.Count > 2 && joined[0] is LineSegment first && joined[^1] is LineSegment last
             && Math.Abs(last.EndTangent.Cross(first.StartTangent)) < Tolerance.Direction)
         {

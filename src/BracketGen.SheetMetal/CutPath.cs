@@ -3,14 +3,14 @@ using BracketGen.Geometry;
 
 namespace BracketGen.SheetMetal;
 
-/// <summary>The way of the cutting beam's middle round a blank: half the kerf off the finished edge, on the side of the scrap.</summary>
+/// <summary>The beam path round a blank: half the kerf off the finished edge, on the side of the scrap.</summary>
 /// <remarks>
-/// Outside of the outline, inside of the holes. Travelled like the blank's contours, metal to the left. Immutable, thread-safe.
+/// Outside of the outline, inside of the holes. Travelled like the blank's contours, metal to the left.
 /// </remarks>
 /// <param name="Kerf">Width of the cut (mm).</param>
-/// <param name="Contours">Outline and holes of the path, in the order of the blank's; null where the beam does not fit.</param>
+/// <param name="Contours">Outline and holes of the path, in the order of the blank's; null if the beam does not fit.</param>
 /// <param name="Tight">Inside corners (mm) rounded tighter than the beam: it leaves half the kerf as their radius.</param>
-/// <param name="Stuck">Where the beam does not fit (mm); null where it does.</param>
+/// <param name="Stuck">Where the beam does not fit (mm); null if it fits.</param>
 public sealed record CutPath(double Kerf, Region? Contours, ImmutableArray<Vector2> Tight, Vector2? Stuck)
 {
     /// <summary>The path that cuts <paramref name="blank"/> with a cut of width <paramref name="kerf"/> (mm, positive).</summary>

@@ -17,10 +17,10 @@ public enum CuttingProcess
 public static class CuttingLimits
 {
     /// <summary>Smallest hole (mm) cut clean in sheet of <paramref name="thickness"/> (mm).</summary>
-    /// <remarks>Common practice, no source: once the thickness for laser and water jet, 1.5 times for plasma; never under 1 mm.</remarks>
+    /// <remarks>Common practice, no source: the thickness for laser and water jet, 1.5 times the thickness for plasma; at least 1 mm.</remarks>
     public static double SmallestHole(CuttingProcess process, double thickness) =>
         Math.Max(1, process == CuttingProcess.Plasma ? 1.5 * thickness : thickness);
 
-    /// <summary>Quality class of ISO 9013 the process is asked to hold: 1 for laser and water jet, 2 for plasma.</summary>
+    /// <summary>Quality class of ISO 9013 that the process must hold: 1 for laser and water jet, 2 for plasma.</summary>
     public static int ToleranceClass(CuttingProcess process) => process == CuttingProcess.Plasma ? 2 : 1;
 }

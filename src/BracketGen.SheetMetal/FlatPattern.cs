@@ -3,10 +3,10 @@ using BracketGen.Geometry;
 
 namespace BracketGen.SheetMetal;
 
-/// <summary>A part as it leaves the cutting table: the blank, and where it is to be bent.</summary>
+/// <summary>A part as cut: the blank, and where to bend it.</summary>
 /// <remarks>
-/// Coordinates in mm, seen from the top of the sheet. Flange 0 is the mount flange; each bend hangs one more flange on one
-/// that stands before it. Immutable, thread-safe.
+/// Coordinates in mm, seen from the top of the sheet. Flange 0 is the mount flange; each bend attaches one more flange
+/// to an earlier one.
 /// </remarks>
 public sealed record FlatPattern
 {

@@ -3,14 +3,13 @@ using BracketGen.Geometry;
 
 namespace BracketGen.SheetMetal;
 
-/// <summary>A flat pattern bent to shape and put in its place.</summary>
+/// <summary>A flat pattern formed and put in its place.</summary>
 /// <remarks>
 /// Heights run from 0 (bottom of the sheet: the face against the mount) to the thickness (top). Throttle frame, mm.
-/// Immutable, thread-safe.
 /// </remarks>
 public sealed class FoldedSheet
 {
-    // The axis of the bend on which each flange hangs.
+    // The axis of the bend that carries each flange.
     private readonly (Vector3 Point, Vector3 Direction)[] _axes;
 
     /// <summary>Folds <paramref name="flat"/> with its mount flange lying in <paramref name="mount"/> (flat coordinates to throttle frame).</summary>

@@ -14,10 +14,9 @@ public enum BendGroup
 }
 
 /// <summary>A sheet material as the shop buys it.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record Material
 {
-    /// <summary>Designation with temper, as on the order: «EN AW-5754 H22».</summary>
+    /// <summary>Designation with temper, as on the order: "EN AW-5754 H22".</summary>
     public required string Designation { get; init; }
 
     /// <summary>Density (t/mm³).</summary>
@@ -32,13 +31,13 @@ public sealed record Material
     /// <summary>Yield strength or 0.2 % proof strength (MPa).</summary>
     public required double Yield { get; init; }
 
-    /// <summary>Stress amplitude, fully reversed, that the sheet stands for the life of the vehicle (MPa).</summary>
+    /// <summary>Endurance limit: fully reversed stress amplitude that the sheet survives for the life of the vehicle (MPa).</summary>
     public required double Endurance { get; init; }
 
-    /// <summary>Least inside bend radius over thickness with the bend line across the grain.</summary>
+    /// <summary>Minimum inside radius over thickness with the bend line across the grain.</summary>
     public required double LeastRadiusAcrossGrain { get; init; }
 
-    /// <summary>Least inside bend radius over thickness with the bend line along the grain.</summary>
+    /// <summary>Minimum inside radius over thickness with the bend line along the grain.</summary>
     public required double LeastRadiusAlongGrain { get; init; }
 
     /// <summary>Row of Machinery's Handbook's bend allowance table.</summary>

@@ -2,17 +2,16 @@ using BracketGen.Geometry;
 
 namespace BracketGen.SheetMetal;
 
-/// <summary>A V-die of the press brake with the inside radius it gives in air bending.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
-/// <param name="Opening">Width of the V (mm).</param>
+/// <summary>A V die of the press brake with the inside radius it gives in air bending.</summary>
+/// <param name="Opening">Die opening (mm).</param>
 /// <param name="InsideRadius">Inside radius of the bend it gives (mm).</param>
 public sealed record PressBrakeDie(double Opening, double InsideRadius)
 {
-    /// <summary>Least opening over thickness for which the die is used.</summary>
+    /// <summary>Minimum die opening over thickness.</summary>
     /// <remarks>Common practice, no source: 6 to 12 thicknesses; under 6 the force marks the sheet.</remarks>
     public const double LeastOpeningRatio = 6;
 
-    /// <summary>Largest opening over thickness for which the die is used (common practice, no source).</summary>
+    /// <summary>Maximum die opening over thickness (common practice, no source).</summary>
     public const double MostOpeningRatio = 12;
 
     /// <summary>Whether the die suits sheet of <paramref name="thickness"/> (mm).</summary>

@@ -3,14 +3,13 @@ using System.Collections.Immutable;
 namespace BracketGen.SheetMetal;
 
 /// <summary>One of the shop's own test bends.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Material">Designation of the sheet.</param>
 /// <param name="Thickness">Its thickness (mm).</param>
 /// <param name="InsideRadius">Inside radius measured (mm).</param>
-/// <param name="K">Neutral fibre's distance from the inside over the thickness that follows from it.</param>
+/// <param name="K">K factor found: the neutral axis's distance from the inside over the thickness.</param>
 public sealed record TestBend(string Material, double Thickness, double InsideRadius, double K);
 
-/// <summary>Which published bend rule serves where the shop has no test bend.</summary>
+/// <summary>Which published bend rule to use if the shop has no test bend.</summary>
 public enum PublishedBendRule
 {
     /// <summary>DIN 6935.</summary>
@@ -21,7 +20,6 @@ public enum PublishedBendRule
 }
 
 /// <summary>What the shop that makes the bracket has and can do.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record Shop
 {
     /// <summary>Name of the shop, for the title block.</summary>
@@ -42,7 +40,7 @@ public sealed record Shop
     /// <summary>Its test bends.</summary>
     public required ImmutableArray<TestBend> TestBends { get; init; }
 
-    /// <summary>The published rule where there is no test bend.</summary>
+    /// <summary>The published rule, used if there is no test bend.</summary>
     public required PublishedBendRule BendRule { get; init; }
 
     /// <summary>The bend rule for a sheet and an inside radius (mm): the shop's own test bend first, then the published rule.</summary>

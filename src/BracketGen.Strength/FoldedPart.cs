@@ -3,15 +3,14 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Strength;
 
-/// <summary>A folded part, bolted down, with a seat that is pulled: all that the strength calculation needs to know.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
+/// <summary>A formed part, bolted down, with a loaded seat: the input of the strength calculation.</summary>
 public sealed record FoldedPart
 {
     /// <summary>The flat pattern.</summary>
     public required Region Flat { get; init; }
 
     /// <summary>Where each point of the flat pattern comes to lie on the folded middle surface (mm).</summary>
-    /// <remarks>Flanges keep their measures; a bend may be longer on the middle surface than its zone, which is as long as the neutral layer.</remarks>
+    /// <remarks>Flanges keep their measures; a bend may be longer on the middle surface than its zone, which is as long as the neutral axis.</remarks>
     public required Func<Vector2, Vector3> MiddleSurface { get; init; }
 
     /// <summary>The bends.</summary>
@@ -62,7 +61,7 @@ public sealed record FoldedPart
         var clamped = Washers.SelectMany(w => flat.NodesInRing(w.Centre, 0, w.Radius)).Distinct().Order();
         var model = new ShellModel(ShellMesh.Fold(flat, MiddleSurface), Thickness, Material, Held.Clamped(clamped))
         {
-            // Shared out as a force would be, so that its centre is the seat's.
+            // Distributed like a force, so that its centre is the seat's.
             Masses = SeatMass > 0 ? [.. SeatLoad.Spread(flat, Seat, new(SeatMass, 0, 0)).Select(l => new PointMass(l.Node, l.Force.X))] : [],
         };
         return new(this, flat, model, ShellSystem.Factorise(model));

@@ -3,10 +3,9 @@ using System.Collections.Immutable;
 namespace BracketGen.Strength;
 
 /// <summary>One freedom of one node that does not move, or moves by a given amount.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Node">The node.</param>
 /// <param name="Freedom">The freedom.</param>
-/// <param name="Value">Displacement (mm) or rotation (rad); zero where it is simply held.</param>
+/// <param name="Value">Displacement (mm) or rotation (rad); zero if it is simply held.</param>
 public readonly record struct Held(int Node, Freedom Freedom, double Value = 0)
 {
     /// <summary>All six freedoms of <paramref name="nodes"/> at zero: the sheet clamped under a washer.</summary>

@@ -4,7 +4,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Strength;
 
 /// <summary>A line in the flat pattern that the mesh's edges must follow, with the edge length wanted along it.</summary>
-/// <remarks>What lies outside the metal is left out. Immutable, thread-safe.</remarks>
+/// <remarks>What lies outside the metal is left out.</remarks>
 /// <param name="Line">The line: straight, or an arc up to a full circle.</param>
 /// <param name="Size">Edge length wanted along it (mm), positive.</param>
 public readonly record struct MeshLine(Segment Line, double Size)

@@ -4,7 +4,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Strength;
 
 /// <summary>What to mesh, and how finely.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record MeshRequest
 {
     /// <summary>A request.</summary>

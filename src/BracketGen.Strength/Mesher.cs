@@ -4,7 +4,7 @@ using BracketGen.Strength.Meshing;
 
 namespace BracketGen.Strength;
 
-/// <summary>Cuts a flat pattern into triangles, fine where asked, with edges on every contour and followed line.</summary>
+/// <summary>Divides a flat pattern into triangles, fine where requested, with edges on every contour and followed line.</summary>
 /// <remarks>
 /// Constrained Delaunay triangulation, Ruppert's refinement, smoothing: see <see cref="Refinement"/>. The same request gives the same
 /// mesh to the last bit.

@@ -3,7 +3,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Strength;
 
 /// <summary>Force and moment on one node, in the axes of the model.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Node">The node.</param>
 /// <param name="Force">Force (N).</param>
 /// <param name="Moment">Moment (N·mm), right-hand rule.</param>

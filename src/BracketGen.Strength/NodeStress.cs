@@ -2,7 +2,7 @@ namespace BracketGen.Strength;
 
 /// <summary>Von Mises stress at a node on both surfaces of the sheet.</summary>
 /// <remarks>
-/// From the mean of the stress tensors of the triangles around the node, weighted by area. Immutable, thread-safe.
+/// From the mean of the stress tensors of the triangles around the node, weighted by area.
 /// </remarks>
 /// <param name="Top">Stress on the top surface (MPa).</param>
 /// <param name="Bottom">Stress on the bottom surface (MPa).</param>

@@ -10,6 +10,6 @@ public sealed class NotHeldException : Exception
             $"The part is not held firmly: it can move freely near ({near.X:0.#}, {near.Y:0.#}, {near.Z:0.#}) mm. Check bolts and washers."), inner) =>
         Near = near;
 
-    /// <summary>Where the free motion was noticed (mm).</summary>
+    /// <summary>Where the free motion was found (mm).</summary>
     public Vector3 Near { get; }
 }

@@ -3,8 +3,7 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Strength;
 
-/// <summary>A folded part meshed and factorised, ready to be asked.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
+/// <summary>A formed part meshed and factorised, ready for loads.</summary>
 /// <param name="Part">The part.</param>
 /// <param name="Flat">Mesh of the flat pattern.</param>
 /// <param name="Model">The folded model; its node numbers are those of <paramref name="Flat"/>.</param>

@@ -7,7 +7,7 @@ namespace BracketGen.Strength;
 public static class SeatLoad
 {
     /// <summary>Spreads <paramref name="force"/> evenly over the triangles of a ring, its resultant through the centre.</summary>
-    /// <param name="flat">Mesh of the flat pattern, with edges along the ring's rims for an exact area.</param>
+    /// <param name="flat">Mesh of the flat pattern, with edges along the ring's two circles for an exact area.</param>
     /// <param name="seat">Outer rim of the ring; the hole inside it has no triangles.</param>
     /// <param name="force">The whole force (N), in the axes of the folded part.</param>
     /// <exception cref="ArgumentException">No triangle lies in the ring.</exception>

@@ -2,17 +2,16 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Strength;
 
-/// <summary>How a part answers a force on its seat.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
+/// <summary>How a part responds to a force on its seat.</summary>
 /// <param name="Force">The force (N).</param>
 /// <param name="SeatDeflection">Mean displacement of the seat, weighted by its share of the force (mm).</param>
 /// <param name="Solution">Displacements, stresses and reactions everywhere.</param>
 public sealed record SeatResponse(Vector3 Force, Vector3 SeatDeflection, StaticSolution Solution)
 {
-    /// <summary>How far the seat gives way along the force (mm): what is lost of the wire's pull.</summary>
+    /// <summary>Give of the seat along the force (mm): the pull of the wire that is lost.</summary>
     public double AlongForce => SeatDeflection.Dot(Force.Unit);
 
-    /// <summary>The answer to a force <paramref name="factor"/> times as large, by proportion.</summary>
+    /// <summary>The response to a force <paramref name="factor"/> times as large, by proportion.</summary>
     /// <param name="factor">Zero or more.</param>
     public SeatResponse Times(double factor) => new(factor * Force, factor * SeatDeflection, Solution.Times(factor));
 }

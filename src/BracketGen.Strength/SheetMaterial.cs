@@ -1,7 +1,7 @@
 namespace BracketGen.Strength;
 
 /// <summary>What the strength calculation knows of the sheet's metal: linear, the same in every direction.</summary>
-/// <remarks>Immutable, thread-safe. Equality by value.</remarks>
+/// <remarks>Equality by value.</remarks>
 public sealed record SheetMaterial
 {
     /// <summary>A material.</summary>

@@ -5,7 +5,7 @@ namespace BracketGen.Strength;
 
 /// <summary>The middle surface of a folded sheet, cut into flat triangles.</summary>
 /// <remarks>
-/// Nodes in mm. The top side is the one from which the triangles run counter-clockwise. Immutable, thread-safe.
+/// Nodes in mm. The top side is the one from which the triangles run counter-clockwise.
 /// </remarks>
 /// <param name="Nodes">The nodes.</param>
 /// <param name="Triangles">The triangles, by node number.</param>

@@ -2,8 +2,7 @@ using System.Collections.Immutable;
 
 namespace BracketGen.Strength;
 
-/// <summary>A folded sheet and how it is held.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
+/// <summary>A formed sheet and how it is held.</summary>
 public sealed record ShellModel
 {
     /// <summary>A model.</summary>
@@ -44,6 +43,6 @@ public sealed record ShellModel
     /// <summary>What is held.</summary>
     public ImmutableArray<Held> Held { get; }
 
-    /// <summary>What hangs on it and swings with it; adds nothing to its stiffness.</summary>
+    /// <summary>Mass that hangs on it and swings with it; adds nothing to its stiffness.</summary>
     public ImmutableArray<PointMass> Masses { get; init; } = [];
 }

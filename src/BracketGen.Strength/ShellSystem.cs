@@ -6,7 +6,6 @@ using BracketGen.Strength.Solving;
 namespace BracketGen.Strength;
 
 /// <summary>A model whose stiffness is assembled and factorised: any number of load sets and modes follow cheaply.</summary>
-/// <remarks>Immutable once made, thread-safe.</remarks>
 public sealed class ShellSystem
 {
     private const int Block = BlockMatrix.Block;

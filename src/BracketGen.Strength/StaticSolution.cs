@@ -3,8 +3,8 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Strength;
 
-/// <summary>How the part answers one set of loads.</summary>
-/// <remarks>One entry a node in every list. Immutable, thread-safe.</remarks>
+/// <summary>How the part responds to one set of loads.</summary>
+/// <remarks>One entry a node in every list.</remarks>
 /// <param name="Displacements">Displacements (mm).</param>
 /// <param name="Rotations">Rotations (rad), right-hand rule.</param>
 /// <param name="Stresses">Stresses (MPa).</param>
@@ -15,7 +15,7 @@ public sealed record StaticSolution(
     ImmutableArray<NodeStress> Stresses,
     ImmutableArray<NodalLoad> Reactions)
 {
-    /// <summary>The answer to the same loads <paramref name="factor"/> times as large, where nothing was displaced but by them.</summary>
+    /// <summary>The response to the same loads times <paramref name="factor"/>, if only they displaced anything.</summary>
     /// <param name="factor">Zero or more.</param>
     public StaticSolution Times(double factor) => new(
         [.. Displacements.Select(d => factor * d)],
@@ -23,7 +23,7 @@ public sealed record StaticSolution(
         [.. Stresses.Select(s => new NodeStress(factor * s.Top, factor * s.Bottom))],
         [.. Reactions.Select(r => new NodalLoad(r.Node, factor * r.Force, factor * r.Moment))]);
 
-    /// <summary>The largest von Mises stress of any node on either surface (MPa).</summary>
+    /// <summary>The maximum von Mises stress of any node on either surface (MPa).</summary>
     public double LargestStress => Stresses[MostStressed].Largest;
 
     /// <summary>The node where it is.</summary>

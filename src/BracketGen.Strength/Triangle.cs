@@ -1,7 +1,6 @@
 namespace BracketGen.Strength;
 
 /// <summary>Three nodes of a mesh by number, counter-clockwise seen from the sheet's top side.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="A">First node.</param>
 /// <param name="B">Second node.</param>
 /// <param name="C">Third node.</param>

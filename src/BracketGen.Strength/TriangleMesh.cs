@@ -4,7 +4,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Strength;
 
 /// <summary>A flat pattern cut into triangles.</summary>
-/// <remarks>Nodes in mm in the flat pattern; triangles counter-clockwise. Immutable, thread-safe.</remarks>
+/// <remarks>Nodes in mm in the flat pattern; triangles counter-clockwise.</remarks>
 /// <param name="Nodes">The nodes.</param>
 /// <param name="Triangles">The triangles, by node number.</param>
 public sealed record TriangleMesh(ImmutableArray<Vector2> Nodes, ImmutableArray<Triangle> Triangles)

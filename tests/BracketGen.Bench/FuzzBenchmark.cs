@@ -1,6 +1,7 @@
+using BracketGen.Fuzz.Tests;
+using BracketGen.Strength.Tests;
 using System.Diagnostics;
 using System.Globalization;
-using BracketGen.Fuzz;
 
 namespace BracketGen.Bench;
 

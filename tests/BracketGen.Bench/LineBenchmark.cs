@@ -1,12 +1,19 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Line;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Files;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Parts;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
 using BracketGen.Mechanism;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Toml;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Bench;

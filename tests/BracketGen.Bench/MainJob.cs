@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using BracketGen.Cli;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Bench;

@@ -1,5 +1,9 @@
 using BenchmarkDotNet.Attributes;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Mechanism;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
 

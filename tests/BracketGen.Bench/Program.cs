@@ -1,3 +1,5 @@
+using BracketGen.Fuzz.Tests;
+using BracketGen.Strength.Tests;
 using BenchmarkDotNet.Running;
 using BracketGen.Bench;
 
@@ -32,7 +34,7 @@ switch (args)
         var given = numbers.Select(n => int.Parse(n, System.Globalization.CultureInfo.InvariantCulture)).ToArray();
         return FuzzBenchmark.Run(Console.Out, given[0], given.ElementAtOrDefault(1), given.Length > 2 ? given[2] : 16, given.ElementAtOrDefault(3));
     case ["fuzz-case", var stream, var number, var file] when int.TryParse(stream, out var s) && int.TryParse(number, out var n):
-        File.WriteAllBytes(file, BracketGen.Fuzz.Mutator.Make(s, n).Bytes);
+        File.WriteAllBytes(file, Mutator.Make(s, n).Bytes);
         break;
     case ["search"]:
         SearchTables.Write(Console.Out);

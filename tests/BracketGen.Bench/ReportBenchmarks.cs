@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;

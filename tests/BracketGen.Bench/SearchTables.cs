@@ -1,7 +1,9 @@
 using System.Diagnostics;
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Profiles;
+using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Bench;

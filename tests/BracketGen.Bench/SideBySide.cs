@@ -1,14 +1,18 @@
+using BracketGen.Fuzz.Tests;
+using BracketGen.Strength.Tests;
 using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
-using BracketGen.Strength;
-using BracketGen.Strength.Tests;
+using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Bench;

@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
-using BracketGen.Design;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Profiles;

@@ -1,6 +1,8 @@
-using BenchmarkDotNet.Attributes;
-using BracketGen.Strength;
+using BracketGen.Fuzz.Tests;
 using BracketGen.Strength.Tests;
+using BenchmarkDotNet.Attributes;
+using BracketGen.Mechanism;
+using BracketGen.Strength;
 
 namespace BracketGen.Bench;
 

@@ -1,6 +1,9 @@
-using System.Globalization;
-using BracketGen.Strength;
+using BracketGen.Fuzz.Tests;
 using BracketGen.Strength.Tests;
+using System.Globalization;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Strength;
 
 namespace BracketGen.Bench;
 
@@ -71,7 +74,7 @@ internal static class StrengthTables
         Row($"");
         Row($"### L-bracket");
         Row($"");
-        Row($"| size | nodes | deflection (mm) | mode 1 (Hz) | mode 2 (Hz) | mode 3 (Hz) | largest stress (MPa) |");
+        Row($"| size | nodes | deflection (mm) | mode 1 (Hz) | mode 2 (Hz) | mode 3 (Hz) | maximum stress (MPa) |");
         Row($"|---|---|---|---|---|---|---|");
         foreach (var (size, hole, rows) in Sizes)
         {

@@ -1,4 +1,5 @@
 using BenchmarkDotNet.Attributes;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 

@@ -1,6 +1,8 @@
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Family;
 
 namespace BracketGen.Cli.Tests;
 

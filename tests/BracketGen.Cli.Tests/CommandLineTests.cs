@@ -1,3 +1,8 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Family;
+
 namespace BracketGen.Cli.Tests;
 
 /// <summary>Command lines, good and bad.</summary>

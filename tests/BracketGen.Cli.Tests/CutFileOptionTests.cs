@@ -1,3 +1,8 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Family;
+
 namespace BracketGen.Cli.Tests;
 
 /// <summary>Release and compensation of the cut file as the user asks for them.</summary>

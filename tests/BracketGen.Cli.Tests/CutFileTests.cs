@@ -1,9 +1,14 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Result;
+using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Cli.Tests;
 
@@ -41,7 +46,7 @@ public class CutFileTests(ExampleOutputs outputs)
         Assert.Equal(LongRun.Of(200), solutions.Count);
         Assert.All(new[] { 1, 2 }, bends => Assert.True(
             solutions.Values.Count(s => s.Bracket!.Flat.Bends.Length == bends) > 2, $"too few with {bends} bends"));
-        Assert.Contains(solutions.Values, s => s.Job.Units == LengthUnit.Inch);
+        Assert.Contains(solutions.Values, s => s.Job.Units == UnitSystem.Inch);
         foreach (var (name, solution) in solutions)
         {
             OutputFolder.Write(

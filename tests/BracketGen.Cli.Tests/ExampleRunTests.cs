@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
-using BracketGen.TestSupport;
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Profiles.Family;
 
 namespace BracketGen.Cli.Tests;
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using BracketGen.Geometry;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;

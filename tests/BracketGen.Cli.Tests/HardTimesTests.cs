@@ -1,4 +1,9 @@
 using System.Diagnostics;
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;

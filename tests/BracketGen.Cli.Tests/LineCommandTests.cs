@@ -1,4 +1,7 @@
 using System.Diagnostics;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;

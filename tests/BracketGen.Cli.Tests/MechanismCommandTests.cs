@@ -1,3 +1,7 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Profiles.Family;
+
 namespace BracketGen.Cli.Tests;
 
 /// <summary>What travel says of the whole mechanism, the verdict on readings after fitting, and the worksheet.</summary>

@@ -1,4 +1,7 @@
-using BracketGen.TestSupport;
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Family;
 
 namespace BracketGen.Cli.Tests;
 

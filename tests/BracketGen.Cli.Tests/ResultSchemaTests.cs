@@ -1,7 +1,13 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Result;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
 using Json.Schema;
 

@@ -1,3 +1,5 @@
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;

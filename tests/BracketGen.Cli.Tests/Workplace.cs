@@ -1,3 +1,5 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Line.Solving;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;

@@ -1,3 +1,9 @@
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;

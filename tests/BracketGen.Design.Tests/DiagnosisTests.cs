@@ -1,4 +1,9 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Design.Tests;
 

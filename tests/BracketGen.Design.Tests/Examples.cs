@@ -1,3 +1,4 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
 

@@ -1,5 +1,12 @@
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
 

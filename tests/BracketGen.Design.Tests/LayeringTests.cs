@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;

@@ -1,6 +1,12 @@
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;
 

@@ -1,3 +1,8 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Mechanism;
+
 namespace BracketGen.Design.Tests;
 
 /// <summary>The text of a record follows its properties; one that returns its own type would never end.</summary>

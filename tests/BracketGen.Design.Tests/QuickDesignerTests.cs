@@ -1,3 +1,12 @@
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;
@@ -54,7 +63,7 @@ public class QuickDesignerTests
                                 Assert.True(light <= weighed, $"{light} over {weighed}");
                                 Assert.True(any <= light, $"{any} over {light}");
                                 Assert.True(CostBound.LeastMass(draft) <= bracket.Mass);
-                                Assert.Equal(CandidateCost.Give(bracket, place.Tension), give, 1e-9);
+                                Assert.Equal(BracketCost.Give(bracket, place.Tension), give, 1e-9);
                                 compared++;
                             }
                         }

@@ -1,3 +1,11 @@
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;

@@ -1,6 +1,14 @@
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Tests;
 
@@ -60,14 +68,14 @@ public sealed class StrengthStudyTests
     {
         var estimate = MechanismReport.Of(Plover, Answer.Travel, Answer.Placement, Answer.Bracket);
         var difference = Answer.Mechanism!.Loaded!.LostPerTension - estimate.Loaded!.LostPerTension;
-        Assert.Equal(Answer.Strength!.GivePerTension - CandidateCost.Give(Answer.Bracket!, 1), difference, 1e-12);
+        Assert.Equal(Answer.Strength!.GivePerTension - BracketCost.Give(Answer.Bracket!, 1), difference, 1e-12);
     }
 
     [Fact]
     public void Beam_estimate_and_finite_elements_are_of_one_mind()
     {
         // Cantilever theory (Roark, table of beams) for a short wide flange: half to double is what it is worth.
-        Assert.InRange(Answer.Strength!.GivePerTension / CandidateCost.Give(Answer.Bracket!, 1), 0.5, 2);
+        Assert.InRange(Answer.Strength!.GivePerTension / BracketCost.Give(Answer.Bracket!, 1), 0.5, 2);
     }
 
     [Fact]

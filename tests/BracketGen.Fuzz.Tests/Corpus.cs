@@ -1,7 +1,11 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Line.Numbering;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Interview;
+using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
 
-namespace BracketGen.Fuzz;
+namespace BracketGen.Fuzz.Tests;
 
 /// <summary>Where mutations start from: every profile that ships with the program or lies with the tests, and the corpus beside this file.</summary>
 public static class Corpus

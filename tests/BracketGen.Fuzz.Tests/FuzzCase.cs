@@ -1,4 +1,9 @@
-namespace BracketGen.Fuzz;
+using BracketGen.Design.Inputs;
+using BracketGen.Line.Numbering;
+using BracketGen.Profiles.Interview;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Fuzz.Tests;
 
 /// <summary>The kinds of text that the program reads.</summary>
 public enum InputKind

@@ -1,7 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
+using BracketGen.Drawing.Report.Charts;
 
-namespace BracketGen.Fuzz;
+namespace BracketGen.Fuzz.Tests;
 
 /// <summary>What one kind of input came to in a run.</summary>
 public sealed record FuzzTally

@@ -1,4 +1,6 @@
-using BracketGen.Fuzz;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Fuzz.Tests;

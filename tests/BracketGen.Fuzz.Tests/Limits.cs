@@ -1,7 +1,8 @@
 using System.Text.Json.Nodes;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Fuzz;
+namespace BracketGen.Fuzz.Tests;
 
 /// <summary>The least and the greatest number that the schemas allow for a key: hostile values that the reader must let through.</summary>
 public static class Limits

@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using BracketGen.Units;
 
-namespace BracketGen.Fuzz;
+namespace BracketGen.Fuzz.Tests;
 
 /// <summary>Hurts an input in one of many ways, the same on every run for the same number.</summary>
 public static partial class Mutator

@@ -4,8 +4,9 @@ using System.IO.Compression;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using BracketGen.Line.Lists;
 
-namespace BracketGen.Fuzz;
+namespace BracketGen.Fuzz.Tests;
 
 /// <summary>Whether an output is whole and free of numbers that are none.</summary>
 public static partial class OutputAudit

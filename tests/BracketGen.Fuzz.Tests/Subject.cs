@@ -1,19 +1,30 @@
 using System.Collections.Immutable;
 using System.Text;
-using BracketGen.Cli;
 using BracketGen.Cli.Interview;
 using BracketGen.Cli.Terminal;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Line;
+using BracketGen.Drawing.ShopDrawing;
+using BracketGen.Geometry;
+using BracketGen.Line.Catalogue;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Lists;
+using BracketGen.Line.Nesting;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Parts;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
 using BracketGen.Mechanism;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Interview;
+using BracketGen.Units;
 
-namespace BracketGen.Fuzz;
+namespace BracketGen.Fuzz.Tests;
 
 /// <summary>How far an input went.</summary>
 public enum Depth
@@ -153,7 +164,7 @@ public static class Subject
 
         var family = read.Value!;
         var combinations = FamilyCombinations.Of(family);
-        var (numbers, conflicts) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, combinations.Offered, Line.Register.Empty(family.Family.Name));
+        var (numbers, conflicts) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, combinations.Offered, Line.Numbering.Register.Empty(family.Family.Name));
         Require(numbers is null == conflicts.Length > 0, "numbers and conflicts do not go together");
         if (numbers is null || !whole)
         {
@@ -173,20 +184,20 @@ public static class Subject
                 OutputAudit.Of(name, bytes);
             }
 
-            Require(Line.Made.Read(one.Made.ToBytes()) is not null, "what is kept cannot be read");
+            Require(Line.Solving.Made.Read(one.Made.ToBytes()) is not null, "what is kept cannot be read");
         }
 
         ImmutableArray<Made> made = [.. solved.Select(s => s.Made)];
         var parts = LineParts.Of(family, offered, made);
-        var empty = Line.Register.Empty(family.Family.Name);
+        var empty = Line.Numbering.Register.Empty(family.Family.Name);
         var register = NewRevisions.Add(empty, offered, made, inputs, numbers, parts);
-        Require(Line.Register.Parse(register.Bytes).Register is not null, "the register cannot be read");
+        Require(Line.Numbering.Register.Parse(register.Bytes).Register is not null, "the register cannot be read");
         var selection = FewestParts.Of(family, parts, null, 1);
         var order = CuttingOrder.OfAll(selection, family.Family.Cutting with { Quantity = Math.Min(MostPieces / 2, family.Family.Cutting.Quantity) });
         var report = new LineReport(family, new(offered, combinations.Excluded), made, selection, CuttingPlanner.Of(selection, order, family.Family.Cutting, 1), register, false);
         ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
         OutputAudit.Of("catalogue.html", CataloguePage.Write(report, 1));
-        OutputAudit.Of("sheets.html", Line.SheetPage.Write(report));
+        OutputAudit.Of("sheets.html", SheetsPage.Write(report));
         OutputAudit.Of("line.xlsx", Workbook.Write(lists));
         OutputAudit.Of("revisions.txt", RevisionText.Write(register));
         foreach (var (name, bytes) in lists.Select(l => (l.Name + ".csv", CsvText.Write(l))).Concat(SheetFiles.Of(report)))
@@ -199,7 +210,7 @@ public static class Subject
 
     private static Depth Register(FuzzCase input)
     {
-        var (register, problem) = Line.Register.Parse(input.Bytes);
+        var (register, problem) = Line.Numbering.Register.Parse(input.Bytes);
         Require(register is null == problem is { Length: > 0 }, "register and problem do not go together");
         if (register is null)
         {
@@ -242,7 +253,7 @@ public static class Subject
 
     private static Depth Kept(FuzzCase input)
     {
-        if (Line.Made.Read(input.Bytes) is not { } made)
+        if (Line.Solving.Made.Read(input.Bytes) is not { } made)
         {
             return Depth.Refused;
         }
@@ -250,7 +261,7 @@ public static class Subject
         // As LineRun uses what it finds: only where it is that of the combination, made from the same.
         var family = Estuary.Value;
         var combination = FamilyCombinations.Of(family).Offered[0];
-        var (numbers, _) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, [combination], Line.Register.Empty(family.Family.Name));
+        var (numbers, _) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, [combination], Line.Numbering.Register.Empty(family.Family.Name));
         var inputs = new CombinationInputs(family, "fuzz");
         _ = new CombinationSolver(family, inputs, numbers!, null, null).IsStill(combination, made);
         _ = made.Files.All(f => Path.Combine("folder", f.Name).Length > 0 && f.Hash.Length >= 0);
@@ -323,7 +334,7 @@ public static class Subject
     {
         var family = Estuary.Value;
         var all = FamilyCombinations.Of(family).Offered;
-        var (numbers, _) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, all, Line.Register.Empty(family.Family.Name));
+        var (numbers, _) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, all, Line.Numbering.Register.Empty(family.Family.Name));
         ImmutableArray<Combination> offered = [.. all.Where(c => numbers!.NumberOf(c) is "SF-PLVA58-S" or "SF-PLVA58-L" or "SF-WHIR64-S")];
         var solver = new CombinationSolver(family, new CombinationInputs(family, "fuzz"), numbers!, null, null);
         return FewestParts.Own(LineParts.Of(family, offered, [.. offered.Select(c => solver.Solve(c).Made)]));

@@ -1,5 +1,3 @@
-using BracketGen.TestSupport;
-
 namespace BracketGen.Geometry.Tests;
 
 /// <summary>The text of a record follows its properties; one that returns its own type would never end.</summary>

@@ -1,3 +1,4 @@
+using BracketGen.Design.Checks;
 using BracketGen.TestSupport;
 using CsCheck;
 using NetTopologySuite.Geometries;

@@ -1,4 +1,3 @@
-using BracketGen.Geometry;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
 

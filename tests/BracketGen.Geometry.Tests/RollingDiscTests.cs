@@ -1,3 +1,4 @@
+using BracketGen.Design.Checks;
 using BracketGen.TestSupport;
 using NetTopologySuite.Algorithm.Distance;
 using NetTopologySuite.Geometries;

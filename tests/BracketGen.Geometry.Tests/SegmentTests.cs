@@ -1,4 +1,6 @@
+using BracketGen.Design.Checks;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Geometry.Tests;
 

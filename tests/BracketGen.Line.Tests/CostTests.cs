@@ -1,6 +1,14 @@
 using System.Text;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Geometry;
+using BracketGen.Line.Costing;
+using BracketGen.Line.Nesting;
+using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Line.Tests;
 
@@ -73,11 +81,11 @@ public class CostTests
         Assert.Contains(mistakes, m => m.StartsWith(mistake, StringComparison.Ordinal));
     }
 
-    private static Design.Bracket Plate()
+    private static Bracket Plate()
     {
         var some = Estuary.Solved.Parts[0].Bracket;
-        Design.BracketHole Hole(double x, double d, Design.HolePurpose purpose) => new("A", purpose, 0, new(x, 20), d, null, null, d);
-        System.Collections.Immutable.ImmutableArray<Design.BracketHole> holes = [Hole(10, 10, Design.HolePurpose.Bolt), Hole(30, 10, Design.HolePurpose.Bolt), Hole(80, 20, Design.HolePurpose.Stop)];
+        BracketHole Hole(double x, double d, HolePurpose purpose) => new("A", purpose, 0, new(x, 20), d, null, null, d);
+        System.Collections.Immutable.ImmutableArray<BracketHole> holes = [Hole(10, 10, HolePurpose.Bolt), Hole(30, 10, HolePurpose.Bolt), Hole(80, 20, HolePurpose.Stop)];
         return some with
         {
             Stock = some.Stock with { Thickness = 2 },

@@ -1,6 +1,13 @@
 using System.Collections.Immutable;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Files;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Parts;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Line.Tests;

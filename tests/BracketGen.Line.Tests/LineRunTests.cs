@@ -1,4 +1,16 @@
-using BracketGen.Profiles;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Parts;
+using BracketGen.Line.Solving;
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Line.Tests;
 
@@ -147,7 +159,7 @@ public class LineRunTests
         var run = rig.Make(Estuary.WithSmall);
         foreach (var (combination, made) in run.Offered.Zip(run.Made))
         {
-            var bracket = Design.QuickDesigner.Solve(CombinationJob.Of(run.Family, combination, "", "")).Bracket!;
+            var bracket = QuickDesigner.Solve(CombinationJob.Of(run.Family, combination, "", "")).Bracket!;
             var kept = Made.Read(File.ReadAllBytes(Path.Combine(rig.Combinations.Of(combination.Key), "made.json")))!;
             var back = kept.Part!.ToBracket(run.Family, combination.Vehicle.Value!.Cable, combination.Option.Option.Preferences.StopOpening)!;
             Assert.Equal(bracket.Flat.Blank.Outline, back.Flat.Blank.Outline);

@@ -1,5 +1,15 @@
 using System.IO.Compression;
 using System.Text;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.ShopDrawing;
+using BracketGen.Line.Catalogue;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Lists;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
 using DocumentFormat.OpenXml.Validation;
@@ -15,8 +25,8 @@ public class ListTests
     {
         var report = Reports.Of(Estuary.Solved.Rig, Estuary.Solved.Run);
         ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
-        var bytes = Workbook.Write(lists);
-        Assert.Equal(bytes, Workbook.Write(lists));
+        var bytes = Lists.Workbook.Write(lists);
+        Assert.Equal(bytes, Lists.Workbook.Write(lists));
         using var book = SpreadsheetDocument.Open(new MemoryStream(bytes), isEditable: false);
         Assert.Empty(new OpenXmlValidator().Validate(book));
         var sheets = book.WorkbookPart!.Workbook.Sheets!.Elements<Sheet>().ToArray();

@@ -1,5 +1,13 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
+using BracketGen.Line.Nesting;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
 using CsCheck;
@@ -89,7 +97,7 @@ public class NestingTests
     public void Tight_bends_lie_across_the_grain()
     {
         var bracket = Estuary.Solved.Parts.First(p => p.Bracket.Flat.Bends.Length > 0).Bracket;
-        Design.Bracket With(double radiusOverThickness) => bracket with
+        Bracket With(double radiusOverThickness) => bracket with
         {
             Stock = bracket.Stock with { Material = bracket.Stock.Material with { LeastRadiusAlongGrain = bracket.Flat.Bends.Min(b => b.InsideRadius) / bracket.Stock.Thickness * radiusOverThickness } },
         };

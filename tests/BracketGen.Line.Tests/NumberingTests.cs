@@ -1,5 +1,10 @@
 using System.Text;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Files;
+using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Line.Tests;
 

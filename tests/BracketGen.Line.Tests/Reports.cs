@@ -1,4 +1,11 @@
 using System.Collections.Immutable;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Lists;
+using BracketGen.Line.Nesting;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Parts;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
 
 namespace BracketGen.Line.Tests;
 

@@ -1,4 +1,12 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using CsCheck;
 

@@ -1,3 +1,5 @@
+using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.TestSupport;
 using CsCheck;

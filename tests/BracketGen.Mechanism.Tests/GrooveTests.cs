@@ -1,3 +1,4 @@
+using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 using BracketGen.TestSupport;
 using CsCheck;

@@ -1,4 +1,4 @@
-using BracketGen.Geometry;
+using BracketGen.Design.Checks;
 using BracketGen.TestSupport;
 using CsCheck;
 

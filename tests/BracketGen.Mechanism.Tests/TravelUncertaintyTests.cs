@@ -1,3 +1,5 @@
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism.Tests;

@@ -1,3 +1,4 @@
+using BracketGen.Geometry;
 using MathNet.Numerics.Statistics;
 
 namespace BracketGen.Mechanism.Tests;

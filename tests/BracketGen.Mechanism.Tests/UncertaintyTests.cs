@@ -1,3 +1,6 @@
+using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.TestSupport;
 using CsCheck;

@@ -1,3 +1,7 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
+
 namespace BracketGen.Profiles.Tests;
 
 /// <summary>One mistake each: exactly one error, at its file, line and key, that says what was read, what is allowed and what to do.</summary>

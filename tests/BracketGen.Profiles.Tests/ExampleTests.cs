@@ -1,7 +1,9 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Tests;
 
@@ -27,7 +29,7 @@ public class ExampleTests
         var jobs = Examples.Of("jobs").Select(j => ProfileReader.ReadJob(j, Examples.Files).Value!).ToArray();
         Assert.Contains(jobs, j => j.Body.Opens == OpeningSense.CounterClockwise);
         Assert.Contains(jobs, j => j.Body.Opens == OpeningSense.Clockwise);
-        Assert.Contains(jobs, j => j.Units == LengthUnit.Inch);
+        Assert.Contains(jobs, j => j.Units == UnitSystem.Inch);
         Assert.Contains(jobs, j => !ReachesWideOpen(j));
         Assert.Contains(jobs, ReachesWideOpen);
     }
@@ -86,7 +88,7 @@ public class ExampleTests
     public void InchesAndPoundsAreReadIntoInternalUnits()
     {
         var job = ProfileReader.ReadJob("jobs/whimbrel-hornbeam-70.toml", Samples.Files).Value!;
-        Assert.Equal(LengthUnit.Inch, job.Units);
+        Assert.Equal(UnitSystem.Inch, job.Units);
         Assert.Equal(1.42 * 25.4, ((CircularGroove)job.Body.Quadrant.Groove).PitchRadius.Value, 9);
         Assert.Equal(9.525, job.Body.ShaftDiameter, 9);
         Assert.Equal(25.4 / 16, job.Vehicle.Cable.WireDiameter, 9);

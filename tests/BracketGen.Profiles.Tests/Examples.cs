@@ -1,3 +1,5 @@
+using BracketGen.Profiles.Forms;
+
 namespace BracketGen.Profiles.Tests;
 
 /// <summary>The profiles that are shipped.</summary>

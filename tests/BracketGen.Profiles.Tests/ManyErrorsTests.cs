@@ -1,4 +1,8 @@
 using System.Text;
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles.Tests;
 

@@ -1,4 +1,5 @@
 using System.Text;
+using BracketGen.Profiles.Family;
 using CsCheck;
 
 namespace BracketGen.Profiles.Tests;

@@ -1,3 +1,7 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using Tomlyn;
 using Tomlyn.Model;
 

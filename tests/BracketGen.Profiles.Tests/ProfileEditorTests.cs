@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Forms;
 using Tomlyn;
 using Tomlyn.Model;
 

@@ -1,4 +1,6 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles.Tests;
 

@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using Json.Schema;
 using Tomlyn;
 using Tomlyn.Model;

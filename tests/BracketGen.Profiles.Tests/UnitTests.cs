@@ -1,5 +1,6 @@
 using System.Globalization;
-using BracketGen.Profiles.Units;
+using BracketGen.Profiles.Family;
+using BracketGen.Units;
 using CsCheck;
 
 namespace BracketGen.Profiles.Tests;
@@ -93,7 +94,7 @@ public class UnitTests
     [InlineData("N")]
     [InlineData("lbf")]
     [InlineData("lbf/in")]
-    public void NotEveryLikenessIsATorque(string word) => Assert.NotEqual(UnitKind.Torque, UnitTable.Find(word)?.Kind);
+    public void NotEveryLikenessIsATorque(string word) => Assert.NotEqual(Quantity.Torque, UnitTable.Find(word)?.Kind);
 
     [Fact]
     public void NoSpellingMeansTwoUnits()

@@ -1,4 +1,6 @@
+using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.TestSupport;
 using CsCheck;
 
 namespace BracketGen.SheetMetal.Tests;

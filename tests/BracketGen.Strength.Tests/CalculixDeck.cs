@@ -1,6 +1,9 @@
 using System.Globalization;
 using System.Text;
 using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Strength.Tests;
 

@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Strength.Tests;
 

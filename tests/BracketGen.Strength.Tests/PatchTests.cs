@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Strength.Tests;
 

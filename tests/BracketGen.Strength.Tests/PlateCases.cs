@@ -1,5 +1,3 @@
-using BracketGen.Geometry;
-
 namespace BracketGen.Strength.Tests;
 
 /// <summary>Published plate cases on a grid of any fineness.</summary>

@@ -1,4 +1,6 @@
+using BracketGen.Design.Study;
 using BracketGen.Geometry;
+using BracketGen.Mechanism;
 
 namespace BracketGen.Strength.Tests;
 

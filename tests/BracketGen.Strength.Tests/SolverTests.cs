@@ -1,4 +1,4 @@
-using BracketGen.Geometry;
+using BracketGen.Design.Checks;
 using BracketGen.Strength.Elements;
 using BracketGen.Strength.Solving;
 using BracketGen.TestSupport;

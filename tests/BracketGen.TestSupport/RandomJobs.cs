@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
 using BracketGen.SheetMetal.Standards;
+using BracketGen.Units;
 using CsCheck;
 
 namespace BracketGen.TestSupport;
@@ -74,10 +75,10 @@ public static class RandomJobs
     private static readonly Gen<Vector3> Offset = Gen.Select(Gen.Double[18, 60], Gen.Bool, Gen.Double[-40, 40], Gen.Double[-50, -12], (along, before, beside, deep) =>
         new Vector3(before ? -along : along, beside, deep));
 
-    private static readonly Gen<(bool Clockwise, LengthUnit Units, Projection Projection, PublishedBendRule Rule, CuttingProcess Process)> Ways =
+    private static readonly Gen<(bool Clockwise, UnitSystem Units, Projection Projection, PublishedBendRule Rule, CuttingProcess Process)> Ways =
         Gen.Select(Gen.Bool, Gen.Bool, Gen.Bool, Gen.Bool, Gen.Int[0, 2], (clockwise, inch, third, handbook, process) => (
             clockwise,
-            inch ? LengthUnit.Inch : LengthUnit.Millimetre,
+            inch ? UnitSystem.Inch : UnitSystem.Metric,
             third ? Projection.ThirdAngle : Projection.FirstAngle,
             handbook ? PublishedBendRule.MachinerysHandbook : PublishedBendRule.Din6935,
             (CuttingProcess)process));
@@ -149,7 +150,7 @@ public static class RandomJobs
 
     private static Job Make(
         Cable cable, Quadrant quadrant, Preferences preferences, MountFace mount,
-        (bool Clockwise, LengthUnit Units, Projection Projection, PublishedBendRule Rule, CuttingProcess Process) ways)
+        (bool Clockwise, UnitSystem Units, Projection Projection, PublishedBendRule Rule, CuttingProcess Process) ways)
     {
         var body = new ThrottleBody
         {

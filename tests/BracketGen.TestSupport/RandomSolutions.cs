@@ -1,4 +1,8 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
@@ -114,7 +118,7 @@ public static class RandomSolutions
         ? point.DistanceTo(hole.Centre + Math.Max(0, way.Dot(point - hole.Centre)) * way)
         : point.DistanceTo(hole.Centre);
 
-    private static Solution SolutionOf(Job job, Candidate candidate, Bracket bracket, IEnumerable<Design.Check> checks)
+    private static Solution SolutionOf(Job job, Candidate candidate, Bracket bracket, IEnumerable<Design.Checks.Check> checks)
     {
         var mirrored = job.Body.Opens == OpeningSense.Clockwise;
         return new()

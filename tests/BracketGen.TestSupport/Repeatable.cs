@@ -1,3 +1,4 @@
+using BracketGen.Design.Checks;
 using CsCheck;
 
 namespace BracketGen.TestSupport;

@@ -1,10 +1,17 @@
 using System.Net;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.Web.Desk;
+using BracketGen.Web.Folder;
 
 namespace BracketGen.Web.Tests;
 

@@ -3,7 +3,12 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
-using BracketGen.Fuzz;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Fuzz.Tests;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.Web.Serving;
 
 namespace BracketGen.Web.Tests;
 

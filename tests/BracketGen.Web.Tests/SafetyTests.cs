@@ -1,6 +1,10 @@
 using System.Net;
 using System.Net.Sockets;
 using System.Text;
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Profiles.Family;
+using BracketGen.Web.Serving;
 
 namespace BracketGen.Web.Tests;
 

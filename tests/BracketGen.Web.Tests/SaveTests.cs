@@ -1,5 +1,7 @@
 using System.Net;
 using System.Text.Json;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Profiles.Family;
 
 namespace BracketGen.Web.Tests;
 

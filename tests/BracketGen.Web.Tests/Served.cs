@@ -1,5 +1,7 @@
 using System.Net;
 using System.Text;
+using BracketGen.Web.Folder;
+using BracketGen.Web.Serving;
 
 namespace BracketGen.Web.Tests;
 

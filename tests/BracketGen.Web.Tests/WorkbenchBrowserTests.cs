@@ -1,5 +1,8 @@
 using System.Text;
 using System.Text.Json;
+using BracketGen.Design.Inputs;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
 

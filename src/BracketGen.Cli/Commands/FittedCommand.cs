@@ -1,6 +1,8 @@
 using System.CommandLine;
 using BracketGen.Cli.Terminal;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Mechanism;
 using BracketGen.Profiles;
 

@@ -1,4 +1,4 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 
 namespace BracketGen.Cli.Commands;

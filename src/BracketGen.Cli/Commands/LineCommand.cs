@@ -3,10 +3,15 @@ using System.CommandLine;
 using System.Reflection;
 using BracketGen.Cli.Line;
 using BracketGen.Cli.Terminal;
-using BracketGen.Design;
-using BracketGen.Line;
+using BracketGen.Design.Checks;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Files;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Parts;
+using BracketGen.Line.Solving;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Cli.Commands;
 

@@ -1,12 +1,17 @@
 using System.CommandLine;
 using System.Globalization;
 using BracketGen.Cli.Terminal;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
+using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Cli.Commands;
 

@@ -1,5 +1,6 @@
 using System.CommandLine;
-using BracketGen.Web;
+using BracketGen.Web.Folder;
+using BracketGen.Web.Serving;
 
 namespace BracketGen.Cli.Commands;
 

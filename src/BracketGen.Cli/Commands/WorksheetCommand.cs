@@ -1,6 +1,7 @@
 using System.CommandLine;
-using BracketGen.Drawing;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Units;
 
 namespace BracketGen.Cli.Commands;
 
@@ -30,8 +31,8 @@ internal static class WorksheetCommand
     private static int Run(DirectoryInfo into, string paper)
     {
         var pages = paper == "A"
-            ? Worksheet.Compose(PageFormat.AnsiA, DrawingUnits.Inch)
-            : Worksheet.Compose(PageFormat.A4, DrawingUnits.Millimetre);
+            ? Worksheet.Compose(PageFormat.AnsiA, UnitSystem.Inch)
+            : Worksheet.Compose(PageFormat.A4, UnitSystem.Metric);
 
         // The sheet is the same every day: a fixed date keeps its bytes the same.
         var bytes = PdfWriter.Write(pages, new("Measuring worksheet", "BracketGen", new DateOnly(2000, 1, 1)));

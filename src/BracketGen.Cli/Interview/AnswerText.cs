@@ -1,6 +1,8 @@
-using BracketGen.Profiles.Interview;
 using System.Globalization;
 using System.Text;
+using BracketGen.Geometry;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Interview;
 
 namespace BracketGen.Cli.Interview;
 

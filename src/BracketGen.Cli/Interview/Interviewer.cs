@@ -1,4 +1,5 @@
 using BracketGen.Profiles;
+using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Interview;
 
 namespace BracketGen.Cli.Interview;

@@ -1,6 +1,9 @@
-using BracketGen.Design;
-using BracketGen.Drawing;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing;
+using BracketGen.Line.Numbering;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Cli.Line;
 

@@ -1,7 +1,13 @@
 using System.Collections.Immutable;
 using BracketGen.Cli.Terminal;
-using BracketGen.Design;
-using BracketGen.Line;
+using BracketGen.Design.Checks;
+using BracketGen.Line.Catalogue;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Lists;
+using BracketGen.Line.Nesting;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 
 namespace BracketGen.Cli.Line;
@@ -25,7 +31,7 @@ internal static class LineOutputs
         var files = new List<(string, byte[])>
         {
             ("catalogue.html", CataloguePage.Write(report, threads)),
-            ("sheets.html", SheetPage.Write(report)),
+            ("sheets.html", SheetsPage.Write(report)),
             ("line.xlsx", Workbook.Write(lists)),
             ("revisions.txt", RevisionText.Write(register)),
         };

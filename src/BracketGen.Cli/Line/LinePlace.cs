@@ -1,4 +1,5 @@
-using BracketGen.Line;
+using BracketGen.Line.Files;
+using BracketGen.Line.Numbering;
 
 namespace BracketGen.Cli.Line;
 

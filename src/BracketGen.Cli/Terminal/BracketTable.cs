@@ -1,6 +1,12 @@
 using System.Globalization;
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Cli.Terminal;
 
@@ -14,7 +20,7 @@ internal static class BracketTable
             return;
         }
 
-        string Length(double value) => CheckText.Number(CheckUnit.Length, value, solution.Job.Units);
+        string Length(double value) => CheckText.Number(Quantity.Length, value, solution.Job.Units);
         string Degrees(double value) => value.ToString("0.0", CultureInfo.InvariantCulture) + "°";
         var bounds = bracket.Flat.Blank.Outline.Bounds;
         output.WriteLine();

@@ -1,12 +1,14 @@
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Checks;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Cli.Terminal;
 
 /// <summary>The checks as a table, the verdict, and what each failure means.</summary>
 internal static class CheckTable
 {
-    public static void Print(TextWriter output, IReadOnlyList<Check> checks, LengthUnit units)
+    public static void Print(TextWriter output, IReadOnlyList<Check> checks, UnitSystem units)
     {
         output.WriteLine();
         var rows = new List<string[]> { new[] { "", "check", "", "value", "limit", "margin" } };

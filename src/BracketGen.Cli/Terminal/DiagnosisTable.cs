@@ -1,12 +1,13 @@
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Study;
+using BracketGen.Units;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Cli.Terminal;
 
 /// <summary>What stands in the way of a bracket, and what would open one.</summary>
 internal static class DiagnosisTable
 {
-    public static void Print(TextWriter output, Diagnosis diagnosis, LengthUnit units)
+    public static void Print(TextWriter output, Diagnosis diagnosis, UnitSystem units)
     {
         output.WriteLine();
         output.WriteLine("  No bracket passes. What stands in the way:");

@@ -1,4 +1,4 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Mechanism;
 
 namespace BracketGen.Cli.Terminal;

@@ -1,6 +1,15 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Line;
+using BracketGen.Design.Part;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Costing;
+using BracketGen.Line.Lists;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Cli.Terminal;
 

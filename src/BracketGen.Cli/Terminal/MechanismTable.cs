@@ -1,7 +1,10 @@
 using System.Globalization;
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
 using BracketGen.Mechanism;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Cli.Terminal;
 
@@ -12,8 +15,8 @@ internal static class MechanismTable
 
     public static void Print(TextWriter output, Job job, MechanismReport report)
     {
-        string Length(double value) => CheckText.Number(CheckUnit.Length, value, job.Units);
-        string Force(double value) => CheckText.Number(CheckUnit.Force, value, job.Units);
+        string Length(double value) => CheckText.Number(Quantity.Length, value, job.Units);
+        string Force(double value) => CheckText.Number(Quantity.Force, value, job.Units);
         if (report.Loaded is { } loaded && report.Progression is { } progression)
         {
             output.WriteLine();
@@ -53,12 +56,12 @@ internal static class MechanismTable
         var gain = lever.PullPerTravel(lever.PadAt(loaded.PullAt(opening)));
         var load = job.Vehicle.Pedal.PadLoad.Value;
         var moves = point.Valve > 0;
-        string Force(double value) => moves ? CheckText.Number(CheckUnit.Force, value, job.Units) : "";
+        string Force(double value) => moves ? CheckText.Number(Quantity.Force, value, job.Units) : "";
         return
         [
             Percent(point.Pedal), Percent(point.Valve), Percent(point.Area),
             Force(loaded.Friction.Opening(tension) * gain - load), Force(loaded.Friction.Closing(tension) * gain - load),
-            .. report.Sensor is { } sensor ? new[] { CheckText.Number(CheckUnit.Voltage, sensor.Volts(opening), job.Units) } : [],
+            .. report.Sensor is { } sensor ? new[] { CheckText.Number(Quantity.Voltage, sensor.Volts(opening), job.Units) } : [],
         ];
     }
 
@@ -69,7 +72,7 @@ internal static class MechanismTable
             yield break;
         }
 
-        string Length(double value) => CheckText.Number(CheckUnit.Length, value, job.Units);
+        string Length(double value) => CheckText.Number(Quantity.Length, value, job.Units);
         if (outer.Route is { } route)
         {
             yield return ["outer to the bulkhead", Length(route.Length), $"with bends of {Length(route.Radius)}"
@@ -98,7 +101,7 @@ internal static class MechanismTable
             return;
         }
 
-        string Volts(double value) => CheckText.Number(CheckUnit.Voltage, value, LengthUnit.Millimetre);
+        string Volts(double value) => CheckText.Number(Quantity.Voltage, value, UnitSystem.Metric);
         var target = controller.ZeroVolts ?? PositionSensor.ClosedTarget;
         var turn = sensor.TurnTo(target).Degrees;
         output.WriteLine();
@@ -114,7 +117,7 @@ internal static class MechanismTable
             return;
         }
 
-        string Length(double value) => CheckText.Number(CheckUnit.Length, value, job.Units);
+        string Length(double value) => CheckText.Number(Quantity.Length, value, job.Units);
         output.WriteLine();
         output.WriteLine($"  How sure, over every ± ({sure.Run.Count.ToString("#,0", CultureInfo.InvariantCulture)} samples, worst cases in brackets):");
         output.WriteLine();
@@ -146,9 +149,9 @@ internal static class MechanismTable
         })]);
     }
 
-    private static string Percent(double part) => CheckText.Number(CheckUnit.Fraction, part, LengthUnit.Millimetre);
+    private static string Percent(double part) => CheckText.Number(Quantity.Fraction, part, UnitSystem.Metric);
 
-    private static string Probability(double value) => CheckText.Number(CheckUnit.Fraction, value, LengthUnit.Millimetre);
+    private static string Probability(double value) => CheckText.Number(Quantity.Fraction, value, UnitSystem.Metric);
 
     private static string Degrees(double value) => value.ToString("0.0", CultureInfo.InvariantCulture) + "°";
 }

@@ -1,5 +1,6 @@
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Cli.Terminal;
 

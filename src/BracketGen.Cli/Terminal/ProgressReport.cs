@@ -1,5 +1,5 @@
 using System.Globalization;
-using BracketGen.Line;
+using BracketGen.Line.Solving;
 
 namespace BracketGen.Cli.Terminal;
 

@@ -1,6 +1,9 @@
 using System.Globalization;
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Cli.Terminal;
 
@@ -21,8 +24,8 @@ internal static class StrengthTable
         }
 
         var units = solution.Job.Units;
-        string Force(double value) => CheckText.Number(CheckUnit.Force, value, units);
-        string Length(double value) => CheckText.Number(CheckUnit.Length, value, units);
+        string Force(double value) => CheckText.Number(Quantity.Force, value, units);
+        string Length(double value) => CheckText.Number(Quantity.Length, value, units);
         string Number(double value, string unit) => value.ToString("0", CultureInfo.InvariantCulture) + unit;
         TextTable.Print(output,
         [

@@ -1,7 +1,9 @@
 using System.Globalization;
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Inputs;
 using BracketGen.Mechanism;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Cli.Terminal;
 
@@ -10,8 +12,8 @@ internal static class TravelTable
 {
     public static void Print(TextWriter output, Job job, Travel travel, TravelRemedy? remedy)
     {
-        string Length(double value) => CheckText.Number(CheckUnit.Length, value, job.Units);
-        string Percent(double value) => CheckText.Number(CheckUnit.Fraction, value, job.Units);
+        string Length(double value) => CheckText.Number(Quantity.Length, value, job.Units);
+        string Percent(double value) => CheckText.Number(Quantity.Fraction, value, job.Units);
         output.WriteLine($"  {job.Vehicle.Name} on {job.Body.Name}");
         output.WriteLine();
         TextTable.Print(output,

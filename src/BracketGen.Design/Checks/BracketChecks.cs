@@ -1,8 +1,11 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Checks;
 
 /// <summary>The checks of the bracket itself: can it be cut and bent, bolted on, and does it stay out of the way?</summary>
 public static class BracketChecks
@@ -18,7 +21,7 @@ public static class BracketChecks
             var worst = group.MinBy(h => outline.DistanceTo(h.Centre) - HoleDistances.CentreToEdge(h.Diameter))!;
             var name = group.Key == HolePurpose.Bolt ? "bolt" : "stop";
             yield return new(
-                $"{name}-hole-edge", $"Centre of hole {worst.Name} to the edge", CheckKind.Making, CheckUnit.Length,
+                $"{name}-hole-edge", $"Centre of hole {worst.Name} to the edge", CheckKind.Making, Quantity.Length,
                 outline.DistanceTo(worst.Centre), Bound.AtLeast, HoleDistances.CentreToEdge(worst.Diameter), Sources.EdgeDistance,
                 "The hole tears out of the edge. Widen the flange.");
         }
@@ -26,14 +29,14 @@ public static class BracketChecks
         if (bracket.Stop.IsSlot)
         {
             yield return new(
-                "slot-edge", "Metal beside the open slot", CheckKind.Making, CheckUnit.Length,
+                "slot-edge", "Metal beside the open slot", CheckKind.Making, Quantity.Length,
                 SlotSide(bracket), Bound.AtLeast, thickness, Sources.CommonPractice,
                 "The lips beside the slot bend open. Widen the flange.");
         }
 
         var smallest = bracket.Holes.Min(h => h.Diameter);
         yield return new(
-            "smallest-hole", "Smallest hole or slot", CheckKind.Making, CheckUnit.Length,
+            "smallest-hole", "Smallest hole or slot", CheckKind.Making, Quantity.Length,
             smallest, Bound.AtLeast, CuttingLimits.SmallestHole(process, thickness), Sources.CommonPractice,
             "The process does not cut so small a hole clean in this thickness. Drill it, or use thinner sheet.");
 
@@ -48,13 +51,13 @@ public static class BracketChecks
         if (cable.OuterEnd is SlottedClip clip)
         {
             yield return new(
-                "clip-neck", "Sheet thickness in the clip's neck", CheckKind.Function, CheckUnit.Length,
+                "clip-neck", "Sheet thickness in the clip's neck", CheckKind.Function, Quantity.Length,
                 thickness, Bound.AtMost, clip.NeckLength, Sources.Profile,
                 "The outer's neck does not go over the sheet. Use thinner sheet.");
         }
 
         yield return new(
-            "fitting-through-stop", "End fitting through the stop's opening", CheckKind.Function, CheckUnit.Number,
+            "fitting-through-stop", "End fitting through the stop's opening", CheckKind.Function, Quantity.Number,
             bracket.Seat.FittingPasses ? 1 : 0, Bound.AtLeast, 1, Sources.Geometry,
             "The end fitting cannot be brought through the hole: use an open slot.");
     }
@@ -69,7 +72,7 @@ public static class BracketChecks
             .Select(h => (Hole: h, Distance: DistanceToBend(h, bend)))
             .MinBy(h => h.Distance);
         yield return new(
-            $"hole-bend{suffix}", $"Edge of hole {nearest.Hole.Name} to bend{which}", CheckKind.Making, CheckUnit.Length,
+            $"hole-bend{suffix}", $"Edge of hole {nearest.Hole.Name} to bend{which}", CheckKind.Making, Quantity.Length,
             nearest.Distance, Bound.AtLeast, HoleDistances.EdgeToBend(thickness), Sources.CommonPractice,
             "The hole is pulled out of round by the bend. Move the bend or the hole apart.");
 
@@ -79,18 +82,18 @@ public static class BracketChecks
         var ratio = acrossGrain ? material.LeastRadiusAcrossGrain : material.LeastRadiusAlongGrain;
         yield return new(
             $"bend-radius{suffix}", $"Inside radius of bend{which}, grain {(acrossGrain ? "across" : "along")} it", CheckKind.Making,
-            CheckUnit.Length, bend.InsideRadius, Bound.AtLeast, ratio * thickness, material.Source,
+            Quantity.Length, bend.InsideRadius, Bound.AtLeast, ratio * thickness, material.Source,
             "The sheet cracks on the outside of the bend. Use a wider die or a softer sheet.");
         if (bracket.Die is { } die)
         {
             yield return new(
-                $"shortest-flange{suffix}", $"Shorter flange at bend{which}, outside", CheckKind.Making, CheckUnit.Length,
+                $"shortest-flange{suffix}", $"Shorter flange at bend{which}, outside", CheckKind.Making, Quantity.Length,
                 ShorterFlange(bracket, bend), Bound.AtLeast, die.ShortestFlange(bend.Turn), "geometry of the V-die, (V/2) / cos(A/2)",
                 "The flange drops into the die before the bend is done. Use a narrower die or a longer flange.");
         }
 
         yield return new(
-            $"bend-angle{suffix}", $"Bend angle of bend{which}", CheckKind.Making, CheckUnit.Angle,
+            $"bend-angle{suffix}", $"Bend angle of bend{which}", CheckKind.Making, Quantity.Angle,
             bend.Turn.Magnitude.Radians, Bound.AtMost, Joint.MostTurn.Radians, Sources.CommonPractice,
             "An air bend cannot be made so sharp on a plain die.");
     }

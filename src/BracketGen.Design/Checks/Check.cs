@@ -1,4 +1,6 @@
-namespace BracketGen.Design;
+using BracketGen.Units;
+
+namespace BracketGen.Design.Checks;
 
 /// <summary>What a failed check means.</summary>
 public enum CheckKind
@@ -16,31 +18,6 @@ public enum CheckKind
     Advice,
 }
 
-/// <summary>What a check's number is.</summary>
-public enum CheckUnit
-{
-    /// <summary>mm.</summary>
-    Length,
-
-    /// <summary>rad.</summary>
-    Angle,
-
-    /// <summary>A plain number.</summary>
-    Number,
-
-    /// <summary>A part of one, shown in percent.</summary>
-    Fraction,
-
-    /// <summary>N.</summary>
-    Force,
-
-    /// <summary>V.</summary>
-    Voltage,
-
-    /// <summary>Hz.</summary>
-    Frequency,
-}
-
 /// <summary>On which side of its limit a value is good.</summary>
 public enum Bound
 {
@@ -52,7 +29,7 @@ public enum Bound
 }
 
 /// <summary>One thing that was checked: what, with which result, against which limit, from which source.</summary>
-/// <remarks>Every screen and every file prints this same list. Immutable, thread-safe.</remarks>
+/// <remarks>Every screen and every file prints this same list.</remarks>
 /// <param name="Id">Short name that stays the same from version to version; overrides are given by it.</param>
 /// <param name="Title">What is checked, in a few words.</param>
 /// <param name="Kind">What a failure means.</param>
@@ -63,7 +40,7 @@ public enum Bound
 /// <param name="Source">Where the limit comes from.</param>
 /// <param name="Consequence">In plain words, what happens where it fails and what to do.</param>
 public sealed record Check(
-    string Id, string Title, CheckKind Kind, CheckUnit Unit, double Value, Bound Bound, double Limit, string Source,
+    string Id, string Title, CheckKind Kind, Quantity Unit, double Value, Bound Bound, double Limit, string Source,
     string Consequence)
 {
     /// <summary>How far the value is on the good side (internal unit); negative where the check fails.</summary>

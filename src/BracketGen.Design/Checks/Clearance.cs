@@ -1,7 +1,7 @@
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Checks;
 
 /// <summary>A convex thing in space: the signed distance (mm) of a point from its surface, negative inside.</summary>
 /// <remarks>The signed distance from a convex set is a convex function; the search for the nearest point leans on it.</remarks>

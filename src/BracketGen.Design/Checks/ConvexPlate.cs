@@ -1,7 +1,7 @@
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Checks;
 
 /// <summary>A flat flange in space, as the convex plate around it.</summary>
 internal static class ConvexPlate

@@ -2,13 +2,12 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Checks;
 
 /// <summary>The space that quadrant and end fitting sweep between the two stops, as convex pieces.</summary>
 /// <remarks>
 /// The grooved sector is taken as a sector of its outer radius from just before the pocket to the groove's end, swept through
 /// the rotation; the rest of the quadrant as its hub; the fitting as a ball carried along the groove. Throttle frame, mm.
-/// Immutable, thread-safe.
 /// </remarks>
 public sealed class MovingParts
 {

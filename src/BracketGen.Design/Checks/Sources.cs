@@ -1,4 +1,4 @@
-namespace BracketGen.Design;
+namespace BracketGen.Design.Checks;
 
 /// <summary>Where limits come from, in the words that every output prints.</summary>
 internal static class Sources

@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Checks;
 
 /// <summary>Room that the folded bracket, or a part of it, must leave to something.</summary>
-/// <remarks>Demands of one id are one check, told by the tightest of them. Immutable, thread-safe.</remarks>
+/// <remarks>Demands of one id are one check, told by the tightest of them.</remarks>
 /// <param name="Id">Id of the check.</param>
 /// <param name="Title">What is checked.</param>
 /// <param name="Kind">What a failure means.</param>
@@ -33,7 +36,7 @@ internal sealed record SpaceDemand(
 
     /// <summary>The check, with the distance found.</summary>
     public Check Check(FoldedSheet sheet, double error) => new(
-        Id, Title, Kind, CheckUnit.Length, Clearance.Least(sheet, Things, error, Limit, Within), Bound.AtLeast, Limit, Source, Consequence);
+        Id, Title, Kind, Quantity.Length, Clearance.Least(sheet, Things, error, Limit, Within), Bound.AtLeast, Limit, Source, Consequence);
 
     /// <summary>Whether the distance is kept.</summary>
     public bool IsMet(FoldedSheet sheet) => Clearance.Keeps(sheet, Things, Limit, Within);

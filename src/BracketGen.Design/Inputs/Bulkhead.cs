@@ -1,11 +1,11 @@
 using BracketGen.Geometry;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>Where the cable's outer comes out of the vehicle's bulkhead.</summary>
 /// <remarks>
 /// It stands with the job: in the throttle frame it depends on where the engine sits in the vehicle. Throttle frame, as measured,
-/// whichever way the body opens. Immutable, thread-safe.
+/// whichever way the body opens.
 /// </remarks>
 /// <param name="Point">Where the outer comes out (mm).</param>
 /// <param name="Direction">Direction in which it comes out, towards the engine, length one.</param>

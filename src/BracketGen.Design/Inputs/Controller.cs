@@ -1,7 +1,6 @@
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>What reads the position sensor.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record Controller
 {
     /// <summary>Reading taken for the closed valve (V); null where the controller learns its own zero.</summary>

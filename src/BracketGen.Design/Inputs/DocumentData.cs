@@ -1,4 +1,4 @@
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>Which way the views of a drawing are laid out (ISO 5456-2).</summary>
 public enum Projection
@@ -27,7 +27,6 @@ public enum Paper
 }
 
 /// <summary>What the title block says that no computation can know (ISO 7200).</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="PartNumber">Identification number of the part.</param>
 /// <param name="Revision">Revision index.</param>
 /// <param name="Title">Title.</param>

@@ -1,7 +1,6 @@
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>The engine, as far as it shakes what is bolted to it.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Cylinders">Number of cylinders.</param>
 /// <param name="MostSpeed">Highest speed of the crankshaft (1/min).</param>
 /// <param name="Strokes">Strokes of a working cycle: 4, or 2.</param>

@@ -1,9 +1,9 @@
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>One bracket for one vehicle and one throttle body, made by one shop.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record Job
 {
     /// <summary>The throttle body.</summary>
@@ -19,7 +19,7 @@ public sealed record Job
     public required Preferences Preferences { get; init; }
 
     /// <summary>Unit of the outputs.</summary>
-    public required LengthUnit Units { get; init; }
+    public required UnitSystem Units { get; init; }
 
     /// <summary>Title block.</summary>
     public required DocumentData Document { get; init; }

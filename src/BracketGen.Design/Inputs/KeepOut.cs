@@ -1,9 +1,10 @@
 using BracketGen.Geometry;
+using BracketGen.Units;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>A space on the engine that the bracket must stay out of.</summary>
-/// <remarks>Throttle frame, mm. Immutable, thread-safe.</remarks>
+/// <remarks>Throttle frame, mm.</remarks>
 /// <param name="Name">What is there, in the user's words.</param>
 public abstract record KeepOut(string Name)
 {

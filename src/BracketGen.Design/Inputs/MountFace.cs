@@ -2,17 +2,16 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Standards;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>A threaded hole that the bracket is bolted to.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="At">Centre on the face, throttle frame (mm).</param>
 /// <param name="Thread">Thread.</param>
 /// <param name="BossDiameter">Diameter (mm) of the boss around it; the bracket covers it.</param>
 public sealed record MountHole(Vector3 At, MetricThread Thread, double BossDiameter);
 
 /// <summary>The flat face that the bracket lies on, with its holes.</summary>
-/// <remarks>The holes lie on the face within <see cref="Tolerance.OffPlane"/>. Immutable, thread-safe.</remarks>
+/// <remarks>The holes lie on the face within <see cref="Tolerance.OffPlane"/>.</remarks>
 /// <param name="Plane">The face; its normal points out of the casting.</param>
 /// <param name="Holes">At least one threaded hole.</param>
 public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes)

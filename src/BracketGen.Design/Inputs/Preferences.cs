@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>How the outer's end is let into the stop flange.</summary>
 public enum StopOpening
@@ -17,7 +18,7 @@ public enum StopOpening
 }
 
 /// <summary>What the user wants of the bracket, with the limits the checks hold it to.</summary>
-/// <remarks>The defaults are common practice, no source, unless they say otherwise. Immutable, thread-safe.</remarks>
+/// <remarks>The defaults are common practice, no source, unless they say otherwise.</remarks>
 public sealed record Preferences
 {
     /// <summary>Slack wanted in the wire at the closed stop (mm).</summary>

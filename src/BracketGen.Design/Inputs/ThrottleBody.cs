@@ -2,10 +2,10 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>The throttle body that the engine brings, with the face the bracket is bolted to.</summary>
-/// <remarks>Throttle frame, as measured, whichever way it opens. Immutable, thread-safe.</remarks>
+/// <remarks>Throttle frame, as measured, whichever way it opens.</remarks>
 public sealed record ThrottleBody
 {
     /// <summary>Its name.</summary>

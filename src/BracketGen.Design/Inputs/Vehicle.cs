@@ -1,9 +1,8 @@
 using BracketGen.Mechanism;
 
-namespace BracketGen.Design;
+namespace BracketGen.Design.Inputs;
 
 /// <summary>The vehicle: its cable and its pedal.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Name">Its name.</param>
 /// <param name="Cable">The cable it brings.</param>
 /// <param name="Pedal">The pedal it brings.</param>

@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Dxf;
 
 /// <summary>All that a DXF file says.</summary>
 /// <remarks>
 /// Entities keep their order: it is the order in which many machines cut. What lies on the same path as an earlier entity
-/// of its layer is left out, because a beam that passes twice burns the edge. Immutable, thread-safe.
+/// of its layer is left out, because a beam that passes twice burns the edge.
 /// </remarks>
 public sealed class DxfDrawing
 {

@@ -3,7 +3,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Drawing.Dxf;
 
 /// <summary>One thing drawn on a layer.</summary>
-/// <remarks>Lengths in mm whatever the file's unit will be. Immutable, thread-safe.</remarks>
+/// <remarks>Lengths in mm whatever the file's unit will be.</remarks>
 /// <param name="Layer">The layer it lies on.</param>
 public abstract record DxfEntity(DxfLayer Layer)
 {

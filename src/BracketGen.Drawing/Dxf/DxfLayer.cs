@@ -1,7 +1,7 @@
 namespace BracketGen.Drawing.Dxf;
 
 /// <summary>A layer: what is done with all that lies on it.</summary>
-/// <remarks>Colour and line weight belong to the layer; entities carry none of their own. Immutable, thread-safe.</remarks>
+/// <remarks>Colour and line weight belong to the layer; entities carry none of their own.</remarks>
 public sealed record DxfLayer
 {
     private static readonly int[] Lineweights =

@@ -3,7 +3,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Drawing.Dxf;
 
 /// <summary>A corner of a polyline, and how the polyline goes on from it.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Point">Where it is (mm).</param>
 /// <param name="Bulge">
 /// tan(sweep/4) of the arc to the next vertex, positive counter-clockwise; zero: a straight line. (DXF Reference, LWPOLYLINE,

@@ -3,7 +3,6 @@ using BracketGen.Drawing.Dxf.Format;
 namespace BracketGen.Drawing.Dxf;
 
 /// <summary>Writes DXF files of one release of the format.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Version">The release.</param>
 public sealed record DxfWriter(DxfVersion Version = DxfVersion.R2000) : IDxfWriter
 {

@@ -1,7 +1,11 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Dxf;
 
@@ -14,7 +18,7 @@ public static class FlatPatternDxf
     /// <param name="bracket">The bracket.</param>
     /// <param name="job">Its job: units and part number.</param>
     /// <param name="warnings">Lines for the head of the file, such as failed safety checks the user allowed.</param>
-    public static DxfDrawing Compose(BracketGen.Design.Bracket bracket, Job job, IReadOnlyList<string> warnings)
+    public static DxfDrawing Compose(Bracket bracket, Job job, IReadOnlyList<string> warnings)
     {
         var flat = FromCorner(bracket);
         var place = MarkPlace.For(Label(job), flat);
@@ -32,7 +36,7 @@ public static class FlatPatternDxf
     /// <param name="path">The way of the beam as <see cref="PathRound"/> gives it.</param>
     /// <param name="warnings">Lines for the head of the file, such as failed safety checks the user allowed.</param>
     /// <exception cref="ArgumentException">The beam does not fit the contours.</exception>
-    public static DxfDrawing ComposeCompensated(BracketGen.Design.Bracket bracket, Job job, CutPath path, IReadOnlyList<string> warnings)
+    public static DxfDrawing ComposeCompensated(Bracket bracket, Job job, CutPath path, IReadOnlyList<string> warnings)
     {
         var contours = path.Contours ?? throw new ArgumentException("The beam does not fit the contours.", nameof(path));
         var flat = FromCorner(bracket);
@@ -46,18 +50,18 @@ public static class FlatPatternDxf
     /// <summary>The way of the beam round a bracket, the lower left corner of the finished flat pattern at the origin.</summary>
     /// <param name="bracket">The bracket.</param>
     /// <param name="kerf">Width of the cut (mm), positive.</param>
-    public static CutPath PathRound(BracketGen.Design.Bracket bracket, double kerf) => CutPath.Of(FromCorner(bracket).Blank, kerf);
+    public static CutPath PathRound(Bracket bracket, double kerf) => CutPath.Of(FromCorner(bracket).Blank, kerf);
 
     /// <summary>The same with the kerf of the job's shop; null where that is 0, or there is no bracket.</summary>
     /// <param name="solution">The solution.</param>
     public static CutPath? PathFor(Solution solution) =>
         solution.Bracket is { } bracket && solution.Job.Shop.Kerf > 0 ? PathRound(bracket, solution.Job.Shop.Kerf) : null;
 
-    private static FlatPattern FromCorner(BracketGen.Design.Bracket bracket) =>
+    private static FlatPattern FromCorner(Bracket bracket) =>
         bracket.Flat.Shift(-bracket.Flat.Blank.Outline.Bounds.Min);
 
     private static DxfDrawing Draw(Job job, IEnumerable<DxfLayer> layers, Region contours, IEnumerable<DxfEntity> marks, IEnumerable<string> comment) => new(
-        job.Units == LengthUnit.Inch ? DxfUnits.Inches : DxfUnits.Millimetres,
+        job.Units == UnitSystem.Inch ? DxfUnits.Inches : DxfUnits.Millimetres,
         layers, [.. RegionEntities.Of(contours, DxfLayers.CutThrough), .. marks], string.Join('\n', comment));
 
     private static string Label(Job job) =>
@@ -83,11 +87,11 @@ public static class FlatPatternDxf
     }
 
     // A comment at the head of the file is seen in an editor only; whoever looks at the drawing must see it too.
-    private static IEnumerable<DxfEntity> Note(double kerf, LengthUnit units, Bounds contours) => KerfText.OnDrawing(kerf, units)
+    private static IEnumerable<DxfEntity> Note(double kerf, UnitSystem units, Bounds contours) => KerfText.OnDrawing(kerf, units)
         .SelectMany((line, i) => StrokeText.Of(
             line, new(0, contours.Min.Y - (i + 1) * 2 * NoteHeight), NoteHeight, Angle.Zero, DxfLayers.Note));
 
-    private static IEnumerable<string> Heading(BracketGen.Design.Bracket bracket, Job job, MarkPlace? place)
+    private static IEnumerable<string> Heading(Bracket bracket, Job job, MarkPlace? place)
     {
         yield return $"Part {Label(job)}";
         yield return $"{bracket.Stock.Material.Designation}, thickness {KerfText.Fine(bracket.Stock.Thickness, job.Units)}";

@@ -1,10 +1,11 @@
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing.Dxf;
 
 /// <summary>Where a line of text is marked on a flat part.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="At">Lower left corner of the first letter (mm).</param>
 /// <param name="Height">Height of the capitals (mm).</param>
 /// <param name="Along">Direction of the line of text.</param>

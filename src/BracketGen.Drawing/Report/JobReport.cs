@@ -1,5 +1,5 @@
 using System.Text;
-using BracketGen.Design;
+using BracketGen.Design.Study;
 
 namespace BracketGen.Drawing.Report;
 

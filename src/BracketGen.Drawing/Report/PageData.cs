@@ -1,5 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using BracketGen.Drawing.Report.Model;
+using BracketGen.Drawing.Report.Pictures;
 
 namespace BracketGen.Drawing.Report;
 

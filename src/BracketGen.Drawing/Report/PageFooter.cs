@@ -1,5 +1,6 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Report.Html;
 
 namespace BracketGen.Drawing.Report;
 

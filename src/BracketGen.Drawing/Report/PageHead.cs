@@ -1,3 +1,5 @@
+using BracketGen.Drawing.Report.Html;
+
 namespace BracketGen.Drawing.Report;
 
 /// <summary>The page's head: what it may load, which is nothing, and its style.</summary>

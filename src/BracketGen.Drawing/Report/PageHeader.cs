@@ -1,3 +1,7 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.SheetMetal;
+
 namespace BracketGen.Drawing.Report;
 
 /// <summary>Title of the page and its list of contents.</summary>

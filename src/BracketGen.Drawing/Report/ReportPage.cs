@@ -1,4 +1,8 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Sections;
 
 namespace BracketGen.Drawing.Report;
 

@@ -1,14 +1,21 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Drawing.Report.Sections;
 using BracketGen.Drawing.Solid;
-using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Units;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report;
 
 /// <summary>The report's sections one by one, for a page that shows them as the numbers change: same words, same numbers, same pictures.</summary>
-/// <remarks>Pure, thread-safe: the same solution gives the same text. All of it is well-formed XML, and whatever a user wrote is escaped.</remarks>
+/// <remarks>The same solution gives the same text. All of it is well-formed XML, and whatever a user wrote is escaped.</remarks>
 public static class ReportParts
 {
     /// <summary>The style of the sections.</summary>

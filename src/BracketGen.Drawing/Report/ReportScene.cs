@@ -1,9 +1,14 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid;
-using BracketGen.Drawing.Text;
+using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report;
 
@@ -23,10 +28,10 @@ internal sealed class ReportScene(Solution solution, IReadOnlyList<string> allow
     /// <summary>Failed safety checks that were allowed by name.</summary>
     public IReadOnlyList<string> Allowed => allowed;
 
-    public LengthUnit Units => Job.Units;
+    public UnitSystem Units => Job.Units;
 
     /// <summary>How the drawing writes values without their unit.</summary>
-    public ValueFormat Value => ValueFormat.Of(Units == LengthUnit.Inch ? DrawingUnits.Inch : DrawingUnits.Millimetre);
+    public ValueFormat Value => ValueFormat.Of(Units);
 
     /// <summary>The folded bracket, throttle frame as measured; null where there is none.</summary>
     public FoldedMesh? Mesh => _mesh.Value;
@@ -37,26 +42,26 @@ internal sealed class ReportScene(Solution solution, IReadOnlyList<string> allow
     /// <summary>Whether the body opens clockwise: then the travel is that of its mirror image.</summary>
     public bool IsMirrored => Job.Body.Opens == OpeningSense.Clockwise;
 
-    public string Length(double value) => CheckText.Number(CheckUnit.Length, value, Units);
+    public string Length(double value) => CheckText.Number(Quantity.Length, value, Units);
 
-    public string Force(double value) => CheckText.Number(CheckUnit.Force, value, Units);
+    public string Force(double value) => CheckText.Number(Quantity.Force, value, Units);
 
-    public string Part(double value) => CheckText.Number(CheckUnit.Fraction, value, Units);
+    public string Part(double value) => CheckText.Number(Quantity.Fraction, value, Units);
 
-    public string Volts(double value) => CheckText.Number(CheckUnit.Voltage, value, Units);
+    public string Volts(double value) => CheckText.Number(Quantity.Voltage, value, Units);
 
-    public string Angle(Geometry.Angle angle) => CheckText.Number(CheckUnit.Angle, angle.Radians, Units);
+    public string Angle(Geometry.Angle angle) => CheckText.Number(Quantity.Angle, angle.Radians, Units);
 
     public string Torque(double value) => TorqueQuantity.Text(value);
 
-    public string Mass(double mass) => MassText.Of(mass, Units);
+    public string Mass(double mass) => Units.Write(Quantity.Mass, mass);
 
-    public Quantity LengthQuantity => Units == LengthUnit.Inch ? new("in", 1 / 25.4, "0.000") : new("mm", 1, "0.0#");
+    public AxisUnit LengthQuantity => Units == UnitSystem.Inch ? new("in", 1 / 25.4, "0.000") : new("mm", 1, "0.0#");
 
     // NIST SP 811, appendix B.8: 1 lbf = 0.453 592 37 kg x 9.806 65 m/s².
-    public Quantity ForceQuantity => Units == LengthUnit.Inch ? new("lbf", 1 / PoundForce, "0.0#") : new("N", 1, "0.0");
+    public AxisUnit ForceQuantity => Units == UnitSystem.Inch ? new("lbf", 1 / PoundForce, "0.0#") : new("N", 1, "0.0");
 
-    public Quantity TorqueQuantity => Units == LengthUnit.Inch ? new("lbf in", 1 / (25.4 * PoundForce), "0.00") : new("N mm", 1, "0");
+    public AxisUnit TorqueQuantity => Units == UnitSystem.Inch ? new("lbf in", 1 / (25.4 * PoundForce), "0.00") : new("N mm", 1, "0");
 
     private const double PoundForce = 0.45359237 * 9.80665;
 
@@ -65,13 +70,13 @@ internal sealed class ReportScene(Solution solution, IReadOnlyList<string> allow
 }
 
 /// <summary>How a kind of quantity is shown: unit, factor from the internal unit, number format.</summary>
-internal sealed record Quantity(string Unit, double Factor, string Format)
+internal sealed record AxisUnit(string Unit, double Factor, string Format)
 {
-    public static readonly Quantity Degrees = new("°", 180 / Math.PI, "0.0");
+    public static readonly AxisUnit Degrees = new("°", 180 / Math.PI, "0.0");
 
-    public static readonly Quantity Percent = new("%", 100, "0");
+    public static readonly AxisUnit Percent = new("%", 100, "0");
 
-    public static readonly Quantity Volts = new("V", 1, "0.00");
+    public static readonly AxisUnit Volts = new("V", 1, "0.00");
 
     /// <summary>With the unit: «12.5 mm», «90.0°».</summary>
     public string Text(double value) => Bare(value) + (Unit == "°" ? "" : " ") + Unit;

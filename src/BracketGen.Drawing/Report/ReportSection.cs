@@ -1,3 +1,5 @@
+using BracketGen.Drawing.Report.Html;
+
 namespace BracketGen.Drawing.Report;
 
 /// <summary>A section of the report.</summary>

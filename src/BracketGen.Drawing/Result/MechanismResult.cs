@@ -1,5 +1,7 @@
-using BracketGen.Design;
-using BracketGen.Geometry;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
 using BracketGen.Mechanism;
 
 namespace BracketGen.Drawing.Result;

@@ -3,10 +3,18 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
+using BracketGen.Words;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Result;
 
@@ -29,7 +37,7 @@ public static class ResultJson
             "BracketGen result", Version, solution.Passes ? "pass" : "fail",
             new(job.Vehicle.Name, job.Body.Name, job.Body.Opens == OpeningSense.Clockwise ? "clockwise" : "counter-clockwise",
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
-                job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == LengthUnit.Inch ? "in" : "mm"),
+                job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == UnitSystem.Inch ? "in" : "mm"),
             TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, job.Body.Opens == OpeningSense.Clockwise),
             [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, solution.Reasons, DiagnosisOf(solution.Diagnosis),
             [.. solution.Checks.Select(CheckOf)], allowed, Cautions.All);
@@ -53,7 +61,7 @@ public static class ResultJson
             Point(placement.Seat), Point(placement.Direction), Round(placement.Leaving.Normalised.Degrees), Round(placement.Straight),
             Round(placement.AdjusterShift), Round(placement.FreePlay));
 
-    private static ResultBracket? BracketOf(Design.Bracket? bracket)
+    private static ResultBracket? BracketOf(Bracket? bracket)
     {
         if (bracket is null)
         {
@@ -108,11 +116,11 @@ public static class ResultJson
     {
         var (unit, scale) = check.Unit switch
         {
-            CheckUnit.Length => ("mm", 1.0),
-            CheckUnit.Angle => ("deg", 180 / Math.PI),
-            CheckUnit.Force => ("N", 1.0),
-            CheckUnit.Voltage => ("V", 1.0),
-            CheckUnit.Frequency => ("Hz", 1.0),
+            Quantity.Length => ("mm", 1.0),
+            Quantity.Angle => ("deg", 180 / Math.PI),
+            Quantity.Force => ("N", 1.0),
+            Quantity.Voltage => ("V", 1.0),
+            Quantity.Frequency => ("Hz", 1.0),
             _ => ("1", 1.0),
         };
         return new(

@@ -1,3 +1,5 @@
+using BracketGen.Mechanism;
+
 namespace BracketGen.Drawing.Result;
 
 /// <summary>

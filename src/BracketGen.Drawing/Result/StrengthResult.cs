@@ -1,4 +1,5 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Result;
 

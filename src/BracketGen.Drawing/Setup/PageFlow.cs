@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Geometry;
 
-namespace BracketGen.Drawing;
+namespace BracketGen.Drawing.Setup;
 
 /// <summary>Lays blocks below each other, on as many sheets as they need.</summary>
 /// <param name="format">Sheet.</param>

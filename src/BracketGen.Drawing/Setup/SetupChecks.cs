@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Mechanism;
 
-namespace BracketGen.Drawing;
+namespace BracketGen.Drawing.Setup;
 
 /// <summary>What is checked with the engine off before the first start, with boxes to tick.</summary>
 internal sealed class SetupChecks(Solution solution, SetupSettings settings)

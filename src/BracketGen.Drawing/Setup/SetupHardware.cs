@@ -1,14 +1,17 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
 using BracketGen.SheetMetal.Fasteners;
 
-namespace BracketGen.Drawing;
+namespace BracketGen.Drawing.Setup;
 
 /// <summary>What is needed to fit the bracket, and how tight.</summary>
-internal sealed class SetupHardware(Solution solution, Design.Bracket bracket, SetupWords words)
+internal sealed class SetupHardware(Solution solution, Bracket bracket, SetupWords words)
 {
     /// <summary>The screws, one kind for each thread, with the letters of their holes.</summary>
     public ImmutableArray<(BossScrew Screw, ImmutableArray<string> Holes)> Screws { get; } =

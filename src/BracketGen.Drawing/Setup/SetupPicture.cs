@@ -1,7 +1,10 @@
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing;
+using BracketGen.Drawing.ShopDrawing.Views;
 using BracketGen.Geometry;
 
-namespace BracketGen.Drawing;
+namespace BracketGen.Drawing.Setup;
 
 /// <summary>The bracket from a corner, with the letters of its holes.</summary>
 internal static class SetupPicture

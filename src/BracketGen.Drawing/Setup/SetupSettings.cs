@@ -1,10 +1,11 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Drawing;
+namespace BracketGen.Drawing.Setup;
 
 /// <summary>What is to be set on the vehicle: value, and how it is measured.</summary>
 internal sealed class SetupSettings(Solution solution, SetupWords words)

@@ -1,14 +1,18 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+using BracketGen.Words;
 
-namespace BracketGen.Drawing;
+namespace BracketGen.Drawing.Setup;
 
 /// <summary>The set-up sheet: what is needed to fit the bracket, in which order, what to set, and what to check before the first start.</summary>
-/// <remarks>Pure, thread-safe: the same solution gives the same sheets.</remarks>
+/// <remarks>The same solution gives the same sheets.</remarks>
 public static class SetupSheet
 {
     /// <summary>Height of a block (mm) that any sheet takes.</summary>

@@ -1,11 +1,13 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal.Standards;
 
-namespace BracketGen.Drawing;
+namespace BracketGen.Drawing.Setup;
 
 /// <summary>The order of fitting, step by step.</summary>
-internal sealed class SetupSteps(Solution solution, Design.Bracket bracket, SetupHardware hardware, SetupWords words)
+internal sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware hardware, SetupWords words)
 {
     private Cable Cable => solution.Job.Vehicle.Cable;
 

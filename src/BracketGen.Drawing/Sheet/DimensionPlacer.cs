@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Search;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Sheet;

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BracketGen.Design.Inputs;
 
 namespace BracketGen.Drawing.Sheet;
 
 /// <summary>A preferred scale, ISO 5455.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Paper">The first number: mm on paper ...</param>
 /// <param name="Real">... for so many mm of the part.</param>
 public readonly record struct DrawingScale(int Paper, int Real)

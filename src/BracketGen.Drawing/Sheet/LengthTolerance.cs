@@ -1,7 +1,7 @@
 namespace BracketGen.Drawing.Sheet;
 
 /// <summary>Permitted deviations of one dimension.</summary>
-/// <remarks>Millimetres, or radians on an angle. <see cref="Lower"/> is not above <see cref="Upper"/>. Immutable, thread-safe.</remarks>
+/// <remarks>Millimetres, or radians on an angle. <see cref="Lower"/> is not above <see cref="Upper"/>.</remarks>
 public readonly record struct LengthTolerance
 {
     /// <summary>The deviations <paramref name="lower"/> and <paramref name="upper"/>, with sign.</summary>

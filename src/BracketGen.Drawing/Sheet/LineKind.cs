@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing.Sheet;
 

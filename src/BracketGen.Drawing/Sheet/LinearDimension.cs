@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Sheet;
 
@@ -7,7 +8,7 @@ namespace BracketGen.Drawing.Sheet;
 /// <remarks>
 /// ISO 129-1: extension lines start a gap away from the feature and run over the dimension line; the text stands above the line,
 /// readable from below or from the right; where there is no room between the extension lines, arrowheads and then the text go
-/// outside. Immutable, thread-safe.
+/// outside.
 /// </remarks>
 public sealed record LinearDimension
 {

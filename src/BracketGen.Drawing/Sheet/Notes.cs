@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Sheet;
 

@@ -3,7 +3,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Drawing.Sheet;
 
 /// <summary>A trimmed sheet and the frame of the drawing space on it.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Name">What the trade calls it.</param>
 /// <param name="Width">Width (mm).</param>
 /// <param name="Height">Height (mm).</param>

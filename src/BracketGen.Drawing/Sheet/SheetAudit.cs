@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Sheet;

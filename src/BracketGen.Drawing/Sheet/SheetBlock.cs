@@ -4,7 +4,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Drawing.Sheet;
 
 /// <summary>Things that belong together, and the rectangle they need, so that a composer can lay blocks beside each other.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Items">What is drawn, in order.</param>
 /// <param name="Bounds">The room it takes (mm on paper); may be larger than the ink.</param>
 public sealed record SheetBlock(ImmutableArray<SheetItem> Items, Bounds Bounds)

@@ -6,7 +6,7 @@ namespace BracketGen.Drawing.Sheet;
 /// <summary>The embedded font's measures, so that the box of every text is known before it is drawn.</summary>
 /// <remarks>
 /// Reads what it needs of the TrueType file itself (ISO/IEC 14496-22: tables cmap format 4, hmtx, loca, glyf, OS/2). Text is
-/// set glyph after glyph without kerning, as the PDF writer sets it. Immutable, thread-safe.
+/// set glyph after glyph without kerning, as the PDF writer sets it.
 /// </remarks>
 public sealed class SheetFont
 {

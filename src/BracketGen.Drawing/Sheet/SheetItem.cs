@@ -4,7 +4,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Drawing.Sheet;
 
 /// <summary>One thing drawn on a sheet, as data: writers draw it, tests ask it where it is.</summary>
-/// <remarks>Sheet coordinates in mm on paper: x to the right, y up, origin at the sheet's lower left corner. Immutable, thread-safe.</remarks>
+/// <remarks>Sheet coordinates in mm on paper: x to the right, y up, origin at the sheet's lower left corner.</remarks>
 public abstract record SheetItem
 {
     /// <summary>The smallest upright rectangle around it, line width left aside.</summary>

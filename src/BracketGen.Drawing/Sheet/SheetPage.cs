@@ -4,7 +4,6 @@ using BracketGen.Geometry;
 namespace BracketGen.Drawing.Sheet;
 
 /// <summary>A composed sheet: its format and everything on it, in drawing order.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Format">Size and frame.</param>
 /// <param name="Items">What is drawn inside the frame.</param>
 /// <param name="Framed">Whether the frame is drawn. Without it (a template page) the whole sheet may be used.</param>

@@ -1,10 +1,14 @@
 using System.Globalization;
+using BracketGen.Drawing.Dxf.Format;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Sheet;
 
 /// <summary>The title block's fields, ISO 7200.</summary>
-/// <remarks>Immutable, thread-safe. Any field but owner, title and number may be empty.</remarks>
+/// <remarks>Any field but owner, title and number may be empty.</remarks>
 public sealed record TitleBlock
 {
     /// <summary>Legal owner: the shop.</summary>
@@ -44,7 +48,7 @@ public sealed record TitleBlock
     public string Scale { get; init; } = "";
 
     /// <summary>Unit of lengths.</summary>
-    public DrawingUnits Units { get; init; }
+    public UnitSystem Units { get; init; }
 
     /// <summary>Arrangement of views.</summary>
     public Projection Projection { get; init; }
@@ -90,7 +94,7 @@ public sealed record TitleBlock
         drawn.Cell("Created by", Creator, 0, y, 36, row);
         drawn.Cell("Approved by", Approver, 36, y, 36, row);
         drawn.Cell("Document type", DocumentType, 72, y, 48, row);
-        drawn.Cell("Lengths in", Units == DrawingUnits.Inch ? "inches" : "mm", 120, y, 24, row);
+        drawn.Cell("Lengths in", Units == UnitSystem.Inch ? "inches" : "mm", 120, y, 24, row);
         drawn.Cell("Scale", Scale, 144, y, 36, row);
 
         y += row;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Sheet;

@@ -1,29 +1,30 @@
 using System.Globalization;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Sheet;
 
 /// <summary>How a drawing writes its values: unit, decimals, zeros, tolerances.</summary>
 /// <remarks>
 /// Millimetres: no trailing zeros, a leading zero (ISO 129-1; decimal point instead of ISO's comma, as most workshops' machines show
-/// it). Inches: a fixed number of decimals, no leading zero (ASME Y14.5, 4.3.2). Immutable, thread-safe.
+/// it). Inches: a fixed number of decimals, no leading zero (ASME Y14.5, 4.3.2).
 /// </remarks>
 /// <param name="Units">Unit of lengths.</param>
 /// <param name="Decimals">Decimals of a length: at most in millimetres, exactly in inches.</param>
 /// <param name="AngleDecimals">Decimals of an angle in degrees, at most.</param>
-public sealed record ValueFormat(DrawingUnits Units, int Decimals, int AngleDecimals = 1)
+public sealed record ValueFormat(UnitSystem Units, int Decimals, int AngleDecimals = 1)
 {
     /// <summary>Millimetres to two decimals.</summary>
-    public static readonly ValueFormat Millimetre = new(DrawingUnits.Millimetre, 2);
+    public static readonly ValueFormat Millimetre = new(UnitSystem.Metric, 2);
 
     /// <summary>Inches to three decimals.</summary>
-    public static readonly ValueFormat Inch = new(DrawingUnits.Inch, 3);
+    public static readonly ValueFormat Inch = new(UnitSystem.Inch, 3);
 
     /// <summary>The usual format of a unit.</summary>
-    public static ValueFormat Of(DrawingUnits units) => units == DrawingUnits.Inch ? Inch : Millimetre;
+    public static ValueFormat Of(UnitSystem units) => units == UnitSystem.Inch ? Inch : Millimetre;
 
     /// <summary>Name of the unit of lengths: "mm" or "in".</summary>
-    public string UnitName => Units == DrawingUnits.Inch ? "in" : "mm";
+    public string UnitName => Units == UnitSystem.Inch ? "in" : "mm";
 
     /// <summary>A length (mm), with its tolerance where it has one: "40 ±0.2", "40 +0.1/-0.2".</summary>
     public string Length(double length, LengthTolerance? tolerance = null) => Write(length, Unsigned, tolerance, "");
@@ -65,7 +66,7 @@ public sealed record ValueFormat(DrawingUnits Units, int Decimals, int AngleDeci
 
     private string Unsigned(double length)
     {
-        if (Units == DrawingUnits.Inch)
+        if (Units == UnitSystem.Inch)
         {
             var text = Fixed(length / 25.4, Decimals);
             return text.StartsWith("0.", StringComparison.Ordinal) ? text[1..]

@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.Strength.Meshing;
 
 namespace BracketGen.Drawing.Solid;
 

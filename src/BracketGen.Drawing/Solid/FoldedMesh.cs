@@ -1,13 +1,16 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Search;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Solid;
 
 /// <summary>A folded sheet as a closed triangle mesh, with its edges.</summary>
 /// <remarks>
 /// Throttle frame, mm. Vertices lie on the exact surfaces; facets stay within the chord error of them. Neighbouring triangles
-/// share their vertices, so the mesh has no gaps. Immutable, thread-safe.
+/// share their vertices, so the mesh has no gaps.
 /// </remarks>
 public sealed class FoldedMesh
 {

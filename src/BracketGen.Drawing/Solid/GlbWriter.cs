@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Glb;
 
 namespace BracketGen.Drawing.Solid;

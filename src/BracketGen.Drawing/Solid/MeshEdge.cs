@@ -23,7 +23,6 @@ public enum MeshEdgeKind
 public readonly record struct EdgeCircle(Vector3 Centre, Vector3 Axis, double Radius);
 
 /// <summary>An edge of the solid, through vertices of its mesh.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Points">Numbers of the vertices along it; a closed edge names its first vertex again at the end.</param>
 /// <param name="Kind">How the surfaces beside it meet.</param>
 /// <param name="NormalA">Outward normal on one side, length one; zero where the edge is sharp.</param>

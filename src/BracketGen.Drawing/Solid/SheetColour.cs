@@ -3,7 +3,6 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Drawing.Solid;
 
 /// <summary>A colour to show a sheet in.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Red">Red as a screen takes it (sRGB), 0 to 1.</param>
 /// <param name="Green">Green, likewise.</param>
 /// <param name="Blue">Blue, likewise.</param>

@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Solid;
 
 /// <summary>What the files of a solid say beside its shape.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record SolidInfo
 {
     /// <summary>Identification number of the part.</summary>

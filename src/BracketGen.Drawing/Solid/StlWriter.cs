@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
 using System.Text;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Solid;
 

@@ -1,7 +1,8 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Text;
 
@@ -11,7 +12,7 @@ public static class KerfText
     /// <summary>What the screen says of the file.</summary>
     /// <param name="path">The path that was written, counted from the flat pattern's lower left corner.</param>
     /// <param name="units">Unit of length.</param>
-    public static IEnumerable<string> OnScreen(CutPath path, LengthUnit units)
+    public static IEnumerable<string> OnScreen(CutPath path, UnitSystem units)
     {
         yield return $"its contours are the middle of a beam of {Fine(path.Kerf, units)}, half of that off the finished edge: switch the machine's own compensation off";
         if (!path.Tight.IsEmpty)
@@ -23,7 +24,7 @@ public static class KerfText
     /// <summary>Why no such file can be written, and what to do; null where it can.</summary>
     /// <param name="path">The path as <see cref="Dxf.FlatPatternDxf.PathFor"/> gives it.</param>
     /// <param name="units">Unit of length.</param>
-    public static string? Refusal(CutPath? path, LengthUnit units) => path switch
+    public static string? Refusal(CutPath? path, UnitSystem units) => path switch
     {
         null => "the shop's kerf is 0, so there is nothing to compensate.",
         { Contours: null } => $"a beam of {Fine(path.Kerf, units)}, the kerf of the shop, does not fit the contour at {Place(path.Stuck ?? default, units)}, "
@@ -34,12 +35,12 @@ public static class KerfText
     /// <summary>A length to 1 µm or a ten-thousandth of an inch, with its unit: a kerf is too fine for a drawing's decimals.</summary>
     /// <param name="length">mm.</param>
     /// <param name="units">Unit of length.</param>
-    public static string Fine(double length, LengthUnit units) => units == LengthUnit.Inch
+    public static string Fine(double length, UnitSystem units) => units == UnitSystem.Inch
         ? (length / 25.4).ToString("0.0000", CultureInfo.InvariantCulture) + " in"
         : length.ToString("0.###", CultureInfo.InvariantCulture) + " mm";
 
     /// <summary>Lines for the head of the file.</summary>
-    internal static IEnumerable<string> InFile(CutPath path, LengthUnit units)
+    internal static IEnumerable<string> InFile(CutPath path, UnitSystem units)
     {
         yield return $"COMPENSATED for a kerf of {Fine(path.Kerf, units)}: contours are the middle of the beam, half the kerf outside of the outline and inside of the holes.";
         yield return "Switch the machine's own compensation off. The finished part is in flat-pattern.dxf.";
@@ -50,16 +51,16 @@ public static class KerfText
     }
 
     /// <summary>Lines that stand beside the part, in letters for marking.</summary>
-    internal static IEnumerable<string> OnDrawing(double kerf, LengthUnit units) =>
+    internal static IEnumerable<string> OnDrawing(double kerf, UnitSystem units) =>
         [$"COMPENSATED FOR A KERF OF {Fine(kerf, units)}", "SWITCH COMPENSATION AT THE MACHINE OFF"];
 
-    private static string Corners(CutPath path, LengthUnit units) =>
+    private static string Corners(CutPath path, UnitSystem units) =>
         $"the beam leaves a radius of {Fine(path.Kerf / 2, units)} in inside corners that are drawn tighter, at "
         + string.Join(", ", path.Tight.Select(t => Place(t, units)));
 
-    private static string Place(Vector2 point, LengthUnit units)
+    private static string Place(Vector2 point, UnitSystem units)
     {
-        string Number(double value) => units == LengthUnit.Inch
+        string Number(double value) => units == UnitSystem.Inch
             ? (value / 25.4).ToString("0.000", CultureInfo.InvariantCulture)
             : value.ToString("0.##", CultureInfo.InvariantCulture);
         return $"({Number(point.X)}; {Number(point.Y)})";

@@ -1,5 +1,7 @@
-using BracketGen.Design;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
@@ -14,7 +16,7 @@ internal static class PartTables
     public static readonly IReadOnlyList<string> HoleHeads = ["Hole", "x", "y", "Opening", "Outline about it", "For"];
 
     /// <summary>One row a hole.</summary>
-    public static IReadOnlyList<IReadOnlyList<string>> Holes(Design.Bracket bracket, OuterEnd end, ValueFormat value) =>
+    public static IReadOnlyList<IReadOnlyList<string>> Holes(Bracket bracket, OuterEnd end, ValueFormat value) =>
     [
         .. bracket.Holes.Select(h =>
         {
@@ -25,7 +27,7 @@ internal static class PartTables
     ];
 
     /// <summary>Heads and rows of the bends, one row a bend; lines askew to the axes are given by their ends.</summary>
-    public static (IReadOnlyList<string> Heads, IReadOnlyList<IReadOnlyList<string>> Rows) Bends(Design.Bracket bracket, ValueFormat value)
+    public static (IReadOnlyList<string> Heads, IReadOnlyList<IReadOnlyList<string>> Rows) Bends(Bracket bracket, ValueFormat value)
     {
         // Lines square to the axes are dimensioned on the view; the others are given by their ends.
         var oblique = bracket.Flat.Bends.Any(IsOblique);
@@ -65,7 +67,7 @@ internal static class PartTables
         return Angle.FromDegrees(Math.Max(0, degrees));
     }
 
-    private static string OuterRadius(Design.Bracket bracket, BracketHole hole, ValueFormat value)
+    private static string OuterRadius(Bracket bracket, BracketHole hole, ValueFormat value)
     {
         var radii = bracket.Flat.Blank.Outline.Segments.OfType<ArcSegment>()
             .Where(a => a.Centre.DistanceTo(hole.Centre) < 1e-6 && a.Sweep.Radians > 0)

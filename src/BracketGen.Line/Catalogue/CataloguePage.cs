@@ -1,10 +1,23 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using BracketGen.Drawing;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.ShopDrawing;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Costing;
+using BracketGen.Line.Lists;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
+using BracketGen.Words;
+using BracketGen.Words.Checks;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Catalogue;
 
 /// <summary>The catalogue: one page that needs nothing else, with every part's picture, whom it fits and its price, and what fits where.</summary>
 public static class CataloguePage
@@ -154,7 +167,7 @@ public static class CataloguePage
 
     private static string Bends(int count) => count switch { 0 => "flat", 1 => "one bend", _ => string.Create(CultureInfo.InvariantCulture, $"{count} bends") };
 
-    private static string Length(double value, LineReport report) => CheckText.Number(Design.CheckUnit.Length, value, report.Family.Family.Units);
+    private static string Length(double value, LineReport report) => CheckText.Number(Quantity.Length, value, report.Family.Family.Units);
 
     private static string Adjuster(Fit fit, LineReport report) => fit.AdjusterRange <= 0
         ? "none"

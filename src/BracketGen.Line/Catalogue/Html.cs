@@ -1,7 +1,7 @@
 using System.Net;
 using System.Text;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Catalogue;
 
 /// <summary>Writes a page, every text made safe.</summary>
 internal sealed class Html

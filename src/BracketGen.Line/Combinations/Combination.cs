@@ -1,10 +1,11 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Combinations;
 
 /// <summary>One vehicle on one throttle body, in one material and with one option.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Order">Its place in the line, from 0: throttle bodies within vehicles, materials within those, options last.</param>
 /// <param name="Vehicle">The vehicle, read or not.</param>
 /// <param name="Body">The throttle body, read or not.</param>

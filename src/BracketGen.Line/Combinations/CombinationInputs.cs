@@ -1,7 +1,12 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Combinations;
 
 /// <summary>A source that combinations are made from: a file, or what the family says.</summary>
 /// <param name="Name">«vehicle PLV», «shop», «option N».</param>
@@ -10,7 +15,6 @@ namespace BracketGen.Line;
 public sealed record Source(string Name, string Hash, ImmutableArray<Fact> Facts);
 
 /// <summary>The sources of every combination of a family, each hashed once.</summary>
-/// <remarks>Immutable after it is made, thread-safe.</remarks>
 public sealed class CombinationInputs
 {
     private readonly Dictionary<string, Source> _vehicles, _bodies, _materials, _options;

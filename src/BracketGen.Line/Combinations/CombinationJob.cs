@@ -1,7 +1,10 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Combinations;
 
 /// <summary>Makes the job of a combination.</summary>
 public static class CombinationJob

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Combinations;
 
 /// <summary>All combinations of a family: those to make, and those that are not offered.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Offered">To make, in their order.</param>
 /// <param name="Excluded">Not offered, each with the family's reason.</param>
 public sealed record FamilyCombinations(ImmutableArray<Combination> Offered, ImmutableArray<(Combination Combination, string Reason)> Excluded)

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using System.IO.Hashing;
 using System.Text;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Combinations;
 
 /// <summary>What a combination is made from, as hashes: the same inputs and program give the same files.</summary>
 /// <remarks>XXH128 tells changes apart, and needs no library of the system; it is no seal against forgery.</remarks>

@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
+using BracketGen.Line.Nesting;
 using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Costing;
 
 /// <summary>One position of a part's cost.</summary>
 /// <param name="What">What it is for.</param>
@@ -14,7 +17,7 @@ public sealed record CostItem(string What, double Each, double Batch);
 /// <summary>What a part costs, position by position.</summary>
 /// <remarks>
 /// Material: the rectangle round the blank in the way it may lie, spacing added, at the price of the sheet; nesting saves some of it.
-/// Cutting: length and pierces, each slower in thicker sheet. The rates are the family's. Immutable, thread-safe.
+/// Cutting: length and pierces, each slower in thicker sheet. The rates are the family's.
 /// </remarks>
 public sealed record PartCost(ImmutableArray<CostItem> Items, double MarkUp)
 {

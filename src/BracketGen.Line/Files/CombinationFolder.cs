@@ -1,4 +1,7 @@
-namespace BracketGen.Line;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Solving;
+
+namespace BracketGen.Line.Files;
 
 /// <summary>Where the files of combinations lie, one folder each.</summary>
 /// <remarks>

@@ -1,4 +1,6 @@
-namespace BracketGen.Line;
+using BracketGen.Line.Numbering;
+
+namespace BracketGen.Line.Files;
 
 /// <summary>The register on the disk.</summary>
 public static class RegisterFile

@@ -1,4 +1,4 @@
-namespace BracketGen.Line;
+namespace BracketGen.Line.Files;
 
 /// <summary>Files that are there whole or not at all.</summary>
 public static class WholeFile

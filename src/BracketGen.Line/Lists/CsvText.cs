@@ -1,6 +1,7 @@
 using System.Text;
+using BracketGen.Drawing.ShopDrawing;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Lists;
 
 /// <summary>Tables as comma-separated values (RFC 4180), UTF-8 with a byte order mark so that spreadsheets read the letters right.</summary>
 public static class CsvText

@@ -1,11 +1,22 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Geometry;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Costing;
+using BracketGen.Line.Nesting;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Lists;
 
 /// <summary>Everything that lists and catalogue tell of a line.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Family">The family.</param>
 /// <param name="Combinations">What is offered and what is not.</param>
 /// <param name="Made">What was made of the offered ones, in order.</param>

@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Lists;
 
 /// <summary>A cell of a list: a text, or a number.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Text">As text.</param>
 /// <param name="Number">As a number; null where it is none.</param>
 public readonly record struct ListCell(string Text, double? Number)
@@ -24,7 +23,6 @@ public readonly record struct ListCell(string Text, double? Number)
 }
 
 /// <summary>A list for the shop's own systems.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Name">Its name, at most 31 letters.</param>
 /// <param name="Columns">Names of the columns: letters a to z, digits and underscores.</param>
 /// <param name="Rows">The rows.</param>

@@ -1,6 +1,9 @@
 using System.Text;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Numbering;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Lists;
 
 /// <summary>The register as people read it: every part with its revisions, and what was changed.</summary>
 public static class RevisionText

@@ -1,9 +1,11 @@
 using System.IO.Compression;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing;
 using SpreadCheetah;
 using SpreadCheetah.Styling;
 using SpreadCheetah.Worksheets;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Lists;
 
 /// <summary>Lists as one workbook (Office Open XML, XLSX), written by SpreadCheetah, which needs no reflection.</summary>
 public static class Workbook

@@ -1,10 +1,12 @@
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>The cells of a square grid that a turned shape, grown by half the spacing, may touch: never one too few.</summary>
 /// <remarks>
-/// Two shapes whose cells are apart are apart by the spacing. Columns along x, each with its runs of cells along y. Immutable, thread-safe.
+/// Two shapes whose cells are apart are apart by the spacing. Columns along x, each with its runs of cells along y.
 /// </remarks>
 internal sealed class CellMask
 {

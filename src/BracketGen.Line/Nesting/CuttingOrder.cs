@@ -1,9 +1,14 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>How many of each part to cut.</summary>
 /// <param name="Quantities">Part number and pieces.</param>

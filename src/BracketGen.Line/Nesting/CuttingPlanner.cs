@@ -1,8 +1,16 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Line.Costing;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>What is cut from one kind of sheet.</summary>
 /// <param name="Stock">The sheet.</param>

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>A shape to be laid on sheets, and the ways it may be turned.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Name">What it is called on the sheet.</param>
 /// <param name="Outline">Its outline (mm).</param>
 /// <param name="Turns">Angles by which it may be turned, each once.</param>

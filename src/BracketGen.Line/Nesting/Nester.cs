@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>Lays true outlines on sheets: each where it comes to lie farthest left, turned the way in which it ends farthest left.</summary>
 /// <remarks>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>The plain way to fill a sheet, to measure the nest against: rectangles round the pieces in rows, the tallest first.</summary>
 public static class RowNest

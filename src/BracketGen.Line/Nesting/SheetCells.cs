@@ -1,4 +1,4 @@
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>Which cells of a sheet are taken: a column of bits along y for every step along x.</summary>
 internal sealed class SheetCells

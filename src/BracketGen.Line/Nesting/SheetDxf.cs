@@ -1,9 +1,12 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>The cut file of a filled sheet.</summary>
 public static class SheetDxf
@@ -16,7 +19,7 @@ public static class SheetDxf
     /// <param name="brackets">The bracket of every piece by its name.</param>
     /// <param name="title">Line at the head of the file.</param>
     /// <param name="units">Unit of the file.</param>
-    public static DxfDrawing Compose(LaidSheet sheet, IReadOnlyDictionary<string, Bracket> brackets, string title, LengthUnit units)
+    public static DxfDrawing Compose(LaidSheet sheet, IReadOnlyDictionary<string, Bracket> brackets, string title, UnitSystem units)
     {
         var edge = Contour.Polygon([new(0, 0), new(sheet.Length, 0), new(sheet.Length, sheet.Width), new(0, sheet.Width)]);
         List<DxfEntity> entities = [RegionEntities.Of(edge, SheetEdge)];
@@ -32,7 +35,7 @@ public static class SheetDxf
         }
 
         return new(
-            units == LengthUnit.Inch ? DxfUnits.Inches : DxfUnits.Millimetres, [.. DxfLayers.All, SheetEdge], entities,
+            units == UnitSystem.Inch ? DxfUnits.Inches : DxfUnits.Millimetres, [.. DxfLayers.All, SheetEdge], entities,
             string.Join('\n',
             [
                 title,

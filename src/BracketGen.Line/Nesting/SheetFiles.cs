@@ -1,8 +1,13 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Line.Lists;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Solving;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>The cut files of all sheets.</summary>
 public static class SheetFiles

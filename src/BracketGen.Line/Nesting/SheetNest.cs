@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Nesting;
 
 /// <summary>A shape in its place on a sheet.</summary>
 /// <param name="Piece">Which piece.</param>

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Numbering;
 
 /// <summary>What is different between two lists of facts, in lines that people read.</summary>
 public static class Difference

@@ -1,6 +1,13 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Parts;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Numbering;
 
 /// <summary>What a run has to add to the register.</summary>
 public static class NewRevisions

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
+using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Numbering;
 
 /// <summary>The part number of every combination, before any is solved: those in the register keep theirs.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed class NumberPlan
 {
     private readonly NumberRule _rule;

@@ -1,7 +1,10 @@
 using System.Globalization;
+using BracketGen.Design.Inputs;
+using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Numbering;
 
 /// <summary>Part numbers by the shop's rule.</summary>
 public static class PartNumber

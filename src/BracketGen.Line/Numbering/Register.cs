@@ -2,11 +2,15 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using BracketGen.Design.Checks;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Line.Combinations;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Numbering;
 
 /// <summary>A revision that the register knows.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="PartNumber">Part number.</param>
 /// <param name="Revision">Which revision.</param>
 /// <param name="Combination">Key of the combination it was made for.</param>
@@ -23,7 +27,7 @@ public sealed record RegisteredRevision(
 /// <summary>The register of part numbers and revisions: what was once given out stays.</summary>
 /// <remarks>
 /// A text file of one JSON value a line: a head, then sources and revisions in the order in which they were given out. New lines are put
-/// after the old; no line is ever changed. Immutable, thread-safe.
+/// after the old; no line is ever changed.
 /// </remarks>
 public sealed class Register
 {

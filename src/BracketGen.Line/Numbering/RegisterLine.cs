@@ -1,8 +1,10 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using BracketGen.Design.Checks;
+using BracketGen.Line.Combinations;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Numbering;
 
 /// <summary>One line of the register: its head, a source, or a revision of a part.</summary>
 /// <remarks>Which of them it is, the one name tells that is filled first.</remarks>

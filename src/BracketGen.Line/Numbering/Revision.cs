@@ -1,7 +1,7 @@
 using System.Globalization;
 using BracketGen.Profiles.Family;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Numbering;
 
 /// <summary>Revisions in the order in which they follow each other.</summary>
 public static class Revision

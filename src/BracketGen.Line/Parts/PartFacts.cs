@@ -1,10 +1,14 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
+using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Parts;
 
 /// <summary>What a part is, in a few lines that people read, and as a fingerprint.</summary>
 /// <remarks>Lengths in mm from the blank's lower left corner, to a tenth of a micrometre: less than any shop can tell apart.</remarks>

@@ -1,15 +1,17 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 using BracketGen.SheetMetal.Standards;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Parts;
 
 /// <summary>A bracket as it is kept on the disk between two runs: every number in full, so that what comes back is the same to the last bit.</summary>
-/// <remarks>Flat coordinates in mm, angles in rad, frame in the throttle frame as measured. Immutable, thread-safe.</remarks>
+/// <remarks>Flat coordinates in mm, angles in rad, frame in the throttle frame as measured.</remarks>
 /// <param name="Material">Designation.</param>
 /// <param name="Thickness">Thickness.</param>
 /// <param name="Die">Opening of the die; null for a flat plate.</param>

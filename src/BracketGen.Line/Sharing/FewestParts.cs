@@ -1,8 +1,13 @@
 using System.Collections.Concurrent;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Sharing;
 
 /// <summary>The fewest parts that serve every passing combination of a line.</summary>
 /// <remarks>

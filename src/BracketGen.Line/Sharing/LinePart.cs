@@ -1,10 +1,12 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Solving;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Sharing;
 
 /// <summary>A combination that passes, with the bracket that was made for it.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Combination">The combination.</param>
 /// <param name="Made">What was made of it.</param>
 /// <param name="Bracket">Its bracket, throttle frame as measured.</param>
@@ -12,7 +14,6 @@ namespace BracketGen.Line;
 public sealed record LinePart(Combination Combination, Made Made, Bracket Bracket, Job Job);
 
 /// <summary>Which part serves a combination.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Served">The combination, by its own part.</param>
 /// <param name="By">The part that serves it: its own or another's.</param>
 /// <param name="Mount">Where that part's mount flange lies on the combination's throttle body, throttle frame as measured.</param>
@@ -24,7 +25,6 @@ public sealed record Service(LinePart Served, LinePart By, Frame Mount, Fit Fit)
 }
 
 /// <summary>The parts of a line, and which combination each serves.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Parts">The parts to make, in the order of the combinations they were made for.</param>
 /// <param name="Services">Every passing combination, in order, with its part.</param>
 /// <param name="IsCheapest">Whether of all lines with so few parts this one is proven to move the adjusters least.</param>

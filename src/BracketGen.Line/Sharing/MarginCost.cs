@@ -1,4 +1,7 @@
-namespace BracketGen.Line;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Forms;
+
+namespace BracketGen.Line.Sharing;
 
 /// <summary>What a combination gives up in margin by being served with another's part.</summary>
 /// <param name="Service">The service.</param>

@@ -1,10 +1,13 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Geometry;
+using BracketGen.Line.Combinations;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Sharing;
 
 /// <summary>A part that may serve a combination, by the quick tests alone.</summary>
 /// <param name="Part">Index of the part.</param>

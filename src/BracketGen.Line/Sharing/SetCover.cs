@@ -1,4 +1,7 @@
-namespace BracketGen.Line;
+using BracketGen.Geometry;
+using BracketGen.Profiles.Forms;
+
+namespace BracketGen.Line.Sharing;
 
 /// <summary>The fewest sets that cover all rows, and of those covers the one that costs least: exactly.</summary>
 /// <remarks>

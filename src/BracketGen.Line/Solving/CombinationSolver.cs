@@ -1,10 +1,17 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Result;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Parts;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Solving;
 
 /// <summary>A combination solved: what is kept of it, and its files.</summary>
 /// <param name="Made">What is kept.</param>
@@ -92,7 +99,7 @@ public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inp
 
     private Made Start(Combination combination, Outcome outcome, string[] reasons) => new()
     {
-        Layout = Line.Made.LayoutVersion,
+        Layout = Solving.Made.LayoutVersion,
         Combination = combination.Key,
         Inputs = HashOf(combination),
         Asked = _asked,

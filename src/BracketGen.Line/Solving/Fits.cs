@@ -1,8 +1,12 @@
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Solving;
 
 /// <summary>Reads margins and reasons off a solution.</summary>
 public static class Fits
@@ -23,18 +27,18 @@ public static class Fits
     // What no bracket changes tells nothing. Making is drawn to its limits on purpose, a probability is near one or it fails, and yes and no have nothing to spare.
     private static bool TellsOfFit(Check check) =>
         check.Kind is CheckKind.Safety or CheckKind.Function && double.IsFinite(check.Value)
-        && !TravelChecks.IsBeyondTheBracket(check) && (check.Unit != CheckUnit.Number || check.Limit is not (0 or 1))
+        && !TravelChecks.IsBeyondTheBracket(check) && (check.Unit != Quantity.Number || check.Limit is not (0 or 1))
         && !check.Id.StartsWith("probability-", StringComparison.Ordinal);
 
-    private static FitMargin MarginOf(Check check, LengthUnit units) => new(
+    private static FitMargin MarginOf(Check check, UnitSystem units) => new(
         check.Id, check.Title, CheckText.Value(check, units), CheckText.Limit(check, units), CheckText.Margin(check, units), Spare(check));
 
     private static double Spare(Check check)
     {
         var least = check.Unit switch
         {
-            CheckUnit.Angle => Angle.FromDegrees(5).Radians,
-            CheckUnit.Fraction => 0.1,
+            Quantity.Angle => Angle.FromDegrees(5).Radians,
+            Quantity.Fraction => 0.1,
             _ => 1,
         };
         return Math.Round(check.Margin / Math.Max(Math.Abs(check.Limit), least), 6) + 0.0;

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Files;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Solving;
 
 /// <summary>How far a line has come.</summary>
 /// <param name="Done">Combinations done, kept ones among them.</param>

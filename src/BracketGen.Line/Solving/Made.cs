@@ -1,8 +1,12 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using BracketGen.Line.Combinations;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Parts;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Line;
+namespace BracketGen.Line.Solving;
 
 /// <summary>How a combination ended.</summary>
 public enum Outcome
@@ -18,7 +22,7 @@ public enum Outcome
 }
 
 /// <summary>What was made of a combination: kept beside its files, so that the next run knows whether they still hold.</summary>
-/// <remarks>Lengths in mm, masses in g. Immutable, thread-safe.</remarks>
+/// <remarks>Lengths in mm, masses in g.</remarks>
 public sealed record Made
 {
     /// <summary>Version of the layout.</summary>

@@ -1,11 +1,11 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using BracketGen.Profiles.Forms;
 using Tomlyn.Syntax;
 
 namespace BracketGen.Profiles.Editing;
 
 /// <summary>Changes single values in a profile's text; comments, order and spacing of all the rest stay as they are.</summary>
-/// <remarks>Pure, thread-safe.</remarks>
 public static partial class ProfileEditor
 {
     private const string Next = "[+]";

@@ -1,11 +1,11 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Toml;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Editing;
 
 /// <summary>What a profile says, as it is written: for forms that show it.</summary>
-/// <remarks>Pure, thread-safe.</remarks>
 public static class ProfileValues
 {
     private const string InMemory = "profile.toml";

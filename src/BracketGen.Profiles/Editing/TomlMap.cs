@@ -1,4 +1,5 @@
 using System.Globalization;
+using BracketGen.Profiles.Forms;
 using Tomlyn;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Family;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
 
 namespace BracketGen.Profiles.Family;

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Family;
 
 /// <summary>A product line as its file says it: vehicles times throttle bodies, what they are made of, and how the shop numbers, cuts and prices them.</summary>
-/// <remarks>The profiles it names are not read yet. Immutable, thread-safe.</remarks>
+/// <remarks>The profiles it names are not read yet.</remarks>
 public sealed record ProductFamily
 {
     /// <summary>Name of the line.</summary>
@@ -14,7 +16,7 @@ public sealed record ProductFamily
     public required string ShopFile { get; init; }
 
     /// <summary>Unit of the outputs.</summary>
-    public required LengthUnit Units { get; init; }
+    public required UnitSystem Units { get; init; }
 
     /// <summary>The vehicles, at least one; each brings its cable and pedal.</summary>
     public required ImmutableArray<Member> Vehicles { get; init; }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles.Family;
@@ -11,7 +12,6 @@ namespace BracketGen.Profiles.Family;
 public readonly record struct Fact(string Key, string Value);
 
 /// <summary>A profile of the line that was read, or every reason why it could not be.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <typeparam name="T">What the file describes.</typeparam>
 /// <param name="Code">Its code.</param>
 /// <param name="File">Its file as the family names it.</param>
@@ -27,7 +27,6 @@ public sealed record LoadedMember<T>(string Code, string File, T? Value, Immutab
 public sealed record LoadedOption(FamilyOption Option, ImmutableArray<Fact> Facts);
 
 /// <summary>A family with everything it names.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 public sealed record LoadedFamily
 {
     /// <summary>The family.</summary>

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace BracketGen.Profiles.Family;
 
 /// <summary>What material, machines and hands cost.</summary>
-/// <remarks>Every default is common practice, no source: a shop puts its own numbers in. Times in s, rates for an hour. Immutable, thread-safe.</remarks>
+/// <remarks>Every default is common practice, no source: a shop puts its own numbers in. Times in s, rates for an hour.</remarks>
 public sealed record Rates
 {
     /// <summary>Three letters for the currency.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.Json.Nodes;
+using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Toml;
 

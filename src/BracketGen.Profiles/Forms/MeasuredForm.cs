@@ -2,7 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Toml;
-using BracketGen.Profiles.Units;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 

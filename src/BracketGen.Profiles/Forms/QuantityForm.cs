@@ -1,8 +1,10 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.Json.Nodes;
+using BracketGen.Design.Checks;
+using BracketGen.Geometry;
 using BracketGen.Profiles.Toml;
-using BracketGen.Profiles.Units;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 
@@ -33,7 +35,7 @@ internal sealed class QuantityForm(Unit standard, double least, double most) : F
     {
         get
         {
-            var unit = standard.Kind == UnitKind.Number ? "" : " " + standard.Name;
+            var unit = standard.Kind == Quantity.Number ? "" : " " + standard.Name;
             return $"{UnitTable.With(standard.Kind)} from {Plain(least)} to {Plain(most)}{unit}";
         }
     }
@@ -61,14 +63,14 @@ internal sealed class QuantityForm(Unit standard, double least, double most) : F
     /// <summary>A value in internal units as a person reads it, in the standard unit.</summary>
     public string Show(double internalValue)
     {
-        var unit = standard.Kind == UnitKind.Number ? "" : " " + standard.Name;
+        var unit = standard.Kind == Quantity.Number ? "" : " " + standard.Name;
         return (internalValue / standard.Factor).ToString("0.####", CultureInfo.InvariantCulture) + unit;
     }
 
     public override JsonObject Schema()
     {
         var number = new JsonObject { ["type"] = "number", ["minimum"] = least, ["maximum"] = most };
-        if (standard.Kind == UnitKind.Number)
+        if (standard.Kind == Quantity.Number)
         {
             return number;
         }
@@ -79,7 +81,7 @@ internal sealed class QuantityForm(Unit standard, double least, double most) : F
 
     public override JsonNode? Written(double value) => JsonValue.Create(Math.Round(value / standard.Factor, 9));
 
-    private string BareUnit => standard.Kind == UnitKind.Number ? "it has no unit" : $"a number without a unit is in {standard.Name}";
+    private string BareUnit => standard.Kind == Quantity.Number ? "it has no unit" : $"a number without a unit is in {standard.Name}";
 
     private string UnitsWanted => $"Give {UnitTable.With(standard.Kind)} in {UnitTable.NamesOf(standard.Kind)}";
 
@@ -104,7 +106,7 @@ internal sealed class QuantityForm(Unit standard, double least, double most) : F
             case TomlText text:
                 return FromText(text, key, reading);
             default:
-                reading.Report(value, key, Allowed, standard.Kind == UnitKind.Number
+                reading.Report(value, key, Allowed, standard.Kind == Quantity.Number
                     ? "Give one number, without quotes."
                     : $"Give one number in {standard.Name}, or one in quotes with a unit.");
                 return null;
@@ -113,7 +115,7 @@ internal sealed class QuantityForm(Unit standard, double least, double most) : F
 
     private double? FromText(TomlText text, string key, Reading reading)
     {
-        if (standard.Kind == UnitKind.Number)
+        if (standard.Kind == Quantity.Number)
         {
             reading.Report(text, key, Allowed, "Write the number without quotes and without a unit.");
             return null;

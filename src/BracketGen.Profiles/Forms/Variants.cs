@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
+using BracketGen.Design.Search;
 using BracketGen.Profiles.Toml;
 
 namespace BracketGen.Profiles.Forms;

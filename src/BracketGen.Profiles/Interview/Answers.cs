@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Interview;
 

@@ -1,3 +1,7 @@
+using BracketGen.Geometry;
+using BracketGen.Profiles.Forms;
+using BracketGen.Units;
+
 namespace BracketGen.Profiles.Interview;
 
 /// <summary>How an answer is written into a profile.</summary>

@@ -1,3 +1,7 @@
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.Units;
+
 namespace BracketGen.Profiles.Interview;
 
 /// <summary>What is asked of a throttle body; what follows depends on what was answered.</summary>

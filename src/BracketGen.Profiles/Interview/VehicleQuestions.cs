@@ -1,3 +1,6 @@
+using BracketGen.Geometry;
+using BracketGen.Units;
+
 namespace BracketGen.Profiles.Interview;
 
 /// <summary>What is asked of a vehicle; what follows depends on what was answered.</summary>

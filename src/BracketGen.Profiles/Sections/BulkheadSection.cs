@@ -1,6 +1,7 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 

@@ -1,7 +1,7 @@
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Forms;
-using BracketGen.Profiles.Units;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 

@@ -1,4 +1,4 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;

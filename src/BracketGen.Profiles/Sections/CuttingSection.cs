@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 

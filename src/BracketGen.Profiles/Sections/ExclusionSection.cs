@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Profiles.Sections;
 

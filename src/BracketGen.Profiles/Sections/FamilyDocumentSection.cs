@@ -1,4 +1,4 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 

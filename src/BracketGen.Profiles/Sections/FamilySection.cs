@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -20,8 +22,8 @@ internal static class FamilySection
     /// <summary>Path of the shop's file.</summary>
     public static readonly Key<string> Shop = new("shop", new FileForm(), "File of the shop, from this file's folder.");
 
-    private static readonly Key<LengthUnit> Units = Key<LengthUnit>.WithDefault(
-        "units", new WordForm<LengthUnit>(("mm", LengthUnit.Millimetre), ("in", LengthUnit.Inch)), "Unit of what comes out.", LengthUnit.Millimetre);
+    private static readonly Key<UnitSystem> Units = Key<UnitSystem>.WithDefault(
+        "units", new WordForm<UnitSystem>(("mm", UnitSystem.Metric), ("in", UnitSystem.Inch)), "Unit of what comes out.", UnitSystem.Metric);
 
     private static readonly Key<string> Code = new("code", new CodeForm(), "What part numbers call it: letters and digits.");
 

@@ -1,13 +1,15 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
 /// <summary>A job's file before the files it names are read.</summary>
-internal sealed record JobFile(LocatedPreferences Preferences, LengthUnit Units, DocumentData Document, Bulkhead? Bulkhead);
+internal sealed record JobFile(LocatedPreferences Preferences, UnitSystem Units, DocumentData Document, Bulkhead? Bulkhead);
 
 /// <summary>A job's file.</summary>
 internal static class JobSection
@@ -21,11 +23,11 @@ internal static class JobSection
     /// <summary>Path of the shop's file.</summary>
     public static readonly Key<string> Shop = new("shop", new FileForm(), "File of the shop, from this file's folder.");
 
-    private static readonly Key<LengthUnit> Units = Key<LengthUnit>.WithDefault(
+    private static readonly Key<UnitSystem> Units = Key<UnitSystem>.WithDefault(
         "units",
-        new WordForm<LengthUnit>(("mm", LengthUnit.Millimetre), ("in", LengthUnit.Inch)),
+        new WordForm<UnitSystem>(("mm", UnitSystem.Metric), ("in", UnitSystem.Inch)),
         "Unit of what comes out. What goes in is in the units written beside the values.",
-        LengthUnit.Millimetre);
+        UnitSystem.Metric);
 
     private static readonly Key<LocatedPreferences> Preferences = Key<LocatedPreferences>.WithDefault(
         "preferences", PreferencesSection.Form, "What is wanted of the bracket.", new(new(), []));

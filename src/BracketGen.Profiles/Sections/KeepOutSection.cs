@@ -1,4 +1,4 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Profiles.Forms;
-using BracketGen.Profiles.Units;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 

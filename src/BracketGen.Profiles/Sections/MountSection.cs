@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Standards;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
 

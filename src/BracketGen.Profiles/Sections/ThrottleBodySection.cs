@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Forms;

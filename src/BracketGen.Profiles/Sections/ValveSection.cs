@@ -1,3 +1,4 @@
+using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;

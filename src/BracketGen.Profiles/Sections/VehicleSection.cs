@@ -1,4 +1,4 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Forms;
 
@@ -14,7 +14,7 @@ internal static class VehicleSection
     private static readonly Key<Pedal> Pedal = new("pedal", PedalSection.Form, "The accelerator pedal the vehicle brings.");
 
     private static readonly Key<Controller> Controller = Key<Controller>.WithDefault(
-        "controller", ControllerSection.Form, "What reads the throttle body's position sensor; left out: one that learns its zero.", Design.Controller.Usual);
+        "controller", ControllerSection.Form, "What reads the throttle body's position sensor; left out: one that learns its zero.", Design.Inputs.Controller.Usual);
 
     public static Section<Vehicle> Form { get; } = new(
         "a vehicle", [Name, Cable, Pedal, Controller], v => new(v.Get(Name), v.Get(Cable), v.Get(Pedal)) { Controller = v.Get(Controller) });

@@ -1,3 +1,4 @@
+using BracketGen.Profiles.Forms;
 using Tomlyn.Syntax;
 
 namespace BracketGen.Profiles.Toml;

@@ -4,21 +4,21 @@ namespace BracketGen.SheetMetal.Fasteners;
 
 /// <summary>A hexagon head screw that holds sheet on a tapped boss of cast aluminium, a plain washer under its head.</summary>
 /// <remarks>
-/// Screw ISO 4017, property class 8.8; washer ISO 7089. The preload is the smaller of what the screw stands (VDI 2230) and half of
-/// what strips the boss's thread. Immutable, thread-safe.
+/// Screw ISO 4017, property class 8.8; washer ISO 7089. The preload is the smaller of what the screw carries (VDI 2230) and half of
+/// what strips the boss's thread.
 /// </remarks>
 /// <param name="Thread">Thread.</param>
 /// <param name="Length">Nominal length (mm).</param>
 /// <param name="Engagement">How far it goes into the boss (mm).</param>
 public sealed record BossScrew(MetricThread Thread, double Length, double Engagement)
 {
-    /// <summary>Least engagement over the diameter (common practice, no source: 1.5 to 2 in aluminium).</summary>
+    /// <summary>Minimum engagement over the diameter (common practice, no source: 1.5 to 2 in aluminium).</summary>
     public const double LeastEngagement = 1.5;
 
     /// <summary>Shear strength of the boss (MPa): the weaker permanent-mould casting alloys, from memory of VDI 2230 Blatt 1, table A9.</summary>
     public const double BossShear = 110;
 
-    /// <summary>How many times the preload the thread of the boss stands (our judgement, no source): wear, porous castings, friction below what was taken.</summary>
+    /// <summary>How many times the preload the thread of the boss carries (our judgement, no source): wear, porous castings, friction lower than assumed.</summary>
     public const double StrippingReserve = 2;
 
     /// <summary>Nominal lengths (mm) that ISO 4017 prefers (ISO 888), within those usual from M4 to M12.</summary>
@@ -29,7 +29,7 @@ public sealed record BossScrew(MetricThread Thread, double Length, double Engage
     /// <summary>Load (N) that strips the boss's thread; the chamfered tip, 0.8 pitches, does not bear (VDI 2230).</summary>
     public double StrippingLoad => BossShear * Sizes.StrippingArea(Math.Max(0, Engagement - 0.8 * Thread.Pitch));
 
-    /// <summary>Preload that the screw alone would stand (N).</summary>
+    /// <summary>Preload that the screw alone would carry (N).</summary>
     public double ScrewPreload => Tightening.PreloadAtYield(Sizes);
 
     /// <summary>Preload (N).</summary>
@@ -45,8 +45,8 @@ public sealed record BossScrew(MetricThread Thread, double Length, double Engage
     public double TorqueFor(double preload) => Tightening.Torque(Sizes, preload, Thread.ClearanceMedium);
 
     /// <summary>
-    /// Depth of full thread that the boss must have (mm): the screw, half a millimetre that the sheet may be thinner, and two pitches
-    /// so that it never bottoms (common practice, no source).
+    /// Depth of full thread that the boss must have (mm): the screw, half a millimetre in case the sheet is thinner, and two pitches so
+    /// that the screw never bottoms (common practice, no source).
     /// </summary>
     public double ThreadNeeded => Engagement + 0.5 + 2 * Thread.Pitch;
 

@@ -3,12 +3,11 @@ using BracketGen.SheetMetal.Standards;
 namespace BracketGen.SheetMetal.Fasteners;
 
 /// <summary>The sizes of a thread that its strength depends on.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Diameter">Nominal diameter d (mm).</param>
 /// <param name="Pitch">Pitch P (mm).</param>
-/// <param name="LeastMajor">Least major diameter of the screw, tolerance 6g (mm).</param>
-/// <param name="MostPitchDiameterInside">Largest pitch diameter of the tapped hole, tolerance 6H (mm).</param>
-/// <param name="HeadBearing">Least diameter of the bearing face under a hexagon head (mm).</param>
+/// <param name="LeastMajor">Minimum major diameter of the screw, tolerance 6g (mm).</param>
+/// <param name="MostPitchDiameterInside">Maximum pitch diameter of the tapped hole, tolerance 6H (mm).</param>
+/// <param name="HeadBearing">Minimum diameter of the bearing face under a hexagon head (mm).</param>
 public sealed record ScrewThread(
     double Diameter, double Pitch, double LeastMajor, double MostPitchDiameterInside, double HeadBearing)
 {
@@ -37,8 +36,8 @@ public sealed record ScrewThread(
     public double StressArea => Math.PI / 4 * StressDiameter * StressDiameter;
 
     /// <summary>
-    /// Area (mm²) that must shear for the thread of a tapped hole to strip: π Le d (1/2 + (d - D2) / (√3 P)) with the least major
-    /// diameter d and the largest pitch diameter D2 that the tolerances allow.
+    /// Area (mm²) that must shear for the thread of a tapped hole to strip: π Le d (1/2 + (d - D2) / (√3 P)) with the minimum major
+    /// diameter d and the maximum pitch diameter D2 that the tolerances allow.
     /// </summary>
     /// <remarks>FED-STD-H28/2, shear area of internal threads.</remarks>
     /// <param name="engagement">Length Le of full thread that bears (mm).</param>

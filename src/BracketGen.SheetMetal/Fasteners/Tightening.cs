@@ -2,7 +2,7 @@ namespace BracketGen.SheetMetal.Fasteners;
 
 /// <summary>Preload and tightening torque of a screw (VDI 2230 Blatt 1).</summary>
 /// <remarks>
-/// Friction is taken the same in the thread and under the head. 0.12 is the middle of the guideline's friction class B, 0.08 to
+/// Friction is assumed equal in the thread and under the head. 0.12 is the middle of the guideline's friction class B, 0.08 to
 /// 0.16: plain or zinc-plated steel, dry or lightly oiled.
 /// </remarks>
 public static class Tightening

@@ -8,7 +8,7 @@ public static class CutTolerance
     private static readonly double[] ClassOneThick = [0.20, 0.20, 0.25, 0.25, 0.30, 0.40];
     private static readonly double[] ClassTwoThin = [0.6, 0.6, 0.6, 0.7, 0.7, 0.8];
 
-    /// <summary>Limit deviation (mm, either way) of a cut dimension (mm) in sheet of 1 to 6.3 mm; null where no value is known here.</summary>
+    /// <summary>Limit deviation (mm, either way) of a cut dimension (mm) in sheet of 1 to 6.3 mm; null if no value is known here.</summary>
     /// <remarks>
     /// Class 2 is given for sheet up to 3.15 mm only, from nominal 3 mm on (below that the value of the 3 to 10 mm range is used).
     /// </remarks>

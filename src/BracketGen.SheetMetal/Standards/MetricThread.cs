@@ -3,9 +3,9 @@ namespace BracketGen.SheetMetal.Standards;
 /// <summary>A metric fastener thread with the sizes that go with it.</summary>
 /// <remarks>
 /// Clearance holes: ISO 273. Widths across flats: ISO 272. Plain washers, normal series: ISO 7089. Coarse pitch: ISO 261.
-/// Head heights: ISO 4017. Values for M4 to M12 written from the published tables. Immutable, thread-safe.
+/// Head heights: ISO 4017. Values for M4 to M12 written from the published tables.
 /// </remarks>
-/// <param name="Name">«M6».</param>
+/// <param name="Name">"M6".</param>
 /// <param name="Diameter">Nominal diameter (mm).</param>
 /// <param name="Pitch">Coarse pitch (mm), ISO 261.</param>
 /// <param name="ClearanceFine">Clearance hole, fine series (mm), ISO 273.</param>
@@ -34,7 +34,7 @@ public sealed record MetricThread(
     public static MetricThread? Find(string name) =>
         All.FirstOrDefault(t => string.Equals(t.Name, name.Trim(), StringComparison.OrdinalIgnoreCase));
 
-    /// <summary>Medium clearance hole (mm) for any threaded body: the table's where it is in it, a tenth more where it is not.</summary>
+    /// <summary>Medium clearance hole (mm) for any threaded body: the table's value, or a tenth more than the thread if it is not in the table.</summary>
     public static double ClearanceFor(double diameter) =>
         All.FirstOrDefault(t => Math.Abs(t.Diameter - diameter) < 1e-6)?.ClearanceMedium ?? Math.Round(diameter * 1.1, 1);
 

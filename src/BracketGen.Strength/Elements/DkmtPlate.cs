@@ -3,7 +3,7 @@ namespace BracketGen.Strength.Elements;
 /// <summary>The discrete Kirchhoff-Mindlin plate triangle (DKMT): bending with transverse shear, free of locking.</summary>
 /// <remarks>
 /// I. Katili, "A new discrete Kirchhoff-Mindlin element based on Mindlin-Reissner plate theory and assumed shear strain fields,
-/// part I", International Journal for Numerical Methods in Engineering 36 (1993) 1859-1883. As the sheet gets thin against the
+/// part I", International Journal for Numerical Methods in Engineering 36 (1993) 1859-1883. If the sheet is thin compared with the
 /// element it becomes the DKT of J.-L. Batoz, K.-J. Bathe and L.-W. Ho (same journal, 15 (1980) 1771-1812). Shear is kept
 /// because a strip a few thicknesses wide twists more than Kirchhoff's theory allows. Freedoms (w, θx, θy) at each corner, θ by
 /// the right-hand rule; a fibre turns by βx = θy, βy = -θx, so that u = z βx, v = z βy.

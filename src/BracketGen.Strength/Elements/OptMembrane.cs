@@ -1,3 +1,5 @@
+using BracketGen.Geometry;
+
 namespace BracketGen.Strength.Elements;
 
 /// <summary>

@@ -1,6 +1,6 @@
 namespace BracketGen.Strength.Meshing;
 
-/// <summary>What an edge of the triangulation stands for.</summary>
+/// <summary>What an edge of the triangulation represents.</summary>
 internal enum EdgeKind : byte
 {
     /// <summary>Nothing: it may be turned.</summary>

@@ -5,7 +5,7 @@ namespace BracketGen.Strength.Meshing;
 /// <summary>Puts points into a constrained Delaunay triangulation until every triangle is small and well shaped.</summary>
 /// <remarks>
 /// J. Ruppert, "A Delaunay refinement algorithm for quality 2-dimensional mesh generation", Journal of Algorithms 18 (1995) 548-585:
-/// a bad triangle's circumcentre goes in, or, where it would come too near to a line, the line's edge is halved. Halving stops at a
+/// a bad triangle's circumcentre is inserted or, if it would come too near to a line, the line's edge is halved. Halving stops at a
 /// share of the wanted size, so that sharp corners of the input cannot go on for ever.
 /// </remarks>
 internal sealed class Refinement(Triangulation mesh, SizeField sizes, Func<GridPoint, Vector2> toPlane)
@@ -158,7 +158,7 @@ internal sealed class Refinement(Triangulation mesh, SizeField sizes, Func<GridP
         centre = default;
         if (!(radius < 1 << 28))
         {
-            // A sliver on a line: its circumcentre is far away, its own middle tells the side.
+            // A sliver on a line: its circumcentre is far away, so its own middle gives the side.
             return false;
         }
 

@@ -60,7 +60,7 @@ internal sealed class SizeField
         }
     }
 
-    // A line with what its distance needs worked out beforehand: it is asked for a million times, so without angles.
+    // A line with what its distance needs worked out beforehand: it is called a million times, so no angles.
     private sealed class Source
     {
         private readonly Bounds _bounds;

@@ -22,7 +22,7 @@ internal sealed class Triangulation
 
     public Triangulation(int extent)
     {
-        // Far enough that they touch no inner triangle's business: the borders are constrained.
+        // Far enough to affect no inner triangle: the borders are constrained.
         var far = 3 * extent;
         _points.AddRange([new(-far, -far), new(far, -far), new(0, far)]);
         _triangleAt.AddRange([0, 0, 0]);
@@ -46,7 +46,7 @@ internal sealed class Triangulation
     /// <summary>Triangles made or changed since the list was last cleared.</summary>
     public List<int> Touched { get; } = [];
 
-    /// <summary>Puts a point in; gives its number, or that of the point already there.</summary>
+    /// <summary>Inserts a point; returns its number, or that of the point already there.</summary>
     public int Insert(GridPoint p)
     {
         var t = Locate(p, _last, false, out _, out _);

@@ -11,7 +11,7 @@ internal static class BlockLanczos
     private const int Width = 3;
     private const int LargestSpace = 240;
 
-    // Of an eigenvector; its eigenvalue is then right to about the square of this.
+    // Of an eigenvector; its eigenvalue is then accurate to about the square of this.
     private const double Converged = 1e-6;
 
     /// <summary>The <paramref name="count"/> lowest eigenvalues, ascending, with M-normalised vectors.</summary>

@@ -98,7 +98,7 @@ internal static class MinimumDegree
                 var i = front[at];
                 variables[i].RemoveAll(j => done[j] || mark[j] == stamp);
 
-                // An element wholly inside the new one says nothing more.
+                // An element wholly inside the new one adds nothing.
                 elements[i].RemoveAll(e => members[e] is null || outside[e] == 0);
                 if (variables[i].Count == 0 && elements[i].Count == 0)
                 {

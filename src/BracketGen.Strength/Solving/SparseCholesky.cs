@@ -3,7 +3,7 @@ using System.Buffers;
 namespace BracketGen.Strength.Solving;
 
 /// <summary>K = L·Lᵀ of a symmetric positive definite block matrix by the multifrontal method; solves any number of right-hand sides.</summary>
-/// <remarks>Source as <see cref="EliminationPlan"/>. Immutable once made; solving is thread-safe.</remarks>
+/// <remarks>Source as <see cref="EliminationPlan"/>.</remarks>
 internal sealed class SparseCholesky
 {
     private const int Block = BlockMatrix.Block;

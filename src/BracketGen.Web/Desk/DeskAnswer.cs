@@ -1,7 +1,8 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Study;
 using BracketGen.Profiles;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Desk;
 
 /// <summary>How far a question goes.</summary>
 public enum Depth

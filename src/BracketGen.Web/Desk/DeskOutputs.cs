@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
-using BracketGen.SheetMetal;
+using BracketGen.Profiles;
+using BracketGen.Units;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Desk;
 
 /// <summary>The files of a job, byte for byte those of <c>make</c>; the last job's are kept, for its files are fetched one after another.</summary>
 /// <remarks>Thread-safe.</remarks>

@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Forms;
+using BracketGen.Web.Folder;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Desk;
 
 /// <summary>A job as it lies open on the page: the texts of its profiles, none of which need be right.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Job">Path of the job's file.</param>
 /// <param name="Files">Texts by path; paths with forward slashes.</param>
 public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, string> Files)

@@ -1,7 +1,8 @@
 using System.Text;
 using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Forms;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Folder;
 
 /// <summary>The examples that come with the program.</summary>
 internal static class Examples

@@ -1,8 +1,10 @@
 using System.Text;
+using BracketGen.Design.Search;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Toml;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Folder;
 
 /// <summary>The one folder that the page may read profiles from and write them to.</summary>
 /// <remarks>

@@ -1,10 +1,14 @@
-using BracketGen.Drawing;
+using System.Text.Json.Nodes;
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Geometry;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Interview;
-using System.Text.Json.Nodes;
+using BracketGen.Units;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Measuring;
 
 /// <summary>The questions of the interview one by one, each with the sketch that shows its number.</summary>
 internal static class MeasuringPath

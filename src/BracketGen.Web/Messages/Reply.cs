@@ -1,13 +1,17 @@
 using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
-using BracketGen.Drawing.Text;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Forms;
+using BracketGen.Web.Desk;
+using BracketGen.Words.Results;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Messages;
 
 /// <summary>What the page is told, as JSON.</summary>
 internal static class Reply

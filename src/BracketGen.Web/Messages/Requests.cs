@@ -1,7 +1,12 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Forms;
+using BracketGen.Web.Desk;
+using BracketGen.Web.Folder;
+using BracketGen.Web.Measuring;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Messages;
 
 /// <summary>A desk as the page sends it.</summary>
 /// <remarks>What may be left out has a setter: the generated reader forgets the usual values of init-only properties.</remarks>

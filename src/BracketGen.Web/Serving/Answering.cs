@@ -2,12 +2,21 @@ using System.Diagnostics;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Interview;
+using BracketGen.Web.Desk;
+using BracketGen.Web.Folder;
+using BracketGen.Web.Measuring;
+using BracketGen.Web.Messages;
 using Microsoft.AspNetCore.Http;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Serving;
 
 /// <summary>What each address of the page's own requests does. Knows no desk from one request to the next: the page holds the texts.</summary>
 internal sealed class Answering(WorkFolder folder)

@@ -1,7 +1,7 @@
 using System.Text;
 using BracketGen.Drawing.Report;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Serving;
 
 /// <summary>The page's files, which ship within the program.</summary>
 internal static class PageAssets

@@ -1,6 +1,7 @@
+using BracketGen.Design.Checks;
 using Microsoft.AspNetCore.Http;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Serving;
 
 /// <summary>Who may ask: this machine, by its own name, from the page itself or from no page at all.</summary>
 /// <remarks>

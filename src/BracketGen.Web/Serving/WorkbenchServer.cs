@@ -1,4 +1,6 @@
 using System.Net;
+using BracketGen.Drawing.Dxf.Format;
+using BracketGen.Web.Folder;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -6,7 +8,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.DependencyInjection;
 
-namespace BracketGen.Web;
+namespace BracketGen.Web.Serving;
 
 /// <summary>The workbench page, served to this machine alone.</summary>
 /// <remarks>

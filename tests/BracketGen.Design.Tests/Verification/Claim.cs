@@ -1,4 +1,5 @@
 using System.Globalization;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Tests.Verification;
 

@@ -1,11 +1,13 @@
+using BracketGen.Strength.Tests;
 using System.Collections.Immutable;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Sections;
 using BracketGen.SheetMetal;
 using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Standards;
 using BracketGen.Strength;
-using BracketGen.Strength.Tests;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests.Verification;
@@ -13,7 +15,7 @@ namespace BracketGen.Design.Tests.Verification;
 /// <summary>The claims of docs/verification-table.md: every formula that a published number is known for.</summary>
 internal static class Claims
 {
-    private const string Forces = "Wire and valve", Bending = "Bending sheet", Screws = "Screws", Beams = "Beams of shell elements", Plates = "Plates of shell elements", Folded = "A folded bracket";
+    private const string Forces = "Wire and valve", Bending = "Bending sheet", Screws = "Bolts and threads", Beams = "Beams of shell elements", Plates = "Plates of shell elements", Folded = "A formed bracket";
 
     private const string MacNeal = "R. H. MacNeal and R. L. Harder, Finite Elements in Analysis and Design 1 (1985) 3-20";
     private const string Leissa = "A. W. Leissa, Vibration of Plates, NASA SP-160, 1969";
@@ -35,13 +37,13 @@ internal static class Claims
         Capstan(0.1, 180, 1.37), Capstan(0.3, 180, 2.57), Capstan(0.2, 360, 3.51), Capstan(0.2, 720, 12.3),
         new(Forces, "open part of the bore, plate turned 50° from 10°, no shaft", "J. B. Heywood, Internal Combustion Engine Fundamentals, 1988, eq. 7.18", 0.49229, "", 1e-4,
             () => new ButterflyValve(58, 0, Angle.FromDegrees(10)).AreaFraction(Angle.FromDegrees(50))),
-        new(Forces, "largest open area, bore 58 mm, shaft 4 mm: πD²/4 - dD", "the same, below eq. 7.18", 2410.1, "mm²", 2e-4,
+        new(Forces, "maximum open area, bore 58 mm, shaft 4 mm: πD²/4 - dD", "the same, below eq. 7.18", 2410.1, "mm²", 2e-4,
             () => new ButterflyValve(58, 4, Angle.FromDegrees(6)).Area(Angle.FromDegrees(84))),
         new(Forces, "pull of a round groove, 31.5 mm, over 84°: R θ", "arc of a circle", 46.18, "mm", 1e-4,
             () => Travel.Solve(Round(31.5, 84), new(-60, 31.5), 2, 60).PullToWideOpen),
 
         Din(0.5, 0.5), Din(1, 0.65), Din(2, 0.8), Din(5, 1),
-        new(Bending, "length of the bend, s = 2, r = 2, 90°", "DIN 6935, its formula", 4.163, "mm", 3e-4, () => new Din6935Rule().Allowance(Angle.Right, 2, 2)),
+        new(Bending, "bend allowance, s = 2, r = 2, 90°", "DIN 6935, its formula", 4.163, "mm", 3e-4, () => new Din6935Rule().Allowance(Angle.Right, 2, 2)),
         Machinery(BendGroup.SoftBrassOrCopper, "soft brass or copper", 7.93), Machinery(BendGroup.SoftSteelOrAluminium, "soft steel or aluminium", 8.2),
         Machinery(BendGroup.ColdRolledOrSpringSteel, "cold-rolled or spring steel", 8.41),
 
@@ -71,7 +73,7 @@ internal static class Claims
         new(Plates, "load at the edge of a cantilever plate, stress K_m", Roark, 0.509, "", 0.05, () => EdgeLoaded.Value(0).Stress),
 
         .. new[] { "deflection of the stop along the force", "natural frequency 1", "natural frequency 2", "natural frequency 3" }.Select((what, i) => new Claim(
-            Folded, what, "CalculiX 2.20, solid quadratic wedges, its deck kept with the tests", Calculix[i], i == 0 ? "mm" : "Hz", 0.03,
+            Folded, what, "CalculiX 2.20, solid quadratic wedges, input deck kept with the tests", Calculix[i], i == 0 ? "mm" : "Hz", 0.03,
             () => i == 0 ? Bracket.Value.Under(LBracket.Force).AlongForce : Modes.Value[i - 1])),
     ];
 
@@ -86,7 +88,7 @@ internal static class Claims
         Bending, $"correction factor k at r/s = {ratio.ToString(System.Globalization.CultureInfo.InvariantCulture)}", "DIN 6935, table 1; from memory", factor, "", 0.01, () => Din6935Rule.CorrectionFactor(ratio * 3, 3));
 
     private static Claim Machinery(BendGroup group, string metal, double length) => new(
-        Bending, $"length of the bend, {metal}, T = 3, R = 4, 90°", Handbook, length, "mm", 1e-6, () => new MachinerysHandbookRule(group).Allowance(Angle.Right, 4, 3));
+        Bending, $"bend allowance, {metal}, T = 3, R = 4, 90°", Handbook, length, "mm", 1e-6, () => new MachinerysHandbookRule(group).Allowance(Angle.Right, 4, 3));
 
     private static Claim Beam(string what, double published, Func<double> ours) => new(Beams, what + ": displacement of the tip", MacNeal, published, "", 0.02, ours);
 

@@ -1,8 +1,12 @@
 using System.Globalization;
 using System.Text;
+using BracketGen.Design.Checks;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 using CsCheck;
 
 namespace BracketGen.Drawing.Tests.Dxf;

@@ -1,8 +1,13 @@
 using System.Text.Json;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Tests.Bracket;
+using BracketGen.Drawing.Tests.ShopDrawing;
+using BracketGen.Geometry;
+using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Dxf;
 

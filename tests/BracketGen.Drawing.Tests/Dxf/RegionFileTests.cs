@@ -1,6 +1,11 @@
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Sections;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Dxf;
 

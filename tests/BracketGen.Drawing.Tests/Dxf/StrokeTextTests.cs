@@ -1,5 +1,7 @@
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
 
 namespace BracketGen.Drawing.Tests.Dxf;
 

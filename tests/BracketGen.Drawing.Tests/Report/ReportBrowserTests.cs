@@ -1,3 +1,4 @@
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
 using BracketGen.TestSupport;
 

@@ -1,9 +1,11 @@
 using System.Text;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
-using BracketGen.Drawing.Tests.Bracket;
+using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Mechanism;
 using BracketGen.TestSupport;
 

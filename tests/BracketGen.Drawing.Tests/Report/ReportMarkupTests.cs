@@ -4,10 +4,14 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using AngleSharp.Dom;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
-using BracketGen.Drawing.Tests.Bracket;
-using BracketGen.Drawing.Text;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Tests.ShopDrawing;
+using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
+using BracketGen.Words;
 
 namespace BracketGen.Drawing.Tests.Report;
 

@@ -2,12 +2,20 @@ using System.Globalization;
 using System.Text.Json;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
-using BracketGen.Design;
-using BracketGen.Drawing.Report;
-using BracketGen.Drawing.Tests.Bracket;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Dxf.Format;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Sections;
+using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Tests.Report;
 
@@ -42,7 +50,7 @@ public class ReportNumberTests
     [InlineData(3, Bound.AtMost, 4, 0.25)]
     [InlineData(0.1, Bound.AtLeast, 0, 0.1)]
     public void A_margin_bar_is_the_margin_over_the_limit(double value, Bound bound, double limit, double part) =>
-        Assert.Equal(part, MarginBar.Part(new("x", "x", CheckKind.Function, CheckUnit.Length, value, bound, limit, "", "")), 12);
+        Assert.Equal(part, MarginBar.Part(new("x", "x", CheckKind.Function, Quantity.Length, value, bound, limit, "", "")), 12);
 
     [Fact]
     public void The_numbers_of_the_sweep_are_those_of_the_travel() => ReportCases.Each((solution, _, document) =>
@@ -50,7 +58,7 @@ public class ReportNumberTests
         var (travel, units) = (solution.Travel, solution.Job.Units);
         var rows = document.QuerySelectorAll("#sweep-table tbody tr").Select(r => r.Children.Select(c => ReportCases.Plain(c.TextContent)).ToArray()).ToList();
         Assert.Equal("pedal released", rows[0][0]);
-        Assert.Equal(CheckText.Number(CheckUnit.Length, travel.Closed.Straight, units), rows[0][4]);
+        Assert.Equal(CheckText.Number(Quantity.Length, travel.Closed.Straight, units), rows[0][4]);
 
         // From the second row on, the engine's own steps, as far as the pedal gets.
         var reached = travel.Sweep.TakeWhile(w => travel.FreePlay + travel.Closed.Length - w.Length <= travel.AvailablePull + 1e-6 && w.Opening.Radians <= travel.Reached.Radians + 1e-12).ToList();
@@ -58,19 +66,19 @@ public class ReportNumberTests
         {
             Assert.Equal(
                 [
-                    CheckText.Number(CheckUnit.Angle, wire.Opening.Radians, units),
-                    CheckText.Number(CheckUnit.Length, travel.FreePlay + travel.Closed.Length - wire.Length, units),
-                    CheckText.Number(CheckUnit.Length, wire.Straight, units),
-                    wire.LiftedOff ? "lifted off" : CheckText.Number(CheckUnit.Angle, wire.Wrap.Radians, units),
-                    CheckText.Number(CheckUnit.Length, wire.Arm, units),
+                    CheckText.Number(Quantity.Angle, wire.Opening.Radians, units),
+                    CheckText.Number(Quantity.Length, travel.FreePlay + travel.Closed.Length - wire.Length, units),
+                    CheckText.Number(Quantity.Length, wire.Straight, units),
+                    wire.LiftedOff ? "lifted off" : CheckText.Number(Quantity.Angle, wire.Wrap.Radians, units),
+                    CheckText.Number(Quantity.Length, wire.Arm, units),
                 ],
                 [row[1], row[3], row[4], row[5], row[6]]);
         }
 
         // The last row is as far as the valve gets, with all the pull there is.
-        Assert.Equal(CheckText.Number(CheckUnit.Angle, travel.Reached.Radians, units), rows[^1][1]);
+        Assert.Equal(CheckText.Number(Quantity.Angle, travel.Reached.Radians, units), rows[^1][1]);
         Assert.Equal("100 %", rows[^1][2]);
-        Assert.Equal(CheckText.Number(CheckUnit.Length, travel.AvailablePull, units), rows[^1][3]);
+        Assert.Equal(CheckText.Number(Quantity.Length, travel.AvailablePull, units), rows[^1][3]);
     });
 
     [Fact]
@@ -111,7 +119,7 @@ public class ReportNumberTests
             var document = ReportCases.Parse(ReportCases.Text(solution));
             var (mechanism, travel) = (solution.Mechanism!, solution.Travel);
             var loaded = mechanism.Loaded!;
-            var inch = solution.Job.Units == LengthUnit.Inch;
+            var inch = solution.Job.Units == UnitSystem.Inch;
 
             // 1 in = 25.4 mm; 1 lbf = 0.45359237 kg x 9.80665 m/s² (NIST SP 811, appendix B.8).
             double length = inch ? 25.4 : 1, force = inch ? 0.45359237 * 9.80665 : 1, torque = length * force;

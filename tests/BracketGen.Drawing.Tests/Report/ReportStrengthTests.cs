@@ -1,10 +1,18 @@
 using System.Globalization;
 using System.Text.Json;
-using BracketGen.Design;
-using BracketGen.Drawing.Tests.Bracket;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Tests.Report;
 
@@ -87,7 +95,7 @@ public class ReportStrengthTests
             var document = ReportCases.Parse(ReportCases.Text(solution));
             var said = ReportCases.Plain(document.GetElementById("strength")!.TextContent);
             Assert.All(solution.Strength!.Checks, c => Assert.Contains(CheckText.Value(c, solution.Job.Units), said, StringComparison.Ordinal));
-            Assert.Contains(CheckText.Number(CheckUnit.Force, solution.Strength.Stamped.Tension, solution.Job.Units), said, StringComparison.Ordinal);
+            Assert.Contains(CheckText.Number(Quantity.Force, solution.Strength.Stamped.Tension, solution.Job.Units), said, StringComparison.Ordinal);
             Assert.DoesNotContain("NOT calculated", document.Body!.TextContent, StringComparison.Ordinal);
 
             var without = ReportCases.Parse(ReportCases.Text(solution with { Strength = null }));

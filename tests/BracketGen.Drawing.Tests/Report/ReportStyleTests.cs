@@ -1,6 +1,10 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using BracketGen.Design.Checks;
 using BracketGen.Drawing.Report;
+using BracketGen.Drawing.Report.Charts;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using CsCheck;
 

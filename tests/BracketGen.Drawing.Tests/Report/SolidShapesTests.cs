@@ -1,5 +1,8 @@
 using BracketGen.Drawing.Report;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Model;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
 
 namespace BracketGen.Drawing.Tests.Report;
 

@@ -1,17 +1,27 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Setup;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Tests.Bracket;
-using BracketGen.Drawing.Text;
+using BracketGen.Drawing.Tests.ShopDrawing;
+using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal;
 using BracketGen.SheetMetal.Fasteners;
 using BracketGen.TestSupport;
+using BracketGen.Units;
+using BracketGen.Words;
 
 namespace BracketGen.Drawing.Tests.Setup;
 
 public class SetupSheetTests
 {
     private static IReadOnlyList<SheetPage> Compose(Solution solution) =>
-        SetupSheet.Compose(solution, solution.Job.Units == LengthUnit.Inch ? PageFormat.AnsiA : PageFormat.A4);
+        SetupSheet.Compose(solution, solution.Job.Units == UnitSystem.Inch ? PageFormat.AnsiA : PageFormat.A4);
 
     /// <summary>The words of all sheets, lines joined, no-break blanks as blanks.</summary>
     private static string TextOf(IEnumerable<SheetPage> pages) =>
@@ -76,7 +86,7 @@ public class SetupSheetTests
     public void Failed_safety_checks_stand_in_large_type_on_the_first_sheet_and_others_below()
     {
         var danger = new Check(
-            "moving-parts", "Bracket to quadrant", CheckKind.Safety, CheckUnit.Length, 1, Bound.AtLeast, 3, "test", "The quadrant can catch on the bracket.");
+            "moving-parts", "Bracket to quadrant", CheckKind.Safety, Quantity.Length, 1, Bound.AtLeast, 3, "test", "The quadrant can catch on the bracket.");
         var nuisance = danger with { Id = "hole-bend", Title = "Hole to bend", Kind = CheckKind.Making, Consequence = "The hole is pulled out of round." };
         var good = ExampleSolutions.First;
         var pages = Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes), danger, nuisance] });
@@ -92,7 +102,7 @@ public class SetupSheetTests
     {
         var good = ExampleSolutions.First;
         var checks = Enumerable.Range(0, 24).Select(i => new Check(
-            $"c{i}", $"Something that was checked, number {i}", i < 6 ? CheckKind.Safety : CheckKind.Making, CheckUnit.Length, 1, Bound.AtLeast, 3, "test",
+            $"c{i}", $"Something that was checked, number {i}", i < 6 ? CheckKind.Safety : CheckKind.Making, Quantity.Length, 1, Bound.AtLeast, 3, "test",
             "What happens then takes a sentence of some length, and what to do about it takes another one that is not shorter."));
         var pages = Compose(good with { Checks = [.. checks] });
         Clean("many", pages);
@@ -103,7 +113,7 @@ public class SetupSheetTests
     [Fact]
     public void Inch_jobs_are_in_inches_throughout()
     {
-        foreach (var solution in RandomSolutions.Samples.Where(s => s.Job.Units == LengthUnit.Inch).Take(12).Append(Example("whimbrel-hornbeam-70")))
+        foreach (var solution in RandomSolutions.Samples.Where(s => s.Job.Units == UnitSystem.Inch).Take(12).Append(Example("whimbrel-hornbeam-70")))
         {
             var pages = Compose(solution);
             Assert.All(pages, p => Assert.Equal("A", p.Format.Name));
@@ -119,7 +129,7 @@ public class SetupSheetTests
     public void Torques_in_inches_are_the_same_torques()
     {
         // NIST SP 811, appendix B.8: 1 lbf in = 0.112 984 8 N m; 7 N m are 61.96 lbf in.
-        var words = new SetupWords(LengthUnit.Inch);
+        var words = new SetupWords(UnitSystem.Inch);
         Assert.Equal("62\u00A0lbf\u00A0in", words.Torque(7000));
 
         // Ibidem: 1 lbf = 4.448 222 N, 1 ksi = 6.894 757 MPa.

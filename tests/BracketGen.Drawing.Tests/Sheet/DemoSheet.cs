@@ -1,12 +1,16 @@
+using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 
 /// <summary>A sheet with one of everything, laid out as a drawing is: what the tests look at, and what eyes should.</summary>
 internal static class DemoSheet
 {
-    public static SheetPage Compose(PageFormat format, DrawingUnits units = DrawingUnits.Millimetre)
+    public static SheetPage Compose(PageFormat format, UnitSystem units = UnitSystem.Metric)
     {
         var frame = format.Frame;
         var value = ValueFormat.Of(units);
@@ -23,7 +27,7 @@ internal static class DemoSheet
             DocumentType = "Part drawing",
             Scale = "1:1",
             Units = units,
-            Projection = units == DrawingUnits.Inch ? Projection.ThirdAngle : Projection.FirstAngle,
+            Projection = units == UnitSystem.Inch ? Projection.ThirdAngle : Projection.FirstAngle,
             GeneralTolerances = "ISO 2768-m; cut edges ISO 9013-1",
             Material = "DC01, 3 mm",
             Finish = "Zinc plated",

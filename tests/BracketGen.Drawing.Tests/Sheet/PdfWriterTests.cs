@@ -1,8 +1,11 @@
 using System.Globalization;
 using System.Text;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 using UglyToad.PdfPig;
 
 namespace BracketGen.Drawing.Tests.Sheet;
@@ -12,7 +15,7 @@ public class PdfWriterTests
     private static readonly PdfInfo Info = new("Throttle cable bracket <B> & more", "Saltmarsh Fabrication", new DateOnly(2026, 3, 14));
 
     private static byte[] Demo(DateOnly? date = null) =>
-        PdfWriter.Write([DemoSheet.Compose(PageFormat.A3), DemoSheet.Compose(PageFormat.AnsiB, DrawingUnits.Inch)], Info with { Date = date ?? Info.Date });
+        PdfWriter.Write([DemoSheet.Compose(PageFormat.A3), DemoSheet.Compose(PageFormat.AnsiB, UnitSystem.Inch)], Info with { Date = date ?? Info.Date });
 
     [Fact]
     public void The_same_sheets_give_the_same_bytes_at_another_time()

@@ -1,5 +1,10 @@
+using BracketGen.Design.Checks;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
+using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 
@@ -15,7 +20,7 @@ public class SheetAuditTests
     {
         Assert.Empty(SheetAudit.Check(DemoSheet.Compose(PageFormat.A3)));
         Assert.Empty(SheetAudit.Check(DemoSheet.Compose(PageFormat.A4)));
-        Assert.Empty(SheetAudit.Check(DemoSheet.Compose(PageFormat.AnsiB, DrawingUnits.Inch)));
+        Assert.Empty(SheetAudit.Check(DemoSheet.Compose(PageFormat.AnsiB, UnitSystem.Inch)));
     }
 
     [Fact]

@@ -1,4 +1,6 @@
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Profiles.Family;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Xml.Linq;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

@@ -1,5 +1,7 @@
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

@@ -1,4 +1,11 @@
+using BracketGen.Design.Checks;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 
@@ -41,6 +48,6 @@ public class WorksheetTests
         PdfWriter.Write(Compose("A4"), new("w", "w", new(2000, 1, 1))), PdfWriter.Write(Compose("A4"), new("w", "w", new(2000, 1, 1))));
 
     private static IReadOnlyList<SheetPage> Compose(string paper) => paper == "A"
-        ? Worksheet.Compose(PageFormat.AnsiA, DrawingUnits.Inch)
-        : Worksheet.Compose(PageFormat.A4, DrawingUnits.Millimetre);
+        ? Worksheet.Compose(PageFormat.AnsiA, UnitSystem.Inch)
+        : Worksheet.Compose(PageFormat.A4, UnitSystem.Metric);
 }

@@ -1,5 +1,9 @@
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
 

@@ -1,12 +1,18 @@
 using System.Buffers.Binary;
 using System.Runtime.InteropServices;
 using System.Text.Json;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
-using BracketGen.Drawing.Tests.Bracket;
 using BracketGen.Drawing.Tests.Sheet;
+using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

@@ -1,5 +1,8 @@
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Solid;

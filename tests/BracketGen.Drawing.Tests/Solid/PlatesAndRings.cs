@@ -1,3 +1,5 @@
+using BracketGen.Drawing.Measuring;
+using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing.Tests.Solid;

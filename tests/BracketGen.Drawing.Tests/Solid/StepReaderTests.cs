@@ -1,8 +1,11 @@
 using System.Text;
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
-using BracketGen.Drawing.Tests.Bracket;
+using BracketGen.Drawing.Tests.ShopDrawing;
+using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Solid;

@@ -1,7 +1,10 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using BracketGen.Design.Checks;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid.Step;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using CsCheck;
 

@@ -1,8 +1,11 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
-using BracketGen.Drawing.Tests.Bracket;
+using BracketGen.Drawing.Tests.ShopDrawing;
+using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Solid;

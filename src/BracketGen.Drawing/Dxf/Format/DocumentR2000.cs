@@ -1,3 +1,5 @@
+using BracketGen.Units;
+
 namespace BracketGen.Drawing.Dxf.Format;
 
 /// <summary>The sections of an R2000 file (AC1015).</summary>

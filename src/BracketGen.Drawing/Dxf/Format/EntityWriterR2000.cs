@@ -1,5 +1,3 @@
-using BracketGen.Geometry;
-
 namespace BracketGen.Drawing.Dxf.Format;
 
 /// <summary>Entities as R2000 has them, with handles, owners and subclass markers.</summary>

@@ -1,3 +1,6 @@
+using BracketGen.Design.Part;
+using BracketGen.Geometry;
+
 namespace BracketGen.Drawing.Dxf.Format;
 
 /// <summary>The OBJECTS section: the root dictionary, which must come first, and what it names.</summary>

@@ -1,12 +1,14 @@
-namespace BracketGen.Drawing.Report;
+using BracketGen.Units;
+
+namespace BracketGen.Drawing.Report.Charts;
 
 /// <summary>What runs along one side of a chart.</summary>
 /// <param name="Title">What it is.</param>
-/// <param name="Quantity">Unit, factor and number format; the values come in internal units.</param>
-internal sealed record ChartAxis(string Title, Quantity Quantity)
+/// <param name="AxisUnit">Unit, factor and number format; the values come in internal units.</param>
+internal sealed record ChartAxis(string Title, AxisUnit AxisUnit)
 {
     /// <summary>Title with the unit, as it stands at the chart.</summary>
-    public string Label => $"{Title}, {Quantity.Unit}";
+    public string Label => $"{Title}, {AxisUnit.Unit}";
 }
 
 /// <summary>One curve: a value for each of the chart's abscissas, in internal units.</summary>

@@ -1,7 +1,9 @@
 using System.Globalization;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Charts;
 
 /// <summary>A chart as a figure: the picture, its key, and its values as a table.</summary>
 internal static class ChartFigure
@@ -21,7 +23,7 @@ internal static class ChartFigure
             html.Line("p", chart.Remark);
         }
 
-        var x = Ticks.Over(chart.At.Min() * chart.X.Quantity.Factor, chart.At.Max() * chart.X.Quantity.Factor, 6);
+        var x = Ticks.Over(chart.At.Min() * chart.X.AxisUnit.Factor, chart.At.Max() * chart.X.AxisUnit.Factor, 6);
         var y = Range(chart);
         Picture(html, chart, x, y);
         Key(html, chart);
@@ -33,12 +35,12 @@ internal static class ChartFigure
 
     /// <summary>Where an abscissa (internal unit) lies in the picture.</summary>
     internal static double Across(Chart chart, Ticks x, double at) =>
-        Left + (at * chart.X.Quantity.Factor - x.Low) / (x.High - x.Low) * (Right - Left);
+        Left + (at * chart.X.AxisUnit.Factor - x.Low) / (x.High - x.Low) * (Right - Left);
 
     private static Ticks Range(Chart chart)
     {
         var all = chart.Series.SelectMany(s => s.Values).Concat(chart.Levels.Select(l => l.Value))
-            .Where(double.IsFinite).Select(v => v * chart.Y.Quantity.Factor).DefaultIfEmpty(0).ToList();
+            .Where(double.IsFinite).Select(v => v * chart.Y.AxisUnit.Factor).DefaultIfEmpty(0).ToList();
 
         // From zero, or a curve that hardly moves looks like a steep one.
         return Ticks.Over(Math.Min(0, all.Min()), Math.Max(0, all.Max()), 4);
@@ -46,7 +48,7 @@ internal static class ChartFigure
 
     private static void Picture(HtmlWriter html, Chart chart, Ticks x, Ticks y)
     {
-        double Up(double value) => Bottom - (value * chart.Y.Quantity.Factor - y.Low) / (y.High - y.Low) * (Bottom - Top);
+        double Up(double value) => Bottom - (value * chart.Y.AxisUnit.Factor - y.Low) / (y.High - y.Low) * (Bottom - Top);
         string N(double value) => PathData.Number(value);
         using var svg = html.Open(
             "svg", ("viewBox", $"0 0 {N(Width)} {N(Height)}"), ("role", "img"), ("aria-label", Spoken(chart)));
@@ -103,7 +105,7 @@ internal static class ChartFigure
     {
         using var list = html.Open("ul", ("class", "key"));
         foreach (var (name, style) in chart.Series.Select((s, i) => (s.Name, $"curve c{i + 1}"))
-            .Concat(chart.Levels.Select((l, i) => ($"{l.Name}: {chart.Y.Quantity.Text(l.Value)}", $"level l{i + 1}"))))
+            .Concat(chart.Levels.Select((l, i) => ($"{l.Name}: {chart.Y.AxisUnit.Text(l.Value)}", $"level l{i + 1}"))))
         {
             using var item = html.Open("li");
             using (html.Open("svg", ("viewBox", "0 0 28 8"), ("aria-hidden", "true")))
@@ -126,7 +128,7 @@ internal static class ChartFigure
             html.Line("th", chart.X.Label, ("scope", "col"), ("class", "n"));
             foreach (var series in chart.Series)
             {
-                html.Line("th", $"{series.Name}, {chart.Y.Quantity.Unit}", ("scope", "col"), ("class", "n"));
+                html.Line("th", $"{series.Name}, {chart.Y.AxisUnit.Unit}", ("scope", "col"), ("class", "n"));
             }
         }
 
@@ -135,10 +137,10 @@ internal static class ChartFigure
         foreach (var k in Enumerable.Range(0, chart.At.Count).Where(i => i % step == 0 || i == chart.At.Count - 1))
         {
             using var row = html.Open("tr", ("data-x", PathData.Number(Across(chart, x, chart.At[k]))));
-            html.Line("th", chart.X.Quantity.Bare(chart.At[k]), ("scope", "row"), ("class", "n"));
+            html.Line("th", chart.X.AxisUnit.Bare(chart.At[k]), ("scope", "row"), ("class", "n"));
             foreach (var series in chart.Series)
             {
-                html.Line("td", chart.Y.Quantity.Bare(series.Values[k]), ("class", "n"));
+                html.Line("td", chart.Y.AxisUnit.Bare(series.Values[k]), ("class", "n"));
             }
         }
     }
@@ -148,8 +150,8 @@ internal static class ChartFigure
         var known = s.Values.Where(double.IsFinite).ToList();
         return known.Count == 0
             ? $"{s.Name} not known"
-            : $"{s.Name} from {chart.Y.Quantity.Text(known[0])} to {chart.Y.Quantity.Text(known[^1])}, least {chart.Y.Quantity.Text(known.Min())}, greatest {chart.Y.Quantity.Text(known.Max())}";
-    })) + $"; over {chart.X.Title} from {chart.X.Quantity.Text(chart.At[0])} to {chart.X.Quantity.Text(chart.At[^1])}. The table below has the values.";
+            : $"{s.Name} from {chart.Y.AxisUnit.Text(known[0])} to {chart.Y.AxisUnit.Text(known[^1])}, least {chart.Y.AxisUnit.Text(known.Min())}, greatest {chart.Y.AxisUnit.Text(known.Max())}";
+    })) + $"; over {chart.X.Title} from {chart.X.AxisUnit.Text(chart.At[0])} to {chart.X.AxisUnit.Text(chart.At[^1])}. The table below has the values.";
 
     private static string Tick(double value, Ticks ticks)
     {

@@ -1,7 +1,8 @@
-using BracketGen.Geometry;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Charts;
 
 /// <summary>The charts of a job, as far as its solution carries them.</summary>
 internal static class JobCharts
@@ -32,9 +33,9 @@ internal static class JobCharts
         }
     }
 
-    private static ChartAxis OpeningAxis => new("opening of the valve", Quantity.Degrees);
+    private static ChartAxis OpeningAxis => new("opening of the valve", AxisUnit.Degrees);
 
-    private static ChartAxis PedalAxis => new("travel of the pedal", Quantity.Percent);
+    private static ChartAxis PedalAxis => new("travel of the pedal", AxisUnit.Percent);
 
     private static Chart Pull(ReportScene scene)
     {
@@ -112,7 +113,7 @@ internal static class JobCharts
         Remark = FormattableString.Invariant(
             $"The first tenth of the pedal after the valve moves gives {progression.Suddenness:0.00} times its share of the flow area: 1 is even, above {Progression.Sudden:0} sudden."),
         X = PedalAxis,
-        Y = new("part of the full range", Quantity.Percent),
+        Y = new("part of the full range", AxisUnit.Percent),
         At = [.. progression.Points.Select(p => p.Pedal)],
         Series =
         [
@@ -130,7 +131,7 @@ internal static class JobCharts
             Title = "Sensor over pedal travel",
             Remark = "As it was read with the sensor where it sits now.",
             X = PedalAxis,
-            Y = new("sensor", Quantity.Volts),
+            Y = new("sensor", AxisUnit.Volts),
             At = [.. progression.Points.Select(p => p.Pedal)],
             Series = [new("sensor", [.. progression.Points.Select(p => sensor.Volts(p.Valve * sensor.Rotation))])],
             Levels = [new("least the controller takes", controller.LeastVolts), new("most it takes", controller.MostVolts)],

@@ -1,4 +1,4 @@
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Charts;
 
 /// <summary>Round numbers for the grid of a chart.</summary>
 /// <param name="Low">First grid line.</param>

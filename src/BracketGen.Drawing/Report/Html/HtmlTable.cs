@@ -1,4 +1,4 @@
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Html;
 
 /// <summary>Tables whose heads are tied to their cells, in a frame that scrolls by itself where the screen is narrow.</summary>
 internal static class HtmlTable

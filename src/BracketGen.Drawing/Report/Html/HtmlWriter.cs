@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Html;
 
 /// <summary>Writes elements and text; whatever is text is escaped, and every element that is opened is closed.</summary>
 /// <remarks>What it writes is well-formed XML as well as HTML.</remarks>

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using BracketGen.Geometry;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Html;
 
 /// <summary>Data of an SVG path, in the picture's own coordinates (y down).</summary>
 internal sealed class PathData

@@ -1,4 +1,4 @@
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Html;
 
 /// <summary>What a typesetter would mend.</summary>
 internal static class Typography

@@ -1,12 +1,17 @@
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Pictures;
 
 /// <summary>The flat pattern with its bend lines, the names of holes and bends, and its overall size.</summary>
 internal static class FlatSvg
 {
-    public static void Write(HtmlWriter html, ReportScene scene, Design.Bracket bracket)
+    public static void Write(HtmlWriter html, ReportScene scene, Bracket bracket)
     {
         var corner = bracket.Flat.Blank.Outline.Bounds.Min;
         var flat = bracket.Flat.Shift(-corner);

@@ -1,7 +1,14 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Dxf.Format;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Pictures;
 
 /// <summary>The flat pattern in the colours of a value of its mesh, and the scale to read it by.</summary>
 /// <param name="scene">The report; bracket and strength must be there.</param>

@@ -1,6 +1,6 @@
 using BracketGen.Mechanism;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Pictures;
 
 /// <summary>The outer's end as a row of cylinders on one line.</summary>
 internal static class OuterEndShape

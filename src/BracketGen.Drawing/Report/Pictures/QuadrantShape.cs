@@ -1,7 +1,7 @@
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Pictures;
 
 /// <summary>Outline of a quadrant with the valve closed: the grooved sector on its hub.</summary>
 /// <remarks>

@@ -1,8 +1,10 @@
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing.Views;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Pictures;
 
 /// <summary>The folded bracket seen along one direction: its silhouette filled, its visible edges drawn.</summary>
 internal static class SolidSvg

@@ -1,8 +1,10 @@
-using BracketGen.Design;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Pictures;
 
 /// <summary>One position of the pedal.</summary>
 /// <param name="Name">What it is; empty between the named ones.</param>

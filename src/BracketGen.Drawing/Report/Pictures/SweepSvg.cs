@@ -1,7 +1,13 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Pictures;
 
 /// <summary>Quadrant, wire, outer and bracket seen along the throttle shaft.</summary>
 internal sealed class SweepSvg

@@ -1,6 +1,11 @@
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Units;
+using BracketGen.Words;
+using BracketGen.Words.Checks;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>The cautions that every report carries, and in large type what is not safe about this job.</summary>
 internal static class CautionSection

@@ -1,8 +1,13 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Charts;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Geometry;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>What the whole mechanism does over the sweep: its numbers, then the charts.</summary>
 internal static class ChartsSection

@@ -1,7 +1,11 @@
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>Every check with value, limit, margin and a bar of the margin, by what a failure would mean.</summary>
 internal static class ChecksSection

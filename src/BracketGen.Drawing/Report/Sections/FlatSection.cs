@@ -1,6 +1,15 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Text;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>The flat pattern as a picture, with the drawing's tables of bends and holes.</summary>
 internal static class FlatSection

@@ -1,6 +1,6 @@
-using BracketGen.Drawing.Text;
+using BracketGen.Drawing.Report.Html;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>Every input that the answer rests on, with how well it is known.</summary>
 internal static class InputsSection

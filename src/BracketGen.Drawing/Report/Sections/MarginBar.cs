@@ -1,7 +1,9 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>A bar for a check's margin.</summary>
 internal static class MarginBar
@@ -12,8 +14,8 @@ internal static class MarginBar
     /// <remarks>Where the limit is less than a millimetre, 5° or one, as part of those: near nothing there is nothing to divide by.</remarks>
     public static double Part(Check check) => check.Margin / check switch
     {
-        { Unit: CheckUnit.Fraction, Bound: Bound.AtLeast, Limit: < 1 } => 1 - check.Limit,
-        { Unit: CheckUnit.Angle } => Math.Max(Math.Abs(check.Limit), Angle.FromDegrees(5).Radians),
+        { Unit: Quantity.Fraction, Bound: Bound.AtLeast, Limit: < 1 } => 1 - check.Limit,
+        { Unit: Quantity.Angle } => Math.Max(Math.Abs(check.Limit), Angle.FromDegrees(5).Radians),
         _ => Math.Max(Math.Abs(check.Limit), 1),
     };
 

@@ -1,7 +1,9 @@
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Units;
+using BracketGen.Words.Results;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>The brackets that pass and are worth offering, with why the first stands first.</summary>
 internal static class OffersSection

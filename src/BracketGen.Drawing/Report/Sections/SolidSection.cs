@@ -1,6 +1,10 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Geometry;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>The folded bracket: a still view for paper and pages without script, and the one to turn.</summary>
 internal static class SolidSection

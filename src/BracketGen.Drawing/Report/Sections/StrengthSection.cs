@@ -1,7 +1,17 @@
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Dxf.Format;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Text;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>Whether the bracket bends, shakes or cracks: loads, factors, frequencies, and where it is stressed.</summary>
 internal static class StrengthSection

@@ -1,8 +1,11 @@
 using System.Globalization;
-using BracketGen.Design;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Search;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Mechanism;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>How sure the answer is, with everything measured only as well as it was.</summary>
 internal static class SureSection

@@ -1,4 +1,11 @@
-namespace BracketGen.Drawing.Report;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>The sweep: two still pictures, one that moves where scripts run, and the numbers of every position.</summary>
 internal static class SweepSection
@@ -25,8 +32,8 @@ internal static class SweepSection
     private static void Still(HtmlWriter html, SweepSvg picture, SweepPosition position, string caption)
     {
         using var figure = html.Open("figure");
-        picture.Write(html, position, $"{caption}: valve open by {Quantity.Degrees.Text(position.Wire.Opening.Radians)}, seen along the throttle shaft with quadrant, wire, outer and bracket.");
-        html.Line("figcaption", $"{caption}: opening {Quantity.Degrees.Text(position.Wire.Opening.Radians)}");
+        picture.Write(html, position, $"{caption}: valve open by {AxisUnit.Degrees.Text(position.Wire.Opening.Radians)}, seen along the throttle shaft with quadrant, wire, outer and bracket.");
+        html.Line("figcaption", $"{caption}: opening {AxisUnit.Degrees.Text(position.Wire.Opening.Radians)}");
     }
 
     /// <summary>The pedal's stroke in three parts: slack, the valve's travel, what is left over.</summary>

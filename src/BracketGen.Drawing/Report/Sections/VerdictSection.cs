@@ -1,10 +1,18 @@
 using System.Globalization;
-using BracketGen.Design;
-using BracketGen.Drawing.Text;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
 
-namespace BracketGen.Drawing.Report;
+namespace BracketGen.Drawing.Report.Sections;
 
 /// <summary>The answer in plain words: pass or fail, what a failure means, what would mend it, and the main numbers.</summary>
 internal static class VerdictSection

@@ -3,7 +3,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Drawing.Solid.Brep;
 
 /// <summary>The line or circle that an edge of a solid lies on.</summary>
-/// <remarks>Throttle frame, mm. Immutable, thread-safe.</remarks>
+/// <remarks>Throttle frame, mm.</remarks>
 public abstract record BrepCurve
 {
     private protected BrepCurve()

@@ -1,7 +1,8 @@
+using BracketGen.Geometry;
+
 namespace BracketGen.Drawing.Solid.Brep;
 
 /// <summary>An edge of a solid: a piece of a line or circle between two corners, or a whole circle from one corner to itself.</summary>
-/// <remarks>Immutable, thread-safe.</remarks>
 /// <param name="Start">Number of the corner where it begins.</param>
 /// <param name="End">Number of the corner where it ends.</param>
 /// <param name="Curve">What it lies on, run through from start to end.</param>

@@ -5,7 +5,7 @@ namespace BracketGen.Drawing.Solid.Brep;
 /// <summary>A face of a solid: the part of a surface within closed loops of edges.</summary>
 /// <remarks>
 /// The first loop is the outer one, the others are openings in the face. For an eye outside the solid, the face lies on the left of
-/// travel in each of them. Immutable, thread-safe.
+/// travel in each of them.
 /// </remarks>
 /// <param name="Surface">What it lies on.</param>
 /// <param name="FacesOut">Whether the surface's own normal points out of the solid.</param>

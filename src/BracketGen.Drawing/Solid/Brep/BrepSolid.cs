@@ -6,7 +6,7 @@ namespace BracketGen.Drawing.Solid.Brep;
 /// <summary>A solid by its boundary: corners, edges and faces, exact and closed.</summary>
 /// <remarks>
 /// Throttle frame, mm. Corners and edges are shared between the faces that meet there, and every edge is travelled once each way:
-/// the boundary is one closed surface with the metal behind it. Equality is that of the object. Immutable, thread-safe.
+/// the boundary is one closed surface with the metal behind it. Equality is that of the object.
 /// </remarks>
 public sealed class BrepSolid
 {

@@ -1,9 +1,10 @@
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Solid.Brep;
 
 /// <summary>The plane or cylinder that a face of a solid lies on.</summary>
-/// <remarks>Throttle frame, mm. Immutable, thread-safe.</remarks>
+/// <remarks>Throttle frame, mm.</remarks>
 public abstract record BrepSurface
 {
     private protected BrepSurface()

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Solid.Brep;
 

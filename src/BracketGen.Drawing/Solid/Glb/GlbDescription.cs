@@ -1,4 +1,5 @@
 using System.Text.Json;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing.Solid.Glb;
 

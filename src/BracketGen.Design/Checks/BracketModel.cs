@@ -1,0 +1,33 @@
+using BracketGen.Design.Part;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Standards;
+using BracketGen.Strength;
+
+namespace BracketGen.Design.Checks;
+
+/// <summary>A bracket as the strength calculation sees it.</summary>
+public static class BracketModel
+{
+    /// <summary>The bracket bolted down under its washers, the outer's end on its seat.</summary>
+    /// <param name="bracket">The bracket.</param>
+    /// <param name="end">What hangs on the stop.</param>
+    public static FoldedPart Of(Bracket bracket, Mechanism.OuterEnd end)
+    {
+        var (flat, folded, material) = (bracket.Flat, bracket.Folded, bracket.Stock.Material);
+        return new()
+        {
+            Flat = flat.Blank,
+            MiddleSurface = p => folded.Fold(p, flat.Thickness / 2),
+            Bends = [.. flat.Bends.Select(b => new BendZone(new(b.Start, b.End), new(b.Start + b.Allowance * b.Across, b.End + b.Allowance * b.Across)))],
+            Thickness = flat.Thickness,
+            Material = new(material.Modulus, material.Poisson, material.Density),
+            Washers = [.. bracket.Holes.Where(h => h.Thread is not null).Select(h => new Disc(h.Centre, WasherRadius(h.Thread!)))],
+            Seat = new(bracket.Stop.Centre, bracket.Seat.SeatRadius),
+            SeatMass = EndMass.Of(end, flat.Thickness),
+        };
+    }
+
+    private static double WasherRadius(MetricThread thread) => thread.WasherDiameter / 2;
+}

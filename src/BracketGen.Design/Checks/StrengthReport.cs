@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using BracketGen.SheetMetal;
+using BracketGen.Strength;
+
+namespace BracketGen.Design.Checks;
+
+/// <summary>Whether a bracket bends, shakes or cracks: finite elements on the folded sheet.</summary>
+/// <remarks>
+/// For the body opening counter-clockwise; stresses, deflections and frequencies are the same either way.
+/// </remarks>
+public sealed record StrengthReport
+{
+    /// <summary>How many natural vibrations are looked at.</summary>
+    public const int ModeCount = 3;
+
+    /// <summary>The part on its mesh.</summary>
+    public required PreparedPart Prepared { get; init; }
+
+    /// <summary>Give of the stop along the wire for 1 N of tension, valve wide open (mm/N).</summary>
+    public required double GivePerTension { get; init; }
+
+    /// <summary>The stop under the largest tension of an ordinary opening.</summary>
+    public required LoadCase Opening { get; init; }
+
+    /// <summary>The stop with the pedal stamped to the floor: the proof load.</summary>
+    public required LoadCase Stamped { get; init; }
+
+    /// <summary>The foot force (N) that makes the proof load, where the foot and not the floor is what limits it; null where the floor does.</summary>
+    public required double? LimitingFootForce { get; init; }
+
+    /// <summary>The lowest natural frequencies, slowest first (Hz).</summary>
+    public required ImmutableArray<double> Frequencies { get; init; }
+
+    /// <summary>The vibrations that go with them.</summary>
+    public required ImmutableArray<Mode> Modes { get; init; }
+
+    /// <summary>The engine's firing frequency at its highest speed (Hz); null where the engine is not known.</summary>
+    public required double? FiringFrequency { get; init; }
+
+    /// <summary>Material yield strength over the largest stress under the proof load.</summary>
+    public required double YieldFactor { get; init; }
+
+    /// <summary>Safety factor against cracking from opening and closing for ever.</summary>
+    public required double EnduranceFactor { get; init; }
+
+    /// <summary>Its checks.</summary>
+    public ImmutableArray<Check> Checks { get; init; } = [];
+}

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Standards;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>What a hole of the bracket is for.</summary>
+public enum HolePurpose
+{
+    /// <summary>A bolt to the mount face.</summary>
+    Bolt,
+
+    /// <summary>The outer's end.</summary>
+    Stop,
+}
+
+/// <summary>A hole or open slot of the bracket.</summary>
+/// <remarks>Flat-pattern coordinates, mm.</remarks>
+/// <param name="Name">Letter on the drawing.</param>
+/// <param name="Purpose">What it is for.</param>
+/// <param name="Flange">Number of the flange it is in.</param>
+/// <param name="Centre">Centre; of the round bottom in a slot.</param>
+/// <param name="Diameter">Diameter, or width of a slot.</param>
+/// <param name="Towards">The slot's way out, length one; null for a round hole.</param>
+/// <param name="Thread">The bolt's thread; null for the stop.</param>
+/// <param name="MetalRadius">Radius of metal that was laid around it (mm).</param>
+public sealed record BracketHole(
+    string Name, HolePurpose Purpose, int Flange, Vector2 Centre, double Diameter, Vector2? Towards, MetricThread? Thread,
+    double MetalRadius)
+{
+    /// <summary>Whether it is a slot open to the edge.</summary>
+    public bool IsSlot => Towards is not null;
+}
+
+/// <summary>A sheet-metal bracket in its place on the throttle body.</summary>
+public sealed record Bracket
+{
+    /// <summary>The sheet it is made of.</summary>
+    public required Stock Stock { get; init; }
+
+    /// <summary>The die it is bent on; null for a flat plate.</summary>
+    public required PressBrakeDie? Die { get; init; }
+
+    /// <summary>Flat pattern and folded shape.</summary>
+    public required FoldedSheet Folded { get; init; }
+
+    /// <summary>Its holes: bolts first, the stop last.</summary>
+    public required ImmutableArray<BracketHole> Holes { get; init; }
+
+    /// <summary>What the outer's end needs.</summary>
+    public required StopSeat Seat { get; init; }
+
+    /// <summary>Whether the outer's seat is on the top of the sheet (the eye's side of the flat pattern).</summary>
+    public required bool SeatOnTop { get; init; }
+
+    /// <summary>The flat pattern.</summary>
+    public FlatPattern Flat => Folded.Flat;
+
+    /// <summary>The hole or slot of the stop.</summary>
+    public BracketHole Stop => Holes[^1];
+
+    /// <summary>The bend that carries the stop flange; null for a flat plate.</summary>
+    public Bend? StopBend => Flat.Bends.FirstOrDefault(b => b.To == Stop.Flange);
+
+    /// <summary>The bend of the return lip on the stop flange; null where there is none.</summary>
+    public Bend? Lip => Flat.Bends.FirstOrDefault(b => b.From == Stop.Flange);
+
+    /// <summary>Mass (t).</summary>
+    public double Mass => Flat.Blank.Area * Stock.Thickness * Stock.Material.Density;
+
+    /// <summary>Where the seat lies and which way it faces, found by folding the flat pattern (mm; length one).</summary>
+    public (Vector3 Point, Vector3 Normal) FoldedSeat
+    {
+        get
+        {
+            var top = Folded.TopAt(Stop.Centre);
+            return (Folded.Fold(Stop.Centre, SeatOnTop ? Stock.Thickness : 0), SeatOnTop ? top : -top);
+        }
+    }
+
+    /// <summary>The mirror image in the plane y = 0.</summary>
+    public Bracket Mirrored() => this with
+    {
+        Folded = Folded.MirroredInY,
+        Holes =
+        [
+            .. Holes.Select(h => h with
+            {
+                Centre = new(-h.Centre.X, h.Centre.Y),
+                Towards = h.Towards is { } t ? new(-t.X, t.Y) : null,
+            }),
+        ],
+    };
+}

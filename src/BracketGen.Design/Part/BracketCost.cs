@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>How one passing bracket is weighed against another.</summary>
+public static class BracketCost
+{
+    /// <summary>
+    /// Cost of a bracket: a hundred grams, a tenth of a millimetre of give under the wire's tension, a bend, and a bend angle that
+    /// is not 90° by as much as a third of a bend.
+    /// </summary>
+    /// <param name="bracket">The bracket.</param>
+    /// <param name="placement">Where the stop is.</param>
+    /// <param name="give">Give of the stop along the wire under its largest tension (mm).</param>
+    /// <param name="adjusterRange">Whole range of the adjuster (mm).</param>
+    public static double Of(Bracket bracket, StopPlacement placement, double give, double adjusterRange) =>
+        Of(bracket.Mass, bracket.Flat.Bends.AsSpan(), placement, give, adjusterRange);
+
+    /// <summary>The same of a bracket of which only mass (t) and bends are known.</summary>
+    internal static double Of(double mass, ReadOnlySpan<Bend> bends, StopPlacement placement, double give, double adjusterRange)
+    {
+        var odd = 0;
+        foreach (var bend in bends)
+        {
+            odd += Math.Abs(bend.Turn.Magnitude.Degrees - 90) > 0.5 ? 1 : 0;
+        }
+
+        var shift = adjusterRange > 0 ? Math.Abs(placement.AdjusterShift) / adjusterRange : 0;
+        return OfMetal(mass, bends.Length) + OfGive(give) + OddBend * odd + shift;
+    }
+
+    /// <summary>What a bend costs that is not of 90°.</summary>
+    internal const double OddBend = 0.15;
+
+    /// <summary>The part of it that mass (t) and number of bends make.</summary>
+    internal static double OfMetal(double mass, int bends) => mass * 1e6 / 100 + 0.5 * bends;
+
+    /// <summary>The part of it that the give (mm) makes.</summary>
+    internal static double OfGive(double give) => give / 0.1;
+
+    /// <summary>Rough give (mm) of the stop along the wire under <paramref name="tension"/> (N).</summary>
+    /// <remarks>
+    /// Beam theory (Roark, table of beams, end load and end moment): the stop flange as a cantilever from its bend, F l³ / (3 E I) with
+    /// I = b t³ / 12; then each flange before it, which the load turns by M a / (E I) over its free length a, carried to the stop by
+    /// the distance. For choosing between candidates only: finite elements tell the truth.
+    /// </remarks>
+    public static double Give(Bracket bracket, double tension)
+    {
+        var flat = bracket.Flat;
+        if (flat.Bends.IsEmpty)
+        {
+            return 0;
+        }
+
+        var lip = bracket.Lip;
+        var bends = lip is null ? flat.Bends : flat.Bends.Remove(lip);
+        var give = PlainGive(
+            bracket.Stock, bends.AsSpan(), bracket.Stop.Centre, bracket.Stop.MetalRadius,
+            [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new Disc(h.Centre, h.MetalRadius))],
+            bracket.FoldedSeat.Point, (bend, _) => bracket.Folded.Fold(0.5 * (bend.Start + bend.End), 0));
+        if (lip is not null)
+        {
+            // Integral of M²/EI: the plain sheet from the bend on, the angle section from where the lip begins.
+            var last = bracket.StopBend!;
+            var modulus = bracket.Stock.Material.Modulus;
+            var width = StopFlangeWidth(last, bracket.Stop.MetalRadius);
+            var stiffened = Math.Max(0, last.Depth(bracket.Stop.Centre) - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)));
+            give += Math.Pow(stiffened, 3) / (3 * modulus) * (1 / AngleSection(width, LipHeight(bracket), flat.Thickness)
+                - 1 / PlainSection(width, flat.Thickness));
+        }
+
+        return tension * give;
+    }
+
+    /// <summary>The give for 1 N (mm/N) of a bracket without a lip.</summary>
+    /// <param name="stock">The sheet.</param>
+    /// <param name="bends">The bends from mount to stop, at least one.</param>
+    /// <param name="stop">Centre of the stop's hole, flat coordinates (mm).</param>
+    /// <param name="stopMetal">Radius of metal around it (mm).</param>
+    /// <param name="bolts">Metal around the bolts, flat coordinates (mm).</param>
+    /// <param name="seat">Where the seat lies in space (mm).</param>
+    /// <param name="foot">Where the middle of a bend's near edge lies in space (mm): of the bend with that number.</param>
+    internal static double PlainGive(
+        Stock stock, ReadOnlySpan<Bend> bends, Vector2 stop, double stopMetal, IReadOnlyList<Disc> bolts, Vector3 seat, Func<Bend, int, Vector3> foot)
+    {
+        var modulus = stock.Material.Modulus;
+        var last = bends[^1];
+        var length = last.Depth(stop) - last.Allowance / 2;
+        var give = length * length * length / (3 * modulus * PlainSection(StopFlangeWidth(last, stopMetal), stock.Thickness));
+        for (var i = 0; i < bends.Length; i++)
+        {
+            var bend = bends[i];
+            var free = i == 0 ? FromBolts(bend, bolts) : bends[i - 1].Depth(0.5 * (bend.Start + bend.End)) - bends[i - 1].Allowance;
+            var lever = seat.DistanceTo(foot(bend, i));
+            give += lever * Math.Max(0, free + bend.Allowance / 2) / (modulus * PlainSection(bend.Length, stock.Thickness)) * lever;
+        }
+
+        return give;
+    }
+
+    private static double FromBolts(Bend bend, IReadOnlyList<Disc> bolts)
+    {
+        var least = double.PositiveInfinity;
+        for (var i = 0; i < bolts.Count; i++)
+        {
+            least = Math.Min(least, -bend.Depth(bolts[i].Centre) - bolts[i].Radius);
+        }
+
+        return least;
+    }
+
+    private static double StopFlangeWidth(Bend bend, double stopMetal) => Math.Max(2 * stopMetal, (bend.Length + 2 * stopMetal) / 2);
+
+    /// <summary>Give (mm/N) for a second moment of area of a plain section so wide (mm), and an integral of moment times lever so large (mm³).</summary>
+    internal static double GiveOfPlain(double width, double integral, Stock stock) => integral / (stock.Material.Modulus * PlainSection(width, stock.Thickness));
+
+    private static double PlainSection(double width, double thickness) => width * (thickness * thickness * thickness) / 12;
+
+    /// <summary>Second moment of area (mm⁴) of a sheet of some width with a lip of some height on its edge, about its own neutral axis.</summary>
+    /// <remarks>Steiner's theorem for the two rectangles; the rounding of the bend left aside.</remarks>
+    public static double AngleSection(double width, double height, double thickness)
+    {
+        double sheet = width * thickness, lip = height * thickness;
+        var distance = (height + thickness) / 2;
+        return width * Math.Pow(thickness, 3) / 12 + thickness * Math.Pow(height, 3) / 12 + sheet * lip / (sheet + lip) * distance * distance;
+    }
+
+    // Over the sheet's face, to the lip's free edge.
+    private static double LipHeight(Bracket bracket)
+    {
+        var lip = bracket.Lip!;
+        var edge = bracket.Flat.Blank.Outline.Segments.Max(s => Math.Max(lip.Depth(s.Start), lip.Depth(s.End)));
+        return edge - lip.Allowance + lip.InsideRadius;
+    }
+}

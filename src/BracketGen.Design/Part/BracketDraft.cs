@@ -1,0 +1,43 @@
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>A bracket whose outline is not drawn yet: where bends and holes lie, and what must have metal.</summary>
+internal sealed class BracketDraft
+{
+    private double _leastArea = double.NaN;
+
+    /// <summary>What was chosen before.</summary>
+    public required BracketShape.Choice Choice { get; init; }
+
+    /// <summary>The joints that the bends close; none on a flat plate.</summary>
+    public required IReadOnlyList<Joint> Joints { get; init; }
+
+    /// <summary>What must have metal on each flange (mm).</summary>
+    public required IReadOnlyList<Disc>[] Discs { get; init; }
+
+    /// <summary>The bends.</summary>
+    public required Bend[] Bends { get; init; }
+
+    /// <summary>Centre of the stop's hole, flat coordinates (mm).</summary>
+    public required Vector2 Stop { get; init; }
+
+    /// <summary>Whether the seat is on the top of the sheet.</summary>
+    public required bool SeatOnTop { get; init; }
+
+    /// <summary>Area (mm²) that the blank cannot fall below.</summary>
+    public double LeastArea => double.IsNaN(_leastArea) ? _leastArea = CostBound.LeastArea(this) : _leastArea;
+
+    /// <summary>Whether what must have metal stays clear of the bends: without it the outline cannot be drawn.</summary>
+    public bool KeepsApart => BlankOutline.KeepApart(Bends, Discs, Choice.Sheet.Straight);
+
+    /// <summary>Rough give (mm) of the stop along the wire under <paramref name="tension"/> (N); needs no outline, and so is exact.</summary>
+    public double Give(double tension)
+    {
+        var sheet = Choice.Sheet;
+        return Bends.Length == 0 ? 0 : tension * BracketCost.PlainGive(
+            sheet.Stock, Bends, Stop, sheet.StopMetalRadius, sheet.BoltMetal, Choice.Placement.Seat,
+            (bend, i) => (i == 0 ? sheet.Frame : Joints[i - 1].Next).ToWorld(0.5 * (bend.Start + bend.End)));
+    }
+}

@@ -1,0 +1,229 @@
+using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>Shapes a bracket: joints in space become a flat pattern with outline and holes.</summary>
+public static class BracketShape
+{
+    /// <summary>What is chosen before a bracket can be shaped.</summary>
+    /// <param name="Sheet">The sheet and the face it is bolted to.</param>
+    /// <param name="Placement">Where the outer's seat must be.</param>
+    /// <param name="Die">The die; null for a flat plate.</param>
+    public sealed record Choice(SheetOnMount Sheet, StopPlacement Placement, PressBrakeDie? Die)
+    {
+        /// <summary>The sheet.</summary>
+        public Stock Stock => Sheet.Stock;
+    }
+
+    /// <summary>Farthest that any part of a bracket reaches from its first bolt in the flat (mm): beyond it, something else holds a cable.</summary>
+    private const double MostReach = 400;
+
+    /// <summary>Straight edge beside a bend (mm) for a thickness: long enough to round a corner in, so that no relief is needed.</summary>
+    public static double StraightBesideBend(double thickness) => Math.Max(3, 1.5 * thickness);
+
+    /// <summary>The mount flange's frame before any bend: origin at the first hole, top away from the casting.</summary>
+    public static Frame MountFrame(MountFace mount)
+    {
+        var normal = mount.Plane.Normal;
+        var origin = mount.Plane.FootOf(mount.Holes[0].At);
+
+        // Along the holes where there are two, so that a drawing's x runs along the bolt line.
+        var along = mount.Holes.Length > 1 ? mount.Plane.FootOf(mount.Holes[1].At) - origin : Vector3.Zero;
+        if (along.Length < 1)
+        {
+            along = Math.Abs(normal.Z) < 0.9 ? new Vector3(0, 0, 1).Cross(normal) : new Vector3(1, 0, 0);
+        }
+
+        return Frame.FromZX(origin, normal, along);
+    }
+
+    /// <summary>The stop slab's bottom: the seat is its top face, or its bottom face with the top the other way.</summary>
+    public static Plane StopBottom(StopPlacement placement, double thickness, bool seatOnTop) => seatOnTop
+        ? new(placement.Seat - thickness * placement.Direction, placement.Direction)
+        : new(placement.Seat, -placement.Direction);
+
+    /// <summary>The bracket over the given joints; null where it has no outline.</summary>
+    /// <param name="choice">What was chosen before.</param>
+    /// <param name="joints">The bends from mount to stop, none for a flat plate.</param>
+    /// <param name="seatOnTop">Whether the seat is on the top of the sheet.</param>
+    /// <param name="widths">For each bend, 0 (as narrow as what lies behind it) to 1 (as wide as everything beside it).</param>
+    public static Bracket? Make(Choice choice, IReadOnlyList<Joint> joints, bool seatOnTop, IReadOnlyList<double> widths) =>
+        Sketch(choice, joints, seatOnTop, widths) is { } draft ? Finish(draft) : null;
+
+    /// <summary>The first half of <see cref="Make"/>: all but the outline; null where it would reach too far.</summary>
+    internal static BracketDraft? Sketch(Choice choice, IReadOnlyList<Joint> joints, bool seatOnTop, IReadOnlyList<double> widths)
+    {
+        var sheet = choice.Sheet;
+        var last = joints.Count;
+        var stop = (last == 0 ? sheet.Frame : joints[^1].Next).ToLocal(choice.Placement.Seat).XY;
+        if (stop.Length > MostReach || sheet.BoltMetal.Any(d => d.Centre.Length > MostReach))
+        {
+            return null;
+        }
+
+        var discs = new IReadOnlyList<Disc>[last + 1];
+        Array.Fill(discs, []);
+        var stopMetal = new Disc(stop, sheet.StopMetalRadius);
+        discs[0] = last == 0 ? [.. sheet.BoltMetal, stopMetal] : sheet.BoltMetal;
+        if (last > 0)
+        {
+            discs[last] = [stopMetal];
+        }
+
+        var bends = new Bend[last];
+        for (var i = 0; i < last; i++)
+        {
+            var (from, to) = ExtentOf(
+                joints[i], discs[i], discs[i + 1], i > 0 ? bends[i - 1] : null, i + 1 < last ? joints[i + 1] : null, stopMetal, widths[i]);
+            bends[i] = joints[i].ToBend(i, from, to);
+            if (bends[i].Length > MostReach || bends[i].Start.Length > MostReach)
+            {
+                return null;
+            }
+        }
+
+        return new()
+        {
+            Choice = choice,
+            Joints = joints,
+            Discs = discs,
+            Bends = bends,
+            Stop = stop,
+            SeatOnTop = seatOnTop,
+        };
+    }
+
+    /// <summary>The second half of <see cref="Make"/>: the outline; null where it cannot be drawn.</summary>
+    internal static Bracket? Finish(BracketDraft draft)
+    {
+        var sheet = draft.Choice.Sheet;
+        var stopHole = StopHole(sheet, draft.Bends.Length, draft.Stop, draft.Bends.Length > 0 ? draft.Bends[^1].Across : null);
+        var outline = BlankOutline.Draw(draft.Bends, draft.Discs, sheet.Straight, sheet.Preferences.CornerRadius);
+        outline = outline is not null ? WithSlot(outline, stopHole) : null;
+        if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre) || outline.DistanceTo(b.Centre) < b.Diameter / 2 + Tolerance.Point))
+        {
+            return null; // Not to be drawn, or the slot runs into a bolt.
+        }
+
+        ImmutableArray<BracketHole> holes = [.. sheet.Bolts, stopHole];
+        var flat = new FlatPattern
+        {
+            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => Contour.Circle(h.Centre, h.Diameter / 2))),
+            Thickness = sheet.Stock.Thickness,
+            Bends = [.. draft.Bends],
+        };
+        return new()
+        {
+            Stock = sheet.Stock,
+            Die = draft.Bends.Length == 0 ? null : draft.Choice.Die,
+            Folded = new(flat, sheet.Frame),
+            Holes = holes,
+            Seat = sheet.Seat,
+            SeatOnTop = draft.SeatOnTop,
+        };
+    }
+
+    /// <summary>An outline with the stop's slot cut into it; itself where the stop is a hole, null where the slot cannot be cut.</summary>
+    internal static Contour? WithSlot(Contour outline, BracketHole stop) => stop.Towards is not { } towards
+        ? outline
+        : Notch.Cut(outline, stop.Centre, towards, stop.Diameter) is { } slotted ? RoundMouth(slotted) : null;
+
+    // The two sharp corners where an open slot meets the edge; the cut puts the slot's three pieces last.
+    private static Contour RoundMouth(Contour slotted)
+    {
+        foreach (var back in new[] { 1, 4 })
+        {
+            for (var radius = MouthRadius; radius > MouthRadius / 5; radius /= 2)
+            {
+                var index = slotted.Segments.Length - back - (back == 4 ? 1 : 0);
+                if (index >= 0 && Fillet.Round(slotted, index, radius) is { } rounded)
+                {
+                    slotted = rounded;
+                    break;
+                }
+            }
+        }
+
+        return slotted;
+    }
+
+    /// <summary>Radius (mm) at the mouth of a slot: what a hand does not cut itself on (common practice, no source).</summary>
+    private const double MouthRadius = 1;
+
+    internal static BracketHole BoltHole(MountHole hole, int index, Vector2 centre)
+    {
+        return new(
+            Letter(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium, null, hole.Thread,
+            BoltMetalRadius(hole));
+    }
+
+    /// <summary>Radius of metal (mm) wanted around a bolt hole: its boss, its washer with a millimetre to spare, its edge distance.</summary>
+    public static double BoltMetalRadius(MountHole hole) => Math.Max(
+        Math.Max(hole.BossDiameter / 2, hole.Thread.WasherDiameter / 2 + 1),
+        HoleDistances.CentreToEdge(hole.Thread.ClearanceMedium));
+
+    private static BracketHole StopHole(SheetOnMount sheet, int flange, Vector2 centre, Vector2? acrossBend)
+    {
+        // A slot opens away from what holds the flange: across the bend, or clear of the bolts on a plate.
+        Vector2? towards = sheet.Seat.IsSlot ? acrossBend ?? ClearOf(sheet.Bolts, centre) : null;
+        return new(Letter(sheet.Bolts.Length), HolePurpose.Stop, flange, centre, sheet.Seat.Opening, towards, null, sheet.StopMetalRadius);
+    }
+
+    private static string Letter(int index) => ((char)('A' + index)).ToString();
+
+    private static Vector2 ClearOf(ImmutableArray<BracketHole> bolts, Vector2 from)
+    {
+        double Room(Vector2 way) => bolts.Min(b =>
+        {
+            var to = b.Centre - from;
+            var along = Math.Max(0, to.Dot(way));
+            return (to - along * way).Length - b.MetalRadius;
+        });
+        return Enumerable.Range(0, 24).Select(i => Vector2.FromPolar(1, Angle.FromDegrees(15 * i))).MaxBy(Room);
+    }
+
+    // How long a bend is: from as long as what hangs behind it to as long as all beside it. A middle flange holds nothing of its
+    // own; it carries the stop, and stands on the bend before it.
+    private static (double From, double To) ExtentOf(
+        Joint joint, IReadOnlyList<Disc> before, IReadOnlyList<Disc> behind, Bend? previous, Joint? next, Disc stop, double width)
+    {
+        var along = joint.Along;
+        var near = before.Count > 0 ? SpanOf(before, along) : SpanOf(previous!, along);
+        var far = behind.Count > 0 ? SpanOf(behind, along) : near;
+        if (behind.Count == 0 && next is not null && Math.Abs(next.Across.Dot(joint.Across)) > 0.5)
+        {
+            far = SpanOf(stop, along); // Parallel bends: the middle flange may be as narrow as the stop.
+        }
+
+        var (wideFrom, wideTo) = (Math.Min(near.From, far.From), Math.Max(near.To, far.To));
+        return (far.From + width * (wideFrom - far.From), far.To + width * (wideTo - far.To));
+    }
+
+    private static (double From, double To) SpanOf(IReadOnlyList<Disc> discs, Vector2 along)
+    {
+        var span = SpanOf(discs[0], along);
+        for (var i = 1; i < discs.Count; i++)
+        {
+            var (from, to) = SpanOf(discs[i], along);
+            span = (Math.Min(span.From, from), Math.Max(span.To, to));
+        }
+
+        return span;
+    }
+
+    private static (double From, double To) SpanOf(Disc disc, Vector2 along)
+    {
+        var middle = disc.Centre.Dot(along);
+        return (middle - disc.Radius, middle + disc.Radius);
+    }
+
+    private static (double From, double To) SpanOf(Bend bend, Vector2 along)
+    {
+        double start = bend.Start.Dot(along), end = bend.End.Dot(along);
+        return (Math.Min(start, end), Math.Max(start, end));
+    }
+}

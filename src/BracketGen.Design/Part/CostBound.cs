@@ -1,0 +1,158 @@
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>Costs that a bracket cannot fall below, found before its outline is drawn.</summary>
+/// <remarks>Never above <see cref="BracketCost.Of(Bracket, BracketGen.Mechanism.StopPlacement, double, double)"/> of the bracket that the draft becomes.</remarks>
+internal static class CostBound
+{
+    private const int Directions = 32;
+
+    private static readonly Vector2[] Compass =
+        [.. Enumerable.Range(0, Directions).Select(i => Vector2.FromPolar(1, new(2 * Math.PI * i / Directions)))];
+
+    /// <summary>
+    /// Largest area (over the square of the straight edge) that rounding one corner takes away: r² (tan u - u) with r tan u at most
+    /// the straight edge and u half the turn; (tan u - u) / tan² u is largest, 0.2344, near u = 1.1.
+    /// </summary>
+    private const double RoundedOff = 0.24;
+
+    /// <summary>The bound from the metal alone, give left out: needs no travel.</summary>
+    public static double WithoutGive(BracketDraft draft, double adjusterRange) => Of(draft, 0, adjusterRange);
+
+    /// <summary>The bound with the give, which needs no outline and so is exact.</summary>
+    /// <param name="draft">The bracket.</param>
+    /// <param name="give">Its give under the largest tension in the wire (mm).</param>
+    /// <param name="adjusterRange">Range of the adjuster (mm).</param>
+    public static double Of(BracketDraft draft, double give, double adjusterRange) =>
+        BracketCost.Of(LeastMass(draft), draft.Bends, draft.Choice.Placement, give, adjusterRange) - 1e-9;
+
+    /// <summary>Mass (t) that it cannot fall below.</summary>
+    public static double LeastMass(BracketDraft draft) =>
+        draft.LeastArea * (1 - 1e-12) * draft.Choice.Stock.Thickness * draft.Choice.Stock.Material.Density;
+
+    /// <summary>The bound for any bracket of one sheet with <paramref name="bends"/> bends to a placement.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="bends">Number of bends, at least 1: the stop is on another flange than the bolts.</param>
+    public static double OfAny(SheetOnMount sheet, int bends)
+    {
+        var stop = sheet.StopMetalRadius;
+
+        // On either side of a bend the edges run straight.
+        var strips = bends * LeastBendLength(sheet) * 2 * sheet.Straight;
+        var area = Hull(sheet.BoltMetal, []) + Math.PI * stop * stop + strips - Corners(bends, sheet.Straight)
+            - BoltHoleArea(sheet) - StopHoleArea(sheet);
+        return BracketCost.OfMetal(Math.Max(0, area) * sheet.Stock.Thickness * sheet.Stock.Material.Density, bends) - 1e-9;
+    }
+
+    /// <summary>No bend is shorter (mm): as the stop's metal is wide, or the bolts'.</summary>
+    public static double LeastBendLength(SheetOnMount sheet)
+    {
+        var least = sheet.StopMetalRadius;
+        foreach (var bolt in sheet.BoltMetal)
+        {
+            least = Math.Min(least, bolt.Radius);
+        }
+
+        return 2 * least;
+    }
+
+    /// <summary>Area (mm²) that the blank of <paramref name="draft"/> cannot fall below.</summary>
+    public static double LeastArea(BracketDraft draft)
+    {
+        var sheet = draft.Choice.Sheet;
+        var straight = sheet.Straight;
+        var area = 0.0;
+        Span<Vector2> ends = stackalloc Vector2[4];
+        for (var flange = 0; flange < draft.Discs.Length; flange++)
+        {
+            var count = 0;
+            foreach (var bend in draft.Bends)
+            {
+                if (bend.From == flange)
+                {
+                    ends[count++] = bend.Start - straight * bend.Across;
+                    ends[count++] = bend.End - straight * bend.Across;
+                }
+                else if (bend.To == flange)
+                {
+                    ends[count++] = bend.Start + (bend.Allowance + straight) * bend.Across;
+                    ends[count++] = bend.End + (bend.Allowance + straight) * bend.Across;
+                }
+            }
+
+            area += Hull(draft.Discs[flange], ends[..count]);
+        }
+
+        foreach (var bend in draft.Bends)
+        {
+            area += bend.Length * (bend.Allowance + 2 * straight);
+        }
+
+        area -= Corners(draft.Bends.Length, straight) + StopHoleArea(sheet) + BoltHoleArea(sheet);
+        return Math.Max(1, area);
+    }
+
+    private static double BoltHoleArea(SheetOnMount sheet)
+    {
+        var area = 0.0;
+        foreach (var bolt in sheet.Bolts)
+        {
+            area += Math.PI / 4 * bolt.Diameter * bolt.Diameter;
+        }
+
+        return area;
+    }
+
+    private static double Corners(int bends, double straight) => 4 * bends * RoundedOff * straight * straight;
+
+    // A slot runs from the stop's centre to the edge, at most the metal's radius away where nothing lies beyond it; twice that is taken.
+    private static double StopHoleArea(SheetOnMount sheet) =>
+        Math.PI / 4 * sheet.Seat.Opening * sheet.Seat.Opening + (sheet.Seat.IsSlot ? 2 * sheet.Seat.Opening * sheet.StopMetalRadius : 0);
+
+    // Area of the polygon through the farthest points in every direction of the compass: it lies within the hull.
+    private static double Hull(IReadOnlyList<Disc> discs, ReadOnlySpan<Vector2> points)
+    {
+        if (discs.Count == 0 && points.IsEmpty)
+        {
+            return 0;
+        }
+
+        Span<Vector2> farthest = stackalloc Vector2[Directions];
+        Span<double> most = stackalloc double[Directions];
+        most.Fill(double.NegativeInfinity);
+        for (var k = 0; k < discs.Count; k++)
+        {
+            var disc = discs[k];
+            for (var i = 0; i < Directions; i++)
+            {
+                var reach = disc.Centre.Dot(Compass[i]) + disc.Radius;
+                if (reach > most[i])
+                {
+                    (most[i], farthest[i]) = (reach, disc.Centre + disc.Radius * Compass[i]);
+                }
+            }
+        }
+
+        foreach (var point in points)
+        {
+            for (var i = 0; i < Directions; i++)
+            {
+                var reach = point.Dot(Compass[i]);
+                if (reach > most[i])
+                {
+                    (most[i], farthest[i]) = (reach, point);
+                }
+            }
+        }
+
+        var area = 0.0;
+        for (var i = 0; i < Directions; i++)
+        {
+            area += farthest[i == 0 ? Directions - 1 : i - 1].Cross(farthest[i]) / 2;
+        }
+
+        return area;
+    }
+}

@@ -1,0 +1,164 @@
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>The ways in which one sheet, bent once or twice, gets from the mount face to the stop.</summary>
+internal static class Layouts
+{
+    private static readonly bool[] Both = [true, false];
+
+    /// <summary>A chain of bends, and the side of the sheet on which the seat comes to lie.</summary>
+    public readonly record struct Chain(IReadOnlyList<Joint> Joints, bool SeatOnTop);
+
+    /// <summary>Whether the stop's face lies in the mount flange's own plane, so that a flat plate will do.</summary>
+    public static bool IsLevel(Frame mount, Plane stopBottom) =>
+        stopBottom.Normal.Dot(mount.Z) > 1 - 1e-12 && Math.Abs(mount.ToLocal(stopBottom.Point).Z) < Tolerance.Point;
+
+    /// <summary>One bend: it turns up or down, and the seat is on the sheet's top or bottom.</summary>
+    public static IEnumerable<Chain> OneBend(BracketShape.Choice choice, Frame mount, BendRule rule)
+    {
+        foreach (var seatOnTop in Both)
+        {
+            var bottom = BracketShape.StopBottom(choice.Placement, choice.Stock.Thickness, seatOnTop);
+            foreach (var up in Both)
+            {
+                if (Joint.Between(mount, bottom, up, choice.Stock.Thickness, choice.Die!.InsideRadius, rule) is { } joint)
+                {
+                    yield return new([joint], seatOnTop);
+                }
+            }
+        }
+    }
+
+    /// <summary>Two bends with a middle flange, as near to the bolts or to the stop as its bends allow.</summary>
+    /// <param name="choice">What was chosen before.</param>
+    /// <param name="mount">The mount flange's frame.</param>
+    /// <param name="rule">The bend rule.</param>
+    /// <param name="bound">Leaves out chains that cost too much; null leaves out none.</param>
+    public static IEnumerable<Chain> TwoBends(BracketShape.Choice choice, Frame mount, BendRule rule, TwoBendBound? bound = null)
+    {
+        var seat = choice.Placement.Seat;
+        var centre = 1.0 / choice.Sheet.Mount.Holes.Length * choice.Sheet.Mount.Holes.Aggregate(Vector3.Zero, (sum, h) => sum + h.At);
+        var stand = mount.ToLocal(seat);
+        var chains = new List<Chain>();
+        foreach (var facing in MiddlePlanes.Of(mount.Z, choice.Placement.Direction, seat - centre))
+        {
+            var angles = TwoBendBound.Angles(mount.Z, facing, choice.Placement.Direction);
+            if (bound?.Allows(angles, choice.Sheet.Straight, stand.Z, NeededPast(choice.Sheet)) == false)
+            {
+                continue;
+            }
+
+            foreach (var top in (ReadOnlySpan<Vector3>)[facing, -facing])
+            {
+                foreach (var firstUp in Both)
+                {
+                    Through(choice, mount, rule, top, firstUp, stand, angles, bound, chains);
+                }
+            }
+        }
+
+        return chains;
+    }
+
+    // From the last bend to the stop's centre, at least.
+    private static double NeededPast(SheetOnMount sheet) => sheet.StopMetalRadius + sheet.Straight;
+
+    private static void Through(
+        BracketShape.Choice choice, Frame mount, BendRule rule, Vector3 top, bool firstUp, Vector3 stand, double angles, TwoBendBound? bound, List<Chain> chains)
+    {
+        var (thickness, radius) = (choice.Stock.Thickness, choice.Die!.InsideRadius);
+        if (Joint.Between(mount, new(mount.Origin, top), firstUp, thickness, radius, rule) is not { } atOrigin)
+        {
+            return;
+        }
+
+        // Where the first bend comes to lie moves evenly with the middle plane: just clear of the bolts is where it costs least.
+        var (sin, cos) = Math.SinCos(atOrigin.Turn.Radians);
+        double near = atOrigin.Point.Dot(atOrigin.Across), pace = -1 / sin;
+        var clear = choice.Sheet.BoltMetal.Max(b => b.Centre.Dot(atOrigin.Across) + b.Radius) + choice.Sheet.Straight;
+        var byBolts = (clear - near) / pace;
+        var needed = NeededPast(choice.Sheet);
+        var seat = atOrigin.Next.ToLocal(choice.Placement.Seat);
+
+        // How all that stands still moves in the middle flange's coordinates as the plane moves by a millimetre.
+        var drift = pace * Vector3.From((1 - cos) * atOrigin.Across, sin);
+
+        // Along the first bend nothing is known of the seat's distance from its middle.
+        var ahead = stand.XY.Dot(atOrigin.Across);
+        bool MayDo(double free, double past) =>
+            bound?.Allows(angles, free, double.Hypot(ahead - (clear - choice.Sheet.Straight + free), stand.Z), past) != false;
+
+        // The first joint just clear of the bolts is the same whichever way the second turns: it is made when first asked for.
+        Joint? clearOfBolts = null;
+        foreach (var seatOnTop in Both)
+        {
+            var bottom = BracketShape.StopBottom(choice.Placement, thickness, seatOnTop);
+            foreach (var secondUp in Both)
+            {
+                if (Joint.Section.Between(atOrigin.Next, bottom, secondUp, thickness, radius) is not { } second)
+                {
+                    continue;
+                }
+
+                // The stop's distance past the second bend moves evenly with the middle plane too.
+                var past = second.Past(seat);
+                var growth = second.Past(seat + drift, drift) - past;
+                if (past + byBolts * growth >= needed - 1e-9 && MayDo(choice.Sheet.Straight, past + byBolts * growth))
+                {
+                    Add(clearOfBolts ??= atOrigin.MovedOut(mount, byBolts), seatOnTop, bottom, secondUp);
+                }
+
+                if (Math.Abs(growth) > 1e-9)
+                {
+                    var byStop = (needed - past) / growth;
+                    var free = near + byStop * pace - clear + choice.Sheet.Straight;
+                    if (free > choice.Sheet.Straight + 1e-6 && MayDo(free, needed))
+                    {
+                        Add(atOrigin.MovedOut(mount, byStop), seatOnTop, bottom, secondUp);
+                    }
+                }
+            }
+        }
+
+        void Add(Joint one, bool seatOnTop, Plane bottom, bool secondUp)
+        {
+            if (Joint.Between(one.Next, bottom, secondUp, thickness, radius, rule) is { } two)
+            {
+                chains.Add(new([one, two], seatOnTop));
+            }
+        }
+    }
+
+    /// <summary>
+    /// Whether bolts and stop lie clear of the bends' lines, which no width of the bends changes: without it
+    /// <see cref="BlankOutline.KeepApart"/> turns down every bracket over the chain. Quick.
+    /// </summary>
+    /// <param name="choice">What was chosen before.</param>
+    /// <param name="chain">The bends.</param>
+    public static bool IsClear(BracketShape.Choice choice, Chain chain)
+    {
+        const double slack = 1e-9;
+        var straight = choice.Sheet.Straight;
+        var first = chain.Joints[0];
+        foreach (var bolt in choice.Sheet.BoltMetal)
+        {
+            if ((bolt.Centre - first.Point).Dot(first.Across) + bolt.Radius > -straight + slack)
+            {
+                return false;
+            }
+        }
+
+        var stop = chain.Joints[^1].Next.ToLocal(choice.Placement.Seat).XY;
+        foreach (var joint in chain.Joints)
+        {
+            if ((stop - joint.Point).Dot(joint.Across) - choice.Sheet.StopMetalRadius < joint.Allowance + straight - slack)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+}

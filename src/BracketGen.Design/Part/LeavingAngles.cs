@@ -1,0 +1,45 @@
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>The leaving angles worth trying.</summary>
+public static class LeavingAngles
+{
+    /// <summary>
+    /// Leaving angles at the closed stop, spread evenly over what groove and wrap allow, and those at which the stop's face comes
+    /// square or parallel to the mount face.
+    /// </summary>
+    /// <param name="quadrant">The quadrant, opening counter-clockwise.</param>
+    /// <param name="mountNormal">Normal of the mount face, length one.</param>
+    /// <param name="leastWrap">Wrap that must be left at the wide-open stop.</param>
+    /// <param name="step">Largest step between two leaving angles.</param>
+    public static IReadOnlyList<Angle> Of(Quadrant quadrant, Vector3 mountNormal, Angle leastWrap, Angle step)
+    {
+        var first = quadrant.PocketNormal + new Angle(quadrant.Rotation.Value) + leastWrap;
+        var last = quadrant.PocketNormal + new Angle(quadrant.GrooveExtent);
+        if (last < first)
+        {
+            return [first]; // No angle passes both checks; the nearest one shows by how much.
+        }
+
+        var count = Math.Max(1, (int)Math.Ceiling((last - first).Radians / step.Radians));
+        var angles = Enumerable.Range(0, count + 1).Select(i => first + (double)i / count * (last - first)).ToList();
+        if (mountNormal.XY.Length > 0.05)
+        {
+            for (var quarter = 0; quarter < 4; quarter++)
+            {
+                // d(φ) is a quarter turn ahead of φ: at φ = polar + k quarters it is square or parallel to the normal.
+                var special = mountNormal.XY.Polar + quarter * Angle.Right;
+                var turns = Math.Ceiling((first - special).Radians / (2 * Math.PI));
+                special += new Angle(turns * 2 * Math.PI);
+                if (special <= last)
+                {
+                    angles.Add(special);
+                }
+            }
+        }
+
+        return [.. angles.OrderBy(a => a.Radians)];
+    }
+}

@@ -1,0 +1,39 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Mechanism;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>The outer's way from the stop to the bulkhead, where the job says where that is.</summary>
+public static class OuterWay
+{
+    /// <summary>The shortest way with the outer's least bend radius; null where there is none, or the job gives no bulkhead.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="placement">Where the stop is, throttle frame as measured (mirrored back for a body that opens clockwise).</param>
+    public static OuterRoute? Tightest(Job job, StopPlacement placement) => job.Bulkhead is { } bulkhead
+        ? OuterRoute.Shortest(
+            placement.Seat, placement.Direction, bulkhead.Point, -bulkhead.Direction, job.Vehicle.Cable.LeastBendRadius)
+        : null;
+
+    /// <summary>
+    /// The gentlest way for an outer of known length; the tightest for one that was not measured, nothing being said of what is
+    /// left over. Null where the job gives no bulkhead.
+    /// </summary>
+    /// <param name="job">The job.</param>
+    /// <param name="placement">Where the stop is, throttle frame as measured.</param>
+    public static OuterFit? Of(Job job, StopPlacement placement)
+    {
+        if (job.Bulkhead is not { } bulkhead)
+        {
+            return null;
+        }
+
+        if (job.Vehicle.Cable.OuterLength is { } length)
+        {
+            return OuterRoute.Fit(
+                placement.Seat, placement.Direction, bulkhead.Point, bulkhead.Direction, job.Vehicle.Cable.LeastBendRadius, length);
+        }
+
+        var tightest = Tightest(job, placement);
+        return new(tightest, double.NaN, tightest is null ? "No way with the outer's least bend radius leads from the stop to the bulkhead." : null);
+    }
+}

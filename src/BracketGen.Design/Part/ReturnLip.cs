@@ -1,0 +1,94 @@
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>A narrow flange bent up along one side of the stop flange: it stiffens that flange as an angle section.</summary>
+/// <remarks>
+/// The lip begins past the bend that carries the stop flange, so no relief is cut where the two would meet; the stop flange is
+/// widened to carry it. Common practice, no source.
+/// </remarks>
+public static class ReturnLip
+{
+    private static readonly Angle Square = Angle.Right;
+
+    /// <summary>Keeps the lip's line clear of what already touches it (mm), so that the edge between stays an edge.</summary>
+    private const double Clear = 0.5;
+
+    /// <summary>Radius of the lip's free corners (mm).</summary>
+    private const double Corner = 3;
+
+    /// <summary>The bracket with a lip on either side and bent either way, as far as it can be drawn; none on a flat plate, or where it has one.</summary>
+    /// <param name="bracket">The bracket.</param>
+    /// <param name="shop">The shop that bends it.</param>
+    /// <param name="cornerRadius">Radius wanted at outline corners (mm).</param>
+    public static IEnumerable<Bracket> On(Bracket bracket, Shop shop, double cornerRadius)
+    {
+        if (bracket.StopBend is null || bracket.Lip is not null)
+        {
+            yield break;
+        }
+
+        foreach (var side in new[] { 1, -1 })
+        {
+            foreach (var up in new[] { true, false })
+            {
+                if (On(bracket, shop, cornerRadius, side, up) is { } stiffened)
+                {
+                    yield return stiffened;
+                }
+            }
+        }
+    }
+
+    private static Bracket? On(Bracket bracket, Shop shop, double cornerRadius, int side, bool up)
+    {
+        var (flat, root, die, stop) = (bracket.Flat, bracket.StopBend!, bracket.Die!, bracket.Stop);
+        var thickness = flat.Thickness;
+        var straight = BracketShape.StraightBesideBend(thickness);
+        var outwards = side * root.Along;
+        var rule = shop.RuleFor(bracket.Stock, die.InsideRadius);
+        var turn = up ? Square : -Square;
+        var allowance = rule.Allowance(turn, die.InsideRadius, thickness);
+
+        // Where the lip's bend begins: clear of the stop's metal, of the spanner, and of the ends of the flange's own bend.
+        var from = Math.Max(
+            Math.Max(root.Start.Dot(outwards), root.End.Dot(outwards)),
+            stop.Centre.Dot(outwards) + Math.Max(stop.MetalRadius, bracket.Seat.RoomDiameter / 2 - straight)) + straight + Clear;
+        double near = root.Allowance + straight + Clear, far = root.Depth(stop.Centre) + stop.MetalRadius;
+        if (far - near < 4 * Corner)
+        {
+            return null;
+        }
+
+        Vector2 At(double distance, double depth) =>
+            root.Start + (distance - root.Start.Dot(outwards)) * outwards + depth * root.Across;
+        // The strip lies to the left of its line: from start to end turns with the side.
+        var (start, end) = side > 0 ? (At(from, far), At(from, near)) : (At(from, near), At(from, far));
+        var lip = new Bend
+        {
+            From = stop.Flange, To = flat.FlangeCount, Start = start, End = end, Turn = turn, InsideRadius = die.InsideRadius,
+            Allowance = allowance, Rule = rule,
+        };
+
+        // As high as the die needs to bend it, and no higher: setback (r + t) tan 45° and the flat part.
+        var height = Math.Max(straight + 2 * Corner, die.ShortestFlange(turn) - (die.InsideRadius + thickness) + Clear);
+        var discs = Enumerable.Range(0, flat.FlangeCount + 1)
+            .Select(f => f < flat.FlangeCount
+                ? bracket.Holes.Where(h => h.Flange == f).Select(h => new Disc(h.Centre, h.MetalRadius)).ToList()
+                : [
+                    new(At(from + allowance + height - Corner, near + Corner), Corner),
+                    new(At(from + allowance + height - Corner, far - Corner), Corner),
+                ])
+            .ToArray();
+        List<Bend> bends = [.. flat.Bends, lip];
+        return BlankOutline.Draw(bends, discs, straight, cornerRadius) is { } outline
+            && BracketShape.WithSlot(outline, stop) is { } finished
+                ? bracket with
+                {
+                    Folded = new(
+                        new FlatPattern { Blank = new(finished, flat.Blank.Holes), Thickness = thickness, Bends = [.. bends] }, bracket.Folded.Flanges[0]),
+                }
+                : null;
+    }
+}

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>What all brackets of one sheet on one mount face for one cable have in common: worked out once, not for each of them.</summary>
+public sealed class SheetOnMount
+{
+    /// <summary>Works it out.</summary>
+    /// <param name="mount">The face it is bolted to.</param>
+    /// <param name="cable">The cable.</param>
+    /// <param name="preferences">What is wanted.</param>
+    /// <param name="stock">The sheet.</param>
+    public SheetOnMount(MountFace mount, Cable cable, Preferences preferences, Stock stock)
+    {
+        (Mount, Cable, Preferences, Stock) = (mount, cable, preferences, stock);
+        Frame = BracketShape.MountFrame(mount);
+        Seat = StopSeat.For(cable, preferences.StopOpening, stock.Thickness);
+        StopMetalRadius = Seat.MetalRadius(stock.Thickness);
+        Straight = BracketShape.StraightBesideBend(stock.Thickness);
+        Bolts = [.. mount.Holes.Select((hole, i) => BracketShape.BoltHole(hole, i, Frame.ToLocal(hole.At).XY))];
+        BoltMetal = Bolts.Select(b => new Disc(b.Centre, b.MetalRadius)).ToArray();
+    }
+
+    /// <summary>The face it is bolted to.</summary>
+    public MountFace Mount { get; }
+
+    /// <summary>The cable.</summary>
+    public Cable Cable { get; }
+
+    /// <summary>What is wanted.</summary>
+    public Preferences Preferences { get; }
+
+    /// <summary>The sheet.</summary>
+    public Stock Stock { get; }
+
+    /// <summary>The mount flange's frame: <see cref="BracketShape.MountFrame"/>.</summary>
+    public Frame Frame { get; }
+
+    /// <summary>What the outer's end needs.</summary>
+    public StopSeat Seat { get; }
+
+    /// <summary>Radius of metal around the stop's opening (mm).</summary>
+    public double StopMetalRadius { get; }
+
+    /// <summary>Straight edge beside a bend (mm).</summary>
+    public double Straight { get; }
+
+    /// <summary>The bolt holes, flat coordinates (mm).</summary>
+    public ImmutableArray<BracketHole> Bolts { get; }
+
+    /// <summary>What must have metal around them (mm).</summary>
+    public IReadOnlyList<Disc> BoltMetal { get; }
+}

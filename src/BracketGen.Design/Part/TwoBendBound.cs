@@ -1,0 +1,66 @@
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>
+/// Which chains of two bends from one sheet to one place may cost less than a limit: told from the middle flange's direction and the sections
+/// square to the bends, before anything hangs on them.
+/// </summary>
+/// <remarks>
+/// Never turns down a chain of which a bracket comes that costs less than the limit (<see cref="BracketCost"/>). To what
+/// <see cref="CostBound.OfAny"/> knows of any bracket of the sheet it adds what bends that are not square cost, and what each bend's length costs
+/// at least: the longer it is, the more it weighs and the less it gives; the sum has its least where both grow alike.
+/// </remarks>
+internal sealed class TwoBendBound
+{
+    // Half a degree is what the cost forgives; a little more, so that rounding never makes the bound the stricter of the two.
+    private static readonly double Odd = Math.Sin(Angle.FromDegrees(0.51).Radians);
+
+    private readonly double _room, _areaCost, _giveCost, _least, _stop, _straight;
+
+    /// <summary>The bound for a sheet and a place.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="tension">Largest tension in the wire (N).</param>
+    /// <param name="limit">What a bracket must cost less than.</param>
+    public TwoBendBound(SheetOnMount sheet, double tension, double limit)
+    {
+        var stock = sheet.Stock;
+        _room = limit - CostBound.OfAny(sheet, 2);
+        _areaCost = BracketCost.OfMetal(stock.Thickness * stock.Material.Density, 0);
+        _giveCost = BracketCost.OfGive(tension) * BracketCost.GiveOfPlain(1, 1, stock);
+        (_stop, _straight, _least) = (sheet.StopMetalRadius, sheet.Straight, CostBound.LeastBendLength(sheet));
+    }
+
+    /// <summary>What the bends' angles cost where the middle flange faces along <paramref name="facing"/>, either way.</summary>
+    /// <param name="mount">Normal of the mount face, length one.</param>
+    /// <param name="facing">Normal of the middle flange, length one.</param>
+    /// <param name="stop">Normal of the stop's face, length one.</param>
+    public static double Angles(Vector3 mount, Vector3 facing, Vector3 stop) =>
+        BracketCost.OddBend * ((Math.Abs(mount.Dot(facing)) > Odd ? 1 : 0) + (Math.Abs(facing.Dot(stop)) > Odd ? 1 : 0));
+
+    /// <summary>Whether a chain may cost little enough.</summary>
+    /// <param name="angles">What <see cref="Angles"/> says.</param>
+    /// <param name="free">From the bolts' metal to the first bend (mm), at least the straight edge beside a bend.</param>
+    /// <param name="lever">From the first bend's line to the seat (mm), or less.</param>
+    /// <param name="past">From the second bend to the stop's centre (mm), at least the straight edge and the stop's metal.</param>
+    public bool Allows(double angles, double free, double lever, double past) => angles + FirstBend(free, lever) + SecondBend(past) < _room;
+
+    // Metal: the strip of the bend and of the edges beside it, and the triangle from the bolts' metal to it. Give: the mount flange turned by F times lever.
+    private double FirstBend(double free, double lever)
+    {
+        double weight = _areaCost * (2 * _straight + (free - _straight) / 2), give = _giveCost * lever * lever * free;
+        var length = Math.Max(_least, Math.Sqrt(give / weight));
+        return weight * length - _areaCost * 2 * _straight * _least + give / length;
+    }
+
+    // By the flange's mean width w, (bend + stop's metal) / 2, the bend being no shorter than the stop's metal is wide. Metal: the strip, and a
+    // trapezoid from it to the stop's centre in the place of half the stop's disc. Give: the cantilever.
+    private double SecondBend(double past)
+    {
+        double weight = _areaCost * (4 * _straight + past - _straight), give = _giveCost * past * past * past / 3;
+        var width = Math.Max(2 * _stop, Math.Sqrt(give / weight));
+        var known = _areaCost * (2 * _straight * (2 * _stop + _least) + Math.PI / 2 * _stop * _stop);
+        return Math.Max(0, weight * width - known + give / width);
+    }
+}

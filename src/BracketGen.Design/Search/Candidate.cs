@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Design.Search;
+
+/// <summary>One bracket that could be made, with what is known of it so far.</summary>
+/// <remarks>Opening counter-clockwise. Most candidates are never looked at closely, so their checks are made when asked for.</remarks>
+public sealed class Candidate
+{
+    private readonly Lazy<ImmutableArray<Check>> _quickChecks;
+
+    /// <summary>A candidate whose quick checks are found by <paramref name="quickChecks"/>.</summary>
+    public Candidate(
+        StopPlacement placement, Travel travel, Bracket bracket, double give, double cost, Func<ImmutableArray<Check>> quickChecks)
+    {
+        (Placement, Travel, Bracket, Give, Cost) = (placement, travel, bracket, give, cost);
+        _quickChecks = new(quickChecks);
+    }
+
+    /// <summary>The same place and travel with another bracket that seats the outer alike.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="bracket">The bracket.</param>
+    public Candidate With(Job job, Bracket bracket)
+    {
+        // The give is in proportion to the tension, whatever that is.
+        var give = Give * BracketCost.Give(bracket, 1) / BracketCost.Give(Bracket, 1);
+        var ofFlat = BracketChecks.OfFlat(Bracket, job.Vehicle.Cable, job.Shop.Process).Select(c => c.Id).ToHashSet();
+        return new(
+            Placement, Travel, bracket, give, BracketCost.Of(bracket, Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
+            () =>
+            [
+                .. QuickChecks.Where(c => !ofFlat.Contains(c.Id)),
+                .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
+            ]);
+    }
+
+    /// <summary>Where the stop is.</summary>
+    public StopPlacement Placement { get; }
+
+    /// <summary>What the pedal does with it there.</summary>
+    public Travel Travel { get; }
+
+    /// <summary>The bracket.</summary>
+    public Bracket Bracket { get; }
+
+    /// <summary>Rough give of the stop along the wire under its largest tension (mm).</summary>
+    public double Give { get; }
+
+    /// <summary>Figure of merit, see <see cref="BracketCost"/>: less is better.</summary>
+    public double Cost { get; }
+
+    /// <summary>Travel, stop and flat-pattern checks.</summary>
+    public ImmutableArray<Check> QuickChecks => _quickChecks.Value;
+}

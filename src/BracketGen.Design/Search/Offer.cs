@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
+using BracketGen.Geometry;
+using BracketGen.Units;
+
+namespace BracketGen.Design.Search;
+
+/// <summary>A bracket that passes every check that a bracket can pass, with what it is weighed by.</summary>
+/// <param name="Candidate">The bracket, its place and its travel.</param>
+/// <param name="Checks">All its checks.</param>
+public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks)
+{
+    /// <summary>Mass (t).</summary>
+    public double Mass => Candidate.Bracket.Mass;
+
+    /// <summary>Rough give of the stop along the wire under its largest tension (mm).</summary>
+    public double Give => Candidate.Give;
+
+    /// <summary>Give of the stop along the wire, largest tension of an opening, as finite elements found it (mm); null where they were not asked.</summary>
+    public double? GiveFound { get; init; }
+
+    /// <summary>The best that is known of the give (mm): what was found, or else the estimate.</summary>
+    public double BestGive => GiveFound ?? Give;
+
+    /// <summary>Number of bends.</summary>
+    public int Bends => Candidate.Bracket.Flat.Bends.Length;
+
+    /// <summary>The tightest of the checks that depend on the bracket's shape and place.</summary>
+    public Check Tightest => Checks.Where(IsOfPlace).MinBy(Spare)!;
+
+    /// <summary>Its margin over its limit (or over a millimetre or five degrees, where the limit is less).</summary>
+    public double LeastSpare => Spare(Tightest);
+
+    /// <summary>Whether another offer is as good in everything and better in something.</summary>
+    public bool IsDominatedBy(Offer other) =>
+        other.Mass <= Mass && other.Give <= Give && other.Bends <= Bends && other.LeastSpare >= LeastSpare
+        && (other.Mass < Mass || other.Give < Give || other.Bends < Bends || other.LeastSpare > LeastSpare);
+
+    private static bool IsOfPlace(Check check) =>
+        check.Id is "moving-parts" or "wrap-wide-open" or "groove-length" or "fitting-clearance" or "stop-room" or "bolt-room"
+        || check.Id.StartsWith("keep-out-", StringComparison.Ordinal);
+
+    private static double Spare(Check check) =>
+        check.Margin / Math.Max(Math.Abs(check.Limit), check.Unit == Quantity.Angle ? Geometry.Angle.FromDegrees(5).Radians : 1);
+}

@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.Units;
+
+namespace BracketGen.Design.Study;
+
+/// <summary>From a job to a verified bracket.</summary>
+public static class Designer
+{
+    /// <summary>Solves <paramref name="job"/>: the best bracket that passes every check, or the one that fails least.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="choice">Number of the offer to take, 1 for the best; the last one where there are not so many.</param>
+    /// <param name="strength">How finely the brackets are meshed to see whether they bend, shake or crack; null where that is not looked at.</param>
+    public static Solution Solve(Job job, int choice = 1, StrengthDetail? strength = null)
+    {
+        var body = job.Body.OpeningCounterClockwise();
+        var pool = new CandidatePool(job, body);
+        Offer? Verify(Candidate c) => Ranking.Verify(c, job, body);
+        var best = pool.Cheapest(Verify);
+
+        // Most ask for the best one without its strength: its mechanism is worked out while others are looked for.
+        var mechanism = best is not null && choice == 1 && strength is null
+            ? Task.Run(() => MechanismReport.Of(job, best.Candidate.Travel, best.Candidate.Placement, best.Candidate.Bracket))
+            : null;
+        ImmutableArray<Offer> offers = best is null ? [] : Ranking.Of(pool, best, Verify);
+        var proven = ImmutableArray<ProvenOffer>.Empty;
+        if (strength is not null && offers.Length > 0)
+        {
+            proven = StrongOffers.Of(job, offers, pool.ByCost(), Verify, strength);
+            offers = proven[0].IsStrong ? [.. proven.Select(p => p.Offer)] : [];
+        }
+
+        var number = Math.Clamp(choice, 1, Math.Max(1, offers.Length));
+        var taken = offers.Length > 0 ? offers[number - 1] : proven.Length > 0 ? proven[0].Offer : LeastFaulty(pool.All(), c => BracketChecks.InSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences));
+        var proof = proven.Length > 0 ? proven[number - 1]
+            : strength is not null && taken is not null ? StrongOffers.Prove(job, taken, strength) : null;
+        return Answer(job, body, taken, proof, MechanismReport.UsualSamples, mechanism?.Result) with
+        {
+            CandidateCount = pool.Count,
+            Offers = offers,
+            Weak = offers.IsEmpty ? proven : [],
+            Choice = number,
+            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, pool.Count, job.Units, offers[0].Candidate == best!.Candidate ? null : best) : [],
+        };
+    }
+
+    /// <summary>The solution with <paramref name="taken"/> for a bracket, and its strength and mechanism where they are known; offers and reasons are left open.</summary>
+    internal static Solution Answer(
+        Job job, ThrottleBody body, Offer? taken, ProvenOffer? proof, int samples, MechanismReport? known = null)
+    {
+        var mirrored = job.Body.Opens == OpeningSense.Clockwise;
+        var travel = taken?.Candidate.Travel ?? NominalTravel(job, body);
+        var checks = taken?.Checks ?? [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job, body)];
+        var mechanism = proof?.Mechanism ?? known ?? MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket, samples);
+        return new()
+        {
+            Job = job,
+            Mechanism = mechanism,
+            Strength = proof?.Strength,
+            Travel = travel,
+            Placement = mirrored ? taken?.Candidate.Placement.Mirrored() : taken?.Candidate.Placement,
+            Bracket = mirrored ? taken?.Candidate.Bracket.Mirrored() : taken?.Candidate.Bracket,
+            Checks = [.. checks, .. mechanism.Checks, .. proof?.Strength.Checks ?? []],
+            Remedy = TravelRemedy.For(travel, job.Preferences.OverTravelReserve),
+            CandidateCount = 0,
+        };
+    }
+
+    /// <summary>The travel verdict alone: what the pedal does, with the stop where the cable would want it, bracket or not.</summary>
+    public static (Travel Travel, ImmutableArray<Check> Checks, TravelRemedy? Remedy) CheckTravel(Job job)
+    {
+        var body = job.Body.OpeningCounterClockwise();
+        var travel = NominalTravel(job, body);
+        return (travel, [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel)],
+            TravelRemedy.For(travel, job.Preferences.OverTravelReserve));
+    }
+
+    // Farther from the shaft (mm) than any groove reaches.
+    private const double FarOff = 1000;
+
+    private static Travel NominalTravel(Job job, ThrottleBody body)
+    {
+        var quadrant = body.Quadrant;
+        var angles = LeavingAngles.Of(quadrant, body.Mount.Plane.Normal, job.Preferences.LeastWrap, Angle.FromDegrees(5));
+        var middle = angles[angles.Count / 2];
+        var placement = StopPlacement.At(
+            quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, middle);
+
+        // A cable too short to reach has no stop; the travel itself does not depend on the straight part, so any will do.
+        var seat = placement?.Seat.XY ?? quadrant.Groove.PointWithNormal(middle) + quadrant.OuterRadius * Vector2.FromPolar(1, middle).Left;
+        double freePlay = job.Preferences.FreePlay.Value, pull = job.Vehicle.Pedal.AvailablePull.Value;
+        return Travel.TrySolve(quadrant, seat, freePlay, pull)
+            ?? Travel.Solve(quadrant, seat + FarOff * Vector2.FromPolar(1, middle).Left, freePlay, pull);
+    }
+
+    // Nothing passes: the one with the least against it, looking in full at no more than shows which that is.
+    private static Offer? LeastFaulty(IReadOnlyList<Candidate> candidates, Func<Candidate, IEnumerable<Check>> inSpace)
+    {
+        const int most = 40;
+        Offer? best = null;
+        var leastFaults = double.PositiveInfinity;
+        foreach (var candidate in candidates.OrderBy(c => FaultsOf(c.QuickChecks)).ThenBy(c => c.Cost).Take(most))
+        {
+            if (FaultsOf(candidate.QuickChecks) >= leastFaults)
+            {
+                break; // The checks in space can only add to the faults.
+            }
+
+            ImmutableArray<Check> checks = [.. candidate.QuickChecks, .. inSpace(candidate)];
+            var faults = FaultsOf(checks);
+            if (faults < leastFaults)
+            {
+                (best, leastFaults) = (new(candidate, checks), faults);
+            }
+        }
+
+        return best;
+    }
+
+    private static double FaultsOf(IEnumerable<Check> checks) => checks.Where(c => !c.Passes).Sum(c => c.Kind switch
+    {
+        CheckKind.Safety => 100.0,
+        CheckKind.Function => 10,
+        CheckKind.Making => 10,
+        _ => 0,
+    });
+}

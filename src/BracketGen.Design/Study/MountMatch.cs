@@ -1,0 +1,56 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Geometry;
+
+namespace BracketGen.Design.Study;
+
+/// <summary>The ways in which a bracket goes onto the bolts of a mount face.</summary>
+public static class MountMatch
+{
+    /// <summary>How far a bolt hole may be off its threaded hole (mm): less than half the play of a medium clearance hole for M4 (ISO 273).</summary>
+    public const double MostOff = 0.2;
+
+    /// <summary>
+    /// Frames (flat coordinates and height to the throttle frame as measured) that bring the bolt holes of <paramref name="bracket"/>
+    /// onto the threaded holes, its bottom on the face; for a single bolt, which lets it turn, only the one it was made in.
+    /// </summary>
+    /// <param name="bracket">The bracket as a part.</param>
+    /// <param name="mount">The mount face.</param>
+    public static IEnumerable<Frame> Of(Bracket bracket, MountFace mount)
+    {
+        var holes = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => h.Centre).ToArray();
+        var threaded = mount.Holes.Select(h => mount.Plane.FootOf(h.At)).ToArray();
+        if (holes.Length != threaded.Length)
+        {
+            yield break;
+        }
+
+        if (holes.Length == 1)
+        {
+            yield return bracket.Folded.Flanges[0];
+            yield break;
+        }
+
+        var along = holes[1] - holes[0];
+        for (var first = 0; first < threaded.Length; first++)
+        {
+            for (var second = 0; second < threaded.Length; second++)
+            {
+                var way = threaded[second] - threaded[first];
+                if (second == first || Math.Abs(way.Length - along.Length) > MostOff)
+                {
+                    continue;
+                }
+
+                // Local x of the frame: the direction that the first two holes have, turned back by their own in the flat.
+                var lined = Frame.FromZX(threaded[first], mount.Plane.Normal, way);
+                var x = lined.ToWorldDirection(Vector3.From(Vector2.FromPolar(1, -along.Polar)));
+                var frame = Frame.FromZX(threaded[first], mount.Plane.Normal, x).Shift(Vector3.From(-holes[0]));
+                if (holes.All(h => threaded.Min(t => t.DistanceTo(frame.ToWorld(h))) <= MostOff))
+                {
+                    yield return frame;
+                }
+            }
+        }
+    }
+}

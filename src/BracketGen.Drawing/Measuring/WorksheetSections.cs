@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
+using BracketGen.Mechanism;
+
+namespace BracketGen.Drawing.Measuring;
+
+/// <summary>What the worksheet asks, in the order in which one goes round the engine and then the vehicle.</summary>
+internal static class WorksheetSections
+{
+    public static ImmutableArray<WorksheetSection> OfThrottleBody(string length, string torque) =>
+    [
+        new(
+            "1  Quadrant, seen from outside along the throttle shaft", Sketches.Quadrant(),
+            "calliper, protractor or a photograph taken square on from two metres away.",
+            "measuring to the bottom of the groove: A goes to the middle of the wire. Angles run counter-clockwise from x, whichever way the valve opens.",
+            [
+                new("", "opens: clockwise or counter-clockwise", "", "opens"),
+                new("A", "pitch radius, to the middle of the wire", length, "pitch_radius", true),
+                new("B", "pocket angle, x axis to end fitting, valve closed", "deg", "pocket_angle", true),
+                new("C", "rotation, closed stop to wide-open stop", "deg", "rotation", true),
+                new("D", "groove extent, from the pocket on", "deg", "groove_extent"),
+                new("", "not round about the shaft? then section 8", "", "groove"),
+            ]),
+        new(
+            "2  Quadrant from its edge", Sketches.QuadrantEdge(),
+            "calliper; a drill shank for groove and slot.",
+            "a groove worn wider at the top: measure where the wire lies.",
+            [
+                new("E", "groove width", length, "groove_width"),
+                new("F", "thickness over the flanges", length, "thickness"),
+                new("G", "outer radius over the flanges", length, "outer_radius"),
+                new("", "slot width into the pocket", length, "slot_width"),
+                new("", "hub radius", length, "hub_radius"),
+            ]),
+        new(
+            "3  Valve", Sketches.Valve(),
+            "calliper; a protractor on the plate.",
+            "taking the bore at its bell mouth: measure at the plate.",
+            [
+                new("H", "bore", length, "bore"),
+                new("I", "throttle shaft where it crosses the bore", length, "shaft_diameter"),
+                new("J", "closed angle of the plate", "deg", "closed_angle"),
+                new("", "sensor, valve on its closed stop", "V", "closed_volts"),
+                new("", "sensor, valve on its wide-open stop", "V", "open_volts"),
+            ]),
+        new(
+            "4  Return springs, cable off", Sketches.Torque(),
+            "spring balance on a lever clamped to the shaft, pulled square; torque = force x lever.",
+            "reading while opening: friction is then in it. Read while it closes slowly. One spring in two coils is one spring.",
+            [
+                new("", "closing torque on the closed stop", torque, "torque_closed", true),
+                new("", "closing torque on the wide-open stop", torque, "torque_open", true),
+                new("", "springs that each close the valve alone", "", "count"),
+            ]),
+        new(
+            "5  Mount face: holes", Sketches.Mount(),
+            "calliper from shaft and holes; a steel square.",
+            "mixing up signs: x to the right, y up, z towards the eye; left, below and behind are negative.",
+            [
+                new("", "hole 1: x", length, "at"), new("", "hole 1: y", length, "at"), new("", "hole 1: z", length, "at"),
+                new("", "hole 2: x", length, "at"), new("", "hole 2: y", length, "at"), new("", "hole 2: z", length, "at"),
+                new("", "thread", "", "thread"), new("", "boss diameter", length, "boss_diameter"),
+            ]),
+        new(
+            "6  Mount face: depth and normal", Sketches.MountSide(),
+            "depth gauge from a straight-edge across the quadrant.",
+            "measuring from the quadrant's flange: z counts from the middle of the groove.",
+            [
+                new("", "normal, out of the casting: x", "", "normal"), new("", "normal: y", "", "normal"), new("", "normal: z", "", "normal"),
+            ]),
+        new(
+            "7  What the bracket must stay clear of (one for each thing)", Sketches.KeepOut(),
+            "rule; boxes may be generous.",
+            "forgetting what moves: hoses, the engine on its mounts, the bonnet.",
+            [
+                new("", "what it is", "", "name"),
+                new("", "least x", length, "least"), new("", "least y", length, "least"), new("", "least z", length, "least"),
+                new("", "most x", length, "most"), new("", "most y", length, "most"), new("", "most z", length, "most"),
+            ]),
+        new(
+            "8  Only for a groove that is not round about the shaft", Sketches.GrooveTable(),
+            "calliper from the shaft's edge (add half its diameter); a photograph square on for the angles.",
+            "too few points where the radius changes fast; every radius goes to the middle of the wire.",
+            [
+                new("", "radius at the pocket", length, "points"),
+                new("", "30° on from the pocket", length, "points"), new("", "60° on", length, "points"),
+                new("", "90° on", length, "points"), new("", "120° on", length, "points"), new("", "150° on", length, "points"),
+            ]),
+    ];
+
+    public static ImmutableArray<WorksheetSection> OfVehicle(string length, string force) =>
+    [
+        new(
+            "1  Cable's end", Sketches.Cable(),
+            "rule and calliper; pull the wire taut by hand, pedal released, adjuster at mid range.",
+            "measuring with the wire slack, or with the adjuster at one end.",
+            [
+                new("A", "free inner length, seat to fitting centre", length, "free_inner_length", true),
+                new("B", "wire diameter", length, "wire_diameter"),
+                new("C", "outer diameter", length, "outer_diameter"),
+                new("D", "end fitting: diameter", length, "diameter"),
+                new("", "end fitting: length, and kind (barrel, ball, nipple)", length, "length"),
+            ]),
+        new(
+            "2  Outer's end", Sketches.OuterEnds(),
+            "calliper, thread gauge.",
+            "taking a fine thread for the coarse one: count the pitch over ten threads.",
+            [
+                new("", "kind", "", "kind"),
+                new("", "thread and pitch, or nose or neck diameter", "", "thread"),
+                new("F", "nuts across flats, or shoulder or collar", length, "across_flats"),
+                new("", "nut height, or neck length", length, "nut_height"),
+                new("", "whole range of the adjuster", length, "range"),
+                new("", "tightest bend the outer stands: radius", length, "least_bend_radius"),
+                new("", "length of the outer, seat to bulkhead", length, "outer_length"),
+            ]),
+        new(
+            "3  Pedal, carpet and mat in place", Sketches.Pedal(),
+            "two rules: one at the pad, one at the cable's end; someone to work the pedal.",
+            "pressing past the carpet, or measuring the pull with slack in the wire.",
+            [
+                new("A", "pad travel, released to floor", length, "lever_ratio"),
+                new("", "pull at the cable, whole stroke", length, "available_pull", true),
+                new("", "about a quarter down: pad", length, "table"), new("", "and the pull there", length, "table"),
+                new("", "about half down: pad", length, "table"), new("", "and the pull there", length, "table"),
+                new("", "about three quarters: pad", length, "table"), new("", "and the pull there", length, "table"),
+                new("", "pedal's own force at the pad, cable off", force, "pad_load", true),
+            ]),
+        new(
+            "4  Bulkhead, engine where it is to sit", Sketches.Bulkhead(),
+            "rule and plumb line from the throttle shaft; axes as on the throttle body's sheet.",
+            "measuring with the engine not yet on its mounts.",
+            [
+                new("", "point: x", length, "point"), new("", "point: y", length, "point"), new("", "point: z", length, "point"),
+                new("", "direction out of it: x", "", "direction"), new("", "direction: y", "", "direction"), new("", "direction: z", "", "direction"),
+            ]),
+    ];
+
+    public static WorksheetSection AfterFitting(string length) => new(
+        "Readings after fitting, engine off", Sketches.Fitted(),
+        "voltmeter at the sensor, rule; pedal worked by foot, not by hand.",
+        "reading with the engine running, or the floor mat taken out.",
+        [
+            new("", "sensor, pedal released", "V", "--volts-closed"),
+            new("", "sensor, pedal on the floor", "V", "--volts-floored"),
+            new("A", "slack in the wire, pedal released", length, "--free-play"),
+            new("", "pad travel, released to floor", length, "--pedal-travel"),
+        ]);
+}

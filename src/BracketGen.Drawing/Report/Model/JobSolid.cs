@@ -1,0 +1,111 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Drawing.Solid;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Drawing.Report.Model;
+
+/// <summary>The bracket with what it is bolted to, what it holds, and what it must stay clear of.</summary>
+internal static class JobSolid
+{
+    /// <summary>How deep bosses are shown (mm): the casting's own shape is not known.</summary>
+    private const double BossDepth = 8;
+
+    /// <summary>How much of a routed outer is shown (mm).</summary>
+    private const double ShownRoute = 90;
+
+    /// <summary>The picture; the bracket must be there.</summary>
+    public static SolidData Of(ReportScene scene)
+    {
+        var mesh = scene.Mesh!;
+        var job = scene.Job;
+        List<SolidPart> parts = [Sheet(mesh), Mount(job, scene.Solution.Bracket!.Stock.Thickness), .. Moving(scene), Outer(scene)];
+        parts.AddRange(job.Body.KeepOuts.Select(KeepOutPart));
+
+        var rim = scene.Motion.Quadrant.OuterRadius;
+        var points = mesh.Vertices.Concat([new(rim, rim, 0), new(-rim, -rim, 0)]).ToList();
+        Vector3 least = new(points.Min(p => p.X), points.Min(p => p.Y), points.Min(p => p.Z));
+        Vector3 most = new(points.Max(p => p.X), points.Max(p => p.Y), points.Max(p => p.Z));
+        return new([.. parts], Short(least), Short(most), JobShell.Of(scene));
+
+        static double[] Short(Vector3 p) => [SolidShapes.Short(p.X), SolidShapes.Short(p.Y), SolidShapes.Short(p.Z)];
+    }
+
+    private static SolidPart Sheet(FoldedMesh mesh) => SolidShapes.Part(
+        "sheet", mesh.Vertices, mesh.Triangles.SelectMany(t => (int[])[t.A, t.B, t.C]),
+        mesh.Edges.Where(e => e.Kind != MeshEdgeKind.Smooth).SelectMany(e => e.Points.Zip(e.Points.Skip(1), (a, b) => (int[])[a, b])).SelectMany(p => p),
+        turns: false);
+
+    private static SolidPart Mount(Job job, double thickness)
+    {
+        var shapes = new SolidShapes();
+        var up = job.Body.Mount.Plane.Normal;
+        foreach (var hole in job.Body.Mount.Holes)
+        {
+            shapes.Cylinder(hole.At - BossDepth * up, hole.At, hole.BossDiameter / 2, 32);
+            var (seat, washer) = (hole.At + thickness * up, hole.Thread.WasherThickness * up);
+            shapes.Cylinder(seat, seat + washer, hole.Thread.WasherDiameter / 2);
+            shapes.Cylinder(seat + washer, seat + washer + hole.Thread.HeadHeight * up, hole.Thread.AcrossFlats / Math.Sqrt(3), 6);
+        }
+
+        return shapes.Part("mount");
+    }
+
+    private static IEnumerable<SolidPart> Moving(ReportScene scene)
+    {
+        var quadrant = scene.Motion.Quadrant;
+        var fitting = scene.Job.Vehicle.Cable.Fitting;
+        var half = quadrant.Thickness / 2;
+        Vector2 Measured(Vector2 engine) => scene.IsMirrored ? new(engine.X, -engine.Y) : engine;
+        var outline = QuadrantShape.Outline(quadrant, fitting).Select(Measured);
+        var upright = Frame.FromZX(Vector3.Zero, new(0, 0, 1), new(1, 0, 0));
+        yield return new SolidShapes().Prism([.. scene.IsMirrored ? outline.Reverse() : outline], upright, -half, half).Part("moving", turns: true);
+
+        var at = Vector3.From(Measured(quadrant.FittingAt(Angle.Zero)));
+        Vector3 across = new(0, 0, fitting.Length / 2);
+        yield return new SolidShapes().Cylinder(at - across, at + across, fitting.Diameter / 2, 20).Part("fitting", turns: true);
+        Vector3 shaft = new(0, 0, half + 4);
+        yield return new SolidShapes().Cylinder(-3 * shaft, shaft, scene.Job.Body.ShaftDiameter / 2).Part("shaft");
+    }
+
+    private static SolidPart Outer(ReportScene scene)
+    {
+        var shapes = new SolidShapes();
+        var cable = scene.Job.Vehicle.Cable;
+        var seat = Up(scene.Motion.Seat);
+        var along = Up(scene.Motion.Towards);
+        if (scene.Solution.Placement is { } placement)
+        {
+            (seat, along) = (placement.Seat, placement.Direction);
+        }
+
+        foreach (var (from, to, diameter) in OuterEndShape.Of(cable, scene.Solution.Bracket!.Stock.Thickness))
+        {
+            shapes.Cylinder(seat + from * along, seat + to * along, diameter / 2);
+        }
+
+        var end = OuterEndShape.Length(cable);
+        var far = end + OuterEndShape.ShownOuter;
+        IReadOnlyList<Vector3> way = [seat + end * along, seat + far * along];
+        if (scene.Solution.Mechanism?.Outer?.Route is { } route && route.Length > end + 1)
+        {
+            var last = Math.Min(route.Length, end + ShownRoute);
+            way = [.. Enumerable.Range(0, 19).Select(i => route.At(end + (last - end) * i / 18).Point)];
+        }
+
+        return shapes.Tube(way, cable.OuterDiameter / 2).Part("outer");
+
+        static Vector3 Up(Vector2 shown) => new(shown.X, -shown.Y, 0);
+    }
+
+    private static SolidPart KeepOutPart(KeepOut keepOut) => keepOut switch
+    {
+        KeepOutBox box => new SolidShapes().Box(box.Least, box.Most).Part("keepout"),
+        KeepOutCylinder c => new SolidShapes().Cylinder(c.From, c.To, c.Radius, 40).Part("keepout"),
+        _ => throw new InvalidOperationException($"There is no picture of a {keepOut.GetType().Name}."),
+    };
+}

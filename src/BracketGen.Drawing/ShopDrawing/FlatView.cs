@@ -1,0 +1,253 @@
+using System.Collections.Immutable;
+using BracketGen.Design.Part;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.ShopDrawing.Views;
+using BracketGen.Geometry;
+using BracketGen.SheetMetal;
+
+namespace BracketGen.Drawing.ShopDrawing;
+
+/// <summary>The flat pattern with its dimensions.</summary>
+internal sealed class FlatView
+{
+    private readonly BracketScene _scene;
+    private readonly FormedViews _formed;
+    private readonly Region _blank;
+    private readonly ImmutableArray<Bend> _bends;
+    private readonly Dictionary<DrawingScale, SheetBlock> _blocks = [];
+
+    public FlatView(BracketScene scene, FormedViews formed)
+    {
+        _scene = scene;
+        _formed = formed;
+        _blank = scene.Flat.Blank.Shift(-scene.FlatDatum);
+        _bends = [.. scene.Flat.Bends.Select(b => b.Shift(-scene.FlatDatum))];
+    }
+
+    public Vector2 BareSize(DrawingScale scale) => scale.Factor * new Vector2(_blank.Outline.Bounds.Width, _blank.Outline.Bounds.Height);
+
+    /// <summary>Larger side of the blank (mm).</summary>
+    public double Size => Math.Max(_blank.Outline.Bounds.Width, _blank.Outline.Bounds.Height);
+
+    /// <summary>Heading, view, dimensions.</summary>
+    public SheetBlock Draw(DrawingScale scale)
+    {
+        if (!_blocks.TryGetValue(scale, out var block))
+        {
+            _blocks[scale] = block = Compose(scale);
+        }
+
+        return block;
+    }
+
+    /// <summary>The bare flat pattern: outline, holes with centre marks, bend lines.</summary>
+    public static IEnumerable<SheetItem> Lines(Region blank, IEnumerable<Bend> bends, double scale)
+    {
+        foreach (var bend in bends)
+        {
+            var (start, end) = bend.CentreLine;
+            var past = BendOverrun * bend.Along;
+            yield return new Stroke(scale * start - past, scale * end + past, LineKind.Bend);
+        }
+
+        foreach (var segment in blank.Outline.Segments)
+        {
+            yield return new Stroke(ViewLine.Scaled(segment, scale), LineKind.Visible);
+        }
+
+        foreach (var hole in blank.Holes)
+        {
+            foreach (var segment in hole.Segments)
+            {
+                yield return new Stroke(ViewLine.Scaled(segment, scale), LineKind.Visible);
+            }
+        }
+    }
+
+    /// <summary>A bend line runs past the outline by this (mm on paper).</summary>
+    private const double BendOverrun = 3;
+
+    private SheetBlock Compose(DrawingScale scale)
+    {
+        var k = scale.Factor;
+        var space = new FreeSpace(Lines(_blank, _bends, k));
+        space.Add(_scene.Bracket.Holes.SelectMany(h => Dimensions.CentreMark(k * Local(h.Centre), k * h.Diameter / 2)));
+        var around = space.Items.Select(i => i.Bounds).Aggregate((a, b) => a.Union(b));
+        space.Add(DimensionPlacer.Draw(around, Wanted(k)).Items);
+        AddDatumAxes(space);
+        foreach (var hole in _scene.Bracket.Holes)
+        {
+            var centre = k * Local(hole.Centre);
+            if (!space.AddLabel(hole.Name, centre, k * hole.Diameter / 2, TextHeight.Normal, FontWeight.Bold))
+            {
+                space.AddLeader(centre, k * hole.Diameter / 2, Angle.FromDegrees(60), hole.Name);
+            }
+        }
+
+        List<string> homeless = [.. Enumerable.Range(0, _bends.Length).Where(i => !AddBendNote(space, i, k)).Select(NoteOf)];
+        homeless.AddRange(AddRadii(space, k));
+        var block = SheetBlock.Around(space.Items);
+        if (_bends.IsEmpty)
+        {
+            var edge = _formed.EdgeView(scale);
+            const double gap = 12;
+            block = block.And(edge.Shift(new(
+                _formed.SideStandsRight ? block.Bounds.Max.X + gap - edge.Bounds.Min.X : block.Bounds.Min.X - gap - edge.Bounds.Max.X,
+                k * Local(_scene.DatumHole.Centre).Y)));
+        }
+
+        return block.And(Heading(scale, block, homeless));
+    }
+
+    private Vector2 Local(Vector2 flat) => flat - _scene.FlatDatum;
+
+    private SheetBlock Heading(DrawingScale scale, SheetBlock view, List<string> homeless)
+    {
+        List<SheetItem> items =
+        [
+            new TextItem($"{(_bends.IsEmpty ? "Plate" : "Flat pattern")}, scale {scale}", Vector2.Zero, TextHeight.Normal, Weight: FontWeight.Bold),
+            new TextItem("seen from the side away from the mount face", new(0, -4.6), TextHeight.Small),
+        ];
+
+        // What the view has no room for must still be said.
+        items.AddRange(homeless.Select((text, i) => new TextItem(text, new(0, -9.2 - 4.4 * i), TextHeight.Small)));
+        var block = SheetBlock.Around(items);
+        if (!_bends.IsEmpty)
+        {
+            var grain = Grain();
+            block = block.And(grain.Shift(new Vector2(block.Bounds.Max.X + 6, block.Bounds.Centre.Y) - new Vector2(grain.Bounds.Min.X, grain.Bounds.Centre.Y)));
+        }
+
+        return block.Shift(new Vector2(view.Bounds.Centre.X - block.Bounds.Centre.X, view.Bounds.Max.Y + 6 - block.Bounds.Min.Y));
+    }
+
+    /// <summary>The arrow of the rolling direction, across the first bend.</summary>
+    private SheetBlock Grain()
+    {
+        const double half = 7;
+        var along = LinearDimension.Readable(_bends[0].Across);
+        return SheetBlock.Around(
+        [
+            new Stroke(-half * along, half * along, LineKind.Dimension),
+            Arrow.Head(half * along, along, DimensionStyle.Standard),
+            Arrow.Head(-half * along, -along, DimensionStyle.Standard),
+            new TextItem("GRAIN", new(Math.Abs(half * along.X) + 2.5, -1.25), TextHeight.Small),
+        ]);
+    }
+
+    /// <summary>Overall sizes, and the places of bend lines that run along x or y; the ends of other ones are in the bend table.</summary>
+    private List<WantedDimension> Wanted(double scale)
+    {
+        List<WantedDimension> wanted = [];
+        var said = new HashSet<(bool AlongX, double From, double To)>();
+        void Want(Vector2 a, Vector2 b, ViewSide side)
+        {
+            var alongX = side is ViewSide.Below or ViewSide.Above;
+            var (from, to) = alongX ? (a.X, b.X) : (a.Y, b.Y);
+            if (Math.Abs(to - from) > Shown && said.Add((alongX, Math.Round(Math.Min(from, to), 3), Math.Round(Math.Max(from, to), 3))))
+            {
+                wanted.Add(new(scale * a, scale * b, side, _scene.Value.Length(Math.Abs(to - from))));
+            }
+        }
+
+        Vector2 left = new(-1, 0), right = new(1, 0), down = new(0, -1), up = new(0, 1);
+        Want(Extreme(left, down), Extreme(right, down), ViewSide.Below);
+        Want(Extreme(down, left), Extreme(up, left), ViewSide.Left);
+        foreach (var bend in _bends)
+        {
+            var (start, end) = bend.CentreLine;
+            if (IsUpright(bend))
+            {
+                Want(Extreme(left, up), start.Y < end.Y ? end : start, ViewSide.Above);
+                Want(Extreme(down, right), start, ViewSide.Right);
+                Want(Extreme(down, right), end, ViewSide.Right);
+            }
+            else if (IsLevel(bend))
+            {
+                Want(Extreme(down, right), start.X < end.X ? end : start, ViewSide.Right);
+                Want(Extreme(left, up), start, ViewSide.Above);
+                Want(Extreme(left, up), end, ViewSide.Above);
+            }
+        }
+
+        return wanted;
+
+        // The farthest point of the outline; of several, the one nearest to where the dimension stands.
+        Vector2 Extreme(Vector2 way, Vector2 then) => _blank.Outline.Segments
+            .SelectMany(s => s is ArcSegment arc && arc.FractionAt(way.Polar) is var f && f < 1 ? (Vector2[])[s.Start, arc.PointAt(f)] : [s.Start])
+            .MaxBy(p => Math.Round(p.Dot(way), 6) + 1e-5 * p.Dot(then));
+    }
+
+    /// <summary>A distance below this (mm) is nothing on a drawing.</summary>
+    private const double Shown = 0.005;
+
+    /// <summary>Whether a bend line runs along y, and its place is a dimension along x.</summary>
+    public static bool IsUpright(Bend bend) => Math.Abs(bend.Along.X) < 1e-6;
+
+    /// <summary>Whether a bend line runs along x.</summary>
+    public static bool IsLevel(Bend bend) => Math.Abs(bend.Along.Y) < 1e-6;
+
+    /// <summary>Where x and y are counted from.</summary>
+    private static void AddDatumAxes(FreeSpace space)
+    {
+        space.Add([Stroke.Circle(Vector2.Zero, 1.5, LineKind.Dimension)]);
+        space.AddFirstClean(from reach in (double[])[11, 8, 14, 18, 24] select Axes(reach));
+
+        static ImmutableArray<SheetItem> Axes(double reach) =>
+        [
+            new Stroke(Vector2.Zero, new(reach, 0), LineKind.Dimension),
+            new Stroke(Vector2.Zero, new(0, reach), LineKind.Dimension),
+            Arrow.Head(new(reach, 0), new(1, 0), DimensionStyle.Standard),
+            Arrow.Head(new(0, reach), new(0, 1), DimensionStyle.Standard),
+            new TextItem("x", new(reach - 1, -3.2), TextHeight.Small),
+            new TextItem("y", new(-2.8, reach - 1.5), TextHeight.Small),
+        ];
+    }
+
+    private bool AddBendNote(FreeSpace space, int index, double scale)
+    {
+        var bend = _bends[index];
+        var text = NoteOf(index);
+        var (start, end) = bend.CentreLine;
+        var along = LinearDimension.Readable(bend.Along);
+        var length = bend.Length * scale;
+        var width = SheetFont.Of(FontWeight.Regular).Width(text, TextHeight.Small);
+        var written = width + 2 < length && space.AddFirstClean(
+            from step in (double[])[0, 0.15, -0.15, 0.3, -0.3, 0.4, -0.4]
+            from drop in (double[])[1, -1 - TextHeight.Small]
+            where Math.Abs(step) * length + width / 2 < length / 2
+            select ImmutableArray.Create<SheetItem>(new TextItem(
+                text, scale * 0.5 * (start + end) + step * length * along + drop * along.Left, TextHeight.Small, TextAlign.Centre, along.Polar)));
+
+        // The arrow may touch the line anywhere between its middle and its ends.
+        return written || ((double[])[0.5, 0.25, 0.75, 0.1, 0.9])
+            .Any(place => space.AddLeader(scale * (start + place * (end - start)), 0, Angle.FromDegrees(40), text));
+    }
+
+    /// <summary>What is written at a bend line: «B1 UP 90° R4».</summary>
+    public string NoteOf(int index)
+    {
+        var bend = _bends[index];
+        return $"{BracketScene.NameOf(index)} {(bend.IsUp ? "UP" : "DOWN")} {_scene.Value.Degrees(bend.Turn.Magnitude)} {_scene.Value.Radius(bend.InsideRadius)}";
+    }
+
+    /// <summary>Adds the radii that the hole table does not give; those that found no place come back.</summary>
+    private IEnumerable<string> AddRadii(FreeSpace space, double scale)
+    {
+        var arcs = _blank.Outline.Segments.OfType<ArcSegment>()
+            .Where(a => !_scene.Bracket.Holes.Any(h => Local(h.Centre).DistanceTo(a.Centre) < 1e-6));
+        foreach (var group in arcs.GroupBy(a => _scene.Value.Radius(a.Radius)))
+        {
+            var text = group.Count() > 1 ? $"{group.Count()} x {group.Key}" : group.Key;
+            var onPaper = group.OrderByDescending(a => Math.Round(a.Length, 6)).Select(a => (ArcSegment)ViewLine.Scaled(a, scale)).ToList();
+            if (!onPaper.Any(a => space.AddRadius(a, text))
+                && !onPaper.Any(a => space.AddLeader(a.PointAt(0.5), 0, AwayFromMetal(a), text)))
+            {
+                yield return text;
+            }
+        }
+    }
+
+    private static Angle AwayFromMetal(ArcSegment arc) => (Math.Sign(arc.Sweep.Radians) * (arc.PointAt(0.5) - arc.Centre)).Polar;
+}

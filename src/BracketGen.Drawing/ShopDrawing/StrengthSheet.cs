@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Text;
+using BracketGen.Geometry;
+using BracketGen.Mechanism;
+using BracketGen.Strength;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+
+namespace BracketGen.Drawing.ShopDrawing;
+
+/// <summary>The sheet that shows whether the bracket bends, shakes or cracks: stress with the pedal stamped on, and the first vibration.</summary>
+internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
+{
+    private const double Gap = 5;
+
+    /// <summary>The vibration is drawn with its largest movement this part of the bracket's size.</summary>
+    private const double Exaggeration = 0.12;
+
+    private UnitSystem Units => scene.Solution.Job.Units;
+
+    /// <summary>Pictures lower than this (mm) show nothing.</summary>
+    private const double LeastPicture = 90;
+
+    /// <summary>The sheet without its title block; two where the paper is too narrow for all of it.</summary>
+    /// <param name="format">Its format.</param>
+    /// <param name="title">The room the title block takes.</param>
+    public ImmutableArray<MainSheets.Draft> Compose(PageFormat format, Bounds title)
+    {
+        var frame = format.Frame.Grow(-Gap);
+        var beside = title.Min.X - Gap - frame.Min.X;
+        if (beside >= LeastWords)
+        {
+            var words = Words(beside).LowerLeftAt(frame.Min);
+            return [Sheet([words], new(new(frame.Min.X, Math.Max(words.Bounds.Max.Y, title.Max.Y) + Gap), frame.Max))];
+        }
+
+        var above = new Bounds(new(frame.Min.X, title.Max.Y + Gap), frame.Max);
+        var below = Words(above.Width).LowerLeftAt(above.Min);
+        return Table().Bounds.Height + below.Bounds.Height + LeastPicture + 4 * Gap <= above.Height
+            ? [Sheet([below], above with { Min = new(above.Min.X, below.Bounds.Max.Y + Gap) })]
+            : [Sheet([], above), new([below.UpperLeftAt(new(above.Min.X, above.Max.Y))], "-")];
+    }
+
+    /// <summary>Notes are not squeezed below this width (mm).</summary>
+    private const double LeastWords = 80;
+
+    private MainSheets.Draft Sheet(ImmutableArray<SheetBlock> words, Bounds above)
+    {
+        var table = Table().UpperRightAt(above.Max);
+        var dangers = scene.Solution.Dangers.Count();
+        var isNarrow = table.Bounds.Min.X - Gap - above.Min.X < LeastWords;
+        var warning = dangers == 0
+            ? null
+            : WarningBox.Draw(
+                    dangers == 1 ? "SAFETY CHECK FAILED" : $"{dangers} SAFETY CHECKS FAILED", ["What failed stands on sheet 1."],
+                    isNarrow ? above.Width : table.Bounds.Min.X - Gap - above.Min.X)
+                .UpperLeftAt(new(above.Min.X, isNarrow ? table.Bounds.Min.Y - Gap : above.Max.Y));
+        var top = Math.Min(table.Bounds.Min.Y, warning?.Bounds.Min.Y ?? above.Max.Y) - Gap;
+        var room = above with { Max = new(above.Max.X, top) };
+        var middle = room.Centre.X;
+        return new(
+            [
+                .. words, table, .. warning is null ? Array.Empty<SheetBlock>() : [warning],
+                .. Picture("Stress, pedal stamped on", Stress, new(room.Min, new(middle - Gap / 2, room.Max.Y))),
+                .. Picture($"First vibration, {StrengthText.Frequency(report.Frequencies[0])} Hz", Vibration, new(new(middle + Gap / 2, room.Min.Y), room.Max)),
+            ],
+            "-");
+    }
+
+    private IEnumerable<SheetBlock> Picture(string heading, Func<Frame, double, (SheetBlock Picture, SheetBlock Legend)> draw, Bounds room)
+    {
+        var head = SheetBlock.Around([new TextItem(heading, Vector2.Zero, TextHeight.Normal, Weight: FontWeight.Bold)]).UpperLeftAt(new(room.Min.X, room.Max.Y));
+        var view = BestView();
+        var legend = draw(view, 1).Legend.LowerLeftAt(room.Min);
+        var inner = new Bounds(new(legend.Bounds.Max.X + Gap, room.Min.Y), new(room.Max.X, head.Bounds.Min.Y - Gap));
+        var bare = draw(view, 1).Picture.Bounds;
+        var scale = Math.Min(inner.Width / bare.Width, inner.Height / bare.Height);
+        return [head, legend, draw(view, scale).Picture.CentredAt(inner.Centre)];
+    }
+
+    private (SheetBlock, SheetBlock) Stress(Frame view, double scale)
+    {
+        double[] values = [.. report.Stamped.Response.Solution.Stresses.Select(s => StrengthText.InUnit(s.Largest, Units))];
+        var colours = ValueScale.UpTo(values.Max());
+        return (ShellPicture.Draw(Nodes, Triangles, values, view, scale, colours), colours.Legend(StrengthText.StressUnit(Units), ValueScale.Plain));
+    }
+
+    private (SheetBlock, SheetBlock) Vibration(Frame view, double scale)
+    {
+        var shape = report.Modes[0].Shape.Select(AsMeasured).ToArray();
+        var size = Nodes.Max(n => n.DistanceTo(Nodes[0]));
+        Vector3[] moved = [.. Nodes.Select((n, i) => n + Exaggeration * size * shape[i])];
+        var colours = new ValueScale(1);
+        var atRest = ShellPicture.Rims(Triangles)
+            .Select(e => (Start: scale * view.ToLocal(Nodes[e.From]).XY, End: scale * view.ToLocal(Nodes[e.To]).XY))
+            .Where(e => e.Start.DistanceTo(e.End) > 1e-6)
+            .Select(e => (SheetItem)new Stroke(e.Start, e.End, LineKind.Rule));
+        var picture = ShellPicture.Draw(moved, Triangles, [.. shape.Select(s => s.Length)], view, scale, colours);
+        return (SheetBlock.Around([.. picture.Items, .. atRest]), colours.Legend("of most", ValueScale.Plain));
+    }
+
+    private ImmutableArray<Vector3>? _nodes;
+
+    private ImmutableArray<Vector3> Nodes => _nodes ??= [.. report.Prepared.Model.Mesh.Nodes.Select(AsMeasured)];
+
+    private ImmutableArray<Strength.Triangle> Triangles => report.Prepared.Model.Mesh.Triangles;
+
+    // The report is of the body opening counter-clockwise; a clockwise one is its mirror image.
+    private Vector3 AsMeasured(Vector3 v) =>
+        scene.Solution.Job.Body.Opens == Mechanism.OpeningSense.Clockwise ? v.MirroredInY : v;
+
+    // The isometric view that shows the most of the sheet's faces.
+    private Frame BestView() => new[] { (1, 1), (-1, 1), (1, -1), (-1, -1) }
+        .Select(c => scene.Isometric(c.Item1, c.Item2))
+        .MaxBy(view => Triangles.Sum(t => Math.Abs(
+            (view.ToLocal(Nodes[t.B]).XY - view.ToLocal(Nodes[t.A]).XY).Cross(view.ToLocal(Nodes[t.C]).XY - view.ToLocal(Nodes[t.A]).XY))))!;
+
+    private SheetBlock Table() => SheetTable.Draw(
+        "Loads at the stop", StrengthText.LoadHeads(Units), StrengthText.Loads(scene.Solution, report, scene.Value), [1, 2, 3, 4]);
+
+    private SheetBlock Words(double width) => Notes.Numbered(
+        "Strength",
+        [
+            .. report.Checks.Select(c => $"{c.Title}: {CheckText.Value(c, Units)}, {CheckText.Limit(c, Units)}{(c.Passes ? "." : " - FAILED.")}"),
+            .. StrengthText.Notes(report, Units),
+        ],
+        width);
+}

@@ -1,0 +1,54 @@
+using System.Globalization;
+using BracketGen.Design.Inputs;
+using BracketGen.Mechanism;
+using BracketGen.Profiles.Interview;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+
+namespace BracketGen.Words.Results;
+
+/// <summary>What the pedal does to the valve, and what would mend it, in words; screen and report say the same.</summary>
+public static class TravelText
+{
+    /// <summary>The travel in a sentence or two.</summary>
+    public static string Summary(Job job, Travel travel)
+    {
+        var first = $"The valve begins to move at {Percent(travel.PedalAtFirstMove)} of the pedal";
+        return travel.ReachesWideOpen
+            ? $"{first} and is wide open at {Percent(travel.PedalAtWideOpen)}; {Length(job, travel.OverTravel)} of pull is left at the floor."
+            : $"{first} and gets to {Degrees(travel.Reached.Degrees)} of {Degrees(travel.Rotation.Degrees)}: {Length(job, -travel.OverTravel)} of pull is missing.";
+    }
+
+    /// <summary>Each change that alone would open the valve fully; empty where none is needed.</summary>
+    public static IReadOnlyList<string> Remedies(Job job, TravelRemedy? remedy)
+    {
+        if (remedy is null)
+        {
+            return [];
+        }
+
+        // Where free play alone takes all the pull, no quadrant is small enough.
+        List<string> all =
+        [
+            .. remedy.GrooveScale > 0 ? (string[])[$"a quadrant with {Percent(remedy.GrooveScale)} of the pitch radius"] : [],
+            $"a pedal that pulls {Length(job, remedy.PullNeeded)} (cable arm {remedy.LeverScale.ToString("0.00", CultureInfo.InvariantCulture)} times as long)",
+        ];
+        if (remedy.FreePlayNeeded is { } freePlay && freePlay >= job.Preferences.LeastFreePlay)
+        {
+            all.Add($"free play of {Length(job, freePlay)}");
+        }
+
+        return all;
+    }
+
+    /// <summary>Where to put a stop for the pedal; null where it needs none.</summary>
+    public static string? PedalStop(Job job, Travel travel) => travel.OverTravel > job.Preferences.MostOverTravel
+        ? $"Set a pedal stop at {Percent(travel.PedalAtWideOpen)} of the stroke, {Length(job, job.Vehicle.Pedal.FullStroke * travel.PedalAtWideOpen)} of pad travel from released."
+        : null;
+
+    private static string Length(Job job, double value) => CheckText.Number(Quantity.Length, value, job.Units);
+
+    private static string Percent(double value) => CheckText.Number(Quantity.Fraction, value, UnitSystem.Metric);
+
+    private static string Degrees(double value) => value.ToString("0.#", CultureInfo.InvariantCulture) + "°";
+}
