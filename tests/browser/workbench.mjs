@@ -13,7 +13,7 @@ const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '
 async function open(name, options, visit) {
   const context = await browser.newContext({ acceptDownloads: true, reducedMotion: 'reduce', ...options });
   const page = await context.newPage();
-  page.setDefaultTimeout(60000);
+  page.setDefaultTimeout(180000);
   const say = (text) => found.push(`${name}: ${text}`);
   page.on('pageerror', (error) => say(`script error: ${error.message}`));
   page.on('console', (message) => ['error', 'warning'].includes(message.type()) && !/GPU stall/.test(message.text()) && say(`console: ${message.text()}`));
@@ -261,7 +261,9 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
   await page.locator('#dangers input').first().check();
 });
 
-for (const [colorScheme, widths] of [['light', [360, 1400]], ['dark', [800, 1400]]]) {
+// Every width in CI (BRACKETGEN_LONG), otherwise the narrowest and the widest.
+const looks = process.env.BRACKETGEN_LONG === '1' ? [['light', [360, 1400]], ['dark', [800, 1400]]] : [['light', [360]], ['dark', [1400]]];
+for (const [colorScheme, widths] of looks) {
   for (const width of widths) {
     await inPart('looks', `${width} wide, ${colorScheme}`, { viewport: { width, height: 900 }, colorScheme }, async (page, say) => {
       await page.goto(examples);
