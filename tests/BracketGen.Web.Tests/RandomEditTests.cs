@@ -20,7 +20,7 @@ namespace BracketGen.Web.Tests;
 /// </remarks>
 public class RandomEditTests
 {
-    private static readonly int Edits = LongRun.Of(10_000), EngineEvery = LongRun.IsOn ? 60 : 12;
+    private static readonly int Edits = LongRun.Of(10_000), EngineEvery = LongRun.IsOn ? 60 : 6;
 
     private static readonly string[] Values =
     [
