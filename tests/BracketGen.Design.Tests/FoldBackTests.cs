@@ -47,7 +47,7 @@ public class FoldBackTests
                 }
             }
         });
-        Assert.True(landed[1] > 5000 && landed[2] > 5000, $"only {string.Join(", ", landed)} brackets were shaped");
+        Assert.True(landed[1] > LongRun.Of(5000) && landed[2] > LongRun.Of(5000), $"only {string.Join(", ", landed)} brackets were shaped");
     }
 
     // NetTopologySuite, which knows nothing of how the outline was drawn, finds a simple polygon whose flanges do not overlap.

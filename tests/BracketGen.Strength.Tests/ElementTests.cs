@@ -3,7 +3,6 @@ using BracketGen.Geometry;
 using BracketGen.Strength.Elements;
 using BracketGen.TestSupport;
 using CsCheck;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

@@ -2,7 +2,6 @@ using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 using BracketGen.TestSupport;
 using CsCheck;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

@@ -1,6 +1,5 @@
 using BracketGen.Geometry;
 using BracketGen.Units;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

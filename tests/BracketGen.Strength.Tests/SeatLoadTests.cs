@@ -1,7 +1,6 @@
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

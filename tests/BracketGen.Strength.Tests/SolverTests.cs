@@ -4,7 +4,6 @@ using BracketGen.Strength.Solving;
 using BracketGen.TestSupport;
 using CsCheck;
 using MathNet.Numerics.LinearAlgebra;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

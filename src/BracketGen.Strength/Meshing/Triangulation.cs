@@ -242,7 +242,7 @@ internal sealed class Triangulation
 
         // Collect the crossed edges up to the next point on the line.
         var crossed = new Queue<(int, int)>();
-        var target = b;
+        int target;
         while (true)
         {
             if (Kind(t, crossing) != EdgeKind.Free)

@@ -43,11 +43,11 @@ public class BracketDrawingTests
         }
     }
 
-    // With the sheets of the other papers more than 500 drawings in all.
+    // With the sheets of the other papers more than 500 drawings in a long run.
     [Fact]
     public void WhateverIsShapedIsLegible()
     {
-        Assert.True(RandomSolutions.Samples.Count > 250);
+        Assert.True(RandomSolutions.Samples.Count > LongRun.Of(250));
         RandomSolutions.Each(int.MaxValue, solution => AssertClean("random", Compose(solution)));
     }
 
