@@ -130,19 +130,6 @@ public sealed class HardTimesTests : IDisposable
     }
 
     [Fact]
-    public void What_a_killed_run_left_half_written_is_swept_up_and_nothing_else()
-    {
-        Directory.CreateDirectory(_place.Output);
-        foreach (var name in new[] { ".a.1.part", ".a.1.old", ".b.77.part", ".a.notes", "a.part" })
-        {
-            File.WriteAllText(Path.Combine(_place.Output, name), "left");
-        }
-
-        OutputFolder.Write(_place.Output, [("a", [1])], []);
-        Assert.Equal([".a.notes", ".b.77.part", "a", "a.part"], _place.OutputFiles());
-    }
-
-    [Fact]
     public void Two_runs_in_one_folder_leave_the_files_of_one()
     {
         var (a3, a4) = (Made("A3"), Made("A4"));
@@ -162,26 +149,6 @@ public sealed class HardTimesTests : IDisposable
             Assert.True(there.SequenceEqual(a3) || there.SequenceEqual(a4), "the files of the two are mixed");
             Assert.Equal(Workplace.Files.Length, _place.OutputFiles().Length);
         }
-    }
-
-    [Fact]
-    public void Writers_in_one_folder_take_turns()
-    {
-        Parallel.For(0, 40, new ParallelOptions { MaxDegreeOfParallelism = 8 }, i =>
-        {
-            var bytes = Enumerable.Repeat((byte)i, 5000).ToArray();
-            using (FolderTurn.Take(Directory.CreateDirectory(_place.Output).FullName))
-            {
-                foreach (var name in new[] { "a", "b" })
-                {
-                    File.WriteAllBytes(Path.Combine(_place.Output, name), bytes);
-                }
-
-                Assert.Equal(bytes, File.ReadAllBytes(Path.Combine(_place.Output, "a")));
-            }
-        });
-        Assert.Equal(["a", "b"], _place.OutputFiles());
-        Assert.Equal(File.ReadAllBytes(Path.Combine(_place.Output, "a")), File.ReadAllBytes(Path.Combine(_place.Output, "b")));
     }
 
     private SortedDictionary<string, string> Made(string paper)

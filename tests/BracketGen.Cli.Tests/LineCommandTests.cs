@@ -47,8 +47,8 @@ public sealed class LineCommandTests : IDisposable
     {
         var first = Line();
         Assert.True(first.ExitCode == 0, first.Output + first.Errors);
-        Assert.Contains("12 of 12 combinations have a bracket", first.Output);
-        Assert.Contains("12 of 12 combinations, 0 unchanged", first.Errors);
+        Assert.Contains("12 of 12 variants have a bracket", first.Output);
+        Assert.Contains("12 of 12 variants, 0 unchanged", first.Errors);
         Assert.DoesNotContain('\r', first.Errors);
         string[] lists = ["catalogue.html", "sheets.html", "line.xlsx", "revisions.txt", "parts.csv", "fits.csv", "shared.csv", "costs.csv", "sheets.csv", "register.jsonl"];
         Assert.All(lists, l => Assert.True(new FileInfo(Made(l)).Length > 100, l));
@@ -57,7 +57,7 @@ public sealed class LineCommandTests : IDisposable
         var before = Contents();
         var second = Line();
         Assert.Equal(0, second.ExitCode);
-        Assert.Contains("12 of 12 combinations, 12 unchanged", second.Errors);
+        Assert.Contains("12 of 12 variants, 12 unchanged", second.Errors);
         Assert.Contains("Register: 0 new parts, 0 new revisions.", second.Output);
         Assert.Equal(before, Contents());
         Assert.Equal(before, Contents(Line("--anew")));
@@ -94,7 +94,7 @@ public sealed class LineCommandTests : IDisposable
     }
 
     [Fact]
-    public void Conflicts_and_damage_are_told_and_change_nothing()
+    public void Conflicts_and_damage_are_reported_and_change_nothing()
     {
         Assert.Equal(0, Line("--solve-only").ExitCode);
         var before = Contents();
@@ -140,7 +140,7 @@ public sealed class LineCommandTests : IDisposable
         var result = Line("--own-parts");
         Assert.Equal(1, result.ExitCode);
         Assert.Contains("PLV-A58-S: no bracket", result.Output);
-        Assert.Contains("8 parts serve 8 combinations", result.Output);
+        Assert.Contains("8 parts serve 8 variants", result.Output);
     }
 
     private static int StoppedRun(OutsideTool kill, ProcessStartInfo start, string signal, int lines)

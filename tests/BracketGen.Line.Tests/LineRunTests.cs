@@ -170,7 +170,7 @@ public class LineRunTests
             Assert.Equal(bracket.Stock, back.Stock);
             Assert.Equal(bracket.Seat, back.Seat);
             Assert.True(bracket.FoldedSeat.Point.DistanceTo(back.FoldedSeat.Point) < 1e-9);
-            Assert.Equal(PartFacts.Fingerprint(bracket), PartFacts.Fingerprint(back));
+            Assert.Equal(PartFingerprint.Of(bracket), PartFingerprint.Of(back));
             Assert.Equal(made!.ToBytes(), kept.ToBytes());
         }
     }

@@ -68,7 +68,7 @@ public class ListTests
         int part = fits.Columns.IndexOf("part_number"), reason = fits.Columns.IndexOf("reason");
         Assert.Equal(6, fits.Rows.Length);
         Assert.All(fits.Rows, r => Assert.NotEqual(r[part].Text.Length > 0, r[reason].Text.Length > 0));
-        Assert.Equal("not offered: no room beside the fuel rail", fits.Rows.Single(r => r[0].Text == "WHI-R64-S")[reason].Text);
+        Assert.Equal("not sold: no room beside the fuel rail", fits.Rows.Single(r => r[0].Text == "WHI-R64-S")[reason].Text);
         Assert.StartsWith("Pull left at the floor", fits.Rows.Single(r => r[0].Text == "PLV-A58-S")[reason].Text);
         Assert.Equal(["PLE-A58-S", "PLE-R64-S", "WHI-A58-S"], report.Selection.Services.Select(s => s.Served.Combination.Key).Order());
 

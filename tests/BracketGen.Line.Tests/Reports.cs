@@ -3,7 +3,6 @@ using BracketGen.Line.Combinations;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Parts;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 

@@ -11,6 +11,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Storage;
 using BracketGen.Units;
 
 namespace BracketGen.Cli.Commands;
@@ -121,7 +122,7 @@ internal static class MakeCommand
         var files = JobFiles.Of(solution, accepted, choices with { CutPath = path });
         try
         {
-            OutputFolder.Write(folder, files.Written, files.Withheld);
+            WholeFiles.Write(folder, files.Written, files.Withheld);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

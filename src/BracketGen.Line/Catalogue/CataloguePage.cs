@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
@@ -15,7 +14,7 @@ using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words;
-using BracketGen.Words.Checks;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Catalogue;
 
@@ -27,7 +26,7 @@ public static class CataloguePage
     /// <param name="threads">How many pictures to draw at once.</param>
     public static byte[] Write(LineReport report, int threads)
     {
-        var html = new Html();
+        var html = new HtmlText();
         var name = report.Family.Family.Name;
         html.Raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width\">\n")
             .Element("title", name).Raw($"<style>\n{Style}</style>\n</head>\n<body>\n");
@@ -55,20 +54,16 @@ public static class CataloguePage
     {
         var (made, shared) = (report.Selection.Services.Count, report.Selection.Services.Count(s => s.IsShared));
         var without = report.Made.Count(m => m.Outcome != Outcome.Passes);
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{report.Family.Shop.Name}. {Count(report.Selection.Parts.Count, "part")} for {Count(made, "combination")}: {shared} of them served by another's part. {without} without a bracket, {report.Combinations.Excluded.Length} not offered; the tables say why.");
+        return CatalogueText.Summary(report.Family.Shop.Name, report.Selection.Parts.Count, made, shared, without, report.Combinations.Excluded.Length);
     }
 
-    private static string Count(int number, string what) => string.Create(CultureInfo.InvariantCulture, $"{number} {what}{(number == 1 ? "" : "s")}");
-
     // Vehicles down, throttle bodies across, one table for each choice of material and option.
-    private static void Matrices(Html html, LineReport report)
+    private static void Matrices(HtmlText html, LineReport report)
     {
-        html.Element("h2", "What fits where");
+        html.Element("h2", CatalogueText.Matrices);
         var services = report.Selection.Services.ToDictionary(s => s.Served.Combination.Key);
         var made = report.Combinations.Offered.Zip(report.Made).ToDictionary(p => p.First.Key, p => p.Second);
-        var reasons = report.Combinations.Excluded.ToDictionary(e => e.Combination.Key, e => "not offered: " + e.Reason);
+        var reasons = report.Combinations.Excluded.ToDictionary(e => e.Combination.Key, e => LineText.NotSoldBecause(e.Reason));
         var all = report.Combinations.Offered.Concat(report.Combinations.Excluded.Select(e => e.Combination)).OrderBy(c => c.Order).ToArray();
         foreach (var choice in all.GroupBy(c => (Material: c.Material.Name, Option: c.Option.Option.Name)))
         {
@@ -87,11 +82,11 @@ public static class CataloguePage
                 {
                     if (services.TryGetValue(cell.Key, out var service))
                     {
-                        html.Raw($"<td class=\"{(service.IsShared ? "shared" : "own")}\"><a href=\"#{Html.Safe(service.By.Made.PartNumber)}\">{Html.Safe(service.By.Made.PartNumber)}</a></td>\n");
+                        html.Raw($"<td class=\"{(service.IsShared ? "shared" : "own")}\"><a href=\"#{HtmlText.Safe(service.By.Made.PartNumber)}\">{HtmlText.Safe(service.By.Made.PartNumber)}</a></td>\n");
                     }
                     else
                     {
-                        html.Element("td", reasons.TryGetValue(cell.Key, out var said) ? said : Why(made[cell.Key].Reasons), "class=\"empty\"");
+                        html.Element("td", reasons.TryGetValue(cell.Key, out var said) ? said : CatalogueText.Causes(made[cell.Key].Reasons), "class=\"empty\"");
                     }
                 }
 
@@ -102,16 +97,9 @@ public static class CataloguePage
         }
     }
 
-    private static string Why(string[] reasons) => reasons.Length switch
+    private static void Parts(HtmlText html, LineReport report, int threads)
     {
-        0 => "no bracket",
-        1 => reasons[0],
-        _ => string.Create(CultureInfo.InvariantCulture, $"{reasons[0]}; and {reasons.Length - 1} more in fits.csv"),
-    };
-
-    private static void Parts(Html html, LineReport report, int threads)
-    {
-        html.Element("h2", "Parts");
+        html.Element("h2", CatalogueText.Parts);
         var family = report.Family.Family;
         var fits = report.Selection.Services.ToLookup(s => s.By);
         var pictures = new (string Formed, string Flat)[report.Selection.Parts.Count];
@@ -121,12 +109,11 @@ public static class CataloguePage
         {
             var bracket = part.Bracket;
             var cost = PartCost.Of(bracket, family.Cutting, family.Rates);
-            html.Raw($"<section id=\"{Html.Safe(part.Made.PartNumber)}\">\n").Element("h3", $"{part.Made.PartNumber}, revision {part.Made.Revision}");
+            html.Raw($"<section id=\"{HtmlText.Safe(part.Made.PartNumber)}\">\n").Element("h3", CatalogueText.Part(part.Made.PartNumber, part.Made.Revision));
             html.Raw($"<div class=\"part\"><div class=\"picture\">{picture.Formed}{picture.Flat}</div><div>\n");
-            html.Element("p", string.Create(
-                CultureInfo.InvariantCulture,
-                $"{bracket.Stock.Material.Designation}, {Length(bracket.Stock.Thickness, report)}; {Bends(bracket.Flat.Bends.Length)}; {bracket.Mass * 1e6:0} g."));
-            html.Raw("<table>\n").Row(["fits", "on", "in", "adjuster", "tightest check", "to spare"], isHead: true);
+            html.Element("p", CatalogueText.PartFacts(
+                bracket.Stock.Material.Designation, bracket.Stock.Thickness, bracket.Flat.Bends.Length, bracket.Mass, family.Units));
+            html.Raw("<table>\n").Row(CatalogueText.FitColumns, isHead: true);
             foreach (var service in fits[part])
             {
                 var served = service.Served.Combination;
@@ -136,13 +123,13 @@ public static class CataloguePage
                 ]);
             }
 
-            html.Raw("</table>\n<table>\n").Row([.. family.Rates.Quantities.Select(q => "#" + (q == 1 ? "one" : "from " + q.ToString(CultureInfo.InvariantCulture)))], isHead: true);
-            html.Row([.. family.Rates.Quantities.Select(q => "#" + cost.PriceFor(q).ToString("0.00", CultureInfo.InvariantCulture) + " " + family.Rates.Currency)]);
+            html.Raw("</table>\n<table>\n").Row([.. family.Rates.Quantities.Select(q => "#" + CatalogueText.From(q))], isHead: true);
+            html.Row([.. family.Rates.Quantities.Select(q => "#" + LineText.Money(cost.PriceFor(q), family.Rates.Currency))]);
             html.Raw("</table>\n</div></div>\n</section>\n");
         }
     }
 
-    private static void Shared(Html html, LineReport report)
+    private static void Shared(HtmlText html, LineReport report)
     {
         var shared = report.Selection.Services.Where(s => s.IsShared).Select(MarginCost.Of).ToImmutableArray();
         if (shared.IsEmpty)
@@ -150,30 +137,22 @@ public static class CataloguePage
             return;
         }
 
-        html.Element("h2", "What each saved part costs in margin");
-        html.Element("p", "Every check was made anew with the other's part. The tightest check, and the one that gives up most, before and with the shared part.");
-        html.Raw("<table>\n").Row(["combination", "saved", "served by", "adjuster", "tightest with its own", "", "tightest now", "", "gives up most", "before", "now"], isHead: true);
+        html.Element("h2", CatalogueText.Shared);
+        html.Element("p", CatalogueText.SharedNote);
+        html.Raw("<table>\n").Row(CatalogueText.SharedColumns, isHead: true);
         foreach (var cost in shared)
         {
             html.Row([
                 cost.Service.Served.Combination.Title, cost.Service.Served.Made.PartNumber, cost.Service.By.Made.PartNumber, Adjuster(cost.Service.Fit, report),
                 cost.OwnTightest.Title, cost.OwnTightest.Margin, cost.SharedTightest.Title, cost.SharedTightest.Margin,
-                cost.Dearest?.Title ?? "nothing", cost.DearestBefore?.Margin ?? "", cost.Dearest?.Margin ?? "",
+                cost.Dearest?.Title ?? CatalogueText.LosesNothing, cost.DearestBefore?.Margin ?? "", cost.Dearest?.Margin ?? "",
             ]);
         }
 
         html.Raw("</table>\n");
     }
 
-    private static string Bends(int count) => count switch { 0 => "flat", 1 => "one bend", _ => string.Create(CultureInfo.InvariantCulture, $"{count} bends") };
-
-    private static string Length(double value, LineReport report) => CheckText.Number(Quantity.Length, value, report.Family.Family.Units);
-
-    private static string Adjuster(Fit fit, LineReport report) => fit.AdjusterRange <= 0
-        ? "none"
-        : Math.Abs(fit.AdjusterShift) < 0.05
-            ? "middle"
-            : $"{Length(Math.Abs(fit.AdjusterShift), report)} {(fit.AdjusterShift > 0 ? "taken up" : "let out")}";
+    private static string Adjuster(Fit fit, LineReport report) => LineText.Adjuster(fit.AdjusterShift, fit.AdjusterRange, report.Family.Family.Units);
 
     private const string Style =
         """

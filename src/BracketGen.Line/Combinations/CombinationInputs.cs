@@ -9,7 +9,7 @@ using BracketGen.SheetMetal;
 namespace BracketGen.Line.Combinations;
 
 /// <summary>A source that combinations are made from: a file, or what the family says.</summary>
-/// <param name="Name">«vehicle PLV», «shop», «option N».</param>
+/// <param name="Name">"vehicle PLV", "shop", "option N".</param>
 /// <param name="Hash">Hash of its facts.</param>
 /// <param name="Facts">What it says.</param>
 public sealed record Source(string Name, string Hash, ImmutableArray<Fact> Facts);

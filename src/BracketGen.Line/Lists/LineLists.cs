@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Measuring;
@@ -13,6 +12,9 @@ using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
+using BracketGen.Words;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Lists;
 
@@ -23,7 +25,7 @@ namespace BracketGen.Line.Lists;
 /// <param name="Selection">The parts and whom they serve.</param>
 /// <param name="Nests">The sheets.</param>
 /// <param name="Register">The register.</param>
-/// <param name="WithStrength">Whether it was looked at whether the brackets bend, shake or crack.</param>
+/// <param name="WithStrength">Whether the strength of the brackets was calculated.</param>
 public sealed record LineReport(
     Profiles.Family.LoadedFamily Family, FamilyCombinations Combinations, ImmutableArray<Made> Made, PartSelection Selection,
     ImmutableArray<StockNest> Nests, Register Register, bool WithStrength);
@@ -41,7 +43,7 @@ public static class LineLists
             [
                 "part_number", "revision", "title", "material", "thickness_mm", "bends", "mass_g", "blank_length_mm", "blank_width_mm", "cut_length_mm",
                 "pierces", "combinations", "currency", "cost_at_1",
-                .. family.Rates.Quantities.Select(q => string.Create(CultureInfo.InvariantCulture, $"price_at_{q}")),
+                .. family.Rates.Quantities.Select(q => "price_at_" + Counted.Number(q)),
                 "folder",
             ],
             [
@@ -85,12 +87,12 @@ public static class LineLists
                     {
                         return
                         [
-                            .. who, service.By.Made.PartNumber, service.By.Made.Revision, service.IsShared ? "yes" : "no",
+                            .. who, service.By.Made.PartNumber, service.By.Made.Revision, LineText.YesNo(service.IsShared),
                             ListCell.Of(service.Fit.AdjusterShift, 2), service.Fit.Tightest?.Title ?? "", service.Fit.Tightest?.Margin ?? "", "",
                         ];
                     }
 
-                    var reason = excluded.TryGetValue(c.Key, out var said) ? "not offered: " + said : string.Join("; ", made[c.Key].Reasons);
+                    var reason = excluded.TryGetValue(c.Key, out var said) ? LineText.NotSoldBecause(said) : string.Join("; ", made[c.Key].Reasons);
                     return (ImmutableArray<ListCell>)[.. who, "", "", "", "", "", "", reason];
                 }),
             ]);
@@ -139,7 +141,7 @@ public static class LineLists
         [
             .. report.Nests.SelectMany(n => n.Nest.Sheets.Select((sheet, i) => (ImmutableArray<ListCell>)
             [
-                SheetFiles.NameOf(n, i), n.Stock.Material.Designation, ListCell.Of(n.Stock.Thickness, 3), ListCell.Of(sheet.Length, 1), ListCell.Of(sheet.Width, 1),
+                SheetFiles.NameOf(n, i, report.Family.Family.Units), n.Stock.Material.Designation, ListCell.Of(n.Stock.Thickness, 3), ListCell.Of(sheet.Length, 1), ListCell.Of(sheet.Width, 1),
                 sheet.Laid.Length, ListCell.Of(sheet.Used(n.Nest.Border), 1),
                 ListCell.Of(sheet.Area / (sheet.Used(n.Nest.Border) * sheet.Width), 3), ListCell.Of(n.Nest.Utilisation, 3), n.Nest.FewestSheets,
                 ListCell.Of(n.Saved, 3),

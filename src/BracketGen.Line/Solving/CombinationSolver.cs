@@ -10,6 +10,7 @@ using BracketGen.Line.Parts;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Solving;
 
@@ -63,8 +64,8 @@ public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inp
         }
         catch (Exception problem) when (problem is not OutOfMemoryException)
         {
-            // One bad combination must not stop the others: it is told and left out.
-            return new(Start(combination, Outcome.Broken, [$"The program met something it does not know: {problem.Message}"]), []);
+            // One bad variant must not stop the others: it is reported and left out.
+            return new(Start(combination, Outcome.Broken, [LineRunText.Unexpected(problem.Message)]), []);
         }
     }
 
@@ -74,7 +75,7 @@ public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inp
         var solution = QuickDesigner.Solve(CombinationJob.Of(family, combination, number, ""), strength);
         var passes = solution.Passes;
         var bracket = passes ? solution.Bracket : null;
-        var fingerprint = bracket is null ? null : PartFacts.Fingerprint(bracket);
+        var fingerprint = bracket is null ? null : PartFingerprint.Of(bracket);
         var revision = numbers.RevisionOf(combination, fingerprint);
         solution = solution with { Job = solution.Job with { Document = solution.Job.Document with { Revision = revision } } };
         var files = new List<(string, byte[])>();
