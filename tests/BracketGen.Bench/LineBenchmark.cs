@@ -84,7 +84,7 @@ internal static class LineBenchmark
             }
         }, default);
         var (wall, processor) = (Stopwatch.GetElapsedTime(began).TotalSeconds, (Environment.CpuUsage.TotalTime - used).TotalSeconds);
-        return (wall, processor, most, made.Count(m => m!.Outcome == Outcome.Passes));
+        return (wall, processor, most, made.Count(m => m!.HasPart));
     }
 
     private static void InterlockedMost(ref long most, long now)

@@ -51,7 +51,7 @@ public sealed class HardTimesTests : IDisposable
     public void On_a_full_disk_every_file_of_the_run_before_stays()
     {
         var result = OnDisk(Start.Replace("SIZE", "3m", StringComparison.Ordinal) + $"""
-            "$@" make profiles/jobs/{Job}.toml --skip-strength --into "$disk" >/dev/null || exit 9
+            "$@" make profiles/jobs/{Job}.toml --skip-strength --into "$disk" >/dev/null; [ $? = 5 ] || exit 9
             cat /dev/zero >"$disk/filler" 2>/dev/null
             truncate -s -40K "$disk/filler"
             hashes >before
@@ -68,7 +68,7 @@ public sealed class HardTimesTests : IDisposable
     {
         File.WriteAllText(_place.PathOf("profiles", "families", "creek.toml"), LineCommandTests.Creek.ReplaceLineEndings("\n"));
         var result = OnDisk(Start.Replace("SIZE", "8m", StringComparison.Ordinal) + """
-            "$@" line profiles/families/creek.toml --skip-strength --into "$disk" --at-once 1 >/dev/null 2>&1 || exit 9
+            "$@" line profiles/families/creek.toml --skip-strength --into "$disk" --at-once 1 >/dev/null 2>&1; [ $? = 5 ] || exit 9
             cat /dev/zero >"$disk/filler" 2>/dev/null
             truncate -s -8K "$disk/filler"
             sed -i 's/free_inner_length = { value = "5.6 in"/free_inner_length = { value = "5.7 in"/' profiles/vehicles/whimbrel.toml
@@ -141,7 +141,7 @@ public sealed class HardTimesTests : IDisposable
             {
                 process.StandardOutput.ReadToEnd();
                 process.WaitForExit();
-                Assert.Equal(ExitCode.Pass, process.ExitCode);
+                Assert.Equal(ExitCode.NotProven, process.ExitCode);
                 process.Dispose();
             }
 
@@ -154,7 +154,7 @@ public sealed class HardTimesTests : IDisposable
     private SortedDictionary<string, string> Made(string paper)
     {
         var result = _place.Make(Job, "--paper", paper);
-        Assert.True(result.ExitCode == ExitCode.Pass, result.Errors);
+        Assert.True(result.ExitCode == ExitCode.NotProven, result.Errors);
         return Whole();
     }
 

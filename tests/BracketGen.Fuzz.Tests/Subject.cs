@@ -193,7 +193,7 @@ public static class Subject
         Require(Line.Numbering.Register.Parse(register.Bytes).Register is not null, "the register cannot be read");
         var selection = FewestParts.Of(family, parts, null, 1);
         var order = CuttingOrder.OfAll(selection, family.Family.Cutting with { Quantity = Math.Min(MostPieces / 2, family.Family.Cutting.Quantity) });
-        var report = new LineReport(family, new(offered, combinations.Excluded), made, selection, CuttingPlanner.Of(selection, order, family.Family.Cutting, 1), register, false);
+        var report = new LineReport(family, new(offered, combinations.Excluded), made, selection, CuttingPlanner.Of(selection, order, family.Family.Cutting, 1), register);
         ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
         OutputAudit.Of("catalogue.html", CataloguePage.Write(report, 1));
         OutputAudit.Of("sheets.html", SheetsPage.Write(report));

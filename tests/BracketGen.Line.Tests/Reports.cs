@@ -17,6 +17,6 @@ internal static class Reports
         ImmutableArray<Made> made = [.. run.Made.Select(m => m!)];
         var selection = FewestParts.Of(run.Family, LineParts.Of(run.Family, run.Offered, made), null, 2);
         var plan = run.Family.Family.Cutting;
-        return new(run.Family, combinations, made, selection, CuttingPlanner.Of(selection, CuttingOrder.OfAll(selection, plan), plan, 1), rig.Register, false);
+        return new(run.Family, combinations, made, selection, CuttingPlanner.Of(selection, CuttingOrder.OfAll(selection, plan), plan, 1), rig.Register);
     }
 }

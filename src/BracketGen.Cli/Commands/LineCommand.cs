@@ -49,7 +49,7 @@ internal static class LineCommand
             $"""
             Make a whole product line: solve, number and register every variant of a family, find the fewest parts that fit them all, price the parts and nest them on stock sheets.
 
-            You may stop it at any time (Ctrl-C); the same command continues. {ExitCode.Help.TrimEnd('.')}, 4 stopped before the end.
+            You may stop it at any time (Ctrl-C); the same command continues. {ExitCode.Help}
             """)
         {
             family, into, register, order, own, weak, drawings, anew, solveOnly, threads,
@@ -140,7 +140,7 @@ internal static class LineCommand
         var code = wishes.SolveOnly
             ? ExitCode.Pass
             : LineOutputs.Write(wishes.Order, wishes.Own, wishes.Threads, new(family, combinations, made, parts, now, strength), place, held);
-        return code != ExitCode.Pass ? code : made.All(m => m.Outcome == Outcome.Passes) ? ExitCode.Pass : ExitCode.CheckFailed;
+        return code != ExitCode.Pass ? code : ExitCode.Of(LineVerdict.Of(made));
     }
 
     /// <summary>Solves the variants that are new or changed; null if the run was stopped before the end.</summary>

@@ -37,7 +37,7 @@ internal static class LineOutputs
         }
 
         var nests = CuttingPlanner.Of(selection, order, family.Cutting, threads);
-        var report = new LineReport(line.Family, line.Combinations, line.Made, selection, nests, line.Register, line.Strength is not null);
+        var report = new LineReport(line.Family, line.Combinations, line.Made, selection, nests, line.Register);
         ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
         var files = new List<(string Name, byte[] Bytes)>
         {

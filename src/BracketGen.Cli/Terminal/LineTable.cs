@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Costing;
@@ -10,6 +11,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
 
 namespace BracketGen.Cli.Terminal;
@@ -24,8 +26,10 @@ internal static class LineTable
     public static void PrintOutcome(
         TextWriter output, FamilyCombinations combinations, ImmutableArray<Made> made, Register now, Register before)
     {
-        output.WriteLine(LineText.Passing(made.Count(m => m.Outcome == Outcome.Passes), made.Length, combinations.Excluded.Length));
-        var without = combinations.Offered.Zip(made).Where(p => p.Second.Outcome != Outcome.Passes).ToArray();
+        output.WriteLine(LineText.Verdict(VerdictText.Banner(LineVerdict.Of(made))));
+        output.WriteLine(LineText.Outcome(
+            made.Count(m => m.HasPart), made.Count(m => m.Outcome == Outcome.NotProven), made.Length, combinations.Excluded.Length));
+        var without = combinations.Offered.Zip(made).Where(p => !p.Second.HasPart).ToArray();
         foreach (var (combination, done) in without.Take(MaxRows))
         {
             output.WriteLine($"  {LineText.NoBracket(combination.Key)}");
@@ -36,6 +40,11 @@ internal static class LineTable
         }
 
         More(output, without.Length);
+        foreach (var todo in made.SelectMany(m => m.Fit?.ToProve ?? []).GroupBy(t => t))
+        {
+            output.WriteLine($"  {LineText.ToProve(todo.Key, todo.Count())}");
+        }
+
         var added = now.Revisions.Skip(before.Revisions.Length).ToArray();
         var raised = added.Where(r => !r.Differences.IsEmpty).ToArray();
         output.WriteLine(LineText.Registered(added.Length - raised.Length, raised.Length));
@@ -64,9 +73,9 @@ internal static class LineTable
             var cost = MarginCost.Of(service);
             output.WriteLine(
                 "  " + LineText.Shared(
-                    service.Served.Combination.Key, service.By.Made.PartNumber, cost.OwnTightest.Margin, cost.OwnTightest.Id, cost.SharedTightest.Margin,
-                    cost.SharedTightest.Id)
-                + (cost.Dearest is { } dearest ? LineText.LosesMost(dearest.Id, cost.DearestBefore!.Margin, dearest.Margin) : ""));
+                    service.Served.Combination.Key, service.By.Made.PartNumber, CheckText.Margin(cost.OwnTightest.Check, units), cost.OwnTightest.Code,
+                    CheckText.Margin(cost.SharedTightest.Check, units), cost.SharedTightest.Code)
+                + (cost.Dearest is { } dearest ? LineText.LosesMost(dearest.Code, CheckText.Margin(cost.DearestBefore!.Check, units), CheckText.Margin(dearest.Check, units)) : ""));
         }
 
         More(output, shared.Length);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.ShopDrawing;
@@ -14,6 +15,7 @@ using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Catalogue;
@@ -37,12 +39,8 @@ public static class CataloguePage
             html.Element("p", caution);
         }
 
-        if (!report.WithStrength)
-        {
-            html.Element("p", "Whether these brackets bend, shake or crack was not calculated. None of them is to be made before it was.");
-        }
-
         html.Raw("</div>\n");
+        ToProve(html, report);
         Matrices(html, report);
         Parts(html, report, threads);
         Shared(html, report);
@@ -50,10 +48,30 @@ public static class CataloguePage
         return Encoding.UTF8.GetBytes(html.ToString());
     }
 
+    // In large type, before anything that could be ordered: what is not proven, and what to do about it.
+    private static void ToProve(HtmlText html, LineReport report)
+    {
+        var open = report.Selection.Services.Where(s => s.Fit.ToProve.Length > 0).ToArray();
+        if (open.Length == 0)
+        {
+            return;
+        }
+
+        html.Raw("<div class=\"open\">\n").Element("p", VerdictText.Banner(VerdictKind.NotProven), "class=\"banner\"");
+        html.Element("p", CatalogueText.NotProven(open.Length, report.Selection.Services.Count));
+        html.Raw("<ul>\n");
+        foreach (var todo in open.SelectMany(s => s.Fit.ToProve).Distinct())
+        {
+            html.Element("li", CatalogueText.ToProve(todo, open.Where(s => s.Fit.ToProve.Contains(todo)).Select(s => s.Served.Combination.Key).ToArray()));
+        }
+
+        html.Raw("</ul>\n</div>\n");
+    }
+
     private static string Summary(LineReport report)
     {
         var (made, shared) = (report.Selection.Services.Count, report.Selection.Services.Count(s => s.IsShared));
-        var without = report.Made.Count(m => m.Outcome != Outcome.Passes);
+        var without = report.Made.Count(m => !m.HasPart);
         return CatalogueText.Summary(report.Family.Shop.Name, report.Selection.Parts.Count, made, shared, without, report.Combinations.Excluded.Length);
     }
 
@@ -119,7 +137,7 @@ public static class CataloguePage
                 var served = service.Served.Combination;
                 html.Row([
                     served.VehicleName, served.BodyName, string.Join(", ", new[] { served.Material.Name, served.Option.Option.Name }.Where(t => t.Length > 0)),
-                    Adjuster(service.Fit, report), service.Fit.Tightest?.Title ?? "", service.Fit.Tightest?.Margin ?? "",
+                    Adjuster(service.Fit, report), Title(service.Fit.Tightest), Margin(service.Fit.Tightest, report), VerdictText.Name(service.Fit.Verdict),
                 ]);
             }
 
@@ -144,8 +162,8 @@ public static class CataloguePage
         {
             html.Row([
                 cost.Service.Served.Combination.Title, cost.Service.Served.Made.PartNumber, cost.Service.By.Made.PartNumber, Adjuster(cost.Service.Fit, report),
-                cost.OwnTightest.Title, cost.OwnTightest.Margin, cost.SharedTightest.Title, cost.SharedTightest.Margin,
-                cost.Dearest?.Title ?? CatalogueText.LosesNothing, cost.DearestBefore?.Margin ?? "", cost.Dearest?.Margin ?? "",
+                Title(cost.OwnTightest), Margin(cost.OwnTightest, report), Title(cost.SharedTightest), Margin(cost.SharedTightest, report),
+                cost.Dearest?.Check.Title() ?? CatalogueText.LosesNothing, Margin(cost.DearestBefore, report), Margin(cost.Dearest, report),
             ]);
         }
 
@@ -153,6 +171,10 @@ public static class CataloguePage
     }
 
     private static string Adjuster(Fit fit, LineReport report) => LineText.Adjuster(fit.AdjusterShift, fit.AdjusterRange, report.Family.Family.Units);
+
+    private static string Title(FitMargin? margin) => margin?.Check.Title() ?? "";
+
+    private static string Margin(FitMargin? margin, LineReport report) => margin is null ? "" : CheckText.Margin(margin.Check, report.Family.Family.Units);
 
     private const string Style =
         """
@@ -164,6 +186,8 @@ public static class CataloguePage
         .matrix td.empty{color:#777;background:#fafafa;max-width:18em;font-size:.85em}
         .matrix td.shared{background:#eef5fb}
         .caution{border:2px solid #b00;padding:.2em 1em;margin:1em 0}
+        .open{border:2px solid #b60;padding:.2em 1em;margin:1em 0}
+        .banner{font-size:2em;font-weight:bold;margin:.2em 0}
         section{border-top:1px solid #ccc;margin-top:1.2em;break-inside:avoid}
         .part{display:flex;flex-wrap:wrap;gap:1.5em;align-items:flex-start}
         .picture{display:flex;gap:1em}

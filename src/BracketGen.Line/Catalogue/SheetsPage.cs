@@ -4,6 +4,7 @@ using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Catalogue;

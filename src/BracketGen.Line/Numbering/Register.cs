@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
-using BracketGen.Design.Checks;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Numbering;

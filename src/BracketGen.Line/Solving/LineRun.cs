@@ -50,7 +50,7 @@ public static class LineRun
                         made[i] = solved.Made;
                     }
 
-                    if (made[i]!.Outcome != Outcome.Passes)
+                    if (!made[i]!.HasPart)
                     {
                         Interlocked.Increment(ref failing);
                     }

@@ -22,7 +22,7 @@ public static class CatalogueText
         "Every check was calculated again with the shared part. The table gives the tightest check and the check that loses most, with the variant's own part and with the shared part.";
 
     /// <summary>Heads of a part's variants.</summary>
-    public static readonly ImmutableArray<string> FitColumns = ["vehicle", "throttle body", "material, option", "adjuster", "tightest check", "margin"];
+    public static readonly ImmutableArray<string> FitColumns = ["vehicle", "throttle body", "material, option", "adjuster", "tightest check", "margin", "verdict"];
 
     /// <summary>Heads of the shared parts.</summary>
     public static readonly ImmutableArray<string> SharedColumns =
@@ -44,6 +44,13 @@ public static class CatalogueText
     public static string Summary(string shop, int parts, int served, int shared, int without, int notSold) =>
         $"{shop}. {Counted.Of(parts, "part")} for {Counted.Of(served, "variant")}, {Counted.Number(shared)} of them on a shared part. "
         + $"{Counted.Of(without, "variant")} without a bracket, {Counted.Number(notSold)} not sold; the tables give the reasons.";
+
+    /// <summary>How many variants are not proven.</summary>
+    public static string NotProven(int open, int of) =>
+        $"{Counted.Number(open)} of {Counted.Of(of, "variant")} {Counted.Verb(open, "is", "are")} not proven. Do the following before you make or sell the parts for {Counted.Verb(open, "it", "them")}.";
+
+    /// <summary>What to measure or calculate, and for which variants.</summary>
+    public static string ToProve(string sentence, IReadOnlyCollection<string> variants) => $"{sentence} ({string.Join(", ", variants)})";
 
     /// <summary>Heading of one part.</summary>
     public static string Part(string partNumber, string revision) => $"{partNumber}, revision {revision}";

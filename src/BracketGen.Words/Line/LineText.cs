@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
@@ -11,9 +12,21 @@ public static class LineText
     /// <summary>Heads of the table of parts.</summary>
     public static readonly ImmutableArray<string> PartColumns = ["part", "rev.", "sheet", "mass", "price of one", "fits"];
 
-    /// <summary>How many variants have a bracket.</summary>
-    public static string Passing(int passing, int made, int notSold) =>
-        $"{Counted.Number(passing)} of {Counted.Of(made, "variant")} {Counted.Verb(passing, "has", "have")} a bracket that passes every check{(notSold == 0 ? "" : $"; {NotSold(notSold)}")}.";
+    /// <summary>How many variants have a bracket, and how many of those are proven.</summary>
+    /// <param name="with">With a bracket.</param>
+    /// <param name="notProven">Those of them that are not proven.</param>
+    /// <param name="all">All that are sold.</param>
+    /// <param name="notSold">Not sold.</param>
+    public static string Outcome(int with, int notProven, int all, int notSold) =>
+        $"{Counted.Number(with)} of {Counted.Of(all, "variant")} {Counted.Verb(with, "has", "have")} a bracket"
+        + (with == 0 ? "" : notProven == 0 ? $" that passes every check" : $", {Counted.Number(notProven)} of them not proven")
+        + (notSold == 0 ? "" : $"; {NotSold(notSold)}") + ".";
+
+    /// <summary>The verdict of the whole line.</summary>
+    public static string Verdict(string verdict) => $"Verdict of the line: {verdict}.";
+
+    /// <summary>What to measure or calculate, and for how many variants.</summary>
+    public static string ToProve(string sentence, int variants) => $"{Counted.Of(variants, "variant")} not proven: {sentence}";
 
     /// <summary>How many parts serve how many variants.</summary>
     /// <param name="parts">Parts.</param>
