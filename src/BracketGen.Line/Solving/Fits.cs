@@ -36,7 +36,7 @@ public static class Fits
 
     // What no bracket changes tells nothing. Making is drawn to its limits on purpose, a probability is near one or it fails, and yes and no have nothing to spare.
     private static bool TellsOfFit(Check check) =>
-        check.Kind is CheckKind.Safety or CheckKind.Function && double.IsFinite(check.Value)
+        check.Kind is CheckKind.Safety or CheckKind.Function && double.IsFinite(check.Value) && double.IsFinite(check.Limit)
         && !TravelChecks.IsBeyondTheBracket(check) && (check.Unit != Quantity.Number || check.Limit is not (0 or 1))
         && !check.Code.StartsWith("probability-", StringComparison.Ordinal);
 }
