@@ -16,7 +16,6 @@ using BracketGen.Line.Combinations;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Parts;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Mechanism;
@@ -187,17 +186,17 @@ public static class Subject
         ImmutableArray<Made> made = [.. solved.Select(s => s.Made)];
         var parts = LineParts.Of(family, offered, made);
         var empty = Line.Numbering.Register.Empty(family.Family.Name);
-        var register = NewRevisions.Add(empty, offered, made, inputs, numbers, parts);
+        var register = NewRevisions.Add(empty, offered, made, inputs, numbers, parts, family.Family.Units);
         Require(Line.Numbering.Register.Parse(register.Bytes).Register is not null, "the register cannot be read");
         var selection = FewestParts.Of(family, parts, null, 1);
         var order = CuttingOrder.OfAll(selection, family.Family.Cutting with { Quantity = Math.Min(MostPieces / 2, family.Family.Cutting.Quantity) });
-        var report = new LineReport(family, new(offered, combinations.Excluded), made, selection, CuttingPlanner.Of(selection, order, family.Family.Cutting, 1), register, false);
+        var report = new LineReport(family, new(offered, combinations.Excluded), made, selection, CuttingPlanner.Of(selection, order, family.Family.Cutting, 1), register);
         ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
         OutputAudit.Of("catalogue.html", CataloguePage.Write(report, 1));
         OutputAudit.Of("sheets.html", SheetsPage.Write(report));
         OutputAudit.Of("line.xlsx", Workbook.Write(lists));
-        OutputAudit.Of("revisions.txt", RevisionText.Write(register));
-        foreach (var (name, bytes) in lists.Select(l => (l.Name + ".csv", CsvText.Write(l))).Concat(SheetFiles.Of(report)))
+        OutputAudit.Of("revisions.txt", RevisionList.Write(register));
+        foreach (var (name, bytes) in lists.Select(l => (l.Name + ".csv", CsvText.Write(l))).Concat(SheetFiles.Of(report.Family.Family, report.Selection.Parts, report.Nests)))
         {
             OutputAudit.Of(name, bytes);
         }
@@ -207,15 +206,15 @@ public static class Subject
 
     private static Depth Register(FuzzCase input)
     {
-        var (register, problem) = Line.Numbering.Register.Parse(input.Bytes);
-        Require(register is null == problem is { Length: > 0 }, "register and problem do not go together");
+        var (register, damage) = Line.Numbering.Register.Parse(input.Bytes);
+        Require(register is null == damage is { Text.Length: > 0 }, "register and damage do not go together");
         if (register is null)
         {
             return Depth.Refused;
         }
 
         Require(register.Bytes.AsSpan().SequenceEqual(input.Bytes), "a register that is read is not the file any more");
-        OutputAudit.Of("revisions.txt", RevisionText.Write(register));
+        OutputAudit.Of("revisions.txt", RevisionList.Write(register));
         var family = Estuary.Value;
         var (numbers, conflicts) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, FamilyCombinations.Of(family).Offered, register);
         Require(numbers is null == conflicts.Length > 0, "numbers and conflicts do not go together");
@@ -230,7 +229,7 @@ public static class Subject
     private static Depth Order(FuzzCase input, bool whole)
     {
         var (order, mistakes) = CuttingOrder.Parse(input.Bytes, new HashSet<string> { "SF-PLVA58-S", "SF-PLVA58-L", "SF-WHIR64-S" });
-        Require(order is null == mistakes.Length > 0 && mistakes.All(m => m.Length > 0), "order and mistakes do not go together");
+        Require(order is null == mistakes.Length > 0 && mistakes.All(m => m.Text.Length > 0), "order and mistakes do not go together");
         if (order is null || !whole)
         {
             return order is null ? Depth.Refused : Depth.Taken;

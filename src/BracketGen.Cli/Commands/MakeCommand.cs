@@ -11,6 +11,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Storage;
 using BracketGen.Units;
 using BracketGen.Words.Terminal;
 
@@ -123,7 +124,7 @@ internal static class MakeCommand
         var files = JobFiles.Of(solution, accepted, choices with { CutPath = path });
         try
         {
-            OutputFolder.Write(folder, files.Written, files.Withheld);
+            WholeFiles.Write(folder, files.Written, files.Withheld);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

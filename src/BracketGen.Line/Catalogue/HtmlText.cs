@@ -4,23 +4,23 @@ using System.Text;
 namespace BracketGen.Line.Catalogue;
 
 /// <summary>Writes a page, every text made safe.</summary>
-internal sealed class Html
+internal sealed class HtmlText
 {
     private readonly StringBuilder _text = new();
 
     /// <summary>Markup as it is.</summary>
-    public Html Raw(string markup)
+    public HtmlText Raw(string markup)
     {
         _text.Append(markup);
         return this;
     }
 
     /// <summary>An element with a text in it.</summary>
-    public Html Element(string name, string text, string? attributes = null) =>
+    public HtmlText Element(string name, string text, string? attributes = null) =>
         Raw($"<{name}{(attributes is null ? "" : " " + attributes)}>{Safe(text)}</{name}>\n");
 
     /// <summary>A row of a table; cells that begin with a hash are numbers and stand to the right.</summary>
-    public Html Row(IEnumerable<string> cells, bool isHead = false)
+    public HtmlText Row(IEnumerable<string> cells, bool isHead = false)
     {
         _text.Append("<tr>");
         foreach (var cell in cells)

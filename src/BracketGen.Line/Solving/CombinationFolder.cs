@@ -1,17 +1,18 @@
 using BracketGen.Line.Combinations;
-using BracketGen.Line.Solving;
+using BracketGen.Storage;
 
-namespace BracketGen.Line.Files;
+namespace BracketGen.Line.Solving;
 
 /// <summary>Where the files of combinations lie, one folder each.</summary>
 /// <remarks>
 /// What is kept of a combination is written last and removed first: where it is, the files beside it are whole, and their hashes say
 /// that they are the ones. A run that is stopped, however hard, leaves nothing that the next one would mistake.
 /// </remarks>
-public sealed class CombinationFolder(string root)
+/// <param name="root">The folder that they lie in.</param>
+/// <param name="held">Lock of that folder or one above it.</param>
+public sealed class CombinationFolder(string root, FolderLock held)
 {
     private const string KeptFile = "made.json";
-    private const string Part = ".part";
 
     /// <summary>The folder of a combination.</summary>
     public string Of(string key) => Path.Combine(root, key);
@@ -40,33 +41,8 @@ public sealed class CombinationFolder(string root)
 
         // A broken one is tried again by every run: nothing is kept of it.
         (string Name, byte[] Bytes)[] files = [.. solved.Files, .. solved.Made.Outcome == Outcome.Broken ? [] : new[] { (KeptFile, solved.Made.ToBytes()) }];
-        try
-        {
-            foreach (var (name, bytes) in files)
-            {
-                File.WriteAllBytes(Path.Combine(folder, name + Part), bytes);
-            }
-
-            File.Delete(Path.Combine(folder, KeptFile));
-            foreach (var old in Directory.GetFiles(folder).Where(f => !files.Any(n => Path.GetFileName(f) == n.Name + Part)))
-            {
-                File.Delete(old);
-            }
-
-            foreach (var (name, _) in files)
-            {
-                File.Move(Path.Combine(folder, name + Part), Path.Combine(folder, name));
-            }
-        }
-        catch
-        {
-            foreach (var (name, _) in files)
-            {
-                File.Delete(Path.Combine(folder, name + Part));
-            }
-
-            throw;
-        }
+        var others = Directory.GetFiles(folder).Select(f => Path.GetFileName(f)).Except(files.Select(f => f.Name));
+        WholeFiles.Write(held, folder, files, [KeptFile, .. others], throughToDisk: false);
     }
 
     /// <summary>Forgets what was made of a combination, so that it is made anew; its files stay until then.</summary>

@@ -2,9 +2,8 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
-using BracketGen.Line.Solving;
 
-namespace BracketGen.Line.Sharing;
+namespace BracketGen.Line.Solving;
 
 /// <summary>A combination that passes, with the bracket that was made for it.</summary>
 /// <param name="Combination">The combination.</param>

@@ -1,13 +1,13 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Line.Combinations;
-using BracketGen.Line.Parts;
-using BracketGen.Line.Sharing;
-using BracketGen.Line.Solving;
+using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Line;
 
-namespace BracketGen.Line.Numbering;
+namespace BracketGen.Line.Solving;
 
 /// <summary>What a run has to add to the register.</summary>
 public static class NewRevisions
@@ -19,9 +19,10 @@ public static class NewRevisions
     /// <param name="inputs">What they were made from.</param>
     /// <param name="numbers">Their numbers.</param>
     /// <param name="parts">The parts that pass.</param>
+    /// <param name="units">The family's units.</param>
     public static Register Add(
         Register register, ImmutableArray<Combination> combinations, ImmutableArray<Made> made, CombinationInputs inputs, NumberPlan numbers,
-        IEnumerable<LinePart> parts)
+        IEnumerable<LinePart> parts, UnitSystem units)
     {
         var brackets = parts.ToDictionary(p => p.Combination.Key, p => p.Bracket);
         var revisions = new List<RegisteredRevision>();
@@ -35,27 +36,32 @@ public static class NewRevisions
             }
 
             var from = inputs.Of(combination);
-            var now = PartFacts.Of(brackets[combination.Key]);
+            var bracket = brackets[combination.Key];
             sources.AddRange(from);
             revisions.Add(new(
-                done.PartNumber, done.Revision, combination.Key, combination.Title, numbers.SerialOf(combination), fingerprint, now,
-                [.. from.Select(s => s.Hash)],
-                before is null ? [] : [.. Differences(register, before, from), .. Difference.Between("", before.Facts, now)]));
+                done.PartNumber, done.Revision, combination.Key, combination.Title, numbers.SerialOf(combination), fingerprint,
+                PartFactsText.Of(bracket, units), [.. from.Select(s => s.Hash)], before is null ? [] : [.. Changes(register, before, from, bracket)]));
         }
 
         return revisions.Count == 0 ? register : register.With(revisions, sources);
     }
 
-    // First what was changed in the files, then (by the caller) what that made of the part.
-    private static IEnumerable<string> Differences(Register register, RegisteredRevision before, ImmutableArray<Source> now)
+    // First what changed in the files, then what that made of the part, in the units that the register has the part in.
+    private static IEnumerable<string> Changes(Register register, RegisteredRevision before, ImmutableArray<Source> now, Bracket bracket)
     {
         foreach (var source in now.Where(s => !before.Sources.Contains(s.Hash)))
         {
             var old = before.Sources.Select(register.SourceOf).FirstOrDefault(s => s?.Name == source.Name);
-            foreach (var line in old is null ? [$"{source.Name}: not known before"] : Difference.Between(source.Name, old.Facts, source.Facts))
+            foreach (var line in old is null ? [RevisionText.NewSource(source.Name)] : Difference.Between(source.Name, old.Facts, source.Facts).Select(RevisionText.Of))
             {
                 yield return line;
             }
+        }
+
+        var part = PartFactsText.Of(bracket, PartFactsText.UnitsOf(before.Facts));
+        foreach (var change in Difference.Between("", before.Facts, part))
+        {
+            yield return RevisionText.Of(change);
         }
     }
 }

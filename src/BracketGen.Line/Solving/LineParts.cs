@@ -2,12 +2,10 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Sharing;
-using BracketGen.Line.Solving;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Family;
 
-namespace BracketGen.Line.Parts;
+namespace BracketGen.Line.Solving;
 
 /// <summary>Brings the passing combinations back with their brackets, whether they were made now or by an earlier run.</summary>
 public static class LineParts
