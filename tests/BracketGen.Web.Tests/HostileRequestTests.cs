@@ -39,14 +39,14 @@ public class HostileRequestTests
             {
                 (status, text) = await served.Send(request).WaitAsync(TimeSpan.FromMinutes(1), cancelled);
             }
-            catch (HttpRequestException) when (bytes.Length > WorkbenchServer.MostBody)
+            catch (HttpRequestException) when (bytes.Length > PageServer.MaxBody)
             {
                 return; // Refused before all of it was sent.
             }
 
             Assert.True(Allowed.Contains(status), $"{address} {number}: {(int)status} {text}");
             Assert.True(status == HttpStatusCode.OK || text.Trim().Length > 10, $"{address} {number}: {(int)status} without words");
-            Assert.DoesNotContain("mistake of the program", text, StringComparison.Ordinal);
+            Assert.DoesNotContain("defect of the program", text, StringComparison.Ordinal);
             seen.AddOrUpdate((address, status == HttpStatusCode.OK), 1, (_, count) => count + 1);
         });
 
@@ -71,6 +71,7 @@ public class HostileRequestTests
             ("pack", Json(new { job, files, choice = 1 })),
             ("unpack", Json(new { text = Packed(job, files) })),
             ("questions", Json(new { kind = "vehicle", text = files[paths[2]] })),
+            ("remember", Json(new { look = "dark" })),
             ("save", Json(new { files = new[] { new { path = "vehicles/new.toml", text = files[paths[2]], was = (string?)null } }, replace = true })),
         ];
     }
