@@ -83,6 +83,7 @@ internal static class ScriptText
 
             if (s[i] == '\\')
             {
+                // A line break or a quote: no letter.
                 text.Append(' ');
                 i += 2;
                 continue;
