@@ -26,11 +26,11 @@ public class AnswerTests
     {
         var desk = JobDesk.Open(Job, Examples.Read)!;
         var good = DeskAnswer.Of(desk, 1, Depth.Quick);
-        Assert.True(good.Solution!.Passes);
+        Assert.Equal(VerdictKind.NotProven, good.Solution!.Verdict.Kind);
         var short1 = desk.With("vehicles/plover.toml", "pedal.available_pull.value", JsonDocument.Parse("40").RootElement)!;
         var bad = DeskAnswer.Of(short1, 1, Depth.Quick);
-        Assert.False(bad.Solution!.Passes);
-        Assert.Equal(Designer.Solve(short1.Read().Value!).Passes, bad.Solution.Passes);
+        Assert.Equal(VerdictKind.Fails, bad.Solution!.Verdict.Kind);
+        Assert.Equal(Designer.Solve(short1.Read().Value!).Verdict.Kind, bad.Solution.Verdict.Kind);
         Assert.NotNull(bad.Solution.Remedy);
     }
 
@@ -102,7 +102,7 @@ public class AnswerTests
         var (status, text) = await served.Post("/output", message.ToJsonString());
         Assert.Equal(HttpStatusCode.Conflict, status);
         Assert.Contains("withheld", text, StringComparison.Ordinal);
-        message["accepted"] = new JsonArray(danger.Id);
+        message["accepted"] = new JsonArray(danger.Code);
         Assert.Equal(HttpStatusCode.OK, (await served.Post("/output", message.ToJsonString())).Status);
     }
 

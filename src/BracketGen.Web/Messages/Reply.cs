@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
@@ -9,6 +10,7 @@ using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Forms;
 using BracketGen.Web.Desk;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Page;
 
 namespace BracketGen.Web.Messages;
@@ -93,15 +95,15 @@ internal static class Reply
         to.WriteString("word", verdict.Word);
         to.WriteString("sentence", verdict.Sentence);
         to.WriteEndObject();
-        to.WriteNumber("failed", solution.Checks.Count(c => !c.Passes));
+        to.WriteNumber("failed", solution.Checks.Count(c => c.Fails && c.Kind != CheckKind.Advice));
         to.WriteBoolean("hasBracket", solution.Bracket is not null);
         to.WriteBoolean("hasStrength", solution.Strength is not null);
         to.WriteStartArray("dangers");
         foreach (var danger in solution.Dangers)
         {
             to.WriteStartObject();
-            to.WriteString("id", danger.Id);
-            to.WriteString("title", danger.Title);
+            to.WriteString("id", danger.Code);
+            to.WriteString("title", danger.Title());
             to.WriteEndObject();
         }
 
