@@ -8,7 +8,7 @@ namespace BracketGen.Web.Tests;
 /// <summary>A page on a folder of its own, and a client that asks it.</summary>
 internal sealed class Served : IAsyncDisposable
 {
-    private readonly HttpClient _client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseProxy = false });
+    private readonly HttpClient _client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseProxy = false }) { Timeout = Timeout.InfiniteTimeSpan };
 
     private Served(string folder, string memory, PageServer server) => (Folder, Memory, Server) = (folder, memory, server);
 
