@@ -55,6 +55,30 @@ async function fetched(page, press, name) {
   await download.saveAs(join(folder, name));
 }
 
+// Holds the answer to the first question that `isIt` picks out. `asked` resolves when the answer is there, `answer()` hands it to the page and ends the holding.
+// A route must not be taken away while its handler still works: the browser then answers the request itself, and the handler fails.
+async function hold(page, isIt) {
+  let [isTaken, told, release] = [false];
+  const [asked, released] = [new Promise((resolve) => { told = resolve; }), new Promise((resolve) => { release = resolve; })];
+  await page.route('**/work', async (route) => {
+    if (isTaken || !isIt(route.request().postDataJSON())) {
+      return route.continue();
+    }
+    isTaken = true;
+    const response = await route.fetch();
+    told();
+    await released;
+    return route.fulfill({ response });
+  });
+  return {
+    asked,
+    answer: async () => {
+      release();
+      await page.unrouteAll({ behavior: 'wait' });
+    },
+  };
+}
+
 // The main job from an empty folder: measured by keyboard, step by step, to the files.
 const inPart = (name, ...rest) => (part === name ? open(...rest) : undefined);
 await inPart('main job', 'from an empty start', { viewport: { width: 1200, height: 900 } }, async (page, say) => {
@@ -167,28 +191,13 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
   await pull.fill('51');
   await verdict(page, 'Not proven');
 
-  // What is typed while an earlier question is answered is not lost.
-  let release;
-  const isReleased = new Promise((resolve) => { release = resolve; });
-  const isHeld = new Promise((resolve) => {
-    page.route('**/work', async (route) => {
-      if (route.request().postDataJSON().depth !== 'offers') {
-        return route.continue();
-      }
-      const response = await route.fetch();
-      resolve();
-      await isReleased;
-      return route.fulfill({ response });
-    });
-  });
+  // What is typed while an earlier question is answered is not lost. Only the question about 52 is held: an older one may still be on its way.
+  const held = await hold(page, ({ depth, files }) => depth === 'offers' && Object.values(files).some((text) => /available_pull = \{ value = 52,/.test(text)));
   await pull.fill('52');
-  await isHeld;
-  const late = page.waitForResponse((response) => response.request().postDataJSON()?.depth === 'offers');
+  await held.asked;
   await pull.fill('13 lbf');
-  release();
-  await late;
+  await held.answer();
   await page.waitForSelector('[data-field="pedal.available_pull"] .problem:not([hidden])');
-  await page.unroute('**/work');
   await pull.fill('51');
   await verdict(page, 'Not proven');
 
