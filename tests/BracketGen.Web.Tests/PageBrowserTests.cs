@@ -9,7 +9,7 @@ using BracketGen.TestSupport;
 namespace BracketGen.Web.Tests;
 
 /// <summary>The page in a browser: the main job from an empty start to its files, edits that turn the verdict, and axe-core's eyes on all of it.</summary>
-public class WorkbenchBrowserTests
+public class PageBrowserTests
 {
     [SkippableTheory]
     [InlineData("main job")]
@@ -29,7 +29,7 @@ public class WorkbenchBrowserTests
             var answers = Path.Combine(folder, "answers.json");
             File.WriteAllText(answers, JsonSerializer.Serialize(new { body = Body, vehicle = Vehicle }));
             var said = await Task.Run(() => node.RunOrFail(
-                [Path.Combine(tests, "workbench.mjs"), chromium.FilePath, empty.Server.Address, examples.Server.Address, folder, answers, part]));
+                [Path.Combine(tests, "page.mjs"), chromium.FilePath, empty.Server.Address, examples.Server.Address, folder, answers, part], timeout: TimeSpan.FromMinutes(8)));
             Assert.True(said.Length == 0, said);
             if (part != "main job")
             {

@@ -1,6 +1,8 @@
 using System.Net;
-using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Web.Folder;
+using BracketGen.Web.Memory;
+using BracketGen.Web.Messages;
+using BracketGen.Words.Page;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -10,23 +12,22 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace BracketGen.Web.Serving;
 
-/// <summary>The workbench page, served to this machine alone.</summary>
+/// <summary>The page, served to this machine only.</summary>
 /// <remarks>
-/// Listens on 127.0.0.1 and nowhere else: no setting, file or variable of the surroundings is looked at. Keeps no state between
-/// requests but the last outputs. Thread-safe.
+/// Listens on 127.0.0.1 and nowhere else, whatever variables, files or settings say. Keeps nothing between requests but the last outputs.
 /// </remarks>
-public sealed class WorkbenchServer : IAsyncDisposable
+public sealed class PageServer : IAsyncDisposable
 {
-    /// <summary>Longest request (bytes): a job's profiles are a hundredth of it.</summary>
-    public const int MostBody = 2 << 20;
+    /// <summary>Maximum length of a request (bytes): a hundred times the profiles of a job.</summary>
+    public const int MaxBody = 2 << 20;
 
     private const string Policy =
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; base-uri 'none'; form-action 'none'; "
-        + "frame-ancestors 'none'; require-trusted-types-for 'script'; trusted-types workbench";
+        + "frame-ancestors 'none'; require-trusted-types-for 'script'; trusted-types page";
 
     private readonly WebApplication _app;
 
-    private WorkbenchServer(WebApplication app, int port) => (_app, Port) = (app, port);
+    private PageServer(WebApplication app, int port) => (_app, Port) = (app, port);
 
     /// <summary>Port that is listened on.</summary>
     public int Port { get; }
@@ -36,21 +37,22 @@ public sealed class WorkbenchServer : IAsyncDisposable
 
     /// <summary>Starts serving.</summary>
     /// <param name="folder">The folder that holds the profiles.</param>
+    /// <param name="memory">What the page remembers.</param>
     /// <param name="port">Port; 0 for any that is free.</param>
     /// <exception cref="IOException">The port is taken.</exception>
-    public static async Task<WorkbenchServer> Start(WorkFolder folder, int port)
+    public static async Task<PageServer> Start(WorkFolder folder, PageMemory memory, int port)
     {
-        // The empty builder: what stands in variables or files of the folder must not open another address.
+        // The empty builder reads no variables and no files: neither may open another address.
         var builder = WebApplication.CreateEmptyBuilder(new());
         builder.WebHost.UseKestrelCore().ConfigureKestrel(options =>
         {
             options.Listen(IPAddress.Loopback, port);
             options.AddServerHeader = false;
-            options.Limits.MaxRequestBodySize = MostBody;
+            options.Limits.MaxRequestBodySize = MaxBody;
             options.Limits.MaxConcurrentConnections = 64;
         });
         var app = builder.Build();
-        var answering = new Answering(folder);
+        var answering = new Answering(folder, memory);
         var listening = port;
         app.Run(context => Handle(context, answering, listening));
         await app.StartAsync();
@@ -79,26 +81,26 @@ public sealed class WorkbenchServer : IAsyncDisposable
         {
             if (RequestGuard.Refusal(context.Request, port) is { } refusal)
             {
-                await Answering.Tell(context, StatusCodes.Status403Forbidden, refusal);
+                await Exchange.Refuse(context, StatusCodes.Status403Forbidden, refusal);
             }
             else if (!await answering.Answer(context))
             {
-                await Answering.Tell(context, StatusCodes.Status404NotFound, "There is nothing at this address.");
+                await Exchange.Refuse(context, StatusCodes.Status404NotFound, ServerWords.NoAddress);
             }
         }
         catch (BadHttpRequestException problem)
         {
-            await Answering.Tell(context, problem.StatusCode, problem.StatusCode == StatusCodes.Status413PayloadTooLarge ? "The request is too long." : "The request cannot be read.");
+            await Exchange.Refuse(context, problem.StatusCode, problem.StatusCode == StatusCodes.Status413PayloadTooLarge ? ServerWords.TooLong : ServerWords.Malformed);
         }
         catch (OperationCanceledException) when (context.RequestAborted.IsCancellationRequested)
         {
-            // The page has asked anew and does not wait for this any more.
+            // The page has sent a newer request and no longer waits for this one.
         }
         catch (Exception problem) when (!context.Response.HasStarted)
         {
-            // A mistake of the program's: whoever works with the page must be able to say what it was.
+            // A defect of the program: the user must be able to say what it was.
             context.Response.Headers.ContentLength = null;
-            await Answering.Tell(context, StatusCodes.Status500InternalServerError, $"This is a mistake of the program: {problem.GetType().Name}: {problem.Message}");
+            await Exchange.Refuse(context, StatusCodes.Status500InternalServerError, ServerWords.Defect(problem.GetType().Name, problem.Message));
         }
     }
 }
