@@ -87,10 +87,10 @@ internal static class RandomBody
 
     private static void Springs(TomlTable springs, Dice dice)
     {
-        var closed = dice.Between(0.3, 0.9);
+        var closed = dice.Between(0.45, 1);
         springs["torque_closed"] = dice.Reading(closed, 0.1 * closed);
         springs["torque_open"] = dice.Reading(closed * dice.Between(1.1, 2.4), 0.1 * closed);
-        springs["count"] = dice.Percent(75) ? 2 : dice.Whole(1, 4);
+        springs["count"] = dice.Percent(80) ? 2 : dice.Whole(1, 4);
     }
 
     private static void Mount(TomlTable mount, Dice dice)
@@ -180,9 +180,9 @@ internal static class RandomBody
             engine["cycle"] = dice.Pick("four-stroke", "two-stroke");
         }
 
-        var (low, high) = (dice.Between(0.35, 0.8), dice.Between(4, 4.55));
+        var (low, high) = (dice.Between(0.47, 0.8), dice.Between(4, 4.55));
         var sensor = body.In("sensor");
-        (sensor["closed_volts"], sensor["open_volts"]) = dice.Percent(85) ? (low, high) : (high, low);
+        (sensor["closed_volts"], sensor["open_volts"]) = dice.Percent(95) ? (low, high) : (high, low);
         foreach (var key in new[] { "valve", "engine", "sensor" }.Where(_ => dice.Percent(12)))
         {
             body.Remove(key);

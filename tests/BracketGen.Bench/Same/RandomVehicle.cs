@@ -17,12 +17,12 @@ internal static class RandomVehicle
         cable["fleet_limit"] = dice.Between(1, 4, 1);
         cable["least_bend_radius"] = dice.Length(dice.Between(40, 80, 0));
         MayBe(cable, "wander_limit", () => dice.Between(3, 8, 1), dice);
-        MayBe(cable, "friction", () => dice.Reading(dice.Between(0.05, 0.25), dice.Between(0.01, 0.05)), dice);
-        MayBe(cable, "total_bend", () => dice.Between(60, 260, 0), dice);
+        MayBe(cable, "friction", () => dice.Reading(dice.Between(0.05, 0.18), dice.Between(0.01, 0.04)), dice);
+        MayBe(cable, "total_bend", () => dice.Between(60, 200, 0), dice);
         MayBe(cable, "wire_modulus", () => dice.Between(120, 210, 0), dice);
         MayBe(cable, "wire_fill", () => dice.Between(0.4, 0.9), dice);
         MayBe(cable, "outer_stiffness", () => dice.Between(60, 300, 0), dice);
-        MayBe(cable, "outer_length", () => dice.Length(dice.Between(380, 900, 0)), dice);
+        MayBe(cable, "outer_length", () => dice.Length(dice.Between(430, 900, 0)), dice);
         cable["fitting"] = Fitting(dice);
         cable["outer_end"] = OuterEnd(dice);
         Pedal(vehicle.In("pedal"), body.Pull, dice);
@@ -74,7 +74,7 @@ internal static class RandomVehicle
     private static void Pedal(TomlTable pedal, double needed, Dice dice)
     {
         // Most pedals open the valve fully with a little to spare, some do not reach it or go far beyond.
-        var pull = Math.Round(needed + (dice.Percent(80) ? dice.Between(4.2, 5.8) : dice.Between(-4, 12)), 1);
+        var pull = Math.Round(needed + (dice.Percent(85) ? dice.Between(4.2, 5.6) : dice.Between(-4, 12)), 1);
         pedal["available_pull"] = dice.Reading(pull, dice.Between(0.2, 0.6));
         pedal.Remove("lever_ratio");
         pedal.Remove("table");
@@ -104,7 +104,7 @@ internal static class RandomVehicle
         if (dice.Percent(50))
         {
             var controller = new TomlTable(inline: false);
-            MayBe(controller, "zero_volts", () => dice.Between(0.3, 0.8), dice);
+            MayBe(controller, "zero_volts", () => dice.Between(0.3, 0.5), dice);
             MayBe(controller, "least_volts", () => dice.Between(0.1, 0.32), dice);
             MayBe(controller, "most_volts", () => dice.Between(4.6, 4.95), dice);
             vehicle["controller"] = controller;

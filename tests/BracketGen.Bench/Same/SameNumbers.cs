@@ -14,7 +14,7 @@ internal static class SameNumbers
 
     private const int MaximumShown = 60;
 
-    private static readonly (string Name, string[] Options)[] Ways = [("full", ["--kerf-compensated"]), ("quick", ["--skip-strength"])];
+    private static readonly (string Name, string[] Options)[] Ways = [("without strength", ["--skip-strength", "--kerf-compensated"]), ("whole", [])];
 
     private static readonly string[] Compared = ["result.json", "flat-pattern.dxf", "flat-pattern-kerf.dxf", "solid.step"];
 
@@ -25,12 +25,13 @@ internal static class SameNumbers
     /// <param name="before">The program before.</param>
     /// <param name="after">The program after.</param>
     /// <param name="jobs">How many random jobs beside the shipped ones.</param>
+    /// <param name="strength">How many of them are also made with strength, which takes fifty times as long where a check fails.</param>
     /// <param name="seed">Seed of the random jobs.</param>
     /// <param name="keep">
     /// Folder in which inputs and outputs stay, and what the program before made there is used again; null to delete them.
     /// </param>
     /// <returns>0 where nothing differs but what may, otherwise 1.</returns>
-    public static int Run(TextWriter output, ProgramUnderTest before, ProgramUnderTest after, int jobs, int seed, string? keep)
+    public static int Run(TextWriter output, ProgramUnderTest before, ProgramUnderTest after, int jobs, int strength, int seed, string? keep)
     {
         var folder = keep is null ? Directory.CreateTempSubdirectory("bracketgen-same-").FullName : Directory.CreateDirectory(keep).FullName;
         try
@@ -45,11 +46,13 @@ internal static class SameNumbers
             ];
             var outcomes = new ConcurrentBag<Outcome>();
             var watch = Stopwatch.StartNew();
-            Parallel.ForEach(all, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, job =>
+            var shipped = all.Length - jobs;
+            Parallel.ForEach(all.Index(), new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, numbered =>
             {
+                var (place, job) = numbered;
                 string Side(string side) => Path.Combine(folder, side, job.Name);
                 var (one, other) = (job.Write(Side("before"), old), job.Write(Side("after"), fresh));
-                foreach (var (way, options) in Ways)
+                foreach (var (way, options) in Ways.Take(place < shipped + strength ? 2 : 1))
                 {
                     string Into(string side) => Path.Combine(Side(side), way);
                     var left = new Making(options, one, Into("before")).MakeOnce(before);
