@@ -8,19 +8,31 @@ namespace BracketGen.Bench.Same;
 /// <param name="Into">Folder for the output.</param>
 internal sealed record Making(string[] Options, string Job, string Into)
 {
+    /// <summary>Stands for the exit code of a run that was stopped because it took too long.</summary>
+    public const int DidNotEnd = -1;
+
     private string Record => $"{Into}.made";
 
     /// <summary>Runs the program.</summary>
-    /// <returns>Its exit code.</returns>
+    /// <returns>Its exit code, or <see cref="DidNotEnd"/>.</returns>
     public int Make(ProgramUnderTest program)
     {
-        var exitCode = program.Run(["make", Job, .. Options, "--into", Into]).ExitCode;
+        int exitCode;
+        try
+        {
+            exitCode = program.Run(["make", Job, .. Options, "--into", Into]).ExitCode;
+        }
+        catch (TimeoutException)
+        {
+            return DidNotEnd;
+        }
+
         File.WriteAllText(Record, string.Create(CultureInfo.InvariantCulture, $"{exitCode}\n{Stamp(program)}"));
         return exitCode;
     }
 
     /// <summary>Runs the program where it has not made the same files in this folder already.</summary>
-    /// <returns>Its exit code.</returns>
+    /// <returns>Its exit code, or <see cref="DidNotEnd"/>.</returns>
     public int MakeOnce(ProgramUnderTest program)
     {
         var parts = File.Exists(Record) ? File.ReadAllText(Record).Split('\n', 2) : [];

@@ -6,7 +6,7 @@ namespace BracketGen.Bench.Same;
 /// <summary>A built or published BracketGen: a native program, or the assembly that <c>dotnet</c> runs.</summary>
 internal sealed class ProgramUnderTest(string path)
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(15);
 
     /// <summary>Full path of the program.</summary>
     public string Path { get; } = File.Exists(path) ? System.IO.Path.GetFullPath(path) : throw new FileNotFoundException($"There is no program {path}.");

@@ -92,7 +92,7 @@ internal static class SameNumbers
         var files = new List<string>();
         if (!Changes.AllowsExit(before, after))
         {
-            findings.Differ("exit code", "", "", Text(before), Text(after));
+            findings.Differ("exit code", "", "", CodeText(before), CodeText(after));
         }
 
         foreach (var file in Compared)
@@ -137,7 +137,7 @@ internal static class SameNumbers
         output.WriteLine("|---|---|---|");
         foreach (var codes in outcomes.GroupBy(o => (o.Before, o.After)).OrderBy(g => g.Key))
         {
-            output.WriteLine($"| {codes.Key.Before} | {codes.Key.After} | {codes.Count()} |");
+            output.WriteLine($"| {CodeText(codes.Key.Before)} | {CodeText(codes.Key.After)} | {codes.Count()} |");
         }
 
         output.WriteLine();
@@ -208,5 +208,5 @@ internal static class SameNumbers
 
     private static string Short(string text) => text.Length > 60 ? $"{text[..57]}..." : text;
 
-    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+    private static string CodeText(int code) => code == Making.DidNotEnd ? "did not end" : code.ToString(CultureInfo.InvariantCulture);
 }

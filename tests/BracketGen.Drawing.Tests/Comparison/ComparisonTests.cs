@@ -117,8 +117,8 @@ public partial class ComparisonTests
             [values."checks[].id"]
             sensor-least = "sensor-min"
             [values."checks[].passes"]
-            True = "passes"
-            False = "fails"
+            true = "passes"
+            false = "fails"
             [values.verdict]
             pass = ["passes", "not proven"]
             """);

@@ -61,7 +61,7 @@ public static class ResultComparison
         }
 
         var isText = before.ValueKind == JsonValueKind.String && after.ValueKind == JsonValueKind.String;
-        if ((!isText || changes.IsCompared(pattern)) && !changes.Allowed(pattern, before.ToString()).Contains(after.ToString()))
+        if ((!isText || changes.IsCompared(pattern)) && !changes.Allowed(pattern, Text(before)).Contains(Text(after)))
         {
             into.Differ(File, path, pattern, before.GetRawText(), after.GetRawText());
         }
@@ -83,6 +83,8 @@ public static class ResultComparison
             into.Differ(File, path, pattern, before.GetRawText(), Absent);
         }
     }
+
+    private static string Text(JsonElement value) => value.ValueKind == JsonValueKind.String ? value.GetString()! : value.GetRawText();
 
     private static bool IsHard(JsonElement value) => value.ValueKind is JsonValueKind.Number or JsonValueKind.True or JsonValueKind.False;
 
