@@ -29,7 +29,7 @@ public class PageBrowserTests
             var answers = Path.Combine(folder, "answers.json");
             File.WriteAllText(answers, JsonSerializer.Serialize(new { body = Body, vehicle = Vehicle }));
             var said = await Task.Run(() => node.RunOrFail(
-                [Path.Combine(tests, "page.mjs"), chromium.FilePath, empty.Server.Address, examples.Server.Address, folder, answers, part], timeout: TimeSpan.FromMinutes(8)));
+                [Path.Combine(tests, "page.mjs"), chromium.FilePath, empty.Server.Address, examples.Server.Address, folder, answers, part]));
             Assert.True(said.Length == 0, said);
             if (part != "main job")
             {
