@@ -1,7 +1,9 @@
 using BenchmarkDotNet.Attributes;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Uncertainty;
 
 namespace BracketGen.Bench;
 

@@ -8,7 +8,7 @@ using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 using CsCheck;
 using NetTopologySuite.Geometries;

@@ -1,6 +1,12 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.TestSupport;
 using CsCheck;
 

@@ -1,6 +1,9 @@
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Uncertainty;
 
 namespace BracketGen.Mechanism.Tests;
 

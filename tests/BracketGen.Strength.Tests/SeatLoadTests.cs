@@ -1,6 +1,7 @@
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.Strength.Parts;
 using Xunit;
 
 namespace BracketGen.Strength.Tests;

@@ -9,8 +9,8 @@ using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Cutting;
 using BracketGen.Units;
 
 namespace BracketGen.Cli.Commands;

@@ -2,7 +2,7 @@ using System.CommandLine;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Cli.Commands;
 

@@ -4,7 +4,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 

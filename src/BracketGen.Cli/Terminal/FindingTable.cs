@@ -1,5 +1,5 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Fitted;
 
 namespace BracketGen.Cli.Terminal;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Results;

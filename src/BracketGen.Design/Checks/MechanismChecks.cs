@@ -1,7 +1,11 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;
 
 namespace BracketGen.Design.Checks;

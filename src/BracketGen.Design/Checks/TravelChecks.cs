@@ -1,7 +1,9 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Units;
 
 namespace BracketGen.Design.Checks;

@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Design.Search;

@@ -4,7 +4,7 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Combinations;
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Nesting;
 

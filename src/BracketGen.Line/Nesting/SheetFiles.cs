@@ -4,7 +4,7 @@ using BracketGen.Drawing.Dxf;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Line.Nesting;

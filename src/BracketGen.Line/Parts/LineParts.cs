@@ -4,7 +4,7 @@ using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 
 namespace BracketGen.Line.Parts;

@@ -6,7 +6,7 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Parts;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
-using BracketGen.Profiles.Interview;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 

@@ -1,7 +1,8 @@
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 using BracketGen.Units;
 
