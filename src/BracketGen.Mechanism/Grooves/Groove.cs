@@ -112,7 +112,7 @@ public abstract record Groove
     }
 
     /// <summary>The error for a stop that no wire can reach.</summary>
-    protected static ArgumentException Unreachable(Vector2 stop) => new(
+    protected static ArgumentException Unreachable(Vector2 stop) => new ArgumentException(
         string.Create(
             System.Globalization.CultureInfo.InvariantCulture,
             $"The stop at ({stop.X:0.0}, {stop.Y:0.0}) mm lies inside or against the groove: no wire can run to it."),
