@@ -268,14 +268,11 @@ public sealed record OuterRoute
             Vector3 Moved(double a, double b) => (along + a * frame.X + b * frame.Y).Unit;
             var gap = Gap(along);
             Vector3 byA = MissChange(along, gap, frame.X), byB = MissChange(along, gap, frame.Y);
-            double a11 = byA.Dot(frame.X), a12 = byB.Dot(frame.X), a21 = byA.Dot(frame.Y), a22 = byB.Dot(frame.Y);
-            double r1 = -miss.Dot(frame.X), r2 = -miss.Dot(frame.Y), det = a11 * a22 - a12 * a21;
-            if (!(Math.Abs(det) > 1e-14 * scale * scale))
+            if (NewtonStep(frame, miss, byA, byB, scale) is not (var a, var b))
             {
                 return null;
             }
 
-            double a = (r1 * a22 - r2 * a12) / det, b = (a11 * r2 - a21 * r1) / det;
             var size = Math.Sqrt(a * a + b * b);
             var factor = Math.Min(1, 0.5 / size);
             var next = Moved(factor * a, factor * b);
@@ -306,6 +303,14 @@ public sealed record OuterRoute
                 FirstBend = first, LastBend = last, Straight = Math.Max(0, straight),
             }
             : null;
+    }
+
+    /// <summary>The turns about the two axes of the frame that take away the miss, as far as its changes say; null if they do not say.</summary>
+    private static (double A, double B)? NewtonStep(Frame frame, Vector3 miss, Vector3 byA, Vector3 byB, double scale)
+    {
+        double a11 = byA.Dot(frame.X), a12 = byB.Dot(frame.X), a21 = byA.Dot(frame.Y), a22 = byB.Dot(frame.Y);
+        double r1 = -miss.Dot(frame.X), r2 = -miss.Dot(frame.Y), det = a11 * a22 - a12 * a21;
+        return Math.Abs(det) > 1e-14 * scale * scale ? ((r1 * a22 - r2 * a12) / det, (a11 * r2 - a21 * r1) / det) : null;
     }
 
     private static readonly Angle MostBend = Angle.FromDegrees(270);

@@ -8,9 +8,7 @@ public delegate void UncertainModel(ReadOnlySpan<double> inputs, Span<double> ou
 
 /// <summary>What uncertain inputs do to a model's outputs: worst case, spread, and each input's contribution.</summary>
 /// <remarks>
-/// Worst case: the maximum and minimum output over the corners of the box of all ±; every corner up to ten uncertain inputs, beyond that
-/// the corner towards which each input pulls, then any single input reversed while that makes it worse. That is the true extreme
-/// if the output rises or falls steadily in every input. Spread: <see cref="SobolSequence"/> points through each input's distribution, in
+/// Worst case: see <see cref="WorstCase"/>. Spread: <see cref="SobolSequence"/> points through each input's distribution, in
 /// <see cref="Replicates"/> independently shifted parts, whose scatter gives the standard error. Contribution: the squared correlation of input and
 /// output, which for independent inputs and a nearly linear model is that input's part of the variance (A. Saltelli et al., <i>Global Sensitivity Analysis</i>, 2008,
 /// ch. 1). Same seed, same numbers.
@@ -69,55 +67,9 @@ public sealed class UncertaintyRun
         var values = all.Select(q => q.Value.Value).ToArray();
         var nominal = new double[outputs];
         model(values, nominal);
-        var (least, most) = Corners(all, uncertain, values, outputs, model);
-        var each = Math.Max(1, samples / Replicates);
-        var results = Enumerable.Range(0, outputs).Select(_ => new double[each * Replicates]).ToArray();
-        var parts = new Sums[Replicates];
-        void Run(int part)
-        {
-            var sequence = new SobolSequence(uncertain.Length, unchecked(seed * Replicates + (ulong)part));
-            var sums = parts[part] = new(uncertain.Length, outputs);
-            var (at, point, result) = (values.ToArray(), new double[uncertain.Length], new double[outputs]);
-            for (var i = 0; i < each; i++)
-            {
-                sequence.Next(point);
-                for (var k = 0; k < uncertain.Length; k++)
-                {
-                    var q = all[uncertain[k]];
-                    at[uncertain[k]] = q.Quantile(point[k]);
-                    point[k] = (at[uncertain[k]] - q.Value.Value) / q.Value.PlusMinus;
-                }
-
-                model(at, result);
-                for (var k = 0; k < outputs; k++)
-                {
-                    results[k][part * each + i] = result[k];
-                    result[k] -= nominal[k];
-                }
-
-                sums.Add(point, result);
-            }
-        }
-
-        if (samples < FewSamples)
-        {
-            for (var part = 0; part < Replicates; part++)
-            {
-                Run(part);
-            }
-        }
-        else
-        {
-            Parallel.For(0, Replicates, Run);
-        }
-
-        // Added up in one order, so that the numbers do not depend on which thread was first.
-        var total = new Sums(uncertain.Length, outputs);
-        foreach (var part in parts)
-        {
-            total.Add(part);
-        }
-
+        var (least, most) = new WorstCase(all, uncertain, values, outputs, model).Find();
+        var sampling = new Sampling(all, uncertain, values, nominal, model, Math.Max(1, samples / Replicates), seed);
+        var total = sampling.Run(samples < FewSamples);
         var shares = Enumerable.Range(0, outputs).Select(o =>
         {
             var share = new double[all.Length];
@@ -128,7 +80,7 @@ public sealed class UncertaintyRun
 
             return share;
         }).ToArray();
-        return new(all, nominal, least, most, results, shares);
+        return new(all, nominal, least, most, sampling.Results, shares);
     }
 
     /// <summary>Mean of an output.</summary>
@@ -190,68 +142,65 @@ public sealed class UncertaintyRun
     /// <summary>Each input's part of an output's variance, 0 to 1, in the order of <see cref="Inputs"/>.</summary>
     public ImmutableArray<double> Shares(int output) => [.. shares[output]];
 
-    private static (double[] Least, double[] Most) Corners(
-        ImmutableArray<UncertainQuantity> all, int[] uncertain, double[] values, int outputs, UncertainModel model)
+    /// <summary>The model at points through the inputs' distributions, in independently shifted parts.</summary>
+    private sealed class Sampling(
+        ImmutableArray<UncertainQuantity> all, int[] uncertain, double[] values, double[] nominal, UncertainModel model, int each, ulong seed)
     {
-        const int MostForAll = 10;
-        double[] least = new double[outputs], most = new double[outputs], at = [.. values];
-        Array.Fill(least, double.PositiveInfinity);
-        Array.Fill(most, double.NegativeInfinity);
-        double[] Try(Func<int, int> sign)
+        /// <summary>One row an output, part after part.</summary>
+        public double[][] Results { get; } = [.. nominal.Select(_ => new double[each * Replicates])];
+
+        public Sums Run(bool onOneThread)
         {
-            for (var k = 0; k < uncertain.Length; k++)
+            var parts = new Sums[Replicates];
+            if (onOneThread)
             {
-                var q = all[uncertain[k]].Value;
-                at[uncertain[k]] = q.Value + sign(k) * q.PlusMinus;
-            }
-
-            var result = new double[outputs];
-            model(at, result);
-            for (var o = 0; o < outputs; o++)
-            {
-                least[o] = Math.Min(least[o], result[o]);
-                most[o] = Math.Max(most[o], result[o]);
-            }
-
-            return result;
-        }
-
-        if (uncertain.Length <= MostForAll)
-        {
-            for (var corner = 0; corner < 1 << uncertain.Length; corner++)
-            {
-                Try(k => (corner >> k & 1) == 0 ? -1 : 1);
-            }
-
-            return (least, most);
-        }
-
-        double[][] up = [.. uncertain.Select((_, k) => Try(i => i == k ? 1 : 0))];
-        double[][] down = [.. uncertain.Select((_, k) => Try(i => i == k ? -1 : 0))];
-        for (var o = 0; o < outputs; o++)
-        {
-            foreach (var way in new[] { 1, -1 })
-            {
-                int[] signs = [.. uncertain.Select((_, k) => up[k][o] >= down[k][o] ? way : -way)];
-                var best = way * Try(k => signs[k])[o];
-                for (var k = 0; k < signs.Length; k++)
+                for (var part = 0; part < Replicates; part++)
                 {
-                    signs[k] = -signs[k];
-                    var turned = way * Try(i => signs[i])[o];
-                    if (turned > best)
-                    {
-                        best = turned;
-                        k = -1;
-                    }
-                    else
-                    {
-                        signs[k] = -signs[k];
-                    }
+                    parts[part] = Run(part);
                 }
             }
+            else
+            {
+                Parallel.For(0, Replicates, part => parts[part] = Run(part));
+            }
+
+            // Added up in one order, so that the numbers do not depend on which thread was first.
+            var total = new Sums(uncertain.Length, nominal.Length);
+            foreach (var part in parts)
+            {
+                total.Add(part);
+            }
+
+            return total;
         }
 
-        return (least, most);
+        private Sums Run(int part)
+        {
+            var sequence = new SobolSequence(uncertain.Length, unchecked(seed * Replicates + (ulong)part));
+            var sums = new Sums(uncertain.Length, nominal.Length);
+            var (at, point, result) = (values.ToArray(), new double[uncertain.Length], new double[nominal.Length]);
+            for (var i = 0; i < each; i++)
+            {
+                sequence.Next(point);
+                for (var k = 0; k < uncertain.Length; k++)
+                {
+                    var q = all[uncertain[k]];
+                    at[uncertain[k]] = q.Quantile(point[k]);
+                    point[k] = (at[uncertain[k]] - q.Value.Value) / q.Value.PlusMinus;
+                }
+
+                model(at, result);
+                for (var k = 0; k < result.Length; k++)
+                {
+                    Results[k][part * each + i] = result[k];
+                    result[k] -= nominal[k];
+                }
+
+                sums.Add(point, result);
+            }
+
+            return sums;
+        }
     }
 
     /// <summary>Sums for the correlations, of deviations from the nominal value so that nothing cancels.</summary>
