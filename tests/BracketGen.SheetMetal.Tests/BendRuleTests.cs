@@ -50,10 +50,6 @@ public class BendRuleTests
         Assert.Contains("Machinery's Handbook", rule.Name, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void Neutral_factor_gives_the_test_bend_back() =>
-        Assert.Equal(0.41, new TestBendRule(0.41, "here").NeutralFactor(Angle.FromDegrees(70), 3, 2), 1e-12);
-
     // The two published rules are of one opinion, within what air bending scatters: a twentieth of a thickness at r = t.
     [Fact]
     public void The_published_rules_agree_on_soft_steel()

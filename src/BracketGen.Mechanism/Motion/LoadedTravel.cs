@@ -54,12 +54,6 @@ public sealed record LoadedTravel
         ? TensionAt(Travel.WideOpen) + OverTravel / LostPerTension
         : TensionAt(Wire(Reached));
 
-    /// <summary>
-    /// Opening at which a wire that is too short holds the valve with the pedal released; zero if it closes. Free play is then
-    /// negative, and lost motion under the springs has been taken off.
-    /// </summary>
-    public Angle HeldOpen => OpeningAt(0);
-
     /// <summary>The wire at <paramref name="opening"/>.</summary>
     public TautWire Wire(Angle opening) => TautWire.Solve(Quadrant, Seat, opening);
 

@@ -35,22 +35,6 @@ public sealed record ButterflyValve(double Bore, double Shaft, Angle ClosedAngle
         return 1 - k + 2 / Math.PI * (a * Math.Sqrt(1 - a * a / (k * k)) + k * Math.Asin(a / k) - a * Math.Sqrt(1 - a * a) - Math.Asin(a));
     }
 
-    /// <summary>Derivative of <see cref="AreaFraction"/> by the opening (1/rad).</summary>
-    /// <remarks>dA/dk = -1 + (2/π) [asin(a/k) - (a/k) √(1 - a²/k²)].</remarks>
-    public double AreaSlope(Angle opening)
-    {
-        var (a, k) = (Shaft / Bore, Foreshortening(opening));
-        if (k <= a)
-        {
-            return 0;
-        }
-
-        var ratio = a / k;
-        var byK = -1 + 2 / Math.PI * (Math.Asin(ratio) - ratio * Math.Sqrt(1 - ratio * ratio));
-        var psi = (ClosedAngle + opening).Radians;
-        return -byK * Math.Sin(psi) / Math.Cos(ClosedAngle.Radians) * Math.Sign(Math.Cos(psi));
-    }
-
     /// <summary>k: the plate's projected width over the bore. Past 90° it grows again.</summary>
     private double Foreshortening(Angle opening) =>
         Math.Abs(Math.Cos((ClosedAngle + opening).Radians)) / Math.Cos(ClosedAngle.Radians);

@@ -94,17 +94,6 @@ public sealed class TravelUncertainty
     /// <summary>Probability that the valve reaches its wide-open stop once the free play is set.</summary>
     public Probability ReachesWideOpen => Run.Probability(o => o[OverSet] >= 0);
 
-    /// <summary>Probability that the wire is still in the groove at the wide-open stop.</summary>
-    public Probability StaysInGroove => Run.Probability(o => o[WrapOpen] >= 0);
-
-    /// <summary>
-    /// Probability that everything works. With an adjuster: it can be set to the wanted free play, and then the valve opens fully.
-    /// Without one: the valve closes and opens fully as built. Either way the wire stays in the groove.
-    /// </summary>
-    public Probability AllIsWell => travel.AdjusterRange > 0
-        ? Run.Probability(o => Math.Abs(o[Need]) <= travel.AdjusterRange / 2 && o[OverSet] >= 0 && o[WrapOpen] >= 0)
-        : Run.Probability(o => o[Untouched] >= 0 && o[OverUntouched] >= 0 && o[WrapOpen] >= 0);
-
     /// <summary>Adjuster range (mm) about mid range that is enough with the given probability; 1 gives the worst case.</summary>
     public double AdjusterRangeFor(double probability) => 2 * (probability >= 1
         ? Math.Max(Math.Abs(Run.Least[Need]), Math.Abs(Run.Most[Need]))

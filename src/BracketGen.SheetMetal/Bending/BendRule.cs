@@ -14,10 +14,6 @@ public abstract record BendRule
     /// radius (mm) and thickness (mm).
     /// </summary>
     public abstract double Allowance(Angle bend, double insideRadius, double thickness);
-
-    /// <summary>K: distance of the neutral axis from the inside face, over the thickness, that gives the same allowance.</summary>
-    public double NeutralFactor(Angle bend, double insideRadius, double thickness) =>
-        (Allowance(bend, insideRadius, thickness) / bend.Magnitude.Radians - insideRadius) / thickness;
 }
 
 /// <summary>The neutral axis found by the shop's own test bend.</summary>
