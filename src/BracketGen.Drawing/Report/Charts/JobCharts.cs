@@ -4,6 +4,7 @@ using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report.Charts;
 

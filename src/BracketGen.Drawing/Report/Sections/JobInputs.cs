@@ -9,6 +9,7 @@ using BracketGen.Mechanism.Throttles;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report.Sections;
 
