@@ -10,7 +10,8 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing;

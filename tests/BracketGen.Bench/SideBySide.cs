@@ -12,7 +12,7 @@ using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Bench;

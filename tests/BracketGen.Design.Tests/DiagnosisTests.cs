@@ -1,7 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 

@@ -7,7 +7,8 @@ using BracketGen.Line.Costing;
 using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Line.Tests;

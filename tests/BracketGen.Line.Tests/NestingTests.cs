@@ -9,7 +9,7 @@ using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 using CsCheck;
 using NetTopologySuite.Geometries;

@@ -5,7 +5,7 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using CsCheck;

@@ -1,5 +1,6 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
 using BracketGen.TestSupport;
 using BracketGen.Units;
 using CsCheck;

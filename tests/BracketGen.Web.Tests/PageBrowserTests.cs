@@ -2,7 +2,8 @@ using System.Text;
 using System.Text.Json;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
 

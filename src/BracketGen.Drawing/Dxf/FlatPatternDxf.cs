@@ -4,7 +4,9 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.Dxf;

@@ -1,6 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Report.Html;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report;

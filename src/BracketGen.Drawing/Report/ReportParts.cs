@@ -9,7 +9,7 @@ using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Sections;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;
 using BracketGen.Words.Results;
 

@@ -6,7 +6,8 @@ using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 

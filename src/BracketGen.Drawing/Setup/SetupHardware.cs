@@ -4,9 +4,9 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Fasteners;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Drawing.Setup;
 

@@ -5,7 +5,7 @@ using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.ShopDrawing;

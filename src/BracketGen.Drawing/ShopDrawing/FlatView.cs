@@ -4,7 +4,7 @@ using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing.Views;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 
 namespace BracketGen.Drawing.ShopDrawing;
 

@@ -7,7 +7,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing.Views;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.ShopDrawing;

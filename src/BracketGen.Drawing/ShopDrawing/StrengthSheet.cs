@@ -5,8 +5,8 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.Strength;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Strength.Model;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 
@@ -107,11 +107,11 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
 
     private ImmutableArray<Vector3> Nodes => _nodes ??= [.. report.Prepared.Model.Mesh.Nodes.Select(AsMeasured)];
 
-    private ImmutableArray<Strength.Triangle> Triangles => report.Prepared.Model.Mesh.Triangles;
+    private ImmutableArray<Triangle> Triangles => report.Prepared.Model.Mesh.Triangles;
 
     // The report is of the body opening counter-clockwise; a clockwise one is its mirror image.
     private Vector3 AsMeasured(Vector3 v) =>
-        scene.Solution.Job.Body.Opens == Mechanism.OpeningSense.Clockwise ? v.MirroredInY : v;
+        scene.Solution.Job.Body.Opens == OpeningSense.Clockwise ? v.MirroredInY : v;
 
     // The isometric view that shows the most of the sheet's faces.
     private Frame BestView() => new[] { (1, 1), (-1, 1), (1, -1), (-1, -1) }

@@ -5,7 +5,7 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.ShopDrawing;

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using BracketGen.Design.Search;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.Solid;

@@ -1,6 +1,7 @@
 using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Drawing.Solid;
 

@@ -3,7 +3,7 @@ using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Solid;

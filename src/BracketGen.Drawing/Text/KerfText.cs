@@ -1,7 +1,7 @@
 using System.Globalization;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Cutting;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.Text;

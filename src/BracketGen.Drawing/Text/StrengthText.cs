@@ -4,7 +4,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 

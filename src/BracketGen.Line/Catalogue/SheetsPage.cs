@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words.Checks;

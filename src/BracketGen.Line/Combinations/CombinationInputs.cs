@@ -4,6 +4,7 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words.Checks;

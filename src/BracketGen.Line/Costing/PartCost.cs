@@ -4,7 +4,7 @@ using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.Line.Parts;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Costing;
 

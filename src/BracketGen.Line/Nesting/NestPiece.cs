@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Nesting;
 

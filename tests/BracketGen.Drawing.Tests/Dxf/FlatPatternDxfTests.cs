@@ -8,7 +8,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.TestSupport;
 using BracketGen.Units;
 using NetTopologySuite.Algorithm.Distance;

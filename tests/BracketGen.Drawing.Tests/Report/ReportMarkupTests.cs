@@ -10,7 +10,7 @@ using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 

@@ -8,9 +8,9 @@ using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 

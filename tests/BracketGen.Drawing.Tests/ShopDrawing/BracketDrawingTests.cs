@@ -8,9 +8,9 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 using BracketGen.Units;
 
@@ -293,7 +293,7 @@ public class BracketDrawingTests
     public void ReturnLipIsDrawnToo()
     {
         var drawn = 0;
-        foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Job.Body.Opens == Mechanism.OpeningSense.CounterClockwise))
+        foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Job.Body.Opens == OpeningSense.CounterClockwise))
         {
             foreach (var lipped in ReturnLip.On(solution.Bracket!, solution.Job.Shop, 5))
             {

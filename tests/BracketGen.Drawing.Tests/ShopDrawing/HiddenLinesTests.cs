@@ -8,7 +8,7 @@ using BracketGen.Drawing.ShopDrawing.Views;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.ShopDrawing;

@@ -7,7 +7,7 @@ using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Solid;

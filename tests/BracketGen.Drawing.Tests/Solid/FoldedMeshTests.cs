@@ -4,7 +4,7 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Solid;

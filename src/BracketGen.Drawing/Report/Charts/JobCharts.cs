@@ -1,6 +1,9 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report.Charts;

@@ -4,8 +4,9 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Solid;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Drawing.Report.Model;
 

@@ -1,5 +1,6 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Drawing.Report.Pictures;
 

@@ -2,7 +2,10 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Drawing.Report.Pictures;
 

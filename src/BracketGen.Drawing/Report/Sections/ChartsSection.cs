@@ -5,7 +5,8 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Charts;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;
 using BracketGen.Words.Results;
 

@@ -6,8 +6,8 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Drawing.Report.Sections;
 

@@ -2,8 +2,13 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report.Sections;

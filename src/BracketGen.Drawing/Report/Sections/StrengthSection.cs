@@ -7,7 +7,7 @@ using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Text;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 

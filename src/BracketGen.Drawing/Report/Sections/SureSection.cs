@@ -3,7 +3,7 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Uncertainty;
 
 namespace BracketGen.Drawing.Report.Sections;
 

@@ -3,7 +3,8 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 
 namespace BracketGen.Drawing.Report.Sections;
 
