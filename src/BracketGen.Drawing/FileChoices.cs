@@ -1,5 +1,5 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
 using BracketGen.SheetMetal;
 

@@ -10,6 +10,9 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
+using BracketGen.Drawing.Solid.Glb;
+using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Solid.Step;
 using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing;

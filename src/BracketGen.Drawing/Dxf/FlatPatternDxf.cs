@@ -1,6 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Text;
 using BracketGen.Geometry;

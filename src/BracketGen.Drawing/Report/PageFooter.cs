@@ -1,6 +1,7 @@
 using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 
 namespace BracketGen.Drawing.Report;
 

@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.SheetMetal;
 
 namespace BracketGen.Drawing.Report;

@@ -5,6 +5,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 using BracketGen.Words;

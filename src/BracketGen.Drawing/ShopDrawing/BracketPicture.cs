@@ -3,8 +3,8 @@ using System.Text;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing.Views;
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.ShopDrawing;

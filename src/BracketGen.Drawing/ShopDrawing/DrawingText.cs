@@ -7,6 +7,7 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;

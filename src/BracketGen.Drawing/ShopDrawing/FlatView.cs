@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing.Views;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 

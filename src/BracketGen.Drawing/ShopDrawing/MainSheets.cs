@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Search;
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.ShopDrawing;

@@ -4,6 +4,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Strength;

@@ -4,6 +4,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 using BracketGen.Units;

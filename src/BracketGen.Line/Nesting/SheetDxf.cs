@@ -1,6 +1,7 @@
 using System.Globalization;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using BracketGen.Design.Checks;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;

@@ -2,6 +2,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;

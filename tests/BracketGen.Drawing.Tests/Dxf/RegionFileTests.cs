@@ -1,4 +1,5 @@
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;

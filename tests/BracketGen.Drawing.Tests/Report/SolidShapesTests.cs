@@ -1,6 +1,6 @@
-using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Model;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 

@@ -1,7 +1,7 @@
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Report.Html;
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;

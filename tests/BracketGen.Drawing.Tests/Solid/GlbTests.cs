@@ -6,6 +6,8 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Glb;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Tests.Sheet;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;

@@ -1,7 +1,7 @@
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Report.Html;
-using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 

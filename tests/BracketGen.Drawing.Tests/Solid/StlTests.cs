@@ -3,6 +3,7 @@ using System.Text;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;

@@ -1,3 +1,4 @@
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.Report.Charts;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
 using BracketGen.Units;
 

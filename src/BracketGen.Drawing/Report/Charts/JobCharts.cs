@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Mechanism;
 
 namespace BracketGen.Drawing.Report.Charts;

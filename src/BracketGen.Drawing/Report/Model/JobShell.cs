@@ -1,7 +1,7 @@
 using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Report.Sections;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Report.Model;

@@ -1,8 +1,9 @@
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Units;
 

@@ -4,8 +4,8 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Report.Pictures;

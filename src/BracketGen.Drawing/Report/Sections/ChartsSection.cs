@@ -4,6 +4,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Charts;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 

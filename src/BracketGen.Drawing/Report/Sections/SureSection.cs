@@ -3,6 +3,7 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Mechanism;
 
 namespace BracketGen.Drawing.Report.Sections;

@@ -2,6 +2,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
