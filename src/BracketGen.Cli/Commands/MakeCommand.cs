@@ -9,7 +9,7 @@ using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
+using BracketGen.Words.CutFile;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
 using BracketGen.Units;

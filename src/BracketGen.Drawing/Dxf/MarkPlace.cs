@@ -1,7 +1,7 @@
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Dxf;
 

@@ -8,13 +8,13 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Result;
 

@@ -1,11 +1,11 @@
 using System.Globalization;
 using System.Text;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.ShopDrawing;
 

@@ -1,10 +1,11 @@
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Words.ShopDrawing;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -12,9 +13,6 @@ namespace BracketGen.Drawing.ShopDrawing;
 /// <remarks>Positions are counted from the flat pattern's lower left corner, as in the cut file.</remarks>
 internal static class PartTables
 {
-    /// <summary>Heads of the columns of <see cref="Holes"/>.</summary>
-    public static readonly IReadOnlyList<string> HoleHeads = ["Hole", "x", "y", "Opening", "Outline about it", "For"];
-
     /// <summary>One row a hole.</summary>
     public static IReadOnlyList<IReadOnlyList<string>> Holes(Bracket bracket, OuterEnd end, ValueFormat value) =>
     [
@@ -22,7 +20,7 @@ internal static class PartTables
         {
             var at = h.Centre - bracket.Flat.Blank.Outline.Bounds.Min;
             return (IReadOnlyList<string>)
-                [h.Name, value.Length(at.X), value.Length(at.Y), Opening(h, value), OuterRadius(bracket, h, value), Purpose(h, end)];
+                [h.Name, value.Length(at.X), value.Length(at.Y), Opening(h, value), OuterRadius(bracket, h, value), PartTableText.Purpose(h, end)];
         }),
     ];
 
@@ -33,31 +31,25 @@ internal static class PartTables
         var oblique = bracket.Flat.Bends.Any(IsOblique);
         var corner = bracket.Flat.Blank.Outline.Bounds.Min;
         string Point(Vector2 flat) => $"{value.Length((flat - corner).X)}; {value.Length((flat - corner).Y)}";
-        List<string> heads = ["Bend", "Turn", "Angle", "Inside", "Allowance", "Die V", "Rule"];
         var rows = bracket.Flat.Bends.Select((b, i) =>
         {
             List<string> row =
             [
-                BracketScene.NameOf(i), b.IsUp ? "up" : "down", value.Degrees(b.Turn.Magnitude), value.Radius(b.InsideRadius),
-                value.Length(b.Allowance), bracket.Die is { } die ? value.Length(die.Opening) : "-", b.Rule.Name,
+                BracketScene.NameOf(i), PartTableText.Direction(b), value.Degrees(b.Turn.Magnitude), value.Radius(b.InsideRadius),
+                value.Length(b.Allowance), bracket.Die is { } die ? value.Length(die.Opening) : PartTableText.Nothing, b.Rule.Name,
             ];
             if (oblique)
             {
-                row.InsertRange(5, IsOblique(b) ? [Point(b.CentreLine.Start), Point(b.CentreLine.End)] : ["-", "-"]);
+                row.InsertRange(5, IsOblique(b) ? [Point(b.CentreLine.Start), Point(b.CentreLine.End)] : [PartTableText.Nothing, PartTableText.Nothing]);
             }
 
             return (IReadOnlyList<string>)row;
         }).ToList();
-        if (oblique)
-        {
-            heads.InsertRange(5, ["Line from", "to"]);
-        }
-
-        return (heads, rows);
+        return (PartTableText.BendHeads(oblique), rows);
     }
 
     private static string Opening(BracketHole hole, ValueFormat value) => hole.Towards is { } towards
-        ? $"slot {value.Length(hole.Diameter)} wide, open towards {value.Degrees(FullTurn(towards.Polar))}"
+        ? PartTableText.Slot(value.Length(hole.Diameter), value.Degrees(FullTurn(towards.Polar)))
         : value.Diameter(hole.Diameter);
 
     /// <summary>Directions in 0° to 360°; what rounds to 360° is 0°.</summary>
@@ -74,17 +66,8 @@ internal static class PartTables
             .Select(a => value.Radius(a.Radius))
             .Distinct();
         var text = string.Join(", ", radii);
-        return text.Length > 0 ? text : "-";
+        return text.Length > 0 ? text : PartTableText.Nothing;
     }
-
-    private static string Purpose(BracketHole hole, OuterEnd end) => hole.Purpose == HolePurpose.Bolt
-        ? $"bolt {hole.Thread!.Name}"
-        : end switch
-        {
-            ThreadedAdjuster a => FormattableString.Invariant($"outer, adjuster M{a.Thread:0.##} x {a.Pitch:0.##}"),
-            SlottedClip => "outer, clip",
-            _ => "outer, ferrule",
-        };
 
     private static bool IsOblique(Bend bend) => !FlatView.IsLevel(bend) && !FlatView.IsUpright(bend);
 }

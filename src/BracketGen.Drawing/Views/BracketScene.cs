@@ -1,12 +1,12 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Views;
 

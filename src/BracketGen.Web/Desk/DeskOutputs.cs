@@ -6,7 +6,7 @@ using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
+using BracketGen.Words.CutFile;
 using BracketGen.Profiles;
 using BracketGen.Units;
 

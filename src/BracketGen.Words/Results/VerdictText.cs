@@ -1,5 +1,4 @@
 using BracketGen.Design.Checks;
-using BracketGen.Profiles.Interview;
 
 namespace BracketGen.Words.Results;
 

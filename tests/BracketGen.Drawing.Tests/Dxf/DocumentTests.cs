@@ -3,11 +3,11 @@ using System.Text;
 using BracketGen.Design.Checks;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Drawing.Tests.Dxf;

@@ -1,8 +1,8 @@
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Dxf;
 

@@ -7,11 +7,11 @@ using AngleSharp.Dom;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 using BracketGen.Words;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Report;
 

@@ -6,7 +6,6 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf.Format;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Sections;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
@@ -15,6 +14,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Tests.Report;

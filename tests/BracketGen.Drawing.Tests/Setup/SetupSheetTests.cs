@@ -2,7 +2,6 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Setup;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Tests.ShopDrawing;
@@ -15,6 +14,7 @@ using BracketGen.SheetMetal.Fasteners;
 using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Setup;
 

@@ -1,11 +1,12 @@
 using BracketGen.Design.Checks;
 using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

@@ -1,7 +1,5 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Views;
@@ -9,6 +7,8 @@ using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Tests.ShopDrawing;
 

@@ -4,7 +4,6 @@ using System.Text.Json;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Glb;
 using BracketGen.Drawing.Solid.Mesh;
@@ -15,6 +14,7 @@ using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

@@ -1,6 +1,6 @@
-using BracketGen.Drawing.Measuring;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

@@ -6,6 +6,6 @@ public enum DxfUnits
     /// <summary>Millimetres.</summary>
     Millimetres,
 
-    /// <summary>Inches of exactly 25.4 mm.</summary>
+    /// <summary>International inches.</summary>
     Inches,
 }

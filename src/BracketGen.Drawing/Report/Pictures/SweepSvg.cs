@@ -7,6 +7,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Pictures;
 
@@ -91,8 +92,8 @@ internal sealed class SweepSvg
         }
 
         // The two ends of the fitting's way, outside the rim.
-        Mark(html, Angle.Zero, "closed");
-        Mark(html, _motion.Travel.Rotation, "wide open");
+        Mark(html, Angle.Zero, SweepText.ClosedMark);
+        Mark(html, _motion.Travel.Rotation, SweepText.OpenMark);
         return html.ToString();
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
@@ -7,7 +8,6 @@ using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report.Scene;
 
@@ -29,8 +29,8 @@ internal sealed class ReportScene(Solution solution, IReadOnlyList<string> allow
 
     public UnitSystem Units => Job.Units;
 
-    /// <summary>How the drawing writes values without their unit.</summary>
-    public ValueFormat Value => ValueFormat.Of(Units);
+    /// <summary>How tables write values without their unit.</summary>
+    public ValueFormat Value => ValueFormat.Tabled(Units);
 
     /// <summary>The folded bracket, throttle frame as measured; null where there is none.</summary>
     public FoldedMesh? Mesh => _mesh.Value;
@@ -41,54 +41,32 @@ internal sealed class ReportScene(Solution solution, IReadOnlyList<string> allow
     /// <summary>Whether the body opens clockwise: then the travel is that of its mirror image.</summary>
     public bool IsMirrored => Job.Body.Opens == OpeningSense.Clockwise;
 
-    public string Length(double value) => CheckText.Number(Quantity.Length, value, Units);
+    public string Length(double value) => Units.Write(Quantity.Length, value);
 
-    public string Force(double value) => CheckText.Number(Quantity.Force, value, Units);
+    public string Part(double value) => Units.Write(Quantity.Fraction, value);
 
-    public string Part(double value) => CheckText.Number(Quantity.Fraction, value, Units);
+    public string Angle(Geometry.Angle angle) => Units.Write(Quantity.Angle, angle.Radians);
 
-    public string Volts(double value) => CheckText.Number(Quantity.Voltage, value, Units);
+    /// <summary>How a chart shows a quantity.</summary>
+    public AxisUnit Axis(Quantity quantity) => new(Units, quantity);
 
-    public string Angle(Geometry.Angle angle) => CheckText.Number(Quantity.Angle, angle.Radians, Units);
-
-    public string Torque(double value) => TorqueQuantity.Text(value);
-
-    public string Mass(double mass) => Units.Write(Quantity.Mass, mass);
-
-    public AxisUnit LengthQuantity => Units == UnitSystem.Inch ? new("in", 1 / 25.4, "0.000") : new("mm", 1, "0.0#");
-
-    // NIST SP 811, appendix B.8: 1 lbf = 0.453 592 37 kg x 9.806 65 m/s².
-    public AxisUnit ForceQuantity => Units == UnitSystem.Inch ? new("lbf", 1 / PoundForce, "0.0#") : new("N", 1, "0.0");
-
-    public AxisUnit TorqueQuantity => Units == UnitSystem.Inch ? new("lbf in", 1 / (25.4 * PoundForce), "0.00") : new("N mm", 1, "0");
-
-    private const double PoundForce = 0.45359237 * 9.80665;
-
-    /// <summary>A plain number to some decimals at most.</summary>
-    public static string Number(double value, string format = "0.##") => value.ToString(format, CultureInfo.InvariantCulture);
+    /// <summary>The largest stress of both sides at each node of the mesh, pedal stamped on, in the job's unit.</summary>
+    public IReadOnlyList<double> Stresses(StrengthReport report) =>
+        [.. report.Stamped.Response.Solution.Stresses.Select(s => Units.In(Quantity.Stress, s.Largest))];
 }
 
-/// <summary>How a kind of quantity is shown: unit, factor from the internal unit, number format.</summary>
-internal sealed record AxisUnit(string Unit, double Factor, string Format)
+/// <summary>How a kind of quantity is shown along a chart.</summary>
+internal sealed record AxisUnit(UnitSystem System, Quantity Quantity)
 {
-    public static readonly AxisUnit Degrees = new("°", 180 / Math.PI, "0.0");
+    /// <summary>The unit.</summary>
+    public string Unit => System.Symbol(Quantity);
 
-    public static readonly AxisUnit Percent = new("%", 100, "0");
+    /// <summary>What an internal value is multiplied by.</summary>
+    public double Factor => System.In(Quantity, 1);
 
-    public static readonly AxisUnit Volts = new("V", 1, "0.00");
-
-    /// <summary>With the unit: «12.5 mm», «90.0°».</summary>
-    public string Text(double value) => Bare(value) + (Unit == "°" ? "" : " ") + Unit;
+    /// <summary>With the unit: "12.5 mm", "90.0°".</summary>
+    public string Text(double value) => double.IsFinite(value) ? System.Write(Quantity, value) : "-";
 
     /// <summary>Without the unit.</summary>
-    public string Bare(double value)
-    {
-        if (!double.IsFinite(value))
-        {
-            return "-";
-        }
-
-        var text = (value * Factor).ToString(Format, CultureInfo.InvariantCulture);
-        return text.StartsWith('-') && text.All(c => c is '-' or '0' or '.') ? text[1..] : text;
-    }
+    public string Bare(double value) => double.IsFinite(value) ? System.Number(Quantity, value) : "-";
 }

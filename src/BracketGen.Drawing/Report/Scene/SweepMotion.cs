@@ -3,6 +3,7 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Scene;
 
@@ -15,7 +16,7 @@ namespace BracketGen.Drawing.Report.Scene;
 internal sealed record SweepPosition(string Name, TautWire Wire, double Pull, double Pad, double Part);
 
 /// <summary>
-/// Quadrant and wire from the released pedal to the floor: slack first, then the valve's travel in the engine's own steps, then what is
+/// Quadrant and wire from the released pedal to the floor: slack first, then the valve's travel in the solver's own steps, then what is
 /// left over. Geometry alone; what gives way under load is not in it.
 /// </summary>
 /// <remarks>Picture coordinates: mm, x as measured, y down. The throttle shaft is the origin.</remarks>
@@ -101,7 +102,7 @@ internal sealed class SweepMotion
 
         double PullOf(TautWire wire) => Travel.FreePlay + Travel.Closed.Length - wire.Length;
         const double nothing = 1e-6;
-        yield return At("pedal released", Travel.Closed, 0);
+        yield return At(SweepText.InTable(SweepText.Released), Travel.Closed, 0);
         var last = 0.0;
         var wire = Travel.Closed;
         for (var i = 0; i < Travel.Sweep.Length; i++)
@@ -114,7 +115,7 @@ internal sealed class SweepMotion
             }
 
             (wire, last) = (next, pull);
-            yield return At(i == 0 ? "valve begins to move" : i == Travel.Sweep.Length - 1 ? "valve wide open" : "", wire, last);
+            yield return At(i == 0 ? SweepText.FirstMove : i == Travel.Sweep.Length - 1 ? SweepText.WideOpen : "", wire, last);
         }
 
         if (!Travel.ReachesWideOpen && Travel.Reached.Radians > wire.Opening.Radians)
@@ -124,7 +125,7 @@ internal sealed class SweepMotion
 
         if (Travel.AvailablePull - last > nothing)
         {
-            yield return At("pedal on the floor", wire, Travel.AvailablePull);
+            yield return At(SweepText.InTable(SweepText.OnFloor), wire, Travel.AvailablePull);
         }
     }
 
