@@ -29,7 +29,7 @@ public class WorksheetTests
     [MemberData(nameof(Papers))]
     public void It_asks_for_everything_that_a_profile_must_hold(string paper)
     {
-        var keys = WorksheetSections.OfThrottleBody("mm", "N m").Concat(WorksheetSections.OfVehicle("mm", "N")).SelectMany(s => s.Blanks).Select(b => b.Key).ToHashSet();
+        var keys = WorksheetSections.OfThrottleBody(UnitSystem.Metric).Concat(WorksheetSections.OfVehicle(UnitSystem.Metric)).SelectMany(s => s.Blanks).Select(b => b.Key).ToHashSet();
         Assert.Superset(
             new HashSet<string>
             {

@@ -305,7 +305,7 @@ public class BracketDrawingTests
                 AssertClean($"{name} with a lip", pages);
                 var last = $"B{lipped.Flat.Bends.Length}";
                 Assert.Contains(pages[0].Items.OfType<TextItem>(), t => t.Text.Contains(last, StringComparison.Ordinal));
-                var mesh = Drawing.Solid.FoldedMesh.Of(lipped.Folded);
+                var mesh = Drawing.Solid.Mesh.FoldedMesh.Of(lipped.Folded);
                 Assert.Equal(lipped.Flat.Blank.Area * lipped.Flat.Thickness, mesh.Volume, 0.05 * mesh.Volume);
                 drawn++;
             }

@@ -65,8 +65,10 @@ internal sealed record AxisUnit(UnitSystem System, Quantity Quantity)
     public double Factor => System.In(Quantity, 1);
 
     /// <summary>With the unit: "12.5 mm", "90.0°".</summary>
-    public string Text(double value) => double.IsFinite(value) ? System.Write(Quantity, value) : "-";
+    public string Text(double value) => !double.IsFinite(value) ? "-" : Unit == "°" ? Bare(value) + Unit : $"{Bare(value)} {Unit}";
 
-    /// <summary>Without the unit.</summary>
-    public string Bare(double value) => double.IsFinite(value) ? System.Number(Quantity, value) : "-";
+    /// <summary>Without the unit. A percentage has no decimals, also near the whole.</summary>
+    public string Bare(double value) => !double.IsFinite(value) ? "-"
+        : Quantity == Quantity.Fraction ? UnitSystems.Decimals(System.In(Quantity, value), "0")
+        : System.Number(Quantity, value);
 }
