@@ -87,8 +87,10 @@ public partial class OutputUnitsTests
             texts.Add(("solid", string.Join(' ', info.Warnings.Append(info.Sheet))));
         }
 
-        foreach (var (what, text) in texts)
+        // A source is quoted as the profile gives it.
+        foreach (var (what, said) in texts)
         {
+            var text = solution.Job.Shop.Stock.Select(s => s.Material.Source).Distinct().Aggregate(said, (t, source) => t.Replace(source, "", StringComparison.Ordinal));
             var found = Foreign(units).Match(text);
             Assert.False(found.Success, found.Success ? $"{name}, {what}: \"{text[Math.Max(0, found.Index - 60)..Math.Min(text.Length, found.Index + 40)]}\"" : "");
         }
@@ -99,10 +101,11 @@ public partial class OutputUnitsTests
     private static string TextOf(byte[] pdf)
     {
         using var document = PdfDocument.Open(pdf);
-        return string.Join('\n', document.GetPages().Select(p =>
+        return string.Join('\n', document.GetPages().SelectMany(p =>
         {
-            var text = string.Join(' ', p.GetWords().Select(w => w.Text));
-            return text.Contains("template 1:1", StringComparison.Ordinal) ? TemplateBars.Aggregate(text, (t, bar) => t.Replace(bar, "", StringComparison.Ordinal)) : text;
+            // Text by text as it was written: words side by side on the paper may be parts of different ones.
+            var texts = p.Letters.GroupBy(l => l.TextSequence).OrderBy(g => g.Key).Select(g => string.Concat(g.Select(l => l.Value))).ToList();
+            return texts.Exists(t => t.Contains("template 1:1", StringComparison.Ordinal)) ? texts.Except(TemplateBars) : texts;
         }));
     }
 

@@ -104,7 +104,7 @@ public static class SetupSheet
         }
     }
 
-    private static SheetBlock Parts(SetupHardware hardware) => SheetTable.Draw("", SetupHardware.PartHeads, hardware.Parts(), [0, 1], maximumWidth: 55);
+    private static SheetBlock Parts(SetupHardware hardware) => SheetTable.Draw("", SetupHardware.PartHeads, hardware.Parts(), [0, 1], maximumWidth: 50);
 
     private static SheetBlock Settings(SetupSettings settings, double width)
     {

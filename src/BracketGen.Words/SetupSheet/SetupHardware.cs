@@ -50,7 +50,7 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
         Add(1, "bracket", $"{document.PartNumber}{SetupText.Revision(document)}", $"{bracket.Stock.Material.Designation}, {_units.Size(bracket.Stock.Thickness)}");
         foreach (var (bolt, holes) in Bolts)
         {
-            Add(holes.Length, "hexagon bolt, full thread", $"ISO 4017 - {Size(bolt)} - 8.8", "holes " + Phrases.List(holes));
+            Add(holes.Length, "hexagon bolt", $"ISO 4017 - {Size(bolt)} - 8.8", "holes " + Phrases.List(holes));
             Add(holes.Length, "plain washer", string.Create(CultureInfo.InvariantCulture, $"ISO 7089 - {bolt.Thread.Diameter:0} - 200 HV"), "under each head");
         }
 
@@ -58,8 +58,8 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
         if (cable.OuterEnd is ThreadedAdjuster adjuster)
         {
             Add(
-                2, "locknut of the adjuster, with the cable", $"{PartTableText.Thread(adjuster)}, {_units.Size(adjuster.AcrossFlats)} across flats",
-                $"one on each side of the sheet at {bracket.Stop.Name}");
+                2, "adjuster locknut, with the cable", $"{PartTableText.Thread(adjuster)}, {_units.Size(adjuster.AcrossFlats)} across flats",
+                $"each side of the sheet at {bracket.Stop.Name}");
         }
 
         return rows;

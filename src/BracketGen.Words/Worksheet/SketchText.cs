@@ -40,10 +40,10 @@ public static class SketchText
     public const string Normal = "normal";
 
     /// <summary>Lower corner of a keep-out.</summary>
-    public const string Minimum = "minimum x, y";
+    public const string Minimum = "min x, y";
 
     /// <summary>Upper corner of a keep-out.</summary>
-    public const string Maximum = "maximum x, y";
+    public const string Maximum = "max x, y";
 
     /// <summary>Wire, letter B.</summary>
     public const string Wire = "wire B";

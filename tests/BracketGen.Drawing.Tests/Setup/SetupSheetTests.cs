@@ -148,7 +148,7 @@ public class SetupSheetTests
             Assert.Contains(solution.Job.Units.WriteCoarse(Quantity.Torque, screw.Torque), text, StringComparison.Ordinal);
         }
 
-        Assert.Equal(solution.Job.Vehicle.Cable.OuterEnd is ThreadedAdjuster, text.Contains("locknut of the adjuster, with the cable", StringComparison.Ordinal));
+        Assert.Equal(solution.Job.Vehicle.Cable.OuterEnd is ThreadedAdjuster, text.Contains("adjuster locknut, with the cable", StringComparison.Ordinal));
     });
 
     [Fact]
