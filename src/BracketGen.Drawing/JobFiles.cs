@@ -14,6 +14,7 @@ using BracketGen.Drawing.Solid.Glb;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 using BracketGen.Words.CutFile;
 using BracketGen.Words.SetupSheet;
 
@@ -53,7 +54,7 @@ public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written
             var options = new DrawingOptions { Format = choices.Paper, WithKerfCompensated = choices.CutPath is not null };
             tasks.Add((DrawingFile, () => Pdf(solution, BracketDrawing.Compose(solution, options), "")));
             tasks.Add((SetupFile, () => Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), $"{SetupText.Title}, ")));
-            if (solution.Dangers.All(d => accepted.Contains(d.Id)))
+            if (solution.Dangers.All(d => accepted.Contains(d.Code)))
             {
                 var dxf = new DxfWriter(choices.Dxf);
                 tasks.Add((CutFile, () => dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, info.Warnings))));

@@ -12,9 +12,11 @@ using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Tests.Report;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 using BracketGen.Words.CutFile;
 using BracketGen.Words.Report;
 using UglyToad.PdfPig;
@@ -73,7 +75,7 @@ public partial class OutputUnitsTests
     {
         var units = solution.Job.Units;
         var path = FlatPatternDxf.PathFor(solution);
-        var files = JobFiles.Of(solution, [.. solution.Dangers.Select(d => d.Id)], new(DxfVersion.R2000, null, path is { Contours: not null } ? path : null));
+        var files = JobFiles.Of(solution, [.. solution.Dangers.Select(d => d.Code)], new(DxfVersion.R2000, null, path is { Contours: not null } ? path : null));
         List<(string What, string Text)> texts =
         [
             .. files.Written.Where(f => f.Name.EndsWith(".pdf", StringComparison.Ordinal)).Select(f => (f.Name, TextOf(f.Bytes))),

@@ -15,6 +15,9 @@ namespace BracketGen.Design.Study;
 public sealed record TravelStudy(
     Travel Travel, MechanismReport Mechanism, ImmutableArray<Check> Checks, TravelRemedy? Remedy, bool StopIsDesigned)
 {
+    /// <summary>What the checks of the travel come to; the bracket is not asked about.</summary>
+    public Verdict Verdict => Verdict.Of(Checks);
+
     /// <summary>The study of a job.</summary>
     /// <remarks>
     /// On a round groove the pull does not depend on the stop's place, and any will do. On another it does, and so does the

@@ -3,6 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Measuring;
@@ -59,7 +60,7 @@ public static class Worksheet
         y -= 9;
         page = page.With(
             new TextItem(named + ":", new(left, y), TextHeight.Small), Rule(left + 48, left + width * 0.6, y),
-            new TextItem(WorksheetText.DateAndName, new(left + width * 0.62, y), TextHeight.Small), Rule(left + width * 0.62 + 18, left + width, y));
+            new TextItem(WorksheetText.DateAndName, new(left + width * 0.62, y), TextHeight.Small), Rule(left + width * 0.62 + 21, left + width, y));
         y -= 5;
         if (words.Count > 0)
         {

@@ -2,6 +2,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 using BracketGen.Words.ShopDrawing;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
@@ -7,6 +8,7 @@ using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
 using BracketGen.Words.SetupSheet;
 
 namespace BracketGen.Drawing.Setup;
@@ -20,7 +22,7 @@ public static class SetupSheet
 
     private const double Margin = 4, Gap = 4.5;
 
-    /// <summary>The sheets, in the job's unit. Failed safety checks stand on the first of them in large type.</summary>
+    /// <summary>The sheets, in the job's unit. Failed safety checks, or what is to be proven, stand on the first of them in large type.</summary>
     /// <param name="solution">A solution with a bracket.</param>
     /// <param name="format">Sheet, upright.</param>
     /// <exception cref="ArgumentException">The solution has no bracket to fit.</exception>
@@ -38,12 +40,13 @@ public static class SetupSheet
         var flow = new PageFlow(format, Margin);
         var width = flow.Width;
 
-        if (warnings.Dangers(width) is { } dangers)
+        if (warnings.Headline(width) is { } dangers)
         {
-            flow.Add(dangers.Bounds.Height <= MostHeight ? dangers : warnings.Dangers(width, TextHeight.Small)!, Gap);
+            flow.Add(dangers.Bounds.Height <= MostHeight ? dangers : warnings.Headline(width, TextHeight.Small)!, Gap);
         }
 
         flow.Add(WarningBox.Draw(SetupText.Safety, Cautions.All, width, TextHeight.Small), Gap);
+        flow.Add(Notes.Paragraph(WarningText.Note(solution.Verdict), width, weight: FontWeight.Bold), Gap);
         foreach (var failures in warnings.Failures(width, MostHeight))
         {
             flow.Add(failures, Gap);

@@ -1,6 +1,7 @@
 using System.Text;
 using BracketGen.Geometry;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 

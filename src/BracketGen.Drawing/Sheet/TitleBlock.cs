@@ -5,6 +5,7 @@ using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Sheet;

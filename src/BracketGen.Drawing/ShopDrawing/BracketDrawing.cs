@@ -4,6 +4,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
+using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
@@ -11,6 +12,7 @@ using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;
@@ -69,6 +71,7 @@ internal sealed class DrawingBlocks(BracketScene scene, DrawingOptions options, 
         DrawingText.NotesHeading,
         [
             .. DrawingText.Notes(scene.Solution, scene.Bracket, options.WithKerfCompensated, ToleranceClass).Select(_value.Styled),
+            WarningText.Note(scene.Solution.Verdict),
             .. remark is null ? Array.Empty<string>() : [remark],
         ],
         width);

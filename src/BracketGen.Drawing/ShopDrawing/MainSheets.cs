@@ -5,6 +5,7 @@ using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
+using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;
@@ -75,7 +76,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
             }
 
             var width = room.Frame.Width;
-            var warning = _warnings.Dangers(width) is { } dangers && !room.Holds(dangers) ? _warnings.Dangers(width, TextHeight.Small) : _warnings.Dangers(width);
+            var warning = _warnings.Headline(width) is { } dangers && !room.Holds(dangers) ? _warnings.Headline(width, TextHeight.Small) : _warnings.Headline(width);
             var safety = DrawingBlocks.Safety(width);
             var beside = room.Height - (warning is null ? 0 : warning.Bounds.Height + ColumnSheets.Gap) - safety.Bounds.Height - views[0].Block.Bounds.Height - 2 * ColumnSheets.Gap;
             views.Insert(IsPlate ? 0 : 1, (IsometricInColumn(room, formed, beside), $"{formed}"));
@@ -200,7 +201,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     private (ImmutableArray<SheetBlock> Warning, Bounds Below) BelowWarning(PageFormat format)
     {
         var frame = format.Frame.Grow(-Gap);
-        return _warnings.Dangers(frame.Width) is { } dangers && dangers.UpperLeftAt(new(frame.Min.X, frame.Max.Y)) is var warning
+        return _warnings.Headline(frame.Width) is { } dangers && dangers.UpperLeftAt(new(frame.Min.X, frame.Max.Y)) is var warning
             ? ([warning], new(frame.Min, new(frame.Max.X, warning.Bounds.Min.Y - Gap)))
             : ([], frame);
     }

@@ -8,9 +8,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Strength;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
-using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -53,14 +51,9 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
     private MainSheets.Draft Sheet(ImmutableArray<SheetBlock> words, Bounds above)
     {
         var table = Table().UpperRightAt(above.Max);
-        var dangers = scene.Solution.Dangers.Count();
         var isNarrow = table.Bounds.Min.X - Gap - above.Min.X < LeastWords;
-        var warning = dangers == 0
-            ? null
-            : WarningBox.Draw(
-                    WarningText.Headline(dangers), [DrawingText.SeeSheetOne],
-                    isNarrow ? above.Width : table.Bounds.Min.X - Gap - above.Min.X)
-                .UpperLeftAt(new(above.Min.X, isNarrow ? table.Bounds.Min.Y - Gap : above.Max.Y));
+        var warning = new WarningBlocks(scene.Solution, scene.Value).SeeSheetOne(isNarrow ? above.Width : table.Bounds.Min.X - Gap - above.Min.X)
+                ?.UpperLeftAt(new(above.Min.X, isNarrow ? table.Bounds.Min.Y - Gap : above.Max.Y));
         var top = Math.Min(table.Bounds.Min.Y, warning?.Bounds.Min.Y ?? above.Max.Y) - Gap;
         var room = above with { Max = new(above.Max.X, top) };
         var middle = room.Centre.X;

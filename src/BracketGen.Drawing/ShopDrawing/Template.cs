@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
@@ -189,9 +190,10 @@ internal sealed class Template
             lines.Add(Notes.Paragraph(TemplateText.Joins(neighbours), width));
         }
 
-        if (_scene.Solution.Dangers.Any())
+        if (_scene.Solution.Verdict.Kind is VerdictKind.Unsafe or VerdictKind.NotProven)
         {
-            lines.Add(Notes.Paragraph(TemplateText.Unsafe, width, TextHeight.Normal, FontWeight.Bold, Ink.Warning));
+            var said = _scene.Solution.Verdict.Kind == VerdictKind.Unsafe ? TemplateText.Unsafe : TemplateText.NotProven;
+            lines.Add(Notes.Paragraph(said, width, TextHeight.Normal, FontWeight.Bold, Ink.Warning));
         }
 
         var y = _format.Height - Margin;

@@ -4,6 +4,7 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Words.Checks;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -12,13 +13,13 @@ namespace BracketGen.Drawing.ShopDrawing;
 /// <param name="value">How the sheet writes its lengths.</param>
 internal sealed class WarningBlocks(Solution solution, ValueFormat value)
 {
-    /// <summary>The failed safety checks in large type; null if there is none.</summary>
-    public SheetBlock? Dangers(double width, double height = TextHeight.Normal)
+    /// <summary>The failed safety checks, or what is to be proven, in large type; null if the verdict is neither.</summary>
+    public SheetBlock? Headline(double width, double height = TextHeight.Normal)
     {
         var dangers = solution.Dangers.ToList();
         if (dangers.Count == 0)
         {
-            return null;
+            return IsNotProven ? WarningBox.Draw(VerdictText.Banner(solution.Verdict.Kind), VerdictText.ToProve(solution.Verdict), width, height) : null;
         }
 
         // One or two stand in large type with all they say; of more, the headline counts them.
@@ -29,11 +30,20 @@ internal sealed class WarningBlocks(Solution solution, ValueFormat value)
         }
 
         return dangers
-            .Select(d => WarningBox.Draw(value.Styled(WarningText.Headline(d, solution.Job.Units)), [value.Styled(d.Consequence)], width, height))
+            .Select(d => WarningBox.Draw(value.Styled(WarningText.Headline(d, solution.Job.Units)), [value.Styled(d.Consequence())], width, height))
             .Aggregate((upper, lower) => upper.And(lower.UpperLeftAt(new(upper.Bounds.Min.X, upper.Bounds.Min.Y - gap))));
     }
 
-    /// <summary>The other failed checks; null if there is none.</summary>
+    /// <summary>The headline alone, for sheets after the first; null if there is none.</summary>
+    public SheetBlock? SeeSheetOne(double width)
+    {
+        var dangers = solution.Dangers.Count();
+        return dangers > 0 ? WarningBox.Draw(WarningText.Headline(dangers), [DrawingText.SeeSheetOne], width)
+            : IsNotProven ? WarningBox.Draw(VerdictText.Banner(solution.Verdict.Kind), [DrawingText.SeeSheetOne], width)
+            : null;
+    }
+
+    /// <summary>The other failed checks, and what is not known if the headline does not say it; null if there is none.</summary>
     public SheetBlock? Failures(double width)
     {
         var failed = Failed.ToList();
@@ -76,9 +86,11 @@ internal sealed class WarningBlocks(Solution solution, ValueFormat value)
         return new([.. items], box.Grow(0.5));
     }
 
-    private IEnumerable<Check> Failed => solution.Checks.Where(c => !c.Passes && !c.IsDanger);
+    private bool IsNotProven => solution.Verdict.Kind == VerdictKind.NotProven;
 
-    private SheetBlock Failures(IReadOnlyList<Check> failed, double width) => Boxed(WarningText.OthersFailed, [.. failed.Select(Line)], width, Ink.Warning);
+    private IEnumerable<Check> Failed => solution.Checks.Where(c => c.Fails ? !c.IsDanger : !c.Passes && !IsNotProven).OrderBy(c => c.Fails ? 0 : 1);
+
+    private SheetBlock Failures(IReadOnlyList<Check> failed, double width) => Boxed(WarningText.OtherChecks(failed.Any(c => !c.Fails)), [.. failed.Select(Line)], width, Ink.Warning);
 
     private string Line(Check check) => value.Styled(WarningText.Line(check, solution.Job.Units));
 }

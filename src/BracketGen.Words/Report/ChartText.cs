@@ -1,4 +1,5 @@
 using BracketGen.Mechanism;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Report;
 

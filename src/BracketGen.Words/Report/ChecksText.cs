@@ -7,7 +7,7 @@ namespace BracketGen.Words.Report;
 public static class ChecksText
 {
     /// <summary>How to read the tables.</summary>
-    public const string HowToRead = "The bar shows the margin as a part of the limit: to the right of the mark the check passes, and a full bar is as much again as the limit itself; to the left of it the check fails. Open a title to read what a failure means and where the limit comes from.";
+    public const string HowToRead = "The bar shows the spare, the margin as a part of the limit: to the right of the mark the check passes, and a full bar is as much again as the limit itself; to the left of it the check fails. No bar: not known. Open a title to read what a failure means and where the limit comes from.";
 
     /// <summary>Heads of the columns after the mark.</summary>
     public static IReadOnlyList<string> Heads { get; } = ["check", "value", "limit", "margin"];
@@ -19,8 +19,21 @@ public static class ChecksText
     public static string Caption(CheckKind kind) => $"Checks of {CheckText.Kind(kind)}";
 
     /// <summary>Heading of a kind of checks with what they come to.</summary>
-    public static string Heading(CheckKind kind, int failed, int count) =>
-        $"{Phrases.Capital(CheckText.Kind(kind))}: {(failed == 0 ? $"all {count} pass" : $"{failed} of {count} {(kind == CheckKind.Advice ? "to do" : "failed")}")}";
+    public static string Heading(CheckKind kind, int failed, int notKnown, int count)
+    {
+        var parts = new List<string>();
+        if (failed > 0)
+        {
+            parts.Add($"{failed} {(kind == CheckKind.Advice ? "to do" : failed == 1 ? "fails" : "fail")}");
+        }
+
+        if (notKnown > 0)
+        {
+            parts.Add($"{notKnown} not known");
+        }
+
+        return $"{Phrases.Capital(CheckText.Kind(kind))}: {(parts.Count == 0 ? $"all {count} pass" : $"of {count}, {string.Join(" and ", parts)}")}";
+    }
 
     /// <summary>What a failure of a kind means.</summary>
     public static string Meaning(CheckKind kind) => kind switch
@@ -31,11 +44,11 @@ public static class ChecksText
         _ => "If one of these fails, the bracket works, but something is left to do.",
     };
 
-    /// <summary>What a failure of one check means.</summary>
-    public static string IfItFails(Check check) => $"If it fails: {check.Consequence}";
+    /// <summary>What a failure of one check means; what to do about one that is not known.</summary>
+    public static string IfItFails(Check check) => check.State == CheckState.NotKnown ? check.Consequence() : $"If it fails: {check.Consequence()}";
 
     /// <summary>Where a limit comes from.</summary>
-    public static string Source(Check check) => $"Limit from: {check.Source}.";
+    public static string Source(Check check) => $"Limit from: {check.Source()}.";
 
     /// <summary>Below a failed safety check if there is a bracket.</summary>
     /// <param name="isAccepted">Whether the user accepted it by name.</param>

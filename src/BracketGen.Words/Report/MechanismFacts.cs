@@ -5,6 +5,7 @@ using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Units;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Words.Report;
 
@@ -39,7 +40,7 @@ public static class MechanismFacts
             yield return outer.Route is { } route
                 ? new("Outer to the bulkhead", Length(route.Length), $"with bends of radius {Length(route.Radius)}"
                     + (double.IsFinite(outer.Spare) ? $"; {Length(outer.Spare)} of outer to spare" : ""))
-                : new("Outer to the bulkhead", "no route", outer.Problem ?? "");
+                : new("Outer to the bulkhead", "no route", OuterText.Problem(outer.Problem, units) ?? "");
         }
 
         if (!mechanism.Returns.IsEmpty)

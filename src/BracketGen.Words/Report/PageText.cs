@@ -1,4 +1,6 @@
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Report;
 

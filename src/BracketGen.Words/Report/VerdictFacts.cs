@@ -32,7 +32,10 @@ public static class VerdictFacts
 
     /// <summary>Heading of the failed checks.</summary>
     /// <param name="onlyAdvice">Whether only advice is among them.</param>
-    public static string Failures(bool onlyAdvice) => onlyAdvice ? "What is left to do" : "What failed, and what it means";
+    public static string Failures(bool onlyAdvice) => onlyAdvice ? "What is left to do" : "What fails or is not known, and what it means";
+
+    /// <summary>Heading of what to measure or calculate.</summary>
+    public const string ToProve = "Before you make the bracket";
 
     /// <summary>The main numbers.</summary>
     public static IEnumerable<Fact> Of(Solution solution)

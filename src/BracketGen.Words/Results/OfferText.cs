@@ -4,6 +4,7 @@ using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Results;
 
@@ -52,7 +53,7 @@ public static class OfferText
             offer.Bends == 0 ? "none" : string.Join(" + ", angles),
             units.Write(Quantity.Mass, offer.Mass),
             units.WriteFine(Quantity.Length, offer.BestGive),
-            $"{offer.Tightest.Id}, {units.Write(Quantity.Fraction, offer.LeastSpare)} spare",
+            $"{offer.Tightest.Code}, {units.Write(Quantity.Fraction, offer.LeastSpare)} spare",
         ];
     }
 

@@ -53,7 +53,7 @@ public static class StrengthText
 
     /// <summary>A check as a note.</summary>
     public static string Note(Check check, UnitSystem units) =>
-        $"{check.Title}: {CheckText.Value(check, units)}, {CheckText.Limit(check, units)}{(check.Passes ? "." : " - FAILED.")}";
+        $"{check.Title()}: {CheckText.Value(check, units)}, {CheckText.Limit(check, units)}{(check.Passes ? "." : " - FAILED.")}";
 
     /// <summary>Natural frequencies and the engine, what limits the proof load, and what the calculation is worth.</summary>
     public static IReadOnlyList<string> Notes(StrengthReport report, UnitSystem units) =>

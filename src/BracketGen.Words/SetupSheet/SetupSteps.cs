@@ -1,4 +1,5 @@
 using System.Globalization;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
@@ -33,7 +34,7 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
             + string.Join(", ", hardware.Bolts.Select(b => $"{Phrases.List(b.Holes)} to {_units.Torque(b.Bolt.Torque)}"))
             + ". Draw a line of paint across head, washer and sheet: it shows later if a bolt has turned.";
         yield return "Turn the quadrant by hand from stop to stop. It must touch nothing"
-            + (solution.Checks.FirstOrDefault(c => c.Id == "moving-parts") is { } gap ? $"; by design its minimum gap to the bracket is {_units.Length(gap.Value)}." : ".");
+            + (solution.Checks.FirstOrDefault(c => c.Id == CheckId.MovingParts) is { } gap ? $"; by design its minimum gap to the bracket is {_units.Length(gap.Value)}." : ".");
         yield return CableIn();
         yield return "Lay the end fitting into the pocket of the quadrant and the wire into the groove. Push the wire back by hand: the fitting must stay in its pocket.";
         yield return FreePlay();

@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Words.SetupSheet;

@@ -1,6 +1,7 @@
 using BracketGen.Design.Part;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.ShopDrawing;
 

@@ -9,6 +9,9 @@ public static class TemplateText
     /// <summary>On the template of an unsafe part.</summary>
     public const string Unsafe = "SAFETY CHECK FAILED: see sheet 1. Do not fit this part.";
 
+    /// <summary>On the template of a part that is not proven.</summary>
+    public const string NotProven = "NOT PROVEN: see sheet 1.";
+
     /// <summary>Part number and revision.</summary>
     public static string Name(DocumentData document) =>
         document.Revision.Length > 0 ? $"{document.PartNumber}, revision {document.Revision}" : document.PartNumber;

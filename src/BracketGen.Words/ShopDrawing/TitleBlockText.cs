@@ -1,6 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.ShopDrawing;
 

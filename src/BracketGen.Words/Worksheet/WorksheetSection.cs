@@ -3,6 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Forms;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Worksheet;
 

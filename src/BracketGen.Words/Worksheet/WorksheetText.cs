@@ -1,4 +1,5 @@
 using BracketGen.Design.Inputs;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Worksheet;
 

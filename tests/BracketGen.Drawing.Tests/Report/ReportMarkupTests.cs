@@ -11,6 +11,7 @@ using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Report;

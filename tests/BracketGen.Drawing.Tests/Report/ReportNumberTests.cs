@@ -6,6 +6,7 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf.Format;
+using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Sections;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
@@ -15,7 +16,6 @@ using BracketGen.Profiles.Forms;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
-using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Tests.Report;
 
@@ -29,28 +29,33 @@ public class ReportNumberTests
         Assert.Equal(solution.Checks.Length, document.QuerySelectorAll(".checks tbody tr").Length);
         foreach (var check in solution.Checks)
         {
-            var row = document.GetElementById("check-" + check.Id)!;
+            var row = document.GetElementById("check-" + check.Code)!;
             Assert.Equal(
                 [CheckText.Value(check, units), CheckText.Limit(check, units), CheckText.Margin(check, units)],
                 row.QuerySelectorAll("td.n").Select(c => ReportCases.Plain(c.TextContent)));
             var head = ReportCases.Plain(row.QuerySelector("th")!.TextContent);
-            Assert.All(new[] { check.Title, check.Id, check.Source, check.Consequence }, t => Assert.Contains(t, head, StringComparison.Ordinal));
-            Assert.Equal(VerdictText.Mark(check), row.QuerySelector(".mark")!.TextContent.Trim());
+            Assert.All(new[] { check.Title(), check.Code, check.Source(), check.Consequence() }, t => Assert.Contains(t, head, StringComparison.Ordinal));
+            Assert.Equal(CheckText.Mark(check), row.QuerySelector(".mark")!.TextContent.Trim());
         }
     });
 
     [Fact]
     public void Checks_keep_their_order_within_their_kind() => ReportCases.Each((solution, _, document) => Assert.Equal(
-        solution.Checks.GroupBy(c => c.Kind).OrderBy(g => g.Key).SelectMany(g => g).Select(c => "check-" + c.Id),
+        solution.Checks.GroupBy(c => c.Kind).OrderBy(g => g.Key).SelectMany(g => g).Select(c => "check-" + c.Code),
         document.QuerySelectorAll(".checks tbody tr").Select(r => r.Id)));
 
     [Theory]
-    [InlineData(3, Bound.AtLeast, 2, 0.5)]
-    [InlineData(1, Bound.AtLeast, 2, -0.5)]
-    [InlineData(3, Bound.AtMost, 4, 0.25)]
-    [InlineData(0.1, Bound.AtLeast, 0, 0.1)]
-    public void A_margin_bar_is_the_margin_over_the_limit(double value, Bound bound, double limit, double part) =>
-        Assert.Equal(part, MarginBar.Part(new("x", "x", CheckKind.Function, Quantity.Length, value, bound, limit, "", "")), 12);
+    [InlineData(1.5, "M28 2H64V8H28Z")]
+    [InlineData(0.5, "M28 2H14V8H28Z")]
+    [InlineData(5, "M28 2H100V8H28Z")]
+    [InlineData(double.NaN, "M28 2H28V8H28Z")]
+    public void A_margin_bar_is_the_spare(double value, string bar)
+    {
+        // Free play, at least 1 mm: a bar of 72 to the right of the mark at 28 is as much again as the limit.
+        var html = new HtmlWriter();
+        MarginBar.Write(html, new(CheckId.FreePlay, value, 1));
+        Assert.Contains(bar, html.ToString(), StringComparison.Ordinal);
+    }
 
     [Fact]
     public void The_numbers_of_the_sweep_are_those_of_the_travel() => ReportCases.Each((solution, _, document) =>

@@ -14,6 +14,7 @@ using BracketGen.SheetMetal.Fasteners;
 using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Setup;
@@ -85,25 +86,35 @@ public class SetupSheetTests
     [Fact]
     public void Failed_safety_checks_stand_in_large_type_on_the_first_sheet_and_others_below()
     {
-        var danger = new Check(
-            "moving-parts", "Bracket to quadrant", CheckKind.Safety, Quantity.Length, 1, Bound.AtLeast, 3, "test", "The quadrant can catch on the bracket.");
-        var nuisance = danger with { Id = "hole-bend", Title = "Hole to bend", Kind = CheckKind.Making, Consequence = "The hole is pulled out of round." };
+        var danger = new Check(CheckId.MovingParts, 1, 3);
+        var nuisance = new Check(CheckId.HoleBend, 1, 3) { Subject = "A" };
         var good = ExampleSolutions.First;
         var pages = Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes), danger, nuisance] });
         var large = string.Join(' ', pages[0].Items.OfType<TextItem>().Where(t => t.Height >= TextHeight.Huge).Select(t => t.Text));
-        Assert.StartsWith("SAFETY CHECK FAILED: Bracket to quadrant", large, StringComparison.Ordinal);
-        Assert.Contains("The hole is pulled out of round.", TextOf(pages), StringComparison.Ordinal);
+        Assert.StartsWith($"SAFETY CHECK FAILED: {danger.Title()}", large, StringComparison.Ordinal);
+        Assert.Contains(nuisance.Consequence(), TextOf(pages), StringComparison.Ordinal);
         Clean("danger", pages);
         Assert.DoesNotContain("FAILED", TextOf(Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes)] })), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_not_proven_stands_in_large_type_with_what_to_do()
+    {
+        var good = ExampleSolutions.First;
+        var pages = Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes), new(CheckId.StampedYield, double.NaN, 1.2)] });
+        Assert.Contains(pages[0].Items.OfType<TextItem>(), t => t.Height >= TextHeight.Huge && t.Text == "NOT PROVEN");
+        Assert.Contains("Strength was not calculated", TextOf(pages), StringComparison.Ordinal);
+        Clean("not proven", pages);
     }
 
     [Fact]
     public void Many_failed_checks_go_on_over_the_sheets()
     {
         var good = ExampleSolutions.First;
-        var checks = Enumerable.Range(0, 24).Select(i => new Check(
-            $"c{i}", $"Something that was checked, number {i}", i < 6 ? CheckKind.Safety : CheckKind.Making, Quantity.Length, 1, Bound.AtLeast, 3, "test",
-            "What happens then takes a sentence of some length, and what to do about it takes another one that is not shorter."));
+        var checks = Enumerable.Range(0, 24).Select(i => new Check(i < 6 ? CheckId.ProbabilityCloses : CheckId.KeepOut, 0.5, 3)
+        {
+            Subject = $"something that was looked at, number {i}, a sentence of some length, and what to do about it takes another one that is not shorter",
+        });
         var pages = Compose(good with { Checks = [.. checks] });
         Clean("many", pages);
         var text = TextOf(pages);

@@ -5,6 +5,7 @@ using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Sheet;

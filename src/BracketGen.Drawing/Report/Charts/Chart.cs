@@ -1,5 +1,6 @@
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Charts;

@@ -3,6 +3,7 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Charts;

@@ -19,10 +19,10 @@ internal static class CautionSection
         {
             using var box = html.Open("div", ("class", "warning"), ("role", "note"));
             html.Line("p", WarningText.Headline(danger, scene.Units), ("class", "large"));
-            html.Line("p", danger.Consequence);
+            html.Line("p", danger.Consequence());
             if (scene.Solution.Bracket is not null)
             {
-                html.Line("p", ChecksText.CutFile(scene.Allowed.Contains(danger.Id)));
+                html.Line("p", ChecksText.CutFile(scene.Allowed.Contains(danger.Code)));
             }
         }
 

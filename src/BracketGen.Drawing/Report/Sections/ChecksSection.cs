@@ -5,7 +5,6 @@ using BracketGen.Drawing.Report.Scene;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
-using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report.Sections;
 
@@ -13,15 +12,15 @@ namespace BracketGen.Drawing.Report.Sections;
 internal static class ChecksSection
 {
     /// <summary>Anchor of a check.</summary>
-    public static string Anchor(Check check) => "check-" + check.Id;
+    public static string Anchor(Check check) => "check-" + check.Code;
 
     public static void Write(HtmlWriter html, ReportScene scene)
     {
         html.Line("p", ChecksText.HowToRead);
         foreach (var group in scene.Solution.Checks.GroupBy(c => c.Kind).OrderBy(g => g.Key))
         {
-            var failed = group.Count(c => !c.Passes);
-            html.Line("h3", ChecksText.Heading(group.Key, failed, group.Count()));
+            var (failed, notKnown) = (group.Count(c => c.Fails), group.Count(c => c.State == CheckState.NotKnown));
+            html.Line("h3", ChecksText.Heading(group.Key, failed, notKnown, group.Count()));
             html.Line("p", ChecksText.Meaning(group.Key), ("class", "meaning"));
             Table(html, scene, group);
         }
@@ -55,11 +54,11 @@ internal static class ChecksSection
 
     private static void Row(HtmlWriter html, ReportScene scene, Check check)
     {
-        var state = check.Passes ? "ok" : check.Kind == CheckKind.Advice ? "advice" : "fail";
+        var state = check.Passes ? "ok" : check.Kind == CheckKind.Advice || !check.Fails ? "advice" : "fail";
         using var row = html.Open("tr", ("role", "row"), ("id", Anchor(check)), ("class", state));
         using (html.Open("td", ("role", "cell"), ("class", "mark")))
         {
-            html.Line("span", VerdictText.Mark(check));
+            html.Line("span", CheckText.Mark(check));
         }
 
         using (html.Open("th", ("scope", "row"), ("role", "rowheader")))
@@ -67,8 +66,8 @@ internal static class ChecksSection
             using var details = html.Open("details", ("open", check.Passes ? null : ""));
             using (html.Open("summary"))
             {
-                html.Text(check.Title + " ");
-                html.Line("code", check.Id);
+                html.Text(check.Title() + " ");
+                html.Line("code", check.Code);
             }
 
             html.Line("p", ChecksText.IfItFails(check));

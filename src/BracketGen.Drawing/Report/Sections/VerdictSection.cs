@@ -1,6 +1,5 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
@@ -19,12 +18,17 @@ internal static class VerdictSection
     public static void Write(HtmlWriter html, ReportScene scene)
     {
         var solution = scene.Solution;
-        var dangers = solution.Dangers.ToList();
-        using (html.Open("div", ("class", "verdict " + (dangers.Count > 0 ? "danger" : solution.Passes ? "pass" : "fail"))))
+        using (html.Open("div", ("class", "verdict " + Style(solution.Verdict.Kind))))
         {
             html.Line("p", Word(solution), ("class", "word"));
-            html.Line("p", Phrases.Capital(VerdictText.Of(solution.Checks)));
+            html.Line("p", VerdictText.Of(solution.Verdict));
             html.Line("p", TravelText.Summary(scene.Job, solution.Travel));
+        }
+
+        if (VerdictText.ToProve(solution.Verdict) is { Count: > 0 } open)
+        {
+            html.Line("h3", VerdictFacts.ToProve);
+            List(html, open);
         }
 
         Failures(html, scene);
@@ -39,8 +43,15 @@ internal static class VerdictSection
     }
 
     /// <summary>The verdict in a word or two.</summary>
-    public static string Word(Solution solution) =>
-        solution.Dangers.Any() ? "Not safe as it is" : solution.Passes ? "Passes" : solution.Bracket is null ? "No bracket" : "Does not pass";
+    public static string Word(Solution solution) => Phrases.Capital(VerdictText.Name(solution.Verdict.Kind));
+
+    private static string Style(VerdictKind kind) => kind switch
+    {
+        VerdictKind.Unsafe => "danger",
+        VerdictKind.Fails => "fail",
+        VerdictKind.NotProven => "open",
+        _ => "pass",
+    };
 
     private static void Failures(HtmlWriter html, ReportScene scene)
     {
@@ -54,16 +65,16 @@ internal static class VerdictSection
         using var list = html.Open("ul", ("class", "failures"));
         foreach (var check in failed)
         {
-            using var item = html.Open("li", ("class", check.Kind == CheckKind.Advice ? "advice" : check.IsDanger ? "danger" : "fail"));
+            using var item = html.Open("li", ("class", check.Kind == CheckKind.Advice || !check.Fails ? "advice" : check.IsDanger ? "danger" : "fail"));
             using (html.Open("p"))
             {
-                html.Line("strong", VerdictText.Mark(check));
+                html.Line("strong", CheckText.Mark(check));
                 html.Text(" ");
-                html.Line("a", check.Title, ("href", "#" + ChecksSection.Anchor(check)));
+                html.Line("a", check.Title(), ("href", "#" + ChecksSection.Anchor(check)));
                 html.Text($": {CheckText.Value(check, scene.Units)}, {CheckText.Limit(check, scene.Units)}.");
             }
 
-            html.Line("p", check.Consequence);
+            html.Line("p", check.Consequence());
         }
     }
 
