@@ -92,7 +92,7 @@ public partial class OutputUnitsTests
         // A source is quoted as the profile gives it.
         foreach (var (what, said) in texts)
         {
-            var text = solution.Job.Shop.Stock.Select(s => s.Material.Source).Distinct().Aggregate(said, (t, source) => t.Replace(source, "", StringComparison.Ordinal));
+            var text = solution.Job.Shop.Stock.Select(s => s.Material.Source).Distinct().Aggregate(ReportCases.Plain(said), (t, source) => t.Replace(source, "", StringComparison.Ordinal));
             var found = Foreign(units).Match(text);
             Assert.False(found.Success, found.Success ? $"{name}, {what}: \"{text[Math.Max(0, found.Index - 60)..Math.Min(text.Length, found.Index + 40)]}\"" : "");
         }

@@ -135,7 +135,7 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
     say('the focus is not seen');
   }
   await pull.fill('45');
-  await verdict(page, 'Does not pass');
+  await verdict(page, 'Fails');
   if (!/open the valve fully/.test(await page.locator('#body-verdict').textContent())) {
     say('nothing is said of what would mend it');
   }
@@ -145,7 +145,7 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
     say(`after undo the field has ${await pull.inputValue()}`);
   }
   await page.keyboard.press('Control+y');
-  await verdict(page, 'Does not pass');
+  await verdict(page, 'Fails');
   await page.keyboard.press('Control+z');
   await verdict(page, 'Passes');
 
@@ -245,7 +245,7 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
   // A safety check fails: the cut file is withheld until it is accepted by name.
   await page.locator('#profile-tab-body').click();
   await page.locator('[data-path="return_springs.count"]').fill('1');
-  await verdict(page, 'Not safe as it is');
+  await verdict(page, 'Unsafe');
   await page.locator('#tab-files').click();
   await page.waitForSelector('#dangers input');
   await lookOver(page, say, 'a danger', 1400);

@@ -296,8 +296,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
         var width = Math.Min(title.Width - Gap, frame.Width / 2 - Gap);
         var waiting = new Queue<SheetBlock>(new[] { _text.Notes(width) }
             .Concat(Tables(width).SelectMany(t => t))
-            .Append(_warnings.Failures(width))
-            .OfType<SheetBlock>());
+            .Concat(_warnings.Failures(width, frame.Max.Y - title.Max.Y - Gap)));
         while (waiting.Count > 0)
         {
             List<SheetBlock> placed = [];

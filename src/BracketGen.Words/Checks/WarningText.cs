@@ -14,7 +14,7 @@ public static class WarningText
     /// <summary>Headline of one failed safety check.</summary>
     public static string Headline(Check danger, UnitSystem units) => $"SAFETY CHECK FAILED: {Finding(danger, units)}";
 
-    /// <summary>Headline of several, or of one that is told elsewhere.</summary>
+    /// <summary>Headline of several, or of one that stands elsewhere.</summary>
     public static string Headline(int dangers) => dangers == 1 ? "SAFETY CHECK FAILED" : $"{dangers} SAFETY CHECKS FAILED";
 
     /// <summary>Finding and consequence; of what is not known, what to measure or calculate.</summary>

@@ -102,7 +102,7 @@ public class DocumentTests
     [Fact]
     public void Sections_and_tables_stand_in_the_order_of_the_reference()
     {
-        // DXF Reference, «General DXF file structure» and «TABLES section».
+        // DXF Reference, "General DXF file structure" and "TABLES section".
         var groups = Groups(new DxfWriter().Write(Sample()));
         IEnumerable<string> After(string what) => groups.Zip(groups.Skip(1)).Where(p => p.First == (0, what)).Select(p => p.Second.Value);
         Assert.Equal(["HEADER", "CLASSES", "TABLES", "BLOCKS", "ENTITIES", "OBJECTS"], After("SECTION"));

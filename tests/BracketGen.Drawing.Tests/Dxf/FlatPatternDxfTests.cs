@@ -129,7 +129,7 @@ public class FlatPatternDxfTests
             var drawing = FlatPatternDxf.ComposeCompensated(bracket, solution.Job, FlatPatternDxf.PathRound(bracket, 0.25), ["Warned"]);
             Assert.Contains("not compensated", net.Comment, StringComparison.Ordinal);
             Assert.DoesNotContain("not compensated", drawing.Comment, StringComparison.Ordinal);
-            Assert.Contains("COMPENSATED for a kerf of " + (solution.Job.Units == UnitSystem.Inch ? "0.0098 in" : "0.25 mm"), drawing.Comment, StringComparison.Ordinal);
+            Assert.Contains("COMPENSATED for a kerf of " + (solution.Job.Units == UnitSystem.Inch ? "0.0098 in" : "0.250 mm"), drawing.Comment, StringComparison.Ordinal);
             Assert.EndsWith("Warned", drawing.Comment, StringComparison.Ordinal);
             Assert.DoesNotContain(net.Layers, l => l == DxfLayers.Note);
 

@@ -16,7 +16,7 @@ public sealed record DxfLayer
     {
         if (name.Length is 0 or > 31 || name.Any(c => !char.IsAsciiLetterUpper(c) && !char.IsAsciiDigit(c) && c is not ('_' or '-' or '$')))
         {
-            throw new ArgumentException($"A layer's name has 1 to 31 letters A to Z, digits, '_', '-' or '$', unlike «{name}».", nameof(name));
+            throw new ArgumentException($"A layer's name has 1 to 31 letters A to Z, digits, '_', '-' or '$', unlike \"{name}\".", nameof(name));
         }
 
         if (colour is < 1 or > 255)

@@ -5,7 +5,7 @@ namespace BracketGen.Drawing.Solid.Mesh;
 
 /// <summary>Cuts a polygon with holes into triangles, without new corners.</summary>
 /// <remarks>
-/// Each hole is joined to what lies to the right of it by a seam, then ears are cut (Eberly, «Triangulation by ear clipping»).
+/// Each hole is joined to what lies to the right of it by a seam, then ears are cut (Eberly, "Triangulation by ear clipping").
 /// It always ends; on input that crosses itself the triangles may overlap.
 /// </remarks>
 internal static class EarClipper

@@ -19,7 +19,7 @@ public static class StlWriter
     {
         var bytes = new byte[HeadLength + 4 + TriangleLength * mesh.Triangles.Length];
 
-        // A head that began with «solid» would be taken for a text file.
+        // A head that began with "solid" would be taken for a text file.
         var head = "mm; model to check the fit, NOT A THROTTLE BRACKET" + (info.Warnings.IsEmpty ? "" : "; SAFETY CHECK FAILED");
         Encoding.ASCII.GetBytes(head.PadRight(HeadLength), bytes);
         BinaryPrimitives.WriteUInt32LittleEndian(bytes.AsSpan(HeadLength), (uint)mesh.Triangles.Length);
@@ -30,7 +30,7 @@ public static class StlWriter
             var normal = (q - p).Cross(r - p);
             var triangle = bytes.AsSpan(HeadLength + 4 + TriangleLength * i, TriangleLength);
 
-            // A sliver without area has no normal; the format lets zero stand for «see the corners».
+            // A sliver without area has no normal; the format lets zero stand for "see the corners".
             Put(triangle, normal.Length > 0 ? normal.Unit : Vector3.Zero);
             Put(triangle[12..], p);
             Put(triangle[24..], q);
