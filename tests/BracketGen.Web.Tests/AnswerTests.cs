@@ -5,7 +5,7 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
-using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;

@@ -1,5 +1,6 @@
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.Units;
