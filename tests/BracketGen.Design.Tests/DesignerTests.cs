@@ -9,8 +9,9 @@ using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 

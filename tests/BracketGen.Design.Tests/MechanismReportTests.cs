@@ -11,8 +11,8 @@ using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 

@@ -10,6 +10,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 

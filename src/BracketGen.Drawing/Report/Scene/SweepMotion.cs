@@ -6,7 +6,6 @@ using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
-using BracketGen.Mechanism;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Scene;
