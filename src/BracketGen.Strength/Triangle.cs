@@ -6,6 +6,9 @@ namespace BracketGen.Strength;
 /// <param name="C">Third node.</param>
 public readonly record struct Triangle(int A, int B, int C)
 {
+    /// <summary>The same triangle on a mirrored mesh, counter-clockwise there.</summary>
+    public Triangle Mirrored() => new(A, C, B);
+
     /// <summary>The node at corner 0, 1 or 2.</summary>
     public int this[int corner] => corner switch
     {

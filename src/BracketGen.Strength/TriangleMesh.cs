@@ -9,6 +9,9 @@ namespace BracketGen.Strength;
 /// <param name="Triangles">The triangles, by node number.</param>
 public sealed record TriangleMesh(ImmutableArray<Vector2> Nodes, ImmutableArray<Triangle> Triangles)
 {
+    /// <summary>Mirrored in the y axis (x becomes -x); node numbers stay.</summary>
+    public TriangleMesh MirroredInX => new([.. Nodes.Select(n => n.MirroredInX)], [.. Triangles.Select(t => t.Mirrored())]);
+
     /// <summary>Area of one triangle (mm²).</summary>
     public double AreaOf(Triangle t) => (Nodes[t.B] - Nodes[t.A]).Cross(Nodes[t.C] - Nodes[t.A]) / 2;
 

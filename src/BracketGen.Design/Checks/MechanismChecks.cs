@@ -22,9 +22,9 @@ public static class MechanismChecks
     public static readonly Angle MostDeadBand = Angle.FromDegrees(0.5);
 
     /// <summary>What depends on the stop's place alone: the side load on the outer's end, and whether the outer gets to the bulkhead.</summary>
-    /// <param name="job">The job.</param>
+    /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="travel">The travel.</param>
-    /// <param name="placement">Where the stop is, for the body opening counter-clockwise.</param>
+    /// <param name="placement">Where the stop is.</param>
     public static IEnumerable<Check> OfPlacement(Job job, Travel travel, StopPlacement placement)
     {
         var cable = job.Vehicle.Cable;
@@ -34,7 +34,7 @@ public static class MechanismChecks
             yield break;
         }
 
-        var way = OuterWay.Tightest(job, AsMeasured(job, placement));
+        var way = OuterWay.Tightest(job, placement);
         yield return new(
             "outer-route", "Ways for the outer with its least bend radius", CheckKind.Function, Quantity.Number,
             way is null ? 0 : 1, Bound.AtLeast, 1, Sources.Geometry,
@@ -169,7 +169,4 @@ public static class MechanismChecks
             Math.Max(sensor.ClosedVolts, sensor.OpenVolts), Bound.AtMost, controller.MostVolts, Sources.Profile,
             "The controller takes the reading for a short circuit.");
     }
-
-    private static StopPlacement AsMeasured(Job job, StopPlacement placement) =>
-        job.Body.Opens == OpeningSense.Clockwise ? placement.Mirrored() : placement;
 }

@@ -16,19 +16,18 @@ public static class GivenChecks
     public const double WithoutAdjuster = 0.1;
 
     /// <summary>The checks.</summary>
-    /// <param name="job">The job.</param>
-    /// <param name="body">Its body opening counter-clockwise.</param>
+    /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="placed">The bracket in place on it.</param>
     /// <param name="placement">Where its seat is.</param>
     /// <param name="travel">The travel with the stop there.</param>
-    public static IEnumerable<Check> Of(Job job, ThrottleBody body, Bracket placed, StopPlacement placement, Travel travel)
+    public static IEnumerable<Check> Of(Job job, Bracket placed, StopPlacement placement, Travel travel)
     {
         var cable = job.Vehicle.Cable;
         yield return new(
             "sheet-allowed", "Sheet that the job allows", CheckKind.Making, Quantity.Number,
             CandidateSearch.StockAllowed(job).Contains(placed.Stock) ? 1 : 0, Bound.AtLeast, 1, Sources.Preference,
             "The customer asked for another material.");
-        var (worst, threads, metal) = Bolts(body.Mount, placed);
+        var (worst, threads, metal) = Bolts(job.Body.Mount, placed);
         yield return new(
             "mount-pattern", "Bolt holes off the threaded holes, farthest", CheckKind.Making, Quantity.Length,
             worst, Bound.AtMost, MountMatch.MostOff, Sources.CommonPractice, "The bracket does not go onto the bolts.");

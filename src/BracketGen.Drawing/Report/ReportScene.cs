@@ -39,9 +39,6 @@ internal sealed class ReportScene(Solution solution, IReadOnlyList<string> allow
     /// <summary>Quadrant and wire from the released pedal to the floor.</summary>
     public SweepMotion Motion => _motion.Value;
 
-    /// <summary>Whether the body opens clockwise: then the travel is that of its mirror image.</summary>
-    public bool IsMirrored => Job.Body.Opens == OpeningSense.Clockwise;
-
     public string Length(double value) => CheckText.Number(Quantity.Length, value, Units);
 
     public string Force(double value) => CheckText.Number(Quantity.Force, value, Units);

@@ -38,7 +38,7 @@ public static class ResultJson
             new(job.Vehicle.Name, job.Body.Name, job.Body.Opens == OpeningSense.Clockwise ? "clockwise" : "counter-clockwise",
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == UnitSystem.Inch ? "in" : "mm"),
-            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, job.Body.Opens == OpeningSense.Clockwise),
+            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, solution.Bracket?.Flat.Blank.Outline.Bounds.Min ?? default),
             [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, solution.Reasons, DiagnosisOf(solution.Diagnosis),
             [.. solution.Checks.Select(CheckOf)], allowed, Cautions.All);
     }

@@ -33,11 +33,11 @@ internal static class StrengthText
     public static IReadOnlyList<IReadOnlyList<string>> Loads(Solution solution, StrengthReport report, ValueFormat value)
     {
         var units = solution.Job.Units;
-        var corner = report.Prepared.Part.Flat.Outline.Bounds;
+        var corner = solution.Bracket!.Flat.Blank.Outline.Bounds.Min;
         IReadOnlyList<string> Row(string name, LoadCase load) =>
         [
             name, CheckText.Number(Quantity.Force, load.Tension, units), value.Length(load.Give), Stress(load.LargestStress, units),
-            $"{value.Length(solution.Job.Body.Opens == OpeningSense.Clockwise ? corner.Max.X - load.At.X : load.At.X - corner.Min.X)}; {value.Length(load.At.Y - corner.Min.Y)}",
+            $"{value.Length(load.At.X - corner.X)}; {value.Length(load.At.Y - corner.Y)}",
         ];
         return [Row("Largest of an opening", report.Opening), Row("Pedal stamped on", report.Stamped)];
     }
@@ -50,7 +50,7 @@ internal static class StrengthText
         report.LimitingFootForce is { } foot
             ? $"Stamped on: a foot of {CheckText.Number(Quantity.Force, foot, units)} on the pad."
             : "Stamped on: the floor stops the pedal; what it pulls beyond wide open stretches wire, outer and bracket.",
-        $"Shell elements on {report.Prepared.Flat.Nodes.Length.ToString(CultureInfo.InvariantCulture)} nodes, washers held rigidly; von Mises stress, the larger of both sides. Movement of the vibration not to scale.",
+        $"Shell elements on {report.Flat.Nodes.Length.ToString(CultureInfo.InvariantCulture)} nodes, washers held rigidly; von Mises stress, the larger of both sides. Movement of the vibration not to scale.",
         "A calculation for choosing, not a test: welds, cracks, rough edges and a mount that gives are not in it.",
     ];
 
