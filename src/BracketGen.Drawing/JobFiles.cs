@@ -11,6 +11,7 @@ using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing;
 
@@ -48,7 +49,7 @@ public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written
             var options = new DrawingOptions { Format = choices.Paper, WithKerfCompensated = choices.CutPath is not null };
             tasks.Add((DrawingFile, () => Pdf(solution, BracketDrawing.Compose(solution, options), "")));
             tasks.Add((SetupFile, () => Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), "set-up sheet, ")));
-            if (solution.Dangers.All(d => accepted.Contains(d.Id)))
+            if (solution.Dangers.All(d => accepted.Contains(d.Code)))
             {
                 var dxf = new DxfWriter(choices.Dxf);
                 tasks.Add((CutFile, () => dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, info.Warnings))));

@@ -30,9 +30,12 @@ public sealed record Cable
     /// <remarks>Default 5° (common practice, no source).</remarks>
     public double WanderLimit { get; init; } = 5 * Math.PI / 180;
 
+    /// <summary>What friction may be where nobody measured it: dry steel in steel (common practice, no source).</summary>
+    public const double FrictionAtWorst = 0.25;
+
     /// <summary>Friction coefficient of the wire in the outer.</summary>
-    /// <remarks>Default 0.12 ± 0.04, a steel wire in a plastic liner (common practice, no source); dry steel in steel has twice that.</remarks>
-    public Measured Friction { get; init; } = new(0.12, 0.04);
+    /// <remarks>Default 0.12 ± 0.04, a steel wire in a plastic liner (common practice, no source), assumed.</remarks>
+    public Measured Friction { get; init; } = new(0.12, 0.04, Evidence.Assumed);
 
     /// <summary>All bends of the outer added without sign (rad), used if no route is computed.</summary>
     /// <remarks>Default 180° (common practice, no source): out of the bulkhead and round to the engine.</remarks>

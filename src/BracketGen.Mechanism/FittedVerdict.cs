@@ -1,30 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism;
-
-/// <summary>Severity of a finding.</summary>
-public enum FindingWeight
-{
-    /// <summary>As it should be.</summary>
-    Good,
-
-    /// <summary>Should be set better.</summary>
-    Mend,
-
-    /// <summary>The vehicle must not be started until it is put right.</summary>
-    Safety,
-}
-
-/// <summary>One thing that the readings say.</summary>
-/// <param name="Id">Its name, for machines.</param>
-/// <param name="Weight">Its severity.</param>
-/// <param name="Text">What it means and what to do, for people.</param>
-/// <param name="AdjusterShift">
-/// How far to move the adjuster (mm of wire), positive if it takes up slack; null if the adjuster cannot correct it.
-/// </param>
-public sealed record Finding(string Id, FindingWeight Weight, string Text, double? AdjusterShift = null);
 
 /// <summary>What the readings taken after fitting mean.</summary>
 /// <remarks>
@@ -49,21 +26,9 @@ public static class FittedVerdict
 
         var off = sensor.Opening(volts);
         var resolution = Math.Abs(expected.VoltsResolution / sensor.VoltsPerAngle);
-        if (off.Radians > resolution)
-        {
-            var held = PullOf(expected, off);
-            var shift = -(held + Wanted(expected));
-            return new(
-                "closes", FindingWeight.Safety,
-                Text($"The valve does not close: the sensor reads {volts:0.00} V instead of {sensor.ClosedVolts:0.00} V, {off.Degrees:0.0}° open. Take the wire off the quadrant and read again. Does it close now, the cable is too tight: {Turns(shift, expected)}. Does it not, something holds the valve or its stop has moved."),
-                shift);
-        }
-
-        return off.Radians < -resolution
-            ? new(
-                "closes", FindingWeight.Mend,
-                Text($"With the pedal released the sensor reads {volts:0.00} V, less open than at the closed stop ({sensor.ClosedVolts:0.00} V): the sensor has turned, or the first reading was not taken at the stop. Read both stops again."))
-            : new("closes", FindingWeight.Good, Text($"The valve closes: {volts:0.00} V, as at its stop."));
+        return off.Radians > resolution ? new HeldOpen(volts, sensor.ClosedVolts, off) { AdjusterShift = -(PullOf(expected, off) + Wanted(expected)) }
+            : off.Radians < -resolution ? new BelowClosedStop(volts, sensor.ClosedVolts)
+            : new ValveCloses(volts);
     }
 
     private static Finding? Slack(FittedReadings readings, FittedExpectation expected)
@@ -75,20 +40,9 @@ public static class FittedVerdict
 
         var wanted = Wanted(expected);
         var shift = slack - wanted;
-        if (slack < expected.LeastFreePlay)
-        {
-            return new(
-                "free-play", FindingWeight.Safety,
-                Text($"Too little free play: {slack:0.0} mm, at least {expected.LeastFreePlay:0.0} mm is needed. When the engine moves or warms up the cable can hold the valve open. {Capital(Turns(shift, expected))}."),
-                shift);
-        }
-
-        return Math.Abs(shift) > 0.5 * wanted
-            ? new(
-                "free-play", FindingWeight.Mend,
-                Text($"Free play is {slack:0.0} mm, {wanted:0.0} mm was wanted: {(shift > 0 ? "the first part of the pedal's travel does nothing" : "there is little in hand")}. {Capital(Turns(shift, expected))}."),
-                shift)
-            : new("free-play", FindingWeight.Good, Text($"Free play is {slack:0.0} mm, right."));
+        return slack < expected.LeastFreePlay ? new TooLittleFreePlay(slack, expected.LeastFreePlay) { AdjusterShift = shift }
+            : Math.Abs(shift) > 0.5 * wanted ? new FreePlayOff(slack, wanted) { AdjusterShift = shift }
+            : new FreePlayRight(slack);
     }
 
     private static Finding? Floor(FittedReadings readings, FittedExpectation expected)
@@ -98,16 +52,11 @@ public static class FittedVerdict
             return null;
         }
 
-        var missing = expected.Pedal.FullStroke - travel;
-        return missing > expected.PadResolution
-            ? new(
-                "pad-travel", FindingWeight.Mend,
-                Text($"The pedal travels {travel:0} mm, {expected.Pedal.FullStroke:0} mm was measured before: carpet or a pedal stop takes {missing:0} mm, {expected.Pedal.Lever.FullPull - expected.Pedal.Lever.PullAt(travel):0.0} mm of pull."))
-            : missing < -expected.PadResolution
-                ? new(
-                    "pad-travel", FindingWeight.Mend,
-                    Text($"The pedal travels {travel:0} mm, only {expected.Pedal.FullStroke:0} mm was measured before: it may strain the valve's stop. Measure again, and set the pedal stop."))
-                : new("pad-travel", FindingWeight.Good, Text($"The pedal travels {travel:0} mm, as measured."));
+        var stroke = expected.Pedal.FullStroke;
+        return stroke - travel > expected.PadResolution
+            ? new PadTravelShort(travel, stroke, expected.Pedal.Lever.FullPull - expected.Pedal.Lever.PullAt(travel))
+            : travel - stroke > expected.PadResolution ? new PadTravelLong(travel, stroke)
+            : new PadTravelRight(travel);
     }
 
     private static Finding? Opening(FittedReadings readings, FittedExpectation expected)
@@ -121,17 +70,15 @@ public static class FittedVerdict
         var missing = sensor.Rotation - reached;
         if (missing.Radians <= Math.Abs(expected.VoltsResolution / sensor.VoltsPerAngle))
         {
-            return new("wide-open", FindingWeight.Good, Text($"The valve opens fully: {volts:0.00} V on the floor."));
+            return new ValveOpens(volts);
         }
 
         var pull = PullOf(expected, expected.Travel.Travel.Rotation) - PullOf(expected, reached);
-        var text = Text($"With the pedal on the floor the valve is {100 * sensor.Fraction(volts):0} % open ({reached.Degrees:0.0}° of {sensor.Rotation.Degrees:0.0}°): {pull:0.0} mm of pull is missing.");
         var inHand = (readings.FreePlay ?? Wanted(expected)) - expected.LeastFreePlay;
-        return inHand >= pull
-            ? new("wide-open", FindingWeight.Mend, Text($"{text} The free play has that much in hand: {Turns(pull, expected)}."), pull)
-            : new(
-                "wide-open", FindingWeight.Mend,
-                Text($"{text} The adjuster cannot give it: free play has only {Math.Max(0, inHand):0.0} mm in hand before it falls below {expected.LeastFreePlay:0.0} mm. A smaller quadrant, more pedal travel or a longer cable arm at the pedal is needed."));
+        return new ValveStopsShort(sensor.Fraction(volts), reached, sensor.Rotation, pull, Math.Max(0, inHand), expected.LeastFreePlay)
+        {
+            AdjusterShift = inHand >= pull ? pull : null,
+        };
     }
 
     private static Finding? Zero(FittedReadings readings, FittedExpectation expected)
@@ -141,7 +88,8 @@ public static class FittedVerdict
             return null;
         }
 
-        if (sensor.Opening(volts).Radians > Math.Abs(expected.VoltsResolution / sensor.VoltsPerAngle))
+        var resolution = Math.Abs(expected.VoltsResolution / sensor.VoltsPerAngle);
+        if (sensor.Opening(volts).Radians > resolution)
         {
             return null; // Not the reading of a closed valve: it must close first.
         }
@@ -149,25 +97,14 @@ public static class FittedVerdict
         if (expected.ControllerZero is { } zero)
         {
             var behind = new Angle((zero - volts) / sensor.VoltsPerAngle);
-            if (behind.Radians > Math.Abs(expected.VoltsResolution / sensor.VoltsPerAngle))
-            {
-                return new(
-                    "dead-band", FindingWeight.Mend,
-                    Text($"Dead band: the controller sees nothing until the valve is {behind.Degrees:0.0}° open, where the reading passes {zero:0.00} V. Turn the sensor by {behind.Degrees:0.0}° in the sense of opening, until it reads {zero:0.00} V closed."));
-            }
-
-            return behind.Radians < -Math.Abs(expected.VoltsResolution / sensor.VoltsPerAngle)
-                ? new(
-                    "dead-band", FindingWeight.Mend,
-                    Text($"The controller takes the closed valve for {-behind.Degrees:0.0}° open and may not idle: turn the sensor back until it reads {zero:0.00} V closed."))
-                : new("dead-band", FindingWeight.Good, Text($"The controller sees the valve as soon as it moves ({volts:0.00} V closed)."));
+            return behind.Radians > resolution ? new DeadBandAtClosed(behind, zero)
+                : behind.Radians < -resolution ? new ClosedSeenAsOpen(behind.Magnitude, zero)
+                : new ControllerFollows(volts, IsLearned: false);
         }
 
         return sensor.VoltsPerAngle > 0 && volts < PositionSensor.LeastWhereLearned
-            ? new(
-                "dead-band", FindingWeight.Mend,
-                Text($"{volts:0.00} V closed is below {PositionSensor.LeastWhereLearned:0.00} V: the controller may take it for a broken wire. Set the sensor to about {PositionSensor.ClosedTarget:0.00} V."))
-            : new("dead-band", FindingWeight.Good, Text($"{volts:0.00} V closed: the controller learns it as its zero."));
+            ? new ClosedReadingLow(volts, PositionSensor.LeastWhereLearned, PositionSensor.ClosedTarget)
+            : new ControllerFollows(volts, IsLearned: true);
     }
 
     // A job may have been changed since: advice never leads to less free play than the valve needs to close.
@@ -176,18 +113,4 @@ public static class FittedVerdict
     /// <summary>Wire at the quadrant (mm) between the closed stop and an opening.</summary>
     private static double PullOf(FittedExpectation expected, Angle opening) =>
         expected.Travel.Travel.Closed.Length - expected.Travel.Wire(opening).Length;
-
-    private static string Turns(double shift, FittedExpectation expected)
-    {
-        var way = shift > 0
-            ? "away from the quadrant, taking up slack"
-            : "towards the quadrant, giving slack";
-        return expected.Pitch is { } pitch
-            ? Text($"move the outer's end {Math.Abs(shift):0.0} mm {way}: {Math.Abs(shift) / pitch:0.0} turns of the adjuster's nuts ({pitch:0.##} mm a turn)")
-            : Text($"move the outer's end {Math.Abs(shift):0.0} mm {way}");
-    }
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BracketGen.Geometry;
 
 namespace BracketGen.Mechanism;
@@ -111,16 +110,12 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
         OuterRoute? At(double radius) => Shortest(from, leaving, to, arriving, radius);
         if (At(leastRadius) is not { } tightest)
         {
-            return new(null, double.NaN, string.Create(
-                CultureInfo.InvariantCulture,
-                $"No route with bends of {leastRadius:0.#} mm leads from the stop to the bulkhead: they are {from.DistanceTo(to):0} mm apart, and too close for the directions they ask for. Move or turn one of them."));
+            return new(null, double.NaN, new EndsTooClose(leastRadius, from.DistanceTo(to)));
         }
 
         if (tightest.Length > outerLength)
         {
-            return new(null, outerLength - tightest.Length, string.Create(
-                CultureInfo.InvariantCulture,
-                $"The outer is {tightest.Length - outerLength:0} mm too short: even with bends of {leastRadius:0.#} mm the way is {tightest.Length:0} mm, and the outer has {outerLength:0} mm."));
+            return new(null, outerLength - tightest.Length, new OuterTooShort(leastRadius, tightest.Length, outerLength));
         }
 
         // The route found is followed as the radius grows. At the end, and if it is lost, all routes are searched again: a route that does not
@@ -365,9 +360,24 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
 /// Length of outer (mm) left over along that route, to be laid somewhere; negative by how much the outer is too short; not a number
 /// if the bends alone make a route impossible.
 /// </param>
-/// <param name="Problem">Why there is no route, for people; null if there is one.</param>
-public sealed record OuterFit(OuterRoute? Route, double Spare, string? Problem) : IMirrored<OuterFit>
+/// <param name="Problem">Why there is no route; null if there is one.</param>
+public sealed record OuterFit(OuterRoute? Route, double Spare, NoOuterRoute? Problem) : IMirrored<OuterFit>
 {
     /// <inheritdoc/>
     public OuterFit Mirrored() => this with { Route = Route?.Mirrored() };
 }
+
+/// <summary>Why no route leads from the stop to the bulkhead.</summary>
+/// <param name="Radius">Minimum bend radius of the outer (mm).</param>
+public abstract record NoOuterRoute(double Radius);
+
+/// <summary>The ends are too close together for their directions.</summary>
+/// <param name="Radius">Minimum bend radius of the outer (mm).</param>
+/// <param name="Apart">Distance between the ends (mm).</param>
+public sealed record EndsTooClose(double Radius, double Apart) : NoOuterRoute(Radius);
+
+/// <summary>The shortest route is longer than the outer.</summary>
+/// <param name="Radius">Minimum bend radius of the outer (mm).</param>
+/// <param name="Needed">Length of the shortest route (mm).</param>
+/// <param name="Length">Length of the outer (mm).</param>
+public sealed record OuterTooShort(double Radius, double Needed, double Length) : NoOuterRoute(Radius);

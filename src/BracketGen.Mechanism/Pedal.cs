@@ -10,9 +10,12 @@ public sealed record Pedal(Measured AvailablePull, double LeverRatio)
     /// <summary>Pad travel against pull, if it was measured point by point; null if the ratio is assumed constant.</summary>
     public TabulatedLever? Table { get; init; }
 
+    /// <summary>What the pad load may be where nobody measured it (N; common practice, no source): a heavy pedal without a spring.</summary>
+    public const double PadLoadAtWorst = 5;
+
     /// <summary>
     /// Force at the pad (N) with which the released pedal itself opens the valve: its own weight; negative if a spring at
-    /// the pedal lifts it.
+    /// the pedal lifts it. Default zero, assumed.
     /// </summary>
     public Measured PadLoad { get; init; }
 

@@ -5,6 +5,7 @@ using BracketGen.Line.Files;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Tests;
 

@@ -73,7 +73,7 @@ internal static class FittedCommand
             return ExitCode.BadInput;
         }
 
-        FindingTable.Print(Console.Out, job, findings);
+        AnswerTable.PrintFindings(Screen.OfConsole(), job, findings);
         return findings.All(f => f.Weight == FindingWeight.Good) ? ExitCode.Pass : ExitCode.CheckFailed;
     }
 }

@@ -4,6 +4,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Line.Numbering;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Cli.Line;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
@@ -37,6 +36,12 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
 
     /// <summary>The same with one spring broken; empty likewise, and where there is only one.</summary>
     public required ImmutableArray<ReturnMargin> ReturnsOneFailed { get; init; }
+
+    /// <summary>
+    /// Minimum part of the springs' torque left where all that is assumed is at its worst, with every spring and with one broken; null where
+    /// nothing it rests on is assumed, and without <see cref="Loaded"/>.
+    /// </summary>
+    public required (double All, double? OneFailed)? ReturnsAtWorst { get; init; }
 
     /// <summary>Pedal to valve to flow area; null without <see cref="Loaded"/>.</summary>
     public required Progression? Progression { get; init; }
@@ -98,6 +103,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             FootForces = loaded is null ? [] : FootForce.Loop(loaded, pedal),
             Returns = worst is null ? [] : ReturnMargin.Over(worst, weakest, pedal),
             ReturnsOneFailed = worst is null || weakest.Count < 2 ? [] : ReturnMargin.Over(worst, weakest.OneFailed(), pedal),
+            ReturnsAtWorst = loaded is null ? null : AtWorst(cable, pedal, friction, weakest, Under),
             Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, body.Valve),
             Sensor = body.Sensor,
             Uncertainty = uncertainty,
@@ -109,6 +115,23 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
 
     /// <inheritdoc/>
     public MechanismReport Mirrored() => this with { Loaded = Loaded?.Mirrored(), Outer = Outer?.Mirrored() };
+
+    private static (double All, double? OneFailed)? AtWorst(
+        Cable cable, Pedal pedal, CableFriction friction, ReturnSprings weakest, Func<CableFriction, LoadedTravel?> under)
+    {
+        var (slips, hangs) = (cable.Friction.Evidence == Evidence.Assumed, pedal.PadLoad.Evidence == Evidence.Assumed);
+        if (!slips && !hangs)
+        {
+            return null;
+        }
+
+        var worst = slips ? friction with { Coefficient = Math.Max(friction.Coefficient.Most, Cable.FrictionAtWorst) } : friction.Worst();
+        var heavy = hangs ? pedal with { PadLoad = Math.Max(pedal.PadLoad.Most, Pedal.PadLoadAtWorst) } : pedal;
+        double LeastOf(ReturnSprings springs) => under(worst) is { } travel
+            ? ReturnMargin.Least(ReturnMargin.Over(travel, springs, heavy)).Fraction
+            : double.NaN;
+        return (LeastOf(weakest), weakest.Count < 2 ? null : LeastOf(weakest.OneFailed()));
+    }
 
     // Where there is an adjuster, it can give wire up to the end of its range: the valve can be made to close if that leaves the
     // least free play. Where there is none, it must close as built.

@@ -34,6 +34,6 @@ public static class OuterWay
         }
 
         var tightest = Tightest(job, placement);
-        return new(tightest, double.NaN, tightest is null ? "No way with the outer's least bend radius leads from the stop to the bulkhead." : null);
+        return new(tightest, double.NaN, tightest is null ? new EndsTooClose(job.Vehicle.Cable.LeastBendRadius, placement.Seat.DistanceTo(bulkhead.Point)) : null);
     }
 }

@@ -29,12 +29,12 @@ public sealed class Candidate : IMirrored<Candidate>
     {
         // The give is in proportion to the tension, whatever that is.
         var give = Give * BracketCost.Give(bracket, 1) / BracketCost.Give(Bracket, 1);
-        var ofFlat = BracketChecks.OfFlat(Bracket, job.Vehicle.Cable, job.Shop.Process).Select(c => c.Id).ToHashSet();
+        var ofFlat = BracketChecks.OfFlat(Bracket, job.Vehicle.Cable, job.Shop.Process).Select(c => (c.Id, c.Number)).ToHashSet();
         return new(
             Placement, Travel, bracket, give, BracketCost.Of(bracket, Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
             () =>
             [
-                .. QuickChecks.Where(c => !ofFlat.Contains(c.Id)),
+                .. QuickChecks.Where(c => !ofFlat.Contains((c.Id, c.Number))),
                 .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
             ]);
     }

@@ -5,7 +5,6 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
-using BracketGen.Units;
 
 namespace BracketGen.Design.Search;
 
@@ -66,9 +65,9 @@ public static class CandidateSearch
     /// <summary>Whether nothing stands against a candidate as a bracket but what only the checks in space can tell.</summary>
     public static bool Promising(Candidate candidate) => candidate.QuickChecks.All(IsGoodEnough);
 
-    /// <summary>Whether a check does not stand against a bracket: it passes, is advice, or is no matter of the bracket's.</summary>
+    /// <summary>Whether a check does not rule a bracket out: it does not fail, is advice, or is no matter of the bracket's.</summary>
     public static bool IsGoodEnough(Check check) =>
-        check.Passes || check.Kind == CheckKind.Advice || TravelChecks.IsBeyondTheBracket(check);
+        !check.Fails || check.Kind == CheckKind.Advice || TravelChecks.IsBeyondTheBracket(check);
 
     internal static Candidate CandidateOf(Job job, Place place, Bracket bracket, double give) => new(
         place.Placement, place.Travel, bracket, give,
@@ -84,12 +83,7 @@ public static class CandidateSearch
     public static Check NoShape(Job job)
     {
         var reachable = Places(job, [0]).Any();
-        return new(
-            "bracket-shape", "A bracket that joins mount face and stop", CheckKind.Function, Quantity.Number, 0, Bound.AtLeast, 1,
-            Sources.Geometry,
-            reachable
-                ? "No leaving angle gives a stop that a flat plate or one bend can reach from the mount face. Choose another mount face, or change the free inner length."
-                : "The wire is too short: with the valve closed nothing of it is left beyond the groove. A cable with more free inner length is needed.");
+        return new(CheckId.BracketShape, 0, 1) { IsVariant = !reachable };
     }
 
     private static double UsableShift(Job job) =>

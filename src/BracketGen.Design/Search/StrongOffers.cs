@@ -72,7 +72,7 @@ public static class StrongOffers
 
     // A lip takes nothing off the stress at the bend, but much off give and vibration: it is tried where only these are wanting.
     private static ProvenOffer? WithLip(Job job, ProvenOffer[] weak, Func<Candidate, Offer?> verify, StrengthDetail detail) => weak
-        .Where(w => !w.IsStrong && w.Strength.Checks.All(c => CandidateSearch.IsGoodEnough(c) || c.Id is "stop-give" or "resonance"))
+        .Where(w => !w.IsStrong && w.Strength.Checks.All(c => CandidateSearch.IsGoodEnough(c) || c.Id is CheckId.StopGive or CheckId.Resonance))
         .Take(MostStiffened)
         .SelectMany(w => ReturnLip.On(w.Offer.Candidate.Bracket, job.Shop, job.Preferences.CornerRadius)
             .Select(b => w.Offer.Candidate.With(job, b)))
@@ -124,9 +124,9 @@ public static class StrongOffers
             var over = check.Bound == Bound.AtLeast ? check.Limit / check.Value : check.Value / check.Limit;
             worst = Math.Max(worst, over * check.Id switch
             {
-                "stop-give" => here.Give / there.Give,
-                "resonance" => Math.Sqrt(here.Give * here.Mass / (there.Give * there.Mass)),
-                "endurance" => here.Stress / here.Endurance / (there.Stress / there.Endurance),
+                CheckId.StopGive => here.Give / there.Give,
+                CheckId.Resonance => Math.Sqrt(here.Give * here.Mass / (there.Give * there.Mass)),
+                CheckId.Endurance => here.Stress / here.Endurance / (there.Stress / there.Endurance),
                 _ => here.Stress / here.Yield / (there.Stress / there.Yield),
             });
         }

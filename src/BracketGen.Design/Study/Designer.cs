@@ -5,7 +5,6 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
-using BracketGen.Units;
 
 namespace BracketGen.Design.Study;
 
@@ -51,7 +50,7 @@ public static class Designer
             Offers = offers,
             Weak = offers.IsEmpty ? proven : [],
             Choice = number,
-            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, pool.Count, job.Units, offers[0].Candidate == best!.Candidate ? null : best) : [],
+            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, pool.Count, offers[0].Candidate == best!.Candidate ? null : best) : null,
         };
     }
 
@@ -73,7 +72,7 @@ public static class Designer
             Quadrant = QuadrantPicture.Of(job.Body.Quadrant, job.Vehicle.Cable.Fitting, travel),
             Placement = taken?.Candidate.Placement,
             Bracket = taken?.Candidate.Bracket,
-            Checks = [.. checks, .. mechanism.Checks, .. proof?.Strength.Checks ?? []],
+            Checks = [.. checks, .. mechanism.Checks, .. proof?.Strength.Checks ?? (taken is null ? [] : StrengthChecks.NotCalculated(job))],
             Remedy = TravelRemedy.For(travel, job.Preferences.OverTravelReserve),
             CandidateCount = 0,
         };
@@ -136,7 +135,7 @@ public static class Designer
         return best;
     }
 
-    private static double FaultsOf(IEnumerable<Check> checks) => checks.Where(c => !c.Passes).Sum(c => c.Kind switch
+    private static double FaultsOf(IEnumerable<Check> checks) => checks.Where(c => c.Fails).Sum(c => c.Kind switch
     {
         CheckKind.Safety => 100.0,
         CheckKind.Function => 10,

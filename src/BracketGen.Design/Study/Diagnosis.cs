@@ -51,9 +51,9 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
             .. looked
                 .SelectMany(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Bracket, job.Body, job.Vehicle.Cable, job.Preferences)))
                 .Where(k => !CandidateSearch.IsGoodEnough(k))
-                .GroupBy(k => k.Id)
+                .GroupBy(k => k.Code)
                 .Select(g => new Obstacle(g.MaxBy(k => k.Margin)!, g.Count(), looked.Count))
-                .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Id, StringComparer.Ordinal),
+                .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Code, StringComparer.Ordinal),
         ];
     }
 
@@ -65,13 +65,13 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         var length = cable.FreeInnerLength;
         if (Least(by => WithCable(cable with { FreeInnerLength = length with { Value = length.Value + by } }), 80, bothWays: true) is { } longer)
         {
-            yield return new(ChangedInput.FreeInnerLength, "free inner length", length.Value, length.Value + longer);
+            yield return new(ChangedInput.FreeInnerLength, null, length.Value, length.Value + longer);
         }
 
         var range = cable.OuterEnd.AdjusterRange;
         if (Least(by => WithCable(cable with { OuterEnd = WithRange(cable.OuterEnd, range + by) }), 60, bothWays: false) is { } wider)
         {
-            yield return new(ChangedInput.AdjusterRange, "adjuster range", range, range + wider);
+            yield return new(ChangedInput.AdjusterRange, null, range, range + wider);
         }
 
         var quadrant = job.Body.Quadrant;
@@ -85,7 +85,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         var radius = quadrant.Groove.Support(quadrant.PocketNormal);
         if (Least(Grown, 0.4 * radius, bothWays: true) is { } larger)
         {
-            yield return new(ChangedInput.QuadrantRadius, "pitch radius of the quadrant", radius, radius + larger);
+            yield return new(ChangedInput.QuadrantRadius, null, radius, radius + larger);
         }
 
         for (var i = 0; i < job.Body.KeepOuts.Length; i++)

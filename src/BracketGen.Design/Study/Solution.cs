@@ -53,8 +53,8 @@ public sealed record Solution : IMirrored<Solution>
     /// <summary>Number of the offer this solution takes, counted from 1.</summary>
     public int Choice { get; init; } = 1;
 
-    /// <summary>Why the first offer stands first, in words; empty where none passes.</summary>
-    public ImmutableArray<string> Reasons { get; init; } = [];
+    /// <summary>Why the first offer stands first; null where none passes.</summary>
+    public ChoiceReasons? Reasons { get; init; }
 
     /// <summary>What stands in the way and what would open one; null where a bracket passes, and where nobody asked for it.</summary>
     public Diagnosis? Diagnosis { get; init; }
@@ -74,8 +74,11 @@ public sealed record Solution : IMirrored<Solution>
         Weak = [.. Weak.Select(w => w.Mirrored())],
     };
 
+    /// <summary>What the checks come to.</summary>
+    public Verdict Verdict => Verdict.Of(Checks);
+
     /// <summary>Whether every check but mere advice passes.</summary>
-    public bool Passes => Bracket is not null && Checks.All(c => c.Passes || c.Kind == CheckKind.Advice);
+    public bool Passes => Verdict.Kind == VerdictKind.Passes;
 
     /// <summary>The failed safety checks.</summary>
     public IEnumerable<Check> Dangers => Checks.Where(c => c.IsDanger);

@@ -16,6 +16,9 @@ namespace BracketGen.Design.Study;
 public sealed record TravelStudy(
     Travel Travel, MechanismReport Mechanism, ImmutableArray<Check> Checks, TravelRemedy? Remedy, bool StopIsDesigned) : IMirrored<TravelStudy>
 {
+    /// <summary>What the checks of the travel come to; the bracket is not asked about.</summary>
+    public Verdict Verdict => Verdict.Of(Checks);
+
     /// <inheritdoc/>
     public TravelStudy Mirrored() => this with { Travel = Travel.Mirrored(), Mechanism = Mechanism.Mirrored() };
 

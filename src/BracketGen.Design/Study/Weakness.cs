@@ -19,9 +19,9 @@ internal static class Weakness
     [
         .. weak.SelectMany(w => w.Strength.Checks)
             .Where(c => !CandidateSearch.IsGoodEnough(c))
-            .GroupBy(c => c.Id)
+            .GroupBy(c => c.Code)
             .Select(g => new Obstacle(g.MaxBy(c => c.Margin)!, g.Count(), weak.Length))
-            .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Id, StringComparer.Ordinal),
+            .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Code, StringComparer.Ordinal),
     ];
 
     /// <summary>The smallest changes that make a bracket strong enough: sheet that is not in stock, and less over-travel.</summary>
@@ -32,7 +32,7 @@ internal static class Weakness
     {
         if (LessPull(job, weak, detail) is { } pull)
         {
-            yield return new(ChangedInput.AvailablePull, "pull to the floor (a stop under the pedal)", job.Vehicle.Pedal.AvailablePull.Value, pull);
+            yield return new(ChangedInput.AvailablePull, null, job.Vehicle.Pedal.AvailablePull.Value, pull);
         }
 
         foreach (var material in job.Shop.Stock.Select(s => s.Material).Distinct())

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Measuring;
 

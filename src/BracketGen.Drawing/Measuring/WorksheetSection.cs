@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Measuring;
 

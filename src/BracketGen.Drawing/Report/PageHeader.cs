@@ -1,6 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report;
 

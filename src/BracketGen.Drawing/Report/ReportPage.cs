@@ -3,6 +3,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Sections;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report;
 

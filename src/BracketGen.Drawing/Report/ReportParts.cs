@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;

@@ -15,6 +15,7 @@ using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Result;
 
@@ -22,7 +23,7 @@ namespace BracketGen.Drawing.Result;
 public static class ResultJson
 {
     /// <summary>Version of the layout; raised when a reader of the old one would be misled.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>The bytes of result.json, the same for the same solution.</summary>
     /// <param name="solution">The solution.</param>
@@ -34,12 +35,12 @@ public static class ResultJson
     {
         var job = solution.Job;
         return new(
-            "BracketGen result", Version, solution.Passes ? "pass" : "fail",
+            "BracketGen result", Version, VerdictText.Name(solution.Verdict.Kind), VerdictText.ToProve(solution.Verdict),
             new(job.Vehicle.Name, job.Body.Name, job.Body.Opens == OpeningSense.Clockwise ? "clockwise" : "counter-clockwise",
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == UnitSystem.Inch ? "in" : "mm"),
             TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, solution.Bracket?.Flat.Blank.Outline.Bounds.Min ?? default),
-            [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, solution.Reasons, DiagnosisOf(solution.Diagnosis),
+            [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, ReasonText.Of(solution.Reasons, UnitSystem.Metric), DiagnosisOf(solution.Diagnosis),
             [.. solution.Checks.Select(CheckOf)], allowed, Cautions.All);
     }
 
@@ -93,14 +94,14 @@ public static class ResultJson
         return new(
             index + 1, stock.Material.Designation, stock.Thickness,
             [.. offer.Candidate.Bracket.Flat.Bends.Select(b => Round(b.Turn.Magnitude.Degrees))], Round(offer.Mass * 1e6), Round(offer.BestGive),
-            offer.Tightest.Id, Round(offer.LeastSpare));
+            offer.Tightest.Code, Round(offer.LeastSpare));
     }
 
     private static ResultDiagnosis? DiagnosisOf(Diagnosis? diagnosis) => diagnosis is null
         ? null
         : new(
             [.. diagnosis.Obstacles.Select(o => new ResultObstacle(CheckOf(o.Nearest), o.Stopped, o.Of))],
-            [.. diagnosis.Ways.Select(w => new ResultWay(NameOf(w.Input), w.What, Round(w.From), Round(w.To)))]);
+            [.. diagnosis.Ways.Select(w => new ResultWay(NameOf(w.Input), w.What ?? DiagnosisText.Name(w.Input), Round(w.From), Round(w.To)))]);
 
     private static string NameOf(ChangedInput input) => input switch
     {
@@ -124,14 +125,17 @@ public static class ResultJson
             _ => ("1", 1.0),
         };
         return new(
-            check.Id, check.Title, CheckText.Kind(check.Kind), unit, Round(scale * check.Value),
-            check.Bound == Bound.AtLeast ? "at least" : "at most", Round(scale * check.Limit), Round(scale * check.Margin), check.Passes,
-            check.Source, check.Consequence);
+            check.Code, check.Title(), CheckText.Kind(check.Kind), unit, Known(scale * check.Value),
+            check.Bound == Bound.AtLeast ? "at least" : "at most", Round(scale * check.Limit), Known(scale * check.Margin), CheckText.State(check.State),
+            check.Source(), check.Consequence());
     }
 
     private static double[] Point(Vector3 p) => [Round(p.X), Round(p.Y), Round(p.Z)];
 
     private static double[] Point(Vector2 p) => [Round(p.X), Round(p.Y)];
+
+    // What was not calculated has no number.
+    private static double? Known(double value) => double.IsFinite(value) ? Round(value) : null;
 
     // Nine decimals lose nothing that matters and hide the last bit's noise.
     internal static double Round(double value)

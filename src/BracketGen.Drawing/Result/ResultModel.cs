@@ -7,12 +7,13 @@ using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Result;
 
 /// <summary>The machine's copy of a solution. Lengths in mm, angles in degrees, masses in g, whatever the job's unit.</summary>
 public sealed record ResultModel(
-    string Format, int Version, string Verdict, ResultJob Job, ResultTravel Travel, ResultStop? Stop, ResultBracket? Bracket,
+    string Format, int Version, string Verdict, IReadOnlyList<string> ToProve, ResultJob Job, ResultTravel Travel, ResultStop? Stop, ResultBracket? Bracket,
     ResultMechanism? Mechanism, ResultStrength? Strength, IReadOnlyList<ResultOffer> Offers, int? Choice, IReadOnlyList<string> Reasons, ResultDiagnosis? Diagnosis,
     IReadOnlyList<ResultCheck> Checks, IReadOnlyList<string> AllowedByName, IReadOnlyList<string> Cautions);
 
@@ -48,7 +49,7 @@ public sealed record ResultHole(
 
 /// <summary>A check.</summary>
 public sealed record ResultCheck(
-    string Id, string Title, string Kind, string Unit, double Value, string Bound, double Limit, double Margin, bool Passes, string Source,
+    string Id, string Title, string Kind, string Unit, double? Value, string Bound, double Limit, double? Margin, string State, string Source,
     string Consequence);
 
 /// <summary>A passing bracket worth offering, in the order of its number.</summary>

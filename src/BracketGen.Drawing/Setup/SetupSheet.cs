@@ -8,6 +8,7 @@ using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Setup;
 

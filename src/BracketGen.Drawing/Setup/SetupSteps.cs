@@ -1,3 +1,4 @@
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
@@ -27,7 +28,7 @@ internal sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardwa
             + string.Join(", ", hardware.Screws.Select(s => $"{SetupHardware.List(s.Holes)} to {words.Torque(s.Screw.Torque)}"))
             + ". Draw a line of paint across head, washer and sheet: it shows later whether one has turned.";
         yield return "Turn the quadrant by hand from stop to stop. Nothing may touch"
-            + (solution.Checks.FirstOrDefault(c => c.Id == "moving-parts") is { } gap ? $"; the least gap to the bracket is {words.Length(gap.Value)} by the design." : ".");
+            + (solution.Checks.FirstOrDefault(c => c.Id == CheckId.MovingParts) is { } gap ? $"; the least gap to the bracket is {words.Length(gap.Value)} by the design." : ".");
         yield return CableIn();
         yield return "Lay the end fitting into the quadrant's pocket and the wire into its groove. Push the wire back by hand: the fitting must stay where it is.";
         yield return FreePlay();

@@ -1,5 +1,6 @@
 using System.Text;
 using BracketGen.Geometry;
+using BracketGen.Words.Checks;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 

@@ -4,6 +4,7 @@ using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Sheet;
 

@@ -3,6 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.ShopDrawing;
 

@@ -128,7 +128,7 @@ internal sealed class DrawingText(BracketScene scene, DrawingOptions options, st
         }
 
         return dangers
-            .Select(d => WarningBox.Draw($"SAFETY CHECK FAILED: {Finding(d)}", [d.Consequence], width, height))
+            .Select(d => WarningBox.Draw($"SAFETY CHECK FAILED: {Finding(d)}", [d.Consequence()], width, height))
             .Aggregate((upper, lower) => upper.And(lower.UpperLeftAt(new(upper.Bounds.Min.X, upper.Bounds.Min.Y - gap))));
     }
 
@@ -158,10 +158,10 @@ internal sealed class DrawingText(BracketScene scene, DrawingOptions options, st
     private IEnumerable<Check> Failed => scene.Solution.Checks.Where(c => !c.Passes && !c.IsDanger);
 
     private SheetBlock Failures(IReadOnlyList<Check> failed, double width) =>
-        Boxed("Checks not passed", [.. failed.Select(c => $"{Finding(c)}. {c.Consequence}")], width, Ink.Warning);
+        Boxed("Checks not passed", [.. failed.Select(c => $"{Finding(c)}. {c.Consequence()}")], width, Ink.Warning);
 
     private string Finding(Check check) =>
-        $"{check.Title}: {CheckText.Value(check, Job.Units)} (limit: {CheckText.Limit(check, Job.Units)})";
+        $"{check.Title()}: {CheckText.Value(check, Job.Units)} (limit: {CheckText.Limit(check, Job.Units)})";
 
     private static SheetBlock Boxed(string heading, IReadOnlyList<string> paragraphs, double width, Ink ink)
     {

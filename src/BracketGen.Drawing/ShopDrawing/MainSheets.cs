@@ -3,6 +3,7 @@ using BracketGen.Design.Search;
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.ShopDrawing;
 

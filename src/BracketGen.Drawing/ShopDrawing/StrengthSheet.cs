@@ -119,7 +119,7 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
     private SheetBlock Words(double width) => Notes.Numbered(
         "Strength",
         [
-            .. report.Checks.Select(c => $"{c.Title}: {CheckText.Value(c, Units)}, {CheckText.Limit(c, Units)}{(c.Passes ? "." : " - FAILED.")}"),
+            .. report.Checks.Select(c => $"{c.Title()}: {CheckText.Value(c, Units)}, {CheckText.Limit(c, Units)}{(c.Passes ? "." : " - FAILED.")}"),
             .. StrengthText.Notes(report, Units),
         ],
         width);

@@ -3,6 +3,7 @@ using System.Text;
 using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.Geometry;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Solid;
 

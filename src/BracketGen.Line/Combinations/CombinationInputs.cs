@@ -5,6 +5,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Combinations;
 

@@ -3,6 +3,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Combinations;
 

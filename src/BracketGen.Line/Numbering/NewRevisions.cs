@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Parts;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Numbering;
 

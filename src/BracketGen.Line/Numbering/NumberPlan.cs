@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Numbering;
 

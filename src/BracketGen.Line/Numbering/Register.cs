@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using BracketGen.Design.Checks;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Numbering;
 

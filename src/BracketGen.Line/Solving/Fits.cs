@@ -21,17 +21,17 @@ public static class Fits
     {
         var units = solution.Job.Units;
         return [.. solution.Checks.Where(c => !c.Passes && c.Kind != CheckKind.Advice).Select(c =>
-            $"{c.Title}: {CheckText.Value(c, units)}, {CheckText.Limit(c, units)}")];
+            $"{c.Title()}: {CheckText.Value(c, units)}, {CheckText.Limit(c, units)}")];
     }
 
     // What no bracket changes tells nothing. Making is drawn to its limits on purpose, a probability is near one or it fails, and yes and no have nothing to spare.
     private static bool TellsOfFit(Check check) =>
         check.Kind is CheckKind.Safety or CheckKind.Function && double.IsFinite(check.Value)
         && !TravelChecks.IsBeyondTheBracket(check) && (check.Unit != Quantity.Number || check.Limit is not (0 or 1))
-        && !check.Id.StartsWith("probability-", StringComparison.Ordinal);
+        && !check.Code.StartsWith("probability-", StringComparison.Ordinal);
 
     private static FitMargin MarginOf(Check check, UnitSystem units) => new(
-        check.Id, check.Title, CheckText.Value(check, units), CheckText.Limit(check, units), CheckText.Margin(check, units), Spare(check));
+        check.Code, check.Title(), CheckText.Value(check, units), CheckText.Limit(check, units), CheckText.Margin(check, units), Spare(check));
 
     private static double Spare(Check check)
     {

@@ -5,6 +5,7 @@ using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Solving;
 

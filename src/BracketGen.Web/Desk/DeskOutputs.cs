@@ -47,7 +47,7 @@ public sealed class DeskOutputs
             return new(null, answer.Errors, null);
         }
 
-        var accepted = request.Accepted.Where(a => solution.Dangers.Any(d => d.Id == a)).ToArray();
+        var accepted = request.Accepted.Where(a => solution.Dangers.Any(d => d.Code == a)).ToArray();
         var path = request.IsKerfCompensated ? FlatPatternDxf.PathFor(solution) : null;
         if (request.IsKerfCompensated && solution.Bracket is not null && KerfText.Refusal(path, solution.Job.Units) is { } refusal)
         {

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
@@ -9,7 +10,7 @@ using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Forms;
 using BracketGen.Web.Desk;
-using BracketGen.Words.Results;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Web.Messages;
 
@@ -89,15 +90,15 @@ internal static class Reply
         to.WriteNumber("choice", solution.Choice);
         to.WriteString("word", ReportParts.Verdict(solution));
         to.WriteString("state", solution.Dangers.Any() ? "danger" : solution.Passes ? "pass" : "fail");
-        to.WriteString("sentence", VerdictText.Of(solution.Checks));
+        to.WriteString("sentence", VerdictText.Of(solution.Verdict));
         to.WriteBoolean("hasBracket", solution.Bracket is not null);
         to.WriteBoolean("hasStrength", solution.Strength is not null);
         to.WriteStartArray("dangers");
         foreach (var danger in solution.Dangers)
         {
             to.WriteStartObject();
-            to.WriteString("id", danger.Id);
-            to.WriteString("title", danger.Title);
+            to.WriteString("id", danger.Code);
+            to.WriteString("title", danger.Title());
             to.WriteEndObject();
         }
 

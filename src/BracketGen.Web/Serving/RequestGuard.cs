@@ -1,4 +1,3 @@
-using BracketGen.Design.Checks;
 using Microsoft.AspNetCore.Http;
 
 namespace BracketGen.Web.Serving;

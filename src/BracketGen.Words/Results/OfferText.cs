@@ -2,7 +2,6 @@ using System.Globalization;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
-using BracketGen.Profiles.Interview;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
@@ -34,7 +33,7 @@ public static class OfferText
             units == UnitSystem.Inch
                 ? (offer.BestGive / 25.4).ToString("0.0000", CultureInfo.InvariantCulture) + " in"
                 : offer.BestGive.ToString("0.000", CultureInfo.InvariantCulture) + " mm",
-            $"{offer.Tightest.Id}, {(100 * offer.LeastSpare).ToString("0", CultureInfo.InvariantCulture)} % to spare",
+            $"{offer.Tightest.Code}, {(100 * offer.LeastSpare).ToString("0", CultureInfo.InvariantCulture)} % to spare",
         ];
     }
 }

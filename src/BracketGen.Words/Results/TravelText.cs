@@ -1,7 +1,6 @@
 using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Mechanism;
-using BracketGen.Profiles.Interview;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 

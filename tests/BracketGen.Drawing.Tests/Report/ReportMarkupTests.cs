@@ -12,6 +12,7 @@ using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Tests.Report;
 

@@ -15,7 +15,6 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
-using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Tests.Report;
 

@@ -15,6 +15,7 @@ using BracketGen.SheetMetal.Fasteners;
 using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Tests.Setup;
 

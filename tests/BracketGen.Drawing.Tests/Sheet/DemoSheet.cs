@@ -4,6 +4,7 @@ using BracketGen.Geometry;
 using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

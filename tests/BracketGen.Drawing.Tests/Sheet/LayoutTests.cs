@@ -6,6 +6,7 @@ using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 using BracketGen.TestSupport;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

@@ -13,6 +13,7 @@ using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

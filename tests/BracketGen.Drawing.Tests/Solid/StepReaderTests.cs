@@ -7,6 +7,7 @@ using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

@@ -1,4 +1,5 @@
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report.Charts;
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report.Charts;
 

@@ -1,6 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report.Charts;
 

@@ -15,11 +15,11 @@ internal static class CautionSection
         foreach (var danger in scene.Solution.Dangers)
         {
             using var box = html.Open("div", ("class", "warning"), ("role", "note"));
-            html.Line("p", $"SAFETY CHECK FAILED: {danger.Title}: {CheckText.Value(danger, scene.Units)} (limit: {CheckText.Limit(danger, scene.Units)})", ("class", "large"));
-            html.Line("p", danger.Consequence);
+            html.Line("p", $"SAFETY CHECK FAILED: {danger.Title()}: {CheckText.Value(danger, scene.Units)} (limit: {CheckText.Limit(danger, scene.Units)})", ("class", "large"));
+            html.Line("p", danger.Consequence());
             if (scene.Solution.Bracket is not null)
             {
-                html.Line("p", scene.Allowed.Contains(danger.Id)
+                html.Line("p", scene.Allowed.Contains(danger.Code)
                     ? "It was accepted by name; whoever did so answers for it. The drawing carries it too."
                     : "The cut file is withheld until it is mended.");
             }

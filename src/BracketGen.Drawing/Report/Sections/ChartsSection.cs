@@ -6,6 +6,8 @@ using BracketGen.Drawing.Report.Charts;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Units;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report.Sections;
 
@@ -51,7 +53,7 @@ internal static class ChartsSection
             yield return outer.Route is { } route
                 ? new("Outer to the bulkhead", scene.Length(route.Length), $"with bends of {scene.Length(route.Radius)}"
                     + (double.IsFinite(outer.Spare) ? $"; {scene.Length(outer.Spare)} of outer is left over" : ""))
-                : new("Outer to the bulkhead", "none", outer.Problem ?? "");
+                : new("Outer to the bulkhead", "none", OuterText.Problem(outer.Problem, scene.Units) ?? "");
         }
 
         if (!mechanism.Returns.IsEmpty)

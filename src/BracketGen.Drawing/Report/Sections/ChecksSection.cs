@@ -3,7 +3,6 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
-using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report.Sections;
 
@@ -11,7 +10,7 @@ namespace BracketGen.Drawing.Report.Sections;
 internal static class ChecksSection
 {
     /// <summary>Anchor of a check.</summary>
-    public static string Anchor(Check check) => "check-" + check.Id;
+    public static string Anchor(Check check) => "check-" + check.Code;
 
     public static void Write(HtmlWriter html, ReportScene scene)
     {
@@ -60,7 +59,7 @@ internal static class ChecksSection
         using var row = html.Open("tr", ("role", "row"), ("id", Anchor(check)), ("class", state));
         using (html.Open("td", ("role", "cell"), ("class", "mark")))
         {
-            html.Line("span", VerdictText.Mark(check));
+            html.Line("span", CheckText.Mark(check));
         }
 
         using (html.Open("th", ("scope", "row"), ("role", "rowheader")))
@@ -68,12 +67,12 @@ internal static class ChecksSection
             using var details = html.Open("details", ("open", check.Passes ? null : ""));
             using (html.Open("summary"))
             {
-                html.Text(check.Title + " ");
-                html.Line("code", check.Id);
+                html.Text(check.Title() + " ");
+                html.Line("code", check.Code);
             }
 
-            html.Line("p", $"If it fails: {check.Consequence}");
-            html.Line("p", $"Limit from: {check.Source}.", ("class", "source"));
+            html.Line("p", $"If it fails: {check.Consequence()}");
+            html.Line("p", $"Limit from: {check.Source()}.", ("class", "source"));
         }
 
         html.Line("td", CheckText.Value(check, scene.Units), ("role", "cell"), ("class", "n"), ("data-head", "value"));

@@ -4,6 +4,7 @@ using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Report.Sections;
 

@@ -1,3 +1,4 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Units;
@@ -28,7 +29,7 @@ internal static class OffersSection
     public static void Reasons(HtmlWriter html, Solution solution)
     {
         using var list = html.Open("ul");
-        foreach (var reason in solution.Reasons)
+        foreach (var reason in ReasonText.Of(solution.Reasons, solution.Job.Units))
         {
             html.Line("li", reason);
         }

@@ -49,7 +49,7 @@ internal static class StrengthSection
     {
         foreach (var check in report.Checks)
         {
-            yield return new(check.Title, CheckText.Value(check, scene.Units), $"{CheckText.Limit(check, scene.Units)}{(check.Passes ? "" : ": FAILED")}");
+            yield return new(check.Title(), CheckText.Value(check, scene.Units), $"{CheckText.Limit(check, scene.Units)}{(check.Passes ? "" : ": FAILED")}");
         }
     }
 

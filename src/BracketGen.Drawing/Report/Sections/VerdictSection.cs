@@ -24,7 +24,7 @@ internal static class VerdictSection
         using (html.Open("div", ("class", "verdict " + (dangers.Count > 0 ? "danger" : solution.Passes ? "pass" : "fail"))))
         {
             html.Line("p", Word(solution), ("class", "word"));
-            html.Line("p", Capital(VerdictText.Of(solution.Checks)));
+            html.Line("p", Capital(VerdictText.Of(solution.Verdict)));
             html.Line("p", TravelText.Summary(scene.Job, solution.Travel));
         }
 
@@ -58,13 +58,13 @@ internal static class VerdictSection
             using var item = html.Open("li", ("class", check.Kind == CheckKind.Advice ? "advice" : check.IsDanger ? "danger" : "fail"));
             using (html.Open("p"))
             {
-                html.Line("strong", VerdictText.Mark(check));
+                html.Line("strong", CheckText.Mark(check));
                 html.Text(" ");
-                html.Line("a", check.Title, ("href", "#" + ChecksSection.Anchor(check)));
+                html.Line("a", check.Title(), ("href", "#" + ChecksSection.Anchor(check)));
                 html.Text($": {CheckText.Value(check, scene.Units)}, {CheckText.Limit(check, scene.Units)}.");
             }
 
-            html.Line("p", check.Consequence);
+            html.Line("p", check.Consequence());
         }
     }
 
