@@ -20,8 +20,9 @@ public class ClearanceTests
     [Fact]
     public void Branch_and_bound_agrees_with_a_dense_sample() => RandomJobs.Job.Check(40, job =>
     {
-        var body = job.Body.OpeningCounterClockwise();
-        if (CandidateSearch.AtMidRange(job, body).FirstOrDefault() is not { } candidate)
+        job = job.OpeningCounterClockwise();
+        var body = job.Body;
+        if (CandidateSearch.AtMidRange(job).FirstOrDefault() is not { } candidate)
         {
             return;
         }
