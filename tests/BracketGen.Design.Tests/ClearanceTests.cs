@@ -9,6 +9,7 @@ using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 using BracketGen.Words.Worksheet;
 

@@ -9,6 +9,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 using BracketGen.Words.Worksheet;
 

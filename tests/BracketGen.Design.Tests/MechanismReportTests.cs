@@ -7,10 +7,10 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 

@@ -1,9 +1,16 @@
 using System.Text.RegularExpressions;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Interview;
+using BracketGen.Profiles.Sections;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 

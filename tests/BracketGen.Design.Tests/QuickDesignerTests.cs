@@ -7,6 +7,7 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;

@@ -6,6 +6,7 @@ using BracketGen.Design.Study;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;

@@ -5,6 +5,7 @@ using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;

@@ -2,8 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Strength.Analysis;
-using BracketGen.Strength.Parts;
-using BracketGen.Strength;
+using BracketGen.Strength.Model;
 
 namespace BracketGen.Design.Checks;
 

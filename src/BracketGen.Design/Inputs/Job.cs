@@ -1,6 +1,6 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.SheetMetal;
 using BracketGen.Units;
 
 namespace BracketGen.Design.Inputs;

@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;

@@ -5,9 +5,7 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.SheetMetal;
 
 namespace BracketGen.Design.Search;
 

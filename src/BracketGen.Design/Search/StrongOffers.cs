@@ -4,9 +4,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.SheetMetal;
 
 namespace BracketGen.Design.Search;
 

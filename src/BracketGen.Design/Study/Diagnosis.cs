@@ -5,6 +5,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Study;

@@ -7,7 +7,6 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Throttles;
-using BracketGen.Mechanism;
 
 namespace BracketGen.Design.Study;
 

@@ -10,7 +10,6 @@ using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Report.Sections;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 using BracketGen.Words.Results;

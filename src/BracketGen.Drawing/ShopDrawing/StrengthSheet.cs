@@ -5,7 +5,6 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.Strength.Model;
 using BracketGen.Units;
 using BracketGen.Words.Results;

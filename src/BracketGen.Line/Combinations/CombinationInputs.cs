@@ -6,7 +6,6 @@ using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
-using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Combinations;
 

@@ -3,7 +3,6 @@ using System.IO.Hashing;
 using System.Text;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Combinations;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Words.Line;
-using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Numbering;
 

@@ -6,7 +6,6 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
-using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Numbering;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
+using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Analysis;
 

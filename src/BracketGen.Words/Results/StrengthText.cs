@@ -1,12 +1,13 @@
 using System.Globalization;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Pedals;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Words.Results;
 
@@ -38,14 +39,13 @@ public static class StrengthText
     public static IReadOnlyList<IReadOnlyList<string>> Loads(Solution solution, StrengthReport report)
     {
         var units = solution.Job.Units;
-        var corner = report.Prepared.Part.Flat.Outline.Bounds;
+        var corner = solution.Bracket!.Flat.Blank.Outline.Bounds.Min;
         IReadOnlyList<string> Row(string name, LoadCase load)
         {
-            var x = solution.Job.Body.Opens == OpeningSense.Clockwise ? corner.Max.X - load.At.X : load.At.X - corner.Min.X;
             return
             [
                 name, units.Write(Quantity.Force, load.Tension), units.WriteFine(Quantity.Length, load.Give), units.Write(Quantity.Stress, load.LargestStress),
-                $"{units.Number(Quantity.Length, x)}; {units.Write(Quantity.Length, load.At.Y - corner.Min.Y)}",
+                $"{units.Number(Quantity.Length, load.At.X - corner.X)}; {units.Write(Quantity.Length, load.At.Y - corner.Y)}",
             ];
         }
 
@@ -64,7 +64,7 @@ public static class StrengthText
         report.LimitingFootForce is { } foot
             ? $"Pedal stamped on: a foot force of {units.Write(Quantity.Force, foot)} at the pad."
             : "Pedal stamped on: the floor stops the pedal; pull beyond wide open stretches wire, outer and bracket.",
-        $"Shell elements on {report.Prepared.Flat.Nodes.Length.ToString(CultureInfo.InvariantCulture)} nodes, washers held rigidly; von Mises stress, the larger of both sides. Movement of the vibration not to scale.",
+        $"Shell elements on {report.Flat.Nodes.Length.ToString(CultureInfo.InvariantCulture)} nodes, washers held rigidly; von Mises stress, the larger of both sides. Movement of the vibration not to scale.",
         "This is a calculation for choosing, not a test: it leaves out welds, cracks, rough edges and a mount that gives.",
     ];
 }

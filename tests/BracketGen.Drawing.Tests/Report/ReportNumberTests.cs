@@ -4,7 +4,6 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Sections;

@@ -6,7 +6,6 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;

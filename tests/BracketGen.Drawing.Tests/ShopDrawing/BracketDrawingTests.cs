@@ -10,6 +10,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;

@@ -6,6 +6,7 @@ using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Drawing.Report.Model;

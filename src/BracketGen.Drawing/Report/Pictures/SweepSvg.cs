@@ -7,6 +7,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Report;

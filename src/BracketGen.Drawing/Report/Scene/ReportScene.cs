@@ -7,7 +7,6 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.Report.Scene;
@@ -38,9 +37,6 @@ internal sealed class ReportScene(Solution solution, IReadOnlyList<string> allow
 
     /// <summary>Quadrant and wire from the released pedal to the floor.</summary>
     public SweepMotion Motion => _motion.Value;
-
-    /// <summary>Whether the body opens clockwise: then the travel is that of its mirror image.</summary>
-    public bool IsMirrored => Job.Body.Opens == OpeningSense.Clockwise;
 
     public string Length(double value) => Units.Write(Quantity.Length, value);
 
