@@ -46,7 +46,7 @@ internal static class JobInputs
 
         yield return Angle(scene, "rotation, closed to wide open", quadrant.Rotation);
         yield return Angle(scene, "pocket's direction at the closed stop", quadrant.Pocket);
-        yield return new("groove's extent from the pocket", scene.Angle(new(quadrant.GrooveExtent)));
+        yield return new("groove's extent from the pocket", scene.Angle(quadrant.GrooveExtent));
         yield return new("groove's width", scene.Length(quadrant.GrooveWidth));
         yield return new("pocket slot's width", scene.Length(quadrant.SlotWidth));
         yield return new("radius over the flanges", scene.Length(quadrant.OuterRadius));
@@ -120,7 +120,7 @@ internal static class JobInputs
         yield return Length(scene, "free inner length, seat to fitting", cable.FreeInnerLength);
         yield return new("length of the outer", cable.OuterLength is { } length ? scene.Length(length) : "not measured");
         yield return new("outer's least bend radius", scene.Length(cable.LeastBendRadius));
-        yield return new("fleet angle it stands", scene.Angle(new(cable.FleetLimit)));
+        yield return new("fleet angle it stands", scene.Angle(cable.FleetLimit));
         yield return new("friction coefficient of the wire in the outer", ReportScene.Number(cable.Friction.Value), cable.Friction.PlusMinus > 0 ? ReportScene.Number(cable.Friction.PlusMinus) : "");
         yield return Length(scene, "pull of the full pedal stroke", vehicle.Pedal.AvailablePull);
         yield return new("pad's full travel", scene.Length(vehicle.Pedal.FullStroke));
