@@ -1,10 +1,18 @@
 using System.Collections;
 using System.Reflection;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
-using BracketGen.Strength;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.Profiles.Sections;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Model;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;
 

@@ -1,9 +1,16 @@
 using System.Text.RegularExpressions;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Interview;
+using BracketGen.Profiles.Sections;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -13,7 +20,7 @@ public partial class OpeningSenseTests
     // Where it is asked which way a body opens: the mirror, the reader of the word, and the two places that write it.
     private static readonly string[] MayAsk =
     [
-        "BracketGen.Mechanism/OpeningSense.cs", "BracketGen.Design/Inputs/ThrottleBody.cs", "BracketGen.Profiles/Sections/ThrottleBodySection.cs",
+        "BracketGen.Mechanism/Throttles/OpeningSense.cs", "BracketGen.Design/Inputs/ThrottleBody.cs", "BracketGen.Profiles/Sections/ThrottleBodySection.cs",
         "ResultJson.cs", "JobInputs.cs",
     ];
 

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Parts;
 using BracketGen.Strength;
 
 namespace BracketGen.Design.Checks;

@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
 

@@ -3,7 +3,10 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal;
 
 namespace BracketGen.Design.Search;

@@ -4,7 +4,8 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Design.Study;
 
@@ -72,6 +73,7 @@ public sealed record Solution : IMirrored<Solution>
         Bracket = Bracket?.Mirrored(),
         Offers = [.. Offers.Select(o => o.Mirrored())],
         Weak = [.. Weak.Select(w => w.Mirrored())],
+        Reasons = Reasons?.Mirrored(),
     };
 
     /// <summary>What the checks come to.</summary>
@@ -79,6 +81,9 @@ public sealed record Solution : IMirrored<Solution>
 
     /// <summary>Whether every check but mere advice passes.</summary>
     public bool Passes => Verdict.Kind == VerdictKind.Passes;
+
+    /// <summary>Whether nothing but mere advice fails; something may not be known.</summary>
+    public bool NothingFails => Verdict.Kind is VerdictKind.Passes or VerdictKind.NotProven;
 
     /// <summary>The failed safety checks.</summary>
     public IEnumerable<Check> Dangers => Checks.Where(c => c.IsDanger);
