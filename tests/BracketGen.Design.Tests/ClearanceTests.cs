@@ -78,7 +78,7 @@ public class ClearanceTests
         var radius = point.XY.Length;
         var behind = sense * (point.XY.Polar.Radians - quadrant.Pocket.Value) - opening;
         behind -= 2 * Math.PI * Math.Floor(behind / (2 * Math.PI));
-        return radius < quadrant.HubRadius || (radius < quadrant.OuterRadius && behind < quadrant.GrooveExtent);
+        return radius < quadrant.HubRadius || (radius < quadrant.OuterRadius && behind < quadrant.GrooveExtent.Radians);
     }
 
     private static double SampledLeast(Bracket bracket, Func<Vector3, double> distance, double step) => Points(bracket, step).Min(distance);

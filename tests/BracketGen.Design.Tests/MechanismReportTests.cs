@@ -85,7 +85,7 @@ public class MechanismReportTests
     public void Changing_direction_at_the_outers_end_is_held_against_its_limit()
     {
         var job = Examples.Read("dunlin-rowan-64");
-        var tight = job with { Vehicle = job.Vehicle with { Cable = job.Vehicle.Cable with { WanderLimit = 1e-3 } } };
+        var tight = job with { Vehicle = job.Vehicle with { Cable = job.Vehicle.Cable with { WanderLimit = new(1e-3) } } };
         Assert.True(Check(Designer.Solve(job), "outer-side-load").Passes);
         Assert.False(Check(Designer.Solve(tight), "outer-side-load").Passes);
         Assert.Equal(0, Check(Answer, "outer-side-load").Value, 1e-9); // a round groove keeps the wire's direction
@@ -96,7 +96,7 @@ public class MechanismReportTests
     public void A_heavy_pedal_is_a_danger()
     {
         var pedal = Plover.Vehicle.Pedal with { PadLoad = 2 };
-        var cable = Plover.Vehicle.Cable with { Friction = 0.15, TotalBend = Math.PI };
+        var cable = Plover.Vehicle.Cable with { Friction = 0.15, TotalBend = Angle.Straight };
         var solution = Designer.Solve(Plover with { Bulkhead = null, Vehicle = Plover.Vehicle with { Pedal = pedal, Cable = cable } });
         var needed = 2 * 3.4 * Math.Exp(0.15 * Math.PI) * 31.5;
         var least = Plover.Body.Springs.TorqueClosed.Least;
@@ -197,7 +197,7 @@ public class MechanismReportTests
     [Fact]
     public void A_wire_that_passes_the_shaft_leaves_nothing_to_say_but_does_not_throw()
     {
-        var quadrant = Plover.Body.Quadrant with { Pocket = 0, Rotation = 3, GrooveExtent = 3.1 };
+        var quadrant = Plover.Body.Quadrant with { Pocket = 0, Rotation = 3, GrooveExtent = new(3.1) };
         var past = Travel.Solve(quadrant, new(-60, 30), 2, 51);
         Assert.True(past.LeastArm < 0);
         var report = MechanismReport.Of(Plover, past, null, null);

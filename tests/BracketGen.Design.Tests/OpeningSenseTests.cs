@@ -20,7 +20,7 @@ public partial class OpeningSenseTests
     // Where it is asked which way a body opens: the mirror, the reader of the word, and the two places that write it.
     private static readonly string[] MayAsk =
     [
-        "BracketGen.Mechanism/OpeningSense.cs", "BracketGen.Design/Inputs/ThrottleBody.cs", "BracketGen.Profiles/Sections/ThrottleBodySection.cs",
+        "BracketGen.Mechanism/Throttles/OpeningSense.cs", "BracketGen.Design/Inputs/ThrottleBody.cs", "BracketGen.Profiles/Sections/ThrottleBodySection.cs",
         "ResultJson.cs", "JobInputs.cs",
     ];
 

@@ -63,7 +63,7 @@ internal static class Cases
         Groove = groove,
         Rotation = Angle.FromDegrees(rotationDegrees).Radians,
         Pocket = Angle.FromDegrees(pocketDegrees).Radians,
-        GrooveExtent = Angle.FromDegrees(170).Radians,
+        GrooveExtent = Angle.FromDegrees(170),
         GrooveWidth = 2.5,
         SlotWidth = 2,
         OuterRadius = 36,

@@ -75,7 +75,7 @@ public class TravelUncertaintyTests
     [Fact]
     public void A_wire_far_off_a_short_groove_is_not_taken_for_one_nearly_round_it()
     {
-        var quadrant = Cases.Quadrant(new CircularGroove(Radius), 15, 240) with { GrooveExtent = Angle.FromDegrees(100).Radians };
+        var quadrant = Cases.Quadrant(new CircularGroove(Radius), 15, 240) with { GrooveExtent = Angle.FromDegrees(100) };
         var sure = Of(Cases.AlderTravel with { Quadrant = quadrant });
         var travel = Travel.Solve(quadrant, Cases.AlderTravel.Seat, 2, 48);
         Assert.Equal(-125, sure.WrapWideOpen.Nominal * 180 / Math.PI, 1e-9);

@@ -38,7 +38,7 @@ public static class RandomJobs
         },
         OuterDiameter = 6,
         FreeInnerLength = new(length, 1),
-        FleetLimit = Angle.FromDegrees(2).Radians,
+        FleetLimit = Angle.FromDegrees(2),
         LeastBendRadius = 60,
     });
 
@@ -47,7 +47,7 @@ public static class RandomJobs
         Groove = new CircularGroove(radius),
         Rotation = Angle.FromDegrees(rotation).Radians,
         Pocket = Angle.FromDegrees(pocket).Radians,
-        GrooveExtent = Angle.FromDegrees(rotation + 65).Radians,
+        GrooveExtent = Angle.FromDegrees(rotation + 65),
         GrooveWidth = 3,
         SlotWidth = 2.2,
         OuterRadius = radius + 3.5,

@@ -46,7 +46,7 @@ public static class MechanismChecks
     }
 
     /// <summary>The check of the wire's change of direction at the outer's end.</summary>
-    public static Check SideLoad(Cable cable, Travel travel) => new(CheckId.OuterSideLoad, travel.Wander.Radians, cable.WanderLimit);
+    public static Check SideLoad(Cable cable, Travel travel) => new(CheckId.OuterSideLoad, travel.Wander.Radians, cable.WanderLimit.Radians);
 
     /// <summary>The checks that need the whole report.</summary>
     /// <param name="job">The job.</param>

@@ -84,7 +84,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
         var body = job.Body;
         var cable = job.Vehicle.Cable;
         var outer = placement is null ? null : OuterWay.Of(job, placement);
-        var friction = new CableFriction(cable.Friction, outer?.Route?.TotalBend ?? new Angle(cable.TotalBend));
+        var friction = new CableFriction(cable.Friction, outer?.Route?.TotalBend ?? cable.TotalBend);
         var seat = travel.Closed.From + travel.Closed.Straight * travel.Closed.Direction;
         var compliance = new CableCompliance
         {

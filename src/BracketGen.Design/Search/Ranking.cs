@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 
 namespace BracketGen.Design.Search;
@@ -77,4 +78,9 @@ public static class Ranking
 /// <param name="Lighter">The lightest, where it is lighter than the first; null where none is.</param>
 /// <param name="Stiffer">The stiffest, likewise.</param>
 /// <param name="Roomier">The one with the most spare at its tightest place, likewise.</param>
-public sealed record ChoiceReasons(int Shapes, Offer Best, Offer? TooWeak, Offer? Lighter, Offer? Stiffer, Offer? Roomier);
+public sealed record ChoiceReasons(int Shapes, Offer Best, Offer? TooWeak, Offer? Lighter, Offer? Stiffer, Offer? Roomier) : IMirrored<ChoiceReasons>
+{
+    /// <inheritdoc/>
+    public ChoiceReasons Mirrored() => new(
+        Shapes, Best.Mirrored(), TooWeak?.Mirrored(), Lighter?.Mirrored(), Stiffer?.Mirrored(), Roomier?.Mirrored());
+}

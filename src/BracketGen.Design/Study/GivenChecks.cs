@@ -34,7 +34,7 @@ public static class GivenChecks
         yield return new(CheckId.StopPlay, opening - placed.Seat.Opening, StopSeat.FerrulePlay);
         yield return new(CheckId.StopSlot, placed.Stop.IsSlot || !placed.Seat.IsSlot ? 1 : 0, 1);
         yield return new(CheckId.StopMetal, placed.Stop.MetalRadius - placed.Seat.MetalRadius(placed.Stock.Thickness), 0);
-        yield return new(CheckId.StopSquare, Askew(placement, travel) + travel.Wander.Radians, cable.WanderLimit);
+        yield return new(CheckId.StopSquare, Askew(placement, travel) + travel.Wander.Radians, cable.WanderLimit.Radians);
         if (cable.OuterEnd.AdjusterRange == 0)
         {
             yield return new(CheckId.StopPlace, Math.Abs(placement.AdjusterShift), WithoutAdjuster);

@@ -74,6 +74,7 @@ public sealed record Solution : IMirrored<Solution>
         Bracket = Bracket?.Mirrored(),
         Offers = [.. Offers.Select(o => o.Mirrored())],
         Weak = [.. Weak.Select(w => w.Mirrored())],
+        Reasons = Reasons?.Mirrored(),
     };
 
     /// <summary>What the checks come to.</summary>

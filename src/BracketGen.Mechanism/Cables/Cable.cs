@@ -20,15 +20,15 @@ public sealed record Cable
     /// <summary>Wire from the stop's seat to the fitting's centre (mm): adjuster at mid range, pedal released, wire taut.</summary>
     public required Measured FreeInnerLength { get; init; }
 
-    /// <summary>Maximum fleet angle of the wire (rad).</summary>
-    public required double FleetLimit { get; init; }
+    /// <summary>Maximum fleet angle of the wire.</summary>
+    public required Angle FleetLimit { get; init; }
 
     /// <summary>Minimum bend radius of the outer (mm).</summary>
     public required double LeastBendRadius { get; init; }
 
-    /// <summary>Maximum change of wire direction over the sweep at which side load does not wear the outer end (rad).</summary>
+    /// <summary>Maximum change of wire direction over the sweep at which side load does not wear the outer end.</summary>
     /// <remarks>Default 5° (common practice, no source).</remarks>
-    public double WanderLimit { get; init; } = 5 * Math.PI / 180;
+    public Angle WanderLimit { get; init; } = Angle.FromDegrees(5);
 
     /// <summary>What friction may be where nobody measured it: dry steel in steel (common practice, no source).</summary>
     public const double FrictionAtWorst = 0.25;
@@ -37,9 +37,9 @@ public sealed record Cable
     /// <remarks>Default 0.12 ± 0.04, a steel wire in a plastic liner (common practice, no source), assumed.</remarks>
     public Measured Friction { get; init; } = new(0.12, 0.04, Evidence.Assumed);
 
-    /// <summary>All bends of the outer added without sign (rad), used if no route is computed.</summary>
+    /// <summary>All bends of the outer added without sign, used if no route is computed.</summary>
     /// <remarks>Default 180° (common practice, no source): out of the bulkhead and round to the engine.</remarks>
-    public double TotalBend { get; init; } = Math.PI;
+    public Angle TotalBend { get; init; } = Angle.Straight;
 
     /// <summary>Modulus of elasticity of the wire's metal (MPa).</summary>
     /// <remarks>Default 200,000, steel.</remarks>

@@ -18,8 +18,8 @@ public sealed record Quadrant : IMirrored<Quadrant>
     /// <summary>Polar angle of the end fitting's centre at the closed stop (rad).</summary>
     public required Measured Pocket { get; init; }
 
-    /// <summary>Arc of groove, from the pocket on, that can carry the wire (rad), positive.</summary>
-    public required double GrooveExtent { get; init; }
+    /// <summary>Arc of groove, from the pocket on, that can carry the wire, positive.</summary>
+    public required Angle GrooveExtent { get; init; }
 
     /// <summary>Width of the groove (mm): the wire must fit in it.</summary>
     public required double GrooveWidth { get; init; }

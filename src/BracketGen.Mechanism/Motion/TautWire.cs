@@ -49,7 +49,7 @@ public readonly record struct TautWire(
         // The tangent angle is found up to a whole turn. A wire wraps no more than the groove holds, or has lifted off by
         // less than a quarter turn (more on a short groove); a groove nearly all the way round leaves less to decide by.
         var least = Math.Min(
-            -0.1, Math.Max(quadrant.GrooveExtent - 2 * Math.PI, Math.Min(-Math.PI / 2, quadrant.GrooveExtent / 2 - Math.PI)));
+            -0.1, Math.Max(quadrant.GrooveExtent.Radians - 2 * Math.PI, Math.Min(-Math.PI / 2, quadrant.GrooveExtent.Radians / 2 - Math.PI)));
         wrap = new(wrap.Radians - 2 * Math.PI * Math.Floor((wrap.Radians - least) / (2 * Math.PI)));
         if (wrap.Radians >= 0)
         {

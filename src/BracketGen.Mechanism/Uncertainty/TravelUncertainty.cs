@@ -202,7 +202,7 @@ public sealed class TravelUncertainty
         var distance = seat.Length;
         var wrap = seat.Polar.Radians - Math.Acos(radius / distance) - pocket;
         wrap -= 2 * Math.PI * Math.Floor((wrap + Math.PI / 2) / (2 * Math.PI));
-        return wrap >= rotation && wrap <= travel.Quadrant.GrooveExtent
+        return wrap >= rotation && wrap <= travel.Quadrant.GrooveExtent.Radians
             ? (Math.Sqrt(distance * distance - radius * radius) + radius * wrap, radius * rotation, wrap - rotation)
             : null;
     }

@@ -46,7 +46,7 @@ internal static class QuadrantSection
             Groove = v.Has(GrooveShape) ? v.Get(GrooveShape) : new CircularGroove(v.Get(PitchRadius)),
             Rotation = v.Get(Rotation),
             Pocket = v.Get(PocketAngle),
-            GrooveExtent = v.Get(GrooveExtent),
+            GrooveExtent = new(v.Get(GrooveExtent)),
             GrooveWidth = v.Get(GrooveWidth),
             SlotWidth = v.Get(SlotWidth),
             OuterRadius = v.Get(OuterRadius),

@@ -64,7 +64,7 @@ public sealed class JobInputs(Solution solution)
 
         yield return Row("rotation, closed to wide open", Quantity.Angle, quadrant.Rotation);
         yield return Row("pocket angle, valve closed", Quantity.Angle, quadrant.Pocket);
-        yield return new("groove extent, from the pocket on", Degrees(new(quadrant.GrooveExtent)));
+        yield return new("groove extent, from the pocket on", Degrees(quadrant.GrooveExtent));
         yield return new("groove width", Length(quadrant.GrooveWidth));
         yield return new("width of the pocket slot", Length(quadrant.SlotWidth));
         yield return new("outside radius over the rims", Length(quadrant.OuterRadius));
@@ -138,7 +138,7 @@ public sealed class JobInputs(Solution solution)
         yield return Row("free inner length, seat to fitting", Quantity.Length, cable.FreeInnerLength);
         yield return new("length of the outer", cable.OuterLength is { } length ? Length(length) : "not measured");
         yield return new("minimum bend radius of the outer", Length(cable.LeastBendRadius));
-        yield return new("maximum fleet angle", Degrees(new(cable.FleetLimit)));
+        yield return new("maximum fleet angle", Degrees(cable.FleetLimit));
         yield return new("friction coefficient of the wire in the outer", Phrases.Plain(cable.Friction.Value), cable.Friction.PlusMinus > 0 ? Phrases.Plain(cable.Friction.PlusMinus) : "");
         yield return Row("available pull", Quantity.Length, vehicle.Pedal.AvailablePull);
         yield return new("full pad travel", Length(vehicle.Pedal.FullStroke));

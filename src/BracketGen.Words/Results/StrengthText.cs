@@ -40,14 +40,11 @@ public static class StrengthText
     {
         var units = solution.Job.Units;
         var corner = solution.Bracket!.Flat.Blank.Outline.Bounds.Min;
-        IReadOnlyList<string> Row(string name, LoadCase load)
-        {
-            return
-            [
-                name, units.Write(Quantity.Force, load.Tension), units.WriteFine(Quantity.Length, load.Give), units.Write(Quantity.Stress, load.LargestStress),
-                $"{units.Number(Quantity.Length, load.At.X - corner.X)}; {units.Write(Quantity.Length, load.At.Y - corner.Y)}",
-            ];
-        }
+        IReadOnlyList<string> Row(string name, LoadCase load) =>
+        [
+            name, units.Write(Quantity.Force, load.Tension), units.WriteFine(Quantity.Length, load.Give), units.Write(Quantity.Stress, load.LargestStress),
+            $"{units.Number(Quantity.Length, load.At.X - corner.X)}; {units.Write(Quantity.Length, load.At.Y - corner.Y)}",
+        ];
 
         return [Row("Maximum of an opening", report.Opening), Row("Pedal stamped on", report.Stamped)];
     }

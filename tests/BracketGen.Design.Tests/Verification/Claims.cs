@@ -102,7 +102,7 @@ internal static class Claims
         Groove = new CircularGroove(radius),
         Rotation = Angle.FromDegrees(rotation).Radians,
         Pocket = Angle.FromDegrees(-20).Radians,
-        GrooveExtent = Angle.FromDegrees(150).Radians,
+        GrooveExtent = Angle.FromDegrees(150),
         GrooveWidth = 3,
         SlotWidth = 2.2,
         OuterRadius = radius + 3,

@@ -4,7 +4,7 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 
-namespace BracketGen.Mechanism;
+namespace BracketGen.Mechanism.Motion;
 
 /// <summary>What turns with the throttle shaft, seen along it from outside, with the valve closed: for pictures.</summary>
 /// <remarks>
@@ -58,7 +58,7 @@ public sealed record QuadrantPicture : IMirrored<QuadrantPicture>
         static int PointsUpTo(double extent) => (int)Math.Ceiling(extent / GrooveStep.Radians) + 1;
         var pocket = quadrant.PocketNormal;
         var wrapped = travel.Sweep.Append(travel.OnFloor).Max(w => w.Wrap.Radians);
-        var inGroove = PointsUpTo(quadrant.GrooveExtent);
+        var inGroove = PointsUpTo(quadrant.GrooveExtent.Radians);
         return new()
         {
             Outline = [.. OutlineOf(quadrant, fitting)],
@@ -92,7 +92,7 @@ public sealed record QuadrantPicture : IMirrored<QuadrantPicture>
     {
         var (outer, hub) = (quadrant.OuterRadius, Math.Min(quadrant.HubRadius, 0.98 * quadrant.OuterRadius));
         var before = Math.Asin(Math.Min(1, fitting.ReachRadius / outer));
-        double from = quadrant.Pocket.Value - before, to = quadrant.Pocket.Value + quadrant.GrooveExtent;
+        double from = quadrant.Pocket.Value - before, to = quadrant.Pocket.Value + quadrant.GrooveExtent.Radians;
 
         // A tangent from the rim touches the hub this far on.
         var tangent = Math.Acos(hub / outer);
