@@ -1,7 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Cutting;
 
 namespace BracketGen.Drawing;
 

@@ -1,6 +1,7 @@
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Dxf;

@@ -1,4 +1,5 @@
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 
 namespace BracketGen.Drawing.Result;
 

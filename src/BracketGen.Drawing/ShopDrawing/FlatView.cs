@@ -3,7 +3,7 @@ using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.Words.ShopDrawing;
 using BracketGen.Words.Worksheet;
 

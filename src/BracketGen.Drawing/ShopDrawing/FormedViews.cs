@@ -6,7 +6,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.Units;
 using BracketGen.Words.ShopDrawing;
 using BracketGen.Words.Worksheet;

@@ -2,8 +2,8 @@ using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.Words.ShopDrawing;
 using BracketGen.Words.Worksheet;
 

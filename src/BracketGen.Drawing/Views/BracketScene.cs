@@ -4,7 +4,7 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Units;
 using BracketGen.Words.Worksheet;
 

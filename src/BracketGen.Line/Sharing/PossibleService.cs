@@ -3,9 +3,10 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
-using BracketGen.Mechanism;
+using BracketGen.Line.Solving;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Sharing;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Results;

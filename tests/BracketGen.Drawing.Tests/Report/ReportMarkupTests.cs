@@ -9,7 +9,7 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;

@@ -3,8 +3,7 @@ using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
-using BracketGen.TestSupport;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 

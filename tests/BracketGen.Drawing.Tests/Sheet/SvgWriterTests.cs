@@ -22,15 +22,6 @@ public class SvgWriterTests
     }
 
     [Fact]
-    public void The_font_rules_carry_the_font()
-    {
-        var rules = SvgWriter.FontFaces().Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        Assert.Equal(2, rules.Length);
-        var coded = rules[1].Split("base64,")[1].Split(')')[0];
-        Assert.Equal(SheetFont.Of(FontWeight.Bold).TrueType.ToArray(), Convert.FromBase64String(coded));
-    }
-
-    [Fact]
     public void The_y_axis_is_turned_down()
     {
         var page = new SheetPage(PageFormat.A4, framed: false).With(new Stroke(new(10, 20), new(30, 40), LineKind.Visible));

@@ -7,10 +7,9 @@ using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
-using BracketGen.TestSupport;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
@@ -45,11 +44,11 @@ public class BracketDrawingTests
         }
     }
 
-    // With the sheets of the other papers more than 500 drawings in all.
+    // With the sheets of the other papers more than 500 drawings in a long run.
     [Fact]
     public void WhateverIsShapedIsLegible()
     {
-        Assert.True(RandomSolutions.Samples.Count > 250);
+        Assert.True(RandomSolutions.Samples.Count > LongRun.Of(250));
         RandomSolutions.Each(int.MaxValue, solution => AssertClean("random", Compose(solution)));
     }
 
@@ -301,7 +300,7 @@ public class BracketDrawingTests
             Assert.Contains(texts.OfType<TextItem>(), t => t.Text.StartsWith("First vibration", StringComparison.Ordinal));
 
             // Every triangle that is not seen on edge is there, in one step of the scale or cut into several.
-            Assert.True(texts.OfType<Shade>().Count() > solution.Strength!.Prepared.Flat.Triangles.Length, name);
+            Assert.True(texts.OfType<Shade>().Count() > solution.Strength!.Flat.Triangles.Length, name);
         }
 
         var without = ExampleSolutions.First with { Strength = null };
@@ -313,7 +312,7 @@ public class BracketDrawingTests
     public void ReturnLipIsDrawnToo()
     {
         var drawn = 0;
-        foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Job.Body.Opens == Mechanism.OpeningSense.CounterClockwise))
+        foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Job.Body.Opens == OpeningSense.CounterClockwise))
         {
             foreach (var lipped in ReturnLip.On(solution.Bracket!, solution.Job.Shop, 5))
             {

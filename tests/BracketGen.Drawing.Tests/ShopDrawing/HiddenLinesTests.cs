@@ -5,8 +5,7 @@ using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
-using BracketGen.TestSupport;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Words.Report;
 using BracketGen.Words.Worksheet;
 

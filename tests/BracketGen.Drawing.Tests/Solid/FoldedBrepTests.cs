@@ -5,8 +5,7 @@ using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
-using BracketGen.TestSupport;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Words.Report;
 using BracketGen.Words.Worksheet;
 

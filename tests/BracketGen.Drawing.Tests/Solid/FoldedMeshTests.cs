@@ -2,8 +2,7 @@ using BracketGen.Design.Part;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
-using BracketGen.TestSupport;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.Words.Report;
 using BracketGen.Words.Worksheet;
 

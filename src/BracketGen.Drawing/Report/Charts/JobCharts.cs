@@ -2,7 +2,10 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 

@@ -5,7 +5,7 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.ShopDrawing;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 using BracketGen.Words.ShopDrawing;

@@ -3,7 +3,7 @@ using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 

@@ -4,7 +4,8 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Sections;

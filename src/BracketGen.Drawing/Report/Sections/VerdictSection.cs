@@ -3,7 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;

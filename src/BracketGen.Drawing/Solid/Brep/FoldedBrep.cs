@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Units;
 using BracketGen.Words.Worksheet;
 
