@@ -74,7 +74,11 @@ internal static class VerdictSection
                 html.Text($": {CheckText.Value(check, scene.Units)}, {CheckText.Limit(check, scene.Units)}.");
             }
 
-            html.Line("p", check.Consequence());
+            // What is to be measured or calculated stands above, once for all checks that wait for it.
+            if (!VerdictText.ToProve(scene.Solution.Verdict).Contains(check.Consequence()))
+            {
+                html.Line("p", check.Consequence());
+            }
         }
     }
 
