@@ -107,7 +107,7 @@ public static class CandidateSearch
         var mount = body.Mount.Plane;
         foreach (var angle in Angles(job, body))
         {
-            if (Place.At(job, body, angle, 0)?.Placement is not { } middle || middle.Direction.Cross(mount.Normal).Length > 1e-9)
+            if (Place.At(job, body, angle, 0)?.Placement is not { } middle || middle.Direction.Cross(mount.Normal).Length > Tolerance.Direction)
             {
                 continue;
             }
