@@ -9,7 +9,8 @@ using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 
@@ -37,7 +38,7 @@ public class ClearanceTests
     public void No_passing_bracket_stands_in_the_swept_quadrant() => RandomJobs.Job.Check(40, job =>
     {
         var solution = Designer.Solve(job);
-        if (solution.Bracket is null || solution.Checks.Any(c => c.Id == "moving-parts" && !c.Passes))
+        if (solution.Bracket is null || solution.Checks.Any(c => c.Code == "moving-parts" && !c.Passes))
         {
             return;
         }

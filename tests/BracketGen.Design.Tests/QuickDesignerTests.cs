@@ -7,7 +7,7 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -118,7 +118,7 @@ public class QuickDesignerTests
         foreach (var (a, b) in thorough.Checks.Zip(quick.Checks))
         {
             Assert.Equal(a.Id, b.Id);
-            if (a.Kind != CheckKind.Advice && !a.Id.StartsWith("probability-", StringComparison.Ordinal))
+            if (a.Kind != CheckKind.Advice && !a.Code.StartsWith("probability-", StringComparison.Ordinal))
             {
                 Assert.Equal(a.Passes, b.Passes);
             }

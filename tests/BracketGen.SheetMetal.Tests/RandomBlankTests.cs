@@ -1,7 +1,5 @@
-using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
-using BracketGen.TestSupport;
 using CsCheck;
 using NetTopologySuite.Algorithm;
 using NetTopologySuite.Algorithm.Distance;

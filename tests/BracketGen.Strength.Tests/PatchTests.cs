@@ -1,8 +1,6 @@
 using BracketGen.Geometry;
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Model;
-using BracketGen.Units;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

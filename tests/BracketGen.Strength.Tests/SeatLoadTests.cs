@@ -1,6 +1,4 @@
-using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Strength.Parts;
 using Xunit;
 

@@ -30,7 +30,7 @@ public static class Designer
         var mechanism = best is not null && choice == 1 && strength is null
             ? Task.Run(() => MechanismReport.Of(job, best.Candidate.Travel, best.Candidate.Placement, best.Candidate.Bracket))
             : null;
-        ImmutableArray<Offer> offers = best is null ? [] : Ranking.Of(pool, best, Verify);
+        var offers = best is null ? [] : Ranking.Of(pool, best, Verify);
         var proven = ImmutableArray<ProvenOffer>.Empty;
         if (strength is not null && offers.Length > 0)
         {

@@ -62,6 +62,9 @@ public sealed record Solution
     /// <summary>Whether every check but mere advice passes.</summary>
     public bool Passes => Verdict.Kind == VerdictKind.Passes;
 
+    /// <summary>Whether nothing but mere advice fails; something may not be known.</summary>
+    public bool NothingFails => Verdict.Kind is VerdictKind.Passes or VerdictKind.NotProven;
+
     /// <summary>The failed safety checks.</summary>
     public IEnumerable<Check> Dangers => Checks.Where(c => c.IsDanger);
 }

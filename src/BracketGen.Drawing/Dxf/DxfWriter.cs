@@ -1,4 +1,5 @@
 using BracketGen.Drawing.Dxf.Format;
+using BracketGen.Drawing.Dxf.Model;
 
 namespace BracketGen.Drawing.Dxf;
 

@@ -120,7 +120,7 @@ public sealed record OuterRoute
         while (At(high) is { } route && route.Length <= outerLength && high < 10 * outerLength)
         {
             (low, best) = (high, route);
-            (low, high, best) = Follow(low, best, outerLength);
+            (_, high, best) = Follow(low, best, outerLength);
         }
 
         return new(best, outerLength - best.Length, null);

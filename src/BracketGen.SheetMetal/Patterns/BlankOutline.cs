@@ -122,7 +122,7 @@ public static class BlankOutline
 
             foreach (var bend in bends)
             {
-                Vector2 across = bend.Allowance * bend.Across;
+                var across = bend.Allowance * bend.Across;
                 if (bend.From != i && bend.To != i
                     && !ConvexGap.IsAtLeast(gap, one.AsSpan(), [bend.End, bend.Start, bend.Start + across, bend.End + across]))
                 {

@@ -4,6 +4,7 @@ using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Words.Terminal;
 

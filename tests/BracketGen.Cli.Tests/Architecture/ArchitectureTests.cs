@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests.Architecture;
 

@@ -1,8 +1,8 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Pictures;
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Report.Scene;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
