@@ -1,4 +1,5 @@
 using System.Text;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
 

@@ -7,6 +7,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
 using BracketGen.Storage;
+using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Worksheet;
 

@@ -1,4 +1,5 @@
 using BracketGen.Line.Solving;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
 

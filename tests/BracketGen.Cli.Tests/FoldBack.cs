@@ -1,5 +1,6 @@
 using System.Text.Json;
 using BracketGen.Geometry;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
 

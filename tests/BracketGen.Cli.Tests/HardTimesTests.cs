@@ -3,6 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;

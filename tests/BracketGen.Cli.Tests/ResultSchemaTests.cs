@@ -7,6 +7,7 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Result;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 using Json.Schema;
 

@@ -1,4 +1,5 @@
 using BracketGen.Profiles.Family;
+using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;

@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;
 

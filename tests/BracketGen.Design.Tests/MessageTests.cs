@@ -2,6 +2,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Cables;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 

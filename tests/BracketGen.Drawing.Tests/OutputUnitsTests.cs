@@ -14,6 +14,7 @@ using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.CutFile;

@@ -1,3 +1,4 @@
+using BracketGen.TestSupport;
 using NetTopologySuite.Geometries;
 
 namespace BracketGen.Geometry.Tests;

@@ -1,3 +1,4 @@
+using BracketGen.TestSupport;
 using CsCheck;
 
 namespace BracketGen.Geometry.Tests;

@@ -1,3 +1,5 @@
+using BracketGen.TestSupport;
+using BracketGen.TestSupport.Comparison;
 using CsCheck;
 using NetTopologySuite.Geometries;
 

@@ -1,3 +1,4 @@
+using BracketGen.TestSupport;
 using NetTopologySuite.Algorithm.Distance;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;

@@ -1,3 +1,5 @@
+using BracketGen.TestSupport;
+
 namespace BracketGen.Geometry.Tests;
 
 public class SegmentTests

@@ -1,3 +1,4 @@
+using BracketGen.TestSupport;
 using CsCheck;
 using NetTopologySuite.Algorithm;
 using NetTopologySuite.Geometries;

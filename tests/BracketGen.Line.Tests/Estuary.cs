@@ -6,6 +6,7 @@ using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Storage;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Line.Tests;
 

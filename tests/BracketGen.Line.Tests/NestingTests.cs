@@ -8,6 +8,7 @@ using BracketGen.Line.Parts;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 using BracketGen.Words.Worksheet;
 using CsCheck;

@@ -4,6 +4,7 @@ using BracketGen.Line.Numbering;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 

@@ -6,6 +6,7 @@ using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
+using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 using CsCheck;
 

@@ -1,6 +1,7 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
+using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 using CsCheck;

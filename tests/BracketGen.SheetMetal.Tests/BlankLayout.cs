@@ -1,6 +1,7 @@
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
+using BracketGen.TestSupport;
 
 namespace BracketGen.SheetMetal.Tests;
 

@@ -1,5 +1,6 @@
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.TestSupport;
 using static BracketGen.SheetMetal.Tests.BlankLayout;
 
 namespace BracketGen.SheetMetal.Tests;

@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.SheetMetal.Bending;
+using BracketGen.TestSupport;
 using static BracketGen.SheetMetal.Tests.BlankLayout;
 using LineSegment = BracketGen.Geometry.LineSegment;
 

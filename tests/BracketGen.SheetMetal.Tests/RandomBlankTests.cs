@@ -1,5 +1,6 @@
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.TestSupport;
 using CsCheck;
 using NetTopologySuite.Algorithm;
 using NetTopologySuite.Algorithm.Distance;

@@ -1,5 +1,4 @@
 using System.Text;
-using BracketGen.Design.Checks;
 using BracketGen.TestSupport;
 using CsCheck;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BracketGen.Geometry;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Strength.Tests;
 

@@ -2,6 +2,7 @@ using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Elements;
 using BracketGen.Strength.Model;
 using BracketGen.Strength.Solving;
+using BracketGen.TestSupport;
 using CsCheck;
 using MathNet.Numerics.LinearAlgebra;
 

@@ -7,6 +7,7 @@ using BracketGen.Fuzz.Tests;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.TestSupport;
 using BracketGen.Web.Serving;
 using BracketGen.Words.Report;
 

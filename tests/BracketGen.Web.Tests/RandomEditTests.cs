@@ -6,6 +6,7 @@ using BracketGen.Design.Study;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.TestSupport;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Messages;

@@ -1,10 +1,6 @@
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.SheetMetal.Bending;
 

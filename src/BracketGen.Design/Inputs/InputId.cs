@@ -1,9 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Pedals;
-using BracketGen.Mechanism.Throttles;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Inputs;
 

@@ -5,7 +5,6 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
-using BracketGen.Words.Report;
 using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Words.Line;

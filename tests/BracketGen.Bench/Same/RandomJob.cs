@@ -4,6 +4,7 @@ using BracketGen.Profiles;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
 using Tomlyn.Model;
 
 namespace BracketGen.Bench.Same;

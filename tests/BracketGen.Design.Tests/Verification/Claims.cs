@@ -11,6 +11,7 @@ using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Standards;
 using BracketGen.Strength.Parts;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests.Verification;
 

@@ -10,6 +10,8 @@ using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Family;
+using BracketGen.TestSupport;
+using BracketGen.TestSupport.Comparison;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Comparison;

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Dxf;
 

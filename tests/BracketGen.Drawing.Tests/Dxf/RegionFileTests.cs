@@ -4,6 +4,7 @@ using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
+using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 

@@ -1,5 +1,6 @@
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Report;
 

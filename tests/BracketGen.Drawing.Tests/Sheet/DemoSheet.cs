@@ -3,6 +3,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 

@@ -1,9 +1,11 @@
 using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 

@@ -1,5 +1,6 @@
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

@@ -1,7 +1,9 @@
 using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
+using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using BracketGen.Drawing.Tests.Sheet;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Solid;
 
