@@ -1,10 +1,9 @@
 using System.Diagnostics;
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 
@@ -103,13 +102,20 @@ public sealed class HardTimesTests : IDisposable
     [Fact]
     public void A_killed_run_leaves_whole_files_and_the_next_one_tidies_up()
     {
-        var clock = Stopwatch.StartNew();
-        var old = Made("A3");
-        var takes = clock.ElapsedMilliseconds;
-        var now = Made("A4");
-        Made("A3");
+        // The shortest of three, because one may have waited for the machine: a fifth of it must come before a run's end.
+        var takes = double.PositiveInfinity;
+        SortedDictionary<string, string> Timed(string paper)
+        {
+            var clock = Stopwatch.StartNew();
+            var made = Made(paper);
+            takes = Math.Min(takes, clock.ElapsedMilliseconds);
+            return made;
+        }
+
+        var (old, now) = (Timed("A3"), Timed("A4"));
+        Timed("A3");
         var killed = 0;
-        foreach (var part in new[] { 0.2, 0.5, 0.7, 0.8, 0.85, 0.9, 0.93, 0.96, 1.0, 1.05 })
+        foreach (var part in LongRun.IsOn ? [0.2, 0.5, 0.7, 0.8, 0.85, 0.9, 0.93, 0.96, 1.0, 1.05] : new[] { 0.2, 0.7, 0.93 })
         {
             using var process = Process.Start(BracketGenProgram.Start("make", _place.Job(Job), "--into", _place.Output, "--skip-strength", "--paper", "A4"))!;
             if (!process.WaitForExit((int)(part * takes)))
@@ -133,7 +139,7 @@ public sealed class HardTimesTests : IDisposable
     public void Two_runs_in_one_folder_leave_the_files_of_one()
     {
         var (a3, a4) = (Made("A3"), Made("A4"));
-        for (var round = 0; round < 3; round++)
+        for (var round = 0; round < (LongRun.IsOn ? 3 : 1); round++)
         {
             Process[] both = [.. new[] { "A3", "A4" }.Select(p =>
                 Process.Start(BracketGenProgram.Start("make", _place.Job(Job), "--into", _place.Output, "--skip-strength", "--paper", p))!)];
@@ -153,7 +159,7 @@ public sealed class HardTimesTests : IDisposable
 
     private SortedDictionary<string, string> Made(string paper)
     {
-        var result = _place.Make(Job, "--paper", paper);
+        var result = _place.MakeAlone(Job, "--paper", paper);
         Assert.True(result.ExitCode == ExitCode.NotProven, result.Errors);
         return Whole();
     }

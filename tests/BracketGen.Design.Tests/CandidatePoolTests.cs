@@ -4,7 +4,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 

@@ -4,11 +4,13 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
-using BracketGen.TestSupport;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 
@@ -47,7 +49,7 @@ public class FoldBackTests
                 }
             }
         });
-        Assert.True(landed[1] > 5000 && landed[2] > 5000, $"only {string.Join(", ", landed)} brackets were shaped");
+        Assert.True(landed[1] > LongRun.Of(5000) && landed[2] > LongRun.Of(5000), $"only {string.Join(", ", landed)} brackets were shaped");
     }
 
     // NetTopologySuite, which knows nothing of how the outline was drawn, finds a simple polygon whose flanges do not overlap.

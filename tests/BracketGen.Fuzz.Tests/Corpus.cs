@@ -2,8 +2,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Interview;
-using BracketGen.SheetMetal;
-using BracketGen.TestSupport;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Fuzz.Tests;
 

@@ -2,11 +2,13 @@ using System.Collections.Immutable;
 using System.Text;
 using BracketGen.Cli.Interview;
 using BracketGen.Cli.Terminal;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
@@ -17,7 +19,8 @@ using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Fitted;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Interview;
@@ -107,7 +110,7 @@ public static class Subject
             Diagnosing = Environment.CpuUsage.TotalTime - before;
         }
 
-        string[] accepted = [.. solution.Dangers.Select(d => d.Id)];
+        string[] accepted = [.. solution.Dangers.Select(d => d.Code)];
         var path = variant % 4 == 0 ? FlatPatternDxf.PathFor(solution) : null;
         var choices = new FileChoices(variant % 3 == 0 ? DxfVersion.R12 : DxfVersion.R2000, null, path?.Contours is null ? null : path);
         var files = JobFiles.Of(solution, accepted, choices);
@@ -122,22 +125,18 @@ public static class Subject
             Pages(BracketDrawing.Compose(solution, new DrawingOptions()));
         }
 
-        var screen = new StringWriter();
-        TravelTable.Print(screen, job, solution.Travel, solution.Remedy);
-        BracketTable.Print(screen, solution);
-        OfferTable.Print(screen, solution);
-        if (solution.Diagnosis is { } diagnosis)
-        {
-            DiagnosisTable.Print(screen, diagnosis, job.Units);
-        }
-
+        var text = new StringWriter();
+        var screen = new Screen(text, Screen.MinWidth, hasColour: false);
+        CheckTable.PrintVerdict(screen, solution.Verdict);
+        CheckTable.Print(screen, solution.Checks, job.Units, all: true);
+        AnswerTable.PrintTravel(screen, job, solution.Travel, solution.Remedy);
+        AnswerTable.PrintBracket(screen, solution);
         if (solution.Mechanism is { } mechanism)
         {
-            MechanismTable.Print(screen, job, mechanism);
+            AnswerTable.PrintMechanism(screen, job, mechanism);
         }
 
-        CheckTable.Print(screen, solution.Checks, job.Units);
-        OutputAudit.Text("screen", screen.ToString(), "");
+        OutputAudit.Text("screen", text.ToString(), "");
     }
 
     private static void Pages(IReadOnlyList<Drawing.Sheet.SheetPage> pages)
@@ -289,9 +288,9 @@ public static class Subject
         foreach (var group in values.Take(16).Chunk(4).Where(g => g.Length == 4))
         {
             var readings = new FittedReadings { ClosedVolts = group[0], FlooredVolts = group[1], FreePlay = group[2], PadTravel = group[3] };
-            var screen = new StringWriter();
-            FindingTable.Print(screen, Plover.Value.Job, FittedCheck.Of(Plover.Value.Job, Plover.Value.Mechanism!, readings)!.Value);
-            OutputAudit.Text("screen", screen.ToString(), "");
+            var text = new StringWriter();
+            AnswerTable.PrintFindings(new(text, Screen.MinWidth, hasColour: false), Plover.Value.Job, FittedCheck.Of(Plover.Value.Job, Plover.Value.Mechanism!, readings)!.Value);
+            OutputAudit.Text("screen", text.ToString(), "");
             depth = Depth.Through;
         }
 

@@ -1,14 +1,15 @@
 using System.Text;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Tests;
 

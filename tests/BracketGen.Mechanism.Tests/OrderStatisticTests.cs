@@ -1,5 +1,6 @@
 using BracketGen.Design.Checks;
-using BracketGen.TestSupport;
+using BracketGen.Mechanism.Numerics;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;

@@ -1,7 +1,9 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
-using BracketGen.TestSupport;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;

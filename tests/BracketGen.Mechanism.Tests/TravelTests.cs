@@ -1,6 +1,8 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
-using BracketGen.TestSupport;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;

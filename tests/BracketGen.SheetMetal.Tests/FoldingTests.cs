@@ -1,6 +1,6 @@
-using BracketGen.Design.Checks;
 using BracketGen.Geometry;
-using BracketGen.TestSupport;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using CsCheck;
 
 namespace BracketGen.SheetMetal.Tests;

@@ -1,7 +1,5 @@
 using System.Globalization;
 using BracketGen.Geometry;
-using BracketGen.TestSupport;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

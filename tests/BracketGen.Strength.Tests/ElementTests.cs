@@ -1,9 +1,7 @@
-using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 using BracketGen.Strength.Elements;
-using BracketGen.TestSupport;
+using BracketGen.Strength.Model;
 using CsCheck;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

@@ -1,8 +1,7 @@
-using BracketGen.Design.Checks;
 using BracketGen.Geometry;
-using BracketGen.TestSupport;
+using BracketGen.Strength.Meshing;
+using BracketGen.Strength.Model;
 using CsCheck;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

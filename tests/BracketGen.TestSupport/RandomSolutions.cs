@@ -4,8 +4,11 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Shops;
 using CsCheck;
 
 namespace BracketGen.TestSupport;
@@ -60,7 +63,7 @@ public static class RandomSolutions
     /// <summary>All of them, in turn at random.</summary>
     public static readonly Gen<Solution?> Any = Gen.OneOf(Shaped, Plates, BentTwice, BentTwice);
 
-    /// <summary>Some hundred solutions with a bracket, always the same, made once.</summary>
+    /// <summary>Some hundred solutions with a bracket, in a short run some ten; always the same, made once.</summary>
     public static IReadOnlyList<Solution> Samples => Sampled.Value;
 
     /// <summary>Runs <paramref name="check"/> on the first <paramref name="count"/> samples; the first failure names its place among them.</summary>
@@ -79,7 +82,7 @@ public static class RandomSolutions
         }
     }
 
-    private static readonly Lazy<IReadOnlyList<Solution>> Sampled = new(() => [.. Any.Draw(480).OfType<Solution>().Where(s => s.Bracket is not null)]);
+    private static readonly Lazy<IReadOnlyList<Solution>> Sampled = new(() => [.. Any.Draw(LongRun.Of(480)).OfType<Solution>().Where(s => s.Bracket is not null)]);
 
     private static StopPlacement Placement(Vector3 seat, Vector3 direction) => new(Angle.Zero, seat, direction, 50, 0, 2);
 

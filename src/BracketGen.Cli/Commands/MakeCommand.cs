@@ -7,12 +7,13 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Cutting;
 using BracketGen.Storage;
 using BracketGen.Units;
+using BracketGen.Words.CutFile;
 using BracketGen.Words.Terminal;
 
 namespace BracketGen.Cli.Commands;

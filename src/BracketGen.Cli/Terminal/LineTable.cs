@@ -9,7 +9,7 @@ using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Line;

@@ -4,7 +4,11 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Study;
 
@@ -26,7 +30,7 @@ public static class Designer
         var mechanism = best is not null && choice == 1 && strength is null
             ? Task.Run(() => MechanismReport.Of(job, best.Candidate.Travel, best.Candidate.Placement, best.Candidate.Bracket))
             : null;
-        ImmutableArray<Offer> offers = best is null ? [] : Ranking.Of(pool, best, Verify);
+        var offers = best is null ? [] : Ranking.Of(pool, best, Verify);
         var proven = ImmutableArray<ProvenOffer>.Empty;
         if (strength is not null && offers.Length > 0)
         {

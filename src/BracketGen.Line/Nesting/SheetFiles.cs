@@ -5,7 +5,7 @@ using BracketGen.Drawing.Dxf;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Line;
 

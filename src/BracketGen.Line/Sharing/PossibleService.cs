@@ -4,9 +4,9 @@ using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Solving;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Sharing;
 

@@ -2,12 +2,13 @@ using System.Text;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Storage;
+using BracketGen.Words.Page;
 
 namespace BracketGen.Web.Folder;
 
 /// <summary>The one folder that the page may read profiles from and write them to.</summary>
 /// <remarks>
-/// Takes relative paths of profiles (.toml) with forward slashes only; hidden names, «..» and links are refused, so that no path leads
+/// Takes relative paths of profiles (.toml) with forward slashes only; hidden names, <c>..</c> and links are refused, so that no path leads
 /// out. Nothing but profiles is read or written.
 /// </remarks>
 public sealed class WorkFolder
@@ -89,7 +90,7 @@ public sealed class WorkFolder
         {
             if (!IsAllowed(file.Path) || HasLink(file.Path))
             {
-                throw new UnauthorizedAccessException($"{file.Path} is no path of a profile within the folder.");
+                throw new UnauthorizedAccessException(ServerWords.BadPath(file.Path));
             }
         }
 
@@ -138,7 +139,7 @@ public sealed class WorkFolder
 
 /// <summary>A profile that can be picked.</summary>
 /// <param name="Path">Path from the folder.</param>
-/// <param name="Kind">What its first key says: «vehicle».</param>
+/// <param name="Kind">What its first key says: <c>vehicle</c>.</param>
 /// <param name="Name">Its name, or a job's title.</param>
 public sealed record ShelfEntry(string Path, string Kind, string Name);
 

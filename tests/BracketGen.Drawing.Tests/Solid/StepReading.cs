@@ -1,6 +1,5 @@
 using System.Text.Json;
 using BracketGen.Drawing.Tests.Sheet;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Solid;
 
@@ -25,6 +24,6 @@ internal sealed record StepReading(
 
         var script = RepositoryRoot.PathOf("tests", "readers", "step.mjs");
         return JsonSerializer.Deserialize<Dictionary<string, StepReading>>(
-            node.RunOrFail([script, folder[""]], timeout: TimeSpan.FromMinutes(8)), Options)!;
+            node.RunOrFail([script, folder[""]]), Options)!;
     }
 }
