@@ -15,7 +15,7 @@ namespace BracketGen.Design.Tests;
 public class ClearanceTests
 {
     [Fact]
-    public void Branch_and_bound_agrees_with_a_dense_sample() => RandomJobs.Job.Check(40, job =>
+    public void Branch_and_bound_agrees_with_a_dense_sample() => RandomJobs.Job.Check(LongRun.Of(40), job =>
     {
         var body = job.Body.OpeningCounterClockwise();
         if (CandidateSearch.AtMidRange(job, body).FirstOrDefault() is not { } candidate)
@@ -32,7 +32,7 @@ public class ClearanceTests
     });
 
     [Fact]
-    public void No_passing_bracket_stands_in_the_swept_quadrant() => RandomJobs.Job.Check(40, job =>
+    public void No_passing_bracket_stands_in_the_swept_quadrant() => RandomJobs.Job.Check(LongRun.Of(40), job =>
     {
         var solution = Designer.Solve(job);
         if (solution.Bracket is null || solution.Checks.Any(c => c.Id == "moving-parts" && !c.Passes))
