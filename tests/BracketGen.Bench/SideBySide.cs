@@ -10,9 +10,10 @@ using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
+using BracketGen.Drawing.Solid.Step;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Bench;

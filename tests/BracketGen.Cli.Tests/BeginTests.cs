@@ -1,6 +1,7 @@
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 

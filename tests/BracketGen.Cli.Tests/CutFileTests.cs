@@ -7,6 +7,7 @@ using BracketGen.Drawing.Result;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
+using BracketGen.Storage;
 using BracketGen.TestSupport;
 using BracketGen.Units;
 
@@ -49,7 +50,7 @@ public class CutFileTests(ExampleOutputs outputs)
         Assert.Contains(solutions.Values, s => s.Job.Units == UnitSystem.Inch);
         foreach (var (name, solution) in solutions)
         {
-            OutputFolder.Write(
+            WholeFiles.Write(
                 place.PathOf("output", name),
                 [
                     (Workplace.CutFile, new DxfWriter().Write(FlatPatternDxf.Compose(solution.Bracket!, solution.Job, []))),

@@ -24,7 +24,7 @@ public class ExampleRunTests(ExampleOutputs outputs)
     {
         var result = outputs.Results[job];
         using var json = JsonDocument.Parse(File.ReadAllBytes(outputs.PathOf(job, Workplace.ResultFile)));
-        var passes = json.RootElement.GetProperty("verdict").GetString() == "pass";
+        var passes = json.RootElement.GetProperty("verdict").GetString() == "passes";
         Assert.Equal(passes ? ExitCode.Pass : ExitCode.CheckFailed, result.ExitCode);
         Assert.Contains(passes ? "Verdict: every check passes" : "checks failed", result.Output, StringComparison.Ordinal);
         Assert.Empty(result.Errors);

@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Line.Solving;
+using BracketGen.Storage;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
@@ -62,10 +63,11 @@ internal sealed class Workplace : IDisposable
         File.WriteAllText(path, text.Replace(old, replacement, StringComparison.Ordinal));
     }
 
-    /// <summary>Every file under the output folder, hidden ones too, relative to it.</summary>
+    /// <summary>Every file under the output folder but the locks', hidden ones too, relative to it.</summary>
     public string[] OutputFiles() => !Directory.Exists(Output)
         ? []
         : [.. Directory.EnumerateFiles(Output, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 })
+            .Where(f => Path.GetFileName(f) != FolderLock.FileName)
             .Select(f => Path.GetRelativePath(Output, f).Replace('\\', '/')).Order(StringComparer.Ordinal)];
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

@@ -4,10 +4,11 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;

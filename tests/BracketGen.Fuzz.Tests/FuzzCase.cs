@@ -1,7 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Interview;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Fuzz.Tests;
 

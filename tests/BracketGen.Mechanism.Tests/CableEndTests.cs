@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
 
 namespace BracketGen.Mechanism.Tests;
 

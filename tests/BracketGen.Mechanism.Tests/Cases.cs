@@ -1,4 +1,7 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Uncertainty;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;

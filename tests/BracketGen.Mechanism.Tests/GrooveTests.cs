@@ -1,5 +1,6 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Grooves;
 using BracketGen.TestSupport;
 using CsCheck;
 

@@ -1,4 +1,5 @@
 using BracketGen.Design.Checks;
+using BracketGen.Mechanism.Numerics;
 using BracketGen.TestSupport;
 using CsCheck;
 

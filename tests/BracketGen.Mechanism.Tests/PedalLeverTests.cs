@@ -1,4 +1,6 @@
 using BracketGen.Design.Checks;
+using BracketGen.Mechanism.Numerics;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.TestSupport;
 using CsCheck;
 

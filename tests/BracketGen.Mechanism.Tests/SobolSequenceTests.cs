@@ -1,3 +1,5 @@
+using BracketGen.Mechanism.Numerics;
+
 namespace BracketGen.Mechanism.Tests;
 
 /// <summary>Sobol's points beyond the first few, where the recurrence makes the direction numbers.</summary>

@@ -1,5 +1,7 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
 using BracketGen.TestSupport;
 using BracketGen.Units;
 using CsCheck;

@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Uncertainty;
 using MathNet.Numerics.Statistics;
 
 namespace BracketGen.Mechanism.Tests;

@@ -1,5 +1,7 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.TestSupport;
 using CsCheck;
 

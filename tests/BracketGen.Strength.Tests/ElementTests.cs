@@ -1,6 +1,7 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 using BracketGen.Strength.Elements;
+using BracketGen.Strength.Model;
 using BracketGen.TestSupport;
 using CsCheck;
 

@@ -1,5 +1,6 @@
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Strength.Parts;
 
 namespace BracketGen.Strength.Tests;
 

@@ -1,5 +1,7 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.Strength.Meshing;
+using BracketGen.Strength.Model;
 using BracketGen.TestSupport;
 using CsCheck;
 

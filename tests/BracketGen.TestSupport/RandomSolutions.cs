@@ -4,8 +4,11 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Shops;
 using CsCheck;
 
 namespace BracketGen.TestSupport;

@@ -7,10 +7,15 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Words.CutFile;
 using BracketGen.Mechanism;
+using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal;
+using BracketGen.Storage;
 using BracketGen.Units;
 using BracketGen.Words.Terminal;
 
@@ -123,7 +128,7 @@ internal static class MakeCommand
         var files = JobFiles.Of(solution, accepted, choices with { CutPath = path });
         try
         {
-            OutputFolder.Write(folder, files.Written, files.Withheld);
+            WholeFiles.Write(folder, files.Written, files.Withheld);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

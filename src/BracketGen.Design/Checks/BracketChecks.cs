@@ -1,8 +1,11 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Checks;
 

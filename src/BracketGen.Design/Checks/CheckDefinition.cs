@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Design.Checks;

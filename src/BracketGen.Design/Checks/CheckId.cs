@@ -1,8 +1,3 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
-
 namespace BracketGen.Design.Checks;
 
 /// <summary>Every check the program makes, in the order a person would make them. <see cref="CheckCatalogue"/> says what each is.</summary>

@@ -1,5 +1,6 @@
+using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Strength;
+using BracketGen.Strength.Parts;
 
 namespace BracketGen.Design.Checks;
 

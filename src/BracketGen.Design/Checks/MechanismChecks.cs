@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Checks;
 

@@ -1,9 +1,16 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Checks;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Design.Checks;
 

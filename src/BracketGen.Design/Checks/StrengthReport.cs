@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
-using BracketGen.SheetMetal;
-using BracketGen.Strength;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Parts;
 
 namespace BracketGen.Design.Checks;
 

@@ -2,8 +2,11 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Checks;
 

@@ -1,7 +1,10 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Checks;
 

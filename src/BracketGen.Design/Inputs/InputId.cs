@@ -1,7 +1,3 @@
-using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
-
 namespace BracketGen.Design.Inputs;
 
 /// <summary>The inputs that checks rest on.</summary>

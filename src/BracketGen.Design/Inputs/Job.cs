@@ -1,4 +1,4 @@
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Design.Inputs;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Inputs;
 

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.Design.Part;

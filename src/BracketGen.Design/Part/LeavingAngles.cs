@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Design.Part;
 

@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Design.Part;
 

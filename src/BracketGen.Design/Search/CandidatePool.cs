@@ -1,6 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 
 namespace BracketGen.Design.Search;
 

@@ -3,7 +3,7 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Design.Study;
 
@@ -61,6 +61,9 @@ public sealed record Solution
 
     /// <summary>Whether every check but mere advice passes.</summary>
     public bool Passes => Verdict.Kind == VerdictKind.Passes;
+
+    /// <summary>Whether nothing but mere advice fails; something may not be known.</summary>
+    public bool NothingFails => Verdict.Kind is VerdictKind.Passes or VerdictKind.NotProven;
 
     /// <summary>The failed safety checks.</summary>
     public IEnumerable<Check> Dangers => Checks.Where(c => c.IsDanger);

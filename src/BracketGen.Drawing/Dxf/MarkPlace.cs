@@ -1,7 +1,9 @@
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Dxf;
 

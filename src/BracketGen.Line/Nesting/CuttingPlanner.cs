@@ -3,11 +3,11 @@ using BracketGen.Design.Part;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Sharing;
+using BracketGen.Line.Parts;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Line.Nesting;

@@ -3,9 +3,11 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
+using BracketGen.Line.Solving;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Sharing;
 

@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;

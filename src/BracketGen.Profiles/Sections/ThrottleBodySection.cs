@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;

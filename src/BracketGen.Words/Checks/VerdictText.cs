@@ -18,13 +18,20 @@ public static class VerdictText
     public static string Banner(VerdictKind kind) => Name(kind).ToUpperInvariant();
 
     /// <summary>The verdict as one sentence, with the checks that decide it.</summary>
-    public static string Of(Verdict verdict) => verdict.Kind switch
+    public static string Of(Verdict verdict) => verdict.Kind == VerdictKind.Passes
+        ? $"PASSES every check. {AllTheSame}"
+        : $"{Banner(verdict.Kind)}. {Reason(verdict)}";
+
+    /// <summary>What the verdict rests on, for a place that already shows its name.</summary>
+    public static string Reason(Verdict verdict) => verdict.Kind switch
     {
-        VerdictKind.Unsafe => $"UNSAFE. {Count(verdict, "safety check")}: {Names(verdict)}. Do not fit it.",
-        VerdictKind.Fails => $"FAILS. {Count(verdict, "check")}: {Names(verdict)}.",
-        VerdictKind.NotProven => $"NOT PROVEN. Nothing fails, but not known: {Names(verdict)}.",
-        _ => "PASSES every check. A competent person checks the finished installation all the same.",
+        VerdictKind.Unsafe => $"{Count(verdict, "safety check")}: {Names(verdict)}. Do not fit it.",
+        VerdictKind.Fails => $"{Count(verdict, "check")}: {Names(verdict)}.",
+        VerdictKind.NotProven => $"Nothing fails, but not known: {Names(verdict)}.",
+        _ => $"Every check passes. {AllTheSame}",
     };
+
+    private const string AllTheSame = "A competent person checks the finished installation all the same.";
 
     /// <summary>What to measure or calculate before the answer can be "passes": a sentence for each thing, none twice; empty if nothing is open.</summary>
     public static IReadOnlyList<string> ToProve(Verdict verdict) =>

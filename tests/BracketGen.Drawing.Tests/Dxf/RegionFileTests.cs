@@ -1,11 +1,12 @@
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Dxf;
 

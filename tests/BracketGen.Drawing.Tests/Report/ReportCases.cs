@@ -6,7 +6,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Tests.ShopDrawing;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Report;

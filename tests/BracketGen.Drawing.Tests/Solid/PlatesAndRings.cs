@@ -1,6 +1,8 @@
-using BracketGen.Drawing.Measuring;
 using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

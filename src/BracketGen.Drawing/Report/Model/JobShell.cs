@@ -1,7 +1,6 @@
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Sections;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Report.Model;
@@ -22,7 +21,7 @@ internal static class JobShell
         Vector3 AsMeasured(Vector3 v) => scene.IsMirrored ? v.MirroredInY : v;
         double[] Flat(IEnumerable<Vector3> points) => [.. points.SelectMany(p => (double[])[SolidShapes.Short(p.X), SolidShapes.Short(p.Y), SolidShapes.Short(p.Z)])];
         var mesh = report.Prepared.Model.Mesh;
-        var stresses = StrengthSection.StressesOf(scene, report);
+        var stresses = scene.Stresses(report);
         var scale = ValueScale.UpTo(stresses.Max());
         var shape = report.Modes[0].Shape;
         var size = mesh.Nodes.Max(n => n.DistanceTo(mesh.Nodes[0]));

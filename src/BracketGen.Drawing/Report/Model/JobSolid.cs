@@ -1,11 +1,12 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Pictures;
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Report.Scene;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Drawing.Report.Model;
 

@@ -2,11 +2,12 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf.Format;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Report.Pictures;
 
@@ -72,7 +73,7 @@ internal sealed class FlatValuesSvg(ReportScene scene, StrengthReport report)
         const double step = 30;
         using var svg = html.Open(
             "svg", ("class", "scale"), ("viewBox", "-10 0 340 34"), ("role", "img"),
-            ("aria-label", $"Scale of colours from 0, pale, to {ValueScale.Plain(colours.Most)}{(unit.Length > 0 ? " " : "")}{unit}, dark"));
+            ("aria-label", StrengthFacts.ScaleSpoken($"{ValueScale.Plain(colours.Most)} {unit}".TrimEnd())));
         for (var i = 0; i < ValueScale.Steps; i++)
         {
             var shade = colours.Shade((i + 0.5) / ValueScale.Steps * colours.Most);

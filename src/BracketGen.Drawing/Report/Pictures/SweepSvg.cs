@@ -2,10 +2,14 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Pictures;
 
@@ -90,8 +94,8 @@ internal sealed class SweepSvg
         }
 
         // The two ends of the fitting's way, outside the rim.
-        Mark(html, Angle.Zero, "closed");
-        Mark(html, _motion.Travel.Rotation, "wide open");
+        Mark(html, Angle.Zero, SweepText.ClosedMark);
+        Mark(html, _motion.Travel.Rotation, SweepText.OpenMark);
         return html.ToString();
     }
 

@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+
+namespace BracketGen.Strength.Model;
+
+/// <summary>The middle surface of a folded sheet, cut into flat triangles.</summary>
+/// <remarks>
+/// Nodes in mm. The top side is the one from which the triangles run counter-clockwise.
+/// </remarks>
+/// <param name="Nodes">The nodes.</param>
+/// <param name="Triangles">The triangles, by node number.</param>
+public sealed record ShellMesh(ImmutableArray<Vector3> Nodes, ImmutableArray<Triangle> Triangles)
+{
+    /// <summary>Folds a flat mesh: node numbers and triangles stay.</summary>
+    /// <param name="flat">Mesh of the flat pattern.</param>
+    /// <param name="middleSurface">Where each point of the flat pattern's middle surface comes to lie.</param>
+    public static ShellMesh Fold(TriangleMesh flat, Func<Vector2, Vector3> middleSurface) =>
+        new([.. flat.Nodes.Select(middleSurface)], flat.Triangles);
+}
