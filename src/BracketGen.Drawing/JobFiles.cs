@@ -15,7 +15,6 @@ using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.SheetMetal;
 using BracketGen.Words.Checks;
 using BracketGen.Words.CutFile;
 using BracketGen.Words.SetupSheet;

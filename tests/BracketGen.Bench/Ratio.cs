@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Runtime.InteropServices;
 using BracketGen.Bench.Same;
 using BracketGen.TestSupport;
+using BracketGen.TestSupport.Comparison;
 
 namespace BracketGen.Bench;
 

@@ -1,5 +1,4 @@
 using System.Reflection;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
 

@@ -1,5 +1,4 @@
 using System.Text;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
 

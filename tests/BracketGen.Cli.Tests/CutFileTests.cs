@@ -2,14 +2,13 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Result;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
 using BracketGen.Storage;
-using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Cli.Tests;
 

@@ -1,10 +1,10 @@
 using System.Text;
 using System.Text.Json;
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 

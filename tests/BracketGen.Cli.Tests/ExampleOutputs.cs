@@ -1,5 +1,4 @@
 using BracketGen.Line.Solving;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using BracketGen.Geometry;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
 

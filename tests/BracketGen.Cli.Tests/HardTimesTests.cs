@@ -1,10 +1,9 @@
 using System.Diagnostics;
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 

@@ -1,8 +1,7 @@
 using System.Diagnostics;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 

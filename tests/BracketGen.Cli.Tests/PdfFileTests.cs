@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using BracketGen.Profiles.Forms;
-using BracketGen.TestSupport;
 using UglyToad.PdfPig;
 
 namespace BracketGen.Cli.Tests;

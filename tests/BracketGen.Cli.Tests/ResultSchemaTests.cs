@@ -4,11 +4,10 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Result;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using Json.Schema;
 
 namespace BracketGen.Cli.Tests;

@@ -1,7 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Line.Solving;
 using BracketGen.Storage;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
 

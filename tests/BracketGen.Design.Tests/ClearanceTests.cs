@@ -9,7 +9,8 @@ using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 
@@ -19,8 +20,9 @@ public class ClearanceTests
     [Fact]
     public void Branch_and_bound_agrees_with_a_dense_sample() => RandomJobs.Job.Check(LongRun.Of(40), job =>
     {
-        var body = job.Body.OpeningCounterClockwise();
-        if (CandidateSearch.AtMidRange(job, body).FirstOrDefault() is not { } candidate)
+        job = job.OpeningCounterClockwise();
+        var body = job.Body;
+        if (CandidateSearch.AtMidRange(job).FirstOrDefault() is not { } candidate)
         {
             return;
         }

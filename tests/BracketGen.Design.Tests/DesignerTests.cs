@@ -9,8 +9,9 @@ using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 
@@ -69,12 +70,7 @@ public class DesignerTests
     public void Mirrored_bodies_get_mirrored_brackets()
     {
         var job = Examples.Read("plover-alder-58");
-        var mirror = job with
-        {
-            Body = job.Body.OpeningCounterClockwise().MirroredForTest(),
-            Bulkhead = job.Bulkhead is { } b ? new Bulkhead(b.Point.MirroredInY, b.Direction.MirroredInY) : null,
-        };
-        Solution one = Designer.Solve(job), other = Designer.Solve(mirror);
+        Solution one = Designer.Solve(job), other = Designer.Solve(job.Mirrored());
         Assert.Equal(0, one.Placement!.Seat.MirroredInY.DistanceTo(other.Placement!.Seat), 1e-9);
         Assert.Equal(one.Bracket!.Flat.Blank.Area, other.Bracket!.Flat.Blank.Area, 1e-6);
         Assert.Equal(one.Bracket.Flat.Bends[0].IsUp, other.Bracket.Flat.Bends[0].IsUp);
@@ -132,14 +128,4 @@ public class DesignerTests
         Assert.Equal(a.Checks.AsEnumerable(), b.Checks.AsEnumerable());
         Assert.Equal(a.Bracket!.Flat, b.Bracket!.Flat);
     }
-}
-
-/// <summary>What only a test needs of a body.</summary>
-internal static class BodyForTest
-{
-    /// <summary>The same body opening the other way.</summary>
-    public static ThrottleBody MirroredForTest(this ThrottleBody body) => (body with { Opens = OpeningSense.Clockwise }).OpeningCounterClockwise() with
-    {
-        Opens = OpeningSense.Clockwise,
-    };
 }

@@ -4,6 +4,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 

@@ -1,6 +1,5 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;
 

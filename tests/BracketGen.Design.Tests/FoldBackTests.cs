@@ -9,7 +9,8 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 
@@ -36,10 +37,11 @@ public class FoldBackTests
         var landed = new int[3];
         RandomJobs.Job.Check(LongRun.Of(10_000), job =>
         {
-            var body = job.Body.OpeningCounterClockwise();
+            job = job.OpeningCounterClockwise();
+            var body = job.Body;
             for (var bends = 0; bends < landed.Length; bends++)
             {
-                foreach (var candidate in CandidateSearch.AtMidRange(job, body, bends).Take(1))
+                foreach (var candidate in CandidateSearch.AtMidRange(job, bends).Take(1))
                 {
                     Lands(candidate.Bracket, candidate.Placement, body);
                     Lands(candidate.Bracket.Mirrored(), candidate.Placement.Mirrored(), Mirror(body));

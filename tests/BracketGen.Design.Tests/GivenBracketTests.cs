@@ -6,7 +6,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 

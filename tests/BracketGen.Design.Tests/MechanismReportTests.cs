@@ -11,8 +11,8 @@ using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -56,17 +56,7 @@ public class MechanismReportTests
     public void A_mirrored_job_has_the_same_mechanism(string name)
     {
         var job = Examples.Read(name) with { Bulkhead = Plover.Bulkhead };
-        var opens = job.Body.Opens == OpeningSense.Clockwise ? OpeningSense.CounterClockwise : OpeningSense.Clockwise;
-        var mirror = job with
-        {
-            Body = job.Body with
-            {
-                Opens = opens, Quadrant = job.Body.Quadrant.Mirrored(), Mount = job.Body.Mount.Mirrored(),
-                KeepOuts = [.. job.Body.KeepOuts.Select(k => k.Mirrored())],
-            },
-            Bulkhead = new(job.Bulkhead!.Point.MirroredInY, job.Bulkhead.Direction.MirroredInY),
-        };
-        Solution one = Designer.Solve(job), other = Designer.Solve(mirror);
+        Solution one = Designer.Solve(job), other = Designer.Solve(job.Mirrored());
         Assert.Equal(
             one.Checks.Select(c => (c.Code, Math.Round(c.Value, 4))),
             other.Checks.Select(c => (c.Code, Math.Round(c.Value, 4))));

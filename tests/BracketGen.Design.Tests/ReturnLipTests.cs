@@ -5,7 +5,7 @@ using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -71,7 +71,7 @@ public sealed class ReturnLipTests
         // The cheapest bracket alone, asked to give a little less than it does; what a lip does to the stress is left aside.
         var offer = Designer.Solve(Plover, 1, StrengthDetail.Usual).Offers[0];
         var strict = Plover with { Preferences = Plover.Preferences with { MostGive = 0.999 * offer.GiveFound!.Value, LeastYieldFactor = 0.1 } };
-        Offer? Verify(Candidate c) => Ranking.Verify(c, strict, strict.Body);
+        Offer? Verify(Candidate c) => Ranking.Verify(c, strict);
         var proven = StrongOffers.Of(strict, [offer], [offer.Candidate], Verify, StrengthDetail.Usual);
         var taken = Assert.Single(proven);
         Assert.True(taken.IsStrong);

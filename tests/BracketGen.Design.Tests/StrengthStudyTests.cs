@@ -10,6 +10,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -104,20 +105,19 @@ public sealed class StrengthStudyTests
     public void Clockwise_is_as_strong_as_its_mirror_image()
     {
         var job = Examples.Read("dunlin-rowan-64");
-        var mirror = job with { Body = job.Body.OpeningCounterClockwise(), Bulkhead = null };
+        var mirror = job.OpeningCounterClockwise() with { Bulkhead = null };
         var (one, other) = (Designer.Solve(job with { Bulkhead = null }, 1, StrengthDetail.Usual).Strength!, Designer.Solve(mirror, 1, StrengthDetail.Usual).Strength!);
         Assert.True(one.Frequencies.SequenceEqual(other.Frequencies));
         Assert.Equal(one.YieldFactor, other.YieldFactor);
-        Assert.Equal(one.Opening.At, other.Opening.At);
+        Assert.Equal(one.Opening.At, other.Opening.At.MirroredInX);
     }
 
     [Fact]
     public void The_cheapest_strong_bracket_is_taken()
     {
         // Every candidate cheaper than the one taken is proven one by one: none that fits is strong enough.
-        var body = Plover.Body;
-        var cheaper = CandidateSearch.All(Plover, body).TakeWhile(c => c.Cost < Answer.Offers[0].Candidate.Cost - 1e-12)
-            .Select(c => Ranking.Verify(c, Plover, body))
+        var cheaper = CandidateSearch.All(Plover).TakeWhile(c => c.Cost < Answer.Offers[0].Candidate.Cost - 1e-12)
+            .Select(c => Ranking.Verify(c, Plover))
             .OfType<Offer>().ToList();
         Assert.NotEmpty(cheaper);
         Assert.DoesNotContain(cheaper, o => StrongOffers.Prove(Plover, o, new(6, 3, 3)).IsStrong);

@@ -3,7 +3,6 @@ using BracketGen.Line.Numbering;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Interview;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Fuzz.Tests;
 

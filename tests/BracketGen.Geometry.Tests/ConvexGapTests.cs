@@ -1,5 +1,3 @@
-using BracketGen.Design.Checks;
-using BracketGen.TestSupport;
 using CsCheck;
 
 namespace BracketGen.Geometry.Tests;

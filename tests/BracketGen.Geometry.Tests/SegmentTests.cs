@@ -1,7 +1,3 @@
-using BracketGen.Design.Checks;
-using BracketGen.TestSupport;
-using BracketGen.Units;
-
 namespace BracketGen.Geometry.Tests;
 
 public class SegmentTests

@@ -1,7 +1,5 @@
 using System.Text;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Nesting;
@@ -10,6 +8,8 @@ using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Tests;
 

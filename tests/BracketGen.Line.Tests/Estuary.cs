@@ -6,7 +6,6 @@ using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Storage;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Line.Tests;
 

@@ -1,7 +1,6 @@
 using System.IO.Compression;
 using System.Text;
 using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Line.Catalogue;
 using BracketGen.Line.Combinations;
@@ -10,6 +9,7 @@ using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Report;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Spreadsheet;
 using DocumentFormat.OpenXml.Validation;

@@ -1,12 +1,11 @@
 using System.Text;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Tests;
 

@@ -2,12 +2,11 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Line.Tests;

@@ -1,5 +1,6 @@
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Mechanism.Tests;
 

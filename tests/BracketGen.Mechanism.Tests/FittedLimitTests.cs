@@ -6,6 +6,7 @@ using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;
 using BracketGen.Words.Fitted;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Mechanism.Tests;
 

@@ -7,7 +7,7 @@ using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;

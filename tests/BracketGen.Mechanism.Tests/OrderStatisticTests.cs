@@ -1,6 +1,6 @@
 using BracketGen.Design.Checks;
 using BracketGen.Mechanism.Numerics;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;

@@ -1,8 +1,8 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
-using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;

@@ -1,4 +1,5 @@
 using BracketGen.Mechanism.Numerics;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Mechanism.Tests;
 

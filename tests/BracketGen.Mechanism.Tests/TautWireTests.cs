@@ -2,8 +2,8 @@ using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
-using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;

@@ -4,6 +4,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Uncertainty;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Mechanism.Tests;
 

@@ -5,7 +5,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Numerics;
 using BracketGen.Mechanism.Uncertainty;
-using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 using MathNet.Numerics.Distributions;
 

@@ -1,11 +1,8 @@
 using System.Globalization;
 using System.Text;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Uncertainty;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Strength.Model;
 using BracketGen.Strength.Parts;
-using BracketGen.Units;
 
 namespace BracketGen.Strength.Tests;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using BracketGen.Geometry;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Strength.Tests;
 

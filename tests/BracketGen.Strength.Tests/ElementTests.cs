@@ -1,8 +1,6 @@
-using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 using BracketGen.Strength.Elements;
 using BracketGen.Strength.Model;
-using BracketGen.TestSupport;
 using CsCheck;
 
 namespace BracketGen.Strength.Tests;

@@ -1,5 +1,4 @@
 using BracketGen.Geometry;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Strength.Parts;
 
 namespace BracketGen.Strength.Tests;

@@ -1,7 +1,6 @@
 using BracketGen.Geometry;
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Model;
-using BracketGen.Units;
 
 namespace BracketGen.Strength.Tests;
 

@@ -1,7 +1,4 @@
-using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Uncertainty;
-using BracketGen.Mechanism;
 using BracketGen.Strength.Parts;
 using Xunit;
 

@@ -1,9 +1,7 @@
-using BracketGen.Design.Checks;
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Elements;
 using BracketGen.Strength.Model;
 using BracketGen.Strength.Solving;
-using BracketGen.TestSupport;
 using CsCheck;
 using MathNet.Numerics.LinearAlgebra;
 

@@ -1,6 +1,7 @@
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Model;
 using Xunit;
+
 namespace BracketGen.Strength.Tests;
 
 /// <summary>Natural frequencies against published ones.</summary>

@@ -6,13 +6,13 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf.Model;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Messages;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 

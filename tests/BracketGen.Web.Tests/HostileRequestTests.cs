@@ -3,13 +3,12 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Fuzz.Tests;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.TestSupport;
 using BracketGen.Web.Serving;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 

@@ -5,7 +5,6 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Web.Tests;
 

@@ -2,8 +2,10 @@ using System.Globalization;
 using System.Net;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using BracketGen.TestSupport;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.Words.Page;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 

@@ -3,14 +3,13 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.TestSupport;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Messages;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 

@@ -9,14 +9,11 @@ using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Words.CutFile;
-using BracketGen.Mechanism;
 using BracketGen.SheetMetal.Cutting;
-using BracketGen.SheetMetal;
 using BracketGen.Storage;
 using BracketGen.Units;
+using BracketGen.Words.CutFile;
 using BracketGen.Words.Terminal;
 
 namespace BracketGen.Cli.Commands;

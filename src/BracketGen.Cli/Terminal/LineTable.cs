@@ -10,7 +10,6 @@ using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Line;

@@ -1,5 +1,8 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Inputs;
 

@@ -1,3 +1,10 @@
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Shops;
+
 namespace BracketGen.Design.Inputs;
 
 /// <summary>The inputs that checks rest on.</summary>

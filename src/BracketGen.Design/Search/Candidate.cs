@@ -2,15 +2,18 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.SheetMetal;
 
 namespace BracketGen.Design.Search;
 
 /// <summary>One bracket that could be made, with what is known of it so far.</summary>
-/// <remarks>Opening counter-clockwise. Most candidates are never looked at closely, so their checks are made when asked for.</remarks>
-public sealed class Candidate
+/// <remarks>Most candidates are never looked at closely, so their checks are made when asked for.</remarks>
+public sealed class Candidate : IMirrored<Candidate>
 {
     private readonly Lazy<ImmutableArray<Check>> _quickChecks;
 
@@ -38,6 +41,9 @@ public sealed class Candidate
                 .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
             ]);
     }
+
+    /// <inheritdoc/>
+    public Candidate Mirrored() => new(Placement.Mirrored(), Travel.Mirrored(), Bracket.Mirrored(), Give, Cost, () => QuickChecks);
 
     /// <summary>Where the stop is.</summary>
     public StopPlacement Placement { get; }

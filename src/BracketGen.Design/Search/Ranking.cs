@@ -37,18 +37,17 @@ public static class Ranking
 
     /// <summary>The offer of a candidate, or null where a check stands against it.</summary>
     /// <param name="candidate">The candidate.</param>
-    /// <param name="job">The job.</param>
-    /// <param name="body">Its body opening counter-clockwise.</param>
+    /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="clearanceError">How exactly clearances are told (mm): at most so much too small.</param>
-    internal static Offer? Verify(Candidate candidate, Job job, ThrottleBody body, double clearanceError = SpaceDemand.Error)
+    internal static Offer? Verify(Candidate candidate, Job job, double clearanceError = SpaceDemand.Error)
     {
-        if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Bracket, body, job.Vehicle.Cable, job.Preferences))
+        if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Bracket, job.Body, job.Vehicle.Cable, job.Preferences))
         {
             return null;
         }
 
         ImmutableArray<Check> checks =
-            [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Bracket, body, job.Vehicle.Cable, job.Preferences, clearanceError)];
+            [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Bracket, job.Body, job.Vehicle.Cable, job.Preferences, clearanceError)];
         return checks.All(CandidateSearch.IsGoodEnough) ? new(candidate, checks) : null;
     }
 

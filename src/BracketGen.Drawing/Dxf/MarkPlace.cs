@@ -2,7 +2,6 @@ using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.SheetMetal;
 using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Dxf;

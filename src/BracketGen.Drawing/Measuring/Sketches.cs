@@ -4,7 +4,6 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Pedals;
-using BracketGen.Mechanism;
 using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Measuring;

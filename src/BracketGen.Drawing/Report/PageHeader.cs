@@ -2,7 +2,6 @@ using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.SheetMetal;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 using BracketGen.Words.ShopDrawing;

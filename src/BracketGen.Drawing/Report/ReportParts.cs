@@ -82,7 +82,7 @@ public static class ReportParts
     {
         var offer = solution.Offers[i];
         var bracket = offer.Candidate.Bracket;
-        var mesh = FoldedMesh.Of((solution.Job.Body.Opens == OpeningSense.Clockwise ? bracket.Mirrored() : bracket).Folded, Chord);
+        var mesh = FoldedMesh.Of(bracket.Folded, Chord);
         var isTaken = i + 1 == solution.Choice;
         var name = OfferText.Name(i + 1);
         using var card = html.Open("article", ("class", isTaken ? "offer taken" : "offer"), ("aria-label", name));

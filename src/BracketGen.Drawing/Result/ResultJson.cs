@@ -40,7 +40,7 @@ public static class ResultJson
             new(job.Vehicle.Name, job.Body.Name, job.Body.Opens == OpeningSense.Clockwise ? "clockwise" : "counter-clockwise",
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == UnitSystem.Inch ? "in" : "mm"),
-            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, job.Body.Opens == OpeningSense.Clockwise),
+            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, solution.Bracket?.Flat.Blank.Outline.Bounds.Min ?? default),
             [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, ReasonText.Of(solution.Reasons, UnitSystem.Metric), DiagnosisOf(solution.Diagnosis, job),
             [.. solution.Checks.Select(c => CheckOf(c, job))], allowed, Cautions.All);
     }

@@ -7,7 +7,6 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.SetupSheet;

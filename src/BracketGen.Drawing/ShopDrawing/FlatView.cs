@@ -4,7 +4,6 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
-using BracketGen.SheetMetal;
 using BracketGen.Words.ShopDrawing;
 using BracketGen.Words.Worksheet;
 

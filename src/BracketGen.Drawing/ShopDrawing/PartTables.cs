@@ -3,9 +3,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism;
 using BracketGen.SheetMetal.Bending;
-using BracketGen.SheetMetal;
 using BracketGen.Words.ShopDrawing;
 using BracketGen.Words.Worksheet;
 

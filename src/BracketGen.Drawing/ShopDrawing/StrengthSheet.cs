@@ -86,7 +86,7 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
 
     private (SheetBlock, SheetBlock) Vibration(Frame view, double scale)
     {
-        var shape = report.Modes[0].Shape.Select(AsMeasured).ToArray();
+        var shape = report.Modes[0].Shape;
         var size = Nodes.Max(n => n.DistanceTo(Nodes[0]));
         Vector3[] moved = [.. Nodes.Select((n, i) => n + Exaggeration * size * shape[i])];
         var colours = new ValueScale(1);
@@ -98,15 +98,9 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
         return (SheetBlock.Around([.. picture.Items, .. atRest]), colours.Legend(StrengthText.OfMaximum, ValueScale.Plain));
     }
 
-    private ImmutableArray<Vector3>? _nodes;
+    private ImmutableArray<Vector3> Nodes => report.Folded.Nodes;
 
-    private ImmutableArray<Vector3> Nodes => _nodes ??= [.. report.Prepared.Model.Mesh.Nodes.Select(AsMeasured)];
-
-    private ImmutableArray<Triangle> Triangles => report.Prepared.Model.Mesh.Triangles;
-
-    // The report is of the body opening counter-clockwise; a clockwise one is its mirror image.
-    private Vector3 AsMeasured(Vector3 v) =>
-        scene.Solution.Job.Body.Opens == OpeningSense.Clockwise ? v.MirroredInY : v;
+    private ImmutableArray<Triangle> Triangles => report.Folded.Triangles;
 
     // The isometric view that shows the most of the sheet's faces.
     private Frame BestView() => new[] { (1, 1), (-1, 1), (1, -1), (-1, -1) }

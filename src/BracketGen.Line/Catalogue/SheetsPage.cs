@@ -3,7 +3,6 @@ using System.Text;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Line;

@@ -1,13 +1,12 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Combinations;
 

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.IO.Hashing;
 using System.Text;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Combinations;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Costing;
@@ -13,11 +12,11 @@ using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Lists;
 

@@ -1,10 +1,10 @@
 using System.Text;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Words.Line;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Lists;
 

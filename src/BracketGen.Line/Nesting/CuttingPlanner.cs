@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
@@ -9,6 +8,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Nesting;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Nesting;
 

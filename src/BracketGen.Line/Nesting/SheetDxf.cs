@@ -1,10 +1,10 @@
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.Units;
 using BracketGen.Words.Line;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Nesting;
 

@@ -6,7 +6,6 @@ using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.SheetMetal;
 using BracketGen.Units;
 using BracketGen.Words.Line;
 

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Words.Line;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Numbering;
 

@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Numbering;
 

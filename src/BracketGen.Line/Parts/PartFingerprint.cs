@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Parts;
 

@@ -5,7 +5,6 @@ using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Solving;
 using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
 

@@ -2,9 +2,7 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 

@@ -2,10 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Sharing;
-using BracketGen.Line.Solving;
 using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism;
 using BracketGen.Profiles.Family;
 
 namespace BracketGen.Line.Solving;

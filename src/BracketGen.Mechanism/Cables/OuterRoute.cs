@@ -14,7 +14,7 @@ namespace BracketGen.Mechanism.Cables;
 /// whether its bend limit and length can be kept at all, and its total bend is the minimum that friction sees.
 /// Lengths in mm, throttle frame.
 /// </remarks>
-public sealed record OuterRoute
+public sealed record OuterRoute : IMirrored<OuterRoute>
 {
     private OuterRoute()
     {
@@ -34,6 +34,9 @@ public sealed record OuterRoute
 
     /// <summary>Direction of the straight part, length one.</summary>
     public required Vector3 Along { get; init; }
+
+    // Axis of a half turn, whose plane is open: the same for both bends.
+    private Vector3 HalfTurnAxis { get; init; }
 
     /// <summary>Radius of both bends.</summary>
     public required double Radius { get; init; }
@@ -190,6 +193,17 @@ public sealed record OuterRoute
         return [.. Enumerable.Range(0, count + 1).Select(i => At(Length * i / count).Point)];
     }
 
+    /// <inheritdoc/>
+    public OuterRoute Mirrored() => this with
+    {
+        From = From.MirroredInY,
+        Leaving = Leaving.MirroredInY,
+        To = To.MirroredInY,
+        Arriving = Arriving.MirroredInY,
+        Along = Along.MirroredInY,
+        HalfTurnAxis = -HalfTurnAxis.MirroredInY, // A turn's axis mirrors the other way round from a direction.
+    };
+
     private (Vector3 Point, Vector3 Direction) Turn(Vector3 at, Vector3 from, Vector3 to, Angle bend, double distance)
     {
         if (!IsOpen(from, to) && from.Cross(to).Length < 1e-12)
@@ -197,7 +211,7 @@ public sealed record OuterRoute
             return (at + distance * from, from);
         }
 
-        var axis = IsOpen(from, to) ? AxisOfHalfTurn(from) : (bend > Angle.Straight ? -1 : 1) * from.Cross(to).Unit;
+        var axis = IsOpen(from, to) ? HalfTurnAxis : (bend > Angle.Straight ? -1 : 1) * from.Cross(to).Unit;
         Angle turned = new(distance / Radius);
         var inward = axis.Cross(from);
         return (at + Radius * (inward - inward.Rotate(axis, turned)), from.Rotate(axis, turned));
@@ -295,7 +309,7 @@ public sealed record OuterRoute
             ? new()
             {
                 From = from, Leaving = leaving, To = to, Arriving = arriving, Along = along, Radius = radius,
-                FirstBend = first, LastBend = last, Straight = Math.Max(0, straight),
+                FirstBend = first, LastBend = last, Straight = Math.Max(0, straight), HalfTurnAxis = AxisOfHalfTurn(along),
             }
             : null;
     }
@@ -352,7 +366,11 @@ public sealed record OuterRoute
 /// if the bends alone make a route impossible.
 /// </param>
 /// <param name="Problem">Why there is no route; null if there is one.</param>
-public sealed record OuterFit(OuterRoute? Route, double Spare, NoOuterRoute? Problem);
+public sealed record OuterFit(OuterRoute? Route, double Spare, NoOuterRoute? Problem) : IMirrored<OuterFit>
+{
+    /// <inheritdoc/>
+    public OuterFit Mirrored() => this with { Route = Route?.Mirrored() };
+}
 
 /// <summary>Why no route leads from the stop to the bulkhead.</summary>
 /// <param name="Radius">Minimum bend radius of the outer (mm).</param>

@@ -10,7 +10,7 @@ namespace BracketGen.Mechanism.Grooves;
 /// curves). The tangent's distance h is the moment arm of a wire along it, which is why the mechanism uses it.
 /// Lengths in mm.
 /// </remarks>
-public abstract record Groove
+public abstract record Groove : IMirrored<Groove>
 {
     /// <summary>Support function h (mm): distance from the shaft axis to the tangent with outward <paramref name="normal"/>.</summary>
     public abstract double Support(Angle normal);
@@ -27,7 +27,7 @@ public abstract record Groove
     /// <summary>Outward normal at the groove's point at polar angle <paramref name="polar"/>, on the same turn.</summary>
     public abstract Angle NormalAt(Angle polar);
 
-    /// <summary>The mirror image in the x axis, for a body that opens clockwise.</summary>
+    /// <inheritdoc/>
     public abstract Groove Mirrored();
 
     /// <summary>± of its radius (mm): one error common to the whole groove, as from a wire that lies higher.</summary>

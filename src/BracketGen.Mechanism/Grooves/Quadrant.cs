@@ -7,7 +7,7 @@ namespace BracketGen.Mechanism.Grooves;
 /// Angles are polar angles in the throttle frame, counter-clockwise, with the valve on its closed stop. The mechanism's
 /// solvers take a quadrant that opens counter-clockwise; one that opens clockwise is mirrored first.
 /// </remarks>
-public sealed record Quadrant
+public sealed record Quadrant : IMirrored<Quadrant>
 {
     /// <summary>The wire's centre line.</summary>
     public required Groove Groove { get; init; }
@@ -42,7 +42,7 @@ public sealed record Quadrant
     /// <summary>Centre of the end fitting after the valve has opened by <paramref name="opening"/> (mm, z = 0).</summary>
     public Vector2 FittingAt(Angle opening) => Groove.PointWithNormal(PocketNormal).Rotate(opening);
 
-    /// <summary>The mirror image in the x axis: a clockwise quadrant as a counter-clockwise one, and back.</summary>
+    /// <inheritdoc/>
     public Quadrant Mirrored() => this with
     {
         Groove = Groove.Mirrored(),

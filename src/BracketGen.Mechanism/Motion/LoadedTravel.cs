@@ -14,16 +14,17 @@ namespace BracketGen.Mechanism.Motion;
 /// opening belong together. Free play is taken up without tension; before the valve leaves its stop the wire is first pulled
 /// tight, which takes c T(0). Lengths in mm of wire at the cable, forces in N.
 /// </remarks>
-public sealed record LoadedTravel
+public sealed record LoadedTravel : IMirrored<LoadedTravel>
 {
+    // What the solver takes, opening counter-clockwise, also where the answer is mirrored.
+    private readonly Quadrant _quadrant;
+    private readonly Vector2 _seat;
+    private bool _isMirrored;
+
+    private LoadedTravel(Quadrant quadrant, Vector2 seat) => (_quadrant, _seat) = (quadrant, seat);
+
     /// <summary>The travel without load.</summary>
     public required Travel Travel { get; init; }
-
-    /// <summary>The quadrant, opening counter-clockwise.</summary>
-    public required Quadrant Quadrant { get; init; }
-
-    /// <summary>The seat of the outer's end (mm), in the groove's plane.</summary>
-    public required Vector2 Seat { get; init; }
 
     /// <summary>The springs.</summary>
     public required ReturnSprings Springs { get; init; }
@@ -52,18 +53,18 @@ public sealed record LoadedTravel
     /// </summary>
     public double TensionOnFloor => OverTravel > 0
         ? TensionAt(Travel.WideOpen) + OverTravel / LostPerTension
-        : TensionAt(Wire(Reached));
+        : TensionAt(Solved(Reached));
 
     /// <summary>The wire at <paramref name="opening"/>.</summary>
-    public TautWire Wire(Angle opening) => TautWire.Solve(Quadrant, Seat, opening);
+    public TautWire Wire(Angle opening) => _isMirrored ? Solved(opening).Mirrored() : Solved(opening);
 
     /// <summary>Tension at the quadrant (N) that holds the valve at <paramref name="opening"/> against its springs.</summary>
-    public double TensionAt(Angle opening) => TensionAt(Wire(opening));
+    public double TensionAt(Angle opening) => TensionAt(Solved(opening));
 
     /// <summary>Pull at the pedal's end (mm) that holds the valve at <paramref name="opening"/>.</summary>
     public double PullAt(Angle opening)
     {
-        var wire = Wire(opening);
+        var wire = Solved(opening);
         return Travel.FreePlay + Travel.Closed.Length - wire.Length + LostPerTension * TensionAt(wire);
     }
 
@@ -91,11 +92,9 @@ public sealed record LoadedTravel
                 "The wire's line passes the throttle shaft within the sweep: there no tension can open the valve. Move the stop first.");
         }
 
-        var loaded = new LoadedTravel
+        var loaded = new LoadedTravel(quadrant, seat)
         {
             Travel = travel,
-            Quadrant = quadrant,
-            Seat = seat,
             Springs = springs,
             Friction = friction,
             LostPerTension = compliance.PerTension(friction),
@@ -103,6 +102,11 @@ public sealed record LoadedTravel
         };
         return loaded with { Reached = loaded.OpeningAt(availablePull) };
     }
+
+    /// <inheritdoc/>
+    public LoadedTravel Mirrored() => this with { Travel = Travel.Mirrored(), _isMirrored = !_isMirrored };
+
+    private TautWire Solved(Angle opening) => TautWire.Solve(_quadrant, _seat, opening);
 
     private double TensionAt(TautWire wire) => Springs.TorqueAt(wire.Opening.Radians / Travel.Rotation.Radians) / wire.Arm;
 

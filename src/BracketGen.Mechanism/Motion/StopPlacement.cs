@@ -4,7 +4,7 @@ using BracketGen.Mechanism.Grooves;
 namespace BracketGen.Mechanism.Motion;
 
 /// <summary>Where the seat must be, and the wire direction from the quadrant to it.</summary>
-/// <remarks>Throttle frame, opening counter-clockwise, in the groove's plane (z = 0), so the fleet angle is zero.</remarks>
+/// <remarks>Throttle frame, in the groove's plane (z = 0), so the fleet angle is zero.</remarks>
 /// <param name="Leaving">Tangent angle φ at the closed stop: outward normal of the wire's line.</param>
 /// <param name="Seat">The seat P (mm).</param>
 /// <param name="Direction">From the quadrant towards the stop, length one: the seat's normal.</param>
@@ -12,7 +12,7 @@ namespace BracketGen.Mechanism.Motion;
 /// <param name="AdjusterShift">How far the adjuster is off mid range (mm), positive if it takes up wire.</param>
 /// <param name="FreePlay">Free play at the closed stop (mm).</param>
 public sealed record StopPlacement(
-    Angle Leaving, Vector3 Seat, Vector3 Direction, double Straight, double AdjusterShift, double FreePlay)
+    Angle Leaving, Vector3 Seat, Vector3 Direction, double Straight, double AdjusterShift, double FreePlay) : IMirrored<StopPlacement>
 {
     /// <summary>The one place of the stop for a tangent angle, or null if the wire is too short to get there.</summary>
     /// <remarks>
@@ -39,7 +39,7 @@ public sealed record StopPlacement(
         return new(leaving, Vector3.From(seat), Vector3.From(direction), straight, adjusterShift, freePlay);
     }
 
-    /// <summary>The mirror image in the plane y = 0, for a body that opens clockwise.</summary>
+    /// <inheritdoc/>
     public StopPlacement Mirrored() => this with
     {
         Leaving = -Leaving,

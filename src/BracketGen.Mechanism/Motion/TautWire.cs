@@ -4,7 +4,7 @@ using BracketGen.Mechanism.Grooves;
 namespace BracketGen.Mechanism.Motion;
 
 /// <summary>The wire pulled taut from the end fitting over the groove to the stop, at one opening.</summary>
-/// <remarks>In the groove's plane, throttle frame, opening counter-clockwise.</remarks>
+/// <remarks>In the groove's plane, throttle frame; solved for a body that opens counter-clockwise.</remarks>
 /// <param name="Opening">How far the valve is open.</param>
 /// <param name="Length">From the fitting's centre to the stop along the wire (mm).</param>
 /// <param name="Straight">Its straight part, from the tangent point (or the fitting) to the stop (mm).</param>
@@ -13,13 +13,22 @@ namespace BracketGen.Mechanism.Motion;
 /// <param name="Leaving">Outward normal of the wire's line: the tangent angle φ.</param>
 /// <param name="From">Where the straight part begins (mm).</param>
 public readonly record struct TautWire(
-    Angle Opening, double Length, double Straight, double Arm, Angle Wrap, Angle Leaving, Vector2 From)
+    Angle Opening, double Length, double Straight, double Arm, Angle Wrap, Angle Leaving, Vector2 From) : IMirrored<TautWire>
 {
     /// <summary>Whether the wire has left the groove: from here on it runs straight from the fitting to the stop.</summary>
     public bool LiftedOff => Wrap.Radians < 0;
 
     /// <summary>Direction of the wire towards the stop, length one.</summary>
-    public Vector2 Direction => Vector2.FromPolar(1, Leaving).Left;
+    public Vector2 Direction => IsMirrored ? -Vector2.FromPolar(1, Leaving).Left : Vector2.FromPolar(1, Leaving).Left;
+
+    /// <summary>Where the wire ends: the stop's seat (mm).</summary>
+    public Vector2 Seat => From + Straight * Direction;
+
+    // Whether the wire runs clockwise round the shaft: its mirror image was solved.
+    private bool IsMirrored { get; init; }
+
+    /// <inheritdoc/>
+    public TautWire Mirrored() => this with { Leaving = -Leaving, From = From.MirroredInY, IsMirrored = !IsMirrored };
 
     /// <summary>The taut wire from the fitting of <paramref name="quadrant"/> to <paramref name="stop"/> (mm) at <paramref name="opening"/>.</summary>
     /// <remarks>

@@ -6,7 +6,7 @@ namespace BracketGen.Mechanism.Motion;
 
 /// <summary>What the pedal does to the valve with the stop in one place: the travel from closed stop to wide-open stop.</summary>
 /// <remarks>Lengths in mm of wire at the cable, angles in rad.</remarks>
-public sealed record Travel
+public sealed record Travel : IMirrored<Travel>
 {
     /// <summary>Slack taken up before the valve moves (mm).</summary>
     public required double FreePlay { get; init; }
@@ -28,6 +28,9 @@ public sealed record Travel
 
     /// <summary>The wire at the wide-open stop.</summary>
     public required TautWire WideOpen { get; init; }
+
+    /// <summary>The wire with the pedal on the floor: at the opening <see cref="Reached"/>.</summary>
+    public required TautWire OnFloor { get; init; }
 
     /// <summary>The wire at equal steps of opening, both ends included.</summary>
     public required ImmutableArray<TautWire> Sweep { get; init; }
@@ -53,6 +56,15 @@ public sealed record Travel
     /// <summary>Maximum change of wire direction over the sweep.</summary>
     public Angle Wander =>
         new(Sweep.Max(w => (w.Leaving - Closed.Leaving).Normalised.Radians) - Sweep.Min(w => (w.Leaving - Closed.Leaving).Normalised.Radians));
+
+    /// <inheritdoc/>
+    public Travel Mirrored() => this with
+    {
+        Closed = Closed.Mirrored(),
+        WideOpen = WideOpen.Mirrored(),
+        OnFloor = OnFloor.Mirrored(),
+        Sweep = [.. Sweep.Select(w => w.Mirrored())],
+    };
 
     private const int Steps = 48;
 
@@ -103,6 +115,7 @@ public sealed record Travel
             Reached = reached * rotation,
             Closed = closed,
             WideOpen = wideOpen,
+            OnFloor = reached == 1 ? wideOpen : At(reached),
             Sweep = sweep,
         };
     }

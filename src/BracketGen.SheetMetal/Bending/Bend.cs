@@ -65,7 +65,7 @@ public sealed record Bend
     public (Vector2 Start, Vector2 End) CentreLine => (Start + Allowance / 2 * Across, End + Allowance / 2 * Across);
 
     /// <summary>The same bend with the flat pattern mirrored in its y axis: still up where it was up.</summary>
-    public Bend Mirrored() => this with { Start = new(-End.X, End.Y), End = new(-Start.X, Start.Y) };
+    public Bend Mirrored() => this with { Start = End.MirroredInX, End = Start.MirroredInX };
 
     // Called so often that it is kept.
     private static (double Length, Vector2 Along) Line(Vector2 start, Vector2 end)

@@ -8,7 +8,7 @@ namespace BracketGen.SheetMetal.Patterns;
 /// <remarks>
 /// Heights run from 0 (bottom of the sheet: the face against the mount) to the thickness (top). Throttle frame, mm.
 /// </remarks>
-public sealed class FoldedSheet
+public sealed class FoldedSheet : IMirrored<FoldedSheet>
 {
     // The axis of the bend that carries each flange.
     private readonly (Vector3 Point, Vector3 Direction)[] _axes;
@@ -64,6 +64,7 @@ public sealed class FoldedSheet
         return (flange.ToWorld(bend.Start, height), flange.ToWorldDirection(axis));
     }
 
-    /// <summary>The mirror image in the plane y = 0, for a clockwise throttle body.</summary>
-    public FoldedSheet MirroredInY => new(Flat.Mirrored(), Flanges[0].MirroredInY);
+    /// <inheritdoc/>
+    /// <remarks>The flat pattern is mirrored in its own y axis with it.</remarks>
+    public FoldedSheet Mirrored() => new(Flat.Mirrored(), Flanges[0].Mirrored());
 }

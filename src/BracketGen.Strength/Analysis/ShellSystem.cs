@@ -152,7 +152,11 @@ public sealed class ShellSystem
 /// <summary>One natural vibration of the held part, without damping.</summary>
 /// <param name="Frequency">Natural frequency (Hz).</param>
 /// <param name="Shape">Displacement of each node; the largest has length one.</param>
-public sealed record Mode(double Frequency, ImmutableArray<Vector3> Shape);
+public sealed record Mode(double Frequency, ImmutableArray<Vector3> Shape) : IMirrored<Mode>
+{
+    /// <inheritdoc/>
+    public Mode Mirrored() => this with { Shape = [.. Shape.Select(s => s.MirroredInY)] };
+}
 
 /// <summary>The part can move without being bent: it is not held, or not enough.</summary>
 public sealed class NotHeldException : Exception

@@ -13,7 +13,7 @@ public sealed record StaticSolution(
     ImmutableArray<Vector3> Displacements,
     ImmutableArray<Vector3> Rotations,
     ImmutableArray<NodeStress> Stresses,
-    ImmutableArray<NodalLoad> Reactions)
+    ImmutableArray<NodalLoad> Reactions) : IMirrored<StaticSolution>
 {
     /// <summary>The response to the same loads times <paramref name="factor"/>, if only they displaced anything.</summary>
     /// <param name="factor">Zero or more.</param>
@@ -22,6 +22,14 @@ public sealed record StaticSolution(
         [.. Rotations.Select(r => factor * r)],
         [.. Stresses.Select(s => new NodeStress(factor * s.Top, factor * s.Bottom))],
         [.. Reactions.Select(r => new NodalLoad(r.Node, factor * r.Force, factor * r.Moment))]);
+
+    /// <inheritdoc/>
+    /// <remarks>Stresses stay: top is the same side of the sheet (<see cref="ShellMesh.Mirrored"/>).</remarks>
+    public StaticSolution Mirrored() => new(
+        [.. Displacements.Select(d => d.MirroredInY)],
+        [.. Rotations.Select(r => -r.MirroredInY)],
+        Stresses,
+        [.. Reactions.Select(r => r.Mirrored())]);
 
     /// <summary>The maximum von Mises stress of any node on either surface (MPa).</summary>
     public double LargestStress => Stresses[MostStressed].Largest;
@@ -46,4 +54,9 @@ public readonly record struct NodeStress(double Top, double Bottom)
 /// <param name="Node">The node.</param>
 /// <param name="Force">Force (N).</param>
 /// <param name="Moment">Moment (N·mm), right-hand rule.</param>
-public readonly record struct NodalLoad(int Node, Vector3 Force, Vector3 Moment = default);
+public readonly record struct NodalLoad(int Node, Vector3 Force, Vector3 Moment = default) : IMirrored<NodalLoad>
+{
+    /// <inheritdoc/>
+    /// <remarks>A moment is a turn about an axis: it mirrors the other way round from a force.</remarks>
+    public NodalLoad Mirrored() => new(Node, Force.MirroredInY, -Moment.MirroredInY);
+}

@@ -1,3 +1,5 @@
+using BracketGen.Strength.Model;
+
 namespace BracketGen.Strength.Meshing;
 
 /// <summary>A constrained Delaunay triangulation that points and lines are put into.</summary>

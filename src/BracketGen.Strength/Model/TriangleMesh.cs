@@ -9,6 +9,9 @@ namespace BracketGen.Strength.Model;
 /// <param name="Triangles">The triangles, by node number.</param>
 public sealed record TriangleMesh(ImmutableArray<Vector2> Nodes, ImmutableArray<Triangle> Triangles)
 {
+    /// <summary>Mirrored in the y axis (x becomes -x); node numbers stay.</summary>
+    public TriangleMesh MirroredInX => new([.. Nodes.Select(n => n.MirroredInX)], [.. Triangles.Select(t => t.Mirrored())]);
+
     /// <summary>Area of one triangle (mm²).</summary>
     public double AreaOf(Triangle t) => (Nodes[t.B] - Nodes[t.A]).Cross(Nodes[t.C] - Nodes[t.A]) / 2;
 
@@ -39,6 +42,9 @@ public sealed record TriangleMesh(ImmutableArray<Vector2> Nodes, ImmutableArray<
 /// <param name="C">Third node.</param>
 public readonly record struct Triangle(int A, int B, int C)
 {
+    /// <summary>The same triangle on a mirrored mesh, counter-clockwise there.</summary>
+    public Triangle Mirrored() => new(A, C, B);
+
     /// <summary>The node at corner 0, 1 or 2.</summary>
     public int this[int corner] => corner switch
     {

@@ -31,8 +31,11 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
 /// <param name="Force">The force (N).</param>
 /// <param name="SeatDeflection">Mean displacement of the seat, weighted by its share of the force (mm).</param>
 /// <param name="Solution">Displacements, stresses and reactions everywhere.</param>
-public sealed record SeatResponse(Vector3 Force, Vector3 SeatDeflection, StaticSolution Solution)
+public sealed record SeatResponse(Vector3 Force, Vector3 SeatDeflection, StaticSolution Solution) : IMirrored<SeatResponse>
 {
+    /// <inheritdoc/>
+    public SeatResponse Mirrored() => new(Force.MirroredInY, SeatDeflection.MirroredInY, Solution.Mirrored());
+
     /// <summary>Give of the seat along the force (mm): the pull of the wire that is lost.</summary>
     public double AlongForce => SeatDeflection.Dot(Force.Unit);
 

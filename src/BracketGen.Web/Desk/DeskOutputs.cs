@@ -6,9 +6,9 @@ using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Words.CutFile;
 using BracketGen.Profiles;
 using BracketGen.Units;
+using BracketGen.Words.CutFile;
 using BracketGen.Words.Page;
 
 namespace BracketGen.Web.Desk;

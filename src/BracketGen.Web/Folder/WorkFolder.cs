@@ -2,7 +2,6 @@ using System.Text;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Storage;
-using BracketGen.Profiles.Toml;
 using BracketGen.Words.Page;
 
 namespace BracketGen.Web.Folder;

@@ -1,17 +1,9 @@
 using System.Text.Json.Serialization.Metadata;
-using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Dxf.Model;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Sheet;
-using BracketGen.Profiles.Editing;
-using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Interview;
-using BracketGen.Profiles;
-using BracketGen.Web.Desk;
-using BracketGen.Web.Routes;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Memory;
 using BracketGen.Web.Messages;
+using BracketGen.Web.Routes;
 using BracketGen.Words.Page;
 using Microsoft.AspNetCore.Http;
 

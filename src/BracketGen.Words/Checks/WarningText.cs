@@ -1,5 +1,5 @@
 using BracketGen.Design.Checks;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Fitted;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Checks;

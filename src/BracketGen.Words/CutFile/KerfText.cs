@@ -1,7 +1,7 @@
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Cutting;
 using BracketGen.Units;
 
 namespace BracketGen.Words.CutFile;

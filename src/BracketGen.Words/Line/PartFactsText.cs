@@ -3,8 +3,10 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Words.Line;
 

@@ -1,6 +1,7 @@
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Words.Line;
 

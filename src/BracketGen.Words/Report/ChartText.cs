@@ -1,4 +1,6 @@
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Report;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Search;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Report;

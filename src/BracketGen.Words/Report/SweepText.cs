@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Report;

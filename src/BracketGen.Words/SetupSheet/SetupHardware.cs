@@ -3,10 +3,10 @@ using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
 using BracketGen.SheetMetal.Fasteners;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Words.SetupSheet;

@@ -1,7 +1,10 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles;
 
 namespace BracketGen.Words.SetupSheet;

@@ -1,5 +1,5 @@
 using BracketGen.Design.Inputs;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 

@@ -1,6 +1,6 @@
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.ShopDrawing;

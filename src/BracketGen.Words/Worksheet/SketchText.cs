@@ -1,5 +1,5 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 
 namespace BracketGen.Words.Worksheet;
 

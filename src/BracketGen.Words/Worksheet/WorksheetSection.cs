@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.Profiles.Forms;
 using BracketGen.Units;
 using BracketGen.Words.Checks;

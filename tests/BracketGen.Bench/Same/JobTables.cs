@@ -1,3 +1,6 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal.Shops;
 using Tomlyn.Model;
 
 namespace BracketGen.Bench.Same;

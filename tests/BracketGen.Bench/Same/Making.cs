@@ -1,4 +1,6 @@
 using System.Globalization;
+using BracketGen.Cli;
+using BracketGen.Design.Inputs;
 
 namespace BracketGen.Bench.Same;
 

@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
+using BracketGen.Cli;
+using BracketGen.Drawing.Report.Charts;
 
 namespace BracketGen.Bench.Same;
 

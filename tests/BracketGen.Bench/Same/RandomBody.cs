@@ -1,3 +1,7 @@
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Toml;
+using BracketGen.TestSupport.Comparison;
 using Tomlyn.Model;
 
 namespace BracketGen.Bench.Same;

@@ -1,4 +1,9 @@
 using System.Globalization;
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal.Shops;
 using Tomlyn.Model;
 
 namespace BracketGen.Bench.Same;

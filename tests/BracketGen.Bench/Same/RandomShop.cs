@@ -1,3 +1,5 @@
+using BracketGen.Profiles.Toml;
+using BracketGen.TestSupport.Comparison;
 using Tomlyn.Model;
 
 namespace BracketGen.Bench.Same;

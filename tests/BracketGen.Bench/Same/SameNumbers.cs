@@ -1,6 +1,10 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Sections;
 using BracketGen.TestSupport;
 using BracketGen.TestSupport.Comparison;
 

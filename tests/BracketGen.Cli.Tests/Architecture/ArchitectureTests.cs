@@ -1,6 +1,10 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using BracketGen.TestSupport;
+using BracketGen.Line.Combinations;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests.Architecture;
 

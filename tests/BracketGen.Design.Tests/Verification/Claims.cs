@@ -11,7 +11,6 @@ using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Standards;
 using BracketGen.Strength.Parts;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests.Verification;
 

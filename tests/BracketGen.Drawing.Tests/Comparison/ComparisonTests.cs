@@ -1,13 +1,16 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Result;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
-using BracketGen.Drawing.Tests.Bracket;
-using BracketGen.TestSupport;
-using BracketGen.TestSupport.Comparison;
+using BracketGen.Drawing.Solid.Step;
+using BracketGen.Drawing.Tests.ShopDrawing;
+using BracketGen.Profiles.Family;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Comparison;
 

@@ -5,7 +5,6 @@ using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 using CsCheck;

@@ -8,7 +8,6 @@ using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Bending;
-using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 using BracketGen.Words.Worksheet;

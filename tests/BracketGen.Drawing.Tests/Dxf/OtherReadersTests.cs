@@ -7,7 +7,6 @@ using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
-using BracketGen.TestSupport;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.Tests.Dxf;

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Dxf;
 

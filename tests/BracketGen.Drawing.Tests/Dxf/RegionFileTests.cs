@@ -4,7 +4,6 @@ using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
-using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 

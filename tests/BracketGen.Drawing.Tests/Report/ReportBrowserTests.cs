@@ -1,6 +1,5 @@
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Report;
 

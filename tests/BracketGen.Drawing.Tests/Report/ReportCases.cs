@@ -7,7 +7,6 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Mechanism.Cables;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Report;
 

@@ -113,7 +113,7 @@ public class ReportNumberTests
         for (var i = 0; i < turns.Length; i++)
         {
             var drawn = new Vector2(from[2 * i], from[2 * i + 1]).DistanceTo(new(seat[0], seat[1]));
-            var wire = TautWire.Solve(Quadrant(solution), Seat(solution), Angle.FromDegrees(Math.Abs(turns[i])));
+            var wire = TautWire.Solve(solution.Job.Body.OpeningCounterClockwise().Quadrant, solution.Job.Body.Turned(solution.Travel).Closed.Seat, Angle.FromDegrees(Math.Abs(turns[i])));
             Assert.Equal(wire.Straight, drawn, 1e-2);
             Assert.Equal(wire.Wrap.Radians, wraps[i], 1e-3);
         }
@@ -184,8 +184,4 @@ public class ReportNumberTests
         var ((low, from), (high, to)) = (ticks[0], ticks[^1]);
         return value => from + (value - low) / (high - low) * (to - from);
     }
-
-    private static Quadrant Quadrant(Solution solution) => solution.Job.Body.OpeningCounterClockwise().Quadrant;
-
-    private static Vector2 Seat(Solution solution) => solution.Travel.Closed.From + solution.Travel.Closed.Straight * solution.Travel.Closed.Direction;
 }

@@ -5,7 +5,6 @@ using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Report.Charts;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 using CsCheck;
 

@@ -11,7 +11,6 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;

@@ -1,10 +1,8 @@
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 

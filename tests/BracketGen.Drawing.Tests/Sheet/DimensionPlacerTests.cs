@@ -4,7 +4,6 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
-using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 using CsCheck;
 

@@ -4,7 +4,6 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 

@@ -3,7 +3,6 @@ using System.Text;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 using UglyToad.PdfPig;

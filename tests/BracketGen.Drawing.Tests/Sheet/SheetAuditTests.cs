@@ -2,7 +2,6 @@ using BracketGen.Design.Checks;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 

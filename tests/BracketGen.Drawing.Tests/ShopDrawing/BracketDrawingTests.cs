@@ -10,7 +10,6 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
@@ -301,7 +300,7 @@ public class BracketDrawingTests
             Assert.Contains(texts.OfType<TextItem>(), t => t.Text.StartsWith("First vibration", StringComparison.Ordinal));
 
             // Every triangle that is not seen on edge is there, in one step of the scale or cut into several.
-            Assert.True(texts.OfType<Shade>().Count() > solution.Strength!.Prepared.Flat.Triangles.Length, name);
+            Assert.True(texts.OfType<Shade>().Count() > solution.Strength!.Flat.Triangles.Length, name);
         }
 
         var without = ExampleSolutions.First with { Strength = null };

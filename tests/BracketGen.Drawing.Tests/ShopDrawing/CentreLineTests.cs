@@ -3,7 +3,6 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.ShopDrawing;

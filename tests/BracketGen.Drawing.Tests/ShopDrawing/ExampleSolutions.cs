@@ -2,7 +2,6 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Profiles;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.ShopDrawing;
 

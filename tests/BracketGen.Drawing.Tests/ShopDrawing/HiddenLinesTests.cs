@@ -6,7 +6,6 @@ using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 using BracketGen.Words.Worksheet;
 

@@ -3,7 +3,6 @@ using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Bending;
-using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 using BracketGen.Words.Worksheet;
 

@@ -12,7 +12,6 @@ using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;

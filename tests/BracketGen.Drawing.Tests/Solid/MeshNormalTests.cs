@@ -2,7 +2,6 @@ using BracketGen.Design.Part;
 using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Solid;

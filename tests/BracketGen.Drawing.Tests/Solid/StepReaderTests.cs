@@ -8,7 +8,6 @@ using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Forms;
-using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Tests.Solid;

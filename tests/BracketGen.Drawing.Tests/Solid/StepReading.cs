@@ -1,6 +1,5 @@
 using System.Text.Json;
 using BracketGen.Drawing.Tests.Sheet;
-using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

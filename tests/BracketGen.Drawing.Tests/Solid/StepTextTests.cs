@@ -4,7 +4,6 @@ using System.Text.RegularExpressions;
 using BracketGen.Design.Checks;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 using CsCheck;
 

@@ -6,7 +6,6 @@ using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Family;
-using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 

@@ -6,9 +6,7 @@ using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
-using BracketGen.Mechanism;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Charts;

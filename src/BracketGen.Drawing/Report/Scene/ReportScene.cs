@@ -6,7 +6,8 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.Report.Scene;

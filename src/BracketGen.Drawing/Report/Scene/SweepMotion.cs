@@ -6,7 +6,6 @@ using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
-using BracketGen.Mechanism;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Scene;
@@ -26,73 +25,58 @@ internal sealed record SweepPosition(string Name, TautWire Wire, double Pull, do
 /// <remarks>Picture coordinates: mm, x as measured, y down. The throttle shaft is the origin.</remarks>
 internal sealed class SweepMotion
 {
-    private static readonly Angle GrooveStep = Angle.FromDegrees(3);
-
-    private readonly bool _mirrored;
-    private readonly Angle _pocket;
-
     public SweepMotion(Solution solution)
     {
         var job = solution.Job;
         Travel = solution.Travel;
-        _mirrored = job.Body.Opens == OpeningSense.Clockwise;
-        Quadrant = job.Body.OpeningCounterClockwise().Quadrant;
-        _pocket = Quadrant.PocketNormal;
-        SeatInEngine = Travel.Closed.From + Travel.Closed.Straight * Travel.Closed.Direction;
+        Quadrant = solution.Quadrant;
         Positions = [.. PositionsOf(job)];
     }
 
     public Travel Travel { get; }
 
-    /// <summary>The quadrant, opening counter-clockwise.</summary>
-    public Quadrant Quadrant { get; }
+    /// <summary>The quadrant, throttle frame as measured.</summary>
+    public QuadrantPicture Quadrant { get; }
 
     /// <summary>At least two: released and on the floor.</summary>
     public IReadOnlyList<SweepPosition> Positions { get; }
 
-    /// <summary>The seat (mm) in the frame opening counter-clockwise.</summary>
-    public Vector2 SeatInEngine { get; }
-
     /// <summary>The seat in the picture.</summary>
-    public Vector2 Seat => Shown(SeatInEngine);
+    public Vector2 Seat => PathData.Down(Travel.Closed.Seat);
 
     /// <summary>Direction in the picture from quadrant to seat, valve closed.</summary>
-    public Vector2 Towards => Shown(Travel.Closed.Direction);
+    public Vector2 Towards => PathData.Down(Travel.Closed.Direction);
 
     /// <summary>Centre of the end fitting in the picture, valve closed.</summary>
-    public Vector2 Fitting => Shown(Quadrant.FittingAt(Angle.Zero));
-
-    /// <summary>From the frame opening counter-clockwise to the picture.</summary>
-    public Vector2 Shown(Vector2 engine) => _mirrored ? engine : PathData.Down(engine);
+    public Vector2 Fitting => PathData.Down(Quadrant.Fitting);
 
     /// <summary>How far the quadrant is turned in the picture (degrees as SVG counts them: clockwise).</summary>
-    public double Turned(Angle opening) => (_mirrored ? 1 : -1) * opening.Degrees;
+    public double Turned(Angle opening) => -Quadrant.TurnAt(opening).Degrees;
 
     /// <summary>The wire from the fitting over the groove to the seat, in the picture.</summary>
     public IEnumerable<Vector2> WirePath(TautWire wire)
     {
-        for (var at = 0.0; at < wire.Wrap.Radians; at += GrooveStep.Radians)
+        var turn = Quadrant.TurnAt(wire.Opening);
+        for (var i = 0; i * QuadrantPicture.GrooveStep.Radians < wire.Wrap.Radians; i++)
         {
-            yield return Shown(Quadrant.Groove.PointWithNormal(_pocket + new Angle(at)).Rotate(wire.Opening));
+            yield return PathData.Down(Quadrant.Groove[i].Rotate(turn));
         }
 
-        yield return Shown(wire.From);
+        yield return PathData.Down(wire.From);
         yield return Seat;
     }
 
-    /// <summary>The groove, from the pocket on, valve closed, in the picture.</summary>
-    public IEnumerable<Vector2> Groove(double extent) =>
-        Enumerable.Range(0, (int)Math.Ceiling(extent / GrooveStep.Radians) + 1)
-            .Select(i => Shown(Quadrant.Groove.PointWithNormal(_pocket + i * GrooveStep)));
+    /// <summary>The groove, from the pocket to its end, valve closed, in the picture.</summary>
+    public IEnumerable<Vector2> Groove => Quadrant.Groove.Take(Quadrant.InGroove).Select(PathData.Down);
 
     /// <summary>What the script moves.</summary>
     public SweepData Data()
     {
-        var groove = Groove(Math.Max(GrooveStep.Radians, Positions.Max(p => p.Wire.Wrap.Radians)));
+        var wrapped = (int)Math.Ceiling(Math.Max(1, Positions.Max(p => p.Wire.Wrap.Radians) / QuadrantPicture.GrooveStep.Radians)) + 1;
         return new(
-            [.. groove.SelectMany(Flat)], Rounded(GrooveStep.Radians, 6), [.. Flat(Seat)], [.. Flat(Fitting)],
+            [.. Quadrant.Groove.Take(wrapped).SelectMany(p => Flat(PathData.Down(p)))], Rounded(QuadrantPicture.GrooveStep.Radians, 6), [.. Flat(Seat)], [.. Flat(Fitting)],
             [.. Positions.Select(p => Rounded(Turned(p.Wire.Opening), 3))], [.. Positions.Select(p => Rounded(p.Wire.Wrap.Radians, 4))],
-            [.. Positions.SelectMany(p => Flat(Shown(p.Wire.From)))], [.. Positions.Select(p => Rounded(p.Part, 4))]);
+            [.. Positions.SelectMany(p => Flat(PathData.Down(p.Wire.From)))], [.. Positions.Select(p => Rounded(p.Part, 4))]);
     }
 
     private IEnumerable<SweepPosition> PositionsOf(Job job)
@@ -124,7 +108,7 @@ internal sealed class SweepMotion
 
         if (!Travel.ReachesWideOpen && Travel.Reached.Radians > wire.Opening.Radians)
         {
-            wire = TautWire.Solve(Quadrant, SeatInEngine, Travel.Reached);
+            wire = Travel.OnFloor;
         }
 
         if (Travel.AvailablePull - last > nothing)

@@ -2,12 +2,7 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Charts;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
-using BracketGen.Geometry;
-using BracketGen.Mechanism.Forces;
-using BracketGen.Mechanism.Throttles;
-using BracketGen.Units;
 using BracketGen.Words.Report;
-using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report.Sections;
 

@@ -4,7 +4,6 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Mechanism.Uncertainty;
-using BracketGen.Mechanism;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 

@@ -6,7 +6,6 @@ using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
-using BracketGen.Mechanism;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Sections;

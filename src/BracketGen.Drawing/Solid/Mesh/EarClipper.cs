@@ -1,5 +1,4 @@
 using BracketGen.Geometry;
-using BracketGen.Strength.Meshing;
 
 namespace BracketGen.Drawing.Solid.Mesh;
 
