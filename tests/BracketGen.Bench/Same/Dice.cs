@@ -1,6 +1,5 @@
 using System.Globalization;
 using BracketGen.Profiles;
-using BracketGen.Profiles.Toml;
 using Tomlyn.Model;
 
 namespace BracketGen.Bench.Same;

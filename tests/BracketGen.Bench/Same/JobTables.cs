@@ -1,5 +1,4 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Shops;
 using Tomlyn.Model;
 

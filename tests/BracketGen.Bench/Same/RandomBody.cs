@@ -1,6 +1,5 @@
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles;
-using BracketGen.Profiles.Toml;
 using BracketGen.TestSupport.Comparison;
 using Tomlyn.Model;
 

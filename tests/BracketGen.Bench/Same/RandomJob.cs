@@ -2,7 +2,6 @@ using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Forms;
-using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using Tomlyn.Model;

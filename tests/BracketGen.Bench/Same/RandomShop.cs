@@ -1,4 +1,3 @@
-using BracketGen.Profiles.Toml;
 using BracketGen.TestSupport.Comparison;
 using Tomlyn.Model;
 

@@ -2,7 +2,6 @@ using BracketGen.Design.Inputs;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Profiles;
-using BracketGen.Profiles.Toml;
 using BracketGen.TestSupport.Comparison;
 using Tomlyn.Model;
 

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
-using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using BracketGen.Profiles.Forms;
-using BracketGen.Profiles.Toml;
 using BracketGen.TestSupport;
 using Tomlyn;
 using Tomlyn.Model;
