@@ -135,13 +135,12 @@ public sealed record RollingDisc(Contour? Path, ImmutableArray<Vector2> Tight, V
     /// </summary>
     private static Vector2? FirstFault(List<Segment> path, Contour contour, double radius)
     {
-        const double slack = 1e-6;
         foreach (var piece in path)
         {
             foreach (var fraction in (double[])[0.25, 0.5, 0.75])
             {
                 var point = piece.PointAt(fraction);
-                if (contour.DistanceTo(point) < radius - slack)
+                if (contour.DistanceTo(point) < radius - Tolerance.Offset)
                 {
                     return point;
                 }
@@ -170,11 +169,10 @@ public sealed record RollingDisc(Contour? Path, ImmutableArray<Vector2> Tight, V
             return null;
         }
 
-        // Neighbours share an end. Where they meet smoothly their crossing is ill-defined, but never by as much as this (mm).
-        const double joint = 1e-3;
+        // Neighbours share an end.
         bool IsJoint(Vector2 point) =>
-            (point.DistanceTo(a.End) <= joint && point.DistanceTo(b.Start) <= joint)
-            || (point.DistanceTo(a.Start) <= joint && point.DistanceTo(b.End) <= joint);
+            (point.DistanceTo(a.End) <= Tolerance.Joint && point.DistanceTo(b.Start) <= Tolerance.Joint)
+            || (point.DistanceTo(a.Start) <= Tolerance.Joint && point.DistanceTo(b.End) <= Tolerance.Joint);
         foreach (var point in Curve.Of(a).Meet(Curve.Of(b)))
         {
             if (!IsJoint(point) && a.DistanceTo(point) <= Tolerance.Point && b.DistanceTo(point) <= Tolerance.Point)

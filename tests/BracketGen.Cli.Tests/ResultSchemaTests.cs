@@ -36,7 +36,7 @@ public class ResultSchemaTests(ExampleOutputs outputs)
     [Fact]
     public void Results_of_random_jobs_are_valid()
     {
-        RandomSolutions.FirstShaped.Check(100, solution =>
+        RandomSolutions.FirstShaped.Check(LongRun.Of(100), solution =>
         {
             if (solution is not null)
             {

@@ -16,7 +16,7 @@ public class CandidatePoolTests
     public void What_comes_by_cost_and_on_the_front_is_what_drawing_everything_gives()
     {
         int compared = 0, drawn = 0, all = 0;
-        RandomJobs.Job.Check(25, job =>
+        RandomJobs.Job.Check(LongRun.Of(25), job =>
         {
             job = job.OpeningCounterClockwise();
             var everything = new CandidatePool(job).All();
@@ -34,7 +34,7 @@ public class CandidatePoolTests
                 (drawn, all) = (drawn + pool.Drawn, all + everything.Count);
             }
         });
-        Assert.True(compared > 10, $"only {compared} jobs had a promising bracket");
+        Assert.True(compared > LongRun.AtLeast(10), $"only {compared} jobs had a promising bracket");
         Assert.True(drawn < all / 2, $"{drawn} of {all} drawn: nothing was gained");
     }
 

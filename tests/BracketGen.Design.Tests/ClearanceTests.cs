@@ -19,7 +19,7 @@ namespace BracketGen.Design.Tests;
 public class ClearanceTests
 {
     [Fact]
-    public void Branch_and_bound_agrees_with_a_dense_sample() => RandomJobs.Job.Check(40, job =>
+    public void Branch_and_bound_agrees_with_a_dense_sample() => RandomJobs.Job.Check(LongRun.Of(40), job =>
     {
         job = job.OpeningCounterClockwise();
         var body = job.Body;
@@ -37,7 +37,7 @@ public class ClearanceTests
     });
 
     [Fact]
-    public void No_passing_bracket_stands_in_the_swept_quadrant() => RandomJobs.Job.Check(40, job =>
+    public void No_passing_bracket_stands_in_the_swept_quadrant() => RandomJobs.Job.Check(LongRun.Of(40), job =>
     {
         var solution = Designer.Solve(job);
         if (solution.Bracket is null || solution.Checks.Any(c => c.Code == "moving-parts" && !c.Passes))

@@ -36,7 +36,7 @@ public class FoldBackTests
     public void Every_bracket_of_thousands_of_random_jobs_lands_on_the_stop()
     {
         var landed = new int[3];
-        RandomJobs.Job.Check(10_000, job =>
+        RandomJobs.Job.Check(LongRun.Of(10_000), job =>
         {
             job = job.OpeningCounterClockwise();
             var body = job.Body;
@@ -51,7 +51,7 @@ public class FoldBackTests
                 }
             }
         });
-        Assert.True(landed[1] > LongRun.Of(5000) && landed[2] > LongRun.Of(5000), $"only {string.Join(", ", landed)} brackets were shaped");
+        Assert.True(landed[1] > LongRun.AtLeast(5000) && landed[2] > LongRun.AtLeast(5000), $"only {string.Join(", ", landed)} brackets were shaped");
     }
 
     // NetTopologySuite, which knows nothing of how the outline was drawn, finds a simple polygon whose flanges do not overlap.

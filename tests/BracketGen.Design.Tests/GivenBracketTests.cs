@@ -77,7 +77,7 @@ public class GivenBracketTests
     public void Patterns_fit_on_in_as_many_ways_as_they_are_like_themselves()
     {
         var compared = 0;
-        RandomJobs.Job.Check(25, job =>
+        RandomJobs.Job.Check(LongRun.Of(25), job =>
         {
             if (QuickDesigner.Solve(job).Bracket is not { } bracket)
             {
@@ -96,7 +96,7 @@ public class GivenBracketTests
 
             compared++;
         });
-        Assert.True(compared > 8);
+        Assert.True(compared > LongRun.AtLeast(8));
     }
 
     private static Job Longer(Job job, double by) => job with

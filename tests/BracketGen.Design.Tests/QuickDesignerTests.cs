@@ -25,7 +25,7 @@ public class QuickDesignerTests
     public void Random_jobs_get_the_same_bracket()
     {
         int found = 0, drawn = 0, all = 0;
-        RandomJobs.Job.Check(30, job =>
+        RandomJobs.Job.Check(LongRun.Of(30), job =>
         {
             var (quick, thorough) = IsSame(job);
             if (!thorough.Offers.IsEmpty)
@@ -34,7 +34,7 @@ public class QuickDesignerTests
                 (drawn, all) = (drawn + quick.CandidateCount, all + thorough.CandidateCount);
             }
         });
-        Assert.True(found > 10, $"only {found} jobs had a passing bracket");
+        Assert.True(found > LongRun.AtLeast(10), $"only {found} jobs had a passing bracket");
         Assert.True(drawn < all / 4, $"{drawn} of {all} outlines drawn: nothing was gained");
     }
 
@@ -42,7 +42,7 @@ public class QuickDesignerTests
     public void The_bound_is_below_the_cost_of_every_candidate()
     {
         var compared = 0;
-        RandomJobs.Job.Check(6, job =>
+        RandomJobs.Job.Check(LongRun.Of(6), job =>
         {
             job = job.OpeningCounterClockwise();
             var range = job.Vehicle.Cable.OuterEnd.AdjusterRange;
@@ -72,14 +72,14 @@ public class QuickDesignerTests
                 }
             }
         });
-        Assert.True(compared > 500, $"only {compared} brackets compared");
+        Assert.True(compared > LongRun.AtLeast(500), $"only {compared} brackets compared");
     }
 
     [Fact]
     public void No_chain_of_two_bends_is_left_out_that_costs_less_than_the_limit()
     {
         int below = 0, kept = 0, all = 0;
-        RandomJobs.Job.Check(6, job =>
+        RandomJobs.Job.Check(LongRun.Of(6), job =>
         {
             job = job.OpeningCounterClockwise();
             foreach (var place in CandidateSearch.PlacesAtMidRange(job, 2))
@@ -96,7 +96,7 @@ public class QuickDesignerTests
                 }
             }
         });
-        Assert.True(below > 200, $"only {below} brackets below their limit");
+        Assert.True(below > LongRun.AtLeast(200), $"only {below} brackets below their limit");
         Assert.True(kept < 0.6 * all, $"{kept} of {all} kept: nothing was gained");
     }
 

@@ -31,8 +31,9 @@ public class FuzzTests
         var run = new FuzzRun().Over(Enumerable.Range(0, LongRun.Of(2000)).Select(n => Mutator.Make(1, n)), LongRun.IsOn ? 8 : 2, Hang);
         NoHarm(run);
 
-        // The mutator must neither break everything nor nothing.
-        Assert.All(Enum.GetValues<InputKind>(), kind => Assert.True(run.Tallies[kind] is { Refused: > 0, Through: > 0 }, $"{kind}: {run.Tallies[kind]}"));
+        // The mutator must neither break everything nor nothing: of a short run all told, of a long one in each kind.
+        Assert.True(run.Tallies.Values.Any(t => t.Refused > 0) && run.Tallies.Values.Any(t => t.Through > 0));
+        Assert.All(LongRun.IsOn ? Enum.GetValues<InputKind>() : [], kind => Assert.True(run.Tallies[kind] is { Refused: > 0, Through: > 0 }, $"{kind}: {run.Tallies[kind]}"));
     }
 
     [Fact]

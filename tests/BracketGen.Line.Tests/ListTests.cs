@@ -5,6 +5,7 @@ using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Line.Catalogue;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Lists;
+using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
@@ -86,6 +87,27 @@ public class ListTests
         Assert.All(report.Selection.Services, s => Assert.Contains($"href=\"#{s.By.Made.PartNumber}\"", page));
         Assert.DoesNotContain("http", page.Replace("http://www.w3.org/2000/svg", "", StringComparison.Ordinal));
         Assert.Equal(page, Encoding.UTF8.GetString(CataloguePage.Write(report, 1)));
+    }
+
+    [Fact]
+    public void An_inch_line_shows_no_metric_unit()
+    {
+        using var rig = new LineRig();
+        var files = Estuary.WithSmall.With(Estuary.Path, Estuary.Small.Replace("shop = ", "units = \"in\"\nshop = ", StringComparison.Ordinal));
+        var report = Reports.Of(rig, rig.Make(files));
+        string[] texts =
+        [
+            Encoding.UTF8.GetString(CataloguePage.Write(report, 1)), Encoding.UTF8.GetString(SheetsPage.Write(report)),
+            Encoding.UTF8.GetString(RevisionList.Write(report.Register)),
+            .. SheetFiles.Of(report.Family.Family, report.Selection.Parts, report.Nests).Select(f => f.Name + "\n" + Encoding.UTF8.GetString(f.Bytes)),
+        ];
+        Assert.True(texts.Length > 3);
+        Assert.All(texts, t =>
+        {
+            Assert.Matches(@"\d ?in\b", t);
+            Assert.DoesNotMatch(@"\d ?(mm|N|MPa|g)\b", t);
+        });
+        Assert.Matches(@"\d lb\.", texts[0]);
     }
 
     // The page is well formed wherever names hold signs that mean something in it: read by the XML reader, its head left out.

@@ -34,7 +34,7 @@ public class NestingTests
     public void Nests_of_random_pieces_keep_apart_and_lose_none()
     {
         var laid = 0;
-        Orders.Check(25, order =>
+        Orders.Check(LongRun.Of(25), order =>
         {
             var nest = Nester.Lay(order.Pieces, 900, 500, order.Spacing, order.Border);
             laid += Judge(nest, order.Pieces, 900, 500, order.Spacing, order.Border);
@@ -45,7 +45,7 @@ public class NestingTests
             Assert.InRange(nest.Utilisation, 0, 1);
             Assert.True(nest.FewestSheets <= nest.Sheets.Length);
         });
-        Assert.True(laid > 150, $"only {laid} pieces laid");
+        Assert.True(laid > LongRun.AtLeast(150), $"only {laid} pieces laid");
     }
 
     [Fact]

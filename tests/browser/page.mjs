@@ -13,7 +13,7 @@ const browser = await chromium.launch({ executablePath, args: ['--no-sandbox', '
 async function open(name, options, visit) {
   const context = await browser.newContext({ acceptDownloads: true, reducedMotion: 'reduce', ...options });
   const page = await context.newPage();
-  page.setDefaultTimeout(180000);
+  page.setDefaultTimeout(300000);
   const say = (text) => found.push(`${name}: ${text}`);
   page.on('pageerror', (error) => say(`script error: ${error.message}`));
   page.on('console', (message) => ['error', 'warning'].includes(message.type()) && !/GPU stall/.test(message.text()) && say(`console: ${message.text()}`));
@@ -226,6 +226,9 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
   await page.locator('#as-text').click();
   await page.waitForFunction(() => /value = "2.05 in", plus_minus = "0.019685 in"/.test(document.getElementById('profile-text')?.value ?? ''));
   await page.locator('#as-text').click();
+
+  // The sweep beside the picture is in inches too.
+  await page.waitForFunction(() => / in$/.test(document.querySelectorAll('#sweep-numbers dd')[2]?.textContent ?? ''));
 
   // The pedal moves quadrant and wire in both pictures.
   const look = async () => (await page.locator('#solid-canvas').screenshot()).toString('base64');

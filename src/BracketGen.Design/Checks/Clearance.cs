@@ -1,3 +1,4 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Patterns;
 
@@ -188,11 +189,10 @@ public static class Clearance
             return far;
         }
 
-        const double step = 1e-5;
         var frame = sheet.Flanges[flat.ZoneOf(box.Middle).Flange];
-        double Drop(Vector3 axis, double half) => Math.Abs(thing(place + step * axis) - here) / step * half;
+        double Drop(Vector3 axis, double half) => Math.Abs(thing(place + DesignTolerance.TangentStep * axis) - here) / DesignTolerance.TangentStep * half;
         var tangent = Drop(frame.X, box.Half.X) + Drop(frame.Y, box.Half.Y) + Drop(frame.Z, box.HalfHeight);
-        return Math.Min(far, tangent + 1e-4);
+        return Math.Min(far, tangent + DesignTolerance.TangentError);
     }
 
     private static IEnumerable<Box> Split(Box box)

@@ -8,7 +8,8 @@ namespace BracketGen.Design.Search;
 /// <remarks>
 /// A bracket's mass is known when its outline is drawn, which takes longer than all that leads up to it; but it has a bound, and its
 /// give is exact without (<see cref="CostBound"/>). So brackets are drawn in the order of their bounds, and those that can be neither
-/// the cheapest nor on the front are never drawn. Branch and bound; what comes out is what drawing everything would give. One thread at a time.
+/// the cheapest nor on the front are never drawn. Branch and bound; what comes out is what drawing everything would give. The adjuster is
+/// moved off mid range only where no candidate with it there is <see cref="CandidateSearch.Promising"/>. One thread at a time.
 /// </remarks>
 internal sealed class CandidatePool
 {
@@ -44,8 +45,7 @@ internal sealed class CandidatePool
     private IEnumerable<Sheet> Sheets => _midRange.Concat(_rangeEnds ?? []);
 
     /// <summary>
-    /// The cheapest candidate that <paramref name="verify"/> makes an offer of; null where there is none. The adjuster is moved off mid range
-    /// only where no candidate with it there is <see cref="CandidateSearch.Promising"/>.
+    /// The cheapest candidate that <paramref name="verify"/> makes an offer of; null where there is none.
     /// </summary>
     /// <remarks>
     /// What one bend can do is looked at first: it limits what is worth looking at among the many shapes of two. Of two that cost the same the
@@ -79,13 +79,12 @@ internal sealed class CandidatePool
             return best;
         }
 
-        return Of(_midRange) ?? (promising ? null : Of(RangeEnds()));
+        return Of(_midRange) ?? Of(RangeEndsUnless(promising));
     }
 
     /// <summary>
     /// The candidates, the cheapest first; not those at a place that travel or the stop's surroundings rule out whatever gets there. Those
-    /// with the adjuster at an end of its range come after all others, and only where none of the others is
-    /// <see cref="CandidateSearch.Promising"/>.
+    /// with the adjuster at an end of its range come after all others.
     /// </summary>
     public IEnumerable<Candidate> ByCost()
     {
@@ -96,7 +95,7 @@ internal sealed class CandidatePool
             yield return candidate;
         }
 
-        foreach (var candidate in promising ? [] : ByCost(RangeEnds(), double.PositiveInfinity))
+        foreach (var candidate in ByCost(RangeEndsUnless(promising), double.PositiveInfinity))
         {
             yield return candidate;
         }
@@ -122,18 +121,15 @@ internal sealed class CandidatePool
         }
 
         var all = Of(_midRange);
-        if (!all.Any(CandidateSearch.Promising))
-        {
-            all.AddRange(Of(RangeEnds()));
-        }
-
+        all.AddRange(Of(RangeEndsUnless(all.Any(CandidateSearch.Promising))));
         return [.. all.OrderBy(c => c.Cost)];
     }
 
     // Sheets know nothing of each other, and their order is settled before: several threads make what one would.
     private void SketchAll() => Parallel.ForEach(Sheets, sheet => sheet.Sketches.ForEach(s => s.Weigh()));
 
-    private List<Sheet> RangeEnds() => _rangeEnds ??= SheetsAt(CandidateSearch.PlacesAtRangeEnds);
+    // Sheets with the adjuster at the ends of its range; none if a candidate at mid range is promising.
+    private List<Sheet> RangeEndsUnless(bool promising) => promising ? [] : _rangeEnds ??= SheetsAt(CandidateSearch.PlacesAtRangeEnds);
 
     private List<Sheet> SheetsAt(Func<Job, int, IEnumerable<Place>> places)
     {

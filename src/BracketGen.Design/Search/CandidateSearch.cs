@@ -107,7 +107,7 @@ public static class CandidateSearch
         var mount = job.Body.Mount.Plane;
         foreach (var angle in Angles(job))
         {
-            if (Place.At(job, angle, 0)?.Placement is not { } middle || middle.Direction.Cross(mount.Normal).Length > 1e-9)
+            if (Place.At(job, angle, 0)?.Placement is not { } middle || middle.Direction.Cross(mount.Normal).Length > Tolerance.Direction)
             {
                 continue;
             }

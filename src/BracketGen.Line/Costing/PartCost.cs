@@ -65,6 +65,6 @@ public sealed record PartCost(ImmutableArray<CostItem> Items, double MarkUp)
 
     /// <summary>The sheet that a bracket is cut from.</summary>
     public static StockSheet SheetFor(Bracket bracket, CuttingPlan plan) =>
-        plan.Sheets.FirstOrDefault(s => s.Material == bracket.Stock.Material.Designation && Math.Abs(s.Thickness - bracket.Stock.Thickness) < 1e-6)
+        plan.Sheets.FirstOrDefault(s => s.Material == bracket.Stock.Material.Designation && Math.Abs(s.Thickness - bracket.Stock.Thickness) < Tolerance.SameSize)
         ?? new(bracket.Stock.Material.Designation, bracket.Stock.Thickness, CuttingPlan.UsualSheet.Length, CuttingPlan.UsualSheet.Width, null);
 }

@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Numerics;
 
 namespace BracketGen.Mechanism.Cables;
 
@@ -33,7 +34,7 @@ public sealed record CableFriction(Measured Coefficient, Angle TotalBend, double
         get
         {
             var x = Coefficient.Value * TotalBend.Radians;
-            return x < 1e-5 ? 1 + x / 2 : (Math.Exp(x) - 1) / x;
+            return x < MechanismTolerance.FewTerms ? 1 + x / 2 : (Math.Exp(x) - 1) / x;
         }
     }
 

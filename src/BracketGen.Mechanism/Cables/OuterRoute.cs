@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Numerics;
 
 namespace BracketGen.Mechanism.Cables;
 
@@ -73,7 +74,7 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
                 foreach (var start in Starts(from, leaving, to, arriving))
                 {
                     if (Solve(from, leaving, first, to, arriving, last, radius, start) is { } route
-                        && (best is null || route.Length < best.Length - 1e-9))
+                        && (best is null || route.Length < best.Length - Tolerance.OnLimit))
                     {
                         best = route;
                     }
@@ -88,9 +89,6 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
 
         return null;
     }
-
-    /// <summary>Accuracy of the largest radius, as a part of it.</summary>
-    private const double RadiusKnown = 1e-6;
 
     /// <summary>The gentlest route for an outer of the given length: the largest bend radius with a shortest route that is no longer.</summary>
     /// <remarks>
@@ -147,13 +145,13 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
 
         // Where both ends have a route, the chord between their lengths gives the next radius, a hair to the far side so that both ends close
         // in. Every third try is the middle, whatever the chord gives.
-        for (var i = 0; i < 60 && high - low > RadiusKnown * high; i++)
+        for (var i = 0; i < 60 && high - low > MechanismTolerance.RouteRadius * high; i++)
         {
             var between = (low + high) / 2;
             if (beyond is not null && beyond.Length > best.Length && i % 3 != 2)
             {
                 var chord = low + (outerLength - best.Length) / (beyond.Length - best.Length) * (high - low);
-                var hair = 0.4 * RadiusKnown * high;
+                var hair = 0.4 * MechanismTolerance.RouteRadius * high;
                 between = Math.Clamp(chord + (chord - low < high - chord ? hair : -hair), low + hair, high - hair);
             }
 
@@ -206,7 +204,7 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
 
     private (Vector3 Point, Vector3 Direction) Turn(Vector3 at, Vector3 from, Vector3 to, Angle bend, double distance)
     {
-        if (!IsOpen(from, to) && from.Cross(to).Length < 1e-12)
+        if (!IsOpen(from, to) && from.Cross(to).Length < MechanismTolerance.OneLine)
         {
             return (at + distance * from, from);
         }
@@ -227,7 +225,7 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
     private static IEnumerable<Vector3> Starts(Vector3 from, Vector3 leaving, Vector3 to, Vector3 arriving)
     {
         var chord = to - from;
-        if (chord.Length > 1e-9)
+        if (chord.Length > Tolerance.OnLimit)
         {
             yield return chord.Unit;
         }
@@ -247,7 +245,7 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
             }
         }
 
-        if ((leaving + arriving).Length > 1e-6)
+        if ((leaving + arriving).Length > MechanismTolerance.NoStart)
         {
             yield return (leaving + arriving).Unit;
         }
@@ -271,7 +269,7 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
 
         var scale = radius + from.DistanceTo(to);
         var miss = Miss(along);
-        for (var step = 0; step < 30 && miss.Length > 1e-11 * scale; step++)
+        for (var step = 0; step < 30 && miss.Length > MechanismTolerance.RouteSolved * scale; step++)
         {
             var frame = Frame.FromZX(Vector3.Zero, along, Math.Abs(along.X) < 0.8 ? new(1, 0, 0) : new(0, 1, 0));
             Vector3 Moved(double a, double b) => (along + a * frame.X + b * frame.Y).Unit;
@@ -305,7 +303,8 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
 
         // An exact half turn leads two radii aside, in whatever plane: only another one, back again, compensates.
         var isClosed = IsOpen(leaving, along) == IsOpen(along, arriving);
-        return isClosed && miss.Length < 1e-8 * scale && straight >= -1e-9 * scale && first <= MostBend && last <= MostBend
+        return isClosed && miss.Length < MechanismTolerance.RouteMissed * scale && straight >= -MechanismTolerance.RouteStraight * scale
+            && first <= MostBend && last <= MostBend
             ? new()
             {
                 From = from, Leaving = leaving, To = to, Arriving = arriving, Along = along, Radius = radius,
@@ -319,13 +318,13 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
     {
         double a11 = byA.Dot(frame.X), a12 = byB.Dot(frame.X), a21 = byA.Dot(frame.Y), a22 = byB.Dot(frame.Y);
         double r1 = -miss.Dot(frame.X), r2 = -miss.Dot(frame.Y), det = a11 * a22 - a12 * a21;
-        return Math.Abs(det) > 1e-14 * scale * scale ? ((r1 * a22 - r2 * a12) / det, (a11 * r2 - a21 * r1) / det) : null;
+        return Math.Abs(det) > MechanismTolerance.RouteSingular * scale * scale ? ((r1 * a22 - r2 * a12) / det, (a11 * r2 - a21 * r1) / det) : null;
     }
 
     private static readonly Angle MostBend = Angle.FromDegrees(270);
 
     // Whether two directions are opposite, so that the plane of the arc between them is not defined.
-    private static bool IsOpen(Vector3 a, Vector3 b) => (a + b).Length <= 1e-12;
+    private static bool IsOpen(Vector3 a, Vector3 b) => (a + b).Length <= MechanismTolerance.OneLine;
 
     private static Angle Bend(Vector3 a, Vector3 b, bool wayRound) => wayRound ? 2 * Angle.Straight - a.AngleTo(b) : a.AngleTo(b);
 
@@ -344,13 +343,13 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
         // zero, because a·turned does; at c = -1 the arc's plane is open and there is none.
         double cosine = Math.Clamp(a.Dot(u), -1, 1), along = a.Dot(turned);
         double less = 1 - cosine, more = 1 + cosine;
-        if (more < 1e-15)
+        if (more < MechanismTolerance.Nothing)
         {
             return Vector3.Zero;
         }
 
         var change = Math.Sqrt(less / more) * turned;
-        if (less > 1e-15)
+        if (less > MechanismTolerance.Nothing)
         {
             change -= along / (more * Math.Sqrt(less * more)) * (a + u);
         }

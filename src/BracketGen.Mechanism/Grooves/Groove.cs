@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Numerics;
 
 namespace BracketGen.Mechanism.Grooves;
 
@@ -92,7 +93,7 @@ public abstract record Groove : IMirrored<Groove>
             if (!(next > low && next < high))
             {
                 // At convergence the step is round-off and may point out of the bracket: then it counts as none.
-                if (Math.Abs(beyond) <= 4e-16 * distance || high - low < 1e-15)
+                if (Math.Abs(beyond) <= MechanismTolerance.RoundOff * distance || high - low < MechanismTolerance.Nothing)
                 {
                     break;
                 }
@@ -102,9 +103,9 @@ public abstract record Groove : IMirrored<Groove>
 
             var moved = Math.Abs(next - normal);
             normal = next;
-            if (moved < 1e-9)
+            if (moved < MechanismTolerance.LastStep)
             {
-                break; // The error falls with the square: it is round-off by now.
+                break;
             }
         }
 
@@ -137,7 +138,7 @@ public abstract record Groove : IMirrored<Groove>
             best = Beyond(normal) > Beyond(best) ? normal : best;
         }
 
-        for (var width = 2 * Math.PI / Count; width > 1e-9; width *= 0.5)
+        for (var width = 2 * Math.PI / Count; width > MechanismTolerance.LastStep; width *= 0.5)
         {
             best = Beyond(best + width) > Beyond(best) ? best + width : Beyond(best - width) > Beyond(best) ? best - width : best;
         }

@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Numerics;
 
 namespace BracketGen.Mechanism.Grooves;
 
@@ -47,7 +48,7 @@ internal sealed record ParallelGroove : Groove
             var error = normal + Math.Atan2(slope, support) - polar.Radians;
             var change = error * (support * support + slope * slope) / (support * radius);
             normal -= change;
-            if (Math.Abs(change) < 1e-9)
+            if (Math.Abs(change) < MechanismTolerance.LastStep)
             {
                 break;
             }

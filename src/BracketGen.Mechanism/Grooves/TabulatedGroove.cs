@@ -184,9 +184,9 @@ public sealed record TabulatedGroove : Groove
             next = next >= low && next <= high ? next : (low + high) / 2;
             var moved = Math.Abs(next - polar);
             polar = next;
-            if (moved < 1e-9)
+            if (moved < MechanismTolerance.LastStep)
             {
-                break; // The error falls with the square: it is round-off by now.
+                break;
             }
         }
 
@@ -250,7 +250,7 @@ public sealed record TabulatedGroove : Groove
             }
         }
 
-        if ((Points[^1].Polar - Points[0].Polar).Radians >= 2 * Math.PI - 1e-9)
+        if ((Points[^1].Polar - Points[0].Polar).Radians >= 2 * Math.PI - Tolerance.OnLimit)
         {
             throw new ArgumentException(Text(
                 $"Groove table, row {Points.Length}: the angle {Points[^1].Polar} is a whole turn or more after the first row's {Points[0].Polar}. Leave the repeated row out."));

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Numerics;
 using BracketGen.Mechanism.Throttles;
 using MathNet.Numerics.RootFinding;
 
@@ -121,7 +122,7 @@ public sealed record LoadedTravel : IMirrored<LoadedTravel>
             {
                 return i == 0
                     ? Angle.Zero
-                    : Brent.FindRoot(x => PullAt(x * Travel.Rotation) - pull, (i - 1.0) / Steps, (double)i / Steps, 1e-13) * Travel.Rotation;
+                    : Brent.FindRoot(x => PullAt(x * Travel.Rotation) - pull, (i - 1.0) / Steps, (double)i / Steps, MechanismTolerance.Root) * Travel.Rotation;
             }
         }
 

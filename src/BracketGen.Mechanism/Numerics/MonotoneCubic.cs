@@ -67,7 +67,7 @@ internal sealed class MonotoneCubic
         }
 
         var (low, high) = (x[0], x[^1]);
-        for (var i = 0; i < 100 && high - low > 1e-13 * (x[^1] - x[0]); i++)
+        for (var i = 0; i < 100 && high - low > MechanismTolerance.Root * (x[^1] - x[0]); i++)
         {
             var middle = (low + high) / 2;
             (low, high) = At(middle).Value < value ? (middle, high) : (low, middle);

@@ -68,7 +68,7 @@ internal static class ThrottleBodySection
         var quadrant = values.Get(Opens).Turned(values.Get(Quadrant));
         var farthest = Enumerable.Range(0, 49)
             .Max(i => quadrant.Groove.PointWithNormal(quadrant.Groove.NormalAt(new(quadrant.Pocket.Value + i / 48.0 * quadrant.GrooveExtent.Radians))).Length);
-        if (farthest > quadrant.OuterRadius + 1e-6)
+        if (farthest > quadrant.OuterRadius + Tolerance.SameSize)
         {
             values.Report(Quadrant, $"an outer_radius of the groove's farthest point or more, {Compare.Millimetres(farthest)} or more", "Measure outer_radius and groove again: the one contains the other.");
         }

@@ -43,13 +43,12 @@ public static class BlankOutline
     /// <param name="straight">Straight edge on either side of a bend (mm), positive.</param>
     public static bool KeepApart(IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight)
     {
-        const double slack = 1e-9;
         for (var i = 0; i < bends.Count; i++)
         {
             // Everything beyond a bend lies behind its whole line: the press brake's tools are that wide, and the side of the
             // line a point lies on shows what it belongs to.
             var bend = bends[i];
-            double before = -straight + slack, behind = bend.Allowance + straight - slack;
+            double before = -straight + Tolerance.OnLimit, behind = bend.Allowance + straight - Tolerance.OnLimit;
             for (var flange = 0; flange < discs.Count; flange++)
             {
                 var (own, hangs) = (flange == bend.From, HangsOn(bends, flange, bend));
@@ -217,7 +216,7 @@ public static class BlankOutline
             var turn = (after.StartTangent.Polar - before.EndTangent.Polar).Normalised.Magnitude;
             var tangent = Math.Tan(turn.Radians / 2);
             var room = 0.999 * Math.Min(straight, Math.Min(before.Length, after.Length));
-            if (tangent > 1e-6 && radius > Tolerance.Point && Fillet.Round(contour, i, Math.Min(radius, room / tangent)) is { } rounded)
+            if (tangent > Tolerance.Smooth && radius > Tolerance.Point && Fillet.Round(contour, i, Math.Min(radius, room / tangent)) is { } rounded)
             {
                 contour = rounded;
             }

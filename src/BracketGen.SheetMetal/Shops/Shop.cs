@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
 
@@ -49,7 +50,7 @@ public sealed record Shop
     public BendRule RuleFor(Stock stock, double insideRadius)
     {
         var test = TestBends.FirstOrDefault(b => b.Material == stock.Material.Designation
-            && Math.Abs(b.Thickness - stock.Thickness) < 1e-6 && Math.Abs(b.InsideRadius - insideRadius) < 1e-6);
+            && Math.Abs(b.Thickness - stock.Thickness) < Tolerance.SameSize && Math.Abs(b.InsideRadius - insideRadius) < Tolerance.SameSize);
         if (test is not null)
         {
             return new TestBendRule(test.K, Name);

@@ -30,7 +30,7 @@ public sealed record TriangleMesh(ImmutableArray<Vector2> Nodes, ImmutableArray<
     /// <remarks>The rims are widened by a thousandth of the outer radius, for nodes put on them by the mesher.</remarks>
     public ImmutableArray<int> NodesInRing(Vector2 centre, double inner, double outer)
     {
-        var slack = 1e-3 * outer;
+        var slack = StrengthTolerance.OnRim * outer;
         return [.. Enumerable.Range(0, Nodes.Length)
             .Where(i => Nodes[i].DistanceTo(centre) is var d && d >= inner - slack && d <= outer + slack)];
     }

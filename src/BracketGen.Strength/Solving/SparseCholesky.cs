@@ -9,9 +9,6 @@ internal sealed class SparseCholesky
 {
     private const int Block = BlockMatrix.Block;
 
-    // A pivot this small against its diagonal is what rounding leaves of zero.
-    private const double Singular = 1e-14;
-
     private readonly EliminationPlan _plan;
     private readonly double[][] _columns;
 
@@ -150,7 +147,7 @@ internal sealed class SparseCholesky
                     block.Slice(Block * c, Block).CopyTo(front.AsSpan((Block * i + c) * stride + Block * local[other], Block));
                     if (other == group.First + i)
                     {
-                        smallest[Block * i + c] = Singular * block[Block * c + c];
+                        smallest[Block * i + c] = StrengthTolerance.Singular * block[Block * c + c];
                     }
                 }
             }

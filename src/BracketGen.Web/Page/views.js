@@ -81,10 +81,19 @@ export class Views {
     if (errors.length) {
       strip.replaceChildren(h('p', { class: 'word' }, errors.length === 1 ? said.mistake : fill(said.mistakes, { count: errors.length })), h('p', {}, answer ? said.before : said.nothing));
     } else if (answer) {
-      strip.replaceChildren(h('p', { class: 'word' }, answer.verdict.word), h('p', {}, answer.verdict.sentence));
+      strip.replaceChildren(h('p', { class: 'word' }, answer.verdict.word), h('p', {}, answer.verdict.sentence), ...this.toProve(answer));
     }
     $('bracket').classList.toggle('stale', errors.length > 0);
     $('status').textContent = answer && !errors.length ? fill(words.frame.answered, { time: Math.round(desk.solveTime) }) : words.frame.aid;
+  }
+
+  /**
+   * The button that calculates what the verdict waits for.
+   * @param {Page.Answer} answer
+   */
+  toProve({ verdict, hasStrength, hasBracket }) {
+    return verdict.state === 'not-proven' && !hasStrength && hasBracket
+      ? [h('button', { type: 'button', class: 'quiet', id: 'strip-strength', onclick: () => { this.choose('strength'); this.ask(); } }, said.calculate)] : [];
   }
 
   /** @param {import('./desk.js').Desk} desk */
@@ -169,15 +178,20 @@ export class Views {
   }
 
   async ask() {
-    button('do-strength').disabled = true;
-    $('strength-waiting').textContent = said.calculating;
+    for (const id of ['do-strength', 'strip-strength'].filter((one) => document.getElementById(one))) {
+      button(id).disabled = true;
+    }
+    const waiting = document.getElementById('strength-waiting');
+    if (waiting) {
+      waiting.textContent = said.calculating;
+    }
     await this.onStrength();
     $('panel-strength').focus({ preventScroll: true });
   }
 
   /** @param {Page.Answer} answer */
   pictures(answer) {
-    const key = JSON.stringify(answer.data);
+    const key = JSON.stringify([answer.data, answer.parts.sweep]);
     if (key === this.drawn) {
       return;
     }

@@ -1,10 +1,5 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using BracketGen.Line.Combinations;
-using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
-using BracketGen.Words.Checks;
-using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests.Architecture;
 
@@ -72,16 +67,19 @@ public partial class ArchitectureTests
     public void Inner_rooms_hold_no_sentences()
     {
         var said = House.WithoutSentences.SelectMany(r => Sources($"src/BracketGen.{r}"))
-            .SelectMany(s => Literals.Sentences(s.Text).Select(l => (Folder: Short(NamespaceOf(s.File)), Where: $"{s.File}({l.Line}): {l.Text}")))
-            .ToLookup(s => s.Folder, s => s.Where);
-        var listed = House.StillSaid.ToDictionary(l => l.Folder, l => l.Count);
-        var wrong = said.Select(s => s.Key).Union(listed.Keys).Order(StringComparer.Ordinal)
-            .Select(f => (Folder: f, Now: said[f].Count(), Listed: listed.GetValueOrDefault(f)))
-            .Where(f => f.Now != f.Listed)
-            .Select(f => f.Now > f.Listed
-                ? $"{f.Folder} holds {f.Now} sentences, {f.Listed} are listed. Sentences belong in Words.\n{string.Join("\n", said[f.Folder])}"
-                : $"{f.Folder} holds {f.Now} sentences, {f.Listed} are listed in {nameof(House)}.{nameof(House.StillSaid)}: write {f.Now}, or remove the line.");
-        Assert.True(!wrong.Any(), string.Join("\n", wrong));
+            .SelectMany(s => Literals.Sentences(s.Text).Select(l => (s.File, l.Line, l.Text)));
+        AssertAsListed(said, House.StillSaid.ToDictionary(l => l.Folder, l => l.Count), nameof(House.StillSaid), "Sentences belong in Words.");
+    }
+
+    // Tables of units and the coefficients of a published formula have names of their own.
+    [Fact]
+    public void Every_tolerance_has_a_name_and_a_reason()
+    {
+        string[] tables = ["UnitTable.cs", "NormalQuantile.cs"];
+        var bare = Sources("src").Where(s => !tables.Contains(Path.GetFileName(s.File)))
+            .SelectMany(s => s.Text.Split('\n').Select((text, i) => (s.File, Line: i + 1, Text: text)))
+            .Where(l => Small().IsMatch(l.Text));
+        AssertAsListed(bare, House.StillUnnamed.ToDictionary(l => l.Folder, l => l.Count), nameof(House.StillUnnamed), "Give the number a name and a reason.");
     }
 
     // Files, terminal and clock belong to the edges.
@@ -127,6 +125,20 @@ public partial class ArchitectureTests
             throw new ArgumentException("The stop lies inside the groove, move it.");
             """;
         Assert.Equal([(3, "\"{a + b} mm of wire at the closed stop\"")], Literals.Sentences(Source));
+    }
+
+    /// <summary>As many in each folder as are listed, so that nothing is added and the list shrinks.</summary>
+    private static void AssertAsListed(
+        IEnumerable<(string File, int Line, string Text)> found, Dictionary<string, int> listed, string list, string advice)
+    {
+        var folders = found.ToLookup(l => Short(NamespaceOf(l.File)), l => $"{l.File}({l.Line}): {l.Text.Trim()}");
+        var wrong = folders.Select(s => s.Key).Union(listed.Keys).Order(StringComparer.Ordinal)
+            .Select(f => (Folder: f, Now: folders[f].Count(), Listed: listed.GetValueOrDefault(f)))
+            .Where(f => f.Now != f.Listed)
+            .Select(f => f.Now > f.Listed
+                ? $"{f.Folder}: {f.Now} found, {f.Listed} listed. {advice}\n{string.Join("\n", folders[f.Folder])}"
+                : $"{f.Folder}: {f.Now} found, {f.Listed} listed. Write {f.Now} in {nameof(House)}.{list}, or remove the line.");
+        Assert.True(!wrong.Any(), string.Join("\n", wrong));
     }
 
     // A room that is still empty is in no program.
@@ -199,6 +211,10 @@ public partial class ArchitectureTests
     private static string Lines(IEnumerable<Use> uses) => string.Join("\n", uses
         .GroupBy(u => (u.From, u.To)).OrderBy(g => g.Key)
         .Select(g => $"{g.Key.From} uses {g.Key.To}: {string.Join(", ", g.Select(u => $"{u.Type} -> {u.Used}").Order(StringComparer.Ordinal).Take(6))}"));
+
+    // In a formula, not where a constant gets its name.
+    [GeneratedRegex(@"^(?!\s*//)(?!.*\b(const|static readonly)\b)[^""]*?\b\d+(\.\d+)?[eE]-\d")]
+    private static partial Regex Small();
 
     [GeneratedRegex(@"^namespace ([\w.]+);", RegexOptions.Multiline)]
     private static partial Regex Namespace();

@@ -49,7 +49,7 @@ public class BracketDrawingTests
     [Fact]
     public void WhateverIsShapedIsLegible()
     {
-        Assert.True(RandomSolutions.Samples.Count > LongRun.Of(250));
+        Assert.True(RandomSolutions.Samples.Count > LongRun.AtLeast(250));
         RandomSolutions.Each(int.MaxValue, solution => AssertClean("random", Compose(solution)));
     }
 

@@ -44,6 +44,6 @@ public class CentreLineTests
                 }
             }
         });
-        Assert.All(new[] { square, leaning, edgeOn }, n => Assert.True(n > 40, $"{square}, {leaning}, {edgeOn}"));
+        Assert.All(new[] { square, leaning, edgeOn }, n => Assert.True(n > LongRun.AtLeast(40), $"{square}, {leaning}, {edgeOn}"));
     }
 }
