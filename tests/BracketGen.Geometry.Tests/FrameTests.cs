@@ -20,7 +20,7 @@ public class FrameTests
     [Fact]
     public void Frames_are_rigid_and_right_handed() => Case.Check(300, t =>
     {
-        foreach (var f in new[] { t.Frame, t.Frame.MirroredInY, t.Frame.Shift(t.P), t.Frame.Rotate(t.P, t.Q.Unit, new(1.3)) })
+        foreach (var f in new[] { t.Frame, t.Frame.Mirrored(), t.Frame.Shift(t.P), t.Frame.Rotate(t.P, t.Q.Unit, new(1.3)) })
         {
             Same(f.Z, f.X.Cross(f.Y));
             Assert.Equal(1, f.X.Length, 1e-12);
@@ -43,7 +43,7 @@ public class FrameTests
     public void A_mirrored_frame_holds_the_mirrored_part() => Case.Check(300, t =>
     {
         Vector3 mirroredInOwnX = new(-t.P.X, t.P.Y, t.P.Z);
-        Same(t.Frame.ToWorld(t.P).MirroredInY, t.Frame.MirroredInY.ToWorld(mirroredInOwnX));
+        Same(t.Frame.ToWorld(t.P).MirroredInY, t.Frame.Mirrored().ToWorld(mirroredInOwnX));
     });
 
     [Fact]
@@ -96,7 +96,7 @@ public class FrameTests
         Assert.Equal(0, plane.HeightOf(foot), 1e-9);
         Assert.Equal(Math.Abs(plane.HeightOf(t.Item3)), foot.DistanceTo(t.Item3), 1e-9);
         Assert.Equal(3, plane.HeightOf(foot + 3 * plane.Normal), 1e-9);
-        Assert.Equal(plane.HeightOf(t.Item3), plane.MirroredInY.HeightOf(t.Item3.MirroredInY), 1e-9);
+        Assert.Equal(plane.HeightOf(t.Item3), plane.Mirrored().HeightOf(t.Item3.MirroredInY), 1e-9);
     });
 
     [Fact]

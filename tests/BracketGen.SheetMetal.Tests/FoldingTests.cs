@@ -86,7 +86,7 @@ public class FoldingTests
     public void The_mirror_image_folds_to_the_mirror_image() => BracketGen.TestSupport.Repeatable.Check(Cases, 500, c =>
     {
         var folded = new FoldedSheet(Strip(c.Turn, c.Radius), Frame.FromZX(new(3, 4, 5), new(1, 2, 3), new(0, 1, 0)));
-        var mirrored = folded.MirroredInY;
+        var mirrored = folded.Mirrored();
         Assert.Equal(0, folded.Fold(c.A, 1.5).MirroredInY.DistanceTo(mirrored.Fold(new(-c.A.X, c.A.Y), 1.5)), 1e-9);
         Assert.Equal(folded.Flat.Blank.Area, mirrored.Flat.Blank.Area, 1e-9);
     });

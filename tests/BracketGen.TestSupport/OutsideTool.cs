@@ -66,7 +66,7 @@ public sealed class OutsideTool
 
     /// <summary>Runs it to its end and returns what it said.</summary>
     /// <exception cref="TimeoutException">It did not end within ten minutes.</exception>
-    public ToolResult Run(IEnumerable<string> arguments, string input = "", string? folder = null)
+    public ToolResult Run(IEnumerable<string> arguments, string input = "", string? folder = null, TimeSpan? timeout = null)
     {
         var start = new ProcessStartInfo(FilePath)
         {
@@ -95,7 +95,7 @@ public sealed class OutsideTool
             // It ended without reading its input; its exit code says whether that is bad.
         }
 
-        if (!process.WaitForExit(Hang))
+        if (!process.WaitForExit(timeout ?? Hang))
         {
             process.Kill(entireProcessTree: true);
             throw new TimeoutException($"{FilePath} did not end in time.");
@@ -105,9 +105,9 @@ public sealed class OutsideTool
     }
 
     /// <summary>Runs it, and fails the test with all it said unless it ends with exit code 0.</summary>
-    public string RunOrFail(IEnumerable<string> arguments, string input = "", string? folder = null)
+    public string RunOrFail(IEnumerable<string> arguments, string input = "", string? folder = null, TimeSpan? timeout = null)
     {
-        var result = Run(arguments, input, folder);
+        var result = Run(arguments, input, folder, timeout);
         Assert.True(result.ExitCode == 0, $"{FilePath} ended with {result.ExitCode}:\n{result.Output}\n{result.Errors}");
         return result.Output;
     }
