@@ -109,7 +109,7 @@ internal static class SideBySide
         var file = Path.Combine(folder, "boundary.json");
         File.WriteAllText(file, JsonSerializer.Serialize<object>(new { corners = brep.Corners.Select(Of), edges = brep.Edges.Select(Edge), faces = brep.Faces.Select(Face) }));
         var node = OutsideTool.RequireNode("opencascade.js");
-        var said = node.RunOrFail([RepositoryRoot.PathOf("tests", "BracketGen.Bench", "beside", "occt.mjs"), file, Path.Combine(folder, "theirs.step"), Text(Runs)], timeout: TimeSpan.FromMinutes(5));
+        var said = node.RunOrFail([RepositoryRoot.PathOf("tests", "BracketGen.Bench", "beside", "occt.mjs"), file, Path.Combine(folder, "theirs.step"), Text(Runs)]);
 
         // The other's solid must be the same one, or the times say nothing.
         var volume = JsonDocument.Parse(said).RootElement.GetProperty("volume").GetDouble();
@@ -152,7 +152,7 @@ internal static class SideBySide
             </Project>
             """);
         File.WriteAllText(Path.Combine(source, "Program.cs"), "return 0;\n");
-        OutsideTool.Require("dotnet").RunOrFail(["publish", source, "-c", "Release", "--use-current-runtime", "-o", Path.Combine(source, "out"), "-v", "quiet"], timeout: TimeSpan.FromMinutes(10));
+        OutsideTool.Require("dotnet").RunOrFail(["publish", source, "-c", "Release", "--use-current-runtime", "-o", Path.Combine(source, "out"), "-v", "quiet"]);
         double Process(string file, string[] arguments) => Time(() => OutsideTool.Require(file).RunOrFail(arguments));
         return (Process(program, ["--version"]), Process(Path.Combine(source, "out", "empty"), []));
     }

@@ -56,15 +56,20 @@ public class ResultSchemaTests(ExampleOutputs outputs)
     [Fact]
     public void No_property_may_be_added_or_missing_anywhere()
     {
-        var judged = 0;
-        foreach (var job in LongRun.IsOn ? Workplace.Jobs : ["plover-alder-58"])
+        var (tried, judged) = (0, 0);
+        bool IsDue() => LongRun.IsOn || tried++ % 10 == 0;
+        foreach (var job in Workplace.Jobs)
         {
             foreach (var path in Objects(Example(job)).Select(o => o.GetPath()).ToList())
             {
-                var more = Example(job);
-                At(more, path)["extra"] = 1;
-                Assert.False(Judge(more).IsValid, $"{job}: a property may be added to {path}");
-                foreach (var key in At(Example(job), path).Select(p => p.Key).ToList())
+                if (IsDue())
+                {
+                    var more = Example(job);
+                    At(more, path)["extra"] = 1;
+                    Assert.False(Judge(more).IsValid, $"{job}: a property may be added to {path}");
+                }
+
+                foreach (var key in At(Example(job), path).Select(p => p.Key).Where(_ => IsDue()).ToList())
                 {
                     var less = Example(job);
                     At(less, path).Remove(key);
@@ -74,7 +79,7 @@ public class ResultSchemaTests(ExampleOutputs outputs)
             }
         }
 
-        Assert.True(judged > (LongRun.IsOn ? 500 : 100), $"only {judged} properties were tried");
+        Assert.True(judged > LongRun.AtLeast(500), $"only {judged} properties were tried");
     }
 
     [Theory]

@@ -84,7 +84,7 @@ public class ShellCompletionTests
     [Fact]
     public void The_version_is_that_of_the_project()
     {
-        var result = BracketGenProgram.Run("--version");
+        var result = BracketGenProgram.RunAlone("--version");
         Assert.Equal(0, result.ExitCode);
         Assert.Contains($"<Version>{result.Output.Trim()}</Version>", File.ReadAllText(RepositoryRoot.PathOf("Directory.Build.props")), StringComparison.Ordinal);
     }
