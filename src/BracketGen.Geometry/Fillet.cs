@@ -18,7 +18,7 @@ public static class Fillet
         var nextIndex = (index + 1) % segments.Length;
         Segment before = segments[index], after = segments[nextIndex];
         var turn = before.EndTangent.Cross(after.StartTangent);
-        if (Math.Abs(turn) < 1e-6 && before.EndTangent.Dot(after.StartTangent) > 0)
+        if (Math.Abs(turn) < Tolerance.Smooth && before.EndTangent.Dot(after.StartTangent) > 0)
         {
             return contour;
         }

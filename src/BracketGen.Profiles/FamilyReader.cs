@@ -5,7 +5,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Profiles;
 
@@ -91,7 +91,7 @@ public static class FamilyReader
         return merged;
     }
 
-    private static void CheckDesignations(TomlTable table, ProductFamily family, SheetMetal.Shop shop, Reading reading)
+    private static void CheckDesignations(TomlTable table, ProductFamily family, Shop shop, Reading reading)
     {
         var stocked = shop.Stock.Select(s => s.Material.Designation).Distinct().ToArray();
         if (table.Find("materials")?.Value is not TomlList list)

@@ -4,7 +4,7 @@ using BracketGen.Design.Search;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Profiles;
 

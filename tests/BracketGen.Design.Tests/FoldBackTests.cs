@@ -4,11 +4,14 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 
@@ -33,12 +36,13 @@ public class FoldBackTests
     public void Every_bracket_of_thousands_of_random_jobs_lands_on_the_stop()
     {
         var landed = new int[3];
-        RandomJobs.Job.Check(10_000, job =>
+        RandomJobs.Job.Check(LongRun.Of(10_000), job =>
         {
-            var body = job.Body.OpeningCounterClockwise();
+            job = job.OpeningCounterClockwise();
+            var body = job.Body;
             for (var bends = 0; bends < landed.Length; bends++)
             {
-                foreach (var candidate in CandidateSearch.AtMidRange(job, body, bends).Take(1))
+                foreach (var candidate in CandidateSearch.AtMidRange(job, bends).Take(1))
                 {
                     Lands(candidate.Bracket, candidate.Placement, body);
                     Lands(candidate.Bracket.Mirrored(), candidate.Placement.Mirrored(), Mirror(body));
@@ -47,7 +51,7 @@ public class FoldBackTests
                 }
             }
         });
-        Assert.True(landed[1] > 5000 && landed[2] > 5000, $"only {string.Join(", ", landed)} brackets were shaped");
+        Assert.True(landed[1] > LongRun.AtLeast(5000) && landed[2] > LongRun.AtLeast(5000), $"only {string.Join(", ", landed)} brackets were shaped");
     }
 
     // NetTopologySuite, which knows nothing of how the outline was drawn, finds a simple polygon whose flanges do not overlap.

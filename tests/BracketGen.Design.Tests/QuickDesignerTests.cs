@@ -3,11 +3,12 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -24,7 +25,7 @@ public class QuickDesignerTests
     public void Random_jobs_get_the_same_bracket()
     {
         int found = 0, drawn = 0, all = 0;
-        RandomJobs.Job.Check(30, job =>
+        RandomJobs.Job.Check(LongRun.Of(30), job =>
         {
             var (quick, thorough) = IsSame(job);
             if (!thorough.Offers.IsEmpty)
@@ -33,7 +34,7 @@ public class QuickDesignerTests
                 (drawn, all) = (drawn + quick.CandidateCount, all + thorough.CandidateCount);
             }
         });
-        Assert.True(found > 10, $"only {found} jobs had a passing bracket");
+        Assert.True(found > LongRun.AtLeast(10), $"only {found} jobs had a passing bracket");
         Assert.True(drawn < all / 4, $"{drawn} of {all} outlines drawn: nothing was gained");
     }
 
@@ -41,15 +42,15 @@ public class QuickDesignerTests
     public void The_bound_is_below_the_cost_of_every_candidate()
     {
         var compared = 0;
-        RandomJobs.Job.Check(6, job =>
+        RandomJobs.Job.Check(LongRun.Of(6), job =>
         {
-            var body = job.Body.OpeningCounterClockwise();
+            job = job.OpeningCounterClockwise();
             var range = job.Vehicle.Cable.OuterEnd.AdjusterRange;
             for (var bends = 1; bends <= 2; bends++)
             {
-                foreach (var place in CandidateSearch.PlacesAtMidRange(job, body, bends))
+                foreach (var place in CandidateSearch.PlacesAtMidRange(job, bends))
                 {
-                    foreach (var tools in CandidateSearch.ToolsFor(job, body))
+                    foreach (var tools in CandidateSearch.ToolsFor(job))
                     {
                         var any = CostBound.OfAny(tools.Sheet, bends);
                         foreach (var draft in tools.Drafts(place.Placement, bends))
@@ -71,19 +72,19 @@ public class QuickDesignerTests
                 }
             }
         });
-        Assert.True(compared > 500, $"only {compared} brackets compared");
+        Assert.True(compared > LongRun.AtLeast(500), $"only {compared} brackets compared");
     }
 
     [Fact]
     public void No_chain_of_two_bends_is_left_out_that_costs_less_than_the_limit()
     {
         int below = 0, kept = 0, all = 0;
-        RandomJobs.Job.Check(6, job =>
+        RandomJobs.Job.Check(LongRun.Of(6), job =>
         {
-            var body = job.Body.OpeningCounterClockwise();
-            foreach (var place in CandidateSearch.PlacesAtMidRange(job, body, 2))
+            job = job.OpeningCounterClockwise();
+            foreach (var place in CandidateSearch.PlacesAtMidRange(job, 2))
             {
-                foreach (var tools in CandidateSearch.ToolsFor(job, body))
+                foreach (var tools in CandidateSearch.ToolsFor(job))
                 {
                     var costs = tools.Drafts(place.Placement, 2).Select(draft => CostOf(job, place, draft)).ToList();
                     foreach (var limit in new[] { 1.5, 2, 2.5, 3, 4, 6 })
@@ -95,7 +96,7 @@ public class QuickDesignerTests
                 }
             }
         });
-        Assert.True(below > 200, $"only {below} brackets below their limit");
+        Assert.True(below > LongRun.AtLeast(200), $"only {below} brackets below their limit");
         Assert.True(kept < 0.6 * all, $"{kept} of {all} kept: nothing was gained");
     }
 
@@ -118,7 +119,7 @@ public class QuickDesignerTests
         foreach (var (a, b) in thorough.Checks.Zip(quick.Checks))
         {
             Assert.Equal(a.Id, b.Id);
-            if (a.Kind != CheckKind.Advice && !a.Id.StartsWith("probability-", StringComparison.Ordinal))
+            if (a.Kind != CheckKind.Advice && !a.Code.StartsWith("probability-", StringComparison.Ordinal))
             {
                 Assert.Equal(a.Passes, b.Passes);
             }

@@ -1,6 +1,8 @@
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Profiles.Tests;
 

@@ -5,14 +5,14 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
-using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Messages;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 

@@ -1,12 +1,12 @@
 using System.Text.Json;
 using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Measuring;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 

@@ -1,6 +1,8 @@
 using System.Net;
+using BracketGen.Profiles.Family;
 using BracketGen.Web.Memory;
 using BracketGen.Web.Serving;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 

@@ -2,7 +2,8 @@ using System.Text;
 using System.Text.Json;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
 
@@ -29,7 +30,7 @@ public class PageBrowserTests
             var answers = Path.Combine(folder, "answers.json");
             File.WriteAllText(answers, JsonSerializer.Serialize(new { body = Body, vehicle = Vehicle }));
             var said = await Task.Run(() => node.RunOrFail(
-                [Path.Combine(tests, "page.mjs"), chromium.FilePath, empty.Server.Address, examples.Server.Address, folder, answers, part], timeout: TimeSpan.FromMinutes(8)));
+                [Path.Combine(tests, "page.mjs"), chromium.FilePath, empty.Server.Address, examples.Server.Address, folder, answers, part]));
             Assert.True(said.Length == 0, said);
             if (part != "main job")
             {

@@ -2,8 +2,12 @@ using System.Globalization;
 using System.Net;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using BracketGen.Geometry;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
 using BracketGen.Words.Page;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 

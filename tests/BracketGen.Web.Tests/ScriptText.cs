@@ -1,4 +1,7 @@
 using System.Text;
+using BracketGen.Drawing.ShopDrawing;
+using BracketGen.Line.Combinations;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Web.Tests;
 

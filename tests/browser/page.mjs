@@ -265,7 +265,9 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
   await page.locator('#dangers input').first().check();
 });
 
-for (const [colorScheme, widths] of [['light', [360, 1400]], ['dark', [800, 1400]]]) {
+// Every width in CI (BRACKETGEN_LONG), otherwise the narrowest and the widest.
+const looks = process.env.BRACKETGEN_LONG === '1' ? [['light', [360, 1400]], ['dark', [800, 1400]]] : [['light', [360]], ['dark', [1400]]];
+for (const [colorScheme, widths] of looks) {
   for (const width of widths) {
     await inPart('looks', `${width} wide, ${colorScheme}`, { viewport: { width, height: 900 }, colorScheme }, async (page, say) => {
       await page.goto(examples);

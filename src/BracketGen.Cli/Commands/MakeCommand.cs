@@ -7,11 +7,13 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.Storage;
 using BracketGen.Units;
+using BracketGen.Words.CutFile;
 using BracketGen.Words.Terminal;
 
 namespace BracketGen.Cli.Commands;
@@ -123,7 +125,7 @@ internal static class MakeCommand
         var files = JobFiles.Of(solution, accepted, choices with { CutPath = path });
         try
         {
-            OutputFolder.Write(folder, files.Written, files.Withheld);
+            WholeFiles.Write(folder, files.Written, files.Withheld);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

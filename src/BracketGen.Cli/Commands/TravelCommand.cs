@@ -3,7 +3,7 @@ using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Words.Terminal;
 
 namespace BracketGen.Cli.Commands;

@@ -1,8 +1,11 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Checks;
 
@@ -58,7 +61,7 @@ public static class BracketChecks
         yield return new(CheckId.HoleBend, nearest.Distance, HoleDistances.EdgeToBend(thickness)) { Number = number, Subject = nearest.Hole.Name };
 
         // The sheet is laid with its grain across the first bend; one that runs askew to that has it along, from halfway on.
-        var acrossGrain = Math.Abs(bend.Across.Dot(flat.Bends[0].Across)) >= Math.Sqrt(0.5) - 1e-9;
+        var acrossGrain = Math.Abs(bend.Across.Dot(flat.Bends[0].Across)) >= Math.Sqrt(0.5) - Tolerance.OnLimit;
         var material = bracket.Stock.Material;
         var ratio = acrossGrain ? material.LeastRadiusAcrossGrain : material.LeastRadiusAlongGrain;
         yield return new(CheckId.BendRadius, bend.InsideRadius, ratio * thickness) { Number = number, IsVariant = !acrossGrain, GivenSource = material.Source };

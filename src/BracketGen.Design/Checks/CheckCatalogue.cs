@@ -1,8 +1,13 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using static BracketGen.Design.Checks.Bound;
 using static BracketGen.Design.Checks.CheckKind;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Units;
 
 namespace BracketGen.Design.Checks;

@@ -1,7 +1,8 @@
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Design.Search;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.SheetMetal.Bending;
 
 namespace BracketGen.Design.Checks;
 

@@ -1,5 +1,6 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Checks;
 
@@ -79,76 +80,92 @@ public static class Clearance
     }
 
     private static (double Nearest, double Bound) Least(
+        FoldedSheet sheet, ConvexDistance thing, Func<double, double> settled, Func<Vector2, double>? within, double best) =>
+        new Search(sheet, thing, settled, within, best).Run();
+
+    /// <summary>The search for the place nearest to one thing.</summary>
+    private sealed class Search(
         FoldedSheet sheet, ConvexDistance thing, Func<double, double> settled, Func<Vector2, double>? within, double best)
     {
-        var flat = sheet.Flat;
-        var queue = new PriorityQueue<Box, double>();
-        var bounds = flat.Blank.Outline.Bounds;
-        var halfThickness = flat.Thickness / 2;
-        var dropped = double.PositiveInfinity;
-        Push(new(bounds.Centre, halfThickness, new(bounds.Width / 2, bounds.Height / 2), halfThickness, false));
-        while (queue.TryDequeue(out var box, out var bound))
+        private readonly PriorityQueue<Box, double> _queue = new();
+        private double _best = best;
+        private double _dropped = double.PositiveInfinity;
+
+        public (double Nearest, double Bound) Run()
         {
-            if (bound >= settled(best))
+            var bounds = sheet.Flat.Blank.Outline.Bounds;
+            var halfThickness = sheet.Flat.Thickness / 2;
+            Push(new(bounds.Centre, halfThickness, new(bounds.Width / 2, bounds.Height / 2), halfThickness, false));
+            while (_queue.TryDequeue(out var box, out var bound))
             {
-                return (best, Math.Min(bound, dropped));
+                if (bound >= settled(_best))
+                {
+                    return (_best, Math.Min(bound, _dropped));
+                }
+
+                foreach (var half in Split(box))
+                {
+                    Push(half);
+                }
             }
 
-            foreach (var half in Split(box))
+            return (_best, _dropped);
+        }
+
+        private void Push(Box box)
+        {
+            if (!MayHoldMetal(ref box, out var inMetal))
             {
-                Push(half);
+                return;
+            }
+
+            var place = sheet.Fold(box.Middle, box.Height);
+            var here = thing(place);
+            if (inMetal && here - box.HalfHeight < _best)
+            {
+                // Probing both faces as well makes the upper bound tight at once where the sheet lies flat to the thing. Neither is nearer than
+                // the middle by more than half the height.
+                _best = Math.Min(_best, Math.Min(here, Math.Min(
+                    thing(sheet.Fold(box.Middle, box.Height - box.HalfHeight)),
+                    thing(sheet.Fold(box.Middle, box.Height + box.HalfHeight)))));
+            }
+
+            var bound = here - LargestDrop(sheet, thing, box, place, here);
+            if (bound < settled(_best))
+            {
+                _queue.Enqueue(box, bound);
+            }
+            else
+            {
+                _dropped = Math.Min(_dropped, bound);
             }
         }
 
-        return (best, dropped);
-
-        void Push(Box box)
+        // False if the box lies wholly off the blank, in a hole or outside the part asked for; otherwise whether its middle is metal.
+        private bool MayHoldMetal(ref Box box, out bool inMetal)
         {
             var reach = box.Reach;
-            var inMetal = true;
+            inMetal = true;
             if (!box.AllMetal)
             {
-                var depth = flat.Blank.DepthOf(box.Middle);
+                var depth = sheet.Flat.Blank.DepthOf(box.Middle);
                 if (depth < -reach)
                 {
-                    return; // Wholly off the blank or in a hole.
+                    return false;
                 }
 
                 inMetal = depth >= 0;
                 box = box with { AllMetal = depth >= reach };
             }
 
-            if (within is not null)
+            if (within is null)
             {
-                var past = within(box.Middle);
-                if (past < -reach)
-                {
-                    return;
-                }
-
-                inMetal &= past >= 0;
+                return true;
             }
 
-            var place = sheet.Fold(box.Middle, box.Height);
-            var here = thing(place);
-            if (inMetal && here - box.HalfHeight < best)
-            {
-                // Probing both faces as well makes the upper bound tight at once where the sheet lies flat to the thing. Neither is nearer than
-                // the middle by more than half the height.
-                best = Math.Min(best, Math.Min(here, Math.Min(
-                    thing(sheet.Fold(box.Middle, box.Height - box.HalfHeight)),
-                    thing(sheet.Fold(box.Middle, box.Height + box.HalfHeight)))));
-            }
-
-            var bound = here - LargestDrop(sheet, thing, box, place, here);
-            if (bound < settled(best))
-            {
-                queue.Enqueue(box, bound);
-            }
-            else
-            {
-                dropped = Math.Min(dropped, bound);
-            }
+            var past = within(box.Middle);
+            inMetal &= past >= 0;
+            return !(past < -reach);
         }
     }
 
@@ -172,11 +189,10 @@ public static class Clearance
             return far;
         }
 
-        const double step = 1e-5;
         var frame = sheet.Flanges[flat.ZoneOf(box.Middle).Flange];
-        double Drop(Vector3 axis, double half) => Math.Abs(thing(place + step * axis) - here) / step * half;
+        double Drop(Vector3 axis, double half) => Math.Abs(thing(place + DesignTolerance.TangentStep * axis) - here) / DesignTolerance.TangentStep * half;
         var tangent = Drop(frame.X, box.Half.X) + Drop(frame.Y, box.Half.Y) + Drop(frame.Z, box.HalfHeight);
-        return Math.Min(far, tangent + 1e-4);
+        return Math.Min(far, tangent + DesignTolerance.TangentError);
     }
 
     private static IEnumerable<Box> Split(Box box)

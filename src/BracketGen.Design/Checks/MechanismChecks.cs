@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Checks;
 
@@ -22,9 +25,9 @@ public static class MechanismChecks
     public static readonly Angle MostDeadBand = Angle.FromDegrees(0.5);
 
     /// <summary>What depends on the stop's place alone: the side load on the outer's end, and whether the outer gets to the bulkhead.</summary>
-    /// <param name="job">The job.</param>
+    /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="travel">The travel.</param>
-    /// <param name="placement">Where the stop is, for the body opening counter-clockwise.</param>
+    /// <param name="placement">Where the stop is.</param>
     public static IEnumerable<Check> OfPlacement(Job job, Travel travel, StopPlacement placement)
     {
         var cable = job.Vehicle.Cable;
@@ -34,7 +37,7 @@ public static class MechanismChecks
             yield break;
         }
 
-        var way = OuterWay.Tightest(job, AsMeasured(job, placement));
+        var way = OuterWay.Tightest(job, placement);
         yield return new(CheckId.OuterRoute, way is null ? 0 : 1, 1);
         if (way is not null && cable.OuterLength is { } length)
         {
@@ -43,7 +46,7 @@ public static class MechanismChecks
     }
 
     /// <summary>The check of the wire's change of direction at the outer's end.</summary>
-    public static Check SideLoad(Cable cable, Travel travel) => new(CheckId.OuterSideLoad, travel.Wander.Radians, cable.WanderLimit);
+    public static Check SideLoad(Cable cable, Travel travel) => new(CheckId.OuterSideLoad, travel.Wander.Radians, cable.WanderLimit.Radians);
 
     /// <summary>The checks that need the whole report.</summary>
     /// <param name="job">The job.</param>
@@ -112,7 +115,4 @@ public static class MechanismChecks
         yield return new(CheckId.SensorLow, Math.Min(sensor.ClosedVolts, sensor.OpenVolts), controller.LeastVolts);
         yield return new(CheckId.SensorHigh, Math.Max(sensor.ClosedVolts, sensor.OpenVolts), controller.MostVolts);
     }
-
-    private static StopPlacement AsMeasured(Job job, StopPlacement placement) =>
-        job.Body.Opens == OpeningSense.Clockwise ? placement.Mirrored() : placement;
 }

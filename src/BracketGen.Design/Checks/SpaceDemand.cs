@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Checks;
 

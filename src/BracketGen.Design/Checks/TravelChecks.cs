@@ -1,7 +1,10 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Checks;
 
@@ -37,7 +40,7 @@ public static class TravelChecks
 
         yield return new(CheckId.MomentArm, travel.LeastArm, 0.5 * travel.Closed.Arm);
         yield return new(CheckId.WrapWideOpen, travel.WideOpen.Wrap.Radians, preferences.LeastWrap.Radians);
-        yield return new(CheckId.GrooveLength, quadrant.GrooveExtent - travel.Closed.Wrap.Radians, 0);
+        yield return new(CheckId.GrooveLength, (quadrant.GrooveExtent - travel.Closed.Wrap).Radians, 0);
         yield return new(CheckId.WireInGroove, quadrant.GrooveWidth, cable.WireDiameter + WirePlay);
         yield return new(CheckId.WireInSlot, quadrant.SlotWidth, cable.WireDiameter + WirePlay);
     }
@@ -48,7 +51,7 @@ public static class TravelChecks
     {
         var cable = vehicle.Cable;
         yield return new(CheckId.FittingClearance, travel.LeastStraight - cable.Fitting.ReachRadius - seat.Protrusion, preferences.FittingClearance);
-        yield return new(CheckId.FleetAngle, FleetAngle(travel, placement).Radians, cable.FleetLimit);
+        yield return new(CheckId.FleetAngle, FleetAngle(travel, placement).Radians, cable.FleetLimit.Radians);
         if (cable.OuterEnd.AdjusterRange > 0)
         {
             yield return new(CheckId.AdjusterReserve, cable.OuterEnd.AdjusterRange / 2 - Math.Abs(placement.AdjusterShift), preferences.AdjusterReserve * cable.OuterEnd.AdjusterRange / 2);

@@ -1,6 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Design.Inputs;
 

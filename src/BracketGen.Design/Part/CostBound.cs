@@ -1,10 +1,12 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 
 /// <summary>Costs that a bracket cannot fall below, found before its outline is drawn.</summary>
-/// <remarks>Never above <see cref="BracketCost.Of(Bracket, BracketGen.Mechanism.StopPlacement, double, double)"/> of the bracket that the draft becomes.</remarks>
+/// <remarks>Never above <see cref="BracketCost.Of(Bracket, StopPlacement, double, double)"/> of the bracket that the draft becomes.</remarks>
 internal static class CostBound
 {
     private const int Directions = 32;
@@ -26,11 +28,11 @@ internal static class CostBound
     /// <param name="give">Its give under the largest tension in the wire (mm).</param>
     /// <param name="adjusterRange">Range of the adjuster (mm).</param>
     public static double Of(BracketDraft draft, double give, double adjusterRange) =>
-        BracketCost.Of(LeastMass(draft), draft.Bends, draft.Choice.Placement, give, adjusterRange) - 1e-9;
+        BracketCost.Of(LeastMass(draft), draft.Bends, draft.Choice.Placement, give, adjusterRange) - DesignTolerance.CostRounding;
 
     /// <summary>Mass (t) that it cannot fall below.</summary>
     public static double LeastMass(BracketDraft draft) =>
-        draft.LeastArea * (1 - 1e-12) * draft.Choice.Stock.Thickness * draft.Choice.Stock.Material.Density;
+        draft.LeastArea * (1 - DesignTolerance.AreaRounding) * draft.Choice.Stock.Thickness * draft.Choice.Stock.Material.Density;
 
     /// <summary>The bound for any bracket of one sheet with <paramref name="bends"/> bends to a placement.</summary>
     /// <param name="sheet">The sheet.</param>
@@ -43,7 +45,7 @@ internal static class CostBound
         var strips = bends * LeastBendLength(sheet) * 2 * sheet.Straight;
         var area = Hull(sheet.BoltMetal, []) + Math.PI * stop * stop + strips - Corners(bends, sheet.Straight)
             - BoltHoleArea(sheet) - StopHoleArea(sheet);
-        return BracketCost.OfMetal(Math.Max(0, area) * sheet.Stock.Thickness * sheet.Stock.Material.Density, bends) - 1e-9;
+        return BracketCost.OfMetal(Math.Max(0, area) * sheet.Stock.Thickness * sheet.Stock.Material.Density, bends) - DesignTolerance.CostRounding;
     }
 
     /// <summary>No bend is shorter (mm): as the stop's metal is wide, or the bolts'.</summary>

@@ -1,5 +1,6 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 
 namespace BracketGen.Design.Part;
 
@@ -84,14 +85,14 @@ public sealed record Joint(
     internal readonly record struct Section(Vector2 Across, double Near, double Axis, double Sin, double Cos, Vector3 Top)
     {
         // A bend of just the largest angle, as planes at 45° make it, is allowed whatever the rounding says.
-        private static readonly double LeastCos = Math.Cos(MostTurn.Radians) - 1e-12, MostCos = Math.Cos(LeastTurn.Radians) + 1e-12;
+        private static readonly double LeastCos = Math.Cos(MostTurn.Radians) - DesignTolerance.Cosine, MostCos = Math.Cos(LeastTurn.Radians) + DesignTolerance.Cosine;
 
         /// <summary>The section; null where <see cref="Joint.Between"/> has no joint for want of a bend angle.</summary>
         public static Section? Between(Frame flange, Plane bottom, bool up, double thickness, double insideRadius)
         {
             var top = flange.ToLocalDirection(bottom.Normal);
             var lean = Math.Sqrt(top.X * top.X + top.Y * top.Y);
-            if (lean < 1e-6 || top.Z < LeastCos || top.Z > MostCos)
+            if (lean < DesignTolerance.NoBendLine || top.Z < LeastCos || top.Z > MostCos)
             {
                 return null;
             }

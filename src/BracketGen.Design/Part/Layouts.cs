@@ -1,5 +1,8 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 
@@ -13,7 +16,7 @@ internal static class Layouts
 
     /// <summary>Whether the stop's face lies in the mount flange's own plane, so that a flat plate will do.</summary>
     public static bool IsLevel(Frame mount, Plane stopBottom) =>
-        stopBottom.Normal.Dot(mount.Z) > 1 - 1e-12 && Math.Abs(mount.ToLocal(stopBottom.Point).Z) < Tolerance.Point;
+        stopBottom.Normal.Dot(mount.Z) > 1 - DesignTolerance.Cosine && Math.Abs(mount.ToLocal(stopBottom.Point).Z) < Tolerance.Point;
 
     /// <summary>One bend: it turns up or down, and the seat is on the sheet's top or bottom.</summary>
     public static IEnumerable<Chain> OneBend(BracketShape.Choice choice, Frame mount, BendRule rule)
@@ -105,29 +108,30 @@ internal static class Layouts
                 // The stop's distance past the second bend moves evenly with the middle plane too.
                 var past = second.Past(seat);
                 var growth = second.Past(seat + drift, drift) - past;
-                if (past + byBolts * growth >= needed - 1e-9 && MayDo(choice.Sheet.Straight, past + byBolts * growth))
+                if (past + byBolts * growth >= needed - Tolerance.OnLimit && MayDo(choice.Sheet.Straight, past + byBolts * growth))
                 {
-                    Add(clearOfBolts ??= atOrigin.MovedOut(mount, byBolts), seatOnTop, bottom, secondUp);
+                    Add(choice, rule, clearOfBolts ??= atOrigin.MovedOut(mount, byBolts), seatOnTop, bottom, secondUp, chains);
                 }
 
-                if (Math.Abs(growth) > 1e-9)
+                if (Math.Abs(growth) > DesignTolerance.StandsStill)
                 {
                     var byStop = (needed - past) / growth;
                     var free = near + byStop * pace - clear + choice.Sheet.Straight;
-                    if (free > choice.Sheet.Straight + 1e-6 && MayDo(free, needed))
+                    if (free > choice.Sheet.Straight + DesignTolerance.SamePlace && MayDo(free, needed))
                     {
-                        Add(atOrigin.MovedOut(mount, byStop), seatOnTop, bottom, secondUp);
+                        Add(choice, rule, atOrigin.MovedOut(mount, byStop), seatOnTop, bottom, secondUp, chains);
                     }
                 }
             }
         }
+    }
 
-        void Add(Joint one, bool seatOnTop, Plane bottom, bool secondUp)
+    private static void Add(
+        BracketShape.Choice choice, BendRule rule, Joint one, bool seatOnTop, Plane bottom, bool secondUp, List<Chain> chains)
+    {
+        if (Joint.Between(one.Next, bottom, secondUp, choice.Stock.Thickness, choice.Die!.InsideRadius, rule) is { } two)
         {
-            if (Joint.Between(one.Next, bottom, secondUp, thickness, radius, rule) is { } two)
-            {
-                chains.Add(new([one, two], seatOnTop));
-            }
+            chains.Add(new([one, two], seatOnTop));
         }
     }
 
@@ -139,12 +143,11 @@ internal static class Layouts
     /// <param name="chain">The bends.</param>
     public static bool IsClear(BracketShape.Choice choice, Chain chain)
     {
-        const double slack = 1e-9;
         var straight = choice.Sheet.Straight;
         var first = chain.Joints[0];
         foreach (var bolt in choice.Sheet.BoltMetal)
         {
-            if ((bolt.Centre - first.Point).Dot(first.Across) + bolt.Radius > -straight + slack)
+            if ((bolt.Centre - first.Point).Dot(first.Across) + bolt.Radius > -straight + Tolerance.OnLimit)
             {
                 return false;
             }
@@ -153,7 +156,7 @@ internal static class Layouts
         var stop = chain.Joints[^1].Next.ToLocal(choice.Placement.Seat).XY;
         foreach (var joint in chain.Joints)
         {
-            if ((stop - joint.Point).Dot(joint.Across) - choice.Sheet.StopMetalRadius < joint.Allowance + straight - slack)
+            if ((stop - joint.Point).Dot(joint.Across) - choice.Sheet.StopMetalRadius < joint.Allowance + straight - Tolerance.OnLimit)
             {
                 return false;
             }

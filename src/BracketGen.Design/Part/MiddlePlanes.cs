@@ -1,3 +1,4 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Units;
 
@@ -18,7 +19,7 @@ public static class MiddlePlanes
     {
         var both = mount.Cross(stop);
         var level = way - way.Dot(mount) * mount;
-        if (both.Length < 1e-6)
+        if (both.Length < DesignTolerance.NoBendLine)
         {
             if (level.Length < 1)
             {
@@ -32,14 +33,14 @@ public static class MiddlePlanes
         var square = both.Unit;
         var normals = new List<Vector3> { square };
         var facing = stop - stop.Dot(mount) * mount;
-        if (Math.Abs(stop.Dot(mount)) > 0.1 && facing.Length > 1e-6)
+        if (Math.Abs(stop.Dot(mount)) > 0.1 && facing.Length > DesignTolerance.NoBendLine)
         {
             normals.Add(facing.Unit); // The stop leans: a wall square to the mount face along the same bend line.
         }
 
         normals.Add((mount + stop).Unit);
         normals.Add((mount - stop).Unit);
-        if (facing.Length > 1e-6)
+        if (facing.Length > DesignTolerance.NoBendLine)
         {
             normals.Add((square + facing.Unit).Unit);
             normals.Add((square - facing.Unit).Unit);

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.Design.Part;
@@ -33,7 +35,7 @@ public static class SeatTolerances
             new(name, 1 / step * (other.FoldedSeat.Point - seat).XY, plusMinus);
         for (var i = 0; i < flat.Bends.Length; i++)
         {
-            const double angle = 1e-4, length = 1e-3;
+            const double angle = DesignTolerance.AngleStep, length = DesignTolerance.LengthStep;
             var bend = flat.Bends[i];
             var leg = bend.Depth(bracket.Stop.Centre);
             var name = $"bend {i + 1}";
@@ -49,8 +51,8 @@ public static class SeatTolerances
         var play = bolt.Thread is { } thread ? Math.Max(0, bolt.Diameter - thread.Diameter) / 2 : 0;
         foreach (var (axis, way) in new[] { ("x", new Vector2(1, 0)), ("y", new Vector2(0, 1)) })
         {
-            var holes = bracket.Holes.SetItem(bracket.Holes.Length - 1, bracket.Stop with { Centre = bracket.Stop.Centre + 1e-3 * way });
-            all.Add(Moved($"cut of the stop's hole, {axis}", 1e-3, cut, bracket with { Holes = holes }));
+            var holes = bracket.Holes.SetItem(bracket.Holes.Length - 1, bracket.Stop with { Centre = bracket.Stop.Centre + DesignTolerance.LengthStep * way });
+            all.Add(Moved($"cut of the stop's hole, {axis}", DesignTolerance.LengthStep, cut, bracket with { Holes = holes }));
             all.Add(new($"bolts in their holes, {axis}", bracket.Folded.Flanges[0].ToWorldDirection(Vector3.From(way)).XY, play));
         }
 

@@ -1,5 +1,6 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Search;
 
@@ -11,8 +12,6 @@ namespace BracketGen.Design.Search;
 /// <param name="Endurance">Endurance strength of its material (MPa).</param>
 internal readonly record struct BeamEstimate(double Give, double Stress, double Mass, double Yield, double Endurance)
 {
-    private const double Nothing = 1e-12;
-
     /// <summary>The estimate of a candidate under 1 N: M / W at each bend, with W = b t²/6 and the seat's distance as lever.</summary>
     public static BeamEstimate Of(Candidate candidate)
     {
@@ -23,7 +22,7 @@ internal readonly record struct BeamEstimate(double Give, double Stress, double 
         {
             var middle = bracket.Folded.Fold(0.5 * (b.Start + b.End), flat.Thickness / 2);
             return 6 * seat.DistanceTo(middle) / (b.Length * flat.Thickness * flat.Thickness);
-        }).DefaultIfEmpty(Nothing).Max();
-        return new(Math.Max(candidate.Give, Nothing), stress, bracket.Mass, material.Yield, material.Endurance);
+        }).DefaultIfEmpty(DesignTolerance.Nothing).Max();
+        return new(Math.Max(candidate.Give, DesignTolerance.Nothing), stress, bracket.Mass, material.Yield, material.Endurance);
     }
 }

@@ -1,14 +1,15 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 
 namespace BracketGen.Design.Search;
 
-/// <summary>All the brackets that could be made for a job: each sketched and drawn only when it is needed, and then once.</summary>
+/// <summary>All the brackets that could be made for a job that opens counter-clockwise: each sketched and drawn only when it is needed, and then once.</summary>
 /// <remarks>
 /// A bracket's mass is known when its outline is drawn, which takes longer than all that leads up to it; but it has a bound, and its
 /// give is exact without (<see cref="CostBound"/>). So brackets are drawn in the order of their bounds, and those that can be neither
-/// the cheapest nor on the front are never drawn. Branch and bound; what comes out is what drawing everything would give. One thread at a time.
+/// the cheapest nor on the front are never drawn. Branch and bound; what comes out is what drawing everything would give. The adjuster is
+/// moved off mid range only where no candidate with it there is <see cref="CandidateSearch.Promising"/>. One thread at a time.
 /// </remarks>
 internal sealed class CandidatePool
 {
@@ -16,16 +17,15 @@ internal sealed class CandidatePool
     private const long MostSketches = 1 << 20;
 
     private readonly Job _job;
-    private readonly ThrottleBody _body;
     private readonly BracketTools[] _tools;
     private readonly List<Sheet> _midRange;
     private List<Sheet>? _rangeEnds;
     private int _drawn;
 
-    public CandidatePool(Job job, ThrottleBody body)
+    public CandidatePool(Job job)
     {
-        (_job, _body) = (job, body);
-        _tools = [.. CandidateSearch.ToolsFor(job, body)];
+        _job = job;
+        _tools = [.. CandidateSearch.ToolsFor(job)];
         _midRange = SheetsAt(CandidateSearch.PlacesAtMidRange);
     }
 
@@ -45,8 +45,7 @@ internal sealed class CandidatePool
     private IEnumerable<Sheet> Sheets => _midRange.Concat(_rangeEnds ?? []);
 
     /// <summary>
-    /// The cheapest candidate that <paramref name="verify"/> makes an offer of; null where there is none. The adjuster is moved off mid range
-    /// only where no candidate with it there is <see cref="CandidateSearch.Promising"/>.
+    /// The cheapest candidate that <paramref name="verify"/> makes an offer of; null where there is none.
     /// </summary>
     /// <remarks>
     /// What one bend can do is looked at first: it limits what is worth looking at among the many shapes of two. Of two that cost the same the
@@ -80,13 +79,12 @@ internal sealed class CandidatePool
             return best;
         }
 
-        return Of(_midRange) ?? (promising ? null : Of(RangeEnds()));
+        return Of(_midRange) ?? Of(RangeEndsUnless(promising));
     }
 
     /// <summary>
     /// The candidates, the cheapest first; not those at a place that travel or the stop's surroundings rule out whatever gets there. Those
-    /// with the adjuster at an end of its range come after all others, and only where none of the others is
-    /// <see cref="CandidateSearch.Promising"/>.
+    /// with the adjuster at an end of its range come after all others.
     /// </summary>
     public IEnumerable<Candidate> ByCost()
     {
@@ -97,7 +95,7 @@ internal sealed class CandidatePool
             yield return candidate;
         }
 
-        foreach (var candidate in promising ? [] : ByCost(RangeEnds(), double.PositiveInfinity))
+        foreach (var candidate in ByCost(RangeEndsUnless(promising), double.PositiveInfinity))
         {
             yield return candidate;
         }
@@ -123,26 +121,23 @@ internal sealed class CandidatePool
         }
 
         var all = Of(_midRange);
-        if (!all.Any(CandidateSearch.Promising))
-        {
-            all.AddRange(Of(RangeEnds()));
-        }
-
+        all.AddRange(Of(RangeEndsUnless(all.Any(CandidateSearch.Promising))));
         return [.. all.OrderBy(c => c.Cost)];
     }
 
     // Sheets know nothing of each other, and their order is settled before: several threads make what one would.
     private void SketchAll() => Parallel.ForEach(Sheets, sheet => sheet.Sketches.ForEach(s => s.Weigh()));
 
-    private List<Sheet> RangeEnds() => _rangeEnds ??= SheetsAt(CandidateSearch.PlacesAtRangeEnds);
+    // Sheets with the adjuster at the ends of its range; none if a candidate at mid range is promising.
+    private List<Sheet> RangeEndsUnless(bool promising) => promising ? [] : _rangeEnds ??= SheetsAt(CandidateSearch.PlacesAtRangeEnds);
 
-    private List<Sheet> SheetsAt(Func<Job, ThrottleBody, int, IEnumerable<Place>> places)
+    private List<Sheet> SheetsAt(Func<Job, int, IEnumerable<Place>> places)
     {
         var sheets = new List<Sheet>();
         for (var bends = 0; bends < 3; bends++)
         {
             var bounds = Array.ConvertAll(_tools, t => bends == 0 ? 0 : CostBound.OfAny(t.Sheet, bends));
-            foreach (var place in places(_job, _body, bends))
+            foreach (var place in places(_job, bends))
             {
                 sheets.AddRange(_tools.Zip(bounds, (tools, bound) => new Sheet(tools, place, bends, bound)));
             }

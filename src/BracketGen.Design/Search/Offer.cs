@@ -2,14 +2,18 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Geometry;
 
 namespace BracketGen.Design.Search;
 
 /// <summary>A bracket that passes every check that a bracket can pass, with what it is weighed by.</summary>
 /// <param name="Candidate">The bracket, its place and its travel.</param>
 /// <param name="Checks">All its checks.</param>
-public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks)
+public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks) : IMirrored<Offer>
 {
+    /// <inheritdoc/>
+    public Offer Mirrored() => this with { Candidate = Candidate.Mirrored() };
+
     /// <summary>Mass (t).</summary>
     public double Mass => Candidate.Bracket.Mass;
 

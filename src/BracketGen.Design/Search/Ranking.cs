@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
 
 namespace BracketGen.Design.Search;
 
@@ -37,18 +38,17 @@ public static class Ranking
 
     /// <summary>The offer of a candidate, or null where a check stands against it.</summary>
     /// <param name="candidate">The candidate.</param>
-    /// <param name="job">The job.</param>
-    /// <param name="body">Its body opening counter-clockwise.</param>
+    /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="clearanceError">How exactly clearances are told (mm): at most so much too small.</param>
-    internal static Offer? Verify(Candidate candidate, Job job, ThrottleBody body, double clearanceError = SpaceDemand.Error)
+    internal static Offer? Verify(Candidate candidate, Job job, double clearanceError = SpaceDemand.Error)
     {
-        if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Bracket, body, job.Vehicle.Cable, job.Preferences))
+        if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Bracket, job.Body, job.Vehicle.Cable, job.Preferences))
         {
             return null;
         }
 
         ImmutableArray<Check> checks =
-            [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Bracket, body, job.Vehicle.Cable, job.Preferences, clearanceError)];
+            [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Bracket, job.Body, job.Vehicle.Cable, job.Preferences, clearanceError)];
         return checks.All(CandidateSearch.IsGoodEnough) ? new(candidate, checks) : null;
     }
 
@@ -78,4 +78,9 @@ public static class Ranking
 /// <param name="Lighter">The lightest, where it is lighter than the first; null where none is.</param>
 /// <param name="Stiffer">The stiffest, likewise.</param>
 /// <param name="Roomier">The one with the most spare at its tightest place, likewise.</param>
-public sealed record ChoiceReasons(int Shapes, Offer Best, Offer? TooWeak, Offer? Lighter, Offer? Stiffer, Offer? Roomier);
+public sealed record ChoiceReasons(int Shapes, Offer Best, Offer? TooWeak, Offer? Lighter, Offer? Stiffer, Offer? Roomier) : IMirrored<ChoiceReasons>
+{
+    /// <inheritdoc/>
+    public ChoiceReasons Mirrored() => new(
+        Shapes, Best.Mirrored(), TooWeak?.Mirrored(), Lighter?.Mirrored(), Stiffer?.Mirrored(), Roomier?.Mirrored());
+}

@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Search;
 
@@ -11,8 +12,11 @@ namespace BracketGen.Design.Search;
 /// <param name="Offer">The bracket and its checks so far.</param>
 /// <param name="Strength">Whether it bends, shakes or cracks.</param>
 /// <param name="Mechanism">The mechanism with the give that was found.</param>
-public sealed record ProvenOffer(Offer Offer, StrengthReport Strength, MechanismReport Mechanism)
+public sealed record ProvenOffer(Offer Offer, StrengthReport Strength, MechanismReport Mechanism) : IMirrored<ProvenOffer>
 {
+    /// <inheritdoc/>
+    public ProvenOffer Mirrored() => new(Offer.Mirrored(), Strength.Mirrored(), Mechanism.Mirrored());
+
     /// <summary>Whether none of its strength checks stands against it.</summary>
     public bool IsStrong => Strength.Checks.All(CandidateSearch.IsGoodEnough);
 }

@@ -3,8 +3,9 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Study;
 
@@ -15,16 +16,15 @@ public static class GivenChecks
     public const double WithoutAdjuster = 0.1;
 
     /// <summary>The checks.</summary>
-    /// <param name="job">The job.</param>
-    /// <param name="body">Its body opening counter-clockwise.</param>
+    /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="placed">The bracket in place on it.</param>
     /// <param name="placement">Where its seat is.</param>
     /// <param name="travel">The travel with the stop there.</param>
-    public static IEnumerable<Check> Of(Job job, ThrottleBody body, Bracket placed, StopPlacement placement, Travel travel)
+    public static IEnumerable<Check> Of(Job job, Bracket placed, StopPlacement placement, Travel travel)
     {
         var cable = job.Vehicle.Cable;
         yield return new(CheckId.SheetAllowed, CandidateSearch.StockAllowed(job).Contains(placed.Stock) ? 1 : 0, 1);
-        var (worst, threads, metal) = Bolts(body.Mount, placed);
+        var (worst, threads, metal) = Bolts(job.Body.Mount, placed);
         yield return new(CheckId.MountPattern, worst, MountMatch.MostOff);
         yield return new(CheckId.MountThreads, threads ? 1 : 0, 1);
         yield return new(CheckId.MountBosses, metal, 0);
@@ -34,7 +34,7 @@ public static class GivenChecks
         yield return new(CheckId.StopPlay, opening - placed.Seat.Opening, StopSeat.FerrulePlay);
         yield return new(CheckId.StopSlot, placed.Stop.IsSlot || !placed.Seat.IsSlot ? 1 : 0, 1);
         yield return new(CheckId.StopMetal, placed.Stop.MetalRadius - placed.Seat.MetalRadius(placed.Stock.Thickness), 0);
-        yield return new(CheckId.StopSquare, Askew(placement, travel) + travel.Wander.Radians, cable.WanderLimit);
+        yield return new(CheckId.StopSquare, Askew(placement, travel) + travel.Wander.Radians, cable.WanderLimit.Radians);
         if (cable.OuterEnd.AdjusterRange == 0)
         {
             yield return new(CheckId.StopPlace, Math.Abs(placement.AdjusterShift), WithoutAdjuster);

@@ -1,6 +1,3 @@
-using BracketGen.Design.Inputs;
-using BracketGen.SheetMetal;
-
 namespace BracketGen.Design.Study;
 
 /// <summary>An input that can be changed to open a way.</summary>

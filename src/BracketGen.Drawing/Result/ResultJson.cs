@@ -8,14 +8,15 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Result;
 
@@ -39,9 +40,9 @@ public static class ResultJson
             new(job.Vehicle.Name, job.Body.Name, job.Body.Opens == OpeningSense.Clockwise ? "clockwise" : "counter-clockwise",
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == UnitSystem.Inch ? "in" : "mm"),
-            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, job.Body.Opens == OpeningSense.Clockwise),
-            [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, ReasonText.Of(solution.Reasons, UnitSystem.Metric), DiagnosisOf(solution.Diagnosis),
-            [.. solution.Checks.Select(CheckOf)], allowed, Cautions.All);
+            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, solution.Bracket?.Flat.Blank.Outline.Bounds.Min ?? default),
+            [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, ReasonText.Of(solution.Reasons, UnitSystem.Metric), DiagnosisOf(solution.Diagnosis, job),
+            [.. solution.Checks.Select(c => CheckOf(c, job))], allowed, Cautions.All);
     }
 
     private static ResultTravel TravelOf(Solution solution)
@@ -97,10 +98,10 @@ public static class ResultJson
             offer.Tightest.Code, Round(offer.LeastSpare));
     }
 
-    private static ResultDiagnosis? DiagnosisOf(Diagnosis? diagnosis) => diagnosis is null
+    private static ResultDiagnosis? DiagnosisOf(Diagnosis? diagnosis, Job job) => diagnosis is null
         ? null
         : new(
-            [.. diagnosis.Obstacles.Select(o => new ResultObstacle(CheckOf(o.Nearest), o.Stopped, o.Of))],
+            [.. diagnosis.Obstacles.Select(o => new ResultObstacle(CheckOf(o.Nearest, job), o.Stopped, o.Of))],
             [.. diagnosis.Ways.Select(w => new ResultWay(NameOf(w.Input), w.What ?? DiagnosisText.Name(w.Input), Round(w.From), Round(w.To)))]);
 
     private static string NameOf(ChangedInput input) => input switch
@@ -113,7 +114,7 @@ public static class ResultJson
         _ => "stock",
     };
 
-    private static ResultCheck CheckOf(Check check)
+    private static ResultCheck CheckOf(Check check, Job job)
     {
         var (unit, scale) = check.Unit switch
         {
@@ -122,13 +123,28 @@ public static class ResultJson
             Quantity.Force => ("N", 1.0),
             Quantity.Voltage => ("V", 1.0),
             Quantity.Frequency => ("Hz", 1.0),
+            Quantity.Stress => ("MPa", 1.0),
             _ => ("1", 1.0),
         };
         return new(
             check.Code, check.Title(), CheckText.Kind(check.Kind), unit, Known(scale * check.Value),
-            check.Bound == Bound.AtLeast ? "at least" : "at most", Round(scale * check.Limit), Known(scale * check.Margin), CheckText.State(check.State),
+            check.Bound == Bound.AtLeast ? "at least" : "at most", Round(scale * check.Limit), Known(scale * check.Margin), Known(check.Spare), CheckText.State(check.State),
+            check.Unfavourable is { } worst ? Known(scale * worst) : null,
+            [.. check.Definition.Inputs.Select(i => new ResultInput(NameOf(i), EvidenceOf(InputEvidence.Of(job, i))))],
             check.Source(), check.Consequence());
     }
+
+    // FreeInnerLength is "free-inner-length" in files.
+    private static string NameOf(InputId input) =>
+        string.Concat(input.ToString().Select((c, i) => char.IsUpper(c) ? (i > 0 ? "-" : "") + char.ToLowerInvariant(c) : c.ToString()));
+
+    private static string? EvidenceOf(Evidence? evidence) => evidence switch
+    {
+        Evidence.Measured => "measured",
+        Evidence.Given => "given",
+        Evidence.Assumed => "assumed",
+        _ => null,
+    };
 
     private static double[] Point(Vector3 p) => [Round(p.X), Round(p.Y), Round(p.Z)];
 

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
-using BracketGen.Line.Nesting;
+using BracketGen.Line.Parts;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Costing;
 
@@ -65,6 +65,6 @@ public sealed record PartCost(ImmutableArray<CostItem> Items, double MarkUp)
 
     /// <summary>The sheet that a bracket is cut from.</summary>
     public static StockSheet SheetFor(Bracket bracket, CuttingPlan plan) =>
-        plan.Sheets.FirstOrDefault(s => s.Material == bracket.Stock.Material.Designation && Math.Abs(s.Thickness - bracket.Stock.Thickness) < 1e-6)
+        plan.Sheets.FirstOrDefault(s => s.Material == bracket.Stock.Material.Designation && Math.Abs(s.Thickness - bracket.Stock.Thickness) < Tolerance.SameSize)
         ?? new(bracket.Stock.Material.Designation, bracket.Stock.Thickness, CuttingPlan.UsualSheet.Length, CuttingPlan.UsualSheet.Width, null);
 }

@@ -83,7 +83,7 @@ internal sealed class VectorForm(QuantityForm coordinate, string what, bool isDi
         }
 
         result = new(read[0], read[1], read[2]);
-        if (isRead && isDirection && result.Length < 1e-6)
+        if (isRead && isDirection && result.Length < Tolerance.NoDirection)
         {
             reading.Report(value, key, "a direction [x, y, z] that is not zero", "Give the direction square to the face, for example [0, 0, 1].");
             return false;

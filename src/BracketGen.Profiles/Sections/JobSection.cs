@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
+using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
@@ -77,7 +80,7 @@ internal static class ShopSection
 
     /// <summary>Whether two lengths (mm) are the same, written perhaps in two units.</summary>
     /// <remarks>The same nanometre by which <see cref="Shop.RuleFor"/> finds a test bend.</remarks>
-    public static bool IsSame(double a, double b) => Math.Abs(a - b) < 1e-6;
+    public static bool IsSame(double a, double b) => Math.Abs(a - b) < Tolerance.SameSize;
 
     private static void CheckDie(SectionValues values)
     {

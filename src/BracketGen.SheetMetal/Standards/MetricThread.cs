@@ -1,3 +1,5 @@
+using BracketGen.Geometry;
+
 namespace BracketGen.SheetMetal.Standards;
 
 /// <summary>A metric fastener thread with the sizes that go with it.</summary>
@@ -36,7 +38,7 @@ public sealed record MetricThread(
 
     /// <summary>Medium clearance hole (mm) for any threaded body: the table's value, or a tenth more than the thread if it is not in the table.</summary>
     public static double ClearanceFor(double diameter) =>
-        All.FirstOrDefault(t => Math.Abs(t.Diameter - diameter) < 1e-6)?.ClearanceMedium ?? Math.Round(diameter * 1.1, 1);
+        All.FirstOrDefault(t => Math.Abs(t.Diameter - diameter) < Tolerance.SameSize)?.ClearanceMedium ?? Math.Round(diameter * 1.1, 1);
 
     /// <summary>Diameter (mm) of the room that a socket needs round head or nut.</summary>
     /// <remarks>Common practice, no source: outside of a thin-walled hand socket, 1.4 times the width across flats and 1 mm more.</remarks>

@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Elements;
 
@@ -12,7 +13,7 @@ internal readonly struct LocalTriangle
         var normal = ab.Cross(ac);
         var twice = normal.Length;
         var side = ab.Length;
-        if (!(twice > 1e-14 * (ab.Dot(ab) + ac.Dot(ac))))
+        if (!(twice > StrengthTolerance.NoArea * (ab.Dot(ab) + ac.Dot(ac))))
         {
             throw new ArgumentException($"The triangle {a}, {b}, {c} has no area.");
         }

@@ -1,3 +1,5 @@
+using BracketGen.Strength.Model;
+
 namespace BracketGen.Strength.Meshing;
 
 /// <summary>A point on a fine square grid: with whole coordinates every geometric question has an exact answer.</summary>
@@ -18,7 +20,7 @@ internal readonly record struct GridPoint(int X, int Y)
         double a2 = (double)ax * ax + (double)ay * ay, b2 = (double)bx * bx + (double)by * by, c2 = (double)cx * cx + (double)cy * cy;
         double bc = (double)bx * cy - (double)by * cx, ca = (double)cx * ay - (double)cy * ax, ab = (double)ax * by - (double)ay * bx;
         var value = a2 * bc + b2 * ca + c2 * ab;
-        var bound = 1e-14 * (
+        var bound = StrengthTolerance.InCircle * (
             a2 * (Math.Abs((double)bx * cy) + Math.Abs((double)by * cx))
             + b2 * (Math.Abs((double)cx * ay) + Math.Abs((double)cy * ax))
             + c2 * (Math.Abs((double)ax * by) + Math.Abs((double)ay * bx)));

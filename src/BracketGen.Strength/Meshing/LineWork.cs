@@ -92,7 +92,7 @@ internal sealed class LineWork
         var count = Math.Max(1, (int)Math.Round(share[samples] + 0.2));
         if (part is ArcSegment arc)
         {
-            count = Math.Max(count, (int)Math.Ceiling(Math.Abs(arc.Sweep.Radians) / (Math.PI / 6) - 1e-9));
+            count = Math.Max(count, (int)Math.Ceiling(Math.Abs(arc.Sweep.Radians) / (Math.PI / 6) - Tolerance.OnLimit));
         }
 
         var previous = part.Start;

@@ -1,3 +1,5 @@
+using BracketGen.Strength.Model;
+
 namespace BracketGen.Strength.Solving;
 
 /// <summary>The lowest eigenvalues of K x = λ M x by a block Krylov space of K⁻¹M, fully reorthogonalised.</summary>
@@ -10,9 +12,6 @@ internal static class BlockLanczos
 {
     private const int Width = 3;
     private const int LargestSpace = 240;
-
-    // Of an eigenvector; its eigenvalue is then accurate to about the square of this.
-    private const double Converged = 1e-6;
 
     /// <summary>The <paramref name="count"/> lowest eigenvalues, ascending, with M-normalised vectors.</summary>
     public static (double[] Values, double[][] Vectors) Lowest(SparseCholesky stiffness, BlockMatrix mass, int count)
@@ -50,7 +49,7 @@ internal static class BlockLanczos
             {
                 var (values, vectors) = SymmetricEigen.Of(Leading(projected, known));
                 var wanted = Math.Min(count, values.Length);
-                if (exhausted || Enumerable.Range(0, wanted).All(i => Residual(tail, vectors[i], from) <= Converged * values[i]))
+                if (exhausted || Enumerable.Range(0, wanted).All(i => Residual(tail, vectors[i], from) <= StrengthTolerance.Eigenvector * values[i]))
                 {
                     return (
                         [.. values.Take(wanted).Select(v => 1 / v)],
@@ -110,7 +109,7 @@ internal static class BlockLanczos
 
             mass.Multiply(x, mx);
             var norm = Math.Sqrt(Math.Max(0, FrontKernel.Dot(x, mx)));
-            if (!(norm > 1e-12 * before))
+            if (!(norm > StrengthTolerance.Dependent * before))
             {
                 continue;
             }

@@ -1,4 +1,5 @@
 using System.Buffers;
+using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Solving;
 
@@ -7,9 +8,6 @@ namespace BracketGen.Strength.Solving;
 internal sealed class SparseCholesky
 {
     private const int Block = BlockMatrix.Block;
-
-    // A pivot this small against its diagonal is what rounding leaves of zero.
-    private const double Singular = 1e-14;
 
     private readonly EliminationPlan _plan;
     private readonly double[][] _columns;
@@ -149,7 +147,7 @@ internal sealed class SparseCholesky
                     block.Slice(Block * c, Block).CopyTo(front.AsSpan((Block * i + c) * stride + Block * local[other], Block));
                     if (other == group.First + i)
                     {
-                        smallest[Block * i + c] = Singular * block[Block * c + c];
+                        smallest[Block * i + c] = StrengthTolerance.Singular * block[Block * c + c];
                     }
                 }
             }
@@ -222,4 +220,13 @@ internal sealed class SparseCholesky
 
         y[..eliminated].CopyTo(x.AsSpan(Block * group.First));
     }
+}
+
+/// <summary>A motion of the part meets no stiffness.</summary>
+internal sealed class SingularSystemException(int node, int freedom)
+    : Exception($"Nothing resists freedom {freedom} of node {node}.")
+{
+    public int Node { get; } = node;
+
+    public int Freedom { get; } = freedom;
 }

@@ -1,3 +1,5 @@
+using BracketGen.Strength.Model;
+
 namespace BracketGen.Strength.Solving;
 
 /// <summary>All eigenvalues and eigenvectors of a small symmetric matrix by cyclic Jacobi rotations.</summary>
@@ -27,7 +29,7 @@ internal static class SymmetricEigen
                 }
             }
 
-            if (off <= 1e-30 * all)
+            if (off <= StrengthTolerance.OffDiagonal * all)
             {
                 break;
             }

@@ -4,10 +4,11 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
 using BracketGen.Profiles;
 using BracketGen.Units;
+using BracketGen.Words.CutFile;
 using BracketGen.Words.Page;
 
 namespace BracketGen.Web.Desk;

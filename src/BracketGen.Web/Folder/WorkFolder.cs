@@ -1,8 +1,7 @@
 using System.Text;
-using BracketGen.Design.Search;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
-using BracketGen.Profiles.Toml;
+using BracketGen.Storage;
 using BracketGen.Words.Page;
 
 namespace BracketGen.Web.Folder;
@@ -101,28 +100,22 @@ public sealed class WorkFolder
             return changed;
         }
 
-        var parts = new List<(string Part, string Place)>();
-        try
-        {
-            foreach (var file in files)
-            {
-                var place = Path.Combine(Root, file.Path);
-                Directory.CreateDirectory(Path.GetDirectoryName(place)!);
-                var part = $"{place}.{Environment.ProcessId}.part";
-                parts.Add((part, place));
-                using var stream = new FileStream(part, FileMode.Create, FileAccess.Write, FileShare.None, bufferSize: 0);
-                stream.Write(Encoding.UTF8.GetBytes(file.Text));
-                stream.Flush(flushToDisk: true);
-            }
-
-            parts.ForEach(p => File.Move(p.Part, p.Place, overwrite: true));
-        }
-        finally
-        {
-            parts.ForEach(p => File.Delete(p.Part));
-        }
-
+        WriteAll(files);
         return [];
+    }
+
+    // One profile needs no lock; a lock would leave its file in the user's folder.
+    private void WriteAll(IReadOnlyList<SavedFile> files)
+    {
+        (string Name, byte[] Bytes)[] all = [.. files.Select(f => (f.Path, Encoding.UTF8.GetBytes(f.Text)))];
+        if (all is [var one])
+        {
+            WholeFiles.WriteOne(Path.Combine(Root, one.Name), one.Bytes);
+        }
+        else
+        {
+            WholeFiles.Write(Root, all, []);
+        }
     }
 
     private bool Exists(string path) => File.Exists(Path.Combine(Root, path)) || Directory.Exists(Path.Combine(Root, path));

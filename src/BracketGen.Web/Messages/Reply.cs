@@ -9,6 +9,7 @@ using BracketGen.Drawing.Report;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Interview;
 using BracketGen.Web.Desk;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Page;

@@ -1,7 +1,8 @@
 using System.Text.Json;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
-using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Interview;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Messages;

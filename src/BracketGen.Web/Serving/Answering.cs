@@ -1,8 +1,9 @@
 using System.Text.Json.Serialization.Metadata;
-using BracketGen.Web.Routes;
+using BracketGen.Profiles.Interview;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Memory;
 using BracketGen.Web.Messages;
+using BracketGen.Web.Routes;
 using BracketGen.Words.Page;
 using Microsoft.AspNetCore.Http;
 

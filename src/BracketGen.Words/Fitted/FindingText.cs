@@ -1,6 +1,7 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Fitted;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Fitted;

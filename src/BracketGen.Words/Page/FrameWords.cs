@@ -1,3 +1,5 @@
+using BracketGen.Design.Inputs;
+
 namespace BracketGen.Words.Page;
 
 /// <summary>Head, foot and dialogs of the page.</summary>

@@ -1,4 +1,5 @@
 using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Words.Checks;
 

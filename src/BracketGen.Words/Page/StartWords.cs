@@ -1,3 +1,6 @@
+using BracketGen.Design.Inputs;
+using BracketGen.SheetMetal.Shops;
+
 namespace BracketGen.Words.Page;
 
 /// <summary>The first screen: begin a new job, or open one.</summary>

@@ -1,4 +1,4 @@
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Results;

@@ -1,6 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Terminal;

@@ -1,11 +1,10 @@
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
-using BracketGen.Drawing.ShopDrawing.Views;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.ShopDrawing;
 
@@ -45,6 +44,6 @@ public class CentreLineTests
                 }
             }
         });
-        Assert.All(new[] { square, leaning, edgeOn }, n => Assert.True(n > 40, $"{square}, {leaning}, {edgeOn}"));
+        Assert.All(new[] { square, leaning, edgeOn }, n => Assert.True(n > LongRun.AtLeast(40), $"{square}, {leaning}, {edgeOn}"));
     }
 }

@@ -4,6 +4,8 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
+using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Solid.Step;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;

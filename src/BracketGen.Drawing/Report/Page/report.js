@@ -1,5 +1,6 @@
 // What the page can do beyond standing still. Each part works alone: where one cannot, the others do.
-const data = JSON.parse(document.getElementById('data').textContent);
+/** @type {{ sweep: Picture.SweepData, solid?: Picture.SolidData }} */
+const data = JSON.parse(/** @type {HTMLElement} */ (document.getElementById('data')).textContent ?? '');
 document.documentElement.classList.add('js');
 const motion = sweepMotion(data.sweep);
 const follow = data.solid ? solidPicture(data.solid, motion) : () => {};
@@ -13,7 +14,7 @@ addEventListener('beforeprint', () => document.querySelectorAll('details').forEa
     d.dataset.shut = '';
   }
 }));
-addEventListener('afterprint', () => document.querySelectorAll('details[data-shut]').forEach((d) => {
+addEventListener('afterprint', () => /** @type {NodeListOf<HTMLDetailsElement>} */ (document.querySelectorAll('details[data-shut]')).forEach((d) => {
   d.open = false;
   delete d.dataset.shut;
 }));

@@ -1,30 +1,44 @@
 // The picture to turn: drag, keys, touch and views; drawn only when something changed.
+/** @param {Picture.SolidData} data @param {Picture.Motion} motion @returns {Picture.Follow | (() => void)} */
 function solidPicture(data, motion) {
   const live = document.getElementById('solid-live');
-  const canvas = document.getElementById('solid-canvas');
-  let draw = null;
+  const canvas = /** @type {HTMLCanvasElement | null} */ (document.getElementById('solid-canvas'));
+  let drawn;
   try {
-    draw = canvas && surface(canvas);
+    drawn = canvas && surface(canvas);
   } catch {
-    draw = null; // The still picture stays.
+    drawn = null; // The still picture stays.
   }
-  if (!draw) {
+  if (!drawn || !live || !canvas) {
     return () => {};
   }
+  return turnable(data, motion, live, canvas, drawn);
+}
+
+/** @param {Picture.SolidData} data @param {Picture.Motion} motion @param {HTMLElement} live @param {HTMLCanvasElement} canvas @param {Picture.Surface} draw @returns {Picture.Follow} */
+function turnable(data, motion, live, canvas, draw) {
   live.hidden = false;
-  document.querySelector('#solid .still').classList.add('turned');
+  document.querySelector('#solid .still')?.classList.add('turned');
 
   // How each kind is shown: colour by its custom property, how opaque, and by which box it is switched off.
+  /** @type {Record<Picture.Kind, [string, number, string]>} */
   const kinds = {
     sheet: ['--sheet', 1, ''], mount: ['--casting', 1, 'mount'], shaft: ['--casting', 1, 'moving'], fitting: ['--wire', 1, 'moving'],
     outer: ['--outer', 1, 'moving'], moving: ['--moving', 0.45, 'moving'], keepout: ['--keepout', 0.22, 'keepout'],
   };
-  let parts, wire, colours, shell;
+  /** @type {Picture.LoadedPart[]} */
+  let parts = [];
+  /** @type {WebGLBuffer | null} */
+  let wire = null;
+  /** @type {Record<string, number[]>} */
+  let colours = {};
+  /** @type {Picture.LoadedShell | null} */
+  let shell = null;
   let [paintedBy, sway] = ['bare', 0];
 
   function load() {
     parts = data.parts.map((part) => {
-      const corner = (i) => part.points.slice(3 * i, 3 * i + 3);
+      const corner = (/** @type {number} */ i) => part.points.slice(3 * i, 3 * i + 3);
       return {
         kind: part.kind, turns: part.turns,
         faces: draw.buffer(new Float32Array(part.triangles.flatMap(corner))), faceCount: part.triangles.length,
@@ -35,7 +49,7 @@ function solidPicture(data, motion) {
     shell = null;
     if (data.shell) {
       const { points, triangles, stress, swing } = data.shell;
-      const each = (values) => draw.buffer(new Float32Array(triangles.flatMap((i) => values.slice(3 * i, 3 * i + 3))));
+      const each = (/** @type {number[]} */ values) => draw.buffer(new Float32Array(triangles.flatMap((i) => values.slice(3 * i, 3 * i + 3))));
       const most = swing.reduce((m, v, i) => (i % 3 ? m : Math.max(m, Math.hypot(v, swing[i + 1], swing[i + 2]))), 0);
       shell = {
         count: triangles.length, points: each(points), swing: each(swing),
@@ -46,18 +60,23 @@ function solidPicture(data, motion) {
     }
   }
 
+  /** @param {string} hex */
   function rgb(hex) {
     return [1, 3, 5].map((i) => parseInt(hex.slice(i, i + 2), 16) / 255);
   }
 
   function paint() {
     const style = getComputedStyle(canvas);
-    const read = (name) => rgb(style.getPropertyValue(name).trim());
+    const read = (/** @type {string} */ name) => rgb(style.getPropertyValue(name).trim());
     colours = Object.fromEntries([...new Set([...Object.values(kinds).map((k) => k[0]), '--sheet-line', '--wire'])].map((n) => [n, read(n)]));
   }
 
   // What must be seen is a box; the picture is fitted to it when a view is chosen, and keeps its size while it is turned.
-  let centre, half, depth;
+  /** @type {number[]} */
+  let centre = [];
+  /** @type {number[]} */
+  let half = [];
+  let depth = 0;
   function measure() {
     centre = data.least.map((low, i) => (low + data.most[i]) / 2);
     half = data.least.map((low, i) => (data.most[i] - low) / 2);
@@ -67,10 +86,11 @@ function solidPicture(data, motion) {
   let [yaw, pitch, zoom] = [-38, 28, 1];
   let fitted = [0, 0];
   let turn = 0;
+  /** @type {number[][]} */
   let path = [];
   let waiting = false;
-  const boxes = [...live.querySelectorAll('[data-show]')];
-  const off = (what) => boxes.some((box) => box.dataset.show === what && !box.checked);
+  const boxes = [.../** @type {NodeListOf<HTMLInputElement>} */ (live.querySelectorAll('[data-show]'))];
+  const off = (/** @type {string} */ what) => boxes.some((box) => box.dataset.show === what && !box.checked);
 
   function turned() {
     const [a, b] = [(yaw * Math.PI) / 180, (pitch * Math.PI) / 180];
@@ -104,7 +124,7 @@ function solidPicture(data, motion) {
     const near = 0.4 / depth; // Lines lie a little before the faces they belong to.
     draw.begin(w, h);
     const shown = parts.filter((part) => !off(kinds[part.kind][2]) && (part.kind !== 'sheet' || paintedBy === 'bare'));
-    if (paintedBy !== 'bare') {
+    if (paintedBy !== 'bare' && shell) {
       draw.painted(shell.points, shell.swing, paintedBy === 'stress' ? shell.stress : shell.movement, shell.count, eye, paintedBy === 'swing' ? sway : 0, shell.bands);
     }
     for (const clear of [false, true]) {
@@ -132,6 +152,7 @@ function solidPicture(data, motion) {
     }
   }
 
+  /** @param {number} by @param {number} up @param {number} nearer */
   function look(by, up, nearer) {
     yaw += by;
     pitch = Math.max(-90, Math.min(90, pitch + up));
@@ -140,6 +161,7 @@ function solidPicture(data, motion) {
   }
 
   // One finger or the mouse turns, two fingers bring nearer.
+  /** @type {Map<number, number[]>} */
   const fingers = new Map();
   const apart = () => {
     const [p, q] = [...fingers.values()];
@@ -162,7 +184,7 @@ function solidPicture(data, motion) {
       look(0, 0, apart() / before);
     }
   });
-  for (const end of ['pointerup', 'pointercancel']) {
+  for (const end of /** @type {const} */ (['pointerup', 'pointercancel'])) {
     canvas.addEventListener(end, (e) => fingers.delete(e.pointerId));
   }
   canvas.addEventListener('wheel', (e) => {
@@ -171,6 +193,7 @@ function solidPicture(data, motion) {
       look(0, 0, Math.exp(-e.deltaY * 0.01));
     }
   }, { passive: false });
+  /** @type {Record<string, [number, number, number]>} */
   const keys = {
     ArrowLeft: [-10, 0, 1], ArrowRight: [10, 0, 1], ArrowUp: [0, -10, 1], ArrowDown: [0, 10, 1], '+': [0, 0, 1.15], '=': [0, 0, 1.15], '-': [0, 0, 1 / 1.15],
   };
@@ -192,10 +215,11 @@ function solidPicture(data, motion) {
 
   // The vibration is shown for some swings and then rests at its end; who wants no motion sees the end alone.
   let swinging = 0;
-  function swing(seconds) {
+  /** @param {number} seconds */
+  function vibrate(seconds) {
     cancelAnimationFrame(swinging);
     const began = performance.now();
-    const step = (now) => {
+    const step = (/** @type {number} */ now) => {
       const t = (now - began) / 1000;
       sway = t < seconds ? Math.sin(2 * Math.PI * t) : 1;
       frame();
@@ -203,18 +227,18 @@ function solidPicture(data, motion) {
     };
     swinging = requestAnimationFrame(step);
   }
-  live.querySelectorAll('[name=paint]').forEach((choice) => choice.addEventListener('change', () => {
+  /** @type {NodeListOf<HTMLInputElement>} */ (live.querySelectorAll('[name=paint]')).forEach((choice) => choice.addEventListener('change', () => {
     paintedBy = choice.value;
     cancelAnimationFrame(swinging);
     if (paintedBy === 'swing') {
-      swing(matchMedia('(prefers-reduced-motion: reduce)').matches ? 0 : 8.25);
+      vibrate(matchMedia('(prefers-reduced-motion: reduce)').matches ? 0 : 8.25);
     }
     ask();
   }));
   boxes.forEach((box) => box.addEventListener('change', ask));
   canvas.addEventListener('webglcontextlost', (e) => e.preventDefault());
   canvas.addEventListener('webglcontextrestored', () => {
-    draw = surface(canvas);
+    draw = surface(canvas) ?? draw;
     load();
     ask();
   });
@@ -228,14 +252,14 @@ function solidPicture(data, motion) {
   fit();
 
   // Called by the sweep: its picture's y runs down, this one's up.
-  const follow = (pose) => {
+  const follow = (/** @type {Picture.Pose} */ pose) => {
     turn = (-pose.turn * Math.PI) / 180;
     path = motion.wire(pose).map(([x, y]) => [x, -y, 0]);
     ask();
   };
 
   // Another bracket in the same place: it is seen from where the last one was, and as large.
-  follow.change = (next, itsMotion) => {
+  follow.change = (/** @type {Picture.SolidData} */ next, /** @type {Picture.Motion} */ itsMotion) => {
     parts.forEach((part) => [part.faces, part.lines].forEach(draw.remove));
     if (shell) {
       [shell.points, shell.swing, shell.stress, shell.movement].forEach(draw.remove);

@@ -1,9 +1,12 @@
 // Draws facets and lines with WebGL: two small programs and no more state than they need.
+/** @param {HTMLCanvasElement} canvas @returns {Picture.Surface | null} */
 function surface(canvas) {
   const gl = canvas.getContext('webgl2', { antialias: true, alpha: true });
-  if (!gl) {
-    return null;
-  }
+  return gl && drawing(gl, canvas);
+}
+
+/** @param {WebGL2RenderingContext} gl @param {HTMLCanvasElement} canvas @returns {Picture.Surface} */
+function drawing(gl, canvas) {
 
   // The eye is far away, as in a drawing: no perspective. Parts may turn about the shaft, which is z.
   const place = `
@@ -58,10 +61,11 @@ function surface(canvas) {
     }`);
   const strip = buffer(new Float32Array([0, -1, 0, 1, 1, -1, 1, 1]));
 
+  /** @param {string} vertex @param {string} fragment */
   function program(vertex, fragment) {
     const made = gl.createProgram();
-    for (const [kind, text] of [[gl.VERTEX_SHADER, vertex], [gl.FRAGMENT_SHADER, fragment]]) {
-      const shader = gl.createShader(kind);
+    for (const [kind, text] of /** @type {[number, string][]} */ ([[gl.VERTEX_SHADER, vertex], [gl.FRAGMENT_SHADER, fragment]])) {
+      const shader = /** @type {WebGLShader} */ (gl.createShader(kind));
       gl.shaderSource(shader, text);
       gl.compileShader(shader);
       gl.attachShader(made, shader);
@@ -73,6 +77,7 @@ function surface(canvas) {
     return made;
   }
 
+  /** @param {Float32Array} values */
   function buffer(values) {
     const made = gl.createBuffer();
     gl.bindBuffer(gl.ARRAY_BUFFER, made);
@@ -80,6 +85,7 @@ function surface(canvas) {
     return made;
   }
 
+  /** @param {WebGLProgram} made @param {string} name @param {WebGLBuffer} from @param {number} size @param {number} stride @param {number} offset @param {number} each */
   function attribute(made, name, from, size, stride, offset, each) {
     const at = gl.getAttribLocation(made, name);
     gl.bindBuffer(gl.ARRAY_BUFFER, from);
@@ -89,6 +95,7 @@ function surface(canvas) {
     return at;
   }
 
+  /** @param {WebGLProgram} made @param {Picture.Camera} camera @param {number} turn @param {number[]} ink */
   function set(made, camera, turn, ink) {
     gl.useProgram(made);
     gl.uniformMatrix3fv(gl.getUniformLocation(made, 'view'), false, camera.view);

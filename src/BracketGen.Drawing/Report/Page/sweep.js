@@ -1,10 +1,12 @@
 // The moving picture: quadrant and wire follow a slider. The numbers are those of the page's own table; only lines are computed here.
+/** @param {Picture.SweepData} data @returns {Picture.Motion} */
 function sweepMotion(data) {
   const last = data.turns.length - 1;
-  const mix = (values, i, part) => values[i] + part * (values[Math.min(i + 1, last)] - values[i]);
-  const groove = (k) => [data.groove[2 * k], data.groove[2 * k + 1]];
+  const mix = (/** @type {number[]} */ values, /** @type {number} */ i, /** @type {number} */ part) => values[i] + part * (values[Math.min(i + 1, last)] - values[i]);
+  const groove = (/** @type {number} */ k) => [data.groove[2 * k], data.groove[2 * k + 1]];
 
   // Where everything is at a place between two positions: the steps are so small that a straight line joins them.
+  /** @param {number} place */
   function at(place) {
     const i = Math.min(Math.floor(place), last);
     const part = place - i;
@@ -18,6 +20,7 @@ function sweepMotion(data) {
   }
 
   // The wire from the fitting over the groove to the seat.
+  /** @param {Picture.Pose} pose */
   function wire(pose) {
     const turn = (pose.turn * Math.PI) / 180;
     const [c, s] = [Math.cos(turn), Math.sin(turn)];
@@ -31,8 +34,9 @@ function sweepMotion(data) {
   }
 
   // The place between the positions at a part of the pedal's stroke.
+  /** @param {number} part */
   function placeOf(part) {
-    const i = Math.max(0, data.pedal.findIndex((p, k) => k === last || data.pedal[k + 1] >= part));
+    const i = Math.max(0, data.pedal.findIndex((_, k) => k === last || data.pedal[k + 1] >= part));
     const step = i < last ? data.pedal[i + 1] - data.pedal[i] : 0;
     return step > 0 ? i + Math.min(1, Math.max(0, (part - data.pedal[i]) / step)) : i;
   }
@@ -40,32 +44,34 @@ function sweepMotion(data) {
   return { at, wire, placeOf };
 }
 
+/** @param {Picture.Motion} motion @param {(pose: Picture.Pose) => void} onMove */
 function sweepPicture(motion, onMove, start = 0) {
   const live = document.getElementById('sweep-live');
   const still = document.querySelector('.stills svg');
   if (!live || !still) {
     return null;
   }
-  const picture = still.cloneNode(true);
+  const picture = /** @type {Element} */ (still.cloneNode(true));
   picture.setAttribute('aria-label', 'Quadrant, wire, outer and bracket seen along the throttle shaft, at the pedal position of the slider');
   live.prepend(picture);
-  live.querySelector('input').after(document.querySelector('#sweep .pedal'));
+  /** @type {HTMLInputElement} */ (live.querySelector('input')).after(/** @type {Element} */ (document.querySelector('#sweep .pedal')));
   live.hidden = false;
 
-  const slider = document.getElementById('sweep-at');
-  const play = document.getElementById('sweep-play');
+  const slider = /** @type {HTMLInputElement} */ (document.getElementById('sweep-at'));
+  const play = /** @type {HTMLElement} */ (document.getElementById('sweep-play'));
   const rows = [...document.querySelectorAll('#sweep-table tbody tr')].map((row) => [...row.children].map((cell) => cell.textContent));
   const numbers = [...document.querySelectorAll('#sweep-numbers dd')];
   const turning = picture.querySelectorAll('.turning');
-  const path = picture.querySelector('.wire');
+  const path = /** @type {Element} */ (picture.querySelector('.wire'));
   let shown = -1;
 
   // Part of the pedal's stroke, from 0 to 1.
+  /** @param {number} pedal */
   function show(pedal) {
     const pose = motion.at(motion.placeOf(pedal));
     slider.value = String(Math.round(100 * pedal));
     turning.forEach((part) => part.setAttribute('transform', `rotate(${pose.turn.toFixed(3)})`));
-    path.setAttribute('d', 'M' + motion.wire(pose).map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L'));
+    path.setAttribute('d', `M${motion.wire(pose).map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}`);
     if (pose.nearest !== shown) {
       shown = pose.nearest;
       const [name, ...values] = rows[shown];
@@ -84,14 +90,14 @@ function sweepPicture(motion, onMove, start = 0) {
 
   // Down slowly, as a foot does; back quickly, as springs do.
   function run() {
-    const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
-    if (still) {
+    if (matchMedia('(prefers-reduced-motion: reduce)').matches) {
       show(Number(slider.value) < 100 ? 1 : 0);
       return;
     }
     const [down, hold, back] = [3000, 500, 700];
     let began = 0;
     play.textContent = 'Pause';
+    /** @param {number} now */
     function step(now) {
       began = began || now;
       const t = now - began;
