@@ -228,7 +228,7 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
   await page.locator('#as-text').click();
 
   // The sweep beside the picture is in inches too.
-  await page.waitForFunction(() => / in$/.test(document.querySelectorAll('#sweep-numbers dd')[2]?.textContent ?? ''));
+  await page.waitForFunction(() => /\sin$/.test(document.querySelectorAll('#sweep-numbers dd')[2]?.textContent ?? ''));
 
   // The pedal moves quadrant and wire in both pictures.
   const look = async () => (await page.locator('#solid-canvas').screenshot()).toString('base64');
