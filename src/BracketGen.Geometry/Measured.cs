@@ -10,10 +10,10 @@ namespace BracketGen.Geometry;
 public readonly record struct Measured(double Value, double PlusMinus = 0)
 {
     /// <summary>The minimum value the reading allows.</summary>
-    public double Least => Value - PlusMinus;
+    public double Min => Value - PlusMinus;
 
     /// <summary>The maximum value the reading allows.</summary>
-    public double Most => Value + PlusMinus;
+    public double Max => Value + PlusMinus;
 
     /// <summary>An exact number.</summary>
     public static implicit operator Measured(double value) => new(value);

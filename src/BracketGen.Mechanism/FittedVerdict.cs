@@ -75,11 +75,11 @@ public static class FittedVerdict
 
         var wanted = Wanted(expected);
         var shift = slack - wanted;
-        if (slack < expected.LeastFreePlay)
+        if (slack < expected.MinFreePlay)
         {
             return new(
                 "free-play", FindingWeight.Safety,
-                Text($"Too little free play: {slack:0.0} mm, at least {expected.LeastFreePlay:0.0} mm is needed. When the engine moves or warms up the cable can hold the valve open. {Capital(Turns(shift, expected))}."),
+                Text($"Too little free play: {slack:0.0} mm, at least {expected.MinFreePlay:0.0} mm is needed. When the engine moves or warms up the cable can hold the valve open. {Capital(Turns(shift, expected))}."),
                 shift);
         }
 
@@ -126,12 +126,12 @@ public static class FittedVerdict
 
         var pull = PullOf(expected, expected.Travel.Travel.Rotation) - PullOf(expected, reached);
         var text = Text($"With the pedal on the floor the valve is {100 * sensor.Fraction(volts):0} % open ({reached.Degrees:0.0}° of {sensor.Rotation.Degrees:0.0}°): {pull:0.0} mm of pull is missing.");
-        var inHand = (readings.FreePlay ?? Wanted(expected)) - expected.LeastFreePlay;
+        var inHand = (readings.FreePlay ?? Wanted(expected)) - expected.MinFreePlay;
         return inHand >= pull
             ? new("wide-open", FindingWeight.Mend, Text($"{text} The free play has that much in hand: {Turns(pull, expected)}."), pull)
             : new(
                 "wide-open", FindingWeight.Mend,
-                Text($"{text} The adjuster cannot give it: free play has only {Math.Max(0, inHand):0.0} mm in hand before it falls below {expected.LeastFreePlay:0.0} mm. A smaller quadrant, more pedal travel or a longer cable arm at the pedal is needed."));
+                Text($"{text} The adjuster cannot give it: free play has only {Math.Max(0, inHand):0.0} mm in hand before it falls below {expected.MinFreePlay:0.0} mm. A smaller quadrant, more pedal travel or a longer cable arm at the pedal is needed."));
     }
 
     private static Finding? Zero(FittedReadings readings, FittedExpectation expected)
@@ -171,7 +171,7 @@ public static class FittedVerdict
     }
 
     // A job may have been changed since: advice never leads to less free play than the valve needs to close.
-    private static double Wanted(FittedExpectation expected) => Math.Max(expected.Travel.Travel.FreePlay, expected.LeastFreePlay);
+    private static double Wanted(FittedExpectation expected) => Math.Max(expected.Travel.Travel.FreePlay, expected.MinFreePlay);
 
     /// <summary>Wire at the quadrant (mm) between the closed stop and an opening.</summary>
     private static double PullOf(FittedExpectation expected, Angle opening) =>

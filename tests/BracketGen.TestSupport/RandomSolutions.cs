@@ -128,7 +128,7 @@ public static class RandomSolutions
             Placement = mirrored ? candidate.Placement.Mirrored() : candidate.Placement,
             Bracket = mirrored ? bracket.Mirrored() : bracket,
             Checks = [.. checks],
-            Remedy = TravelRemedy.For(candidate.Travel, job.Preferences.OverTravelReserve),
+            Remedy = TravelRemedy.For(candidate.Travel, job.Preferences.MinOverTravel),
             CandidateCount = 1,
         };
     }

@@ -79,7 +79,7 @@ public static class BracketChecks
         // The sheet is laid with its grain across the first bend; one that runs askew to that has it along, from halfway on.
         var acrossGrain = Math.Abs(bend.Across.Dot(flat.Bends[0].Across)) >= Math.Sqrt(0.5) - 1e-9;
         var material = bracket.Stock.Material;
-        var ratio = acrossGrain ? material.LeastRadiusAcrossGrain : material.LeastRadiusAlongGrain;
+        var ratio = acrossGrain ? material.MinRadiusAcrossGrain : material.MinRadiusAlongGrain;
         yield return new(
             $"bend-radius{suffix}", $"Inside radius of bend{which}, grain {(acrossGrain ? "across" : "along")} it", CheckKind.Making,
             Quantity.Length, bend.InsideRadius, Bound.AtLeast, ratio * thickness, material.Source,

@@ -64,7 +64,7 @@ public static class MechanismChecks
         {
             yield return new(
                 "outer-bend-radius", "Gentlest bend radius of the outer on its way", CheckKind.Function, Quantity.Length,
-                route.Radius, Bound.AtLeast, cable.LeastBendRadius, Sources.Profile,
+                route.Radius, Bound.AtLeast, cable.MinBendRadius, Sources.Profile,
                 "The outer is bent tighter than it stands.");
         }
 
@@ -72,7 +72,7 @@ public static class MechanismChecks
         {
             yield return new(
                 "wide-open-loaded", "Pull left at the floor, lost motion taken off", CheckKind.Function, Quantity.Length,
-                loaded.OverTravel, Bound.AtLeast, job.Preferences.OverTravelReserve, Sources.Preference,
+                loaded.OverTravel, Bound.AtLeast, job.Preferences.MinOverTravel, Sources.Preference,
                 "Wire stretch and the give of outer and bracket use up what was left at the floor: the valve does not surely open fully.");
             foreach (var check in Forces(job, report))
             {
@@ -162,11 +162,11 @@ public static class MechanismChecks
 
         yield return new(
             "sensor-least", "Sensor's smallest reading", CheckKind.Function, Quantity.Voltage,
-            Math.Min(sensor.ClosedVolts, sensor.OpenVolts), Bound.AtLeast, controller.LeastVolts, Sources.Profile,
+            Math.Min(sensor.ClosedVolts, sensor.OpenVolts), Bound.AtLeast, controller.MinVolts, Sources.Profile,
             "The controller takes the reading for a broken wire.");
         yield return new(
             "sensor-most", "Sensor's largest reading", CheckKind.Function, Quantity.Voltage,
-            Math.Max(sensor.ClosedVolts, sensor.OpenVolts), Bound.AtMost, controller.MostVolts, Sources.Profile,
+            Math.Max(sensor.ClosedVolts, sensor.OpenVolts), Bound.AtMost, controller.MaxVolts, Sources.Profile,
             "The controller takes the reading for a short circuit.");
     }
 

@@ -102,7 +102,7 @@ public sealed record MechanismReport
             Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, body.Valve),
             Sensor = body.Sensor,
             Uncertainty = uncertainty,
-            Closes = Closing(uncertainty, placement?.AdjusterShift ?? 0, cable.OuterEnd.AdjusterRange, job.Preferences.LeastFreePlay),
+            Closes = Closing(uncertainty, placement?.AdjusterShift ?? 0, cable.OuterEnd.AdjusterRange, job.Preferences.MinFreePlay),
             AdjusterRange = cable.OuterEnd.AdjusterRange,
         };
         return report with { Checks = [.. MechanismChecks.Of(job, report)] };

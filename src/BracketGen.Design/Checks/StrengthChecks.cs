@@ -17,15 +17,15 @@ public static class StrengthChecks
         var preferences = job.Preferences;
         yield return new(
             "stamped-yield", "Yield strength over the stress with the pedal stamped on", CheckKind.Safety, Quantity.Number,
-            report.YieldFactor, Bound.AtLeast, preferences.LeastYieldFactor, Sources.Preference,
+            report.YieldFactor, Bound.AtLeast, preferences.MinYieldFactor, Sources.Preference,
             "A foot stamped on the pedal bends the bracket for good: the stop moves, and nothing is where it was set. Take thicker or wider sheet, a stronger one, or give the pedal a stop that takes the over-travel.");
         yield return new(
             "endurance", "Safety against cracking, every opening counted", CheckKind.Safety, Quantity.Number,
-            report.EnduranceFactor, Bound.AtLeast, preferences.LeastEnduranceFactor, Sources.Preference,
+            report.EnduranceFactor, Bound.AtLeast, preferences.MinEnduranceFactor, Sources.Preference,
             "In the long run the bracket cracks from being pulled and let go. Take thicker or wider sheet, or a larger bend radius.");
         yield return new(
             "stop-give", "Give of the stop along the wire, largest tension of an opening", CheckKind.Function, Quantity.Length,
-            report.Opening.Give, Bound.AtMost, preferences.MostGive, Sources.Preference,
+            report.Opening.Give, Bound.AtMost, preferences.MaxGive, Sources.Preference,
             "The stop gives way under the wire: the pedal feels soft and pull is lost. Take thicker or wider sheet.");
         if (report.FiringFrequency is { } firing)
         {

@@ -30,7 +30,7 @@ public static class TravelChecks
         var cable = vehicle.Cable;
         yield return new(
             "free-play", "Free play at the closed stop", CheckKind.Safety, Quantity.Length,
-            travel.FreePlay, Bound.AtLeast, preferences.LeastFreePlay, Sources.Preference,
+            travel.FreePlay, Bound.AtLeast, preferences.MinFreePlay, Sources.Preference,
             "Without slack in the wire the cable, not the valve's own stop, decides where the valve closes: it can hang open. Give more free play.");
         yield return new(
             "return-springs", "Return springs that close the valve alone", CheckKind.Safety, Quantity.Number,
@@ -38,11 +38,11 @@ public static class TravelChecks
             "When the only spring breaks, nothing closes the valve. Fit a second, independent return spring.");
         yield return new(
             "wide-open", "Pull left at the floor with the valve wide open", CheckKind.Function, Quantity.Length,
-            travel.OverTravel, Bound.AtLeast, preferences.OverTravelReserve, Sources.Preference,
+            travel.OverTravel, Bound.AtLeast, preferences.MinOverTravel, Sources.Preference,
             "The valve does not surely reach its wide-open stop: the engine will not give full power.");
         yield return new(
             "over-travel", "Over-travel of the pedal past wide open", CheckKind.Advice, Quantity.Length,
-            travel.OverTravel, Bound.AtMost, preferences.MostOverTravel, Sources.Preference,
+            travel.OverTravel, Bound.AtMost, preferences.MaxOverTravel, Sources.Preference,
             "A stamped pedal strains the valve's stop, the cable and the bracket. Fit a pedal stop where the valve is just wide open.");
         yield return new(
             "moment-arm", "Least moment arm of the wire over the sweep", CheckKind.Safety, Quantity.Length,
@@ -50,7 +50,7 @@ public static class TravelChecks
             "The wire pulls ever more along the quadrant instead of turning it: it can pass the centre and hold the valve open.");
         yield return new(
             "wrap-wide-open", "Wire still in the groove at the wide-open stop", CheckKind.Safety, Quantity.Angle,
-            travel.WideOpen.Wrap.Radians, Bound.AtLeast, preferences.LeastWrap.Radians, Sources.Preference,
+            travel.WideOpen.Wrap.Radians, Bound.AtLeast, preferences.MinWrap.Radians, Sources.Preference,
             "The wire lifts out of the groove before the valve is open, and can catch beside it on the way back. Let the wire leave farther round the quadrant.");
         yield return new(
             "groove-length", "Groove left behind the wire at the closed stop", CheckKind.Safety, Quantity.Angle,

@@ -11,7 +11,7 @@ public static class OuterWay
     /// <param name="placement">Where the stop is, throttle frame as measured (mirrored back for a body that opens clockwise).</param>
     public static OuterRoute? Tightest(Job job, StopPlacement placement) => job.Bulkhead is { } bulkhead
         ? OuterRoute.Shortest(
-            placement.Seat, placement.Direction, bulkhead.Point, -bulkhead.Direction, job.Vehicle.Cable.LeastBendRadius)
+            placement.Seat, placement.Direction, bulkhead.Point, -bulkhead.Direction, job.Vehicle.Cable.MinBendRadius)
         : null;
 
     /// <summary>
@@ -30,7 +30,7 @@ public static class OuterWay
         if (job.Vehicle.Cable.OuterLength is { } length)
         {
             return OuterRoute.Fit(
-                placement.Seat, placement.Direction, bulkhead.Point, bulkhead.Direction, job.Vehicle.Cable.LeastBendRadius, length);
+                placement.Seat, placement.Direction, bulkhead.Point, bulkhead.Direction, job.Vehicle.Cable.MinBendRadius, length);
         }
 
         var tightest = Tightest(job, placement);

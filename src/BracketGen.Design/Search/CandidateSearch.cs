@@ -96,7 +96,7 @@ public static class CandidateSearch
         job.Vehicle.Cable.OuterEnd.AdjusterRange / 2 * (1 - job.Preferences.AdjusterReserve);
 
     private static IReadOnlyList<Angle> Angles(Job job, ThrottleBody body, Angle? step = null) =>
-        LeavingAngles.Of(body.Quadrant, body.Mount.Plane.Normal, job.Preferences.LeastWrap, step ?? Step);
+        LeavingAngles.Of(body.Quadrant, body.Mount.Plane.Normal, job.Preferences.MinWrap, step ?? Step);
 
     private static IEnumerable<Place> Places(Job job, ThrottleBody body, double[] shifts, Angle? step = null) =>
         from angle in Angles(job, body, step)
@@ -129,6 +129,6 @@ public static class CandidateSearch
     }
 
     internal static IEnumerable<Stock> StockAllowed(Job job) => job.Shop.Stock.Where(s =>
-        s.Thickness >= job.Preferences.LeastThickness && s.Thickness <= job.Preferences.MostThickness
+        s.Thickness >= job.Preferences.MinThickness && s.Thickness <= job.Preferences.MaxThickness
         && (job.Preferences.Materials.IsEmpty || job.Preferences.Materials.Contains(s.Material.Designation)));
 }

@@ -66,7 +66,7 @@ public static class Designer
             Placement = mirrored ? taken?.Candidate.Placement.Mirrored() : taken?.Candidate.Placement,
             Bracket = mirrored ? taken?.Candidate.Bracket.Mirrored() : taken?.Candidate.Bracket,
             Checks = [.. checks, .. mechanism.Checks, .. proof?.Strength.Checks ?? []],
-            Remedy = TravelRemedy.For(travel, job.Preferences.OverTravelReserve),
+            Remedy = TravelRemedy.For(travel, job.Preferences.MinOverTravel),
             CandidateCount = 0,
         };
     }
@@ -77,7 +77,7 @@ public static class Designer
         var body = job.Body.OpeningCounterClockwise();
         var travel = NominalTravel(job, body);
         return (travel, [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel)],
-            TravelRemedy.For(travel, job.Preferences.OverTravelReserve));
+            TravelRemedy.For(travel, job.Preferences.MinOverTravel));
     }
 
     // Farther from the shaft (mm) than any groove reaches.
@@ -86,7 +86,7 @@ public static class Designer
     private static Travel NominalTravel(Job job, ThrottleBody body)
     {
         var quadrant = body.Quadrant;
-        var angles = LeavingAngles.Of(quadrant, body.Mount.Plane.Normal, job.Preferences.LeastWrap, Angle.FromDegrees(5));
+        var angles = LeavingAngles.Of(quadrant, body.Mount.Plane.Normal, job.Preferences.MinWrap, Angle.FromDegrees(5));
         var middle = angles[angles.Count / 2];
         var placement = StopPlacement.At(
             quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, middle);

@@ -52,7 +52,7 @@ internal sealed class SetupSettings(Solution solution, SetupWords words)
 
         yield return (
             "Free play, pedal released",
-            $"{FreePlay}, never under {words.Length(Job.Preferences.LeastFreePlay)}",
+            $"{FreePlay}, never under {words.Length(Job.Preferences.MinFreePlay)}",
             $"Press the pad by hand until the valve just begins to move: the pad has gone {WithRange(Lever.PadAt)}."
                 + (End is ThreadedAdjuster ? "" : " Or pull the outer off its seat until the wire is taut: the gap is the free play."));
         yield return Floor();
@@ -78,7 +78,7 @@ internal sealed class SetupSettings(Solution solution, SetupWords words)
         }
 
         var left = solution.Mechanism?.Loaded?.OverTravel ?? travel.OverTravel;
-        return travel.OverTravel > Job.Preferences.MostOverTravel
+        return travel.OverTravel > Job.Preferences.MaxOverTravel
             ? ("Pedal stop", $"at {words.Length(Lever.FullStroke * travel.PedalAtWideOpen)} of pad travel", "The pedal goes further than the valve: without a stop the foot strains the valve's own stop and the wire.")
             : ("Pedal on the floor", $"valve on its wide-open stop, {words.Length(Math.Max(0, left))} of pull left over", "Worked by foot, carpet and mat in place. The wire is taut and no more.");
     }
@@ -87,7 +87,7 @@ internal sealed class SetupSettings(Solution solution, SetupWords words)
     {
         var wanted = Job.Preferences.FreePlay;
         var half = wanted.PlusMinus;
-        var least = Math.Max(Job.Preferences.LeastFreePlay, wanted.Value - half);
+        var least = Math.Max(Job.Preferences.MinFreePlay, wanted.Value - half);
         return half > 0
             ? $"{words.Length(of(wanted.Value))} ({words.Range(of(least), of(wanted.Value + half))})"
             : words.Length(of(wanted.Value));

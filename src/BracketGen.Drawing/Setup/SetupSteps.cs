@@ -36,7 +36,7 @@ internal sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardwa
             yield return "Set the sensor as tabled.";
         }
 
-        yield return $"Lead the outer in wide bends, none tighter than {words.Size(Cable.LeastBendRadius)} radius, clear of the exhaust and of all that moves, with enough of it to let the engine rock on its mounts.";
+        yield return $"Lead the outer in wide bends, none tighter than {words.Size(Cable.MinBendRadius)} radius, clear of the exhaust and of all that moves, with enough of it to let the engine rock on its mounts.";
         yield return "Do every check that has a box, cold and hot. With one box empty the engine is not started with the pedal connected.";
     }
 

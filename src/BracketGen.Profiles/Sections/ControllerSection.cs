@@ -9,23 +9,23 @@ internal static class ControllerSection
     private static readonly Key<double> ZeroVolts = new(
         "zero_volts", QuantityForm.Volts(0, 24), "Reading that it takes for the closed valve; left out where it learns its own zero.", isRequired: false);
 
-    private static readonly Key<double> LeastVolts = Key<double>.WithDefault(
-        "least_volts", QuantityForm.Volts(0, 24), "Readings below it are taken for a broken wire (default: common practice, no source).", Controller.Usual.LeastVolts);
+    private static readonly Key<double> MinVolts = Key<double>.WithDefault(
+        "least_volts", QuantityForm.Volts(0, 24), "Readings below it are taken for a broken wire (default: common practice, no source).", Controller.Usual.MinVolts);
 
-    private static readonly Key<double> MostVolts = Key<double>.WithDefault(
-        "most_volts", QuantityForm.Volts(0, 24), "Readings above it are taken for a short circuit (default: common practice, no source).", Controller.Usual.MostVolts);
+    private static readonly Key<double> MaxVolts = Key<double>.WithDefault(
+        "most_volts", QuantityForm.Volts(0, 24), "Readings above it are taken for a short circuit (default: common practice, no source).", Controller.Usual.MaxVolts);
 
     public static Section<Controller> Form { get; } = new(
         "a controller",
-        [ZeroVolts, LeastVolts, MostVolts],
-        v => new() { ZeroVolts = v.OrNull(ZeroVolts), LeastVolts = v.Get(LeastVolts), MostVolts = v.Get(MostVolts) },
-        [new([LeastVolts, MostVolts], CheckOrder)]);
+        [ZeroVolts, MinVolts, MaxVolts],
+        v => new() { ZeroVolts = v.OrNull(ZeroVolts), MinVolts = v.Get(MinVolts), MaxVolts = v.Get(MaxVolts) },
+        [new([MinVolts, MaxVolts], CheckOrder)]);
 
     private static void CheckOrder(SectionValues values)
     {
-        if (values.Get(LeastVolts) >= values.Get(MostVolts))
+        if (values.Get(MinVolts) >= values.Get(MaxVolts))
         {
-            values.Report(values.Has(LeastVolts) ? LeastVolts : MostVolts, "least_volts below most_volts", "Exchange the two, or look them up again.");
+            values.Report(values.Has(MinVolts) ? MinVolts : MaxVolts, "least_volts below most_volts", "Exchange the two, or look them up again.");
         }
     }
 }

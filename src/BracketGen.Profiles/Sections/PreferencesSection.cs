@@ -16,17 +16,17 @@ internal static class PreferencesSection
     private static readonly Key<Measured> FreePlay = Key<Measured>.WithDefault(
         "free_play", new MeasuredForm(QuantityForm.Length(0.1, 20), 10), "Slack wanted in the wire at the closed stop.", Usual.FreePlay);
 
-    private static readonly Key<double> LeastFreePlay = Length(
-        "least_free_play", 0, 20, "Least slack at the closed stop that surely lets the valve close.", Usual.LeastFreePlay);
+    private static readonly Key<double> MinFreePlay = Length(
+        "least_free_play", 0, 20, "Least slack at the closed stop that surely lets the valve close.", Usual.MinFreePlay);
 
-    private static readonly Key<double> OverTravelReserve = Length(
-        "over_travel_reserve", 0, 50, "Pull that must be left at the floor when the valve is wide open.", Usual.OverTravelReserve);
+    private static readonly Key<double> MinOverTravel = Length(
+        "over_travel_reserve", 0, 50, "Pull that must be left at the floor when the valve is wide open.", Usual.MinOverTravel);
 
-    private static readonly Key<double> MostOverTravel = Length(
-        "most_over_travel", 0, 100, "Over-travel above which the pedal needs a stop of its own.", Usual.MostOverTravel);
+    private static readonly Key<double> MaxOverTravel = Length(
+        "most_over_travel", 0, 100, "Over-travel above which the pedal needs a stop of its own.", Usual.MaxOverTravel);
 
-    private static readonly Key<double> LeastWrap = Key<double>.WithDefault(
-        "least_wrap", QuantityForm.Angle(0, 90), "Wrap that must be left at the wide-open stop.", Usual.LeastWrap.Radians);
+    private static readonly Key<double> MinWrap = Key<double>.WithDefault(
+        "least_wrap", QuantityForm.Angle(0, 90), "Wrap that must be left at the wide-open stop.", Usual.MinWrap.Radians);
 
     private static readonly Key<double> FittingClearance = Length(
         "fitting_clearance", 0, 100, "Clearance between the end fitting and the stop with everything that stands out of it.", Usual.FittingClearance);
@@ -52,54 +52,54 @@ internal static class PreferencesSection
         "Designations of the materials allowed, out of the shop's; left out or empty: all of them.",
         []);
 
-    private static readonly Key<double> LeastThickness = Length("least_thickness", 0.3, 25, "Thinnest sheet allowed.", Usual.LeastThickness);
+    private static readonly Key<double> MinThickness = Length("least_thickness", 0.3, 25, "Thinnest sheet allowed.", Usual.MinThickness);
 
-    private static readonly Key<double> MostThickness = Length("most_thickness", 0.3, 25, "Thickest sheet allowed.", Usual.MostThickness);
+    private static readonly Key<double> MaxThickness = Length("most_thickness", 0.3, 25, "Thickest sheet allowed.", Usual.MaxThickness);
 
-    private static readonly Key<double> LeastYieldFactor = Key<double>.WithDefault(
-        "least_yield_factor", QuantityForm.Number(1, 10), "Least yield strength over stress with the pedal stamped on; no unit.", Usual.LeastYieldFactor);
+    private static readonly Key<double> MinYieldFactor = Key<double>.WithDefault(
+        "least_yield_factor", QuantityForm.Number(1, 10), "Least yield strength over stress with the pedal stamped on; no unit.", Usual.MinYieldFactor);
 
-    private static readonly Key<double> LeastEnduranceFactor = Key<double>.WithDefault(
-        "least_endurance_factor", QuantityForm.Number(1, 20), "Least safety factor against cracking, every opening counted; no unit.", Usual.LeastEnduranceFactor);
+    private static readonly Key<double> MinEnduranceFactor = Key<double>.WithDefault(
+        "least_endurance_factor", QuantityForm.Number(1, 20), "Least safety factor against cracking, every opening counted; no unit.", Usual.MinEnduranceFactor);
 
-    private static readonly Key<double> MostGive = Length(
-        "most_give", 0.01, 10, "Most that the stop may give along the wire under the largest tension of an opening.", Usual.MostGive);
+    private static readonly Key<double> MaxGive = Length(
+        "most_give", 0.01, 10, "Most that the stop may give along the wire under the largest tension of an opening.", Usual.MaxGive);
 
     private static readonly Key<double> CornerRadius = Length("corner_radius", 0, 50, "Radius wanted at outline corners.", Usual.CornerRadius);
 
     public static Section<LocatedPreferences> Form { get; } = new(
         "preferences",
         [
-            FreePlay, LeastFreePlay, OverTravelReserve, MostOverTravel, LeastWrap, FittingClearance, SweepClearance,
-            KeepOutClearance, AdjusterReserve, Opening, Materials, LeastThickness, MostThickness, CornerRadius,
-            LeastYieldFactor, LeastEnduranceFactor, MostGive,
+            FreePlay, MinFreePlay, MinOverTravel, MaxOverTravel, MinWrap, FittingClearance, SweepClearance,
+            KeepOutClearance, AdjusterReserve, Opening, Materials, MinThickness, MaxThickness, CornerRadius,
+            MinYieldFactor, MinEnduranceFactor, MaxGive,
         ],
         v => new(
             new()
             {
                 FreePlay = v.Get(FreePlay),
-                LeastFreePlay = v.Get(LeastFreePlay),
-                OverTravelReserve = v.Get(OverTravelReserve),
-                MostOverTravel = v.Get(MostOverTravel),
-                LeastWrap = new Angle(v.Get(LeastWrap)),
+                MinFreePlay = v.Get(MinFreePlay),
+                MinOverTravel = v.Get(MinOverTravel),
+                MaxOverTravel = v.Get(MaxOverTravel),
+                MinWrap = new Angle(v.Get(MinWrap)),
                 FittingClearance = v.Get(FittingClearance),
                 SweepClearance = v.Get(SweepClearance),
                 KeepOutClearance = v.Get(KeepOutClearance),
                 AdjusterReserve = v.Get(AdjusterReserve),
                 StopOpening = v.Get(Opening),
                 Materials = [.. v.Get(Materials).Select(m => m.Value)],
-                LeastThickness = v.Get(LeastThickness),
-                MostThickness = v.Get(MostThickness),
+                MinThickness = v.Get(MinThickness),
+                MaxThickness = v.Get(MaxThickness),
                 CornerRadius = v.Get(CornerRadius),
-                LeastYieldFactor = v.Get(LeastYieldFactor),
-                LeastEnduranceFactor = v.Get(LeastEnduranceFactor),
-                MostGive = v.Get(MostGive),
+                MinYieldFactor = v.Get(MinYieldFactor),
+                MinEnduranceFactor = v.Get(MinEnduranceFactor),
+                MaxGive = v.Get(MaxGive),
             },
             v.Get(Materials)),
         [
-            new([FreePlay, LeastFreePlay], v => CheckOrder(v, LeastFreePlay, v.Get(LeastFreePlay), FreePlay, v.Get(FreePlay).Value)),
-            new([OverTravelReserve, MostOverTravel], v => CheckOrder(v, OverTravelReserve, v.Get(OverTravelReserve), MostOverTravel, v.Get(MostOverTravel))),
-            new([LeastThickness, MostThickness], v => CheckOrder(v, LeastThickness, v.Get(LeastThickness), MostThickness, v.Get(MostThickness))),
+            new([FreePlay, MinFreePlay], v => CheckOrder(v, MinFreePlay, v.Get(MinFreePlay), FreePlay, v.Get(FreePlay).Value)),
+            new([MinOverTravel, MaxOverTravel], v => CheckOrder(v, MinOverTravel, v.Get(MinOverTravel), MaxOverTravel, v.Get(MaxOverTravel))),
+            new([MinThickness, MaxThickness], v => CheckOrder(v, MinThickness, v.Get(MinThickness), MaxThickness, v.Get(MaxThickness))),
         ]);
 
     private static Key<double> Length(string name, double least, double most, string help, double usual) =>

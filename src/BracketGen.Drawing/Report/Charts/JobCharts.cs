@@ -134,7 +134,7 @@ internal static class JobCharts
             Y = new("sensor", AxisUnit.Volts),
             At = [.. progression.Points.Select(p => p.Pedal)],
             Series = [new("sensor", [.. progression.Points.Select(p => sensor.Volts(p.Valve * sensor.Rotation))])],
-            Levels = [new("least the controller takes", controller.LeastVolts), new("most it takes", controller.MostVolts)],
+            Levels = [new("least the controller takes", controller.MinVolts), new("most it takes", controller.MaxVolts)],
         };
     }
 

@@ -61,7 +61,7 @@ internal static class JobInputs
 
         if (body.Engine is { } engine)
         {
-            yield return new("engine", $"{engine.Cylinders} cylinders, {engine.Strokes} strokes, up to {ReportScene.Number(engine.MostSpeed, "0")} 1/min");
+            yield return new("engine", $"{engine.Cylinders} cylinders, {engine.Strokes} strokes, up to {ReportScene.Number(engine.MaxSpeed, "0")} 1/min");
         }
 
         yield return new("mount face looks towards", Direction(body.Mount.Plane.Normal));
@@ -74,7 +74,7 @@ internal static class JobInputs
         {
             yield return new($"keep-out: {keepOut.Name}", keepOut switch
             {
-                KeepOutBox box => $"box from {Point(scene, box.Least)} to {Point(scene, box.Most)}",
+                KeepOutBox box => $"box from {Point(scene, box.Min)} to {Point(scene, box.Max)}",
                 KeepOutCylinder c => $"cylinder of radius {scene.Length(c.Radius)} from {Point(scene, c.From)} to {Point(scene, c.To)}",
                 _ => "",
             });
@@ -118,7 +118,7 @@ internal static class JobInputs
         yield return new("adjustment", cable.OuterEnd.AdjusterRange > 0 ? scene.Length(cable.OuterEnd.AdjusterRange) : "none");
         yield return Length(scene, "free inner length, seat to fitting", cable.FreeInnerLength);
         yield return new("length of the outer", cable.OuterLength is { } length ? scene.Length(length) : "not measured");
-        yield return new("outer's least bend radius", scene.Length(cable.LeastBendRadius));
+        yield return new("outer's least bend radius", scene.Length(cable.MinBendRadius));
         yield return new("fleet angle it stands", scene.Angle(new(cable.FleetLimit)));
         yield return new("friction coefficient of the wire in the outer", ReportScene.Number(cable.Friction.Value), cable.Friction.PlusMinus > 0 ? ReportScene.Number(cable.Friction.PlusMinus) : "");
         yield return Length(scene, "pull of the full pedal stroke", vehicle.Pedal.AvailablePull);
@@ -149,19 +149,19 @@ internal static class JobInputs
     {
         var wanted = job.Preferences;
         yield return Length(scene, "free play at the closed stop", wanted.FreePlay);
-        yield return new("least free play", scene.Length(wanted.LeastFreePlay));
-        yield return new("pull to be left at the floor", scene.Length(wanted.OverTravelReserve));
-        yield return new("most over-travel without a pedal stop", scene.Length(wanted.MostOverTravel));
-        yield return new("wrap to be left, wide open", scene.Angle(wanted.LeastWrap));
+        yield return new("least free play", scene.Length(wanted.MinFreePlay));
+        yield return new("pull to be left at the floor", scene.Length(wanted.MinOverTravel));
+        yield return new("most over-travel without a pedal stop", scene.Length(wanted.MaxOverTravel));
+        yield return new("wrap to be left, wide open", scene.Angle(wanted.MinWrap));
         yield return new("fitting to the stop", scene.Length(wanted.FittingClearance));
         yield return new("bracket to what moves", scene.Length(wanted.SweepClearance));
         yield return new("bracket to keep-outs", scene.Length(wanted.KeepOutClearance));
         yield return new("half range of the adjuster kept", scene.Part(wanted.AdjusterReserve));
         yield return new("opening for the outer's end", wanted.StopOpening switch { StopOpening.Hole => "round hole", StopOpening.OpenSlot => "open slot", _ => "hole, or slot where the fitting needs one" });
-        yield return new("sheet", $"{scene.Length(wanted.LeastThickness)} to {scene.Length(wanted.MostThickness)}{(wanted.Materials.IsEmpty ? ", any in stock" : $", {string.Join(", ", wanted.Materials)}")}");
-        yield return new("least yield strength over stress, pedal stamped on", ReportScene.Number(wanted.LeastYieldFactor));
-        yield return new("least safety against cracking", ReportScene.Number(wanted.LeastEnduranceFactor));
-        yield return new("most that the stop may give", scene.Length(wanted.MostGive));
+        yield return new("sheet", $"{scene.Length(wanted.MinThickness)} to {scene.Length(wanted.MaxThickness)}{(wanted.Materials.IsEmpty ? ", any in stock" : $", {string.Join(", ", wanted.Materials)}")}");
+        yield return new("least yield strength over stress, pedal stamped on", ReportScene.Number(wanted.MinYieldFactor));
+        yield return new("least safety against cracking", ReportScene.Number(wanted.MinEnduranceFactor));
+        yield return new("most that the stop may give", scene.Length(wanted.MaxGive));
         yield return new("corner radius", scene.Length(wanted.CornerRadius));
         if (job.Bulkhead is { } bulkhead)
         {
