@@ -31,14 +31,16 @@ public sealed record PackedJob(string Job, ImmutableArray<(string Path, string T
         return text.ToString();
     }
 
-    /// <summary>Reads a packed job.</summary>
+    /// <summary>Reads a packed job; keys with old names come out with their present ones.</summary>
     /// <param name="path">Path of the file.</param>
     /// <param name="files">Where it comes from.</param>
     public static ProfileResult<PackedJob> Read(string path, IFileSource files)
     {
         var reading = new Reading(files);
         var packed = ProfileReader.Open(path, ProfileKind.PackedJob, reading, named: null) is { } table
-            && PackedJobSection.Form.TryRead(table, "", reading, ProfileReader.ProfileKey, out var read) ? read : null;
+            && PackedJobSection.Form.TryRead(table, "", reading, ProfileReader.ProfileKey, out var read)
+            ? read with { Files = [.. read.Files.Select(f => (f.Path, RenamedKeys.TextNow(f.Text)))] }
+            : null;
         return new(packed, reading.Errors);
     }
 

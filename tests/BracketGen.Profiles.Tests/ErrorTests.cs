@@ -16,6 +16,11 @@ public class ErrorTests
         { Samples.Body, "groove_width = 3\n", "groove_width = 3\ncolour = \"red\"\n", "quadrant.colour", "colour", "groove_width", "No such key" },
         { Samples.Vehicle, "[pedal]", "[pedall]", "pedall", "pedall", "pedal", "Did you mean pedal?" },
         { Samples.Vehicle, "fleet_limit = 3  ", "fleet_limit.value = 3 \nfleet_limit.sharpness = 2 # ", "cable.fleet_limit", "fleet_limit", "an angle", "Give one number" },
+        // keys that had another name
+        { Samples.Vehicle, "min_bend_radius", "least_bend_radius", "cable.least_bend_radius", "the key least_bend_radius", "min_bend_radius", "least_bend_radius is now min_bend_radius" },
+        { Samples.Job, "[document]", "over_travel_reserve = 1\n[document]", "preferences.over_travel_reserve", "over_travel_reserve", "min_over_travel", "over_travel_reserve is now min_over_travel" },
+        { Samples.Job, "[document]", "max_give = 0.4\nmost_give = 1\n[document]", "preferences.most_give", "most_give", "max_give", "delete one of the two" },
+        { Samples.Body, "min = [42", "least = [42", "keep_out[2].least", "least", "min", "least is now min" },
         // wrong units and wrong words
         { Samples.Body, "groove_width = 3\n", "groove_width = \"12 lbf\"\n", "quadrant.groove_width", "\"12 lbf\"", "a length from 0.5 to 20 mm", "lbf is a unit of force. Give a length in mm, cm, m, in or ft." },
         { Samples.Body, "bore = 58", "bore = \"58 mn\"", "bore", "\"58 mn\"", "a length", "did you mean mm?" },
@@ -58,7 +63,7 @@ public class ErrorTests
         { Samples.Body, "torque_closed = { value = 0.55", "torque_closed = { value = 550", "return_springs.torque_closed.value", "550", "from 0.01 to 50 N m", "without a unit is in N m" },
         { Samples.Body, "at = [-50, 12, -12]", "at = [-50, 12, -11.4]", "mount.holes[2].at", "[-50, 12, -11.4]", "within 0.05 mm", "It lies 0.6 mm before the face" },
         { Samples.Body, "at = [-50, 12, -12]", "at = [-50, -20, -12]", "mount.holes[2].at", "[-50, -20, -12]", "more than 6 mm from hole 1", "run into each other at 2 mm" },
-        { Samples.Body, "most = [85, -20, 15]", "most = [85, -70, 15]", "keep_out[2].most", "[85, -70, 15]", "greater than least", "Exchange" },
+        { Samples.Body, "max = [85, -20, 15]", "max = [85, -70, 15]", "keep_out[2].max", "[85, -70, 15]", "greater than min", "Exchange" },
         { Samples.Body, "to = [60, 0, -55]", "to = [-60, 0, -55]", "keep_out[1].to", "[-60, 0, -55]", "other than from", "two ends" },
         { Samples.Vehicle, "wire_diameter = 1.5", "wire_diameter = 5.5", "cable.outer_diameter", "5", "more than wire_diameter", "Measure" },
         { Samples.Vehicle, "across_flats = 13", "across_flats = 8", "cable.outer_end.across_flats", "8", "more than thread, over 8 mm", "Measure" },
@@ -70,9 +75,9 @@ public class ErrorTests
         { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = [3, 4, 5, \"3 mm\"]", "materials[1].thicknesses[4]", "\"3 mm\"", "once", "Take the second one out." },
         { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = []", "materials[1].thicknesses", "0 items", "a list of 1 to 40", "Add" },
         { Samples.Shop, "inside_radius = 3.8\nk = 0.42", "inside_radius = 3.9\nk = 0.42", "test_bends[1].inside_radius", "3.9", "one of the dies", "Give the die the radius" },
-        { Samples.Shop, "least_radius_along_grain = 2\n", "least_radius_along_grain = 1\n", "materials[3].least_radius_along_grain", "1", "least_radius_across_grain or more", "exchange" },
-        { Samples.Job, "free_play = { value = 2,", "least_free_play = 3\nfree_play = { value = 2,", "preferences.least_free_play", "3", "free_play or less, at most 2 mm", "free_play is 2 mm" },
-        { Samples.Job, "[document]", "most_thickness = 1.5\n[document]", "preferences.most_thickness", "1.5", "least_thickness or more, at least 2 mm", "usual value" },
+        { Samples.Shop, "min_radius_along_grain = 2\n", "min_radius_along_grain = 1\n", "materials[3].min_radius_along_grain", "1", "min_radius_across_grain or more", "exchange" },
+        { Samples.Job, "free_play = { value = 2,", "min_free_play = 3\nfree_play = { value = 2,", "preferences.min_free_play", "3", "free_play or less, at most 2 mm", "free_play is 2 mm" },
+        { Samples.Job, "[document]", "max_thickness = 1.5\n[document]", "preferences.max_thickness", "1.5", "min_thickness or more, at least 2 mm", "usual value" },
         { Samples.Job, "\"S235JR\", \"DC01\"", "\"S235JR\", \"DC10\"", "preferences.materials[2]", "\"DC10\"", "\"EN AW-5754 H22\"", "Did you mean \"DC01\"?" },
         // missing keys
         { Samples.Body, "bore = 58\n", "", "bore", "nothing", "a length from 10 to 200 mm", "Add the line bore = … : Diameter of the bore." },

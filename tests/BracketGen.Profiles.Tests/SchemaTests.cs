@@ -88,6 +88,16 @@ public class SchemaTests
         Assert.All(keys, k => Assert.Matches($"`[^`]*\\b{k}\\b[^`]*`", manual));
     }
 
+    // No key is called least or most, and no old name is in use again.
+    [Fact]
+    public void KeysSayMinAndMax()
+    {
+        var keys = ProfileSchema.All.SelectMany(s => Keys(JsonNode.Parse(s.Text)!)).Distinct().ToArray();
+        Assert.DoesNotContain(keys, k => k.Split('_').Any(w => w is "least" or "most"));
+        Assert.All(RenamedKeys.All, r => Assert.True(keys.Contains(r.Now) && !keys.Contains(r.Old), r.Now));
+        Assert.Equal(RenamedKeys.All.Length, RenamedKeys.All.Select(r => r.Now).Distinct().Count());
+    }
+
     private static IEnumerable<string> Keys(JsonNode node) => node switch
     {
         JsonObject o => (o["properties"] is JsonObject p ? p.Select(k => k.Key) : []).Concat(o.SelectMany(c => c.Value is null ? [] : Keys(c.Value))),

@@ -74,8 +74,8 @@ internal static class WorksheetSections
             "forgetting what moves: hoses, the engine on its mounts, the bonnet.",
             [
                 new("", "what it is", "", "name"),
-                new("", "least x", length, "least"), new("", "least y", length, "least"), new("", "least z", length, "least"),
-                new("", "most x", length, "most"), new("", "most y", length, "most"), new("", "most z", length, "most"),
+                new("", "minimum x", length, "min"), new("", "minimum y", length, "min"), new("", "minimum z", length, "min"),
+                new("", "maximum x", length, "max"), new("", "maximum y", length, "max"), new("", "maximum z", length, "max"),
             ]),
         new(
             "8  Only for a groove that is not round about the shaft", Sketches.GrooveTable(),
@@ -111,7 +111,7 @@ internal static class WorksheetSections
                 new("F", "nuts across flats, or shoulder or collar", length, "across_flats"),
                 new("", "nut height, or neck length", length, "nut_height"),
                 new("", "whole range of the adjuster", length, "range"),
-                new("", "tightest bend the outer stands: radius", length, "least_bend_radius"),
+                new("", "tightest bend the outer stands: radius", length, "min_bend_radius"),
                 new("", "length of the outer, seat to bulkhead", length, "outer_length"),
             ]),
         new(

@@ -3,7 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 using BracketGen.SheetMetal;
 
 namespace BracketGen.Line.Combinations;
@@ -39,7 +39,7 @@ public sealed class CombinationInputs
             [
                 new("name", o.Option.Name),
                 .. o.Facts.Select(f => new Fact("preferences." + f.Key, f.Value)),
-                new("units", family.Family.Units.ToString()),
+                new("units", family.Family.Units == UnitSystem.Inch ? "Inch" : "Millimetre"),
                 new("document.title", document.Title),
                 new("document.date", document.Date?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) ?? "none"),
                 new("document.creator", document.Creator ?? "none"),

@@ -120,7 +120,7 @@ public sealed class Register
 
             if (read is { Source: { } hash, Called: { } called, Facts: { } said })
             {
-                sources[hash] = new(called, hash, Facts(said));
+                sources[hash] = new(called, hash, [.. Facts(said).Select(f => f with { Key = RenamedKeys.PathNow(f.Key) })]);
                 continue;
             }
 

@@ -143,6 +143,20 @@ internal sealed class Section<T>(
         foreach (var entry in table.Entries.Where(e => e.Name != besides && keys.All(k => k.Name != e.Name)))
         {
             isWhole = false;
+            if (keys.FirstOrDefault(k => k.Name == RenamedKeys.NowOf(entry.Name)) is { } renamed)
+            {
+                wrong.Add(renamed);
+                reading.Report(
+                    entry.Place,
+                    Section.Join(path, entry.Name),
+                    $"the key {entry.Name}",
+                    renamed.Name,
+                    table.Find(renamed.Name) is null
+                        ? $"{entry.Name} is now {renamed.Name}: write the new name; the value stays as it is."
+                        : $"{entry.Name} is now {renamed.Name}, which is given too: delete one of the two.");
+                continue;
+            }
+
             var absent = keys.Where(k => table.Find(k.Name) is null && !wrong.Contains(k)).ToArray();
             var near = Nearest.To(entry.Name, absent.Select(k => k.Name));
             if (near is not null)

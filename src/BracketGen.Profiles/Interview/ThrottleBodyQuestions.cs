@@ -66,8 +66,8 @@ internal static class ThrottleBodyQuestions
             var box = $"[[keep_out]] {i}";
             yield return new(box, "name", AnswerForm.Text, $"What is thing {i}?", "A name for the report.");
             yield return new(box, "shape", AnswerForm.Word, "Its shape?", "A box; cylinders can be written into the file later.", "box", "box");
-            yield return new(box, "least", AnswerForm.Point, "Its corner of least x, y and z?", "As x, y, z.");
-            yield return new(box, "most", AnswerForm.Point, "Its corner of most x, y and z?", "As x, y, z.");
+            yield return new(box, "min", AnswerForm.Point, "Its corner of minimum x, y and z?", "As x, y, z.");
+            yield return new(box, "max", AnswerForm.Point, "Its corner of maximum x, y and z?", "As x, y, z.");
         }
     }
 }

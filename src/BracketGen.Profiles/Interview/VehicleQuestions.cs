@@ -13,7 +13,7 @@ internal static class VehicleQuestions
         yield return new("[cable]", "outer_diameter", AnswerForm.Quantity, "Outer diameter?", "Calliper across the sheath.");
         yield return new("[cable]", "free_inner_length", AnswerForm.Measured, "Free inner length?", "From the seat of the outer's end to the end fitting's centre: adjuster at mid range, pedal released, wire pulled taut by hand. Say how well you measured it: 138 +/- 1.");
         yield return new("[cable]", "fleet_limit", AnswerForm.Quantity, "Largest fleet angle?", "How far the wire may lean out of the groove's plane, in degrees.", "3");
-        yield return new("[cable]", "least_bend_radius", AnswerForm.Quantity, "Tightest bend radius of the outer?", "The tightest bend in which the wire still slides freely.", "60");
+        yield return new("[cable]", "min_bend_radius", AnswerForm.Quantity, "Tightest bend radius of the outer?", "The tightest bend in which the wire still slides freely.", "60");
         yield return new("[cable]", "outer_length", AnswerForm.Quantity, "Length of the outer, seat to bulkhead?", "Needed only to check its way to the bulkhead.", "");
         yield return new("[cable.fitting]", "kind", AnswerForm.Word, "What is on the wire's end?", "A barrel lies across the wire, a nipple along it.", null, "barrel", "nipple", "ball");
         yield return new("[cable.fitting]", "diameter", AnswerForm.Quantity, "Its diameter?", "Calliper.");

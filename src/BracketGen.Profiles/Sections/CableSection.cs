@@ -23,7 +23,7 @@ internal static class CableSection
 
     private static readonly Key<double> FleetLimit = new("fleet_limit", QuantityForm.Angle(0.1, 30), "Largest fleet angle the wire stands.");
 
-    private static readonly Key<double> MinBendRadius = new("least_bend_radius", QuantityForm.Length(5, 500), "Least bend radius of the outer.");
+    private static readonly Key<double> MinBendRadius = new("min_bend_radius", QuantityForm.Length(5, 500), "Minimum bend radius of the outer.");
 
     private static readonly Key<double> WanderLimit = Key<double>.WithDefault(
         "wander_limit", QuantityForm.Angle(0.1, 45), "Largest change of the wire's direction over the sweep that the outer's end stands (default: common practice, no source).", 5 * Math.PI / 180);

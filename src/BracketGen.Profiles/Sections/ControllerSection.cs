@@ -10,10 +10,10 @@ internal static class ControllerSection
         "zero_volts", QuantityForm.Volts(0, 24), "Reading that it takes for the closed valve; left out where it learns its own zero.", isRequired: false);
 
     private static readonly Key<double> MinVolts = Key<double>.WithDefault(
-        "least_volts", QuantityForm.Volts(0, 24), "Readings below it are taken for a broken wire (default: common practice, no source).", Controller.Usual.MinVolts);
+        "min_volts", QuantityForm.Volts(0, 24), "Readings below it are taken for a broken wire (default: common practice, no source).", Controller.Usual.MinVolts);
 
     private static readonly Key<double> MaxVolts = Key<double>.WithDefault(
-        "most_volts", QuantityForm.Volts(0, 24), "Readings above it are taken for a short circuit (default: common practice, no source).", Controller.Usual.MaxVolts);
+        "max_volts", QuantityForm.Volts(0, 24), "Readings above it are taken for a short circuit (default: common practice, no source).", Controller.Usual.MaxVolts);
 
     public static Section<Controller> Form { get; } = new(
         "a controller",
@@ -25,7 +25,7 @@ internal static class ControllerSection
     {
         if (values.Get(MinVolts) >= values.Get(MaxVolts))
         {
-            values.Report(values.Has(MinVolts) ? MinVolts : MaxVolts, "least_volts below most_volts", "Exchange the two, or look them up again.");
+            values.Report(values.Has(MinVolts) ? MinVolts : MaxVolts, "min_volts below max_volts", "Exchange the two, or look them up again.");
         }
     }
 }

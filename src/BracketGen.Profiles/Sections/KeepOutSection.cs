@@ -9,9 +9,9 @@ internal static class KeepOutSection
 {
     private static readonly Key<string> Name = new("name", new TextForm(80), "What is there.");
 
-    private static readonly Key<Vector3> Least = new("least", VectorForm.Point, "Corner of least x, y and z.");
+    private static readonly Key<Vector3> Min = new("min", VectorForm.Point, "Corner of minimum x, y and z.");
 
-    private static readonly Key<Vector3> Most = new("most", VectorForm.Point, "Corner of greatest x, y and z.");
+    private static readonly Key<Vector3> Max = new("max", VectorForm.Point, "Corner of maximum x, y and z.");
 
     private static readonly Key<Vector3> From = new("from", VectorForm.Point, "Centre of one end.");
 
@@ -21,9 +21,9 @@ internal static class KeepOutSection
 
     private static readonly Section<KeepOut> Box = new(
         "a box",
-        [Name, Least, Most],
-        v => new KeepOutBox(v.Get(Name), v.Get(Least), v.Get(Most)),
-        [new([Least, Most], CheckCorners)]);
+        [Name, Min, Max],
+        v => new KeepOutBox(v.Get(Name), v.Get(Min), v.Get(Max)),
+        [new([Min, Max], CheckCorners)]);
 
     private static readonly Section<KeepOut> Cylinder = new(
         "a cylinder",
@@ -36,10 +36,10 @@ internal static class KeepOutSection
 
     private static void CheckCorners(SectionValues values)
     {
-        Vector3 least = values.Get(Least), most = values.Get(Most);
-        if (least.X >= most.X || least.Y >= most.Y || least.Z >= most.Z)
+        Vector3 min = values.Get(Min), max = values.Get(Max);
+        if (min.X >= max.X || min.Y >= max.Y || min.Z >= max.Z)
         {
-            values.Report(Most, "a corner greater than least in x, in y and in z", "Exchange the coordinates that stand the wrong way round.");
+            values.Report(Max, "a corner greater than min in x, in y and in z", "Exchange the coordinates that stand the wrong way round.");
         }
     }
 

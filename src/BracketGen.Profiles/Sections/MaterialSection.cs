@@ -20,16 +20,16 @@ internal static class MaterialSection
     private static readonly Key<double> Poisson = new("poisson", QuantityForm.Number(0, 0.49), "Poisson's ratio; no unit.");
 
     private static readonly Key<double> Yield = new(
-        "yield", new QuantityForm(UnitTable.Megapascal, 10, 3000), "Yield strength or 0.2 % proof strength, the least the standard promises.");
+        "yield", new QuantityForm(UnitTable.Megapascal, 10, 3000), "Yield strength or 0.2 % proof strength, the minimum of the standard.");
 
     private static readonly Key<double> Endurance = new(
         "endurance", new QuantityForm(UnitTable.Megapascal, 1, 2000), "Stress amplitude, fully reversed, that the sheet stands for the life of the vehicle.");
 
     private static readonly Key<double> AcrossGrain = new(
-        "least_radius_across_grain", QuantityForm.Number(0, 20), "Least inside bend radius over thickness, bend line across the grain; no unit.");
+        "min_radius_across_grain", QuantityForm.Number(0, 20), "Minimum inside radius over thickness, bend line across the grain; no unit.");
 
     private static readonly Key<double> AlongGrain = new(
-        "least_radius_along_grain", QuantityForm.Number(0, 20), "Least inside bend radius over thickness, bend line along the grain; no unit.");
+        "min_radius_along_grain", QuantityForm.Number(0, 20), "Minimum inside radius over thickness, bend line along the grain; no unit.");
 
     private static readonly Key<BendGroup> Group = new(
         "bend_group",

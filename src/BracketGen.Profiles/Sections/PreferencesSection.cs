@@ -17,16 +17,16 @@ internal static class PreferencesSection
         "free_play", new MeasuredForm(QuantityForm.Length(0.1, 20), 10), "Slack wanted in the wire at the closed stop.", Usual.FreePlay);
 
     private static readonly Key<double> MinFreePlay = Length(
-        "least_free_play", 0, 20, "Least slack at the closed stop that surely lets the valve close.", Usual.MinFreePlay);
+        "min_free_play", 0, 20, "Minimum free play with which the valve surely closes.", Usual.MinFreePlay);
 
     private static readonly Key<double> MinOverTravel = Length(
-        "over_travel_reserve", 0, 50, "Pull that must be left at the floor when the valve is wide open.", Usual.MinOverTravel);
+        "min_over_travel", 0, 50, "Minimum over-travel: pull left at the floor with the valve wide open.", Usual.MinOverTravel);
 
     private static readonly Key<double> MaxOverTravel = Length(
-        "most_over_travel", 0, 100, "Over-travel above which the pedal needs a stop of its own.", Usual.MaxOverTravel);
+        "max_over_travel", 0, 100, "Maximum over-travel; above it the pedal needs a pedal stop.", Usual.MaxOverTravel);
 
     private static readonly Key<double> MinWrap = Key<double>.WithDefault(
-        "least_wrap", QuantityForm.Angle(0, 90), "Wrap that must be left at the wide-open stop.", Usual.MinWrap.Radians);
+        "min_wrap", QuantityForm.Angle(0, 90), "Minimum wrap angle at the wide-open stop.", Usual.MinWrap.Radians);
 
     private static readonly Key<double> FittingClearance = Length(
         "fitting_clearance", 0, 100, "Clearance between the end fitting and the stop with everything that stands out of it.", Usual.FittingClearance);
@@ -52,18 +52,18 @@ internal static class PreferencesSection
         "Designations of the materials allowed, out of the shop's; left out or empty: all of them.",
         []);
 
-    private static readonly Key<double> MinThickness = Length("least_thickness", 0.3, 25, "Thinnest sheet allowed.", Usual.MinThickness);
+    private static readonly Key<double> MinThickness = Length("min_thickness", 0.3, 25, "Minimum thickness of the sheet.", Usual.MinThickness);
 
-    private static readonly Key<double> MaxThickness = Length("most_thickness", 0.3, 25, "Thickest sheet allowed.", Usual.MaxThickness);
+    private static readonly Key<double> MaxThickness = Length("max_thickness", 0.3, 25, "Maximum thickness of the sheet.", Usual.MaxThickness);
 
     private static readonly Key<double> MinYieldFactor = Key<double>.WithDefault(
-        "least_yield_factor", QuantityForm.Number(1, 10), "Least yield strength over stress with the pedal stamped on; no unit.", Usual.MinYieldFactor);
+        "min_yield_factor", QuantityForm.Number(1, 10), "Minimum yield strength over stress with the pedal stamped on; no unit.", Usual.MinYieldFactor);
 
     private static readonly Key<double> MinEnduranceFactor = Key<double>.WithDefault(
-        "least_endurance_factor", QuantityForm.Number(1, 20), "Least safety factor against cracking, every opening counted; no unit.", Usual.MinEnduranceFactor);
+        "min_endurance_factor", QuantityForm.Number(1, 20), "Minimum safety factor against cracking, every opening counted; no unit.", Usual.MinEnduranceFactor);
 
     private static readonly Key<double> MaxGive = Length(
-        "most_give", 0.01, 10, "Most that the stop may give along the wire under the largest tension of an opening.", Usual.MaxGive);
+        "max_give", 0.01, 10, "Maximum give of the stop along the wire under the largest tension of an opening.", Usual.MaxGive);
 
     private static readonly Key<double> CornerRadius = Length("corner_radius", 0, 50, "Radius wanted at outline corners.", Usual.CornerRadius);
 

@@ -98,7 +98,7 @@ internal static class MeasuringPath
         var number = (isVehicle, question.Section, question.Key) switch
         {
             (_, "", "name") => -1,
-            (true, "[cable]", "least_bend_radius" or "outer_length") or (true, "[cable.outer_end]", _) => 1,
+            (true, "[cable]", "min_bend_radius" or "outer_length") or (true, "[cable.outer_end]", _) => 1,
             (true, "[cable]" or "[cable.fitting]", _) => 0,
             (true, "[pedal]", _) => 2,
             (true, _, _) => -1,
