@@ -57,6 +57,10 @@ public static class UnitSystems
     public static string WriteFine(this UnitSystem system, Quantity quantity, double value) =>
         WithUnit(system, quantity, value, system.FineNumber(quantity, value));
 
+    /// <summary>A quantity to four decimals at most and without trailing zeros, for a limit that someone must meet: "7 mm", "0.0197 in".</summary>
+    public static string WriteLimit(this UnitSystem system, Quantity quantity, double value) =>
+        WithUnit(system, quantity, value, Decimals(system.In(quantity, value), "0.####"));
+
     /// <summary>Two ends of a range with the unit once: "3.0 to 4.5 mm".</summary>
     public static string WriteRange(this UnitSystem system, Quantity quantity, double from, double to) =>
         $"{system.Number(quantity, from)} to {system.Write(quantity, to)}";

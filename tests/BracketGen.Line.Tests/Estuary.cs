@@ -9,6 +9,7 @@ using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Line.Tests;
 

@@ -1,9 +1,11 @@
 using System.Text;
+using BracketGen.Design.Checks;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Files;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Line.Tests;

@@ -1,9 +1,11 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Profiles.Tests;
 
@@ -115,7 +117,7 @@ public class ExampleTests
         Assert.True(job.IsRead);
         Assert.Equal(Samples.ReadJob(Samples.Files).Value!.Vehicle, job.Value.Vehicle);
         var missing = ProfileReader.ReadVehicle(Path.Combine(root, "vehicles", "heron.toml"), new DiskFileSource());
-        Assert.Equal("no such file", Assert.Single(missing.Errors).Read);
+        Assert.Equal(new FileUnread(FileMistake.Missing, null), Assert.Single(missing.Errors).Problem);
         Assert.False(ProfileReader.ReadVehicle(root, new DiskFileSource()).IsRead);
     }
 }

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using BracketGen.Design.Inputs;
 using BracketGen.Mechanism;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using Tomlyn;
@@ -95,6 +96,6 @@ public class PackedJobTests
         var errors = ProfileReader.ReadJob("p.toml", files).Errors;
         Assert.Equal(3, errors.Length);
         Assert.All(errors, e => Assert.Equal("p.toml/jobs/plover-alder-58.toml", e.File));
-        Assert.All(errors, e => Assert.Contains("no such file", e.Read, StringComparison.Ordinal));
+        Assert.All(errors, e => Assert.True(e.Problem is FileUnread { Mistake: FileMistake.Missing, Path: not null }));
     }
 }

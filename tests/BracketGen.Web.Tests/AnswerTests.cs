@@ -12,6 +12,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Web.Tests;
 

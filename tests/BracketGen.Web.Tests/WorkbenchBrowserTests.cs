@@ -5,6 +5,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Web.Tests;
 

@@ -12,6 +12,7 @@ using BracketGen.Line.Solving;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Cli.Commands;
 

@@ -3,8 +3,9 @@ using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
-using BracketGen.Units;
+using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
+using BracketGen.Units;
 
 namespace BracketGen.Line.Combinations;
 

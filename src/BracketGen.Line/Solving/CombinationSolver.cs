@@ -7,9 +7,9 @@ using BracketGen.Drawing.Result;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
-using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Line.Solving;
 

@@ -1,5 +1,7 @@
 using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -7,16 +9,15 @@ namespace BracketGen.Profiles.Sections;
 internal static class ControllerSection
 {
     private static readonly Key<double> ZeroVolts = new(
-        "zero_volts", QuantityForm.Volts(0, 24), "Reading that it takes for the closed valve; left out where it learns its own zero.", isRequired: false);
+        "zero_volts", QuantityForm.Volts(0, 24), "Reading that it takes for the closed valve. Leave out if it learns its own zero.", isRequired: false);
 
     private static readonly Key<double> MinVolts = Key<double>.WithDefault(
-        "min_volts", QuantityForm.Volts(0, 24), "Readings below it are taken for a broken wire (default: common practice, no source).", Controller.Usual.MinVolts);
+        "min_volts", QuantityForm.Volts(0, 24), "Minimum reading; below it the controller reports a broken wire (default: common practice, no source).", Controller.Usual.MinVolts);
 
     private static readonly Key<double> MaxVolts = Key<double>.WithDefault(
-        "max_volts", QuantityForm.Volts(0, 24), "Readings above it are taken for a short circuit (default: common practice, no source).", Controller.Usual.MaxVolts);
+        "max_volts", QuantityForm.Volts(0, 24), "Maximum reading; above it the controller reports a short circuit (default: common practice, no source).", Controller.Usual.MaxVolts);
 
     public static Section<Controller> Form { get; } = new(
-        "a controller",
         [ZeroVolts, MinVolts, MaxVolts],
         v => new() { ZeroVolts = v.OrNull(ZeroVolts), MinVolts = v.Get(MinVolts), MaxVolts = v.Get(MaxVolts) },
         [new([MinVolts, MaxVolts], CheckOrder)]);
@@ -25,7 +26,10 @@ internal static class ControllerSection
     {
         if (values.Get(MinVolts) >= values.Get(MaxVolts))
         {
-            values.Report(values.Has(MinVolts) ? MinVolts : MaxVolts, "min_volts below max_volts", "Exchange the two, or look them up again.");
+            var isAtMin = values.Has(MinVolts);
+            values.Report(
+                isAtMin ? MinVolts : MaxVolts,
+                new WrongOrder(MinVolts.Name, values.Get(MinVolts), MaxVolts.Name, values.Get(MaxVolts), Quantity.Voltage, isAtMin, !(isAtMin && values.Has(MaxVolts)), MayBeEqual: false));
         }
     }
 }

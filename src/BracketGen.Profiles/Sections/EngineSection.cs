@@ -15,7 +15,6 @@ internal static class EngineSection
         "cycle", new WordForm<int>(("four-stroke", 4), ("two-stroke", 2)), "Working cycle.", 4);
 
     public static Section<Engine> Form { get; } = new(
-        "an engine",
         [Cylinders, MaxSpeed, Strokes],
         v => new(v.Get(Cylinders), v.Get(MaxSpeed), v.Get(Strokes)));
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal;
 using BracketGen.Units;
@@ -23,7 +24,7 @@ internal static class MaterialSection
         "yield", new QuantityForm(UnitTable.Megapascal, 10, 3000), "Yield strength or 0.2 % proof strength, the minimum of the standard.");
 
     private static readonly Key<double> Endurance = new(
-        "endurance", new QuantityForm(UnitTable.Megapascal, 1, 2000), "Stress amplitude, fully reversed, that the sheet stands for the life of the vehicle.");
+        "endurance", new QuantityForm(UnitTable.Megapascal, 1, 2000), "Fully reversed stress amplitude that the sheet withstands for the life of the vehicle.");
 
     private static readonly Key<double> AcrossGrain = new(
         "min_radius_across_grain", QuantityForm.Number(0, 20), "Minimum inside radius over thickness, bend line across the grain; no unit.");
@@ -45,7 +46,6 @@ internal static class MaterialSection
         "thicknesses", new ListForm<double>(QuantityForm.Length(0.3, 25), 1, 40), "Thicknesses in stock.");
 
     public static Section<StockedMaterial> Form { get; } = new(
-        "a material",
         [Designation, Density, Modulus, Poisson, Yield, Endurance, AcrossGrain, AlongGrain, Group, Source, Thicknesses],
         v => new(
             new()
@@ -71,7 +71,7 @@ internal static class MaterialSection
     {
         if (values.Get(AlongGrain) < values.Get(AcrossGrain))
         {
-            values.Report(AlongGrain, $"{AcrossGrain.Name} or more", "Sheet cracks sooner with the bend line along the grain: exchange the two numbers.");
+            values.Report(AlongGrain, new Compared(Relation.AtLeast, AcrossGrain.Name, Quantity.Number, values.Get(AcrossGrain), CompareReason.Grain));
         }
     }
 
@@ -82,7 +82,7 @@ internal static class MaterialSection
         {
             if (thicknesses[..i].Any(t => ShopSection.IsSame(t, thicknesses[i])))
             {
-                values.ReportItem(Thicknesses, i, "", "each thickness once", "Take the second one out.");
+                values.ReportItem(Thicknesses, i, "", new GivenTwice(Repeated.Thickness));
             }
         }
     }

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -14,7 +16,7 @@ internal static class PreferencesSection
     private static readonly Preferences Usual = new();
 
     private static readonly Key<Measured> FreePlay = Key<Measured>.WithDefault(
-        "free_play", new MeasuredForm(QuantityForm.Length(0.1, 20), 10), "Slack wanted in the wire at the closed stop.", Usual.FreePlay);
+        "free_play", new MeasuredForm(QuantityForm.Length(0.1, 20), 10), "Free play wanted.", Usual.FreePlay);
 
     private static readonly Key<double> MinFreePlay = Length(
         "min_free_play", 0, 20, "Minimum free play with which the valve surely closes.", Usual.MinFreePlay);
@@ -29,13 +31,13 @@ internal static class PreferencesSection
         "min_wrap", QuantityForm.Angle(0, 90), "Minimum wrap angle at the wide-open stop.", Usual.MinWrap.Radians);
 
     private static readonly Key<double> FittingClearance = Length(
-        "fitting_clearance", 0, 100, "Clearance between the end fitting and the stop with everything that stands out of it.", Usual.FittingClearance);
+        "fitting_clearance", 0, 100, "Clearance between the end fitting and the stop, with everything that sticks out of the stop.", Usual.FittingClearance);
 
     private static readonly Key<double> SweepClearance = Length(
-        "sweep_clearance", 0, 50, "Clearance between what moves and the bracket.", Usual.SweepClearance);
+        "sweep_clearance", 0, 50, "Clearance between moving parts and the bracket.", Usual.SweepClearance);
 
     private static readonly Key<double> KeepOutClearance = Length(
-        "keep_out_clearance", 0, 50, "Clearance between the bracket and keep-out spaces.", Usual.KeepOutClearance);
+        "keep_out_clearance", 0, 50, "Clearance between the bracket and the keep-outs.", Usual.KeepOutClearance);
 
     private static readonly Key<double> AdjusterReserve = Key<double>.WithDefault(
         "adjuster_reserve", QuantityForm.Number(0, 1), "Part of the adjuster's half range that the design leaves unused; no unit.", Usual.AdjusterReserve);
@@ -43,13 +45,13 @@ internal static class PreferencesSection
     private static readonly Key<StopOpening> Opening = Key<StopOpening>.WithDefault(
         "stop_opening",
         new WordForm<StopOpening>(("as needed", StopOpening.AsNeeded), ("hole", StopOpening.Hole), ("open slot", StopOpening.OpenSlot)),
-        "How the outer's end is let into the stop flange.",
+        "Opening in the stop flange for the outer end.",
         Usual.StopOpening);
 
     private static readonly Key<ImmutableArray<Located<string>>> Materials = Key<ImmutableArray<Located<string>>>.WithDefault(
         "materials",
         new ListForm<Located<string>>(new LocatedForm<string>(new TextForm(60)), 0, 100),
-        "Designations of the materials allowed, out of the shop's; left out or empty: all of them.",
+        "Designations of the materials allowed. If left out or empty: all that the shop stocks.",
         []);
 
     private static readonly Key<double> MinThickness = Length("min_thickness", 0.3, 25, "Minimum thickness of the sheet.", Usual.MinThickness);
@@ -60,15 +62,14 @@ internal static class PreferencesSection
         "min_yield_factor", QuantityForm.Number(1, 10), "Minimum yield strength over stress with the pedal stamped on; no unit.", Usual.MinYieldFactor);
 
     private static readonly Key<double> MinEnduranceFactor = Key<double>.WithDefault(
-        "min_endurance_factor", QuantityForm.Number(1, 20), "Minimum safety factor against cracking, every opening counted; no unit.", Usual.MinEnduranceFactor);
+        "min_endurance_factor", QuantityForm.Number(1, 20), "Minimum safety factor against cracking over all openings; no unit.", Usual.MinEnduranceFactor);
 
     private static readonly Key<double> MaxGive = Length(
-        "max_give", 0.01, 10, "Maximum give of the stop along the wire under the largest tension of an opening.", Usual.MaxGive);
+        "max_give", 0.01, 10, "Maximum give of the stop along the wire, at the largest tension of an opening.", Usual.MaxGive);
 
     private static readonly Key<double> CornerRadius = Length("corner_radius", 0, 50, "Radius wanted at outline corners.", Usual.CornerRadius);
 
     public static Section<LocatedPreferences> Form { get; } = new(
-        "preferences",
         [
             FreePlay, MinFreePlay, MinOverTravel, MaxOverTravel, MinWrap, FittingClearance, SweepClearance,
             KeepOutClearance, AdjusterReserve, Opening, Materials, MinThickness, MaxThickness, CornerRadius,
@@ -100,10 +101,11 @@ internal static class PreferencesSection
             new([FreePlay, MinFreePlay], v => CheckOrder(v, MinFreePlay, v.Get(MinFreePlay), FreePlay, v.Get(FreePlay).Value)),
             new([MinOverTravel, MaxOverTravel], v => CheckOrder(v, MinOverTravel, v.Get(MinOverTravel), MaxOverTravel, v.Get(MaxOverTravel))),
             new([MinThickness, MaxThickness], v => CheckOrder(v, MinThickness, v.Get(MinThickness), MaxThickness, v.Get(MaxThickness))),
-        ]);
+        ],
+        shareAs: "preferences");
 
-    private static Key<double> Length(string name, double least, double most, string help, double usual) =>
-        Key<double>.WithDefault(name, QuantityForm.Length(least, most), help, usual);
+    private static Key<double> Length(string name, double min, double max, string help, double usual) =>
+        Key<double>.WithDefault(name, QuantityForm.Length(min, max), help, usual);
 
     private static void CheckOrder(SectionValues values, Key<double> less, double lessValue, Key more, double moreValue)
     {
@@ -111,10 +113,7 @@ internal static class PreferencesSection
         {
             // Whichever of the two stands in the file is the one to look at.
             var at = values.Has(less) ? less : more;
-            values.Report(
-                at,
-                at == less ? $"{more.Name} or less, at most {Compare.Millimetres(moreValue)}" : $"{less.Name} or more, at least {Compare.Millimetres(lessValue)}",
-                $"Here {less.Name} is {Compare.Millimetres(lessValue)} and {more.Name} is {Compare.Millimetres(moreValue)}{(values.Has(less) && values.Has(more) ? "" : " (a key left out has its usual value)")}.");
+            values.Report(at, new WrongOrder(less.Name, lessValue, more.Name, moreValue, Quantity.Length, at == less, !(values.Has(less) && values.Has(more)), MayBeEqual: true));
         }
     }
 }

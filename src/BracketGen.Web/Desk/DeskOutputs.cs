@@ -6,7 +6,7 @@ using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Text;
-using BracketGen.Profiles;
+using BracketGen.Profiles.Errors;
 using BracketGen.Units;
 
 namespace BracketGen.Web.Desk;
@@ -78,4 +78,4 @@ public sealed record OutputRequest(JobDesk Desk, int Choice, ImmutableArray<stri
 /// <param name="Files">The files.</param>
 /// <param name="Errors">Mistakes in the profiles.</param>
 /// <param name="Problem">What else stands in the way; null where nothing does.</param>
-public sealed record OutputResult(JobFiles? Files, IReadOnlyList<Profiles.ProfileError> Errors, string? Problem);
+public sealed record OutputResult(JobFiles? Files, IReadOnlyList<ProfileError> Errors, string? Problem);

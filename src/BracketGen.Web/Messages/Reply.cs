@@ -5,10 +5,11 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
-using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Web.Desk;
+using BracketGen.Words.Profiles;
 using BracketGen.Words.Results;
 
 namespace BracketGen.Web.Messages;
@@ -63,9 +64,9 @@ internal static class Reply
             to.WriteString("file", error.File);
             to.WriteNumber("line", error.Line);
             to.WriteString("key", error.Key);
-            to.WriteBoolean("missing", error.Read == "nothing");
-            to.WriteString("allowed", error.Allowed);
-            to.WriteString("advice", error.Advice);
+            to.WriteBoolean("missing", error.IsMissing);
+            to.WriteString("allowed", ProfileErrorText.Allowed(error));
+            to.WriteString("advice", ProfileErrorText.Advice(error));
             to.WriteString("text", ProfileErrorText.Format(error));
             to.WriteEndObject();
         }

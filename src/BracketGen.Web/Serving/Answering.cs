@@ -14,6 +14,7 @@ using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Measuring;
 using BracketGen.Web.Messages;
+using BracketGen.Words.Profiles;
 using Microsoft.AspNetCore.Http;
 
 namespace BracketGen.Web.Serving;
@@ -102,7 +103,7 @@ internal sealed class Answering(WorkFolder folder)
             case "/forms":
                 await SendJson(context, to =>
                 {
-                    foreach (var (file, text) in ProfileSchema.All)
+                    foreach (var (file, text) in ProfileSchema.InFull)
                     {
                         to.WritePropertyName(file.Split('.')[0]);
                         to.WriteRawValue(text);
