@@ -61,21 +61,21 @@ done
 # The page: the native program serves it, finds the job's bracket, and hands out the same cut file that the command writes.
 (
   cd "$folder/native"
-  "$folder/program/bracketgen" workbench --folder profiles --port 0 >"$folder/workbench.screen" 2>&1 &
+  "$folder/program/bracketgen" page --folder profiles >"$folder/page.screen" 2>&1 &
   served=$!
   trap 'kill $served 2>/dev/null || true' EXIT
-  for _ in $(seq 100); do grep -q 'Ctrl-C' "$folder/workbench.screen" && break; sleep 0.1; done
-  address=$(grep -oE 'http://127\.0\.0\.1:[0-9]+/' "$folder/workbench.screen")
+  for _ in $(seq 100); do grep -q 'Ctrl-C' "$folder/page.screen" && break; sleep 0.1; done
+  address=$(grep -oE 'http://127\.0\.0\.1:[0-9]+/' "$folder/page.screen")
   ask() { curl -sS --fail-with-body -H 'content-type: application/json' --data "$2" "$address$1"; }
-  curl -sS --fail "$address" | grep '<title>Workbench, BracketGen</title>' >/dev/null || exit 1
+  curl -sS --fail "$address" | grep '<title>BracketGen</title>' >/dev/null || exit 1
   curl -sS --fail "${address}report.js" | grep 'export {' >/dev/null || exit 1
   desk=$(ask open '{"path":"jobs/plover-alder-58.toml"}') || exit 1
-  ask work "$desk" | grep '"word":"Passes"' >/dev/null || exit 1
+  ask work "$desk" | grep '"word":"Not proven"' >/dev/null || exit 1
   ask output "{\"name\":\"flat-pattern.dxf\",${desk#\{}" | cmp - output/plover-alder-58/flat-pattern.dxf || exit 1
   [[ $(curl -s -o /dev/null -w '%{http_code}' -H 'Host: bench.invalid' "$address") == 403 ]] || exit 1
   kill -TERM $served
   wait $served
-) || { echo "native: the page is not served as it should be" >&2; cat "$folder/workbench.screen" >&2; status=1; }
+) || { echo "native: the page is not served as it should be" >&2; cat "$folder/page.screen" >&2; status=1; }
 
 count=$(find "$folder/native" -type f | wc -l)
 jobs=$(ls profiles/jobs/*.toml | wc -l)

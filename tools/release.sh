@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Makes the release for linux-x64: one native program with schemas, examples, shell completions, documentation and licence list.
+# Makes the release for linux-x64: one native program with schemas, examples, shell completions, documentation, licence texts and licence list.
 #
 #   tools/release.sh [FOLDER]     into FOLDER (output/release unless told)
 #   tools/release.sh --check      twice, from copies in two different folders; ends with an exit code other than 0 unless all bytes are the same
@@ -39,9 +39,9 @@ dotnet publish src/BracketGen.Cli -c Release -r linux-x64 -o "$out/$name" -p:Con
 
 cp -r profiles "$out/$name/profiles"
 mkdir -p "$out/$name/docs" "$out/$name/completions" "$out/$name/licences"
-cp README.md "$out/$name/"
+cp README.md LICENSE "$out/$name/"
 cp docs/*.md docs/*.json "$out/$name/docs/"
-cp src/BracketGen.Drawing/Fonts/*.txt "$out/$name/licences/"
+cp licences/* src/BracketGen.Drawing/Fonts/*.txt "$out/$name/licences/"
 "$out/$name/bracketgen" completions bash >"$out/$name/completions/bracketgen.bash"
 "$out/$name/bracketgen" completions zsh >"$out/$name/completions/_bracketgen"
 "$out/$name/bracketgen" completions fish >"$out/$name/completions/bracketgen.fish"

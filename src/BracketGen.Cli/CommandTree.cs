@@ -22,7 +22,7 @@ internal static class CommandTree
             FittedCommand.Create(),
             WorksheetCommand.Create(),
             BeginCommand.Create(),
-            WorkbenchCommand.Create(),
+            PageCommand.Create(),
             CompletionsCommand.Create(),
         };
 }

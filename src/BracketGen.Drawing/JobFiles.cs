@@ -10,7 +10,14 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
-using BracketGen.SheetMetal;
+using BracketGen.Drawing.Solid.Glb;
+using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Solid.Step;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Checks;
+using BracketGen.Words.CutFile;
+using BracketGen.Words.SetupSheet;
 
 namespace BracketGen.Drawing;
 
@@ -20,10 +27,10 @@ namespace BracketGen.Drawing;
 public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written, IReadOnlyList<string> Withheld)
 {
     /// <summary>The flat pattern as cut: the finished edge.</summary>
-    public const string CutFile = "flat-pattern.dxf";
+    public const string CutFile = FileNames.FinishedEdge;
 
-    /// <summary>The way of the beam, half the kerf off the finished edge.</summary>
-    public const string KerfFile = "flat-pattern-kerf.dxf";
+    /// <summary>The beam path, half the kerf off the finished edge.</summary>
+    public const string KerfFile = FileNames.BeamPath;
 
     private const string DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf", ResultFile = "result.json", ReportFile = "report.html";
 
@@ -47,8 +54,8 @@ public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written
             var info = SolidInfo.Of(solution);
             var options = new DrawingOptions { Format = choices.Paper, WithKerfCompensated = choices.CutPath is not null };
             tasks.Add((DrawingFile, () => Pdf(solution, BracketDrawing.Compose(solution, options), "")));
-            tasks.Add((SetupFile, () => Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), "set-up sheet, ")));
-            if (solution.Dangers.All(d => accepted.Contains(d.Id)))
+            tasks.Add((SetupFile, () => Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), $"{SetupText.Title}, ")));
+            if (solution.Dangers.All(d => accepted.Contains(d.Code)))
             {
                 var dxf = new DxfWriter(choices.Dxf);
                 tasks.Add((CutFile, () => dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, info.Warnings))));

@@ -2,7 +2,7 @@ namespace BracketGen.Geometry;
 
 /// <summary>A rigid, right-handed frame: where a flat part or a view lies in the throttle frame.</summary>
 /// <remarks>The axes are orthonormal and right-handed to round-off.</remarks>
-public readonly record struct Frame
+public readonly record struct Frame : IMirrored<Frame>
 {
     private Frame(Vector3 origin, Vector3 x, Vector3 y, Vector3 z)
     {
@@ -68,7 +68,7 @@ public readonly record struct Frame
     /// The mirror image in the plane y = 0, kept right-handed by reversing local x: a flat part in it is mirrored in its own
     /// x at the same time, and stays on the same side of its sheet.
     /// </summary>
-    public Frame MirroredInY => new(Origin.MirroredInY, -X.MirroredInY, Y.MirroredInY, Z.MirroredInY);
+    public Frame Mirrored() => new(Origin.MirroredInY, -X.MirroredInY, Y.MirroredInY, Z.MirroredInY);
 
     /// <summary>Origin and axes, for messages.</summary>
     public override string ToString() => $"frame at {Origin}, x {X}, y {Y}, z {Z}";

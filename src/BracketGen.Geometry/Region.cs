@@ -62,5 +62,5 @@ public sealed record Region
     public override int GetHashCode() => HashCode.Combine(Outline, Holes.Length);
 
     /// <summary>Its size, for messages.</summary>
-    public override string ToString() => $"region of {Outline.Segments.Length} segments with {Holes.Length} holes";
+    public override string ToString() => $"region: {Outline.Segments.Length} segments, {Holes.Length} holes";
 }

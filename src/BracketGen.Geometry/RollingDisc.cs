@@ -37,38 +37,12 @@ public sealed record RollingDisc(Contour? Path, ImmutableArray<Vector2> Tight, V
             return new(new([circle]), [], null);
         }
 
-        var tight = ImmutableArray.CreateBuilder<Vector2>();
-        var starts = new double[kept.Length];
-        var ends = new double[kept.Length];
-        var corners = new ArcSegment?[kept.Length];
-        Array.Fill(ends, 1);
+        var joints = new Joints(kept.Length);
         for (var k = 0; k < kept.Length; k++)
         {
-            var next = (k + 1) % kept.Length;
-            Side before = sides[kept[k]], after = sides[kept[next]];
-            Segment a = before.Offset!, b = after.Offset!;
-            if (a.End.DistanceTo(b.Start) <= Joined)
+            if (Join(sides, kept, k, radius, joints) is { } narrow)
             {
-                continue;
-            }
-
-            var between = (kept[next] - kept[k] - 1 + sides.Length) % sides.Length;
-            var corner = between == 0
-                ? before.Own.End
-                : sides[(kept[k] + 1 + between / 2) % sides.Length].Own.PointAt(0.5);
-            if (between == 0 && a.EndTangent.Cross(b.StartTangent) > 0)
-            {
-                Angle from = (a.End - corner).Polar, to = (b.Start - corner).Polar;
-                corners[k] = new ArcSegment(corner, radius, from, (to - from).Normalised.Magnitude);
-            }
-            else if (Meeting(a, b) is { } meeting)
-            {
-                (ends[k], starts[next]) = meeting;
-                tight.Add(corner);
-            }
-            else
-            {
-                return StuckAt(corner);
+                return StuckAt(narrow);
             }
         }
 
@@ -76,19 +50,20 @@ public sealed record RollingDisc(Contour? Path, ImmutableArray<Vector2> Tight, V
         for (var k = 0; k < kept.Length; k++)
         {
             var offset = sides[kept[k]].Offset!;
-            if ((ends[k] - starts[k]) * offset.Length <= Tolerance.Point)
+            var (start, end) = (joints.Starts[k], joints.Ends[k]);
+            if ((end - start) * offset.Length <= Tolerance.Point)
             {
                 return StuckAt(sides[kept[k]].Own.PointAt(0.5));
             }
 
-            path.Add(starts[k] == 0 && ends[k] == 1 ? offset : offset.Part(starts[k], ends[k]));
-            if (corners[k] is { } round)
+            path.Add(start == 0 && end == 1 ? offset : offset.Part(start, end));
+            if (joints.Corners[k] is { } round)
             {
                 path.Add(round);
             }
         }
 
-        return FirstFault(path, contour, radius) is { } fault ? StuckAt(fault) : new(new(path), tight.ToImmutable(), null);
+        return FirstFault(path, contour, radius) is { } fault ? StuckAt(fault) : new(new(path), [.. joints.Tight], null);
     }
 
     /// <inheritdoc/>
@@ -99,6 +74,38 @@ public sealed record RollingDisc(Contour? Path, ImmutableArray<Vector2> Tight, V
     public override int GetHashCode() => HashCode.Combine(Path, Tight.Length, Stuck);
 
     private static RollingDisc StuckAt(Vector2 place) => new(null, [], place);
+
+    /// <summary>Joins the offset of the <paramref name="k"/>th side kept to the next one's. Where the disc is stuck (mm), if it is.</summary>
+    private static Vector2? Join(Side[] sides, int[] kept, int k, double radius, Joints joints)
+    {
+        var next = (k + 1) % kept.Length;
+        Side before = sides[kept[k]], after = sides[kept[next]];
+        Segment a = before.Offset!, b = after.Offset!;
+        if (a.End.DistanceTo(b.Start) <= Joined)
+        {
+            return null;
+        }
+
+        var between = (kept[next] - kept[k] - 1 + sides.Length) % sides.Length;
+        var corner = between == 0
+            ? before.Own.End
+            : sides[(kept[k] + 1 + between / 2) % sides.Length].Own.PointAt(0.5);
+        if (between == 0 && a.EndTangent.Cross(b.StartTangent) > 0)
+        {
+            Angle from = (a.End - corner).Polar, to = (b.Start - corner).Polar;
+            joints.Corners[k] = new ArcSegment(corner, radius, from, (to - from).Normalised.Magnitude);
+            return null;
+        }
+
+        if (Meeting(a, b) is not { } meeting)
+        {
+            return corner;
+        }
+
+        (joints.Ends[k], joints.Starts[next]) = meeting;
+        joints.Tight.Add(corner);
+        return null;
+    }
 
     /// <summary>The segment moved to its right; null if nothing is left of a hollow arc.</summary>
     private static Segment? OffsetOf(Segment segment, double right)
@@ -188,4 +195,16 @@ public sealed record RollingDisc(Contour? Path, ImmutableArray<Vector2> Tight, V
     }
 
     private readonly record struct Side(Segment Own, Segment? Offset);
+
+    /// <summary>Where the offsets that are kept begin and end (fractions of each), the arcs between them, the corners out of the disc's reach.</summary>
+    private sealed class Joints(int count)
+    {
+        public double[] Starts { get; } = new double[count];
+
+        public double[] Ends { get; } = [.. Enumerable.Repeat(1.0, count)];
+
+        public ArcSegment?[] Corners { get; } = new ArcSegment?[count];
+
+        public List<Vector2> Tight { get; } = [];
+    }
 }

@@ -20,4 +20,7 @@ public static class Tolerance
 
     /// <summary>Clearances are found to this (mm): a tenth of what a shop can measure with feeler gauges.</summary>
     public const double Clearance = 0.005;
+
+    /// <summary>Part of a limit (or of one, where the limit is less) by which round-off may miss it: a value placed exactly on its limit passes.</summary>
+    public const double LimitSlack = 1e-9;
 }

@@ -51,6 +51,12 @@ public readonly record struct Vector2(double X, double Y)
         return new(cos * X - sin * Y, sin * X + cos * Y);
     }
 
+    /// <summary>Mirrored in the x axis: in the groove's plane, the mirror image in the plane y = 0.</summary>
+    public Vector2 MirroredInY => new(X, -Y);
+
+    /// <summary>Mirrored in the y axis: in a flat pattern, which <see cref="Frame.Mirrored"/> turns over end for end.</summary>
+    public Vector2 MirroredInX => new(-X, Y);
+
     /// <summary>Sum.</summary>
     public static Vector2 operator +(Vector2 a, Vector2 b) => new(a.X + b.X, a.Y + b.Y);
 

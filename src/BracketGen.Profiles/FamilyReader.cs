@@ -8,7 +8,7 @@ using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Paths;
 using BracketGen.Profiles.Sections;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles;
@@ -97,7 +97,7 @@ public static class FamilyReader
         return merged;
     }
 
-    private static void CheckDesignations(TomlTable table, ProductFamily family, SheetMetal.Shop shop, Reading reading)
+    private static void CheckDesignations(TomlTable table, ProductFamily family, Shop shop, Reading reading)
     {
         if (table.Find("materials")?.Value is not TomlList list)
         {

@@ -22,7 +22,7 @@ public sealed record PackedJob(string Job, ImmutableArray<(string Path, string T
     public string Write()
     {
         var text = new StringBuilder($"profile = \"{ProfileKind.PackedJob.Word}\"\n\n");
-        text.Append("# A job with every file it names. bracketgen reads it wherever it reads a job; the workbench unpacks it.\n");
+        text.Append("# A job with every file it names. bracketgen reads it wherever it reads a job; the page unpacks it.\n");
         text.Append("job = ").Append(TomlLiteral.Quoted(Job)).Append('\n');
         foreach (var (path, content) in Files)
         {

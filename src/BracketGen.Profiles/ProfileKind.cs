@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Profiles;
 

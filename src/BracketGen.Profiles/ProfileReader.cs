@@ -6,7 +6,7 @@ using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Paths;
 using BracketGen.Profiles.Sections;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Profiles;
 

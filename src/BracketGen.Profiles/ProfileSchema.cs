@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Profiles;
 

@@ -61,6 +61,20 @@ public static class UnitSystems
     public static string WriteLimit(this UnitSystem system, Quantity quantity, double value) =>
         WithUnit(system, quantity, value, Decimals(system.In(quantity, value), "0.####"));
 
+    /// <summary>The same with coarser decimals, for bolts: "8.4 kN", "62 lbf in", "16 ksi".</summary>
+    public static string WriteCoarse(this UnitSystem system, Quantity quantity, double value) => (system, quantity) switch
+    {
+        (UnitSystem.Inch, Quantity.Force or Quantity.Torque or Quantity.Stress) => WithUnit(system, quantity, value, Decimals(system.In(quantity, value), "0")),
+        (UnitSystem.Metric, Quantity.Force) => $"{Decimals(value / UnitTable.Kilonewton.Factor, "0.0")} {UnitTable.Kilonewton.Name}",
+        (UnitSystem.Metric, Quantity.Torque) => WithUnit(system, quantity, value, Decimals(system.In(quantity, value), "0.0")),
+        _ => system.Write(quantity, value),
+    };
+
+    /// <summary>A nominal length (mm) as it is ordered, with no decimals that it does not have: "3 mm", "0.118 in".</summary>
+    public static string WriteSize(this UnitSystem system, double length) => system == UnitSystem.Inch
+        ? system.Write(Quantity.Length, length)
+        : WithUnit(system, Quantity.Length, length, Decimals(length, "0.##"));
+
     /// <summary>Two ends of a range with the unit once: "3.0 to 4.5 mm".</summary>
     public static string WriteRange(this UnitSystem system, Quantity quantity, double from, double to) =>
         $"{system.Number(quantity, from)} to {system.Write(quantity, to)}";
@@ -92,6 +106,15 @@ public static class UnitSystems
 
         var text = value.ToString(format, CultureInfo.InvariantCulture);
         return text[0] == '-' && !text.AsSpan(1).ContainsAnyInRange('1', '9') ? text[1..] : text;
+    }
+
+    /// <summary>A number to a fixed count of decimals, half away from zero on the decimal number a reader would see: 0.125 is 0.13, as on the calculator beside the drawing.</summary>
+    public static string Fixed(double value, int decimals)
+    {
+        // Twelve digits first: 40.2 in to mm and back must not fall on the wrong side of a half for its sixteenth digit.
+        var steady = Math.Round((decimal)value, Math.Min(decimals + 8, 20));
+        var rounded = Math.Round(steady, decimals, MidpointRounding.AwayFromZero);
+        return (rounded == 0 ? 0m : rounded).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
     }
 
     private static string WithUnit(UnitSystem system, Quantity quantity, double value, string number) => quantity switch

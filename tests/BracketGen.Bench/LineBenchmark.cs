@@ -5,15 +5,16 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
-using BracketGen.Line.Files;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Parts;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
+using BracketGen.Storage;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Bench;
@@ -66,7 +67,7 @@ internal static class LineBenchmark
             row($"Unchanged: {Stopwatch.GetElapsedTime(began).TotalSeconds:0.0} s, {(Environment.CpuUsage.TotalTime - used).TotalSeconds:0.0} s of processor time.");
             (began, used) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
             var selection = FewestParts.Of(family, LineParts.Of(family, combinations, made), null, cores);
-            row($"Fewest parts: {selection.Parts.Count} for {selection.Services.Count} combinations, {selection.Tried} tried in full; {Stopwatch.GetElapsedTime(began).TotalSeconds:0.0} s, {(Environment.CpuUsage.TotalTime - used).TotalSeconds:0.0} s of processor time.");
+            row($"Fewest parts: {selection.Parts.Count} for {selection.Services.Count} variants, {selection.Tried} tried in full; {Stopwatch.GetElapsedTime(began).TotalSeconds:0.0} s, {(Environment.CpuUsage.TotalTime - used).TotalSeconds:0.0} s of processor time.");
         }
     }
 
@@ -85,7 +86,7 @@ internal static class LineBenchmark
             }
         }, default);
         var (wall, processor) = (Stopwatch.GetElapsedTime(began).TotalSeconds, (Environment.CpuUsage.TotalTime - used).TotalSeconds);
-        return (wall, processor, most, made.Count(m => m!.Outcome == Outcome.Passes));
+        return (wall, processor, most, made.Count(m => m!.HasPart));
     }
 
     private static void InterlockedMost(ref long most, long now)
@@ -155,8 +156,16 @@ internal static class LineBenchmark
     {
         private readonly string _folder = Directory.CreateTempSubdirectory("bracketgen-line-").FullName;
 
-        public CombinationFolder Combinations => new(Path.Combine(_folder, "combinations"));
+        private readonly FolderLock _lock;
 
-        public void Dispose() => Directory.Delete(_folder, recursive: true);
+        public Place() => _lock = FolderLock.Take(_folder);
+
+        public CombinationFolder Combinations => new(Path.Combine(_folder, "combinations"), _lock);
+
+        public void Dispose()
+        {
+            _lock.Dispose();
+            Directory.Delete(_folder, recursive: true);
+        }
     }
 }

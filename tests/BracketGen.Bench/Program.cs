@@ -2,10 +2,17 @@ using BracketGen.Fuzz.Tests;
 using BracketGen.Strength.Tests;
 using BenchmarkDotNet.Running;
 using BracketGen.Bench;
+using BracketGen.Bench.Same;
 
 // dotnet run -c Release --project tests/BracketGen.Bench -- COMMAND
 //   main-job [PROGRAM]     the published program from command to files, whole processes; publishes it unless given its path
 //   beside [PROGRAM]       the same work by this program and by others: ezdxf, Open CASCADE, CalculiX, an empty native program
+//   same BEFORE AFTER [--jobs 200] [--strength 200] [--seed 1] [--keep FOLDER]
+//                          every number of result, cut files and solid model by two programs, on the shipped jobs and on random ones;
+//                          --strength: how many of the random ones are also made with strength, the slow part;
+//                          --keep keeps inputs and outputs there, and a second run uses what BEFORE made again
+//   ratio BEFORE AFTER [--runs 15]
+//                          wall and processor time of two programs, run in turn
 //   line [COUNT]           a product line of 2,000 variants (or COUNT) solved, registered and shared; how time and memory grow
 //   fuzz COUNT [STREAM [WHOLE [FROM]]]
 //                          COUNT hostile inputs; of those that are taken every WHOLEth (16th) goes through the whole program
@@ -26,6 +33,12 @@ switch (args)
         return SideBySide.Run(Console.Out, null);
     case ["beside", var program]:
         return SideBySide.Run(Console.Out, Path.GetFullPath(program));
+    case ["same", var before, var after, .. var options]:
+        var same = new Options(options, "--jobs", "--strength", "--seed", "--keep");
+        var jobs = Math.Max(0, same.Number("--jobs", 200));
+        return SameNumbers.Run(Console.Out, new(before), new(after), jobs, same.Number("--strength", jobs), same.Number("--seed", 1), same.Text("--keep"));
+    case ["ratio", var before, var after, .. var options]:
+        return Ratio.Run(Console.Out, new(before), new(after), Math.Max(1, new Options(options, "--runs").Number("--runs", 15)));
     case ["line"]:
         return LineBenchmark.Run(Console.Out, 2000);
     case ["line", var count] when int.TryParse(count, out var variants) && variants is > 0 and <= 100_000:

@@ -3,7 +3,7 @@ using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Profiles;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Bench;

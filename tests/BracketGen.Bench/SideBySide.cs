@@ -7,13 +7,14 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
+using BracketGen.Drawing.Solid.Step;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Bench;
 

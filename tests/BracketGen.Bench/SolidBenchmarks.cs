@@ -3,6 +3,9 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
+using BracketGen.Drawing.Solid.Glb;
+using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Solid.Step;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
 

@@ -1,8 +1,10 @@
 using BracketGen.Fuzz.Tests;
 using BracketGen.Strength.Tests;
 using BenchmarkDotNet.Attributes;
-using BracketGen.Mechanism;
-using BracketGen.Strength;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Model;
+using BracketGen.Strength.Parts;
 
 namespace BracketGen.Bench;
 

@@ -3,7 +3,7 @@ using BracketGen.Strength.Tests;
 using System.Globalization;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Strength;
+using BracketGen.Strength.Parts;
 
 namespace BracketGen.Bench;
 

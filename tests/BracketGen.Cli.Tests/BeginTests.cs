@@ -1,8 +1,9 @@
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 

@@ -1,8 +1,9 @@
+using System.Reflection;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
 
-/// <summary>The real program, run as a user runs it: in a process of its own.</summary>
+/// <summary>The real program, run as a user runs it: in a process of its own, or in this one, where its code is compiled once for all runs.</summary>
 internal static class BracketGenProgram
 {
     private static readonly string Library = Path.Combine(AppContext.BaseDirectory, "bracketgen.dll");
@@ -10,12 +11,15 @@ internal static class BracketGenProgram
     /// <summary>What starts it, for scripts that do.</summary>
     public static IReadOnlyList<string> CommandLine => [Dotnet.FilePath, "exec", Library];
 
-    /// <summary>Runs it to its end.</summary>
-    public static ToolResult Run(params string[] arguments) => Dotnet.Run(["exec", Library, .. arguments]);
+    /// <summary>Runs it to its end, in a process of its own.</summary>
+    public static ToolResult RunAlone(params string[] arguments) => Dotnet.Run(["exec", Library, .. arguments]);
 
-    /// <summary>Runs it with lines typed, and then the end of input.</summary>
+    /// <summary>Runs it to its end from its entry point, in this process.</summary>
+    public static ToolResult Run(params string[] arguments) => Answer([], arguments);
+
+    /// <summary>Runs it in this process with lines typed, and then the end of input.</summary>
     public static ToolResult Answer(IEnumerable<string> lines, params string[] arguments) =>
-        Dotnet.Run(["exec", Library, .. arguments], string.Concat(lines.Select(l => l + "\n")));
+        CaughtConsole.Of(() => (int)EntryPoint.Invoke(null, [arguments])!, string.Concat(lines.Select(l => l + "\n")));
 
     /// <summary>Runs it with its standard output on a device that is always full.</summary>
     public static ToolResult RunWithoutRoomToPrint(params string[] arguments) => OutsideTool.Require("sh").Run(
@@ -27,6 +31,8 @@ internal static class BracketGenProgram
         RedirectStandardOutput = true,
         RedirectStandardError = true,
     };
+
+    private static MethodInfo EntryPoint { get; } = typeof(ExitCode).Assembly.EntryPoint ?? throw new InvalidOperationException("The program has no entry point.");
 
     private static OutsideTool Dotnet { get; } =
         OutsideTool.Require(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet", "dotnet");

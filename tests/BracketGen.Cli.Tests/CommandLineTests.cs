@@ -1,7 +1,7 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 

@@ -1,7 +1,7 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 
@@ -33,7 +33,7 @@ public class CutFileOptionTests
         Assert.Contains("a beam of 0.2 mm", result.Output, StringComparison.Ordinal);
         var file = CutFile(place, Workplace.KerfFile);
         Assert.Contains("\nAC1009\n", file, StringComparison.Ordinal);
-        Assert.Contains("COMPENSATED for a kerf of 0.2 mm", file, StringComparison.Ordinal);
+        Assert.Contains("COMPENSATED for a kerf of 0.200 mm", file, StringComparison.Ordinal);
         Assert.Contains("kerf not compensated", CutFile(place, Workplace.CutFile), StringComparison.Ordinal);
         var drawing = string.Join(' ', PdfText.Of(place.Made(Job, Workplace.DrawingFile)).Select(w => w.Text));
         Assert.Contains("compensation at the machine with it", drawing, StringComparison.Ordinal);
@@ -49,7 +49,7 @@ public class CutFileOptionTests
         place.Edit("shops/saltmarsh-fabrication.toml", "kerf = 0.2", "kerf = 7");
         var wide = place.Make(Job, "--kerf-compensated");
         Assert.Equal(ExitCode.BadInput, wide.ExitCode);
-        Assert.Contains("a beam of 7 mm, the kerf of the shop, does not fit the contour at (", wide.Errors, StringComparison.Ordinal);
+        Assert.Contains("a beam as wide as the kerf of the shop, 7.000 mm, does not fit the contour at (", wide.Errors, StringComparison.Ordinal);
         Assert.Empty(place.OutputFiles());
 
         place.Edit("shops/saltmarsh-fabrication.toml", "kerf = 7", "kerf = 0");

@@ -2,13 +2,14 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Result;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
+using BracketGen.Storage;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Cli.Tests;
 
@@ -37,19 +38,19 @@ public class CutFileTests(ExampleOutputs outputs)
         using var place = new Workplace();
 
         // Any bracket that the search shaped, not only the best: what is wrong in one of them is wrong in the program.
-        var solutions = RandomSolutions.FirstShaped.Draw(180, stream: 7)
-            .Concat(RandomSolutions.Shaped.Draw(60, stream: 8))
+        var solutions = RandomSolutions.FirstShaped.Draw(LongRun.Of(180), stream: 7)
+            .Concat(RandomSolutions.Shaped.Draw(LongRun.Of(60), stream: 8))
             .OfType<Solution>()
-            .Take(200)
+            .Take(LongRun.Of(200))
             .Select((solution, i) => (Name: $"random-{i:000}", solution))
             .ToDictionary(s => s.Name, s => s.solution);
-        Assert.Equal(200, solutions.Count);
+        Assert.Equal(LongRun.Of(200), solutions.Count);
         Assert.All(new[] { 1, 2 }, bends => Assert.True(
             solutions.Values.Count(s => s.Bracket!.Flat.Bends.Length == bends) > 2, $"too few with {bends} bends"));
         Assert.Contains(solutions.Values, s => s.Job.Units == UnitSystem.Inch);
         foreach (var (name, solution) in solutions)
         {
-            OutputFolder.Write(
+            WholeFiles.Write(
                 place.PathOf("output", name),
                 [
                     (Workplace.CutFile, new DxfWriter().Write(FlatPatternDxf.Compose(solution.Bracket!, solution.Job, []))),

@@ -1,10 +1,10 @@
 using System.Text;
 using System.Text.Json;
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 
@@ -59,7 +59,7 @@ public class DangerTests
         Assert.Contains("It was accepted by name", File.ReadAllText(place.Made(Job, Workplace.ReportFile)), StringComparison.Ordinal);
         using var json = JsonDocument.Parse(File.ReadAllBytes(place.Made(Job, Workplace.ResultFile)));
         Assert.Equal([Danger], json.RootElement.GetProperty("allowedByName").EnumerateArray().Select(e => e.GetString()));
-        Assert.Equal("fail", json.RootElement.GetProperty("verdict").GetString());
+        Assert.Equal("unsafe", json.RootElement.GetProperty("verdict").GetString());
     }
 
     [Fact]

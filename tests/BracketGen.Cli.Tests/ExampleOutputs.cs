@@ -3,12 +3,12 @@ using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
 
-/// <summary>What <c>make</c> gives for every job that ships with the program, made once for all tests.</summary>
+/// <summary>What <c>make</c> gives for every job that ships with the program, made once for all tests, each in a process of its own.</summary>
 public sealed class ExampleOutputs : IDisposable
 {
     private readonly Workplace _place = new();
 
-    public ExampleOutputs() => Results = Workplace.Jobs.ToDictionary(job => job, job => _place.Make(job));
+    public ExampleOutputs() => Results = Workplace.Jobs.ToDictionary(job => job, job => _place.MakeAlone(job));
 
     /// <summary>What the program said, by job.</summary>
     public IReadOnlyDictionary<string, ToolResult> Results { get; }

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 
@@ -24,7 +24,7 @@ public class ExampleRunTests(ExampleOutputs outputs)
     {
         var result = outputs.Results[job];
         using var json = JsonDocument.Parse(File.ReadAllBytes(outputs.PathOf(job, Workplace.ResultFile)));
-        var passes = json.RootElement.GetProperty("verdict").GetString() == "pass";
+        var passes = json.RootElement.GetProperty("verdict").GetString() == "passes";
         Assert.Equal(passes ? ExitCode.Pass : ExitCode.CheckFailed, result.ExitCode);
         Assert.Contains(passes ? "Verdict: every check passes" : "checks failed", result.Output, StringComparison.Ordinal);
         Assert.Empty(result.Errors);

@@ -26,6 +26,6 @@ internal sealed record FoldBack(
     /// <summary>Reads every job's folder in <paramref name="folder"/>.</summary>
     public static IReadOnlyDictionary<string, FoldBack> Of(string folder) => JsonSerializer.Deserialize<Dictionary<string, FoldBack>>(
         OutsideTool.RequirePython("ezdxf").RunOrFail(
-            [RepositoryRoot.PathOf("tests", "BracketGen.Cli.Tests", "scripts", "fold_back.py"), folder], timeout: TimeSpan.FromMinutes(5)),
+            [RepositoryRoot.PathOf("tests", "BracketGen.Cli.Tests", "scripts", "fold_back.py"), folder]),
         Options)!;
 }

@@ -1,10 +1,10 @@
 using System.Diagnostics;
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 
@@ -51,7 +51,7 @@ public sealed class HardTimesTests : IDisposable
     public void On_a_full_disk_every_file_of_the_run_before_stays()
     {
         var result = OnDisk(Start.Replace("SIZE", "3m", StringComparison.Ordinal) + $"""
-            "$@" make profiles/jobs/{Job}.toml --skip-strength --into "$disk" >/dev/null || exit 9
+            "$@" make profiles/jobs/{Job}.toml --skip-strength --into "$disk" >/dev/null; [ $? = 5 ] || exit 9
             cat /dev/zero >"$disk/filler" 2>/dev/null
             truncate -s -40K "$disk/filler"
             hashes >before
@@ -68,7 +68,7 @@ public sealed class HardTimesTests : IDisposable
     {
         File.WriteAllText(_place.PathOf("profiles", "families", "creek.toml"), LineCommandTests.Creek.ReplaceLineEndings("\n"));
         var result = OnDisk(Start.Replace("SIZE", "8m", StringComparison.Ordinal) + """
-            "$@" line profiles/families/creek.toml --skip-strength --into "$disk" --at-once 1 >/dev/null 2>&1 || exit 9
+            "$@" line profiles/families/creek.toml --skip-strength --into "$disk" --at-once 1 >/dev/null 2>&1; [ $? = 5 ] || exit 9
             cat /dev/zero >"$disk/filler" 2>/dev/null
             truncate -s -8K "$disk/filler"
             sed -i 's/free_inner_length = { value = "5.6 in"/free_inner_length = { value = "5.7 in"/' profiles/vehicles/whimbrel.toml
@@ -103,13 +103,20 @@ public sealed class HardTimesTests : IDisposable
     [Fact]
     public void A_killed_run_leaves_whole_files_and_the_next_one_tidies_up()
     {
-        var clock = Stopwatch.StartNew();
-        var old = Made("A3");
-        var takes = clock.ElapsedMilliseconds;
-        var now = Made("A4");
-        Made("A3");
+        // The shortest of three, because one may have waited for the machine: a fifth of it must come before a run's end.
+        var takes = double.PositiveInfinity;
+        SortedDictionary<string, string> Timed(string paper)
+        {
+            var clock = Stopwatch.StartNew();
+            var made = Made(paper);
+            takes = Math.Min(takes, clock.ElapsedMilliseconds);
+            return made;
+        }
+
+        var (old, now) = (Timed("A3"), Timed("A4"));
+        Timed("A3");
         var killed = 0;
-        foreach (var part in new[] { 0.2, 0.5, 0.7, 0.8, 0.85, 0.9, 0.93, 0.96, 1.0, 1.05 })
+        foreach (var part in LongRun.IsOn ? [0.2, 0.5, 0.7, 0.8, 0.85, 0.9, 0.93, 0.96, 1.0, 1.05] : new[] { 0.2, 0.7, 0.93 })
         {
             using var process = Process.Start(BracketGenProgram.Start("make", _place.Job(Job), "--into", _place.Output, "--skip-strength", "--paper", "A4"))!;
             if (!process.WaitForExit((int)(part * takes)))
@@ -130,23 +137,10 @@ public sealed class HardTimesTests : IDisposable
     }
 
     [Fact]
-    public void What_a_killed_run_left_half_written_is_swept_up_and_nothing_else()
-    {
-        Directory.CreateDirectory(_place.Output);
-        foreach (var name in new[] { ".a.1.part", ".a.1.old", ".b.77.part", ".a.notes", "a.part" })
-        {
-            File.WriteAllText(Path.Combine(_place.Output, name), "left");
-        }
-
-        OutputFolder.Write(_place.Output, [("a", [1])], []);
-        Assert.Equal([".a.notes", ".b.77.part", "a", "a.part"], _place.OutputFiles());
-    }
-
-    [Fact]
     public void Two_runs_in_one_folder_leave_the_files_of_one()
     {
         var (a3, a4) = (Made("A3"), Made("A4"));
-        for (var round = 0; round < 3; round++)
+        for (var round = 0; round < (LongRun.IsOn ? 3 : 1); round++)
         {
             Process[] both = [.. new[] { "A3", "A4" }.Select(p =>
                 Process.Start(BracketGenProgram.Start("make", _place.Job(Job), "--into", _place.Output, "--skip-strength", "--paper", p))!)];
@@ -154,7 +148,7 @@ public sealed class HardTimesTests : IDisposable
             {
                 process.StandardOutput.ReadToEnd();
                 process.WaitForExit();
-                Assert.Equal(ExitCode.Pass, process.ExitCode);
+                Assert.Equal(ExitCode.NotProven, process.ExitCode);
                 process.Dispose();
             }
 
@@ -164,30 +158,10 @@ public sealed class HardTimesTests : IDisposable
         }
     }
 
-    [Fact]
-    public void Writers_in_one_folder_take_turns()
-    {
-        Parallel.For(0, 40, new ParallelOptions { MaxDegreeOfParallelism = 8 }, i =>
-        {
-            var bytes = Enumerable.Repeat((byte)i, 5000).ToArray();
-            using (FolderTurn.Take(Directory.CreateDirectory(_place.Output).FullName))
-            {
-                foreach (var name in new[] { "a", "b" })
-                {
-                    File.WriteAllBytes(Path.Combine(_place.Output, name), bytes);
-                }
-
-                Assert.Equal(bytes, File.ReadAllBytes(Path.Combine(_place.Output, "a")));
-            }
-        });
-        Assert.Equal(["a", "b"], _place.OutputFiles());
-        Assert.Equal(File.ReadAllBytes(Path.Combine(_place.Output, "a")), File.ReadAllBytes(Path.Combine(_place.Output, "b")));
-    }
-
     private SortedDictionary<string, string> Made(string paper)
     {
-        var result = _place.Make(Job, "--paper", paper);
-        Assert.True(result.ExitCode == ExitCode.Pass, result.Errors);
+        var result = _place.MakeAlone(Job, "--paper", paper);
+        Assert.True(result.ExitCode == ExitCode.NotProven, result.Errors);
         return Whole();
     }
 

@@ -1,8 +1,8 @@
 using System.Diagnostics;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 
@@ -46,9 +46,11 @@ public sealed class LineCommandTests : IDisposable
     public void A_line_is_made_and_made_again_without_a_change()
     {
         var first = Line();
-        Assert.True(first.ExitCode == 0, first.Output + first.Errors);
-        Assert.Contains("12 of 12 combinations have a bracket", first.Output);
-        Assert.Contains("12 of 12 combinations, 0 unchanged", first.Errors);
+        Assert.True(first.ExitCode == ExitCode.NotProven, first.Output + first.Errors);
+        Assert.Contains("Verdict of the line: NOT PROVEN.", first.Output);
+        Assert.Contains("12 of 12 variants have a bracket, 12 of them not proven.", first.Output);
+        Assert.Contains("12 variants not proven: Strength was not calculated.", first.Output);
+        Assert.Contains("12 of 12 variants, 0 unchanged", first.Errors);
         Assert.DoesNotContain('\r', first.Errors);
         string[] lists = ["catalogue.html", "sheets.html", "line.xlsx", "revisions.txt", "parts.csv", "fits.csv", "shared.csv", "costs.csv", "sheets.csv", "register.jsonl"];
         Assert.All(lists, l => Assert.True(new FileInfo(Made(l)).Length > 100, l));
@@ -56,8 +58,8 @@ public sealed class LineCommandTests : IDisposable
         Assert.Equal(12, Directory.GetFiles(Made("combinations"), "flat-pattern.dxf", SearchOption.AllDirectories).Length);
         var before = Contents();
         var second = Line();
-        Assert.Equal(0, second.ExitCode);
-        Assert.Contains("12 of 12 combinations, 12 unchanged", second.Errors);
+        Assert.Equal(ExitCode.NotProven, second.ExitCode);
+        Assert.Contains("12 of 12 variants, 12 unchanged", second.Errors);
         Assert.Contains("Register: 0 new parts, 0 new revisions.", second.Output);
         Assert.Equal(before, Contents());
         Assert.Equal(before, Contents(Line("--anew")));
@@ -76,27 +78,27 @@ public sealed class LineCommandTests : IDisposable
     public void Stopped_by_signals_it_goes_on_to_the_same_bytes()
     {
         var kill = OutsideTool.Require("kill");
-        Assert.Equal(0, Line("--at-once", "2").ExitCode);
+        Assert.Equal(ExitCode.NotProven, Line("--at-once", "2").ExitCode);
         var expected = Contents();
         Directory.Delete(Made(), recursive: true);
         var stopped = 0;
         foreach (var (signal, lines) in new[] { ("INT", 1), ("KILL", 2), ("TERM", 1), ("KILL", 1) })
         {
             var code = StoppedRun(kill, signal, lines);
-            Assert.Contains(code, signal == "KILL" ? [0, 137] : (int[])[0, 4]);
-            stopped += code == 0 ? 0 : 1;
-            Assert.Equal(code != 0 && signal == "KILL", code == 137);
+            Assert.Contains(code, signal == "KILL" ? [ExitCode.NotProven, 137] : (int[])[ExitCode.NotProven, ExitCode.Stopped]);
+            stopped += code == ExitCode.NotProven ? 0 : 1;
+            Assert.Equal(code != ExitCode.NotProven && signal == "KILL", code == 137);
         }
 
         Assert.True(stopped >= 2, $"only {stopped} runs were stopped before their end");
-        Assert.Equal(0, Line().ExitCode);
+        Assert.Equal(ExitCode.NotProven, Line().ExitCode);
         Assert.Equal(expected, Contents());
     }
 
     [Fact]
-    public void Conflicts_and_damage_are_told_and_change_nothing()
+    public void Conflicts_and_damage_are_reported_and_change_nothing()
     {
-        Assert.Equal(0, Line("--solve-only").ExitCode);
+        Assert.Equal(ExitCode.NotProven, Line("--solve-only").ExitCode);
         var before = Contents();
         File.WriteAllText(Family, File.ReadAllText(Family).Replace("{vehicle}{throttle_body}", "{throttle_body}{vehicle}", StringComparison.Ordinal));
         var conflict = Line();
@@ -140,7 +142,7 @@ public sealed class LineCommandTests : IDisposable
         var result = Line("--own-parts");
         Assert.Equal(1, result.ExitCode);
         Assert.Contains("PLV-A58-S: no bracket", result.Output);
-        Assert.Contains("8 parts serve 8 combinations", result.Output);
+        Assert.Contains("8 parts serve 8 variants", result.Output);
     }
 
     private static int StoppedRun(OutsideTool kill, ProcessStartInfo start, string signal, int lines)
@@ -163,7 +165,7 @@ public sealed class LineCommandTests : IDisposable
 
     private SortedDictionary<string, string> Contents(ToolResult? after = null)
     {
-        Assert.True(after is null or { ExitCode: 0 }, after?.Errors);
+        Assert.True(after is null or { ExitCode: ExitCode.NotProven }, after?.Errors);
         return new(
             Directory.GetFiles(Made(), "*", SearchOption.AllDirectories)
                 .ToDictionary(f => Path.GetRelativePath(Made(), f), f => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(f)))),

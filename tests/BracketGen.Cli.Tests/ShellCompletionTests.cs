@@ -1,6 +1,6 @@
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
 
@@ -15,7 +15,7 @@ public class ShellCompletionTests
     }
 
     [SkippableTheory]
-    [InlineData("", "make line travel fitted worksheet begin workbench completions --help --version")]
+    [InlineData("", "make line travel fitted worksheet begin page completions --help --version")]
     [InlineData("ma", "make")]
     [InlineData("make --pa", "--paper")]
     [InlineData("make --paper ", "A A3 A4 B")]

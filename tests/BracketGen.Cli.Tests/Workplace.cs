@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Line.Solving;
+using BracketGen.Storage;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;
@@ -47,6 +48,9 @@ internal sealed class Workplace : IDisposable
     /// <summary>Runs <c>make</c> on a job, strength left out: most tests look at something else, and are the quicker for it.</summary>
     public ToolResult Make(string job, params string[] options) => MakeStrong(job, ["--skip-strength", .. options]);
 
+    /// <summary>The same in a process of its own.</summary>
+    public ToolResult MakeAlone(string job, params string[] options) => BracketGenProgram.RunAlone(["make", Job(job), "--into", Output, "--skip-strength", .. options]);
+
     /// <summary>Runs <c>make</c> on a job as a user does.</summary>
     public ToolResult MakeStrong(string job, params string[] options) => BracketGenProgram.Run(["make", Job(job), "--into", Output, .. options]);
 
@@ -59,10 +63,11 @@ internal sealed class Workplace : IDisposable
         File.WriteAllText(path, text.Replace(old, replacement, StringComparison.Ordinal));
     }
 
-    /// <summary>Every file under the output folder, hidden ones too, relative to it.</summary>
+    /// <summary>Every file under the output folder but the locks', hidden ones too, relative to it.</summary>
     public string[] OutputFiles() => !Directory.Exists(Output)
         ? []
         : [.. Directory.EnumerateFiles(Output, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 })
+            .Where(f => Path.GetFileName(f) != FolderLock.FileName)
             .Select(f => Path.GetRelativePath(Output, f).Replace('\\', '/')).Order(StringComparer.Ordinal)];
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

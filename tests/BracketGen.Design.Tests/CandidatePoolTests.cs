@@ -5,6 +5,7 @@ using BracketGen.Design.Search;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -17,14 +18,14 @@ public class CandidatePoolTests
         int compared = 0, drawn = 0, all = 0;
         RandomJobs.Job.Check(25, job =>
         {
-            var body = job.Body.OpeningCounterClockwise();
-            var everything = new CandidatePool(job, body).All();
+            job = job.OpeningCounterClockwise();
+            var everything = new CandidatePool(job).All();
             var promising = everything.Where(CandidateSearch.Promising).ToList();
-            var byCost = new CandidatePool(job, body).ByCost().Where(CandidateSearch.Promising).Take(20).ToList();
+            var byCost = new CandidatePool(job).ByCost().Where(CandidateSearch.Promising).Take(20).ToList();
             Assert.Equal(promising.Take(20).Select(Key), byCost.Select(Key));
             if (promising.Count > 0)
             {
-                var pool = new CandidatePool(job, body);
+                var pool = new CandidatePool(job);
                 _ = pool.ByCost().First(CandidateSearch.Promising);
                 var front = pool.Front().Select(Key).ToList();
                 Assert.Equal(Front(everything).Select(Key), front);

@@ -4,10 +4,14 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 
@@ -17,8 +21,9 @@ public class ClearanceTests
     [Fact]
     public void Branch_and_bound_agrees_with_a_dense_sample() => RandomJobs.Job.Check(40, job =>
     {
-        var body = job.Body.OpeningCounterClockwise();
-        if (CandidateSearch.AtMidRange(job, body).FirstOrDefault() is not { } candidate)
+        job = job.OpeningCounterClockwise();
+        var body = job.Body;
+        if (CandidateSearch.AtMidRange(job).FirstOrDefault() is not { } candidate)
         {
             return;
         }
@@ -35,14 +40,14 @@ public class ClearanceTests
     public void No_passing_bracket_stands_in_the_swept_quadrant() => RandomJobs.Job.Check(40, job =>
     {
         var solution = Designer.Solve(job);
-        if (solution.Bracket is null || solution.Checks.Any(c => c.Id == "moving-parts" && !c.Passes))
+        if (solution.Bracket is null || solution.Checks.Any(c => c.Code == "moving-parts" && !c.Passes))
         {
             return;
         }
 
         // Swept by hand: the sector turned step by step, each point asked whether it is in it. In the frame as measured.
         var quadrant = job.Body.Quadrant;
-        var sense = job.Body.Opens == Mechanism.OpeningSense.Clockwise ? -1 : 1;
+        var sense = job.Body.Opens == OpeningSense.Clockwise ? -1 : 1;
         foreach (var point in Points(solution.Bracket, 1.5))
         {
             for (var step = 0; step <= 12; step++)
@@ -57,13 +62,13 @@ public class ClearanceTests
         CsCheck.Gen.Double[-1, 1], CsCheck.Gen.Double[-1, 1], (x, y, z, dx, dy) => (new Vector3(x, y, z), new Vector3(x + dx, y + dy, z))).Check(3000, pair =>
     {
         var quadrant = RandomJobs.Job.Draw(1)[0].Body.Quadrant;
-        var moving = new MovingParts(quadrant, new(Mechanism.EndFittingKind.Ball, 6, 6));
+        var moving = new MovingParts(quadrant, new(EndFittingKind.Ball, 6, 6));
 
         // A signed distance changes by no more than the way gone.
         Assert.True(Math.Abs(moving.DistanceTo(pair.Item1) - moving.DistanceTo(pair.Item2)) <= pair.Item1.DistanceTo(pair.Item2) + 1e-9);
     });
 
-    private static bool InSector(Vector3 point, Mechanism.Quadrant quadrant, int sense, double opening)
+    private static bool InSector(Vector3 point, Quadrant quadrant, int sense, double opening)
     {
         if (Math.Abs(point.Z) > quadrant.Thickness / 2)
         {
@@ -73,7 +78,7 @@ public class ClearanceTests
         var radius = point.XY.Length;
         var behind = sense * (point.XY.Polar.Radians - quadrant.Pocket.Value) - opening;
         behind -= 2 * Math.PI * Math.Floor(behind / (2 * Math.PI));
-        return radius < quadrant.HubRadius || (radius < quadrant.OuterRadius && behind < quadrant.GrooveExtent);
+        return radius < quadrant.HubRadius || (radius < quadrant.OuterRadius && behind < quadrant.GrooveExtent.Radians);
     }
 
     private static double SampledLeast(Bracket bracket, Func<Vector3, double> distance, double step) => Points(bracket, step).Min(distance);

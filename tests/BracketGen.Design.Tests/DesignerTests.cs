@@ -3,9 +3,15 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 
@@ -55,7 +61,7 @@ public class DesignerTests
     {
         var job = Examples.Read("plover-alder-58");
         var solution = Designer.Solve(job with { Body = job.Body with { Springs = job.Body.Springs with { Count = 1 } } });
-        Assert.Equal("return-springs", Assert.Single(solution.Dangers).Id);
+        Assert.Equal("return-springs", Assert.Single(solution.Dangers).Code);
         Assert.False(solution.Passes);
     }
 
@@ -64,16 +70,11 @@ public class DesignerTests
     public void Mirrored_bodies_get_mirrored_brackets()
     {
         var job = Examples.Read("plover-alder-58");
-        var mirror = job with
-        {
-            Body = job.Body.OpeningCounterClockwise().MirroredForTest(),
-            Bulkhead = job.Bulkhead is { } b ? new Bulkhead(b.Point.MirroredInY, b.Direction.MirroredInY) : null,
-        };
-        Solution one = Designer.Solve(job), other = Designer.Solve(mirror);
+        Solution one = Designer.Solve(job), other = Designer.Solve(job.Mirrored());
         Assert.Equal(0, one.Placement!.Seat.MirroredInY.DistanceTo(other.Placement!.Seat), 1e-9);
         Assert.Equal(one.Bracket!.Flat.Blank.Area, other.Bracket!.Flat.Blank.Area, 1e-6);
         Assert.Equal(one.Bracket.Flat.Bends[0].IsUp, other.Bracket.Flat.Bends[0].IsUp);
-        Assert.Equal(one.Checks.Select(c => (c.Id, Math.Round(c.Value, 6))), other.Checks.Select(c => (c.Id, Math.Round(c.Value, 6))));
+        Assert.Equal(one.Checks.Select(c => (c.Code, Math.Round(c.Value, 6))), other.Checks.Select(c => (c.Code, Math.Round(c.Value, 6))));
     }
 
     // Stop face parallel to the mount face and in its plane: a flat plate will do, and is best.
@@ -95,7 +96,7 @@ public class DesignerTests
             Body = job.Body with { Mount = mount, KeepOuts = [] },
             Preferences = job.Preferences with { Materials = [], MinThickness = 3, MaxThickness = 3 },
         });
-        Assert.True(solution.Passes, string.Join(", ", solution.Checks.Where(c => !c.Passes).Select(c => c.Id)));
+        Assert.True(solution.Passes, string.Join(", ", solution.Checks.Where(c => !c.Passes).Select(c => c.Code)));
         Assert.Empty(solution.Bracket!.Flat.Bends);
     }
 
@@ -106,7 +107,7 @@ public class DesignerTests
         var cable = job.Vehicle.Cable with { FreeInnerLength = 40 };
         var solution = Designer.Solve(job with { Vehicle = job.Vehicle with { Cable = cable } });
         Assert.Null(solution.Bracket);
-        Assert.Contains("too short", solution.Checks.Single(c => c.Id == "bracket-shape").Consequence, StringComparison.Ordinal);
+        Assert.Contains("too short", solution.Checks.Single(c => c.Code == "bracket-shape").Consequence(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -114,8 +115,8 @@ public class DesignerTests
     {
         var solution = Designer.Solve(job);
         Assert.NotEmpty(solution.Checks);
-        Assert.All(solution.Checks, c => Assert.True(double.IsFinite(c.Value), c.Id));
-        Assert.Equal(solution.Checks.Length, solution.Checks.Select(c => c.Id).Distinct().Count());
+        Assert.All(solution.Checks, c => Assert.True(double.IsFinite(c.Value), c.Code));
+        Assert.Equal(solution.Checks.Length, solution.Checks.Select(c => c.Code).Distinct().Count());
         Assert.Equal(solution.Bracket is null, solution.Placement is null);
     });
 
@@ -127,14 +128,4 @@ public class DesignerTests
         Assert.Equal(a.Checks.AsEnumerable(), b.Checks.AsEnumerable());
         Assert.Equal(a.Bracket!.Flat, b.Bracket!.Flat);
     }
-}
-
-/// <summary>What only a test needs of a body.</summary>
-internal static class BodyForTest
-{
-    /// <summary>The same body opening the other way.</summary>
-    public static ThrottleBody MirroredForTest(this ThrottleBody body) => (body with { Opens = OpeningSense.Clockwise }).OpeningCounterClockwise() with
-    {
-        Opens = OpeningSense.Clockwise,
-    };
 }

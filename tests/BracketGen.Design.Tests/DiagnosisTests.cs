@@ -1,9 +1,10 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -17,7 +18,7 @@ public class DiagnosisTests
         var job = Walled(Examples.Read("plover-alder-58"));
         Assert.Empty(Designer.Solve(job).Offers);
         var diagnosis = Diagnosis.Of(job);
-        Assert.Equal("keep-out-1", diagnosis.Obstacles[0].Nearest.Id);
+        Assert.Equal("keep-out-1", diagnosis.Obstacles[0].Nearest.Code);
         var way = Assert.Single(diagnosis.Ways, w => w.Input == ChangedInput.KeepOut);
         Assert.Equal("wall", way.What);
         Assert.NotEmpty(Designer.Solve(With(job, new KeepOutBox("wall", Least + way.To * new Vector3(1, 1, 1), Most - way.To * new Vector3(1, 1, 1)))).Offers);

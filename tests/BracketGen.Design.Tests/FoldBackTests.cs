@@ -4,11 +4,15 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 
@@ -35,10 +39,11 @@ public class FoldBackTests
         var landed = new int[3];
         RandomJobs.Job.Check(10_000, job =>
         {
-            var body = job.Body.OpeningCounterClockwise();
+            job = job.OpeningCounterClockwise();
+            var body = job.Body;
             for (var bends = 0; bends < landed.Length; bends++)
             {
-                foreach (var candidate in CandidateSearch.AtMidRange(job, body, bends).Take(1))
+                foreach (var candidate in CandidateSearch.AtMidRange(job, bends).Take(1))
                 {
                     Lands(candidate.Bracket, candidate.Placement, body);
                     Lands(candidate.Bracket.Mirrored(), candidate.Placement.Mirrored(), Mirror(body));
@@ -47,7 +52,7 @@ public class FoldBackTests
                 }
             }
         });
-        Assert.True(landed[1] > 5000 && landed[2] > 5000, $"only {string.Join(", ", landed)} brackets were shaped");
+        Assert.True(landed[1] > LongRun.Of(5000) && landed[2] > LongRun.Of(5000), $"only {string.Join(", ", landed)} brackets were shaped");
     }
 
     // NetTopologySuite, which knows nothing of how the outline was drawn, finds a simple polygon whose flanges do not overlap.

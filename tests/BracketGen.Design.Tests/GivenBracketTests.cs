@@ -3,9 +3,11 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -30,7 +32,7 @@ public class GivenBracketTests
         Assert.Equal(solution.Passes, given.Passes);
         foreach (var check in solution.Checks)
         {
-            Assert.Equal(check.Value, given.Checks.First(c => c.Id == check.Id).Value, 1e-4 * Math.Max(1, Math.Abs(check.Value)));
+            Assert.Equal(check.Value, given.Checks.First(c => c.Code == check.Code).Value, 1e-4 * Math.Max(1, Math.Abs(check.Value)));
         }
     }
 
@@ -47,7 +49,7 @@ public class GivenBracketTests
         var given = GivenBracket.On(job, solution.Bracket!, solution.Bracket!.Folded.Flanges[0])!;
         Assert.Equal(longer, given.Placement!.AdjusterShift, 1e-6);
         var half = job.Vehicle.Cable.OuterEnd.AdjusterRange / 2;
-        Assert.Equal(Math.Abs(longer) <= half * (1 - job.Preferences.AdjusterReserve), given.Checks.Single(c => c.Id == "adjuster-reserve").Passes);
+        Assert.Equal(Math.Abs(longer) <= half * (1 - job.Preferences.AdjusterReserve), given.Checks.Single(c => c.Code == "adjuster-reserve").Passes);
         Assert.Equal(Math.Abs(longer) <= half * (1 - job.Preferences.AdjusterReserve), given.Passes);
     }
 
@@ -58,15 +60,15 @@ public class GivenBracketTests
         var bracket = solution.Bracket!;
         Solution On(Job job) => GivenBracket.On(job, bracket, bracket.Folded.Flanges[0])!;
         Job With(OuterEnd end) => solution.Job with { Vehicle = solution.Job.Vehicle with { Cable = solution.Job.Vehicle.Cable with { OuterEnd = end } } };
-        Assert.Contains(On(With(new ThreadedAdjuster(6, 1, 14, 10, 4))).Checks, c => c is { Id: "stop-play", Passes: false });
-        Assert.Contains(On(With(new ThreadedAdjuster(10, 1, 14, 16, 5))).Checks, c => c is { Id: "stop-opening", Passes: false });
-        Assert.Contains(On(With(new SlottedClip(8.7, 14, 4.5, 14))).Checks, c => c is { Id: "stop-slot", Passes: false });
+        Assert.Contains(On(With(new ThreadedAdjuster(6, 1, 14, 10, 4))).Checks, c => c is { Code: "stop-play", Passes: false });
+        Assert.Contains(On(With(new ThreadedAdjuster(10, 1, 14, 16, 5))).Checks, c => c is { Code: "stop-opening", Passes: false });
+        Assert.Contains(On(With(new SlottedClip(8.7, 14, 4.5, 14))).Checks, c => c is { Code: "stop-slot", Passes: false });
 
         var mount = solution.Job.Body.Mount;
         var moved = mount with { Holes = [mount.Holes[0], mount.Holes[1] with { At = mount.Holes[1].At + new Vector3(0, 1, 0) }] };
         Assert.Empty(MountMatch.Of(bracket, moved));
         var job = solution.Job with { Body = solution.Job.Body with { Mount = moved } };
-        Assert.Contains(On(job).Checks, c => c is { Id: "mount-pattern", Passes: false });
+        Assert.Contains(On(job).Checks, c => c is { Code: "mount-pattern", Passes: false });
         Assert.False(On(job).Passes);
     }
 

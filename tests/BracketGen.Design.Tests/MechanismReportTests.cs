@@ -3,10 +3,16 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -50,20 +56,10 @@ public class MechanismReportTests
     public void A_mirrored_job_has_the_same_mechanism(string name)
     {
         var job = Examples.Read(name) with { Bulkhead = Plover.Bulkhead };
-        var opens = job.Body.Opens == OpeningSense.Clockwise ? OpeningSense.CounterClockwise : OpeningSense.Clockwise;
-        var mirror = job with
-        {
-            Body = job.Body with
-            {
-                Opens = opens, Quadrant = job.Body.Quadrant.Mirrored(), Mount = job.Body.Mount.Mirrored(),
-                KeepOuts = [.. job.Body.KeepOuts.Select(k => k.Mirrored())],
-            },
-            Bulkhead = new(job.Bulkhead!.Point.MirroredInY, job.Bulkhead.Direction.MirroredInY),
-        };
-        Solution one = Designer.Solve(job), other = Designer.Solve(mirror);
+        Solution one = Designer.Solve(job), other = Designer.Solve(job.Mirrored());
         Assert.Equal(
-            one.Checks.Select(c => (c.Id, Math.Round(c.Value, 4))),
-            other.Checks.Select(c => (c.Id, Math.Round(c.Value, 4))));
+            one.Checks.Select(c => (c.Code, Math.Round(c.Value, 4))),
+            other.Checks.Select(c => (c.Code, Math.Round(c.Value, 4))));
         var (a, b) = (one.Mechanism!, other.Mechanism!);
         Assert.Equal(a.Outer!.Route!.Length, b.Outer!.Route!.Length, 1e-4);
         Assert.Equal(0, a.Outer.Route.At(100).Point.MirroredInY.DistanceTo(b.Outer.Route.At(100).Point), 1e-3);
@@ -89,7 +85,7 @@ public class MechanismReportTests
     public void Changing_direction_at_the_outers_end_is_held_against_its_limit()
     {
         var job = Examples.Read("dunlin-rowan-64");
-        var tight = job with { Vehicle = job.Vehicle with { Cable = job.Vehicle.Cable with { WanderLimit = 1e-3 } } };
+        var tight = job with { Vehicle = job.Vehicle with { Cable = job.Vehicle.Cable with { WanderLimit = new(1e-3) } } };
         Assert.True(Check(Designer.Solve(job), "outer-side-load").Passes);
         Assert.False(Check(Designer.Solve(tight), "outer-side-load").Passes);
         Assert.Equal(0, Check(Answer, "outer-side-load").Value, 1e-9); // a round groove keeps the wire's direction
@@ -100,13 +96,13 @@ public class MechanismReportTests
     public void A_heavy_pedal_is_a_danger()
     {
         var pedal = Plover.Vehicle.Pedal with { PadLoad = 2 };
-        var cable = Plover.Vehicle.Cable with { Friction = 0.15, TotalBend = Math.PI };
+        var cable = Plover.Vehicle.Cable with { Friction = 0.15, TotalBend = Angle.Straight };
         var solution = Designer.Solve(Plover with { Bulkhead = null, Vehicle = Plover.Vehicle with { Pedal = pedal, Cable = cable } });
         var needed = 2 * 3.4 * Math.Exp(0.15 * Math.PI) * 31.5;
         var least = Plover.Body.Springs.TorqueClosed.Min;
         Assert.Equal(1 - needed / least, Check(solution, "return-margin").Value, 1e-9);
         Assert.Equal(1 - needed / (least / 2), Check(solution, "return-one-failed").Value, 1e-9);
-        Assert.Contains(solution.Dangers, d => d.Id == "return-one-failed" || d.Id == "return-margin");
+        Assert.Contains(solution.Dangers, d => d.Code == "return-one-failed" || d.Code == "return-margin");
         Assert.False(solution.Passes);
     }
 
@@ -146,9 +142,9 @@ public class MechanismReportTests
         var report = MechanismReport.Of(exact, travel, null, null);
         var spare = range / 2 + 2 - 1;
         Assert.Equal((plusMinus + spare) / (2 * plusMinus), report.Closes.Value, 2e-3);
-        var check = report.Checks.Single(c => c.Id == "probability-closes");
+        var check = report.Checks.Single(c => c.Code == "probability-closes");
         Assert.True(check.IsDanger);
-        Assert.Contains("free inner length", check.Consequence, StringComparison.Ordinal);
+        Assert.Contains("free inner length", check.Consequence(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -156,12 +152,12 @@ public class MechanismReportTests
     {
         Assert.True(Check(Answer, "outer-route").Passes);
         Assert.True(Check(Answer, "outer-bend-radius").Passes);
-        Assert.DoesNotContain(Designer.Solve(Plover with { Bulkhead = null }).Checks, c => c.Id.StartsWith("outer-r", StringComparison.Ordinal));
+        Assert.DoesNotContain(Designer.Solve(Plover with { Bulkhead = null }).Checks, c => c.Code.StartsWith("outer-r", StringComparison.Ordinal));
         var shorter = Plover with { Vehicle = Plover.Vehicle with { Cable = Plover.Vehicle.Cable with { OuterLength = 200 } } };
         var solution = Designer.Solve(shorter);
         Assert.False(Check(solution, "outer-length").Passes);
         Assert.Null(solution.Mechanism!.Outer!.Route);
-        Assert.Contains("too short", solution.Mechanism.Outer.Problem, StringComparison.Ordinal);
+        Assert.IsType<OuterTooShort>(solution.Mechanism.Outer.Problem);
     }
 
     // The route's ends and directions are those of stop and bulkhead, and its bends are what friction takes.
@@ -194,22 +190,22 @@ public class MechanismReportTests
         var (study, solution) = (TravelStudy.Of(job), Designer.Solve(job));
         Assert.True(study.StopIsDesigned);
         Assert.Equal(solution.Travel.PullToWideOpen, study.Travel.PullToWideOpen, 1e-9);
-        Assert.All(study.Checks, c => Assert.Equal(Check(solution, c.Id), c));
+        Assert.All(study.Checks, c => Assert.Equal(Check(solution, c.Code), c));
         Assert.False(TravelStudy.Of(Plover with { Bulkhead = null }).StopIsDesigned);
     }
 
     [Fact]
     public void A_wire_that_passes_the_shaft_leaves_nothing_to_say_but_does_not_throw()
     {
-        var quadrant = Plover.Body.Quadrant with { Pocket = 0, Rotation = 3, GrooveExtent = 3.1 };
+        var quadrant = Plover.Body.Quadrant with { Pocket = 0, Rotation = 3, GrooveExtent = new(3.1) };
         var past = Travel.Solve(quadrant, new(-60, 30), 2, 51);
         Assert.True(past.LeastArm < 0);
         var report = MechanismReport.Of(Plover, past, null, null);
         Assert.Null(report.Loaded);
         Assert.Null(report.Progression);
         Assert.Empty(report.Returns);
-        Assert.All(report.Checks, c => Assert.True(double.IsFinite(c.Value), c.Id));
+        Assert.All(report.Checks, c => Assert.True(double.IsFinite(c.Value), c.Code));
     }
 
-    private static Check Check(Solution solution, string id) => solution.Checks.Single(c => c.Id == id);
+    private static Check Check(Solution solution, string id) => solution.Checks.Single(c => c.Code == id);
 }

@@ -1,7 +1,8 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Design.Tests;
 

@@ -3,11 +3,13 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -43,13 +45,13 @@ public class QuickDesignerTests
         var compared = 0;
         RandomJobs.Job.Check(6, job =>
         {
-            var body = job.Body.OpeningCounterClockwise();
+            job = job.OpeningCounterClockwise();
             var range = job.Vehicle.Cable.OuterEnd.AdjusterRange;
             for (var bends = 1; bends <= 2; bends++)
             {
-                foreach (var place in CandidateSearch.PlacesAtMidRange(job, body, bends))
+                foreach (var place in CandidateSearch.PlacesAtMidRange(job, bends))
                 {
-                    foreach (var tools in CandidateSearch.ToolsFor(job, body))
+                    foreach (var tools in CandidateSearch.ToolsFor(job))
                     {
                         var any = CostBound.OfAny(tools.Sheet, bends);
                         foreach (var draft in tools.Drafts(place.Placement, bends))
@@ -80,10 +82,10 @@ public class QuickDesignerTests
         int below = 0, kept = 0, all = 0;
         RandomJobs.Job.Check(6, job =>
         {
-            var body = job.Body.OpeningCounterClockwise();
-            foreach (var place in CandidateSearch.PlacesAtMidRange(job, body, 2))
+            job = job.OpeningCounterClockwise();
+            foreach (var place in CandidateSearch.PlacesAtMidRange(job, 2))
             {
-                foreach (var tools in CandidateSearch.ToolsFor(job, body))
+                foreach (var tools in CandidateSearch.ToolsFor(job))
                 {
                     var costs = tools.Drafts(place.Placement, 2).Select(draft => CostOf(job, place, draft)).ToList();
                     foreach (var limit in new[] { 1.5, 2, 2.5, 3, 4, 6 })
@@ -118,7 +120,7 @@ public class QuickDesignerTests
         foreach (var (a, b) in thorough.Checks.Zip(quick.Checks))
         {
             Assert.Equal(a.Id, b.Id);
-            if (a.Kind != CheckKind.Advice && !a.Id.StartsWith("probability-", StringComparison.Ordinal))
+            if (a.Kind != CheckKind.Advice && !a.Code.StartsWith("probability-", StringComparison.Ordinal))
             {
                 Assert.Equal(a.Passes, b.Passes);
             }

@@ -3,10 +3,11 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -23,10 +24,10 @@ public class RankingTests
         RandomJobs.Job.Check(40, job =>
         {
             var small = Small(job);
-            var body = small.Body.OpeningCounterClockwise();
+            var turned = small.OpeningCounterClockwise();
             var offers = Designer.Solve(small).Offers;
-            var passing = CandidateSearch.All(small, body)
-                .Where(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Bracket, body, small.Vehicle.Cable, small.Preferences))
+            var passing = CandidateSearch.All(turned)
+                .Where(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Bracket, turned.Body, small.Vehicle.Cable, small.Preferences))
                     .All(CandidateSearch.IsGoodEnough))
                 .ToList();
             Assert.Equal(passing.Count == 0, offers.IsEmpty);
@@ -65,7 +66,7 @@ public class RankingTests
             Assert.True(taken.Passes);
         }
 
-        Assert.NotEmpty(first.Reasons);
+        Assert.NotNull(first.Reasons);
     }
 
     // One sheet and one die keep brute force quick.

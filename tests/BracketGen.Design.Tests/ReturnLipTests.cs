@@ -4,8 +4,9 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
 
@@ -71,13 +72,13 @@ public sealed class ReturnLipTests
         // The cheapest bracket alone, asked to give a little less than it does; what a lip does to the stress is left aside.
         var offer = Designer.Solve(Plover, 1, StrengthDetail.Usual).Offers[0];
         var strict = Plover with { Preferences = Plover.Preferences with { MaxGive = 0.999 * offer.GiveFound!.Value, MinYieldFactor = 0.1 } };
-        Offer? Verify(Candidate c) => Ranking.Verify(c, strict, strict.Body);
+        Offer? Verify(Candidate c) => Ranking.Verify(c, strict);
         var proven = StrongOffers.Of(strict, [offer], [offer.Candidate], Verify, StrengthDetail.Usual);
         var taken = Assert.Single(proven);
         Assert.True(taken.IsStrong);
         Assert.NotNull(taken.Offer.Candidate.Bracket.Lip);
-        Assert.All(taken.Offer.Checks, c => Assert.True(CandidateSearch.IsGoodEnough(c), c.Id));
-        Assert.Contains(taken.Offer.Checks, c => c.Id == "lip-apart");
+        Assert.All(taken.Offer.Checks, c => Assert.True(CandidateSearch.IsGoodEnough(c), c.Code));
+        Assert.Contains(taken.Offer.Checks, c => c.Code == "lip-apart");
 
         // With the stress counted in, the lip's corners rule it out again: nothing is offered that is not strong.
         var counted = strict with { Preferences = strict.Preferences with { MinYieldFactor = 1.2 } };

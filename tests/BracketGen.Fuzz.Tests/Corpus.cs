@@ -2,7 +2,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Interview;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Fuzz.Tests;

@@ -1,7 +1,4 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Interview;
-using BracketGen.SheetMetal;
 
 namespace BracketGen.Fuzz.Tests;
 

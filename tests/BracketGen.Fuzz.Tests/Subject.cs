@@ -2,11 +2,13 @@ using System.Collections.Immutable;
 using System.Text;
 using BracketGen.Cli.Interview;
 using BracketGen.Cli.Terminal;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
@@ -15,10 +17,10 @@ using BracketGen.Line.Combinations;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Parts;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Fitted;
+using BracketGen.Mechanism.Motion;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
@@ -112,7 +114,7 @@ public static class Subject
             Diagnosing = Environment.CpuUsage.TotalTime - before;
         }
 
-        string[] accepted = [.. solution.Dangers.Select(d => d.Id)];
+        string[] accepted = [.. solution.Dangers.Select(d => d.Code)];
         var path = variant % 4 == 0 ? FlatPatternDxf.PathFor(solution) : null;
         var choices = new FileChoices(variant % 3 == 0 ? DxfVersion.R12 : DxfVersion.R2000, null, path?.Contours is null ? null : path);
         var files = JobFiles.Of(solution, accepted, choices);
@@ -127,22 +129,18 @@ public static class Subject
             Pages(BracketDrawing.Compose(solution, new DrawingOptions()));
         }
 
-        var screen = new StringWriter();
-        TravelTable.Print(screen, job, solution.Travel, solution.Remedy);
-        BracketTable.Print(screen, solution);
-        OfferTable.Print(screen, solution);
-        if (solution.Diagnosis is { } diagnosis)
-        {
-            DiagnosisTable.Print(screen, diagnosis, job.Units);
-        }
-
+        var text = new StringWriter();
+        var screen = new Screen(text, Screen.MinWidth, hasColour: false);
+        CheckTable.PrintVerdict(screen, solution.Verdict);
+        CheckTable.Print(screen, solution.Checks, job.Units, all: true);
+        AnswerTable.PrintTravel(screen, job, solution.Travel, solution.Remedy);
+        AnswerTable.PrintBracket(screen, solution);
         if (solution.Mechanism is { } mechanism)
         {
-            MechanismTable.Print(screen, job, mechanism);
+            AnswerTable.PrintMechanism(screen, job, mechanism);
         }
 
-        CheckTable.Print(screen, solution.Checks, job.Units);
-        OutputAudit.Text("screen", screen.ToString(), "");
+        OutputAudit.Text("screen", text.ToString(), "");
     }
 
     private static void Pages(IReadOnlyList<Drawing.Sheet.SheetPage> pages)
@@ -194,17 +192,17 @@ public static class Subject
         ImmutableArray<Made> made = [.. solved.Select(s => s.Made)];
         var parts = LineParts.Of(family, offered, made);
         var empty = Line.Numbering.Register.Empty(family.Family.Name);
-        var register = NewRevisions.Add(empty, offered, made, inputs, numbers, parts);
+        var register = NewRevisions.Add(empty, offered, made, inputs, numbers, parts, family.Family.Units);
         Require(Line.Numbering.Register.Parse(register.Bytes).Register is not null, "the register cannot be read");
         var selection = FewestParts.Of(family, parts, null, 1);
         var order = CuttingOrder.OfAll(selection, family.Family.Cutting with { Quantity = Math.Min(MostPieces / 2, family.Family.Cutting.Quantity) });
-        var report = new LineReport(family, new(offered, combinations.Excluded), made, selection, CuttingPlanner.Of(selection, order, family.Family.Cutting, 1), register, false);
+        var report = new LineReport(family, new(offered, combinations.Excluded), made, selection, CuttingPlanner.Of(selection, order, family.Family.Cutting, 1), register);
         ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
         OutputAudit.Of("catalogue.html", CataloguePage.Write(report, 1));
         OutputAudit.Of("sheets.html", SheetsPage.Write(report));
         OutputAudit.Of("line.xlsx", Workbook.Write(lists));
-        OutputAudit.Of("revisions.txt", RevisionText.Write(register));
-        foreach (var (name, bytes) in lists.Select(l => (l.Name + ".csv", CsvText.Write(l))).Concat(SheetFiles.Of(report)))
+        OutputAudit.Of("revisions.txt", RevisionList.Write(register));
+        foreach (var (name, bytes) in lists.Select(l => (l.Name + ".csv", CsvText.Write(l))).Concat(SheetFiles.Of(report.Family.Family, report.Selection.Parts, report.Nests)))
         {
             OutputAudit.Of(name, bytes);
         }
@@ -214,15 +212,15 @@ public static class Subject
 
     private static Depth Register(FuzzCase input)
     {
-        var (register, problem) = Line.Numbering.Register.Parse(input.Bytes);
-        Require(register is null == problem is { Length: > 0 }, "register and problem do not go together");
+        var (register, damage) = Line.Numbering.Register.Parse(input.Bytes);
+        Require(register is null == damage is { Text.Length: > 0 }, "register and damage do not go together");
         if (register is null)
         {
             return Depth.Refused;
         }
 
         Require(register.Bytes.AsSpan().SequenceEqual(input.Bytes), "a register that is read is not the file any more");
-        OutputAudit.Of("revisions.txt", RevisionText.Write(register));
+        OutputAudit.Of("revisions.txt", RevisionList.Write(register));
         var family = Estuary.Value;
         var (numbers, conflicts) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, FamilyCombinations.Of(family).Offered, register);
         Require(numbers is null == conflicts.Length > 0, "numbers and conflicts do not go together");
@@ -237,7 +235,7 @@ public static class Subject
     private static Depth Order(FuzzCase input, bool whole)
     {
         var (order, mistakes) = CuttingOrder.Parse(input.Bytes, new HashSet<string> { "SF-PLVA58-S", "SF-PLVA58-L", "SF-WHIR64-S" });
-        Require(order is null == mistakes.Length > 0 && mistakes.All(m => m.Length > 0), "order and mistakes do not go together");
+        Require(order is null == mistakes.Length > 0 && mistakes.All(m => m.Text.Length > 0), "order and mistakes do not go together");
         if (order is null || !whole)
         {
             return order is null ? Depth.Refused : Depth.Taken;
@@ -294,9 +292,9 @@ public static class Subject
         foreach (var group in values.Take(16).Chunk(4).Where(g => g.Length == 4))
         {
             var readings = new FittedReadings { ClosedVolts = group[0], FlooredVolts = group[1], FreePlay = group[2], PadTravel = group[3] };
-            var screen = new StringWriter();
-            FindingTable.Print(screen, Plover.Value.Job, FittedCheck.Of(Plover.Value.Job, Plover.Value.Mechanism!, readings)!.Value);
-            OutputAudit.Text("screen", screen.ToString(), "");
+            var text = new StringWriter();
+            AnswerTable.PrintFindings(new(text, Screen.MinWidth, hasColour: false), Plover.Value.Job, FittedCheck.Of(Plover.Value.Job, Plover.Value.Mechanism!, readings)!.Value);
+            OutputAudit.Text("screen", text.ToString(), "");
             depth = Depth.Through;
         }
 

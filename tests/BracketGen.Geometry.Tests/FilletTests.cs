@@ -1,4 +1,3 @@
-using BracketGen.Design.Checks;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Geometry.Tests;

@@ -13,7 +13,7 @@ public class MessageTests
         Assert.Equal("arc (1, 0) to (0, 1) through 90°", new ArcSegment(Vector2.Zero, 1, Angle.Zero, Angle.Right).ToString());
         Assert.Equal("frame at (0, 0, 0), x (1, 0, 0), y (0, 1, 0), z (0, 0, 1)", frame.ToString());
         Assert.Equal("plane through (0, 0, 0), normal (0, 0, 1)", new Plane(Vector3.Zero, new(0, 0, 2)).ToString());
-        Assert.Equal("region of 1 segments with 0 holes", new Region(Contour.Circle(Vector2.Zero, 1), []).ToString());
+        Assert.Equal("region: 1 segments, 0 holes", new Region(Contour.Circle(Vector2.Zero, 1), []).ToString());
         Assert.Contains("Max = (1, 1)", Bounds.Around([new(0, 0), new(1, 1)]).ToString());
         Assert.Contains("Radius = 2", new Disc(Vector2.Zero, 2).ToString());
         Assert.Contains("Max = 3", new Measured(2, 1).ToString());

@@ -1,5 +1,5 @@
-using BracketGen.Design.Checks;
 using BracketGen.TestSupport;
+using BracketGen.TestSupport.Comparison;
 using CsCheck;
 using NetTopologySuite.Geometries;
 

@@ -1,6 +1,4 @@
-using BracketGen.Design.Checks;
 using BracketGen.TestSupport;
-using BracketGen.Units;
 
 namespace BracketGen.Geometry.Tests;
 

@@ -1,4 +1,3 @@
-using BracketGen.Design.Checks;
 using BracketGen.TestSupport;
 using CsCheck;
 using NetTopologySuite.Algorithm;

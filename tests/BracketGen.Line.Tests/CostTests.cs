@@ -1,14 +1,15 @@
 using System.Text;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Tests;
 
@@ -74,11 +75,11 @@ public class CostTests
     [InlineData("part_number,quantity\nP3,5\nP1,-1\nP1\n", "line 2: P3 is no part")]
     [InlineData("part_number,quantity\nP3,5\nP1,-1\nP1\n", "line 3: \"-1\" is not a quantity")]
     [InlineData("part_number,quantity\nP3,5\nP1,-1\nP1\n", "line 4: a column is missing")]
-    public void Every_mistake_in_an_order_is_told(string text, string mistake)
+    public void Every_mistake_in_an_order_is_reported(string text, string mistake)
     {
         var (order, mistakes) = CuttingOrder.Parse(Encoding.UTF8.GetBytes(text), new HashSet<string> { "P1" });
         Assert.Null(order);
-        Assert.Contains(mistakes, m => m.StartsWith(mistake, StringComparison.Ordinal));
+        Assert.Contains(mistakes, m => m.Text.StartsWith(mistake, StringComparison.Ordinal));
     }
 
     private static Bracket Plate()

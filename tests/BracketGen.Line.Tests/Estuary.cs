@@ -1,13 +1,11 @@
 using System.Collections.Immutable;
 using BracketGen.Line.Combinations;
-using BracketGen.Line.Files;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Parts;
-using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Storage;
 using BracketGen.TestSupport;
 using BracketGen.Words.Profiles;
 
@@ -95,11 +93,15 @@ internal sealed class LineRig : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("bracketgen-line-").FullName;
 
+    public LineRig(Register? register = null) => (Lock, Register) = (FolderLock.Take(_folder), register ?? Register.Empty("Creek line"));
+
     public string Folder => _folder;
 
-    public CombinationFolder Combinations => new(System.IO.Path.Combine(_folder, "combinations"));
+    public FolderLock Lock { get; }
 
-    public Register Register { get; private set; } = Register.Empty("Creek line");
+    public CombinationFolder Combinations => new(System.IO.Path.Combine(_folder, "combinations"), Lock);
+
+    public Register Register { get; private set; }
 
     public sealed record Run(LoadedFamily Family, ImmutableArray<Combination> Offered, ImmutableArray<Made?> Made, int Kept);
 
@@ -123,7 +125,7 @@ internal sealed class LineRig : IDisposable
         if (made.All(m => m is not null))
         {
             ImmutableArray<Made> all = [.. made.Select(m => m!)];
-            Register = NewRevisions.Add(Register, combinations, all, inputs, numbers!, LineParts.Of(family, combinations, all));
+            Register = NewRevisions.Add(Register, combinations, all, inputs, numbers!, LineParts.Of(family, combinations, all), family.Family.Units);
         }
 
         return new(family, combinations, made, kept);
@@ -131,9 +133,13 @@ internal sealed class LineRig : IDisposable
 
     /// <summary>Every file with its bytes as text, by path.</summary>
     public SortedDictionary<string, string> Contents() => new(
-        Directory.GetFiles(_folder, "*", SearchOption.AllDirectories)
+        Directory.GetFiles(_folder, "*", SearchOption.AllDirectories).Where(f => System.IO.Path.GetFileName(f) != FolderLock.FileName)
             .ToDictionary(f => System.IO.Path.GetRelativePath(_folder, f), f => Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(f)))),
         StringComparer.Ordinal);
 
-    public void Dispose() => Directory.Delete(_folder, recursive: true);
+    public void Dispose()
+    {
+        Lock.Dispose();
+        Directory.Delete(_folder, recursive: true);
+    }
 }

@@ -1,16 +1,16 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
 using BracketGen.Line.Solving;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Tests;
 
@@ -22,7 +22,7 @@ public class LineRunTests
     {
         using var rig = new LineRig();
         var first = rig.Make(Estuary.WithSmall);
-        Assert.All(first.Made, m => Assert.Equal(Outcome.Passes, m!.Outcome));
+        Assert.All(first.Made, m => Assert.Equal(Outcome.NotProven, m!.Outcome));
         Assert.Equal(0, first.Kept);
         Assert.Equal(6, rig.Register.Revisions.Length);
         var (files, register) = (rig.Contents(), rig.Register.Bytes);
@@ -130,7 +130,7 @@ public class LineRunTests
     {
         using var rig = new LineRig();
         var run = rig.Make(Estuary.Edit(Estuary.WithSmall, "vehicles/plover.toml", "wire_diameter = 1.5", "wire_diameter = \"thin\""));
-        Assert.Equal(4, run.Made.Count(m => m!.Outcome == Outcome.Passes));
+        Assert.Equal(4, run.Made.Count(m => m!.HasPart));
         var broken = run.Made.Where(m => m!.Outcome == Outcome.Broken).ToArray();
         Assert.Equal(2, broken.Length);
         Assert.All(broken, m => Assert.Contains("wire_diameter", m!.Reasons[0]));
@@ -147,7 +147,7 @@ public class LineRunTests
         var run = rig.Make(Estuary.Edit(Estuary.WithSmall, "vehicles/plover.toml", "available_pull = { value = 51,", "available_pull = { value = 40,"));
         var fails = run.Made.Where(m => m!.Outcome == Outcome.Fails).ToArray();
         Assert.Equal(2, fails.Length);
-        Assert.All(fails, m => Assert.Contains(m!.Reasons, r => r.StartsWith("Pull left at the floor", StringComparison.Ordinal)));
+        Assert.All(fails, m => Assert.Contains(m!.Reasons, r => r.StartsWith("Over-travel with the valve wide open", StringComparison.Ordinal)));
         Assert.False(File.Exists(Path.Combine(rig.Combinations.Of("PLV-A58-S"), CombinationSolver.CutFile)));
         Assert.True(File.Exists(Path.Combine(rig.Combinations.Of("PLV-A58-S"), CombinationSolver.ResultFile)));
     }
@@ -170,7 +170,7 @@ public class LineRunTests
             Assert.Equal(bracket.Stock, back.Stock);
             Assert.Equal(bracket.Seat, back.Seat);
             Assert.True(bracket.FoldedSeat.Point.DistanceTo(back.FoldedSeat.Point) < 1e-9);
-            Assert.Equal(PartFacts.Fingerprint(bracket), PartFacts.Fingerprint(back));
+            Assert.Equal(PartFingerprint.Of(bracket), PartFingerprint.Of(back));
             Assert.Equal(made!.ToBytes(), kept.ToBytes());
         }
     }

@@ -1,15 +1,16 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
 using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
+using BracketGen.Line.Parts;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 using CsCheck;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Index.Strtree;
@@ -113,12 +114,12 @@ public class NestingTests
     {
         var report = Reports.Of(Estuary.Solved.Rig, Estuary.Solved.Run);
         var brackets = report.Selection.Parts.ToDictionary(p => p.Made.PartNumber, p => p.Bracket);
-        var sheets = report.Nests.SelectMany(n => n.Nest.Sheets.Select((s, i) => (Name: SheetFiles.NameOf(n, i), Sheet: s))).ToDictionary(s => s.Name, s => s.Sheet);
+        var sheets = report.Nests.SelectMany(n => n.Nest.Sheets.Select((s, i) => (Name: SheetFiles.NameOf(n, i, report.Family.Family.Units), Sheet: s))).ToDictionary(s => s.Name, s => s.Sheet);
         var python = OutsideTool.RequirePython("ezdxf");
         var folder = Directory.CreateTempSubdirectory("bracketgen-sheets-").FullName;
         try
         {
-            foreach (var (name, bytes) in SheetFiles.Of(report))
+            foreach (var (name, bytes) in SheetFiles.Of(report.Family.Family, report.Selection.Parts, report.Nests))
             {
                 var path = Path.Combine(folder, name);
                 File.WriteAllBytes(path, bytes);

@@ -1,12 +1,12 @@
 using System.Text;
-using BracketGen.Design.Checks;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Combinations;
-using BracketGen.Line.Files;
 using BracketGen.Line.Numbering;
+using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Tests;
 
@@ -62,7 +62,7 @@ public class NumberingTests
     }
 
     [Fact]
-    public void Conflicts_are_told_and_nothing_is_numbered()
+    public void Conflicts_are_reported_and_nothing_is_numbered()
     {
         var rule = new NumberRule("SF-{vehicle}-{throttle_body}", 1, 3, RevisionStyle.Letters);
         var offered = FamilyCombinations.Of(Estuary.Read(Estuary.WithSmall)).Offered;
@@ -70,16 +70,16 @@ public class NumberingTests
         {
             var (plan, conflicts) = NumberPlan.Of("n", other ?? rule, offered, register);
             Assert.Null(plan);
-            return string.Join('\n', conflicts);
+            return string.Join('\n', conflicts.Select(c => c.Text));
         }
 
-        Assert.Contains("is that of the line «m»", Conflict(Register.Empty("m")));
+        Assert.Contains("belongs to the line \"m\"", Conflict(Register.Empty("m")));
         Assert.Contains("given to another", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-PLV-A58", null) with { Combination = "another" }], [])));
         Assert.Contains("given to another", Conflict(Register.Empty("n").With([Entry(offered[0], "sf-plv-a58", null) with { Combination = "another" }], [])));
         Assert.Contains("by the rule it would now be SF-PLV-A58", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-1", null)], [])));
-        Assert.Contains("was «Heron", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-PLV-A58", null) with { Names = "Heron, Alder 58, steel" }], [])));
+        Assert.Contains("was \"Heron", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-PLV-A58", null) with { Names = "Heron, Alder 58, steel" }], [])));
         Assert.Contains("revision I", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-PLV-A58", null) with { Revision = "I" }], [])));
-        Assert.Contains("and of PLV-A58-S", Conflict(Register.Empty("n"), rule with { Pattern = "SF-{vehicle}" }));
+        Assert.Contains("and PLV-A58-S would both get", Conflict(Register.Empty("n"), rule with { Pattern = "SF-{vehicle}" }));
     }
 
     [Fact]
@@ -123,7 +123,7 @@ public class NumberingTests
         var facts = Estuary.Read(files).Options[0].Facts;
         Assert.Equal(["free_play", "min_free_play", "min_wrap", "max_give", "min_over_travel", "sweep_clearance"], facts.Select(f => f.Key));
         Assert.Equal(
-            InputHash.OfTexts(["free_play", "3", "least_free_play", "0.5", "least_wrap", "12", "most_give", "0.4", "over_travel_reserve", "1", "sweep_clearance", "2.5"]),
+            InputHash.OfTexts(["free_play", "3", "min_free_play", "0.5", "min_wrap", "12", "max_give", "0.4", "min_over_travel", "1", "sweep_clearance", "2.5"]),
             InputHash.Of(facts));
     }
 
@@ -134,17 +134,48 @@ public class NumberingTests
     [InlineData("{\"register\":\"n\",\"version\":1}\nrubbish\n", "line 2: it cannot be read")]
     [InlineData("{\"register\":\"n\",\"version\":1}\n{\"part\":\"P\",\"rev", "no end")]
     [InlineData("{\"register\":\"n\",\"version\":9}\n", "line 1")]
-    public void A_damaged_register_is_told(string text, string problem) => Assert.Contains(problem, Register.Parse(Encoding.UTF8.GetBytes(text)).Problem);
+    public void A_damaged_register_is_reported(string text, string problem) => Assert.Contains(problem, Register.Parse(Encoding.UTF8.GetBytes(text)).Damage!.Text);
 
     [Fact]
     public void A_revision_is_given_out_once_only()
     {
         var offered = FamilyCombinations.Of(Estuary.Read(Estuary.WithSmall)).Offered;
         var entry = Entry(offered[0], "P1", 1);
-        Assert.Contains("line 3: P1 revision A is given out a second time", Register.Parse(Register.Empty("n").With([entry, entry], []).Bytes).Problem);
-        Assert.Contains("has the number P1 already", Register.Parse(Register.Empty("n").With([entry, entry with { PartNumber = "P2", Revision = "B" }], []).Bytes).Problem);
-        Assert.Contains("second time", Register.Parse(Register.Empty("n").With([entry, entry with { Combination = "other" }], []).Bytes).Problem);
+        Assert.Contains("line 3: P1 revision A is given out a second time", Register.Parse(Register.Empty("n").With([entry, entry], []).Bytes).Damage!.Text);
+        Assert.Contains("already has the number P1", Register.Parse(Register.Empty("n").With([entry, entry with { PartNumber = "P2", Revision = "B" }], []).Bytes).Damage!.Text);
+        Assert.Contains("second time", Register.Parse(Register.Empty("n").With([entry, entry with { Combination = "other" }], []).Bytes).Damage!.Text);
     }
+
+    // Written by the program at 45bc180 from the small line, with revision B of the Plover's parts for a free inner length of 139.5 mm.
+    [Fact]
+    public void A_register_of_an_earlier_version_is_read_and_continued()
+    {
+        var bytes = File.ReadAllBytes(RepositoryRoot.PathOf("tests", "BracketGen.Line.Tests", "Data", "register-45bc180.jsonl"));
+        var (register, damage) = Register.Parse(bytes);
+        Assert.Null(damage);
+        Assert.Equal(8, register!.Revisions.Length);
+        Assert.Equal("B", register.Latest["PLV-A58-S"].Revision);
+
+        // The same parts come out today: nothing is new, and not a byte changes.
+        using var rig = new LineRig(register);
+        rig.Make(Plover("139.5"));
+        Assert.Equal(bytes, rig.Register.Bytes);
+
+        // A longer wire raises the Plover's parts alone, and only what changed is listed.
+        rig.Make(Plover("141"));
+        var added = rig.Register.Revisions.Skip(8).ToArray();
+        Assert.Equal(["PLV-A58-S C", "PLV-R64-S C"], added.Select(r => $"{r.Combination} {r.Revision}"));
+        Assert.All(added, r =>
+        {
+            Assert.Contains("vehicle PLV, cable.free_inner_length.value: 139.5, now 141", r.Differences);
+            Assert.DoesNotContain(r.Differences, d => d.StartsWith("sheet: ", StringComparison.Ordinal));
+            Assert.Single(r.Differences, d => d.Split(' ')[0] is "vehicle" or "throttle" or "shop" or "material" or "option,");
+        });
+        Assert.True(rig.Register.Bytes.AsSpan().StartsWith(bytes));
+    }
+
+    private static MemoryFileSource Plover(string length) =>
+        Estuary.Edit(Estuary.WithSmall, "vehicles/plover.toml", "free_inner_length = { value = 138,", $"free_inner_length = {{ value = {length},");
 
     [Fact]
     public void A_register_that_was_changed_meanwhile_is_not_written_over()
@@ -154,9 +185,9 @@ public class NumberingTests
         var before = RegisterFile.Read(path, "n").Register!;
         var offered = FamilyCombinations.Of(Estuary.Read(Estuary.WithSmall)).Offered;
         var now = before.With([Entry(offered[0], "P1", 1)], []);
-        Assert.Null(RegisterFile.Write(path, before, now));
+        Assert.True(RegisterFile.Write(rig.Lock, path, before, now));
         Assert.Equal(now.Bytes, File.ReadAllBytes(path));
-        Assert.Contains("changed while", RegisterFile.Write(path, before, before.With([Entry(offered[1], "P2", 2)], [])));
+        Assert.False(RegisterFile.Write(rig.Lock, path, before, before.With([Entry(offered[1], "P2", 2)], [])));
         Assert.Equal(now.Bytes, File.ReadAllBytes(path));
     }
 

@@ -3,7 +3,6 @@ using BracketGen.Line.Combinations;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Parts;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 
@@ -18,6 +17,6 @@ internal static class Reports
         ImmutableArray<Made> made = [.. run.Made.Select(m => m!)];
         var selection = FewestParts.Of(run.Family, LineParts.Of(run.Family, run.Offered, made), null, 2);
         var plan = run.Family.Family.Cutting;
-        return new(run.Family, combinations, made, selection, CuttingPlanner.Of(selection, CuttingOrder.OfAll(selection, plan), plan, 1), rig.Register, false);
+        return new(run.Family, combinations, made, selection, CuttingPlanner.Of(selection, CuttingOrder.OfAll(selection, plan), plan, 1), rig.Register);
     }
 }

@@ -1,4 +1,6 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Mechanism.Tests;
 
@@ -45,9 +47,9 @@ public class CableEndTests
         Cable cable = new()
         {
             Fitting = new(EndFittingKind.Ball, 8, 8), WireDiameter = 1.5, OuterEnd = new PlainFerrule(8, 11), OuterDiameter = 5,
-            FreeInnerLength = 180, FleetLimit = 0.02, MinBendRadius = 60,
+            FreeInnerLength = 180, FleetLimit = new(0.02), MinBendRadius = 60,
         };
-        Assert.Equal(5, new Angle(cable.WanderLimit).Degrees, 1e-12);
+        Assert.Equal(5, cable.WanderLimit.Degrees, 1e-12);
         Assert.Equal(1180, cable.WireLength, 1e-12); // an outer of a metre
         Assert.Equal(820, (cable with { OuterLength = 640 }).WireLength, 1e-12);
     }

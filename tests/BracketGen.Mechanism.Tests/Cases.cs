@@ -1,4 +1,7 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Uncertainty;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;
@@ -60,7 +63,7 @@ internal static class Cases
         Groove = groove,
         Rotation = Angle.FromDegrees(rotationDegrees).Radians,
         Pocket = Angle.FromDegrees(pocketDegrees).Radians,
-        GrooveExtent = Angle.FromDegrees(170).Radians,
+        GrooveExtent = Angle.FromDegrees(170),
         GrooveWidth = 2.5,
         SlotWidth = 2,
         OuterRadius = 36,

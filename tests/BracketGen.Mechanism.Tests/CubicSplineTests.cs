@@ -1,7 +1,9 @@
 using BracketGen.Design.Checks;
+using BracketGen.Mechanism.Numerics;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
-using MathNet.Numerics.Interpolation;
+using Reference = MathNet.Numerics.Interpolation;
 
 namespace BracketGen.Mechanism.Tests;
 
@@ -16,8 +18,9 @@ public class CubicSplineTests
     {
         double[] x = [0, 0.4, 1.1, 1.5, 2.7, 3, 4.2];
         var ours = CubicSpline.Open(x, y);
-        var theirs = MathNet.Numerics.Interpolation.CubicSpline.InterpolateBoundaries(
-            x, y, SplineBoundaryCondition.FirstDerivative, ours.At(0).First, SplineBoundaryCondition.FirstDerivative, ours.At(4.2).First);
+        var theirs = Reference.CubicSpline.InterpolateBoundaries(
+            x, y, Reference.SplineBoundaryCondition.FirstDerivative, ours.At(0).First,
+            Reference.SplineBoundaryCondition.FirstDerivative, ours.At(4.2).First);
         for (var at = 0.0; at <= 4.2; at += 0.07)
         {
             Assert.Equal(theirs.Interpolate(at), ours.At(at).Value, 1e-9);

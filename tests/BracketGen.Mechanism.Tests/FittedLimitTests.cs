@@ -1,4 +1,12 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Fitted;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Units;
+using BracketGen.Words.Fitted;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Mechanism.Tests;
 
@@ -16,8 +24,10 @@ public class FittedLimitTests
         Pitch = 1.25,
     };
 
+    private static string Said(Finding finding) => new FindingText(UnitSystem.Metric, 1).Of(finding);
+
     private static Finding Of(string id, FittedReadings readings, FittedExpectation? expected = null) =>
-        Assert.Single(FittedVerdict.Of(readings, expected ?? Expected), f => f.Id == id);
+        Assert.Single(FittedVerdict.Of(readings, expected ?? Expected), f => f.Code == id);
 
     /// <summary>A difference of just what can be read is not spoken of, one bit more is.</summary>
     [Fact]
@@ -30,27 +40,27 @@ public class FittedLimitTests
         }
 
         At("closes", FindingWeight.Safety, 1.25, 1, v => new() { ClosedVolts = v }, Expected);
-        At("closes", FindingWeight.Mend, 0.75, -1, v => new() { ClosedVolts = v }, Expected);
-        At("wide-open", FindingWeight.Mend, 4.75, -1, v => new() { FlooredVolts = v }, Expected);
+        At("closes", FindingWeight.Adjust, 0.75, -1, v => new() { ClosedVolts = v }, Expected);
+        At("wide-open", FindingWeight.Adjust, 4.75, -1, v => new() { FlooredVolts = v }, Expected);
         var zero = Expected with { ControllerZero = 1 };
-        At("dead-band", FindingWeight.Mend, 1.25, 1, v => new() { ClosedVolts = v }, zero with { Sensor = new(1.25, 5.25, new(1)) });
-        At("dead-band", FindingWeight.Mend, 0.75, -1, v => new() { ClosedVolts = v }, zero);
+        At("dead-band", FindingWeight.Adjust, 1.25, 1, v => new() { ClosedVolts = v }, zero with { Sensor = new(1.25, 5.25, new(1)) });
+        At("dead-band", FindingWeight.Adjust, 0.75, -1, v => new() { ClosedVolts = v }, zero);
     }
 
     /// <summary>Nothing is said about the controller's zero while the valve does not close; 0.26 V is read as 3.7° open.</summary>
     [Fact]
     public void A_valve_that_does_not_close_says_nothing_of_the_dead_band()
     {
-        var ids = FittedVerdict.Of(new() { ClosedVolts = 1.26 }, Expected).Select(f => f.Id);
+        var ids = FittedVerdict.Of(new() { ClosedVolts = 1.26 }, Expected).Select(f => f.Code);
         Assert.Equal(["closes"], ids);
-        Assert.Equal(["closes", "dead-band"], FittedVerdict.Of(new() { ClosedVolts = 1.25 }, Expected).Select(f => f.Id));
+        Assert.Equal(["closes", "dead-band"], FittedVerdict.Of(new() { ClosedVolts = 1.25 }, Expected).Select(f => f.Code));
     }
 
     [Theory]
     [InlineData(115, FindingWeight.Good)]
     [InlineData(125, FindingWeight.Good)]
-    [InlineData(114.9, FindingWeight.Mend)]
-    [InlineData(125.1, FindingWeight.Mend)]
+    [InlineData(114.9, FindingWeight.Adjust)]
+    [InlineData(125.1, FindingWeight.Adjust)]
     public void Pad_travel_is_measured_to_five_millimetres(double travel, FindingWeight weight) =>
         Assert.Equal(weight, Of("pad-travel", new() { PadTravel = travel }).Weight);
 
@@ -67,7 +77,7 @@ public class FittedLimitTests
     [InlineData(0.99, FindingWeight.Safety)]
     [InlineData(1, FindingWeight.Good)]
     [InlineData(3, FindingWeight.Good)]
-    [InlineData(3.01, FindingWeight.Mend)]
+    [InlineData(3.01, FindingWeight.Adjust)]
     public void Slack_is_let_be_within_half_of_what_was_wanted(double slack, FindingWeight weight) =>
         Assert.Equal(weight, Of("free-play", new() { FreePlay = slack }).Weight);
 
@@ -76,13 +86,13 @@ public class FittedLimitTests
     public void Little_slack_is_told_with_its_turns()
     {
         var finding = Of("free-play", new() { FreePlay = 0.5 }, Expected with { MinFreePlay = 0.25 });
-        Assert.Equal(FindingWeight.Mend, finding.Weight);
+        Assert.Equal(FindingWeight.Adjust, finding.Weight);
         Assert.Equal(
             "Free play is 0.5 mm, 2.0 mm was wanted: there is little in hand. Move the outer's end 1.5 mm towards the quadrant, giving slack: 1.2 turns of the adjuster's nuts (1.25 mm a turn).",
-            finding.Text);
+            Said(finding));
         Assert.EndsWith(
             "Move the outer's end 1.5 mm towards the quadrant, giving slack.",
-            Of("free-play", new() { FreePlay = 0.5 }, Expected with { MinFreePlay = 0.25, Pitch = null }).Text, StringComparison.Ordinal);
+            Said(Of("free-play", new() { FreePlay = 0.5 }, Expected with { MinFreePlay = 0.25, Pitch = null })), StringComparison.Ordinal);
     }
 
     /// <summary>Slack that holds just the missing pull is given, one that lacks a bit of it is not.</summary>
@@ -100,11 +110,11 @@ public class FittedLimitTests
     public void A_zero_too_low_and_a_reading_too_low()
     {
         Assert.Contains(
-            "takes the closed valve for 7.2° open", Of("dead-band", new() { ClosedVolts = 1 }, Expected with { ControllerZero = 0.5 }).Text,
+            "takes the closed valve for 7.2° open", Said(Of("dead-band", new() { ClosedVolts = 1 }, Expected with { ControllerZero = 0.5 })),
             StringComparison.Ordinal);
         FittedExpectation With(double closed, double open) => Expected with { Sensor = new(closed, open, new(1)) };
         Assert.Equal(FindingWeight.Good, Of("dead-band", new() { ClosedVolts = 0.42 }, With(0.42, 4.4)).Weight);
-        Assert.Equal(FindingWeight.Mend, Of("dead-band", new() { ClosedVolts = 0.41 }, With(0.41, 4.4)).Weight);
+        Assert.Equal(FindingWeight.Adjust, Of("dead-band", new() { ClosedVolts = 0.41 }, With(0.41, 4.4)).Weight);
         Assert.Equal(FindingWeight.Good, Of("dead-band", new() { ClosedVolts = 0.41 }, With(0.41, -4.4)).Weight);
     }
 

@@ -1,4 +1,12 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Fitted;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Units;
+using BracketGen.Words.Fitted;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Mechanism.Tests;
 
@@ -18,8 +26,10 @@ public class FittedTests
 
     private static readonly FittedReadings Right = new() { ClosedVolts = 0.5, FlooredVolts = 4.6, FreePlay = 2, PadTravel = 120 };
 
+    private static string Said(Finding finding) => new FindingText(UnitSystem.Metric, 1).Of(finding);
+
     private static Finding Of(string id, FittedReadings readings, FittedExpectation? expected = null) =>
-        Assert.Single(FittedVerdict.Of(readings, expected ?? Expected), f => f.Id == id);
+        Assert.Single(FittedVerdict.Of(readings, expected ?? Expected), f => f.Code == id);
 
     /// <summary>4.1 V over 82° is 0.05 V for a degree.</summary>
     [Fact]
@@ -56,23 +66,23 @@ public class FittedTests
         var finding = Of("closes", Right with { ClosedVolts = 0.75, FreePlay = 0 });
         Assert.Equal(FindingWeight.Safety, finding.Weight);
         Assert.Equal(-4.749, finding.AdjusterShift!.Value, 1e-3);
-        Assert.Contains("5.0° open", finding.Text, StringComparison.Ordinal);
-        Assert.Contains("towards the quadrant, giving slack: 4.7 turns", finding.Text, StringComparison.Ordinal);
+        Assert.Contains("5.0° open", Said(finding), StringComparison.Ordinal);
+        Assert.Contains("towards the quadrant, giving slack: 4.7 turns", Said(finding), StringComparison.Ordinal);
         var all = FittedVerdict.Of(Right with { ClosedVolts = 0.75, FreePlay = 0 }, Expected);
         Assert.Equal(FindingWeight.Safety, all[0].Weight);
-        Assert.DoesNotContain(all, f => f.Id == "dead-band");
+        Assert.DoesNotContain(all, f => f.Code == "dead-band");
     }
 
     [Theory]
     [InlineData(0.4, FindingWeight.Safety, -1.6, "Too little free play: 0.4 mm")]
     [InlineData(1.6, FindingWeight.Good, null, "right")]
-    [InlineData(6, FindingWeight.Mend, 4.0, "the first part of the pedal's travel does nothing. Move the outer's end 4.0 mm away from the quadrant, taking up slack: 4.0 turns")]
+    [InlineData(6, FindingWeight.Adjust, 4.0, "the first part of the pedal's travel does nothing. Move the outer's end 4.0 mm away from the quadrant, taking up slack: 4.0 turns")]
     public void Free_play_is_judged(double slack, FindingWeight weight, double? shift, string text)
     {
         var finding = Of("free-play", Right with { FreePlay = slack });
         Assert.Equal(weight, finding.Weight);
         Assert.Equal(shift, finding.AdjusterShift is { } s ? Math.Round(s, 9) : null);
-        Assert.Contains(text, finding.Text, StringComparison.Ordinal);
+        Assert.Contains(text, Said(finding), StringComparison.Ordinal);
     }
 
     /// <summary>4.5 V is 80°: 2° missing, 31.5 · 2 π/180 = 1.0996 mm. Slack of 3 mm has it in hand, 1.5 mm has not.</summary>
@@ -81,23 +91,23 @@ public class FittedTests
     {
         var mended = Of("wide-open", Right with { FlooredVolts = 4.5, FreePlay = 3 });
         Assert.Equal(1.0996, mended.AdjusterShift!.Value, 1e-4);
-        Assert.Contains("98 % open (80.0° of 82.0°): 1.1 mm of pull is missing", mended.Text, StringComparison.Ordinal);
-        Assert.Contains("1.1 turns", mended.Text, StringComparison.Ordinal);
+        Assert.Contains("98 % open (80.0° of 82.0°): 1.1 mm of pull is missing", Said(mended), StringComparison.Ordinal);
+        Assert.Contains("1.1 turns", Said(mended), StringComparison.Ordinal);
         var not = Of("wide-open", Right with { FlooredVolts = 4.5, FreePlay = 1.5 });
         Assert.Null(not.AdjusterShift);
-        Assert.Contains("The adjuster cannot give it: free play has only 0.5 mm in hand", not.Text, StringComparison.Ordinal);
+        Assert.Contains("The adjuster cannot give it: free play has only 0.5 mm in hand", Said(not), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Dead_bands_are_found()
     {
         var fixedZero = Expected with { ControllerZero = 0.6 };
-        Assert.Contains("until the valve is 2.0° open", Of("dead-band", Right, fixedZero).Text, StringComparison.Ordinal);
-        Assert.Equal(FindingWeight.Mend, Of("dead-band", Right, fixedZero).Weight);
-        Assert.Contains("may not idle", Of("dead-band", Right, Expected with { ControllerZero = 0.4 }).Text, StringComparison.Ordinal);
+        Assert.Contains("until the valve is 2.0° open", Said(Of("dead-band", Right, fixedZero)), StringComparison.Ordinal);
+        Assert.Equal(FindingWeight.Adjust, Of("dead-band", Right, fixedZero).Weight);
+        Assert.Contains("may not idle", Said(Of("dead-band", Right, Expected with { ControllerZero = 0.4 })), StringComparison.Ordinal);
         Assert.Equal(FindingWeight.Good, Of("dead-band", Right, Expected with { ControllerZero = 0.5 }).Weight);
         var low = Expected with { Sensor = new PositionSensor(0.3, 4.4, Angle.FromDegrees(82)) };
-        Assert.Contains("below 0.42 V", Of("dead-band", Right with { ClosedVolts = 0.3 }, low).Text, StringComparison.Ordinal);
+        Assert.Contains("below 0.42 V", Said(Of("dead-band", Right with { ClosedVolts = 0.3 }, low)), StringComparison.Ordinal);
         var falling = Expected with { Sensor = new PositionSensor(4.5, 0.4, Angle.FromDegrees(82)) };
         Assert.All(FittedVerdict.Of(Right with { ClosedVolts = 4.5, FlooredVolts = 0.4 }, falling), f => Assert.Equal(FindingWeight.Good, f.Weight));
     }
@@ -106,9 +116,9 @@ public class FittedTests
     [InlineData(100, "carpet or a pedal stop takes 20 mm, 8.0 mm of pull")]
     [InlineData(130, "it may strain the valve's stop")]
     public void Pad_travel_is_held_against_what_was_measured(double travel, string text) =>
-        Assert.Contains(text, Of("pad-travel", Right with { PadTravel = travel }).Text, StringComparison.Ordinal);
+        Assert.Contains(text, Said(Of("pad-travel", Right with { PadTravel = travel })), StringComparison.Ordinal);
 
     [Fact]
     public void A_sensor_that_has_turned_is_told() =>
-        Assert.Contains("the sensor has turned", Of("closes", Right with { ClosedVolts = 0.45 }).Text, StringComparison.Ordinal);
+        Assert.Contains("the sensor has turned", Said(Of("closes", Right with { ClosedVolts = 0.45 })), StringComparison.Ordinal);
 }

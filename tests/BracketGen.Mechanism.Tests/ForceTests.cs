@@ -1,7 +1,14 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;
@@ -142,9 +149,9 @@ public class ForceTests
     {
         LoadedTravel With(double freePlay, CableCompliance cable) =>
             LoadedTravel.Solve(Cases.Alder, Seat, freePlay, 48, Springs, Friction, cable);
-        Assert.Equal(5.457, With(-3, CableCompliance.Rigid).HeldOpen.Degrees, 1e-3);
-        Assert.Equal(0, With(2, CableCompliance.Rigid).HeldOpen.Radians);
-        Assert.InRange(With(-3, new() { WireLength = 900, WireDiameter = 1.5, Fill = 0.5 }).HeldOpen.Degrees, 5.2, 5.45);
+        Assert.Equal(5.457, With(-3, CableCompliance.Rigid).OpeningAt(0).Degrees, 1e-3);
+        Assert.Equal(0, With(2, CableCompliance.Rigid).OpeningAt(0).Radians);
+        Assert.InRange(With(-3, new() { WireLength = 900, WireDiameter = 1.5, Fill = 0.5 }).OpeningAt(0).Degrees, 5.2, 5.45);
     }
 
     [Fact]

@@ -1,6 +1,8 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Grooves;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;

@@ -1,5 +1,7 @@
 using BracketGen.Design.Checks;
+using BracketGen.Mechanism.Numerics;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;

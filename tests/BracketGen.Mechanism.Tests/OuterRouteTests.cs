@@ -1,7 +1,9 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;
@@ -218,8 +220,7 @@ public class OuterRouteTests
         var tooShort = Fit(400);
         Assert.Null(tooShort.Route);
         Assert.Equal(-33.6591, tooShort.Spare, 1e-3); // 424.2641 + 0.156583 · 60 = 433.6591
-        Assert.Equal(
-            "The outer is 34 mm too short: even with bends of 60 mm the way is 434 mm, and the outer has 400 mm.", tooShort.Problem);
+        Assert.Equal(433.6591, Assert.IsType<OuterTooShort>(tooShort.Problem).Needed, 1e-3);
 
         var usedUp = Fit(450);
         Assert.Null(usedUp.Problem);
@@ -257,7 +258,7 @@ public class OuterRouteTests
     {
         var fit = OuterRoute.Fit(Vector3.Zero, new(1, 0, 0), new(-20, 0, 0), new(-1, 0, 0), 100, 400);
         Assert.Null(fit.Route);
-        Assert.Contains("too short", fit.Problem, StringComparison.Ordinal);
+        Assert.IsType<OuterTooShort>(fit.Problem);
         Assert.True(OuterRoute.Fit(Vector3.Zero, new(1, 0, 0), new(-20, 0, 0), new(-1, 0, 0), 100, 900).Route!.TotalBend > Angle.Straight);
     }
 

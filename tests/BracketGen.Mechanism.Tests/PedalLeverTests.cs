@@ -1,5 +1,8 @@
 using BracketGen.Design.Checks;
+using BracketGen.Mechanism.Numerics;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;

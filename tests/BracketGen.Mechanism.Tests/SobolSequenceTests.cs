@@ -1,3 +1,6 @@
+using BracketGen.Mechanism.Numerics;
+using BracketGen.Words.Report;
+
 namespace BracketGen.Mechanism.Tests;
 
 /// <summary>Sobol's points beyond the first few, where the recurrence makes the direction numbers.</summary>

@@ -1,7 +1,10 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Mechanism.Tests;
@@ -173,7 +176,7 @@ public class TautWireTests
     [Fact]
     public void Long_grooves_take_long_wraps()
     {
-        var quadrant = Cases.Alder with { GrooveExtent = Angle.FromDegrees(340).Radians };
+        var quadrant = Cases.Alder with { GrooveExtent = Angle.FromDegrees(340) };
         Angle leaving = new(quadrant.Pocket.Value + Angle.FromDegrees(330).Radians);
         var stop = quadrant.Groove.PointWithNormal(leaving) + 80 * Vector2.FromPolar(1, leaving).Left;
         Assert.Equal(330, TautWire.Solve(quadrant, stop, Angle.Zero).Wrap.Degrees, 1e-9);
@@ -193,7 +196,7 @@ public class TautWireTests
     [InlineData(360, -3)]
     public void The_turn_of_the_wrap_is_told(double extent, double wrap)
     {
-        var quadrant = Cases.Alder with { GrooveExtent = Angle.FromDegrees(extent).Radians };
+        var quadrant = Cases.Alder with { GrooveExtent = Angle.FromDegrees(extent) };
         var leaving = quadrant.PocketNormal + Angle.FromDegrees(wrap);
         var stop = quadrant.Groove.PointWithNormal(leaving) + 80 * Vector2.FromPolar(1, leaving).Left;
         var wire = TautWire.Solve(quadrant, stop, Angle.Zero);

@@ -1,4 +1,6 @@
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.Words.Report;
 using MathNet.Numerics.Statistics;
 
 namespace BracketGen.Mechanism.Tests;

@@ -2,7 +2,11 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Numerics;
+using BracketGen.Mechanism.Uncertainty;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 using MathNet.Numerics.Distributions;
 
@@ -218,8 +222,6 @@ public class UncertaintyTests
         Assert.All(ranking, c => Assert.True(c.MeasuredAgain));
         Assert.InRange(sure.ReachesWideOpen.Value, 0.85, 0.97);
         Assert.Equal(1, sure.WithinAdjuster.Value, 1e-12);
-        Assert.InRange(sure.AllIsWell.Value, sure.ReachesWideOpen.Value - 1e-12, 1);
-        Assert.Equal(1, sure.StaysInGroove.Value);
         Assert.True(sure.WrapWideOpen.Least > 0);
     }
 
@@ -240,8 +242,6 @@ public class UncertaintyTests
     public void Without_an_adjuster_it_must_be_right_as_built()
     {
         var sure = TravelUncertainty.Of(Cases.AlderTravel with { FreeInnerLength = new(180, 3), AdjusterRange = 0 });
-        var over = 48 - 2 - 31.5 * Angle.FromDegrees(82).Radians; // it closes from -2 and opens fully up to +over
-        Assert.Equal((2 + over) / 6, sure.AllIsWell.Value, 1e-3);
         Assert.Equal("valve fully open", sure.Ranking.Requirement);
     }
 

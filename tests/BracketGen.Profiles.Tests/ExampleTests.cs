@@ -1,11 +1,17 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Profiles.Tests;
 
@@ -70,7 +76,7 @@ public class ExampleTests
         Assert.Equal(new ThreadedAdjuster(8, 1, 14, 13, 5), job.Vehicle.Cable.OuterEnd);
         Assert.Equal(new EndFitting(EndFittingKind.Barrel, 6, 8), job.Vehicle.Cable.Fitting);
         Assert.Equal(new Measured(138, 1), job.Vehicle.Cable.FreeInnerLength);
-        Assert.Equal(3 * Math.PI / 180, job.Vehicle.Cable.FleetLimit, 12);
+        Assert.Equal(3 * Math.PI / 180, job.Vehicle.Cable.FleetLimit.Radians, 12);
         Assert.Equal(new Pedal(new(51, 0.5), 3.4), job.Vehicle.Pedal);
         var steel = job.Shop.Stock[0].Material;
         Assert.Equal(7.85e-9, steel.Density, 15);

@@ -1,6 +1,7 @@
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Interview;
 using BracketGen.Words.Interview;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Profiles.Tests;
 

@@ -4,8 +4,9 @@ using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Paths;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Profiles.Tests;
 

@@ -1,9 +1,13 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Profiles.Tests;
 
@@ -18,8 +22,8 @@ public class MechanismKeyTests
         var job = Samples.ReadJob(Samples.Files).Value!;
         var cable = job.Vehicle.Cable;
         Assert.Equal(new Measured(0.12, 0.04), cable.Friction);
-        Assert.Equal(5, new Angle(cable.WanderLimit).Degrees, 9);
-        Assert.Equal(180, new Angle(cable.TotalBend).Degrees, 9);
+        Assert.Equal(5, cable.WanderLimit.Degrees, 9);
+        Assert.Equal(180, cable.TotalBend.Degrees, 9);
         Assert.Equal((200_000, 0.6, 100), (cable.WireModulus, cable.WireFill, cable.OuterStiffness));
         Assert.Null(cable.OuterLength);
         Assert.Equal(7, job.Body.ValveClosedAngle.Degrees, 9);

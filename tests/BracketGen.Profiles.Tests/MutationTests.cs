@@ -1,6 +1,7 @@
 using System.Text;
 using BracketGen.Profiles.Family;
 using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Profiles.Tests;

@@ -1,6 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Profiles.Tests;
 

@@ -2,6 +2,7 @@ using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Units;
 using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Profiles.Tests;
 

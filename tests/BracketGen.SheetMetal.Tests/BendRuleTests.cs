@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Bending;
 
 namespace BracketGen.SheetMetal.Tests;
 
@@ -48,10 +49,6 @@ public class BendRuleTests
         Assert.Equal((factor * 3 + 1.57 * 4) / 2, rule.Allowance(Angle.FromDegrees(-45), 4, 3), 1e-12);
         Assert.Contains("Machinery's Handbook", rule.Name, StringComparison.Ordinal);
     }
-
-    [Fact]
-    public void Neutral_factor_gives_the_test_bend_back() =>
-        Assert.Equal(0.41, new TestBendRule(0.41, "here").NeutralFactor(Angle.FromDegrees(70), 3, 2), 1e-12);
 
     // The two published rules are of one opinion, within what air bending scatters: a twentieth of a thickness at r = t.
     [Fact]

@@ -1,6 +1,6 @@
-using BracketGen.Design.Checks;
-using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.TestSupport;
 using CsCheck;
 using NetTopologySuite.Algorithm;

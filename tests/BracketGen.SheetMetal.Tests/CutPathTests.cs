@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Cutting;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
 

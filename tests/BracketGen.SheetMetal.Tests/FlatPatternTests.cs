@@ -1,4 +1,6 @@
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.SheetMetal.Tests;
 

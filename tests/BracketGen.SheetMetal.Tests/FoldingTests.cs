@@ -1,5 +1,6 @@
-using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.TestSupport;
 using CsCheck;
 

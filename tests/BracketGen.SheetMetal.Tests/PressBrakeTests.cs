@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Bending;
 
 namespace BracketGen.SheetMetal.Tests;
 

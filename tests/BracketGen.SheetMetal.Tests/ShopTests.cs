@@ -1,3 +1,7 @@
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
+
 namespace BracketGen.SheetMetal.Tests;
 
 /// <summary>Which bend rule a shop goes by.</summary>

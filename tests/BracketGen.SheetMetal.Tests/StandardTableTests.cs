@@ -1,3 +1,5 @@
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.SheetMetal.Tests;

@@ -1,9 +1,8 @@
 using System.Globalization;
 using System.Text;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
-using BracketGen.Units;
+using BracketGen.Strength.Model;
+using BracketGen.Strength.Parts;
 
 namespace BracketGen.Strength.Tests;
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using BracketGen.Geometry;
 using BracketGen.TestSupport;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

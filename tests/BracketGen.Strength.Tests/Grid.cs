@@ -1,4 +1,6 @@
 using BracketGen.Geometry;
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Tests;
 

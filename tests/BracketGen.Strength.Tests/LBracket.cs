@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.Strength.Parts;
 
 namespace BracketGen.Strength.Tests;
 

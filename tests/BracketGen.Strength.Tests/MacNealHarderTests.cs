@@ -1,5 +1,3 @@
-using Xunit;
-
 namespace BracketGen.Strength.Tests;
 
 /// <summary>The slender and twisted beams of MacNeal and Harder (1985), section 3 and tables 4 and 5, on a fine mesh.</summary>

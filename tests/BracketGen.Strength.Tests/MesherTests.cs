@@ -1,8 +1,8 @@
-using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.Strength.Meshing;
+using BracketGen.Strength.Model;
 using BracketGen.TestSupport;
 using CsCheck;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

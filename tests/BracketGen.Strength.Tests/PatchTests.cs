@@ -1,6 +1,6 @@
 using BracketGen.Geometry;
-using BracketGen.Units;
-using Xunit;
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Tests;
 

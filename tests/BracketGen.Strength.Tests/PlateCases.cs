@@ -1,3 +1,6 @@
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Model;
+
 namespace BracketGen.Strength.Tests;
 
 /// <summary>Published plate cases on a grid of any fineness.</summary>

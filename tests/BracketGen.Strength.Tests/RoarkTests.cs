@@ -1,5 +1,3 @@
-using Xunit;
-
 namespace BracketGen.Strength.Tests;
 
 /// <summary>

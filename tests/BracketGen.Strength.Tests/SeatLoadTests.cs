@@ -1,6 +1,5 @@
-using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Strength.Parts;
 using Xunit;
 
 namespace BracketGen.Strength.Tests;

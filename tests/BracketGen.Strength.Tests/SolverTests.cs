@@ -1,10 +1,10 @@
-using BracketGen.Design.Checks;
+using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Elements;
+using BracketGen.Strength.Model;
 using BracketGen.Strength.Solving;
 using BracketGen.TestSupport;
 using CsCheck;
 using MathNet.Numerics.LinearAlgebra;
-using Xunit;
 
 namespace BracketGen.Strength.Tests;
 

@@ -1,3 +1,5 @@
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Model;
 using Xunit;
 
 namespace BracketGen.Strength.Tests;

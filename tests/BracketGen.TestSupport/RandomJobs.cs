@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal.Standards;
 using BracketGen.Units;
 using CsCheck;
@@ -34,7 +38,7 @@ public static class RandomJobs
         },
         OuterDiameter = 6,
         FreeInnerLength = new(length, 1),
-        FleetLimit = Angle.FromDegrees(2).Radians,
+        FleetLimit = Angle.FromDegrees(2),
         MinBendRadius = 60,
     });
 
@@ -43,7 +47,7 @@ public static class RandomJobs
         Groove = new CircularGroove(radius),
         Rotation = Angle.FromDegrees(rotation).Radians,
         Pocket = Angle.FromDegrees(pocket).Radians,
-        GrooveExtent = Angle.FromDegrees(rotation + 65).Radians,
+        GrooveExtent = Angle.FromDegrees(rotation + 65),
         GrooveWidth = 3,
         SlotWidth = 2.2,
         OuterRadius = radius + 3.5,

@@ -5,7 +5,12 @@ using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Shops;
 using CsCheck;
 
 namespace BracketGen.TestSupport;
@@ -20,8 +25,8 @@ public static class RandomSolutions
         // One sheet and one die: the search need not try the others to give a bracket to draw.
         var stock = job.Shop.Stock[(int)(pick * 997) % job.Shop.Stock.Length];
         job = job with { Shop = job.Shop with { Stock = [stock], Dies = [job.Shop.Dies.First(d => d.Suits(stock.Thickness))] } };
-        var body = job.Body.OpeningCounterClockwise();
-        var candidates = CandidateSearch.All(job, body);
+        var turned = job.OpeningCounterClockwise();
+        var candidates = CandidateSearch.All(turned);
         if (candidates.Count == 0)
         {
             return null;
@@ -30,13 +35,13 @@ public static class RandomSolutions
         var candidate = candidates[(int)(pick * (candidates.Count - 1))];
 
         // The checks in space take their time where a bracket is in the way: a quarter of the cases have them.
-        var inSpace = checks == 0 ? BracketChecks.InSpace(candidate.Bracket, body, job.Vehicle.Cable, job.Preferences) : [];
+        var inSpace = checks == 0 ? BracketChecks.InSpace(candidate.Bracket, turned.Body, job.Vehicle.Cable, job.Preferences) : [];
         return SolutionOf(job, candidate, candidate.Bracket, [.. candidate.QuickChecks, .. inSpace]);
     });
 
     /// <summary>One of the first brackets that the search comes upon, which saves the shaping of all the others: flat or bent once.</summary>
     public static readonly Gen<Solution?> FirstShaped = Gen.Select(RandomJobs.Job, Gen.Int[1, 30], (job, count) =>
-        CandidateSearch.AtMidRange(job, job.Body.OpeningCounterClockwise()).Take(count).LastOrDefault() is { } candidate
+        CandidateSearch.AtMidRange(job.OpeningCounterClockwise()).Take(count).LastOrDefault() is { } candidate
             ? SolutionOf(job, candidate, candidate.Bracket, candidate.QuickChecks)
             : null);
 
@@ -60,7 +65,7 @@ public static class RandomSolutions
     /// <summary>All of them, in turn at random.</summary>
     public static readonly Gen<Solution?> Any = Gen.OneOf(Shaped, Plates, BentTwice, BentTwice);
 
-    /// <summary>Some hundred solutions with a bracket, always the same, made once.</summary>
+    /// <summary>Some hundred solutions with a bracket, in a short run some ten; always the same, made once.</summary>
     public static IReadOnlyList<Solution> Samples => Sampled.Value;
 
     /// <summary>Runs <paramref name="check"/> on the first <paramref name="count"/> samples; the first failure names its place among them.</summary>
@@ -79,7 +84,7 @@ public static class RandomSolutions
         }
     }
 
-    private static readonly Lazy<IReadOnlyList<Solution>> Sampled = new(() => [.. Any.Draw(480).OfType<Solution>().Where(s => s.Bracket is not null)]);
+    private static readonly Lazy<IReadOnlyList<Solution>> Sampled = new(() => [.. Any.Draw(LongRun.Of(480)).OfType<Solution>().Where(s => s.Bracket is not null)]);
 
     private static StopPlacement Placement(Vector3 seat, Vector3 direction) => new(Angle.Zero, seat, direction, 50, 0, 2);
 
@@ -100,6 +105,7 @@ public static class RandomSolutions
         {
             Job = job,
             Travel = travel.Travel,
+            Quadrant = job.Body.Turned(QuadrantPicture.Of(job.Body.OpeningCounterClockwise().Quadrant, job.Vehicle.Cable.Fitting, travel.Travel)),
             Placement = null,
             Bracket = bracket,
             Checks = travel.Checks,
@@ -120,17 +126,18 @@ public static class RandomSolutions
 
     private static Solution SolutionOf(Job job, Candidate candidate, Bracket bracket, IEnumerable<Design.Checks.Check> checks)
     {
-        var mirrored = job.Body.Opens == OpeningSense.Clockwise;
-        return new()
+        var turned = job.OpeningCounterClockwise();
+        return job.Body.Turned(new Solution
         {
-            Job = job,
+            Job = turned,
             Travel = candidate.Travel,
-            Placement = mirrored ? candidate.Placement.Mirrored() : candidate.Placement,
-            Bracket = mirrored ? bracket.Mirrored() : bracket,
+            Quadrant = QuadrantPicture.Of(turned.Body.Quadrant, job.Vehicle.Cable.Fitting, candidate.Travel),
+            Placement = candidate.Placement,
+            Bracket = bracket,
             Checks = [.. checks],
             Remedy = TravelRemedy.For(candidate.Travel, job.Preferences.MinOverTravel),
             CandidateCount = 1,
-        };
+        });
     }
 
     private static Bracket? Bend(

@@ -6,7 +6,7 @@ namespace BracketGen.TestSupport;
 /// <summary>Random cases that are the same on every run and machine.</summary>
 /// <remarks>
 /// CsCheck's own sampling starts from a new seed each time. Here the seed is fixed, and a failure names the seed of its
-/// case; <c>gen.Sample(check, seed: "...")</c> then shrinks it.
+/// case; <c>gen.Sample(check, seed: "...")</c> then shrinks it. <see cref="LongRun"/> says how many of a series are run.
 /// </remarks>
 public static class Repeatable
 {
@@ -14,10 +14,10 @@ public static class Repeatable
     public static IReadOnlyList<T> Draw<T>(this Gen<T> gen, int count, uint stream = 1) =>
         [.. Cases(gen, count, stream).Select(c => c.Value)];
 
-    /// <summary>Runs <paramref name="check"/> on <paramref name="count"/> values; the first failure names its seed.</summary>
+    /// <summary>Runs <paramref name="check"/> on a series of <paramref name="count"/> values, or in a short run on the first tenth; the first failure names its seed.</summary>
     public static void Check<T>(this Gen<T> gen, int count, Action<T> check, uint stream = 1)
     {
-        foreach (var (value, seed) in Cases(gen, count, stream))
+        foreach (var (value, seed) in Cases(gen, LongRun.Of(count), stream))
         {
             try
             {

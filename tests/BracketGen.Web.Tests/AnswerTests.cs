@@ -5,18 +5,19 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
-using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
+using BracketGen.Web.Messages;
 using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 
-/// <summary>What the page is told is what the engine and the command line say.</summary>
+/// <summary>The page gets the answers of the solver and of the command line.</summary>
 public class AnswerTests
 {
     private const string Job = "jobs/plover-alder-58.toml";
@@ -26,12 +27,34 @@ public class AnswerTests
     {
         var desk = JobDesk.Open(Job, Examples.Read)!;
         var good = DeskAnswer.Of(desk, 1, Depth.Quick);
-        Assert.True(good.Solution!.Passes);
+        Assert.Equal(VerdictKind.NotProven, good.Solution!.Verdict.Kind);
         var short1 = desk.With("vehicles/plover.toml", "pedal.available_pull.value", JsonDocument.Parse("40").RootElement)!;
         var bad = DeskAnswer.Of(short1, 1, Depth.Quick);
-        Assert.False(bad.Solution!.Passes);
-        Assert.Equal(Designer.Solve(short1.Read().Value!).Passes, bad.Solution.Passes);
+        Assert.Equal(VerdictKind.Fails, bad.Solution!.Verdict.Kind);
+        Assert.Equal(Designer.Solve(short1.Read().Value!).Verdict.Kind, bad.Solution.Verdict.Kind);
         Assert.NotNull(bad.Solution.Remedy);
+    }
+
+    // Strength is unknown until somebody asks for it: until then nothing passes.
+    [Fact]
+    public void Before_strength_is_calculated_the_page_never_says_passes()
+    {
+        foreach (var (depth, state) in new[] { (Depth.Quick, "not-proven"), (Depth.Offers, "not-proven"), (Depth.Strength, "passes") })
+        {
+            Assert.Equal(state, VerdictOf(JobDesk.Open(Job, Examples.Read)!, depth));
+        }
+
+        var broken = JobDesk.Open(Job, Examples.Read)!.With("vehicles/plover.toml", "pedal.available_pull.value", JsonDocument.Parse("40").RootElement)!;
+        Assert.Equal("fails", VerdictOf(broken, Depth.Quick));
+        var danger = JobDesk.Open(Job, Examples.Read)!.With("throttle-bodies/alder-58.toml", "return_springs.count", JsonDocument.Parse("1").RootElement)!;
+        Assert.Equal("unsafe", VerdictOf(danger, Depth.Quick));
+
+        static string VerdictOf(JobDesk desk, Depth depth)
+        {
+            var reply = JsonNode.Parse(Reply.Json(to => Reply.Answer(to, DeskAnswer.Of(desk, 1, depth), [])))!["answer"]!["verdict"]!;
+            Assert.EndsWith(".", (string)reply["sentence"]!, StringComparison.Ordinal);
+            return (string)reply["state"]!;
+        }
     }
 
     [Fact]
@@ -80,7 +103,7 @@ public class AnswerTests
         var (status, text) = await served.Post("/output", message.ToJsonString());
         Assert.Equal(HttpStatusCode.Conflict, status);
         Assert.Contains("withheld", text, StringComparison.Ordinal);
-        message["accepted"] = new JsonArray(danger.Id);
+        message["accepted"] = new JsonArray(danger.Code);
         Assert.Equal(HttpStatusCode.OK, (await served.Post("/output", message.ToJsonString())).Status);
     }
 

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Family;
@@ -8,6 +7,7 @@ using BracketGen.Profiles.Forms;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Measuring;
 using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 

@@ -2,9 +2,9 @@ using System.Net;
 using System.Net.Sockets;
 using System.Text;
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
 using BracketGen.Web.Serving;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 
@@ -52,6 +52,8 @@ public class SafetyTests
         value = value.Replace("PORT", served.Server.Port.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.Forbidden, (await served.Post("/open", Job, (header, value))).Status);
         Assert.Equal(HttpStatusCode.Forbidden, (await served.Get("/shelf", (header, value))).Status);
+        Assert.Equal(HttpStatusCode.Forbidden, (await served.Post("/remember", "{\"look\":\"dark\"}", (header, value))).Status);
+        Assert.False(File.Exists(served.Memory));
     }
 
     [Fact]
@@ -150,7 +152,7 @@ public class SafetyTests
     public async Task A_body_that_is_too_long_is_refused()
     {
         await using var served = await Served.Start();
-        var (status, text) = await served.Post("/open", $"{{\"path\":\"{new string('a', WorkbenchServer.MostBody)}\"}}");
+        var (status, text) = await served.Post("/open", $"{{\"path\":\"{new string('a', PageServer.MaxBody)}\"}}");
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, status);
         Assert.Contains("too long", text, StringComparison.Ordinal);
     }
@@ -177,7 +179,7 @@ public class SafetyTests
     public async Task Every_answer_forbids_what_the_page_does_not_need()
     {
         await using var served = await Served.Start();
-        foreach (var path in PageAssets.Paths.Append("/nothing-here"))
+        foreach (var path in PageAssets.Paths.Append("/").Append("/nothing-here"))
         {
             using var answer = await served.Whole(path.TrimStart('/'));
             var policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
@@ -216,6 +218,6 @@ public class SafetyTests
     public async Task A_taken_port_is_told()
     {
         await using var served = await Served.Start();
-        await Assert.ThrowsAnyAsync<IOException>(() => WorkbenchServer.Start(new(served.Folder), served.Server.Port));
+        await Assert.ThrowsAnyAsync<IOException>(() => PageServer.Start(new(served.Folder), new(null), served.Server.Port));
     }
 }

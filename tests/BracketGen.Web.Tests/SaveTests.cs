@@ -1,7 +1,7 @@
 using System.Net;
 using System.Text.Json;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
 

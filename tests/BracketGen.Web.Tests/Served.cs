@@ -5,20 +5,23 @@ using BracketGen.Web.Serving;
 
 namespace BracketGen.Web.Tests;
 
-/// <summary>A workbench on a folder of its own, with whoever asks it.</summary>
+/// <summary>A page on a folder of its own, and a client that asks it.</summary>
 internal sealed class Served : IAsyncDisposable
 {
-    private readonly HttpClient _client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseProxy = false });
+    private readonly HttpClient _client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseProxy = false }) { Timeout = Timeout.InfiniteTimeSpan };
 
-    private Served(string folder, WorkbenchServer server) => (Folder, Server) = (folder, server);
+    private Served(string folder, string memory, PageServer server) => (Folder, Memory, Server) = (folder, memory, server);
 
     public string Folder { get; }
 
-    public WorkbenchServer Server { get; }
+    /// <summary>Path of the file with what the page remembers.</summary>
+    public string Memory { get; }
+
+    public PageServer Server { get; }
 
     public static async Task<Served> Start(bool withExamples = true)
     {
-        var folder = Directory.CreateTempSubdirectory("bracketgen-workbench-").FullName;
+        var folder = Directory.CreateTempSubdirectory("bracketgen-page-").FullName;
         if (withExamples)
         {
             foreach (var entry in Examples.List())
@@ -28,7 +31,8 @@ internal sealed class Served : IAsyncDisposable
             }
         }
 
-        return new(folder, await WorkbenchServer.Start(new(folder), 0));
+        var memory = Path.Combine(Directory.CreateTempSubdirectory("bracketgen-memory-").FullName, "settings", "page.json");
+        return new(folder, memory, await PageServer.Start(new(folder), new(memory), 0));
     }
 
     public Task<(HttpStatusCode Status, string Text)> Get(string path, params (string Name, string Value)[] headers) =>
@@ -55,5 +59,6 @@ internal sealed class Served : IAsyncDisposable
         _client.Dispose();
         await Server.DisposeAsync();
         Directory.Delete(Folder, recursive: true);
+        Directory.Delete(Path.GetDirectoryName(Path.GetDirectoryName(Memory)!)!, recursive: true);
     }
 }

@@ -4,6 +4,7 @@ using BracketGen.Cli.Interview;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Interview;
+using BracketGen.Storage;
 
 namespace BracketGen.Cli.Commands;
 
@@ -47,7 +48,7 @@ internal static class BeginCommand
 
         try
         {
-            OutputFolder.Write(file.DirectoryName ?? ".", [(file.Name, Encoding.UTF8.GetBytes(text))], []);
+            WholeFiles.WriteOne(file.FullName, Encoding.UTF8.GetBytes(text));
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

@@ -3,7 +3,7 @@ using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Fitted;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Errors;
 using BracketGen.Words.Profiles;
@@ -75,7 +75,7 @@ internal static class FittedCommand
             return ExitCode.BadInput;
         }
 
-        FindingTable.Print(Console.Out, job, findings);
+        AnswerTable.PrintFindings(Screen.OfConsole(), job, findings);
         return findings.All(f => f.Weight == FindingWeight.Good) ? ExitCode.Pass : ExitCode.CheckFailed;
     }
 }

@@ -5,13 +5,14 @@ using BracketGen.Cli.Line;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
 using BracketGen.Line.Combinations;
-using BracketGen.Line.Files;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Parts;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Storage;
+using BracketGen.Units;
+using BracketGen.Words.Line;
 using BracketGen.Words.Profiles;
 
 namespace BracketGen.Cli.Commands;
@@ -29,14 +30,14 @@ internal static class LineCommand
             Description = "Folder for the files; one folder named after the family is made in it.",
             DefaultValueFactory = _ => new("output"),
         };
-        var register = new Option<FileInfo?>("--register") { Description = "The register of part numbers and revisions; usually register.jsonl in the line's folder. Keep it well: it only grows." };
-        var order = new Option<FileInfo?>("--order") { Description = "What to lay on sheets: a CSV file with the columns part_number and quantity. Usually the family's quantity of every part." };
-        var own = new Option<bool>("--own-parts") { Description = "Give every combination its own part, even where another's would serve." };
-        var drawings = new Option<bool>("--drawings") { Description = "Write a drawing (PDF) for every combination as well." };
-        var weak = new Option<bool>("--skip-strength") { Description = "Do not calculate whether brackets bend, shake or crack: many times quicker, and not for brackets that are to be made." };
-        var anew = new Option<bool>("--anew") { Description = "Make every combination anew, unchanged ones too." };
-        var solveOnly = new Option<bool>("--solve-only") { Description = "Only solve: cut files, results and register, no parts shared, no lists, no sheets." };
-        var threads = new Option<int>("--at-once") { Description = "How many combinations to work on at once; usually one on each processor.", DefaultValueFactory = _ => Environment.ProcessorCount };
+        var register = new Option<FileInfo?>("--register") { Description = "The register of part numbers and revisions; by default register.jsonl in the line's folder. Back it up: it only grows, and nothing can replace it." };
+        var order = new Option<FileInfo?>("--order") { Description = "What to nest on stock sheets: a CSV file with the columns part_number and quantity. By default the family's quantity of every part." };
+        var own = new Option<bool>("--own-parts") { Description = "Give every variant its own part, even if another variant's part fits." };
+        var drawings = new Option<bool>("--drawings") { Description = "Also write a drawing (PDF) of every variant." };
+        var weak = new Option<bool>("--skip-strength") { Description = "Do not calculate whether the brackets bend, shake or crack: many times quicker, but do not make brackets from it." };
+        var anew = new Option<bool>("--anew") { Description = "Make every variant again, unchanged ones too." };
+        var solveOnly = new Option<bool>("--solve-only") { Description = "Only solve: cut files, results and register; no shared parts, lists or stock sheets." };
+        var threads = new Option<int>("--at-once") { Description = "How many variants to work on at once; by default one on each processor.", DefaultValueFactory = _ => Environment.ProcessorCount };
         threads.Validators.Add(result =>
         {
             if (result.Errors.Any() || result.GetValueOrDefault<int>() is < 1 or > 1024)
@@ -47,9 +48,9 @@ internal static class LineCommand
         var command = new Command(
             "line",
             $"""
-            Make a whole product line: every combination of a family solved, numbered and registered, served by the fewest parts, priced, and laid on sheets.
+            Make a whole product line: solve, number and register every variant of a family, find the fewest parts that fit them all, price the parts and nest them on stock sheets.
 
-            It may be stopped at any time (Ctrl-C) and goes on where it was. {ExitCode.Help.TrimEnd('.')}, 4 stopped before the end.
+            You may stop it at any time (Ctrl-C); the same command continues. {ExitCode.Help}
             """)
         {
             family, into, register, order, own, weak, drawings, anew, solveOnly, threads,
@@ -70,32 +71,32 @@ internal static class LineCommand
                 Console.Error.WriteLine(ProfileErrorText.Format(error));
             }
 
-            Console.Error.WriteLine(read.Errors.Length == 1 ? "1 mistake in the files; nothing was computed." : $"{read.Errors.Length} mistakes in the files; nothing was computed.");
+            Console.Error.WriteLine(LineRunText.Mistakes(read.Errors.Length));
             return ExitCode.BadInput;
         }
 
         var place = LinePlace.Of(wishes.Family, wishes.Into, wishes.Register);
         try
         {
-            using var busy = place.Lock();
-            return busy is null
-                ? Bad($"another run is at work in {place.Folder}; wait for it to end.")
-                : Make(wishes, read.Value, place);
+            using var held = FolderLock.TryTake(place.Folder);
+            return held is null
+                ? Bad(LineRunText.Busy(place.Folder))
+                : Make(wishes, read.Value, place, held);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            Console.Error.WriteLine($"bracketgen: the files could not be written to {place.Folder}: {problem.Message}");
+            Console.Error.WriteLine($"bracketgen: {LineRunText.NotWritten(place.Folder, problem.Message)}");
             return ExitCode.CannotWrite;
         }
     }
 
-    private static int Make(Wishes wishes, LoadedFamily family, LinePlace place)
+    private static int Make(Wishes wishes, LoadedFamily family, LinePlace place, FolderLock held)
     {
         var combinations = FamilyCombinations.Of(family);
         var (register, damage) = RegisterFile.Read(place.Register, family.Family.Name);
         if (register is null)
         {
-            return Bad($"the register {place.Register} is damaged: {damage}. Nothing was computed. Fetch it from a safe copy, or mend it by hand.");
+            return Bad(LineRunText.Damaged(place.Register, damage!));
         }
 
         var (numbers, conflicts) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, combinations.Offered, register);
@@ -103,47 +104,33 @@ internal static class LineCommand
         {
             foreach (var conflict in conflicts)
             {
-                Console.Error.WriteLine($"bracketgen: {conflict}");
+                Console.Error.WriteLine($"bracketgen: {conflict.Text}");
             }
 
-            Console.Error.WriteLine($"The register is {place.Register}; nothing of it was changed, and nothing was computed.");
+            Console.Error.WriteLine(LineRunText.Conflicts(place.Register));
             return ExitCode.BadInput;
         }
 
         var strength = wishes.Strength ? StrengthDetail.Usual : null;
         var inputs = new CombinationInputs(family, ProgramVersion);
         var solver = new CombinationSolver(family, inputs, numbers, strength, wishes.Drawings ? LineDrawings.Of : null);
-        if (wishes.Anew)
-        {
-            foreach (var combination in combinations.Offered)
-            {
-                place.Combinations.Forget(combination.Key);
-            }
-        }
-
         using var stop = new StopSignal();
-        var progress = new ProgressReport(
-            Console.Error, !Console.IsErrorRedirected, Console.IsErrorRedirected ? 80 : Math.Max(40, Console.WindowWidth));
-        var run = LineRun.Run(combinations.Offered, solver, place.Combinations, wishes.Threads, progress.Tell, stop.Token);
-        progress.End();
-        if (run.Any(m => m is null))
+        if (Solve(wishes, combinations, solver, place.Combinations(held), stop.Token) is not { } made)
         {
-            Console.Error.WriteLine($"Stopped: {run.Count(m => m is not null)} of {run.Length} combinations are done. The same command goes on from there.");
             return ExitCode.Stopped;
         }
 
-        ImmutableArray<Made> made = [.. run.Select(m => m!)];
         var parts = LineParts.Of(family, combinations.Offered, made);
-        var now = NewRevisions.Add(register, combinations.Offered, made, inputs, numbers, parts);
-        if (RegisterFile.Write(place.Register, register, now) is { } changed)
+        var now = NewRevisions.Add(register, combinations.Offered, made, inputs, numbers, parts, family.Family.Units);
+        if (!RegisterFile.Write(held, place.Register, register, now))
         {
-            return Bad($"the register {place.Register} was not written: {changed}.");
+            return Bad(LineRunText.RegisterChanged(place.Register));
         }
 
         LineTable.PrintOutcome(Console.Out, combinations, made, now, register);
-        foreach (var folder in place.Combinations.Others(combinations.Offered.Select(c => c.Key)))
+        foreach (var folder in place.Combinations(held).Others(combinations.Offered.Select(c => c.Key)))
         {
-            Console.Out.WriteLine($"  {Path.Combine("combinations", folder)} belongs to no combination of the line any more; it was left as it is.");
+            Console.Out.WriteLine($"  {LineRunText.Left(Path.Combine(LinePlace.CombinationsFolder, folder))}");
         }
 
         if (!wishes.SolveOnly && stop.Token.IsCancellationRequested)
@@ -151,8 +138,32 @@ internal static class LineCommand
             return ExitCode.Stopped;
         }
 
-        var code = wishes.SolveOnly ? ExitCode.Pass : LineOutputs.Write(wishes.Order, wishes.Own, strength, wishes.Threads, family, combinations, made, parts, now, place);
-        return code != ExitCode.Pass ? code : made.All(m => m.Outcome == Outcome.Passes) ? ExitCode.Pass : ExitCode.CheckFailed;
+        var code = wishes.SolveOnly
+            ? ExitCode.Pass
+            : LineOutputs.Write(wishes.Order, wishes.Own, wishes.Threads, new(family, combinations, made, parts, now, strength), place, held);
+        return code != ExitCode.Pass ? code : ExitCode.Of(LineVerdict.Of(made));
+    }
+
+    /// <summary>Solves the variants that are new or changed; null if the run was stopped before the end.</summary>
+    private static ImmutableArray<Made>? Solve(
+        Wishes wishes, FamilyCombinations combinations, CombinationSolver solver, CombinationFolder folder, CancellationToken stop)
+    {
+        foreach (var combination in wishes.Anew ? combinations.Offered : [])
+        {
+            folder.Forget(combination.Key);
+        }
+
+        var progress = new ProgressReport(
+            Console.Error, !Console.IsErrorRedirected, Console.IsErrorRedirected ? 80 : Math.Max(40, Console.WindowWidth));
+        var run = LineRun.Run(combinations.Offered, solver, folder, wishes.Threads, progress.Tell, stop);
+        progress.End();
+        if (run.Any(m => m is null))
+        {
+            Console.Error.WriteLine(LineRunText.Stopped(run.Count(m => m is not null), run.Length));
+            return null;
+        }
+
+        return [.. run.Select(m => m!)];
     }
 
     private static int Bad(string problem)

@@ -7,11 +7,14 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.Storage;
 using BracketGen.Units;
+using BracketGen.Words.CutFile;
+using BracketGen.Words.Terminal;
 
 namespace BracketGen.Cli.Commands;
 
@@ -63,15 +66,16 @@ internal static class MakeCommand
         {
             Description = "Do not calculate whether the bracket bends, shakes or cracks: a fraction of a second sooner, and not for a bracket that is to be made.",
         };
+        var all = CommandOptions.AllChecks();
         var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template, set-up sheet, solid model, report and result.\n\n{ExitCode.Help}")
         {
-            job, into, accept, date, choice, paper, dxf, kerf, skip,
+            job, into, accept, date, choice, paper, dxf, kerf, skip, all,
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(into), parsed.GetValue(accept) ?? [],
             parsed.GetValue(date) is { } text ? ParseDate(text) : null, parsed.GetValue(choice),
             parsed.GetValue(skip) ? null : StrengthDetail.Usual,
-            new(parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(parsed.GetValue(paper)), null), parsed.GetValue(kerf)));
+            new(parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(parsed.GetValue(paper)), null), parsed.GetValue(kerf), parsed.GetValue(all)));
         return command;
     }
 
@@ -79,7 +83,7 @@ internal static class MakeCommand
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 
     private static int Run(
-        FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, StrengthDetail? strength, FileChoices choices, bool compensated)
+        FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, StrengthDetail? strength, FileChoices choices, bool compensated, bool all)
     {
         if (JobInput.Read(file) is not { } job)
         {
@@ -100,12 +104,12 @@ internal static class MakeCommand
             return ExitCode.BadInput;
         }
 
-        var unknown = accepted.Except(solution.Dangers.Select(d => d.Id)).ToList();
+        var unknown = accepted.Except(solution.Dangers.Select(d => d.Code)).ToList();
         if (unknown.Count > 0)
         {
             Console.Error.WriteLine(
                 $"bracketgen: --accept-danger names {string.Join(", ", unknown)}, which is not a failed safety check of this job"
-                + (solution.Dangers.Any() ? $"; those are: {string.Join(", ", solution.Dangers.Select(d => d.Id))}." : "; there is none."));
+                + (solution.Dangers.Any() ? $"; those are: {string.Join(", ", solution.Dangers.Select(d => d.Code))}." : "; there is none."));
             return ExitCode.BadInput;
         }
 
@@ -121,7 +125,7 @@ internal static class MakeCommand
         var files = JobFiles.Of(solution, accepted, choices with { CutPath = path });
         try
         {
-            OutputFolder.Write(folder, files.Written, files.Withheld);
+            WholeFiles.Write(folder, files.Written, files.Withheld);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -129,37 +133,40 @@ internal static class MakeCommand
             return ExitCode.CannotWrite;
         }
 
-        Report(solution, folder, files, path, accepted);
-        return solution.Passes ? ExitCode.Pass : ExitCode.CheckFailed;
+        Report(solution, folder, files, path, accepted, all);
+        return ExitCode.Of(solution.Verdict.Kind);
     }
 
-    private static void Report(Solution solution, string folder, JobFiles files, CutPath? path, string[] accepted)
+    private static void Report(Solution solution, string folder, JobFiles files, CutPath? path, string[] accepted, bool all)
     {
-        TravelTable.Print(Console.Out, solution.Job, solution.Travel, solution.Remedy);
-        BracketTable.Print(Console.Out, solution);
-        OfferTable.Print(Console.Out, solution);
-        StrengthTable.Print(Console.Out, solution);
-        if (solution.Diagnosis is { } diagnosis)
-        {
-            DiagnosisTable.Print(Console.Out, diagnosis, solution.Job.Units);
-        }
-
-        CheckTable.Print(Console.Out, solution.Checks, solution.Job.Units);
+        var screen = Screen.OfConsole();
+        var verdict = solution.Verdict;
+        screen.Paragraph(TerminalWords.Heading(solution.Job.Vehicle.Name, solution.Job.Body.Name), Tone.Strong);
+        CheckTable.PrintVerdict(screen, verdict);
+        CheckTable.Print(screen, solution.Checks, solution.Job.Units, all);
+        AnswerTable.PrintTravel(screen, solution.Job, solution.Travel, solution.Remedy);
+        AnswerTable.PrintBracket(screen, solution);
+        screen.Line();
         foreach (var (name, _) in files.Written)
         {
-            Console.Out.WriteLine($"  wrote {Path.Combine(folder, name)}");
+            screen.Paragraph(TerminalWords.Wrote(Path.Combine(folder, name)));
             foreach (var remark in name == JobFiles.KerfFile ? KerfText.OnScreen(path!, solution.Job.Units) : [])
             {
-                Console.Out.WriteLine($"        {remark}");
+                screen.Paragraph(remark);
             }
         }
 
-        var open = solution.Dangers.Select(d => d.Id).Except(accepted).ToList();
+        var open = solution.Dangers.Select(d => d.Code).Except(accepted).ToList();
         if (open.Count > 0 && solution.Bracket is not null)
         {
-            Console.Out.WriteLine();
-            Console.Out.WriteLine($"  The cut file was NOT written, nor the STEP file: {(open.Count == 1 ? "a safety check" : $"{open.Count} safety checks")} failed ({string.Join(", ", open)}).");
-            Console.Out.WriteLine($"  Mend the job. Who knows better writes them with --accept-danger {string.Join(' ', open)}, and answers for it.");
+            screen.Line();
+            foreach (var line in TerminalWords.Withheld(open))
+            {
+                screen.Paragraph(line, Tone.Bad);
+            }
         }
+
+        screen.Line();
+        CheckTable.PrintVerdict(screen, verdict);
     }
 }

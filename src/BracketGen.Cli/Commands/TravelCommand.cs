@@ -1,8 +1,10 @@
 using System.CommandLine;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Words.Terminal;
 
 namespace BracketGen.Cli.Commands;
 
@@ -15,12 +17,13 @@ internal static class TravelCommand
     public static Command Create()
     {
         var job = new Argument<FileInfo>("job") { Description = "The job file (TOML)." };
-        var command = new Command("travel", $"Check the travel alone: does the pedal open the valve fully, and does it come back? Writes nothing.\n\n{ExitCode.Help}") { job };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(job)));
+        var all = CommandOptions.AllChecks();
+        var command = new Command("travel", $"Check the travel alone: does the pedal open the valve fully, and does it come back? Writes nothing.\n\n{ExitCode.Help}") { job, all };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(job), parsed.GetValue(all)));
         return command;
     }
 
-    private static int Run(FileInfo file)
+    private static int Run(FileInfo file, bool all)
     {
         if (JobInput.Read(file) is not { } job)
         {
@@ -28,9 +31,14 @@ internal static class TravelCommand
         }
 
         var study = TravelStudy.Of(job, Samples, StrengthDetail.Usual);
-        TravelTable.Print(Console.Out, job, study.Travel, study.Remedy);
-        MechanismTable.Print(Console.Out, job, study.Mechanism);
-        CheckTable.Print(Console.Out, study.Checks, job.Units);
-        return study.Checks.All(c => c.Passes || c.Kind == CheckKind.Advice) ? ExitCode.Pass : ExitCode.CheckFailed;
+        var screen = Screen.OfConsole();
+        screen.Paragraph(TerminalWords.Heading(job.Vehicle.Name, job.Body.Name), Tone.Strong);
+        CheckTable.PrintVerdict(screen, study.Verdict);
+        CheckTable.Print(screen, study.Checks, job.Units, all);
+        AnswerTable.PrintTravel(screen, job, study.Travel, study.Remedy);
+        AnswerTable.PrintMechanism(screen, job, study.Mechanism);
+        screen.Line();
+        CheckTable.PrintVerdict(screen, study.Verdict);
+        return ExitCode.Of(study.Verdict.Kind);
     }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Storage;
 using BracketGen.Units;
 
 namespace BracketGen.Cli.Commands;
@@ -38,7 +39,7 @@ internal static class WorksheetCommand
         var bytes = PdfWriter.Write(pages, new("Measuring worksheet", "BracketGen", new DateOnly(2000, 1, 1)));
         try
         {
-            OutputFolder.Write(into.ToString(), [(FileName, bytes)], []);
+            WholeFiles.WriteOne(Path.Combine(into.ToString(), FileName), bytes);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

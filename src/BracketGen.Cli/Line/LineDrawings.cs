@@ -3,7 +3,8 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Line.Numbering;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Cli.Line;
 

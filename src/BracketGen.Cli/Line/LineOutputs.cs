@@ -9,47 +9,64 @@ using BracketGen.Line.Numbering;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
+using BracketGen.Storage;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Cli.Line;
 
-/// <summary>From the solved combinations to parts, lists, catalogue and sheets.</summary>
+/// <summary>A line whose variants are all solved and registered.</summary>
+/// <param name="Family">The family.</param>
+/// <param name="Combinations">What is sold and what is not.</param>
+/// <param name="Made">What was made of the variants, in order.</param>
+/// <param name="Parts">Those that pass, with their brackets.</param>
+/// <param name="Register">The register.</param>
+/// <param name="Strength">How finely brackets are meshed; null without strength.</param>
+internal sealed record SolvedLine(
+    LoadedFamily Family, FamilyCombinations Combinations, ImmutableArray<Made> Made, ImmutableArray<LinePart> Parts, Register Register, StrengthDetail? Strength);
+
+/// <summary>From the solved variants to parts, lists, catalogue and stock sheets.</summary>
 internal static class LineOutputs
 {
-    public static int Write(
-        FileInfo? orderFile, bool own, StrengthDetail? strength, int threads, LoadedFamily family, FamilyCombinations combinations, ImmutableArray<Made> made,
-        ImmutableArray<LinePart> parts, Register register, LinePlace place)
+    public static int Write(FileInfo? orderFile, bool own, int threads, SolvedLine line, LinePlace place, FolderLock held)
     {
-        var selection = own ? FewestParts.Own(parts) : FewestParts.Of(family, parts, strength, threads);
-        if (ReadOrder(orderFile, selection, family) is not { } order)
+        var family = line.Family.Family;
+        var selection = own ? FewestParts.Own(line.Parts) : FewestParts.Of(line.Family, line.Parts, line.Strength, threads);
+        if (ReadOrder(orderFile, selection, line.Family) is not { } order)
         {
             return ExitCode.BadInput;
         }
 
-        var nests = CuttingPlanner.Of(selection, order, family.Family.Cutting, threads);
-        var report = new LineReport(family, combinations, made, selection, nests, register, strength is not null);
+        var nests = CuttingPlanner.Of(selection, order, family.Cutting, threads);
+        var report = new LineReport(line.Family, line.Combinations, line.Made, selection, nests, line.Register);
         ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
-        var files = new List<(string, byte[])>
+        var files = new List<(string Name, byte[] Bytes)>
         {
             ("catalogue.html", CataloguePage.Write(report, threads)),
             ("sheets.html", SheetsPage.Write(report)),
             ("line.xlsx", Workbook.Write(lists)),
-            ("revisions.txt", RevisionText.Write(register)),
+            ("revisions.txt", RevisionList.Write(line.Register)),
         };
         files.AddRange(lists.Select(l => (l.Name + ".csv", CsvText.Write(l))));
-        OutputFolder.Write(place.Folder, files, []);
-        var sheets = SheetFiles.Of(report).ToList();
-        var outdated = Directory.Exists(place.Sheets)
-            ? Directory.GetFiles(place.Sheets, "*.dxf").Select(f => Path.GetFileName(f)).Except(sheets.Select(s => s.Name)).ToArray()
-            : [];
-        OutputFolder.Write(place.Sheets, sheets, outdated);
+        var sheets = SheetFiles.Of(family, selection.Parts, nests).ToList();
+        WriteFiles(place, held, files, sheets);
         LineTable.PrintParts(Console.Out, report);
         foreach (var (name, _) in files)
         {
-            Console.Out.WriteLine($"  wrote {Path.Combine(place.Folder, name)}");
+            Console.Out.WriteLine($"  {LineRunText.Wrote(Path.Combine(place.Folder, name))}");
         }
 
-        Console.Out.WriteLine($"  wrote {sheets.Count} cut files of sheets to {place.Sheets}");
+        Console.Out.WriteLine($"  {LineRunText.WroteSheets(sheets.Count, place.Sheets)}");
         return ExitCode.Pass;
+    }
+
+    // One set: no list goes with the stock sheets of an earlier run.
+    private static void WriteFiles(LinePlace place, FolderLock held, List<(string Name, byte[] Bytes)> files, List<(string Name, byte[] Bytes)> sheets)
+    {
+        string InSheets(string name) => Path.Combine(LinePlace.SheetsFolder, name);
+        var outdated = Directory.Exists(place.Sheets)
+            ? Directory.GetFiles(place.Sheets, "*.dxf").Select(f => Path.GetFileName(f)).Except(sheets.Select(s => s.Name)).Select(InSheets).ToArray()
+            : [];
+        WholeFiles.Write(held, place.Folder, [.. files, .. sheets.Select(s => (InSheets(s.Name), s.Bytes))], outdated);
     }
 
     private static CuttingOrder? ReadOrder(FileInfo? file, PartSelection selection, LoadedFamily family)
@@ -61,14 +78,14 @@ internal static class LineOutputs
 
         if (!file.Exists)
         {
-            Console.Error.WriteLine($"bracketgen: there is no order {file}.");
+            Console.Error.WriteLine($"bracketgen: {LineRunText.NoOrder(file.ToString())}");
             return null;
         }
 
         var (order, mistakes) = CuttingOrder.Parse(File.ReadAllBytes(file.FullName), selection.Parts.Select(p => p.Made.PartNumber).ToHashSet());
         foreach (var mistake in mistakes)
         {
-            Console.Error.WriteLine($"{file}: {mistake}");
+            Console.Error.WriteLine(LineRunText.InOrder(file.ToString(), mistake));
         }
 
         return order;

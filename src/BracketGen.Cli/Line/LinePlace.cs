@@ -1,9 +1,10 @@
-using BracketGen.Line.Files;
 using BracketGen.Line.Numbering;
+using BracketGen.Line.Solving;
+using BracketGen.Storage;
 
 namespace BracketGen.Cli.Line;
 
-/// <summary>Where a line's files lie.</summary>
+/// <summary>Where the files of a line are.</summary>
 /// <param name="Folder">The line's own folder.</param>
 /// <param name="Register">The register.</param>
 internal sealed record LinePlace(string Folder, string Register)
@@ -15,25 +16,16 @@ internal sealed record LinePlace(string Folder, string Register)
         return new(folder, register?.ToString() ?? Path.Combine(folder, "register.jsonl"));
     }
 
-    /// <summary>The combinations' folders.</summary>
-    public CombinationFolder Combinations => new(Path.Combine(Folder, "combinations"));
+    /// <summary>The variants' folders.</summary>
+    /// <param name="held">Lock of the line's folder.</param>
+    public CombinationFolder Combinations(FolderLock held) => new(Path.Combine(Folder, CombinationsFolder), held);
 
-    /// <summary>The sheets' folder.</summary>
-    public string Sheets => Path.Combine(Folder, "sheets");
+    /// <summary>Name of the folder of the variants' folders within the line's.</summary>
+    public const string CombinationsFolder = "combinations";
 
-    /// <summary>Keeps another run out of the folder; null where one is in it.</summary>
-    /// <exception cref="IOException">The folder cannot be made.</exception>
-    /// <exception cref="UnauthorizedAccessException">Likewise, for want of rights.</exception>
-    public FileStream? Lock()
-    {
-        Directory.CreateDirectory(Folder);
-        try
-        {
-            return new(Path.Combine(Folder, ".busy"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
-        }
-        catch (IOException)
-        {
-            return null;
-        }
-    }
+    /// <summary>Name of the stock sheets' folder within the line's.</summary>
+    public const string SheetsFolder = "sheets";
+
+    /// <summary>The stock sheets' folder.</summary>
+    public string Sheets => Path.Combine(Folder, SheetsFolder);
 }

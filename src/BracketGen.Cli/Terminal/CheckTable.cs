@@ -1,34 +1,68 @@
 using BracketGen.Design.Checks;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
-using BracketGen.Words.Results;
+using BracketGen.Words.Terminal;
 
 namespace BracketGen.Cli.Terminal;
 
-/// <summary>The checks as a table, the verdict, and what each failure means.</summary>
+/// <summary>The checks on the screen: what fails first, then what is not known, then what passes, summed up.</summary>
 internal static class CheckTable
 {
-    public static void Print(TextWriter output, IReadOnlyList<Check> checks, UnitSystem units)
+    /// <summary>The verdict, as the first or the last line.</summary>
+    public static void PrintVerdict(Screen screen, Verdict verdict) =>
+        screen.Paragraph(TerminalWords.Verdict(VerdictText.Of(verdict)), InkOf(verdict.Kind), hang: 2);
+
+    /// <summary>The checks.</summary>
+    /// <param name="screen">Where to.</param>
+    /// <param name="checks">The checks.</param>
+    /// <param name="units">Units of the job.</param>
+    /// <param name="all">Whether passes are listed too.</param>
+    public static void Print(Screen screen, IReadOnlyList<Check> checks, UnitSystem units, bool all)
     {
-        output.WriteLine();
-        var rows = new List<string[]> { new[] { "", "check", "", "value", "limit", "margin" } };
-        rows.AddRange(checks.Select(c => new[]
+        var open = checks.Where(c => !c.Passes).OrderBy(Severity).ToList();
+        var listed = all ? [.. open, .. checks.Where(c => c.Passes)] : open;
+        if (listed.Count > 0)
         {
-            VerdictText.Mark(c), c.Id, c.Title, CheckText.Value(c, units), CheckText.Limit(c, units), CheckText.Margin(c, units),
-        }));
-        TextTable.Print(output, rows);
-        output.WriteLine();
-        foreach (var check in checks.Where(c => !c.Passes))
-        {
-            var head = check.Kind switch
-            {
-                CheckKind.Safety => "DANGER",
-                CheckKind.Advice => "To do",
-                _ => "FAILED",
-            };
-            output.WriteLine($"  {head}, {check.Id}: {check.Consequence}");
+            screen.Line();
+            screen.Table(
+                [
+                    .. listed.Select(c => new[]
+                    {
+                        CheckText.Mark(c), c.Code, CheckText.Value(c, units), CheckText.Limit(c, units), c.Title(),
+                    }),
+                ],
+                row => InkOf(listed[row]));
         }
 
-        output.WriteLine($"  Verdict: {VerdictText.Of(checks)}");
+        foreach (var check in open)
+        {
+            screen.Line();
+            screen.Paragraph($"{check.Code}: {check.Consequence()}", hang: 2);
+        }
+
+        screen.Line();
+        screen.Paragraph(TerminalWords.PassesSummedUp(checks.Count(c => c.Passes), checks.Count, all));
     }
+
+    private static Tone InkOf(VerdictKind kind) => kind switch
+    {
+        VerdictKind.Passes => Tone.Good,
+        VerdictKind.NotProven => Tone.Open,
+        _ => Tone.Bad,
+    };
+
+    private static Tone InkOf(Check check) => check switch
+    {
+        { Passes: true } => Tone.Good,
+        { Kind: CheckKind.Advice } or { State: CheckState.NotKnown } => Tone.Open,
+        _ => Tone.Bad,
+    };
+
+    private static int Severity(Check check) => check switch
+    {
+        { IsDanger: true } => 0,
+        { Fails: true, Kind: not CheckKind.Advice } => 1,
+        { Kind: not CheckKind.Advice } => 2,
+        _ => 3,
+    };
 }

@@ -1,16 +1,16 @@
-using System.Globalization;
 using BracketGen.Line.Solving;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Cli.Terminal;
 
-/// <summary>Tells how far a line has come: a bar that grows on a terminal, a line at every tenth elsewhere.</summary>
+/// <summary>Shows how far a line has come: a bar that grows on a terminal, a line at every tenth elsewhere.</summary>
 internal sealed class ProgressReport(TextWriter writer, bool isTerminal, int width)
 {
     private readonly Lock _lock = new();
     private int _shown = -1;
     private LineProgress _latest;
 
-    /// <summary>Told by whichever thread; what was overtaken is not shown.</summary>
+    /// <summary>Called by any thread; what was overtaken is not shown.</summary>
     public void Tell(LineProgress progress)
     {
         lock (_lock)
@@ -55,6 +55,5 @@ internal sealed class ProgressReport(TextWriter writer, bool isTerminal, int wid
         return $"[{new string('#', full)}{new string('.', room - full)}]{words}".PadRight(Math.Max(0, width - 1));
     }
 
-    private static string Words(LineProgress progress) => string.Create(
-        CultureInfo.InvariantCulture, $"{progress.Done} of {progress.Of} combinations, {progress.Kept} unchanged, {progress.Failing} without a bracket");
+    private static string Words(LineProgress progress) => LineRunText.Progress(progress.Done, progress.Of, progress.Kept, progress.Failing);
 }

@@ -1,9 +1,11 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
-using BracketGen.Units;
+using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Checks;
 
@@ -19,26 +21,18 @@ public static class BracketChecks
         foreach (var group in bracket.Holes.Where(h => !h.IsSlot).GroupBy(h => h.Purpose))
         {
             var worst = group.MinBy(h => outline.DistanceTo(h.Centre) - HoleDistances.CentreToEdge(h.Diameter))!;
-            var name = group.Key == HolePurpose.Bolt ? "bolt" : "stop";
             yield return new(
-                $"{name}-hole-edge", $"Centre of hole {worst.Name} to the edge", CheckKind.Making, Quantity.Length,
-                outline.DistanceTo(worst.Centre), Bound.AtLeast, HoleDistances.CentreToEdge(worst.Diameter), Sources.EdgeDistance,
-                "The hole tears out of the edge. Widen the flange.");
+                group.Key == HolePurpose.Bolt ? CheckId.BoltHoleEdge : CheckId.StopHoleEdge,
+                outline.DistanceTo(worst.Centre), HoleDistances.CentreToEdge(worst.Diameter)) { Subject = worst.Name };
         }
 
         if (bracket.Stop.IsSlot)
         {
-            yield return new(
-                "slot-edge", "Metal beside the open slot", CheckKind.Making, Quantity.Length,
-                SlotSide(bracket), Bound.AtLeast, thickness, Sources.CommonPractice,
-                "The lips beside the slot bend open. Widen the flange.");
+            yield return new(CheckId.SlotEdge, SlotSide(bracket), thickness);
         }
 
         var smallest = bracket.Holes.Min(h => h.Diameter);
-        yield return new(
-            "smallest-hole", "Smallest hole or slot", CheckKind.Making, Quantity.Length,
-            smallest, Bound.AtLeast, CuttingLimits.SmallestHole(process, thickness), Sources.CommonPractice,
-            "The process does not cut so small a hole clean in this thickness. Drill it, or use thinner sheet.");
+        yield return new(CheckId.SmallestHole, smallest, CuttingLimits.SmallestHole(process, thickness));
 
         foreach (var (bend, index) in flat.Bends.Select((b, i) => (b, i)))
         {
@@ -50,52 +44,33 @@ public static class BracketChecks
 
         if (cable.OuterEnd is SlottedClip clip)
         {
-            yield return new(
-                "clip-neck", "Sheet thickness in the clip's neck", CheckKind.Function, Quantity.Length,
-                thickness, Bound.AtMost, clip.NeckLength, Sources.Profile,
-                "The outer's neck does not go over the sheet. Use thinner sheet.");
+            yield return new(CheckId.ClipNeck, thickness, clip.NeckLength);
         }
 
-        yield return new(
-            "fitting-through-stop", "End fitting through the stop's opening", CheckKind.Function, Quantity.Number,
-            bracket.Seat.FittingPasses ? 1 : 0, Bound.AtLeast, 1, Sources.Geometry,
-            "The end fitting cannot be brought through the hole: use an open slot.");
+        yield return new(CheckId.FittingThroughStop, bracket.Seat.FittingPasses ? 1 : 0, 1);
     }
 
     private static IEnumerable<Check> OfBend(Bracket bracket, Bend bend, int index)
     {
         var flat = bracket.Flat;
         var thickness = flat.Thickness;
-        var which = flat.Bends.Length > 1 ? $" {index + 1}" : "";
-        var suffix = flat.Bends.Length > 1 ? $"-{index + 1}" : "";
+        int? number = flat.Bends.Length > 1 ? index + 1 : null;
         var nearest = bracket.Holes
             .Select(h => (Hole: h, Distance: DistanceToBend(h, bend)))
             .MinBy(h => h.Distance);
-        yield return new(
-            $"hole-bend{suffix}", $"Edge of hole {nearest.Hole.Name} to bend{which}", CheckKind.Making, Quantity.Length,
-            nearest.Distance, Bound.AtLeast, HoleDistances.EdgeToBend(thickness), Sources.CommonPractice,
-            "The hole is pulled out of round by the bend. Move the bend or the hole apart.");
+        yield return new(CheckId.HoleBend, nearest.Distance, HoleDistances.EdgeToBend(thickness)) { Number = number, Subject = nearest.Hole.Name };
 
         // The sheet is laid with its grain across the first bend; one that runs askew to that has it along, from halfway on.
         var acrossGrain = Math.Abs(bend.Across.Dot(flat.Bends[0].Across)) >= Math.Sqrt(0.5) - 1e-9;
         var material = bracket.Stock.Material;
         var ratio = acrossGrain ? material.MinRadiusAcrossGrain : material.MinRadiusAlongGrain;
-        yield return new(
-            $"bend-radius{suffix}", $"Inside radius of bend{which}, grain {(acrossGrain ? "across" : "along")} it", CheckKind.Making,
-            Quantity.Length, bend.InsideRadius, Bound.AtLeast, ratio * thickness, material.Source,
-            "The sheet cracks on the outside of the bend. Use a wider die or a softer sheet.");
+        yield return new(CheckId.BendRadius, bend.InsideRadius, ratio * thickness) { Number = number, IsVariant = !acrossGrain, GivenSource = material.Source };
         if (bracket.Die is { } die)
         {
-            yield return new(
-                $"shortest-flange{suffix}", $"Shorter flange at bend{which}, outside", CheckKind.Making, Quantity.Length,
-                ShorterFlange(bracket, bend), Bound.AtLeast, die.ShortestFlange(bend.Turn), "geometry of the V-die, (V/2) / cos(A/2)",
-                "The flange drops into the die before the bend is done. Use a narrower die or a longer flange.");
+            yield return new(CheckId.ShortestFlange, ShorterFlange(bracket, bend), die.ShortestFlange(bend.Turn)) { Number = number };
         }
 
-        yield return new(
-            $"bend-angle{suffix}", $"Bend angle of bend{which}", CheckKind.Making, Quantity.Angle,
-            bend.Turn.Magnitude.Radians, Bound.AtMost, Joint.MostTurn.Radians, Sources.CommonPractice,
-            "An air bend cannot be made so sharp on a plain die.");
+        yield return new(CheckId.BendAngle, bend.Turn.Magnitude.Radians, Joint.MostTurn.Radians) { Number = number };
     }
 
     /// <summary>The checks in space: what moves, what stands around, and the room for tools.</summary>
@@ -108,7 +83,7 @@ public static class BracketChecks
         Bracket bracket, ThrottleBody body, Cable cable, Preferences preferences, double error = SpaceDemand.Error) => SpaceDemand
         .Of(bracket, body, cable, preferences)
         .Select(d => d.Check(bracket.Folded, error))
-        .GroupBy(c => c.Id)
+        .GroupBy(c => (c.Id, c.Number))
         .Select(g => g.MinBy(c => c.Margin)!);
 
     /// <summary>Whether all checks in space pass: the same answer, sooner.</summary>

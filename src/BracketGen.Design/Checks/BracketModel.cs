@@ -1,9 +1,9 @@
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal.Standards;
-using BracketGen.Strength;
+using BracketGen.Strength.Parts;
 
 namespace BracketGen.Design.Checks;
 
@@ -13,7 +13,7 @@ public static class BracketModel
     /// <summary>The bracket bolted down under its washers, the outer's end on its seat.</summary>
     /// <param name="bracket">The bracket.</param>
     /// <param name="end">What hangs on the stop.</param>
-    public static FoldedPart Of(Bracket bracket, Mechanism.OuterEnd end)
+    public static FoldedPart Of(Bracket bracket, OuterEnd end)
     {
         var (flat, folded, material) = (bracket.Flat, bracket.Folded, bracket.Stock.Material);
         return new()

@@ -1,57 +1,88 @@
+using BracketGen.Geometry;
 using BracketGen.Units;
 
 namespace BracketGen.Design.Checks;
 
-/// <summary>What a failed check means.</summary>
-public enum CheckKind
+/// <summary>What is known of a check.</summary>
+public enum CheckState
 {
-    /// <summary>Somebody can be hurt: the cut file is refused unless the user allows it by name.</summary>
-    Safety,
+    /// <summary>It passes, whatever is assumed.</summary>
+    Passes,
 
-    /// <summary>It will not work as wanted.</summary>
-    Function,
+    /// <summary>It fails with the values as they are.</summary>
+    Fails,
 
-    /// <summary>It cannot be made, or not well.</summary>
-    Making,
-
-    /// <summary>It works, with something more to be done.</summary>
-    Advice,
+    /// <summary>It was not calculated, or it passes only as long as something assumed holds.</summary>
+    NotKnown,
 }
 
-/// <summary>On which side of its limit a value is good.</summary>
-public enum Bound
+/// <summary>One thing that was checked: which, with which result, against which limit.</summary>
+/// <remarks>Every screen and every file shows this same list. What a check is stands in <see cref="CheckCatalogue"/>, its words in the Words room.</remarks>
+/// <param name="Id">Which check.</param>
+/// <param name="Value">What was found, internal unit; not a number where it was not calculated.</param>
+/// <param name="Limit">What it is compared with.</param>
+public sealed record Check(CheckId Id, double Value, double Limit)
 {
-    /// <summary>The value must not be below the limit.</summary>
-    AtLeast,
+    /// <summary>Number of the bend, keep-out or hole it speaks of, from 1; null where there is only one.</summary>
+    public int? Number { get; init; }
 
-    /// <summary>The value must not be above the limit.</summary>
-    AtMost,
-}
+    /// <summary>Name of the thing it speaks of, in the user's words: a hole, a keep-out, the input to measure again; null where there is none.</summary>
+    public string? Subject { get; init; }
 
-/// <summary>One thing that was checked: what, with which result, against which limit, from which source.</summary>
-/// <remarks>Every screen and every file prints this same list.</remarks>
-/// <param name="Id">Short name that stays the same from version to version; overrides are given by it.</param>
-/// <param name="Title">What is checked, in a few words.</param>
-/// <param name="Kind">What a failure means.</param>
-/// <param name="Unit">What the numbers are, in internal units.</param>
-/// <param name="Value">What was found.</param>
-/// <param name="Bound">Which side is good.</param>
-/// <param name="Limit">What it is held to.</param>
-/// <param name="Source">Where the limit comes from.</param>
-/// <param name="Consequence">In plain words, what happens where it fails and what to do.</param>
-public sealed record Check(
-    string Id, string Title, CheckKind Kind, Quantity Unit, double Value, Bound Bound, double Limit, string Source,
-    string Consequence)
-{
+    /// <summary>The second of two cases that the check's words tell apart, for example a bend along the grain.</summary>
+    public bool IsVariant { get; init; }
+
+    /// <summary>Where the limit comes from, where the material's own data name it; null for the source in the catalogue.</summary>
+    public string? GivenSource { get; init; }
+
+    /// <summary>The value with everything assumed at its unfavourable end; null where nothing it rests on is assumed.</summary>
+    public double? Unfavourable { get; init; }
+
+    /// <summary>What the check is.</summary>
+    public CheckDefinition Definition => CheckCatalogue.Of(Id);
+
+    /// <summary>Its name in files and on the command line, with its number.</summary>
+    public string Code => Number is { } n ? $"{Definition.Code}-{n}" : Definition.Code;
+
+    /// <summary>What a failure means.</summary>
+    public CheckKind Kind => Definition.Kind;
+
+    /// <summary>What its numbers measure.</summary>
+    public Quantity Unit => Definition.Unit;
+
+    /// <summary>Which side of the limit is good.</summary>
+    public Bound Bound => Definition.Bound;
+
     /// <summary>How far the value is on the good side (internal unit); negative where the check fails.</summary>
-    public double Margin => Bound == Bound.AtLeast ? Value - Limit : Limit - Value;
+    public double Margin => MarginOf(Value);
 
-    /// <summary>Whether it passes; a value that is not a number never does.</summary>
-    public bool Passes => Margin >= -Slack;
+    /// <summary>The margin as a part of the limit, or of a millimetre, five degrees, a tenth or one, where the limit is less: what checks are compared by.</summary>
+    public double Spare => Margin / Math.Max(Math.Abs(Limit), Unit switch
+    {
+        Quantity.Angle => SmallAngle.Radians,
+        Quantity.Fraction => 0.1,
+        _ => 1,
+    });
+
+    /// <summary>What is known of it.</summary>
+    public CheckState State => double.IsNaN(Value) ? CheckState.NotKnown
+        : !Holds(Value) ? CheckState.Fails
+        : Unfavourable is { } worst && !Holds(worst) ? CheckState.NotKnown
+        : CheckState.Passes;
+
+    /// <summary>Whether it passes, whatever is assumed.</summary>
+    public bool Passes => State == CheckState.Passes;
+
+    /// <summary>Whether it fails.</summary>
+    public bool Fails => State == CheckState.Fails;
 
     /// <summary>Whether it is a failed safety check.</summary>
-    public bool IsDanger => Kind == CheckKind.Safety && !Passes;
+    public bool IsDanger => Kind == CheckKind.Safety && Fails;
+
+    private static readonly Angle SmallAngle = Angle.FromDegrees(5);
+
+    private double MarginOf(double value) => Bound == Bound.AtLeast ? value - Limit : Limit - value;
 
     // Round-off must not fail a value that was placed exactly on its limit.
-    private double Slack => 1e-9 * Math.Max(1, Math.Abs(Limit));
+    private bool Holds(double value) => MarginOf(value) >= -Tolerance.LimitSlack * Math.Max(1, Math.Abs(Limit));
 }

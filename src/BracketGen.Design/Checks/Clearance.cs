@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Checks;
 
@@ -79,76 +79,92 @@ public static class Clearance
     }
 
     private static (double Nearest, double Bound) Least(
+        FoldedSheet sheet, ConvexDistance thing, Func<double, double> settled, Func<Vector2, double>? within, double best) =>
+        new Search(sheet, thing, settled, within, best).Run();
+
+    /// <summary>The search for the place nearest to one thing.</summary>
+    private sealed class Search(
         FoldedSheet sheet, ConvexDistance thing, Func<double, double> settled, Func<Vector2, double>? within, double best)
     {
-        var flat = sheet.Flat;
-        var queue = new PriorityQueue<Box, double>();
-        var bounds = flat.Blank.Outline.Bounds;
-        var halfThickness = flat.Thickness / 2;
-        var dropped = double.PositiveInfinity;
-        Push(new(bounds.Centre, halfThickness, new(bounds.Width / 2, bounds.Height / 2), halfThickness, false));
-        while (queue.TryDequeue(out var box, out var bound))
+        private readonly PriorityQueue<Box, double> _queue = new();
+        private double _best = best;
+        private double _dropped = double.PositiveInfinity;
+
+        public (double Nearest, double Bound) Run()
         {
-            if (bound >= settled(best))
+            var bounds = sheet.Flat.Blank.Outline.Bounds;
+            var halfThickness = sheet.Flat.Thickness / 2;
+            Push(new(bounds.Centre, halfThickness, new(bounds.Width / 2, bounds.Height / 2), halfThickness, false));
+            while (_queue.TryDequeue(out var box, out var bound))
             {
-                return (best, Math.Min(bound, dropped));
+                if (bound >= settled(_best))
+                {
+                    return (_best, Math.Min(bound, _dropped));
+                }
+
+                foreach (var half in Split(box))
+                {
+                    Push(half);
+                }
             }
 
-            foreach (var half in Split(box))
+            return (_best, _dropped);
+        }
+
+        private void Push(Box box)
+        {
+            if (!MayHoldMetal(ref box, out var inMetal))
             {
-                Push(half);
+                return;
+            }
+
+            var place = sheet.Fold(box.Middle, box.Height);
+            var here = thing(place);
+            if (inMetal && here - box.HalfHeight < _best)
+            {
+                // Probing both faces as well makes the upper bound tight at once where the sheet lies flat to the thing. Neither is nearer than
+                // the middle by more than half the height.
+                _best = Math.Min(_best, Math.Min(here, Math.Min(
+                    thing(sheet.Fold(box.Middle, box.Height - box.HalfHeight)),
+                    thing(sheet.Fold(box.Middle, box.Height + box.HalfHeight)))));
+            }
+
+            var bound = here - LargestDrop(sheet, thing, box, place, here);
+            if (bound < settled(_best))
+            {
+                _queue.Enqueue(box, bound);
+            }
+            else
+            {
+                _dropped = Math.Min(_dropped, bound);
             }
         }
 
-        return (best, dropped);
-
-        void Push(Box box)
+        // False if the box lies wholly off the blank, in a hole or outside the part asked for; otherwise whether its middle is metal.
+        private bool MayHoldMetal(ref Box box, out bool inMetal)
         {
             var reach = box.Reach;
-            var inMetal = true;
+            inMetal = true;
             if (!box.AllMetal)
             {
-                var depth = flat.Blank.DepthOf(box.Middle);
+                var depth = sheet.Flat.Blank.DepthOf(box.Middle);
                 if (depth < -reach)
                 {
-                    return; // Wholly off the blank or in a hole.
+                    return false;
                 }
 
                 inMetal = depth >= 0;
                 box = box with { AllMetal = depth >= reach };
             }
 
-            if (within is not null)
+            if (within is null)
             {
-                var past = within(box.Middle);
-                if (past < -reach)
-                {
-                    return;
-                }
-
-                inMetal &= past >= 0;
+                return true;
             }
 
-            var place = sheet.Fold(box.Middle, box.Height);
-            var here = thing(place);
-            if (inMetal && here - box.HalfHeight < best)
-            {
-                // Probing both faces as well makes the upper bound tight at once where the sheet lies flat to the thing. Neither is nearer than
-                // the middle by more than half the height.
-                best = Math.Min(best, Math.Min(here, Math.Min(
-                    thing(sheet.Fold(box.Middle, box.Height - box.HalfHeight)),
-                    thing(sheet.Fold(box.Middle, box.Height + box.HalfHeight)))));
-            }
-
-            var bound = here - LargestDrop(sheet, thing, box, place, here);
-            if (bound < settled(best))
-            {
-                queue.Enqueue(box, bound);
-            }
-            else
-            {
-                dropped = Math.Min(dropped, bound);
-            }
+            var past = within(box.Middle);
+            inMetal &= past >= 0;
+            return !(past < -reach);
         }
     }
 

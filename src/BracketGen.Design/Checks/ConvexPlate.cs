@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Checks;
 

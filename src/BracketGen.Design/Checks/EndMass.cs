@@ -1,4 +1,4 @@
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 
 namespace BracketGen.Design.Checks;
 

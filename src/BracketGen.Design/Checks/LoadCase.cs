@@ -1,6 +1,6 @@
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Strength;
+using BracketGen.Strength.Parts;
 
 namespace BracketGen.Design.Checks;
 
@@ -13,8 +13,11 @@ namespace BracketGen.Design.Checks;
 /// <param name="LargestStress">Largest von Mises stress on either surface (MPa).</param>
 /// <param name="At">Where that is, on the flat pattern (mm).</param>
 /// <param name="Response">Displacements and stresses everywhere.</param>
-public sealed record LoadCase(double Tension, double Give, double LargestStress, Vector2 At, SeatResponse Response)
+public sealed record LoadCase(double Tension, double Give, double LargestStress, Vector2 At, SeatResponse Response) : IMirrored<LoadCase>
 {
+    /// <inheritdoc/>
+    public LoadCase Mirrored() => this with { At = At.MirroredInX, Response = Response.Mirrored() };
+
     /// <summary>The case of a response.</summary>
     public static LoadCase Of(PreparedPart part, SeatResponse response) => new(
         response.Force.Length, SixFigures(Math.Max(0, response.AlongForce)), SixFigures(response.Solution.LargestStress),

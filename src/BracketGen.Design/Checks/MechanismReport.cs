@@ -3,17 +3,22 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Checks;
 
 /// <summary>The whole mechanism at the stop that was chosen: forces, lost motion, progression, outer, sensor, and how sure it is.</summary>
 /// <remarks>
-/// Computed once for an answer, not for every candidate. Openings, lengths and forces are those of the body opening
-/// counter-clockwise, which are the same either way; the outer's way is in the throttle frame as measured.
+/// Computed once for an answer, not for every candidate.
 /// </remarks>
-public sealed record MechanismReport
+public sealed record MechanismReport : IMirrored<MechanismReport>
 {
     /// <summary>Samples of the uncertainty where nothing else is said.</summary>
     public const int UsualSamples = 8_192;
@@ -39,6 +44,12 @@ public sealed record MechanismReport
     /// <summary>The same with one spring broken; empty likewise, and where there is only one.</summary>
     public required ImmutableArray<ReturnMargin> ReturnsOneFailed { get; init; }
 
+    /// <summary>
+    /// Minimum part of the springs' torque left where all that is assumed is at its worst, with every spring and with one broken; null where
+    /// nothing it rests on is assumed, and without <see cref="Loaded"/>.
+    /// </summary>
+    public required (double All, double? OneFailed)? ReturnsAtWorst { get; init; }
+
     /// <summary>Pedal to valve to flow area; null without <see cref="Loaded"/>.</summary>
     public required Progression? Progression { get; init; }
 
@@ -61,19 +72,19 @@ public sealed record MechanismReport
     public string MeasureAgain => Uncertainty?.Ranking.Contributions.Where(c => c.MeasuredAgain).Select(c => c.Name).FirstOrDefault() ?? "nothing in particular";
 
     /// <summary>The report for a stop.</summary>
-    /// <param name="job">The job.</param>
+    /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="travel">The travel with the stop there.</param>
-    /// <param name="placement">Where the stop is, for the body opening counter-clockwise; null where only the travel is looked at.</param>
-    /// <param name="bracket">The bracket, likewise; null where none is made yet: then it does not give way and has no tolerances.</param>
+    /// <param name="placement">Where the stop is; null where only the travel is looked at.</param>
+    /// <param name="bracket">The bracket; null where none is made yet: then it does not give way and has no tolerances.</param>
     /// <param name="samples">Samples of the uncertainty.</param>
     /// <param name="give">Give of the stop along the wire for 1 N (mm/N), as finite elements found it; null for the beam estimate.</param>
     public static MechanismReport Of(
         Job job, Travel travel, StopPlacement? placement, Bracket? bracket, int samples = UsualSamples, double? give = null)
     {
-        var body = job.Body.OpeningCounterClockwise();
+        var body = job.Body;
         var cable = job.Vehicle.Cable;
-        var outer = placement is null ? null : OuterWay.Of(job, job.Body.Opens == OpeningSense.Clockwise ? placement.Mirrored() : placement);
-        var friction = new CableFriction(cable.Friction, outer?.Route?.TotalBend ?? new Angle(cable.TotalBend));
+        var outer = placement is null ? null : OuterWay.Of(job, placement);
+        var friction = new CableFriction(cable.Friction, outer?.Route?.TotalBend ?? cable.TotalBend);
         var seat = travel.Closed.From + travel.Closed.Straight * travel.Closed.Direction;
         var compliance = new CableCompliance
         {
@@ -99,6 +110,7 @@ public sealed record MechanismReport
             FootForces = loaded is null ? [] : FootForce.Loop(loaded, pedal),
             Returns = worst is null ? [] : ReturnMargin.Over(worst, weakest, pedal),
             ReturnsOneFailed = worst is null || weakest.Count < 2 ? [] : ReturnMargin.Over(worst, weakest.OneFailed(), pedal),
+            ReturnsAtWorst = loaded is null ? null : AtWorst(cable, pedal, friction, weakest, Under),
             Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, body.Valve),
             Sensor = body.Sensor,
             Uncertainty = uncertainty,
@@ -106,6 +118,26 @@ public sealed record MechanismReport
             AdjusterRange = cable.OuterEnd.AdjusterRange,
         };
         return report with { Checks = [.. MechanismChecks.Of(job, report)] };
+    }
+
+    /// <inheritdoc/>
+    public MechanismReport Mirrored() => this with { Loaded = Loaded?.Mirrored(), Outer = Outer?.Mirrored() };
+
+    private static (double All, double? OneFailed)? AtWorst(
+        Cable cable, Pedal pedal, CableFriction friction, ReturnSprings weakest, Func<CableFriction, LoadedTravel?> under)
+    {
+        var (slips, hangs) = (cable.Friction.Evidence == Evidence.Assumed, pedal.PadLoad.Evidence == Evidence.Assumed);
+        if (!slips && !hangs)
+        {
+            return null;
+        }
+
+        var worst = slips ? friction with { Coefficient = Math.Max(friction.Coefficient.Max, Cable.FrictionAtWorst) } : friction.Worst();
+        var heavy = hangs ? pedal with { PadLoad = Math.Max(pedal.PadLoad.Max, Pedal.PadLoadAtWorst) } : pedal;
+        double LeastOf(ReturnSprings springs) => under(worst) is { } travel
+            ? ReturnMargin.Least(ReturnMargin.Over(travel, springs, heavy)).Fraction
+            : double.NaN;
+        return (LeastOf(weakest), weakest.Count < 2 ? null : LeastOf(weakest.OneFailed()));
     }
 
     // Where there is an adjuster, it can give wire up to the end of its range: the valve can be made to close if that leaves the

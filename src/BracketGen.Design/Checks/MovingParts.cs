@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Design.Checks;
 
@@ -18,7 +19,7 @@ public sealed class MovingParts
     {
         // The metal round the pocket reaches a fitting's radius past its centre.
         var before = Math.Asin(Math.Min(1, fitting.ReachRadius / quadrant.OuterRadius));
-        double from = quadrant.Pocket.Value - before, to = quadrant.Pocket.Value + quadrant.GrooveExtent + quadrant.Rotation.Value;
+        double from = quadrant.Pocket.Value - before, to = quadrant.Pocket.Value + quadrant.GrooveExtent.Radians + quadrant.Rotation.Value;
         var half = quadrant.Thickness / 2;
         Pieces =
         [

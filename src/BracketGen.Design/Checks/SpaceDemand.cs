@@ -2,26 +2,26 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
-using BracketGen.Units;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Checks;
 
 /// <summary>Room that the folded bracket, or a part of it, must leave to something.</summary>
-/// <remarks>Demands of one id are one check, told by the tightest of them.</remarks>
-/// <param name="Id">Id of the check.</param>
-/// <param name="Title">What is checked.</param>
-/// <param name="Kind">What a failure means.</param>
+/// <remarks>Demands of one id and number are one check, that of the tightest of them.</remarks>
+/// <param name="Id">Which check.</param>
 /// <param name="Things">What must be left room, as convex pieces.</param>
 /// <param name="Limit">Distance (mm) to be kept.</param>
 /// <param name="Within">The part of the sheet that keeps it: positive there, a signed distance (mm) in the flat; null for all.</param>
-/// <param name="Source">Where the limit comes from.</param>
-/// <param name="Consequence">What happens where it is not kept.</param>
-internal sealed record SpaceDemand(
-    string Id, string Title, CheckKind Kind, ImmutableArray<ConvexDistance> Things, double Limit, Func<Vector2, double>? Within,
-    string Source, string Consequence)
+internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Things, double Limit, Func<Vector2, double>? Within)
 {
+    /// <summary>Number of the keep-out, from 1; null for all others.</summary>
+    public int? Number { get; init; }
+
+    /// <summary>Name of the keep-out or the hole; null where there is none.</summary>
+    public string? Subject { get; init; }
+
     /// <summary>How exactly clearances are found for the answer (mm).</summary>
     public const double Error = 0.05;
 
@@ -35,8 +35,8 @@ internal sealed record SpaceDemand(
     private const double FlangeGap = 2;
 
     /// <summary>The check, with the distance found.</summary>
-    public Check Check(FoldedSheet sheet, double error) => new(
-        Id, Title, Kind, Quantity.Length, Clearance.Least(sheet, Things, error, Limit, Within), Bound.AtLeast, Limit, Source, Consequence);
+    public Check Check(FoldedSheet sheet, double error) =>
+        new(Id, Clearance.Least(sheet, Things, error, Limit, Within), Limit) { Number = Number, Subject = Subject };
 
     /// <summary>Whether the distance is kept.</summary>
     public bool IsMet(FoldedSheet sheet) => Clearance.Keeps(sheet, Things, Limit, Within);
@@ -46,15 +46,10 @@ internal sealed record SpaceDemand(
     {
         foreach (var (keepOut, index) in body.KeepOuts.Select((k, i) => (k, i)))
         {
-            yield return new(
-                $"keep-out-{index + 1}", $"Bracket to {keepOut.Name}", CheckKind.Function, [keepOut.DistanceTo],
-                preferences.KeepOutClearance, null, Sources.Preference, $"The bracket meets {keepOut.Name}.");
+            yield return new(CheckId.KeepOut, [keepOut.DistanceTo], preferences.KeepOutClearance, null) { Number = index + 1, Subject = keepOut.Name };
         }
 
-        yield return new(
-            "moving-parts", "Bracket to quadrant and fitting over the sweep", CheckKind.Safety,
-            new MovingParts(body.Quadrant, cable.Fitting).Pieces, preferences.SweepClearance, null, Sources.Preference,
-            "The quadrant or the end fitting can catch on the bracket and hold the valve open.");
+        yield return new(CheckId.MovingParts, new MovingParts(body.Quadrant, cable.Fitting).Pieces, preferences.SweepClearance, null);
 
         var flat = bracket.Flat;
         if (flat.Bends.IsEmpty)
@@ -67,10 +62,7 @@ internal sealed record SpaceDemand(
             var thread = bolt.Thread!;
             var seat = bracket.Folded.Fold(bolt.Centre, flat.Thickness);
             var top = seat + (thread.HeadHeight + thread.WasherThickness + SocketRoom) * bracket.Folded.Flanges[bolt.Flange].Z;
-            yield return new(
-                "bolt-room", $"Room for the socket on bolt {bolt.Name}, radius", CheckKind.Making,
-                [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketDiameter / 2, flat.Bends[0].Depth, Sources.CommonPractice,
-                "The bolt cannot be tightened: the bent flange is in the socket's way.");
+            yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketDiameter / 2, flat.Bends[0].Depth) { Subject = bolt.Name };
         }
 
         // The nut, shoulder or spanner on either side of the stop flange must stay clear of all that is not the stop flange.
@@ -79,25 +71,17 @@ internal sealed record SpaceDemand(
         var (stop, normal) = bracket.FoldedSeat;
         var (from, to) = (stop - bracket.Seat.Protrusion * normal, stop + StopBodyRoom * normal);
         yield return new(
-            "stop-room", "Room for the nut or shoulder at the stop, radius", CheckKind.Making,
-            [p => MovingParts.SegmentDistance(p, from, to)], bracket.Seat.RoomDiameter / 2,
-            point => Math.Max(last.Allowance - last.Depth(point), lip?.Depth(point) ?? double.NegativeInfinity), Sources.CommonPractice,
-            "The spanner or the shoulder at the stop runs into the bend.");
+            CheckId.StopRoom, [p => MovingParts.SegmentDistance(p, from, to)], bracket.Seat.RoomDiameter / 2,
+            point => Math.Max(last.Allowance - last.Depth(point), lip?.Depth(point) ?? double.NegativeInfinity));
 
         if (lip is not null)
         {
-            yield return new(
-                "lip-apart", "Return lip to mount flange, folded", CheckKind.Making,
-                [ConvexPlate.Around(bracket.Folded, 0)], FlangeGap, lip.Depth, Sources.CommonPractice,
-                "The return lip runs into the mount flange.");
+            yield return new(CheckId.LipApart, [ConvexPlate.Around(bracket.Folded, 0)], FlangeGap, lip.Depth);
         }
 
         if (last.From != 0)
         {
-            yield return new(
-                "flanges-apart", "Stop flange to mount flange, folded", CheckKind.Making,
-                [ConvexPlate.Around(bracket.Folded, 0)], FlangeGap, last.Depth, Sources.CommonPractice,
-                "The bent flanges run into each other.");
+            yield return new(CheckId.FlangesApart, [ConvexPlate.Around(bracket.Folded, 0)], FlangeGap, last.Depth);
         }
     }
 }

@@ -1,20 +1,22 @@
 using System.Collections.Immutable;
-using BracketGen.SheetMetal;
-using BracketGen.Strength;
+using BracketGen.Geometry;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Model;
 
 namespace BracketGen.Design.Checks;
 
 /// <summary>Whether a bracket bends, shakes or cracks: finite elements on the folded sheet.</summary>
-/// <remarks>
-/// For the body opening counter-clockwise; stresses, deflections and frequencies are the same either way.
-/// </remarks>
-public sealed record StrengthReport
+public sealed record StrengthReport : IMirrored<StrengthReport>
 {
     /// <summary>How many natural vibrations are looked at.</summary>
     public const int ModeCount = 3;
 
-    /// <summary>The part on its mesh.</summary>
-    public required PreparedPart Prepared { get; init; }
+    /// <summary>Mesh of the flat pattern.</summary>
+    public required TriangleMesh Flat { get; init; }
+
+    /// <summary>The folded middle surface; its node numbers are those of <see cref="Flat"/>.</summary>
+    public required ShellMesh Folded { get; init; }
 
     /// <summary>Give of the stop along the wire for 1 N of tension, valve wide open (mm/N).</summary>
     public required double GivePerTension { get; init; }
@@ -45,4 +47,14 @@ public sealed record StrengthReport
 
     /// <summary>Its checks.</summary>
     public ImmutableArray<Check> Checks { get; init; } = [];
+
+    /// <inheritdoc/>
+    public StrengthReport Mirrored() => this with
+    {
+        Flat = Flat.MirroredInX,
+        Folded = Folded.Mirrored(),
+        Opening = Opening.Mirrored(),
+        Stamped = Stamped.Mirrored(),
+        Modes = [.. Modes.Select(m => m.Mirrored())],
+    };
 }

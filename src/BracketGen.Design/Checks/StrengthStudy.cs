@@ -2,8 +2,11 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Checks;
 
@@ -13,8 +16,8 @@ public static class StrengthStudy
     /// <summary>Steps over the sweep in which the largest tension is looked for.</summary>
     private const int Steps = 24;
 
-    /// <summary>Both reports of a bracket, body opening counter-clockwise.</summary>
-    /// <param name="job">The job.</param>
+    /// <summary>Both reports of a bracket.</summary>
+    /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="travel">The travel with the stop where the bracket holds it.</param>
     /// <param name="placement">Where that is.</param>
     /// <param name="bracket">The bracket.</param>
@@ -35,7 +38,8 @@ public static class StrengthStudy
         var (material, modes) = (bracket.Stock.Material, prepared.LowestModes(StrengthReport.ModeCount));
         var report = new StrengthReport
         {
-            Prepared = prepared,
+            Flat = prepared.Flat,
+            Folded = prepared.Model.Mesh,
             GivePerTension = give,
             Opening = underOpening,
             Stamped = underStamped,

@@ -4,9 +4,12 @@ namespace BracketGen.Design.Inputs;
 
 /// <summary>Where the cable's outer comes out of the vehicle's bulkhead.</summary>
 /// <remarks>
-/// It stands with the job: in the throttle frame it depends on where the engine sits in the vehicle. Throttle frame, as measured,
-/// whichever way the body opens.
+/// It stands with the job: in the throttle frame it depends on where the engine sits in the vehicle.
 /// </remarks>
 /// <param name="Point">Where the outer comes out (mm).</param>
 /// <param name="Direction">Direction in which it comes out, towards the engine, length one.</param>
-public sealed record Bulkhead(Vector3 Point, Vector3 Direction);
+public sealed record Bulkhead(Vector3 Point, Vector3 Direction) : IMirrored<Bulkhead>
+{
+    /// <inheritdoc/>
+    public Bulkhead Mirrored() => new(Point.MirroredInY, Direction.MirroredInY);
+}

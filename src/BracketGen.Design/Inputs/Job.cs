@@ -1,10 +1,12 @@
-using BracketGen.SheetMetal;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Design.Inputs;
 
 /// <summary>One bracket for one vehicle and one throttle body, made by one shop.</summary>
-public sealed record Job
+public sealed record Job : IMirrored<Job>
 {
     /// <summary>The throttle body.</summary>
     public required ThrottleBody Body { get; init; }
@@ -26,4 +28,11 @@ public sealed record Job
 
     /// <summary>Where the outer comes out of the bulkhead; null where its way is not looked at.</summary>
     public Bulkhead? Bulkhead { get; init; }
+
+    /// <inheritdoc/>
+    /// <remarks>Everything that has coordinates is mirrored; the body opens the other way.</remarks>
+    public Job Mirrored() => this with { Body = Body.Mirrored(), Bulkhead = Bulkhead?.Mirrored() };
+
+    /// <summary>The job as the solvers take it: itself, or its mirror image where its body opens clockwise.</summary>
+    public Job OpeningCounterClockwise() => Body.Turned(this);
 }

@@ -6,12 +6,12 @@ namespace BracketGen.Design.Inputs;
 /// <summary>A space on the engine that the bracket must stay out of.</summary>
 /// <remarks>Throttle frame, mm.</remarks>
 /// <param name="Name">What is there, in the user's words.</param>
-public abstract record KeepOut(string Name)
+public abstract record KeepOut(string Name) : IMirrored<KeepOut>
 {
     /// <summary>Signed distance (mm) from its surface: negative inside.</summary>
     public abstract double DistanceTo(Vector3 point);
 
-    /// <summary>The mirror image in the plane y = 0.</summary>
+    /// <inheritdoc/>
     public abstract KeepOut Mirrored();
 }
 

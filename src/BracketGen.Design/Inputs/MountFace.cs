@@ -14,10 +14,10 @@ public sealed record MountHole(Vector3 At, MetricThread Thread, double BossDiame
 /// <remarks>The holes lie on the face within <see cref="Tolerance.OffPlane"/>.</remarks>
 /// <param name="Plane">The face; its normal points out of the casting.</param>
 /// <param name="Holes">At least one threaded hole.</param>
-public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes)
+public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : IMirrored<MountFace>
 {
-    /// <summary>The mirror image in the plane y = 0.</summary>
-    public MountFace Mirrored() => new(Plane.MirroredInY, [.. Holes.Select(h => h with { At = h.At.MirroredInY })]);
+    /// <inheritdoc/>
+    public MountFace Mirrored() => new(Plane.Mirrored(), [.. Holes.Select(h => h with { At = h.At.MirroredInY })]);
 
     /// <inheritdoc/>
     public bool Equals(MountFace? other) => other is not null && Plane == other.Plane && Holes.SequenceEqual(other.Holes);

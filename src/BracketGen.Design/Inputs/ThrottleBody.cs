@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Inputs;
 
 /// <summary>The throttle body that the engine brings, with the face the bracket is bolted to.</summary>
-/// <remarks>Throttle frame, as measured, whichever way it opens.</remarks>
-public sealed record ThrottleBody
+/// <remarks>Throttle frame: as measured where a job is read, and opening counter-clockwise wherever it is solved.</remarks>
+public sealed record ThrottleBody : IMirrored<ThrottleBody>
 {
     /// <summary>Its name.</summary>
     public required string Name { get; init; }
@@ -45,17 +46,24 @@ public sealed record ThrottleBody
     /// <summary>The valve.</summary>
     public ButterflyValve Valve => new(Bore, ShaftDiameter, ValveClosedAngle);
 
+    /// <inheritdoc/>
+    /// <remarks>It opens the other way.</remarks>
+    public ThrottleBody Mirrored() => this with
+    {
+        Opens = Opens.Opposite(),
+        Quadrant = Quadrant.Mirrored(),
+        Mount = Mount.Mirrored(),
+        KeepOuts = [.. KeepOuts.Select(k => k.Mirrored())],
+    };
+
     /// <summary>
-    /// The body as the solvers take it, opening counter-clockwise: itself, or mirrored in the plane y = 0. What is found for it
-    /// is mirrored back before anyone sees it.
+    /// Something of this body as measured in the frame in which it is solved, opening counter-clockwise; and the other way round:
+    /// something solved in the frame as measured. Its mirror image where the body opens clockwise.
     /// </summary>
-    public ThrottleBody OpeningCounterClockwise() => Opens == OpeningSense.CounterClockwise
-        ? this
-        : this with
-        {
-            Opens = OpeningSense.CounterClockwise,
-            Quadrant = Quadrant.Mirrored(),
-            Mount = Mount.Mirrored(),
-            KeepOuts = [.. KeepOuts.Select(k => k.Mirrored())],
-        };
+    /// <param name="thing">What belongs to this body.</param>
+    public T Turned<T>(T thing)
+        where T : IMirrored<T> => Opens.Turned(thing);
+
+    /// <summary>The body as the solvers take it: itself, or its mirror image where it opens clockwise.</summary>
+    public ThrottleBody OpeningCounterClockwise() => Turned(this);
 }

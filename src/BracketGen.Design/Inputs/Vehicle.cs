@@ -1,4 +1,5 @@
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Pedals;
 
 namespace BracketGen.Design.Inputs;
 

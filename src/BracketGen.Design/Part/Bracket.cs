@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.Design.Part;
@@ -34,7 +36,7 @@ public sealed record BracketHole(
 }
 
 /// <summary>A sheet-metal bracket in its place on the throttle body.</summary>
-public sealed record Bracket
+public sealed record Bracket : IMirrored<Bracket>
 {
     /// <summary>The sheet it is made of.</summary>
     public required Stock Stock { get; init; }
@@ -79,16 +81,17 @@ public sealed record Bracket
         }
     }
 
-    /// <summary>The mirror image in the plane y = 0.</summary>
+    /// <inheritdoc/>
+    /// <remarks>The flat pattern is mirrored in its own y axis with it.</remarks>
     public Bracket Mirrored() => this with
     {
-        Folded = Folded.MirroredInY,
+        Folded = Folded.Mirrored(),
         Holes =
         [
             .. Holes.Select(h => h with
             {
-                Centre = new(-h.Centre.X, h.Centre.Y),
-                Towards = h.Towards is { } t ? new(-t.X, t.Y) : null,
+                Centre = h.Centre.MirroredInX,
+                Towards = h.Towards?.MirroredInX,
             }),
         ],
     };

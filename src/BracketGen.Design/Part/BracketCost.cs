@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 

@@ -1,5 +1,7 @@
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 

@@ -1,6 +1,7 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 

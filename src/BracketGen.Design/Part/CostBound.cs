@@ -1,10 +1,11 @@
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 
 /// <summary>Costs that a bracket cannot fall below, found before its outline is drawn.</summary>
-/// <remarks>Never above <see cref="BracketCost.Of(Bracket, BracketGen.Mechanism.StopPlacement, double, double)"/> of the bracket that the draft becomes.</remarks>
+/// <remarks>Never above <see cref="BracketCost.Of(Bracket, StopPlacement, double, double)"/> of the bracket that the draft becomes.</remarks>
 internal static class CostBound
 {
     private const int Directions = 32;

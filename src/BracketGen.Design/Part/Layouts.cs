@@ -1,5 +1,7 @@
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 
@@ -107,7 +109,7 @@ internal static class Layouts
                 var growth = second.Past(seat + drift, drift) - past;
                 if (past + byBolts * growth >= needed - 1e-9 && MayDo(choice.Sheet.Straight, past + byBolts * growth))
                 {
-                    Add(clearOfBolts ??= atOrigin.MovedOut(mount, byBolts), seatOnTop, bottom, secondUp);
+                    Add(choice, rule, clearOfBolts ??= atOrigin.MovedOut(mount, byBolts), seatOnTop, bottom, secondUp, chains);
                 }
 
                 if (Math.Abs(growth) > 1e-9)
@@ -116,18 +118,19 @@ internal static class Layouts
                     var free = near + byStop * pace - clear + choice.Sheet.Straight;
                     if (free > choice.Sheet.Straight + 1e-6 && MayDo(free, needed))
                     {
-                        Add(atOrigin.MovedOut(mount, byStop), seatOnTop, bottom, secondUp);
+                        Add(choice, rule, atOrigin.MovedOut(mount, byStop), seatOnTop, bottom, secondUp, chains);
                     }
                 }
             }
         }
+    }
 
-        void Add(Joint one, bool seatOnTop, Plane bottom, bool secondUp)
+    private static void Add(
+        BracketShape.Choice choice, BendRule rule, Joint one, bool seatOnTop, Plane bottom, bool secondUp, List<Chain> chains)
+    {
+        if (Joint.Between(one.Next, bottom, secondUp, choice.Stock.Thickness, choice.Die!.InsideRadius, rule) is { } two)
         {
-            if (Joint.Between(one.Next, bottom, secondUp, thickness, radius, rule) is { } two)
-            {
-                chains.Add(new([one, two], seatOnTop));
-            }
+            chains.Add(new([one, two], seatOnTop));
         }
     }
 

@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Design.Part;
 
@@ -17,7 +17,7 @@ public static class LeavingAngles
     public static IReadOnlyList<Angle> Of(Quadrant quadrant, Vector3 mountNormal, Angle leastWrap, Angle step)
     {
         var first = quadrant.PocketNormal + new Angle(quadrant.Rotation.Value) + leastWrap;
-        var last = quadrant.PocketNormal + new Angle(quadrant.GrooveExtent);
+        var last = quadrant.PocketNormal + quadrant.GrooveExtent;
         if (last < first)
         {
             return [first]; // No angle passes both checks; the nearest one shows by how much.

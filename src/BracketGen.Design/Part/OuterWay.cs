@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Design.Part;
 
@@ -8,7 +9,7 @@ public static class OuterWay
 {
     /// <summary>The shortest way with the outer's least bend radius; null where there is none, or the job gives no bulkhead.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="placement">Where the stop is, throttle frame as measured (mirrored back for a body that opens clockwise).</param>
+    /// <param name="placement">Where the stop is, in the job's frame.</param>
     public static OuterRoute? Tightest(Job job, StopPlacement placement) => job.Bulkhead is { } bulkhead
         ? OuterRoute.Shortest(
             placement.Seat, placement.Direction, bulkhead.Point, -bulkhead.Direction, job.Vehicle.Cable.MinBendRadius)
@@ -19,7 +20,7 @@ public static class OuterWay
     /// left over. Null where the job gives no bulkhead.
     /// </summary>
     /// <param name="job">The job.</param>
-    /// <param name="placement">Where the stop is, throttle frame as measured.</param>
+    /// <param name="placement">Where the stop is, in the job's frame.</param>
     public static OuterFit? Of(Job job, StopPlacement placement)
     {
         if (job.Bulkhead is not { } bulkhead)
@@ -34,6 +35,6 @@ public static class OuterWay
         }
 
         var tightest = Tightest(job, placement);
-        return new(tightest, double.NaN, tightest is null ? "No way with the outer's least bend radius leads from the stop to the bulkhead." : null);
+        return new(tightest, double.NaN, tightest is null ? new EndsTooClose(job.Vehicle.Cable.MinBendRadius, placement.Seat.DistanceTo(bulkhead.Point)) : null);
     }
 }

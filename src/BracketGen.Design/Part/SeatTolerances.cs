@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.Design.Part;

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 

@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 

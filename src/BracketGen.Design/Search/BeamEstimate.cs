@@ -1,5 +1,5 @@
 using BracketGen.Design.Part;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Search;
 

@@ -2,14 +2,16 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Search;
 
 /// <summary>One bracket that could be made, with what is known of it so far.</summary>
-/// <remarks>Opening counter-clockwise. Most candidates are never looked at closely, so their checks are made when asked for.</remarks>
-public sealed class Candidate
+/// <remarks>Most candidates are never looked at closely, so their checks are made when asked for.</remarks>
+public sealed class Candidate : IMirrored<Candidate>
 {
     private readonly Lazy<ImmutableArray<Check>> _quickChecks;
 
@@ -28,15 +30,18 @@ public sealed class Candidate
     {
         // The give is in proportion to the tension, whatever that is.
         var give = Give * BracketCost.Give(bracket, 1) / BracketCost.Give(Bracket, 1);
-        var ofFlat = BracketChecks.OfFlat(Bracket, job.Vehicle.Cable, job.Shop.Process).Select(c => c.Id).ToHashSet();
+        var ofFlat = BracketChecks.OfFlat(Bracket, job.Vehicle.Cable, job.Shop.Process).Select(c => (c.Id, c.Number)).ToHashSet();
         return new(
             Placement, Travel, bracket, give, BracketCost.Of(bracket, Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
             () =>
             [
-                .. QuickChecks.Where(c => !ofFlat.Contains(c.Id)),
+                .. QuickChecks.Where(c => !ofFlat.Contains((c.Id, c.Number))),
                 .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
             ]);
     }
+
+    /// <inheritdoc/>
+    public Candidate Mirrored() => new(Placement.Mirrored(), Travel.Mirrored(), Bracket.Mirrored(), Give, Cost, () => QuickChecks);
 
     /// <summary>Where the stop is.</summary>
     public StopPlacement Placement { get; }

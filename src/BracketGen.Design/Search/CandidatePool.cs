@@ -1,10 +1,10 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 
 namespace BracketGen.Design.Search;
 
-/// <summary>All the brackets that could be made for a job: each sketched and drawn only when it is needed, and then once.</summary>
+/// <summary>All the brackets that could be made for a job that opens counter-clockwise: each sketched and drawn only when it is needed, and then once.</summary>
 /// <remarks>
 /// A bracket's mass is known when its outline is drawn, which takes longer than all that leads up to it; but it has a bound, and its
 /// give is exact without (<see cref="CostBound"/>). So brackets are drawn in the order of their bounds, and those that can be neither
@@ -16,16 +16,15 @@ internal sealed class CandidatePool
     private const long MostSketches = 1 << 20;
 
     private readonly Job _job;
-    private readonly ThrottleBody _body;
     private readonly BracketTools[] _tools;
     private readonly List<Sheet> _midRange;
     private List<Sheet>? _rangeEnds;
     private int _drawn;
 
-    public CandidatePool(Job job, ThrottleBody body)
+    public CandidatePool(Job job)
     {
-        (_job, _body) = (job, body);
-        _tools = [.. CandidateSearch.ToolsFor(job, body)];
+        _job = job;
+        _tools = [.. CandidateSearch.ToolsFor(job)];
         _midRange = SheetsAt(CandidateSearch.PlacesAtMidRange);
     }
 
@@ -136,13 +135,13 @@ internal sealed class CandidatePool
 
     private List<Sheet> RangeEnds() => _rangeEnds ??= SheetsAt(CandidateSearch.PlacesAtRangeEnds);
 
-    private List<Sheet> SheetsAt(Func<Job, ThrottleBody, int, IEnumerable<Place>> places)
+    private List<Sheet> SheetsAt(Func<Job, int, IEnumerable<Place>> places)
     {
         var sheets = new List<Sheet>();
         for (var bends = 0; bends < 3; bends++)
         {
             var bounds = Array.ConvertAll(_tools, t => bends == 0 ? 0 : CostBound.OfAny(t.Sheet, bends));
-            foreach (var place in places(_job, _body, bends))
+            foreach (var place in places(_job, bends))
             {
                 sheets.AddRange(_tools.Zip(bounds, (tools, bound) => new Sheet(tools, place, bends, bound)));
             }

@@ -3,13 +3,14 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
-using BracketGen.Units;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Search;
 
-/// <summary>Makes the brackets among which the best is picked.</summary>
+/// <summary>Makes the brackets among which the best is picked, for jobs whose body opens counter-clockwise.</summary>
 public static class CandidateSearch
 {
     private static readonly Angle Step = Angle.FromDegrees(3);
@@ -18,23 +19,23 @@ public static class CandidateSearch
     private static readonly Angle WideStep = Angle.FromDegrees(6);
 
     /// <summary>
-    /// All candidates for <paramref name="body"/> (opening counter-clockwise), best first, quick checks done. The adjuster is
+    /// All candidates for <paramref name="job"/>, best first, quick checks done. The adjuster is
     /// moved off mid range only where nothing is found with it there.
     /// </summary>
-    public static IReadOnlyList<Candidate> All(Job job, ThrottleBody body) => new CandidatePool(job, body).All();
+    public static IReadOnlyList<Candidate> All(Job job) => new CandidatePool(job).All();
 
     /// <summary>
     /// The candidates with the adjuster at mid range, and flat plates wherever it can reach one; made one by one as asked for, the
     /// fewest bends first.
     /// </summary>
-    public static IEnumerable<Candidate> AtMidRange(Job job, ThrottleBody body) =>
-        Enumerable.Range(0, 3).SelectMany(bends => AtMidRange(job, body, bends));
+    public static IEnumerable<Candidate> AtMidRange(Job job) =>
+        Enumerable.Range(0, 3).SelectMany(bends => AtMidRange(job, bends));
 
     /// <summary>Of those the ones with so many bends: 0, 1 or 2.</summary>
-    public static IEnumerable<Candidate> AtMidRange(Job job, ThrottleBody body, int bends)
+    public static IEnumerable<Candidate> AtMidRange(Job job, int bends)
     {
-        var tools = ToolsFor(job, body).ToList();
-        foreach (var place in PlacesAtMidRange(job, body, bends))
+        var tools = ToolsFor(job).ToList();
+        foreach (var place in PlacesAtMidRange(job, bends))
         {
             foreach (var draft in tools.SelectMany(t => t.Drafts(place.Placement, bends)))
             {
@@ -46,29 +47,29 @@ public static class CandidateSearch
         }
     }
 
-    internal static IEnumerable<Place> PlacesAtMidRange(Job job, ThrottleBody body, int bends) => bends switch
+    internal static IEnumerable<Place> PlacesAtMidRange(Job job, int bends) => bends switch
     {
-        0 => Level(job, body, UsableShift(job)),
-        1 => Places(job, body, [0]),
-        _ => Places(job, body, [0], WideStep),
+        0 => Level(job, UsableShift(job)),
+        1 => Places(job, [0]),
+        _ => Places(job, [0], WideStep),
     };
 
     /// <summary>Places with the adjuster at either end of what may be used of its range; none where it has no range, or for flat plates.</summary>
-    internal static IEnumerable<Place> PlacesAtRangeEnds(Job job, ThrottleBody body, int bends)
+    internal static IEnumerable<Place> PlacesAtRangeEnds(Job job, int bends)
     {
         var usable = UsableShift(job);
-        return bends == 0 || usable <= 0 ? [] : Places(job, body, [-usable, usable], bends == 1 ? Step : WideStep);
+        return bends == 0 || usable <= 0 ? [] : Places(job, [-usable, usable], bends == 1 ? Step : WideStep);
     }
 
-    internal static IEnumerable<BracketTools> ToolsFor(Job job, ThrottleBody body) =>
-        StockAllowed(job).Select(stock => new BracketTools(new(body.Mount, job.Vehicle.Cable, job.Preferences, stock), job.Shop));
+    internal static IEnumerable<BracketTools> ToolsFor(Job job) =>
+        StockAllowed(job).Select(stock => new BracketTools(new(job.Body.Mount, job.Vehicle.Cable, job.Preferences, stock), job.Shop));
 
     /// <summary>Whether nothing stands against a candidate as a bracket but what only the checks in space can tell.</summary>
     public static bool Promising(Candidate candidate) => candidate.QuickChecks.All(IsGoodEnough);
 
-    /// <summary>Whether a check does not stand against a bracket: it passes, is advice, or is no matter of the bracket's.</summary>
+    /// <summary>Whether a check does not rule a bracket out: it does not fail, is advice, or is no matter of the bracket's.</summary>
     public static bool IsGoodEnough(Check check) =>
-        check.Passes || check.Kind == CheckKind.Advice || TravelChecks.IsBeyondTheBracket(check);
+        !check.Fails || check.Kind == CheckKind.Advice || TravelChecks.IsBeyondTheBracket(check);
 
     internal static Candidate CandidateOf(Job job, Place place, Bracket bracket, double give) => new(
         place.Placement, place.Travel, bracket, give,
@@ -81,37 +82,32 @@ public static class CandidateSearch
         ]);
 
     /// <summary>The check that fails where no bracket could be shaped at all.</summary>
-    public static Check NoShape(Job job, ThrottleBody body)
+    public static Check NoShape(Job job)
     {
-        var reachable = Places(job, body, [0]).Any();
-        return new(
-            "bracket-shape", "A bracket that joins mount face and stop", CheckKind.Function, Quantity.Number, 0, Bound.AtLeast, 1,
-            Sources.Geometry,
-            reachable
-                ? "No leaving angle gives a stop that a flat plate or one bend can reach from the mount face. Choose another mount face, or change the free inner length."
-                : "The wire is too short: with the valve closed nothing of it is left beyond the groove. A cable with more free inner length is needed.");
+        var reachable = Places(job, [0]).Any();
+        return new(CheckId.BracketShape, 0, 1) { IsVariant = !reachable };
     }
 
     private static double UsableShift(Job job) =>
         job.Vehicle.Cable.OuterEnd.AdjusterRange / 2 * (1 - job.Preferences.AdjusterReserve);
 
-    private static IReadOnlyList<Angle> Angles(Job job, ThrottleBody body, Angle? step = null) =>
-        LeavingAngles.Of(body.Quadrant, body.Mount.Plane.Normal, job.Preferences.MinWrap, step ?? Step);
+    private static IReadOnlyList<Angle> Angles(Job job, Angle? step = null) =>
+        LeavingAngles.Of(job.Body.Quadrant, job.Body.Mount.Plane.Normal, job.Preferences.MinWrap, step ?? Step);
 
-    private static IEnumerable<Place> Places(Job job, ThrottleBody body, double[] shifts, Angle? step = null) =>
-        from angle in Angles(job, body, step)
+    private static IEnumerable<Place> Places(Job job, double[] shifts, Angle? step = null) =>
+        from angle in Angles(job, step)
         from shift in shifts
-        select Place.At(job, body, angle, shift) into place
+        select Place.At(job, angle, shift) into place
         where place is not null
         select place;
 
     // Where the stop's face comes parallel to the mount face, the adjuster may bring both into one plane.
-    private static IEnumerable<Place> Level(Job job, ThrottleBody body, double usable)
+    private static IEnumerable<Place> Level(Job job, double usable)
     {
-        var mount = body.Mount.Plane;
-        foreach (var angle in Angles(job, body))
+        var mount = job.Body.Mount.Plane;
+        foreach (var angle in Angles(job))
         {
-            if (Place.At(job, body, angle, 0)?.Placement is not { } middle || middle.Direction.Cross(mount.Normal).Length > 1e-9)
+            if (Place.At(job, angle, 0)?.Placement is not { } middle || middle.Direction.Cross(mount.Normal).Length > 1e-9)
             {
                 continue;
             }
@@ -120,7 +116,7 @@ public static class CandidateSearch
             foreach (var thickness in job.Shop.Stock.Select(s => s.Thickness).Distinct())
             {
                 var shift = middle.Direction.Dot(mount.Normal) > 0 ? height - thickness : -height;
-                if (Math.Abs(shift) <= usable && Place.At(job, body, angle, shift) is { } level)
+                if (Math.Abs(shift) <= usable && Place.At(job, angle, shift) is { } level)
                 {
                     yield return level;
                 }

@@ -1,16 +1,19 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Units;
 
 namespace BracketGen.Design.Search;
 
 /// <summary>A bracket that passes every check that a bracket can pass, with what it is weighed by.</summary>
 /// <param name="Candidate">The bracket, its place and its travel.</param>
 /// <param name="Checks">All its checks.</param>
-public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks)
+public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks) : IMirrored<Offer>
 {
+    /// <inheritdoc/>
+    public Offer Mirrored() => this with { Candidate = Candidate.Mirrored() };
+
     /// <summary>Mass (t).</summary>
     public double Mass => Candidate.Bracket.Mass;
 
@@ -27,20 +30,16 @@ public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks)
     public int Bends => Candidate.Bracket.Flat.Bends.Length;
 
     /// <summary>The tightest of the checks that depend on the bracket's shape and place.</summary>
-    public Check Tightest => Checks.Where(IsOfPlace).MinBy(Spare)!;
+    public Check Tightest => Checks.Where(IsOfPlace).MinBy(c => c.Spare)!;
 
     /// <summary>Its margin over its limit (or over a millimetre or five degrees, where the limit is less).</summary>
-    public double LeastSpare => Spare(Tightest);
+    public double LeastSpare => Tightest.Spare;
 
     /// <summary>Whether another offer is as good in everything and better in something.</summary>
     public bool IsDominatedBy(Offer other) =>
         other.Mass <= Mass && other.Give <= Give && other.Bends <= Bends && other.LeastSpare >= LeastSpare
         && (other.Mass < Mass || other.Give < Give || other.Bends < Bends || other.LeastSpare > LeastSpare);
 
-    private static bool IsOfPlace(Check check) =>
-        check.Id is "moving-parts" or "wrap-wide-open" or "groove-length" or "fitting-clearance" or "stop-room" or "bolt-room"
-        || check.Id.StartsWith("keep-out-", StringComparison.Ordinal);
-
-    private static double Spare(Check check) =>
-        check.Margin / Math.Max(Math.Abs(check.Limit), check.Unit == Quantity.Angle ? Geometry.Angle.FromDegrees(5).Radians : 1);
+    private static bool IsOfPlace(Check check) => check.Id is CheckId.MovingParts or CheckId.WrapWideOpen or CheckId.GrooveLength
+        or CheckId.FittingClearance or CheckId.StopRoom or CheckId.BoltRoom or CheckId.KeepOut;
 }

@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 
 namespace BracketGen.Design.Search;
 
@@ -13,30 +16,30 @@ internal sealed class Place
     private readonly Lazy<double> _tension;
     private readonly Lazy<ImmutableArray<Check>> _checks;
 
-    private Place(Job job, ThrottleBody body, StopPlacement placement, Lazy<Travel> travel)
+    private Place(Job job, StopPlacement placement, Lazy<Travel> travel)
     {
         (Placement, _travel) = (placement, travel);
-        _tension = new(() => Travel.Sweep.Max(w => body.Springs.TorqueAt(w.Opening.Radians / Travel.Rotation.Radians) / Math.Max(1, w.Arm)));
+        _tension = new(() => Travel.Sweep.Max(w => job.Body.Springs.TorqueAt(w.Opening.Radians / Travel.Rotation.Radians) / Math.Max(1, w.Arm)));
         _checks = new(() =>
-            [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, Travel), .. MechanismChecks.OfPlacement(job, Travel, placement)]);
+            [.. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, Travel), .. MechanismChecks.OfPlacement(job, Travel, placement)]);
     }
 
     /// <summary>The place for a leaving angle with the adjuster <paramref name="shift"/> (mm) off mid range; null where there is none.</summary>
-    public static Place? At(Job job, ThrottleBody body, Angle leaving, double shift)
+    public static Place? At(Job job, Angle leaving, double shift)
     {
         double freePlay = job.Preferences.FreePlay.Value, pull = job.Vehicle.Pedal.AvailablePull.Value;
-        if (StopPlacement.At(body.Quadrant, job.Vehicle.Cable.FreeInnerLength.Value, freePlay, leaving, shift) is not { } placement)
+        if (StopPlacement.At(job.Body.Quadrant, job.Vehicle.Cable.FreeInnerLength.Value, freePlay, leaving, shift) is not { } placement)
         {
             return null;
         }
 
-        if (body.Quadrant.Groove is CircularGroove)
+        if (job.Body.Quadrant.Groove is CircularGroove)
         {
-            return new(job, body, placement, new(() => Travel.Solve(body.Quadrant, placement.Seat.XY, placement.FreePlay, pull)));
+            return new(job, placement, new(() => Travel.Solve(job.Body.Quadrant, placement.Seat.XY, placement.FreePlay, pull)));
         }
 
         // A groove that is not round may come over the stop as it turns: no wire can run there.
-        return Travel.TrySolve(body.Quadrant, placement.Seat.XY, placement.FreePlay, pull) is { } travel ? new(job, body, placement, new(travel)) : null;
+        return Travel.TrySolve(job.Body.Quadrant, placement.Seat.XY, placement.FreePlay, pull) is { } travel ? new(job, placement, new(travel)) : null;
     }
 
     /// <summary>Where the stop is.</summary>

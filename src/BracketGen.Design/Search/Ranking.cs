@@ -2,9 +2,8 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
-using BracketGen.Units;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
 
 namespace BracketGen.Design.Search;
 
@@ -39,69 +38,49 @@ public static class Ranking
 
     /// <summary>The offer of a candidate, or null where a check stands against it.</summary>
     /// <param name="candidate">The candidate.</param>
-    /// <param name="job">The job.</param>
-    /// <param name="body">Its body opening counter-clockwise.</param>
+    /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="clearanceError">How exactly clearances are told (mm): at most so much too small.</param>
-    internal static Offer? Verify(Candidate candidate, Job job, ThrottleBody body, double clearanceError = SpaceDemand.Error)
+    internal static Offer? Verify(Candidate candidate, Job job, double clearanceError = SpaceDemand.Error)
     {
-        if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Bracket, body, job.Vehicle.Cable, job.Preferences))
+        if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Bracket, job.Body, job.Vehicle.Cable, job.Preferences))
         {
             return null;
         }
 
         ImmutableArray<Check> checks =
-            [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Bracket, body, job.Vehicle.Cable, job.Preferences, clearanceError)];
+            [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Bracket, job.Body, job.Vehicle.Cable, job.Preferences, clearanceError)];
         return checks.All(CandidateSearch.IsGoodEnough) ? new(candidate, checks) : null;
     }
 
-    /// <summary>Why the first offer stands first, in words.</summary>
+    /// <summary>Why the first offer stands first.</summary>
     /// <param name="offers">The offers, the best first.</param>
     /// <param name="candidates">How many shapes there were.</param>
-    /// <param name="units">Unit of length.</param>
-    /// <param name="weak">The shape of least cost, where it was not strong enough; null where it is the first offer.</param>
-    public static ImmutableArray<string> Reasons(IReadOnlyList<Offer> offers, int candidates, UnitSystem units, Offer? weak = null)
+    /// <param name="weak">The shape of minimum cost, where it was not strong enough; null where it is the first offer.</param>
+    public static ChoiceReasons Reasons(IReadOnlyList<Offer> offers, int candidates, Offer? weak = null)
     {
         var best = offers[0];
-        string Give(Offer offer) => units == UnitSystem.Inch
-            ? FormattableString.Invariant($"{offer.BestGive / 25.4:0.0000} in")
-            : FormattableString.Invariant($"{offer.BestGive:0.000} mm");
-        var reasons = ImmutableArray.CreateBuilder<string>();
-        reasons.Add(FormattableString.Invariant(
-            $"Of {candidates} shapes it has the least cost{(weak is null ? "" : " of those strong enough that were found")}: {best.Mass * 1e6:0} g, {Bends(best)}, {Give(best)} of give under the wire's pull."));
-        if (weak is not null)
-        {
-            reasons.Add(FormattableString.Invariant(
-                $"The cheapest shape, {weak.Mass * 1e6:0} g of {weak.Candidate.Bracket.Stock.Material.Designation}, was set aside: it is not strong enough."));
-        }
-
-        if (offers.Skip(1).Where(o => o.Mass < best.Mass * 0.98).MinBy(o => o.Mass) is { } lighter)
-        {
-            reasons.Add(FormattableString.Invariant(
-                $"The lightest, {lighter.Mass * 1e6:0} g, gives {Give(lighter)} and has {Bends(lighter)}."));
-        }
-
-        if (offers.Skip(1).Where(o => o.BestGive < best.BestGive * 0.98).MinBy(o => o.BestGive) is { } stiffer)
-        {
-            reasons.Add(FormattableString.Invariant(
-                $"The stiffest gives {Give(stiffer)}, but weighs {stiffer.Mass * 1e6:0} g and has {Bends(stiffer)}."));
-        }
-
-        if (offers.Skip(1).Where(o => o.LeastSpare > best.LeastSpare).MaxBy(o => o.LeastSpare) is { } roomier)
-        {
-            reasons.Add(FormattableString.Invariant(
-                $"The roomiest has {100 * roomier.LeastSpare:0} % to spare at its tightest place, where this one has {100 * best.LeastSpare:0} % ({best.Tightest.Title})."));
-        }
-
-        return reasons.ToImmutable();
+        var others = offers.Skip(1).ToList();
+        return new(
+            candidates, best, weak,
+            others.Where(o => o.Mass < best.Mass * WorthSaying).MinBy(o => o.Mass),
+            others.Where(o => o.BestGive < best.BestGive * WorthSaying).MinBy(o => o.BestGive),
+            others.Where(o => o.LeastSpare > best.LeastSpare).MaxBy(o => o.LeastSpare));
     }
 
-    private static string Bends(Offer offer) => offer.Bends switch
-    {
-        0 => "no bend",
-        1 => FormattableString.Invariant($"one bend of {Angles(offer)}"),
-        _ => FormattableString.Invariant($"two bends of {Angles(offer)}"),
-    };
+    // Mass or give that is less by two in a hundred is worth a word.
+    private const double WorthSaying = 0.98;
+}
 
-    private static string Angles(Offer offer) => string.Join(
-        " and ", offer.Candidate.Bracket.Flat.Bends.Select((Bend b) => FormattableString.Invariant($"{b.Turn.Magnitude.Degrees:0.#}°")));
+/// <summary>Why the first of several brackets stands first, beside those that beat it in something.</summary>
+/// <param name="Shapes">How many shapes there were.</param>
+/// <param name="Best">The first.</param>
+/// <param name="TooWeak">The shape of minimum cost, where it was not strong enough; null where that is the first.</param>
+/// <param name="Lighter">The lightest, where it is lighter than the first; null where none is.</param>
+/// <param name="Stiffer">The stiffest, likewise.</param>
+/// <param name="Roomier">The one with the most spare at its tightest place, likewise.</param>
+public sealed record ChoiceReasons(int Shapes, Offer Best, Offer? TooWeak, Offer? Lighter, Offer? Stiffer, Offer? Roomier) : IMirrored<ChoiceReasons>
+{
+    /// <inheritdoc/>
+    public ChoiceReasons Mirrored() => new(
+        Shapes, Best.Mirrored(), TooWeak?.Mirrored(), Lighter?.Mirrored(), Stiffer?.Mirrored(), Roomier?.Mirrored());
 }

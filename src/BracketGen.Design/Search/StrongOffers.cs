@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Search;
 
@@ -11,8 +12,11 @@ namespace BracketGen.Design.Search;
 /// <param name="Offer">The bracket and its checks so far.</param>
 /// <param name="Strength">Whether it bends, shakes or cracks.</param>
 /// <param name="Mechanism">The mechanism with the give that was found.</param>
-public sealed record ProvenOffer(Offer Offer, StrengthReport Strength, MechanismReport Mechanism)
+public sealed record ProvenOffer(Offer Offer, StrengthReport Strength, MechanismReport Mechanism) : IMirrored<ProvenOffer>
 {
+    /// <inheritdoc/>
+    public ProvenOffer Mirrored() => new(Offer.Mirrored(), Strength.Mirrored(), Mechanism.Mirrored());
+
     /// <summary>Whether none of its strength checks stands against it.</summary>
     public bool IsStrong => Strength.Checks.All(CandidateSearch.IsGoodEnough);
 }
@@ -68,7 +72,7 @@ public static class StrongOffers
 
     // A lip takes nothing off the stress at the bend, but much off give and vibration: it is tried where only these are wanting.
     private static ProvenOffer? WithLip(Job job, ProvenOffer[] weak, Func<Candidate, Offer?> verify, StrengthDetail detail) => weak
-        .Where(w => !w.IsStrong && w.Strength.Checks.All(c => CandidateSearch.IsGoodEnough(c) || c.Id is "stop-give" or "resonance"))
+        .Where(w => !w.IsStrong && w.Strength.Checks.All(c => CandidateSearch.IsGoodEnough(c) || c.Id is CheckId.StopGive or CheckId.Resonance))
         .Take(MostStiffened)
         .SelectMany(w => ReturnLip.On(w.Offer.Candidate.Bracket, job.Shop, job.Preferences.CornerRadius)
             .Select(b => w.Offer.Candidate.With(job, b)))
@@ -120,9 +124,9 @@ public static class StrongOffers
             var over = check.Bound == Bound.AtLeast ? check.Limit / check.Value : check.Value / check.Limit;
             worst = Math.Max(worst, over * check.Id switch
             {
-                "stop-give" => here.Give / there.Give,
-                "resonance" => Math.Sqrt(here.Give * here.Mass / (there.Give * there.Mass)),
-                "endurance" => here.Stress / here.Endurance / (there.Stress / there.Endurance),
+                CheckId.StopGive => here.Give / there.Give,
+                CheckId.Resonance => Math.Sqrt(here.Give * here.Mass / (there.Give * there.Mass)),
+                CheckId.Endurance => here.Stress / here.Endurance / (there.Stress / there.Endurance),
                 _ => here.Stress / here.Yield / (there.Stress / there.Yield),
             });
         }

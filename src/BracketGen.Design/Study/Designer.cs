@@ -5,7 +5,11 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Mechanism;
-using BracketGen.Units;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Study;
 
@@ -16,18 +20,24 @@ public static class Designer
     /// <param name="job">The job.</param>
     /// <param name="choice">Number of the offer to take, 1 for the best; the last one where there are not so many.</param>
     /// <param name="strength">How finely the brackets are meshed to see whether they bend, shake or crack; null where that is not looked at.</param>
-    public static Solution Solve(Job job, int choice = 1, StrengthDetail? strength = null)
+    public static Solution Solve(Job job, int choice = 1, StrengthDetail? strength = null) =>
+        AsMeasured(job, SolveTurned(job.OpeningCounterClockwise(), choice, strength));
+
+    /// <summary>A solution of <paramref name="job"/> opening counter-clockwise, in the frame as measured.</summary>
+    internal static Solution AsMeasured(Job job, Solution turned) => job.Body.Turned(turned) with { Job = job };
+
+    /// <summary>The same as <see cref="Solve"/> for a job that opens counter-clockwise.</summary>
+    internal static Solution SolveTurned(Job job, int choice = 1, StrengthDetail? strength = null)
     {
-        var body = job.Body.OpeningCounterClockwise();
-        var pool = new CandidatePool(job, body);
-        Offer? Verify(Candidate c) => Ranking.Verify(c, job, body);
+        var pool = new CandidatePool(job);
+        Offer? Verify(Candidate c) => Ranking.Verify(c, job);
         var best = pool.Cheapest(Verify);
 
         // Most ask for the best one without its strength: its mechanism is worked out while others are looked for.
         var mechanism = best is not null && choice == 1 && strength is null
             ? Task.Run(() => MechanismReport.Of(job, best.Candidate.Travel, best.Candidate.Placement, best.Candidate.Bracket))
             : null;
-        ImmutableArray<Offer> offers = best is null ? [] : Ranking.Of(pool, best, Verify);
+        var offers = best is null ? [] : Ranking.Of(pool, best, Verify);
         var proven = ImmutableArray<ProvenOffer>.Empty;
         if (strength is not null && offers.Length > 0)
         {
@@ -36,26 +46,27 @@ public static class Designer
         }
 
         var number = Math.Clamp(choice, 1, Math.Max(1, offers.Length));
-        var taken = offers.Length > 0 ? offers[number - 1] : proven.Length > 0 ? proven[0].Offer : LeastFaulty(pool.All(), c => BracketChecks.InSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences));
+        var taken = offers.Length > 0 ? offers[number - 1] : proven.Length > 0 ? proven[0].Offer : LeastFaulty(pool.All(), c => BracketChecks.InSpace(c.Bracket, job.Body, job.Vehicle.Cable, job.Preferences));
         var proof = proven.Length > 0 ? proven[number - 1]
             : strength is not null && taken is not null ? StrongOffers.Prove(job, taken, strength) : null;
-        return Answer(job, body, taken, proof, MechanismReport.UsualSamples, mechanism?.Result) with
+        return Answer(job, taken, proof, MechanismReport.UsualSamples, mechanism?.Result) with
         {
             CandidateCount = pool.Count,
             Offers = offers,
             Weak = offers.IsEmpty ? proven : [],
             Choice = number,
-            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, pool.Count, job.Units, offers[0].Candidate == best!.Candidate ? null : best) : [],
+            Reasons = offers.Length > 0 ? Ranking.Reasons(offers, pool.Count, offers[0].Candidate == best!.Candidate ? null : best) : null,
         };
     }
 
-    /// <summary>The solution with <paramref name="taken"/> for a bracket, and its strength and mechanism where they are known; offers and reasons are left open.</summary>
-    internal static Solution Answer(
-        Job job, ThrottleBody body, Offer? taken, ProvenOffer? proof, int samples, MechanismReport? known = null)
+    /// <summary>
+    /// The solution of a job that opens counter-clockwise with <paramref name="taken"/> for a bracket, and its strength and mechanism where
+    /// they are known; offers and reasons are left open.
+    /// </summary>
+    internal static Solution Answer(Job job, Offer? taken, ProvenOffer? proof, int samples, MechanismReport? known = null)
     {
-        var mirrored = job.Body.Opens == OpeningSense.Clockwise;
-        var travel = taken?.Candidate.Travel ?? NominalTravel(job, body);
-        var checks = taken?.Checks ?? [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job, body)];
+        var travel = taken?.Candidate.Travel ?? NominalTravel(job);
+        var checks = taken?.Checks ?? [.. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job)];
         var mechanism = proof?.Mechanism ?? known ?? MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket, samples);
         return new()
         {
@@ -63,9 +74,10 @@ public static class Designer
             Mechanism = mechanism,
             Strength = proof?.Strength,
             Travel = travel,
-            Placement = mirrored ? taken?.Candidate.Placement.Mirrored() : taken?.Candidate.Placement,
-            Bracket = mirrored ? taken?.Candidate.Bracket.Mirrored() : taken?.Candidate.Bracket,
-            Checks = [.. checks, .. mechanism.Checks, .. proof?.Strength.Checks ?? []],
+            Quadrant = QuadrantPicture.Of(job.Body.Quadrant, job.Vehicle.Cable.Fitting, travel),
+            Placement = taken?.Candidate.Placement,
+            Bracket = taken?.Candidate.Bracket,
+            Checks = [.. checks, .. mechanism.Checks, .. proof?.Strength.Checks ?? (taken is null ? [] : StrengthChecks.NotCalculated(job))],
             Remedy = TravelRemedy.For(travel, job.Preferences.MinOverTravel),
             CandidateCount = 0,
         };
@@ -74,19 +86,25 @@ public static class Designer
     /// <summary>The travel verdict alone: what the pedal does, with the stop where the cable would want it, bracket or not.</summary>
     public static (Travel Travel, ImmutableArray<Check> Checks, TravelRemedy? Remedy) CheckTravel(Job job)
     {
-        var body = job.Body.OpeningCounterClockwise();
-        var travel = NominalTravel(job, body);
-        return (travel, [.. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel)],
+        var (travel, checks, remedy) = CheckTravelTurned(job.OpeningCounterClockwise());
+        return (job.Body.Turned(travel), checks, remedy);
+    }
+
+    /// <summary>The same as <see cref="CheckTravel"/> for a job that opens counter-clockwise.</summary>
+    internal static (Travel Travel, ImmutableArray<Check> Checks, TravelRemedy? Remedy) CheckTravelTurned(Job job)
+    {
+        var travel = NominalTravel(job);
+        return (travel, [.. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, travel)],
             TravelRemedy.For(travel, job.Preferences.MinOverTravel));
     }
 
     // Farther from the shaft (mm) than any groove reaches.
     private const double FarOff = 1000;
 
-    private static Travel NominalTravel(Job job, ThrottleBody body)
+    private static Travel NominalTravel(Job job)
     {
-        var quadrant = body.Quadrant;
-        var angles = LeavingAngles.Of(quadrant, body.Mount.Plane.Normal, job.Preferences.MinWrap, Angle.FromDegrees(5));
+        var quadrant = job.Body.Quadrant;
+        var angles = LeavingAngles.Of(quadrant, job.Body.Mount.Plane.Normal, job.Preferences.MinWrap, Angle.FromDegrees(5));
         var middle = angles[angles.Count / 2];
         var placement = StopPlacement.At(
             quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, middle);
@@ -122,7 +140,7 @@ public static class Designer
         return best;
     }
 
-    private static double FaultsOf(IEnumerable<Check> checks) => checks.Where(c => !c.Passes).Sum(c => c.Kind switch
+    private static double FaultsOf(IEnumerable<Check> checks) => checks.Where(c => c.Fails).Sum(c => c.Kind switch
     {
         CheckKind.Safety => 100.0,
         CheckKind.Function => 10,

@@ -3,8 +3,10 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Study;
 
@@ -24,8 +26,8 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
     /// <summary>The diagnosis of <paramref name="job"/>, which has no passing bracket. Takes as long as some tens of searches.</summary>
     public static Diagnosis Of(Job job)
     {
-        var body = job.Body.OpeningCounterClockwise();
-        return new(ObstaclesOf(job, body), [.. WaysOf(job with { Body = body }).OrderBy(w => Effort(w))]);
+        var turned = job.OpeningCounterClockwise();
+        return new(ObstaclesOf(turned), [.. WaysOf(turned).OrderBy(w => Effort(w))]);
     }
 
     /// <summary>The diagnosis of a solution that offers nothing; where only strength is wanting, of that. Null where there is an offer.</summary>
@@ -33,25 +35,27 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
     /// <param name="detail">How finely it was meshed; null where strength was not looked at.</param>
     public static Diagnosis? Of(Solution solution, StrengthDetail? detail) => !solution.Offers.IsEmpty ? null
         : detail is null || solution.Weak.IsEmpty ? Of(solution.Job)
-        : new(Weakness.Obstacles(solution.Weak), [.. Weakness.Ways(solution.Job, solution.Weak, detail)]);
+        : new(
+            Weakness.Obstacles(solution.Weak),
+            [.. Weakness.Ways(solution.Job.OpeningCounterClockwise(), [.. solution.Weak.Select(solution.Job.Body.Turned)], detail)]);
 
-    private static ImmutableArray<Obstacle> ObstaclesOf(Job job, ThrottleBody body)
+    private static ImmutableArray<Obstacle> ObstaclesOf(Job job)
     {
-        var looked = CandidateSearch.All(job, body)
+        var looked = CandidateSearch.All(job)
             .OrderBy(c => c.QuickChecks.Count(k => !CandidateSearch.IsGoodEnough(k))).ThenBy(c => c.Cost).Take(MostLookedAt).ToList();
         if (looked.Count == 0)
         {
-            return [new(CandidateSearch.NoShape(job, body), 0, 0)];
+            return [new(CandidateSearch.NoShape(job), 0, 0)];
         }
 
         return
         [
             .. looked
-                .SelectMany(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Bracket, body, job.Vehicle.Cable, job.Preferences)))
+                .SelectMany(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Bracket, job.Body, job.Vehicle.Cable, job.Preferences)))
                 .Where(k => !CandidateSearch.IsGoodEnough(k))
-                .GroupBy(k => k.Id)
+                .GroupBy(k => k.Code)
                 .Select(g => new Obstacle(g.MaxBy(k => k.Margin)!, g.Count(), looked.Count))
-                .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Id, StringComparer.Ordinal),
+                .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Code, StringComparer.Ordinal),
         ];
     }
 
@@ -63,13 +67,13 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         var length = cable.FreeInnerLength;
         if (Least(by => WithCable(cable with { FreeInnerLength = length with { Value = length.Value + by } }), 80, bothWays: true) is { } longer)
         {
-            yield return new(ChangedInput.FreeInnerLength, "free inner length", length.Value, length.Value + longer);
+            yield return new(ChangedInput.FreeInnerLength, null, length.Value, length.Value + longer);
         }
 
         var range = cable.OuterEnd.AdjusterRange;
         if (Least(by => WithCable(cable with { OuterEnd = WithRange(cable.OuterEnd, range + by) }), 60, bothWays: false) is { } wider)
         {
-            yield return new(ChangedInput.AdjusterRange, "adjuster range", range, range + wider);
+            yield return new(ChangedInput.AdjusterRange, null, range, range + wider);
         }
 
         var quadrant = job.Body.Quadrant;
@@ -83,7 +87,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         var radius = quadrant.Groove.Support(quadrant.PocketNormal);
         if (Least(Grown, 0.4 * radius, bothWays: true) is { } larger)
         {
-            yield return new(ChangedInput.QuadrantRadius, "pitch radius of the quadrant", radius, radius + larger);
+            yield return new(ChangedInput.QuadrantRadius, null, radius, radius + larger);
         }
 
         for (var i = 0; i < job.Body.KeepOuts.Length; i++)
@@ -160,7 +164,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         }
     }
 
-    private static bool Passes(Job job) => new CandidatePool(job, job.Body).ByCost().Any(c =>
+    private static bool Passes(Job job) => new CandidatePool(job).ByCost().Any(c =>
         CandidateSearch.Promising(c) && BracketChecks.FitsInSpace(c.Bracket, job.Body, job.Vehicle.Cable, job.Preferences));
 
     private static OuterEnd WithRange(OuterEnd end, double range) => end switch

@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Fitted;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 
 namespace BracketGen.Design.Study;
 

@@ -4,8 +4,12 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Study;
 
@@ -21,12 +25,13 @@ public static class GivenBracket
     /// <param name="bracket">The bracket as a part; where it lies is not looked at.</param>
     /// <param name="mount">Where its mount flange comes to lie on the job's body, throttle frame as measured (<see cref="MountMatch"/>).</param>
     /// <param name="strength">How finely it is meshed to see whether it bends, shakes or cracks; null where that is not looked at.</param>
-    public static Solution? On(Job job, Bracket bracket, Frame mount, StrengthDetail? strength = null)
+    public static Solution? On(Job job, Bracket bracket, Frame mount, StrengthDetail? strength = null) =>
+        OnTurned(job.OpeningCounterClockwise(), job.Body.Turned(Place(job, bracket, mount)), strength) is { } turned ? Designer.AsMeasured(job, turned) : null;
+
+    private static Solution? OnTurned(Job job, Bracket placed, StrengthDetail? strength)
     {
-        var body = job.Body.OpeningCounterClockwise();
-        var cable = job.Vehicle.Cable;
-        var placed = Place(job, bracket, mount);
-        if (Stand(job, body, placed) is not { } placement
+        var (body, cable) = (job.Body, job.Vehicle.Cable);
+        if (Stand(job, placed) is not { } placement
             || Travel.TrySolve(body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value) is not { } travel)
         {
             return null;
@@ -37,12 +42,12 @@ public static class GivenBracket
             .. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel),
             .. MechanismChecks.OfPlacement(job, travel, placement),
             .. TravelChecks.OfStop(job.Vehicle, job.Preferences, travel, placement, placed.Seat),
-            .. GivenChecks.Of(job, body, placed, placement, travel),
+            .. GivenChecks.Of(job, placed, placement, travel),
             .. BracketChecks.OfFlat(placed, cable, job.Shop.Process),
             .. BracketChecks.InSpace(placed, body, cable, job.Preferences, QuickDesigner.ClearanceError),
         ];
         var offer = new Offer(new(placement, travel, placed, 0, 0, () => checks), checks);
-        return Designer.Answer(job, body, offer, strength is null ? null : StrongOffers.Prove(job, offer, strength), QuickDesigner.Samples);
+        return Designer.Answer(job, offer, strength is null ? null : StrongOffers.Prove(job, offer, strength), QuickDesigner.Samples);
     }
 
     /// <summary>
@@ -56,28 +61,24 @@ public static class GivenBracket
     {
         var turned = body.OpeningCounterClockwise();
         var placed = bracket with { Folded = new(bracket.Flat, mount) };
-        var (seat, normal) = (body.Opens == OpeningSense.Clockwise ? placed.Mirrored() : placed).FoldedSeat;
+        var (seat, normal) = body.Turned(placed).FoldedSeat;
         return WireTo(turned, seat) is { } wire
             ? (wire.Length, new(Math.Acos(Math.Clamp(normal.Dot(Vector3.From(wire.Direction)), -1, 1))))
             : null;
     }
 
-    // In the frame of the body that opens counter-clockwise, with what this job's outer needs.
-    private static Bracket Place(Job job, Bracket bracket, Frame mount)
+    // In place as measured, with what this job's outer needs.
+    private static Bracket Place(Job job, Bracket bracket, Frame mount) => bracket with
     {
-        var placed = bracket with
-        {
-            Folded = new(bracket.Flat, mount),
-            Seat = StopSeat.For(job.Vehicle.Cable, job.Preferences.StopOpening, bracket.Stock.Thickness),
-        };
-        return job.Body.Opens == OpeningSense.Clockwise ? placed.Mirrored() : placed;
-    }
+        Folded = new(bracket.Flat, mount),
+        Seat = StopSeat.For(job.Vehicle.Cable, job.Preferences.StopOpening, bracket.Stock.Thickness),
+    };
 
     // The wire taut from the pocket to the seat is as long as it must be; the adjuster makes up what the cable has more or less.
-    private static StopPlacement? Stand(Job job, ThrottleBody body, Bracket placed)
+    private static StopPlacement? Stand(Job job, Bracket placed)
     {
         var (seat, normal) = placed.FoldedSeat;
-        if (WireTo(body, seat) is not { } wire)
+        if (WireTo(job.Body, seat) is not { } wire)
         {
             return null;
         }

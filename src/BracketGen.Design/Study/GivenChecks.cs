@@ -3,9 +3,9 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
-using BracketGen.Units;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Study;
 
@@ -16,53 +16,28 @@ public static class GivenChecks
     public const double WithoutAdjuster = 0.1;
 
     /// <summary>The checks.</summary>
-    /// <param name="job">The job.</param>
-    /// <param name="body">Its body opening counter-clockwise.</param>
+    /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="placed">The bracket in place on it.</param>
     /// <param name="placement">Where its seat is.</param>
     /// <param name="travel">The travel with the stop there.</param>
-    public static IEnumerable<Check> Of(Job job, ThrottleBody body, Bracket placed, StopPlacement placement, Travel travel)
+    public static IEnumerable<Check> Of(Job job, Bracket placed, StopPlacement placement, Travel travel)
     {
         var cable = job.Vehicle.Cable;
-        yield return new(
-            "sheet-allowed", "Sheet that the job allows", CheckKind.Making, Quantity.Number,
-            CandidateSearch.StockAllowed(job).Contains(placed.Stock) ? 1 : 0, Bound.AtLeast, 1, Sources.Preference,
-            "The customer asked for another material.");
-        var (worst, threads, metal) = Bolts(body.Mount, placed);
-        yield return new(
-            "mount-pattern", "Bolt holes off the threaded holes, farthest", CheckKind.Making, Quantity.Length,
-            worst, Bound.AtMost, MountMatch.MostOff, Sources.CommonPractice, "The bracket does not go onto the bolts.");
-        yield return new(
-            "mount-threads", "Bolt holes of the size for the threads", CheckKind.Making, Quantity.Number,
-            threads ? 1 : 0, Bound.AtLeast, 1, Sources.Geometry, "The bolts do not fit the bracket's holes.");
-        yield return new(
-            "mount-bosses", "Metal over bosses and washers, least to spare", CheckKind.Making, Quantity.Length,
-            metal, Bound.AtLeast, 0, Sources.Geometry, "A boss or washer stands out over the bracket's edge.");
+        yield return new(CheckId.SheetAllowed, CandidateSearch.StockAllowed(job).Contains(placed.Stock) ? 1 : 0, 1);
+        var (worst, threads, metal) = Bolts(job.Body.Mount, placed);
+        yield return new(CheckId.MountPattern, worst, MountMatch.MostOff);
+        yield return new(CheckId.MountThreads, threads ? 1 : 0, 1);
+        yield return new(CheckId.MountBosses, metal, 0);
 
         var opening = placed.Stop.Diameter;
-        yield return new(
-            "stop-opening", "Stop's opening larger than the outer's end needs", CheckKind.Function, Quantity.Length,
-            opening - placed.Seat.Opening, Bound.AtLeast, 0, Sources.Geometry, "The outer's end does not go into the opening.");
-        yield return new(
-            "stop-play", "Play of the outer's end in the opening beyond the usual", CheckKind.Function, Quantity.Length,
-            opening - placed.Seat.Opening, Bound.AtMost, StopSeat.FerrulePlay, Sources.CommonPractice, "The outer's end sits loose and wanders.");
-        yield return new(
-            "stop-slot", "Open slot where the outer's end needs one", CheckKind.Function, Quantity.Number,
-            placed.Stop.IsSlot || !placed.Seat.IsSlot ? 1 : 0, Bound.AtLeast, 1, Sources.Geometry, "The outer's end cannot be brought into a round hole.");
-        yield return new(
-            "stop-metal", "Metal round the stop, to spare", CheckKind.Making, Quantity.Length,
-            placed.Stop.MetalRadius - placed.Seat.MetalRadius(placed.Stock.Thickness), Bound.AtLeast, 0, Sources.Geometry,
-            "Nut or shoulder stands out over the edge.");
-        yield return new(
-            "stop-square", "Wire off the stop's own direction, and its change over the sweep", CheckKind.Function, Quantity.Angle,
-            Askew(placement, travel) + travel.Wander.Radians, Bound.AtMost, cable.WanderLimit, Sources.Profile,
-            "The wire pulls sideways at the outer's end: it wears through the liner and rubs.");
+        yield return new(CheckId.StopOpening, opening - placed.Seat.Opening, 0);
+        yield return new(CheckId.StopPlay, opening - placed.Seat.Opening, StopSeat.FerrulePlay);
+        yield return new(CheckId.StopSlot, placed.Stop.IsSlot || !placed.Seat.IsSlot ? 1 : 0, 1);
+        yield return new(CheckId.StopMetal, placed.Stop.MetalRadius - placed.Seat.MetalRadius(placed.Stock.Thickness), 0);
+        yield return new(CheckId.StopSquare, Askew(placement, travel) + travel.Wander.Radians, cable.WanderLimit.Radians);
         if (cable.OuterEnd.AdjusterRange == 0)
         {
-            yield return new(
-                "stop-place", "Stop off its place, without an adjuster", CheckKind.Function, Quantity.Length,
-                Math.Abs(placement.AdjusterShift), Bound.AtMost, WithoutAdjuster, Sources.CommonPractice,
-                "The free play cannot be set.");
+            yield return new(CheckId.StopPlace, Math.Abs(placement.AdjusterShift), WithoutAdjuster);
         }
     }
 

@@ -24,18 +24,20 @@ public static class QuickDesigner
     /// </summary>
     /// <param name="job">The job.</param>
     /// <param name="strength">How finely the bracket is meshed to see whether it bends, shakes or cracks; null where that is not looked at.</param>
-    public static Solution Solve(Job job, StrengthDetail? strength = null)
+    public static Solution Solve(Job job, StrengthDetail? strength = null) =>
+        Designer.AsMeasured(job, SolveTurned(job.OpeningCounterClockwise(), strength));
+
+    private static Solution SolveTurned(Job job, StrengthDetail? strength)
     {
-        var body = job.Body.OpeningCounterClockwise();
-        var pool = new CandidatePool(job, body);
-        var best = pool.Cheapest(c => Ranking.Verify(c, job, body, ClearanceError));
+        var pool = new CandidatePool(job);
+        var best = pool.Cheapest(c => Ranking.Verify(c, job, ClearanceError));
         var proof = best is not null && strength is not null ? StrongOffers.Prove(job, best, strength) : null;
         if (best is null || proof is { IsStrong: false })
         {
-            return Designer.Solve(job, 1, strength);
+            return Designer.SolveTurned(job, 1, strength);
         }
 
-        return Designer.Answer(job, body, best, proof, Samples) with
+        return Designer.Answer(job, best, proof, Samples) with
         {
             CandidateCount = pool.Drawn,
             Offers = [proof?.Offer ?? best],

@@ -3,22 +3,27 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
+using BracketGen.Geometry;
 using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Design.Study;
 
 /// <summary>The answer to a job: the bracket, where the stop is, the travel, and every check.</summary>
 /// <remarks>
-/// Placement and bracket are in the throttle frame as the user measured it, whichever way the body opens; the travel is that of
-/// the body opening counter-clockwise (lengths and openings are the same either way).
+/// All of it is in one frame, that of <see cref="Job"/>: as measured in what <see cref="Designer"/> and <see cref="GivenBracket"/> return.
 /// </remarks>
-public sealed record Solution
+public sealed record Solution : IMirrored<Solution>
 {
     /// <summary>The job.</summary>
     public required Job Job { get; init; }
 
     /// <summary>What the pedal does to the valve.</summary>
     public required Travel Travel { get; init; }
+
+    /// <summary>Quadrant and groove, for pictures of the travel.</summary>
+    public required QuadrantPicture Quadrant { get; init; }
 
     /// <summary>The whole mechanism at that stop; null only where nobody asked for it.</summary>
     public MechanismReport? Mechanism { get; init; }
@@ -41,7 +46,7 @@ public sealed record Solution
     /// <summary>How many brackets were shaped and looked at.</summary>
     public required int CandidateCount { get; init; }
 
-    /// <summary>The passing brackets worth offering, the best first, in the frame opening counter-clockwise; empty where none passes.</summary>
+    /// <summary>The passing brackets worth offering, the best first; empty where none passes.</summary>
     public ImmutableArray<Offer> Offers { get; init; } = [];
 
     /// <summary>Where none is strong enough: the brackets that pass every other check; otherwise empty.</summary>
@@ -50,14 +55,36 @@ public sealed record Solution
     /// <summary>Number of the offer this solution takes, counted from 1.</summary>
     public int Choice { get; init; } = 1;
 
-    /// <summary>Why the first offer stands first, in words; empty where none passes.</summary>
-    public ImmutableArray<string> Reasons { get; init; } = [];
+    /// <summary>Why the first offer stands first; null where none passes.</summary>
+    public ChoiceReasons? Reasons { get; init; }
 
     /// <summary>What stands in the way and what would open one; null where a bracket passes, and where nobody asked for it.</summary>
     public Diagnosis? Diagnosis { get; init; }
 
+    /// <inheritdoc/>
+    /// <remarks>Numbers without a direction stay: lengths, openings, forces, checks.</remarks>
+    public Solution Mirrored() => this with
+    {
+        Job = Job.Mirrored(),
+        Travel = Travel.Mirrored(),
+        Quadrant = Quadrant.Mirrored(),
+        Mechanism = Mechanism?.Mirrored(),
+        Strength = Strength?.Mirrored(),
+        Placement = Placement?.Mirrored(),
+        Bracket = Bracket?.Mirrored(),
+        Offers = [.. Offers.Select(o => o.Mirrored())],
+        Weak = [.. Weak.Select(w => w.Mirrored())],
+        Reasons = Reasons?.Mirrored(),
+    };
+
+    /// <summary>What the checks come to.</summary>
+    public Verdict Verdict => Verdict.Of(Checks);
+
     /// <summary>Whether every check but mere advice passes.</summary>
-    public bool Passes => Bracket is not null && Checks.All(c => c.Passes || c.Kind == CheckKind.Advice);
+    public bool Passes => Verdict.Kind == VerdictKind.Passes;
+
+    /// <summary>Whether nothing but mere advice fails; something may not be known.</summary>
+    public bool NothingFails => Verdict.Kind is VerdictKind.Passes or VerdictKind.NotProven;
 
     /// <summary>The failed safety checks.</summary>
     public IEnumerable<Check> Dangers => Checks.Where(c => c.IsDanger);

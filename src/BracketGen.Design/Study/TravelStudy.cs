@@ -2,7 +2,11 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Study;
 
@@ -13,8 +17,14 @@ namespace BracketGen.Design.Study;
 /// <param name="Remedy">What would bring the valve to its wide-open stop; null where it gets there.</param>
 /// <param name="StopIsDesigned">Whether the stop is that of the bracket designed, and not just where the cable would want it.</param>
 public sealed record TravelStudy(
-    Travel Travel, MechanismReport Mechanism, ImmutableArray<Check> Checks, TravelRemedy? Remedy, bool StopIsDesigned)
+    Travel Travel, MechanismReport Mechanism, ImmutableArray<Check> Checks, TravelRemedy? Remedy, bool StopIsDesigned) : IMirrored<TravelStudy>
 {
+    /// <summary>What the checks of the travel come to; the bracket is not asked about.</summary>
+    public Verdict Verdict => Verdict.Of(Checks);
+
+    /// <inheritdoc/>
+    public TravelStudy Mirrored() => this with { Travel = Travel.Mirrored(), Mechanism = Mechanism.Mirrored() };
+
     /// <summary>The study of a job.</summary>
     /// <remarks>
     /// On a round groove the pull does not depend on the stop's place, and any will do. On another it does, and so does the
@@ -23,25 +33,25 @@ public sealed record TravelStudy(
     /// <param name="job">The job.</param>
     /// <param name="samples">Samples of the uncertainty.</param>
     /// <param name="strength">How finely brackets are meshed; null where strength is not looked at.</param>
-    public static TravelStudy Of(Job job, int samples = MechanismReport.UsualSamples, StrengthDetail? strength = null)
+    public static TravelStudy Of(Job job, int samples = MechanismReport.UsualSamples, StrengthDetail? strength = null) =>
+        job.Body.Turned(OfTurned(job.OpeningCounterClockwise(), samples, strength));
+
+    private static TravelStudy OfTurned(Job job, int samples, StrengthDetail? strength)
     {
-        var body = job.Body.OpeningCounterClockwise();
         if ((job.Body.Quadrant.Groove is not CircularGroove || job.Bulkhead is not null)
-            && Designer.Solve(job, 1, strength) is { Placement: { } measured, Bracket: { } bracket } solution)
+            && Designer.SolveTurned(job, 1, strength) is { Placement: { } placement, Bracket: { } bracket } solution)
         {
-            var mirrored = job.Body.Opens == OpeningSense.Clockwise;
-            var placement = mirrored ? measured.Mirrored() : measured;
-            var whole = MechanismReport.Of(job, solution.Travel, placement, mirrored ? bracket.Mirrored() : bracket, samples, solution.Strength?.GivePerTension);
+            var whole = MechanismReport.Of(job, solution.Travel, placement, bracket, samples, solution.Strength?.GivePerTension);
             return new(
                 solution.Travel, whole,
                 [
-                    .. TravelChecks.Of(body, job.Vehicle, job.Preferences, solution.Travel),
+                    .. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, solution.Travel),
                     .. MechanismChecks.OfPlacement(job, solution.Travel, placement), .. whole.Checks,
                 ],
                 solution.Remedy, StopIsDesigned: true);
         }
 
-        var (travel, checks, remedy) = Designer.CheckTravel(job);
+        var (travel, checks, remedy) = Designer.CheckTravelTurned(job);
         var report = MechanismReport.Of(job, travel, placement: null, bracket: null, samples);
         return new(travel, report, [.. checks, MechanismChecks.SideLoad(job.Vehicle.Cable, travel), .. report.Checks], remedy, StopIsDesigned: false);
     }

@@ -1,6 +1,3 @@
-using BracketGen.Design.Inputs;
-using BracketGen.SheetMetal;
-
 namespace BracketGen.Design.Study;
 
 /// <summary>An input that can be changed to open a way.</summary>
@@ -27,7 +24,7 @@ public enum ChangedInput
 
 /// <summary>The smallest change of one input, all others kept, that lets a bracket pass.</summary>
 /// <param name="Input">What is changed.</param>
-/// <param name="What">Which one, in the user's words: the keep-out's name, the material.</param>
+/// <param name="What">Which one, in the user's words: the keep-out's name, the material; null where the input says it.</param>
 /// <param name="From">Its value today (mm); zero for a keep-out.</param>
 /// <param name="To">Its value that opens a way (mm); for a keep-out, how far it must be moved off.</param>
-public sealed record WayOpened(ChangedInput Input, string What, double From, double To);
+public sealed record WayOpened(ChangedInput Input, string? What, double From, double To);

@@ -3,8 +3,10 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Study;
 
@@ -19,17 +21,20 @@ internal static class Weakness
     [
         .. weak.SelectMany(w => w.Strength.Checks)
             .Where(c => !CandidateSearch.IsGoodEnough(c))
-            .GroupBy(c => c.Id)
+            .GroupBy(c => c.Code)
             .Select(g => new Obstacle(g.MaxBy(c => c.Margin)!, g.Count(), weak.Length))
-            .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Id, StringComparer.Ordinal),
+            .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Code, StringComparer.Ordinal),
     ];
 
     /// <summary>The smallest changes that make a bracket strong enough: sheet that is not in stock, and less over-travel.</summary>
+    /// <param name="job">The job, opening counter-clockwise.</param>
+    /// <param name="weak">Its weak brackets, in the same frame.</param>
+    /// <param name="detail">How finely they are meshed.</param>
     public static IEnumerable<WayOpened> Ways(Job job, ImmutableArray<ProvenOffer> weak, StrengthDetail detail)
     {
         if (LessPull(job, weak, detail) is { } pull)
         {
-            yield return new(ChangedInput.AvailablePull, "pull to the floor (a stop under the pedal)", job.Vehicle.Pedal.AvailablePull.Value, pull);
+            yield return new(ChangedInput.AvailablePull, null, job.Vehicle.Pedal.AvailablePull.Value, pull);
         }
 
         foreach (var material in job.Shop.Stock.Select(s => s.Material).Distinct())
@@ -39,7 +44,7 @@ internal static class Weakness
                 .Where(t => t > weak[0].Offer.Candidate.Bracket.Flat.Thickness);
             foreach (var thickness in thicker)
             {
-                if (!Designer.Solve(Diagnosis.WithOnly(job, material, thickness), 1, detail).Offers.IsEmpty)
+                if (!Designer.SolveTurned(Diagnosis.WithOnly(job, material, thickness), 1, detail).Offers.IsEmpty)
                 {
                     yield return new(ChangedInput.Stock, material.Designation, 0, thickness);
                     break;
@@ -60,7 +65,7 @@ internal static class Weakness
             foreach (var offer in weak.Select(w => w.Offer))
             {
                 var old = offer.Candidate;
-                var travel = Travel.Solve(job.Body.OpeningCounterClockwise().Quadrant, old.Placement.Seat.XY, old.Placement.FreePlay, pull.Value - less);
+                var travel = Travel.Solve(job.Body.Quadrant, old.Placement.Seat.XY, old.Placement.FreePlay, pull.Value - less);
                 var candidate = new Candidate(old.Placement, travel, old.Bracket, old.Give, old.Cost, () => old.QuickChecks);
                 if (StrongOffers.Prove(changed, new(candidate, offer.Checks), detail).IsStrong)
                 {

@@ -1,11 +1,14 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Text;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.CutFile;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Dxf;
 
@@ -24,7 +27,7 @@ public static class FlatPatternDxf
         var place = MarkPlace.For(Label(job), flat);
         return Draw(
             job, DxfLayers.All, flat.Blank, Marks(flat, Label(job), place),
-            [.. Heading(bracket, job, place), "Contours are net: kerf not compensated.", .. warnings]);
+            [.. CutFileText.Heading(Label(job), bracket, job.Units, place is not null), CutFileText.FinishedEdge, .. warnings]);
     }
 
     /// <summary>
@@ -33,7 +36,7 @@ public static class FlatPatternDxf
     /// </summary>
     /// <param name="bracket">The bracket.</param>
     /// <param name="job">Its job: units and part number.</param>
-    /// <param name="path">The way of the beam as <see cref="PathRound"/> gives it.</param>
+    /// <param name="path">The beam path as <see cref="PathRound"/> gives it.</param>
     /// <param name="warnings">Lines for the head of the file, such as failed safety checks the user allowed.</param>
     /// <exception cref="ArgumentException">The beam does not fit the contours.</exception>
     public static DxfDrawing ComposeCompensated(Bracket bracket, Job job, CutPath path, IReadOnlyList<string> warnings)
@@ -44,10 +47,10 @@ public static class FlatPatternDxf
         return Draw(
             job, [.. DxfLayers.All, DxfLayers.Note], contours,
             [.. Marks(flat, Label(job), place), .. Note(path.Kerf, job.Units, contours.Outline.Bounds)],
-            [.. Heading(bracket, job, place), .. KerfText.InFile(path, job.Units), .. warnings]);
+            [.. CutFileText.Heading(Label(job), bracket, job.Units, place is not null), .. KerfText.InFile(path, job.Units), .. warnings]);
     }
 
-    /// <summary>The way of the beam round a bracket, the lower left corner of the finished flat pattern at the origin.</summary>
+    /// <summary>The beam path round a bracket, the lower left corner of the finished flat pattern at the origin.</summary>
     /// <param name="bracket">The bracket.</param>
     /// <param name="kerf">Width of the cut (mm), positive.</param>
     public static CutPath PathRound(Bracket bracket, double kerf) => CutPath.Of(FromCorner(bracket).Blank, kerf);
@@ -90,15 +93,4 @@ public static class FlatPatternDxf
     private static IEnumerable<DxfEntity> Note(double kerf, UnitSystem units, Bounds contours) => KerfText.OnDrawing(kerf, units)
         .SelectMany((line, i) => StrokeText.Of(
             line, new(0, contours.Min.Y - (i + 1) * 2 * NoteHeight), NoteHeight, Angle.Zero, DxfLayers.Note));
-
-    private static IEnumerable<string> Heading(Bracket bracket, Job job, MarkPlace? place)
-    {
-        yield return $"Part {Label(job)}";
-        yield return $"{bracket.Stock.Material.Designation}, thickness {KerfText.Fine(bracket.Stock.Thickness, job.Units)}";
-        yield return "CUT_THROUGH: cut. FOLD_LINE: middle of a bend, do not cut. SURFACE_MARK: engrave or leave out.";
-        if (place is null)
-        {
-            yield return "The part number finds no room on the part and is not marked.";
-        }
-    }
 }

@@ -1,7 +1,8 @@
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Dxf;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Dxf;

@@ -82,7 +82,7 @@ public static class StrokeFont
     {
         if (!Strokes.TryGetValue(char.ToUpperInvariant(character), out var strokes))
         {
-            throw new ArgumentException($"There is no letter for marking «{character}».", nameof(character));
+            throw new ArgumentException($"There is no letter for marking \"{character}\".", nameof(character));
         }
 
         return strokes.Split(',', StringSplitOptions.RemoveEmptyEntries)

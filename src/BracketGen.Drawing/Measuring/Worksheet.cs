@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Measuring;
 
@@ -16,32 +19,17 @@ public static class Worksheet
     /// <param name="units">Unit of the lengths to write down.</param>
     public static ImmutableArray<SheetPage> Compose(PageFormat format, UnitSystem units)
     {
-        var length = units == UnitSystem.Inch ? "in" : "mm";
-        var (torque, force) = units == UnitSystem.Inch ? ("lbf in", "lbf") : ("N m", "N");
-        var body = WorksheetSections.OfThrottleBody(length, torque);
-        var vehicle = WorksheetSections.OfVehicle(length, force);
+        var (body, vehicle) = (WorksheetSections.OfThrottleBody(units), WorksheetSections.OfVehicle(units));
         return
         [
-            .. Pages(format, "Measuring worksheet: throttle body", "Throttle body", FirstWords, body),
-            .. Pages(format, "Measuring worksheet: vehicle", "Vehicle", FirstWords, vehicle),
-            .. Pages(format, "After fitting", "Vehicle and throttle body", FittedWords, [WorksheetSections.AfterFitting(length)]),
+            .. Pages(format, WorksheetText.ThrottleBodyTitle, WorksheetText.ThrottleBody, WorksheetText.Measuring, body),
+            .. Pages(format, WorksheetText.VehicleTitle, WorksheetText.Vehicle, WorksheetText.Measuring, vehicle),
+            .. Pages(format, WorksheetText.FittedTitle, WorksheetText.Both, WorksheetText.Fitted, [WorksheetSections.AfterFitting(units)]),
         ];
     }
 
-    private static readonly string[] FirstWords =
-    [
-        "Engine off, key out, wheels chocked. Keep fingers out of the bore and off the quadrant: its springs bite.",
-        "Measure everything three times; write the middle value, and as ± the largest difference from it. A guess is no measurement: leave the blank empty.",
-    ];
-
-    private static readonly string[] FittedWords =
-    [
-        "Engine off. A throttle that sticks open can kill: from every pedal position, cold and hot, the valve must spring back fully shut at once, also with each return spring unhooked in turn.",
-        "Then read these and give them to the command «fitted»; do not start the engine before it says that the readings are right.",
-    ];
-
     private static IEnumerable<SheetPage> Pages(
-        PageFormat format, string title, string named, string[] words, IReadOnlyList<WorksheetSection> sections)
+        PageFormat format, string title, string named, IReadOnlyList<string> words, IReadOnlyList<WorksheetSection> sections)
     {
         var frame = format.Frame;
         var left = frame.Min.X + Margin;
@@ -53,7 +41,7 @@ public static class Worksheet
             if (y - block.Bounds.Height < frame.Min.Y + Margin)
             {
                 yield return page;
-                (page, y) = Begin(format, title + ", continued", named, []);
+                (page, y) = Begin(format, WorksheetText.Continued(title), named, []);
             }
 
             page = page.With(block.UpperLeftAt(new(left, y)));
@@ -63,7 +51,7 @@ public static class Worksheet
         yield return page;
     }
 
-    private static (SheetPage Page, double Y) Begin(PageFormat format, string title, string named, string[] words)
+    private static (SheetPage Page, double Y) Begin(PageFormat format, string title, string named, IReadOnlyList<string> words)
     {
         var frame = format.Frame;
         var (left, width) = (frame.Min.X + Margin, frame.Width - 2 * Margin);
@@ -72,11 +60,11 @@ public static class Worksheet
         y -= 9;
         page = page.With(
             new TextItem(named + ":", new(left, y), TextHeight.Small), Rule(left + 48, left + width * 0.6, y),
-            new TextItem("Date, by:", new(left + width * 0.62, y), TextHeight.Small), Rule(left + width * 0.62 + 18, left + width, y));
+            new TextItem(WorksheetText.DateAndName, new(left + width * 0.62, y), TextHeight.Small), Rule(left + width * 0.62 + 21, left + width, y));
         y -= 5;
-        if (words.Length > 0)
+        if (words.Count > 0)
         {
-            var warning = WarningBox.Draw("Safety", words, width).UpperLeftAt(new(left, y));
+            var warning = WarningBox.Draw(WorksheetText.Safety, words, width).UpperLeftAt(new(left, y));
             page = page.With(warning);
             y = warning.Bounds.Min.Y - 3;
         }
@@ -90,13 +78,14 @@ public static class Worksheet
         var items = ImmutableArray.CreateBuilder<SheetItem>();
         items.Add(new TextItem(section.Title, new(padding, -padding - TextHeight.Normal), TextHeight.Normal, Weight: FontWeight.Bold));
         var top = -padding - TextHeight.Normal - 3.5;
-        var sketch = section.Sketch.UpperLeftAt(new(padding + Math.Max(0, (SketchWidth - section.Sketch.Bounds.Width) / 2), top - 2));
+        var sketch = Sketches.Of(section.Sketch);
+        sketch = sketch.UpperLeftAt(new(padding + Math.Max(0, (SketchWidth - sketch.Bounds.Width) / 2), top - 2));
         items.AddRange(sketch.Items);
 
         var left = padding + SketchWidth + 3;
         var room = width - left - padding;
         var y = top;
-        foreach (var (label, text) in new[] { ("With: ", section.Tool), ("Often wrong: ", section.Mistake) })
+        foreach (var (label, text) in new[] { (WorksheetText.Tools, section.Tools), (WorksheetText.Mistake, section.Mistake) })
         {
             var words = Notes.Paragraph(label + text, room).UpperLeftAt(new(left, y));
             items.AddRange(words.Items);

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Units;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Measuring;
 
@@ -14,11 +16,11 @@ public sealed record WorksheetSketch(string Svg, string Tool, string Mistake, Im
 public static class WorksheetSketches
 {
     /// <summary>Those of the throttle body, in the order in which one goes round it.</summary>
-    public static ImmutableArray<WorksheetSketch> OfThrottleBody { get; } = [.. WorksheetSections.OfThrottleBody("mm", "N m").Select(Of)];
+    public static ImmutableArray<WorksheetSketch> OfThrottleBody { get; } = [.. WorksheetSections.OfThrottleBody(UnitSystem.Metric).Select(Of)];
 
     /// <summary>Those of the vehicle.</summary>
-    public static ImmutableArray<WorksheetSketch> OfVehicle { get; } = [.. WorksheetSections.OfVehicle("mm", "N").Select(Of)];
+    public static ImmutableArray<WorksheetSketch> OfVehicle { get; } = [.. WorksheetSections.OfVehicle(UnitSystem.Metric).Select(Of)];
 
     private static WorksheetSketch Of(WorksheetSection section) =>
-        new(SvgWriter.Write(section.Sketch), section.Tool, section.Mistake, [.. section.Blanks.Select(b => (b.Letter, b.Key))]);
+        new(SvgWriter.Write(Sketches.Of(section.Sketch)), section.Tools, section.Mistake, [.. section.Blanks.Select(b => (b.Letter, b.Key))]);
 }

@@ -1,5 +1,6 @@
 using System.Text;
 using BracketGen.Design.Study;
+using BracketGen.Drawing.Report.Scene;
 
 namespace BracketGen.Drawing.Report;
 

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using BracketGen.Drawing.Report.Model;
-using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Drawing.Report.Scene;
 
 namespace BracketGen.Drawing.Report;
 

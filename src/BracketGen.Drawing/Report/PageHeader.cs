@@ -1,6 +1,10 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Report.Html;
-using BracketGen.SheetMetal;
+using BracketGen.Drawing.Report.Scene;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Report;
 
@@ -12,14 +16,14 @@ internal static class PageHeader
         var job = scene.Job;
         using var header = html.Open("header", ("class", "top"));
         html.Line("p", job.Shop.Name, ("class", "shop"));
-        html.Line("h1", job.Document.Title.Trim() is { Length: > 0 } title ? title : "Throttle cable bracket");
-        html.Line("p", $"{job.Vehicle.Name}, throttle body {job.Body.Name}", ("class", "subject"));
-        if (PageFooter.Identity(job.Document) is { Length: > 0 } identity)
+        html.Line("h1", PageText.Title(job));
+        html.Line("p", DrawingText.Subject(job), ("class", "subject"));
+        if (PageText.Identity(job.Document) is { Length: > 0 } identity)
         {
             html.Line("p", identity, ("class", "identity"));
         }
 
-        using var contents = html.Open("nav", ("aria-label", "Contents"));
+        using var contents = html.Open("nav", ("aria-label", PageText.Contents));
         using var list = html.Open("ul");
         foreach (var section in sections)
         {

@@ -1,8 +1,12 @@
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Report.Sections;
+using BracketGen.Words;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report;
 
@@ -12,18 +16,18 @@ internal static class ReportPage
     /// <summary>The sections in the order of the page. A new one needs its line here and a file in Sections.</summary>
     public static readonly ReportSection[] All =
     [
-        new("verdict", "Verdict", VerdictSection.Write),
-        new("cautions", "Cautions", CautionSection.Write),
-        new("checks", "Checks", ChecksSection.Write),
-        new("sweep", "The sweep", SweepSection.Write),
-        new("solid", "The bracket in its place", SolidSection.Write, s => s.Solution.Bracket is not null),
-        new("charts", "Forces and travel", ChartsSection.Write),
-        new("sure", "How sure it is", SureSection.Write, s => s.Solution.Mechanism?.Uncertainty is not null),
+        new("verdict", PageText.Verdict, VerdictSection.Write),
+        new("cautions", PageText.Cautions, CautionSection.Write),
+        new("checks", PageText.Checks, ChecksSection.Write),
+        new("sweep", PageText.Sweep, SweepSection.Write),
+        new("solid", PageText.Solid, SolidSection.Write, s => s.Solution.Bracket is not null),
+        new("charts", PageText.Charts, ChartsSection.Write),
+        new("sure", PageText.Sure, SureSection.Write, s => s.Solution.Mechanism?.Uncertainty is not null),
 
-        new("strength", "Strength", StrengthSection.Write, s => s.Solution.Bracket is not null),
-        new("offers", "Other brackets", OffersSection.Write, s => !s.Solution.Offers.IsEmpty),
-        new("flat", "Flat pattern", FlatSection.Write, s => s.Solution.Bracket is not null),
-        new("inputs", "What it was computed from", InputsSection.Write),
+        new("strength", PageText.Strength, StrengthSection.Write, s => s.Solution.Bracket is not null),
+        new("offers", PageText.Offers, OffersSection.Write, s => !s.Solution.Offers.IsEmpty),
+        new("flat", PageText.Flat, FlatSection.Write, s => s.Solution.Bracket is not null),
+        new("inputs", PageText.Inputs, InputsSection.Write),
     ];
 
     public static string Compose(ReportScene scene)
@@ -33,10 +37,10 @@ internal static class ReportPage
         html.Markup("<!DOCTYPE html>\n");
         using (html.Open("html", ("lang", "en"), ("xmlns", "http://www.w3.org/1999/xhtml")))
         {
-            PageHead.Write(html, Title(scene.Job));
+            PageHead.Write(html, PageText.WindowTitle(scene.Job));
             using (html.Open("body"))
             {
-                html.Line("a", "Skip to the verdict", ("class", "skip"), ("href", "#verdict"));
+                html.Line("a", PageText.SkipToVerdict, ("class", "skip"), ("href", "#verdict"));
                 PageHeader.Write(html, scene, sections);
                 using (html.Open("main"))
                 {
@@ -57,8 +61,4 @@ internal static class ReportPage
 
         return html.ToString();
     }
-
-    private static string Title(Job job) => $"{job.Document.PartNumber} {job.Document.Title}".Trim() is { Length: > 0 } title
-        ? title
-        : $"{job.Vehicle.Name} on {job.Body.Name}";
 }

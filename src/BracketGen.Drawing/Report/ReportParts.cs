@@ -1,15 +1,17 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Report.Sections;
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report;
@@ -60,9 +62,7 @@ public static class ReportParts
     public static string Offers(Solution solution)
     {
         var html = new HtmlWriter();
-        html.Line("p", solution.Offers.Length == 1
-            ? "Only this one is worth offering."
-            : $"Of the brackets that pass, these {solution.Offers.Length} are each better than any other in something.");
+        html.Line("p", OfferText.IntroSideBySide(solution));
         OffersSection.Reasons(html, solution);
         using (html.Open("div", ("class", "offers")))
         {
@@ -81,9 +81,9 @@ public static class ReportParts
     {
         var offer = solution.Offers[i];
         var bracket = offer.Candidate.Bracket;
-        var mesh = FoldedMesh.Of((solution.Job.Body.Opens == OpeningSense.Clockwise ? bracket.Mirrored() : bracket).Folded, Chord);
+        var mesh = FoldedMesh.Of(bracket.Folded, Chord);
         var isTaken = i + 1 == solution.Choice;
-        var name = $"Bracket {i + 1}";
+        var name = OfferText.Name(i + 1);
         using var card = html.Open("article", ("class", isTaken ? "offer taken" : "offer"), ("aria-label", name));
         html.Line("h3", name);
         Picture(html, mesh, name);
@@ -100,11 +100,11 @@ public static class ReportParts
 
         if (isTaken)
         {
-            html.Line("p", "This is the one shown.", ("class", "shown"));
+            html.Line("p", OfferText.Shown, ("class", "shown"));
         }
         else
         {
-            html.Line("button", $"Show bracket {i + 1}", ("type", "button"), ("data-choice", PathData.Number(i + 1)));
+            html.Line("button", OfferText.Show(i + 1), ("type", "button"), ("data-choice", PathData.Number(i + 1)));
         }
     }
 
@@ -113,7 +113,7 @@ public static class ReportParts
         var view = SolidSection.Corner;
         var bounds = Bounds.Around(mesh.Vertices.Select(v => SolidSvg.On(view, v))).Grow(4);
         var box = $"{PathData.Number(bounds.Min.X)} {PathData.Number(bounds.Min.Y)} {PathData.Number(bounds.Width)} {PathData.Number(bounds.Height)}";
-        using var svg = html.Open("svg", ("viewBox", box), ("role", "img"), ("aria-label", $"{name}, folded, seen over the corner"));
+        using var svg = html.Open("svg", ("viewBox", box), ("role", "img"), ("aria-label", SolidText.OfferSpoken(name)));
         SolidSvg.Write(html, mesh, view);
     }
 }

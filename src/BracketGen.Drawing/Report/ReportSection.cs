@@ -1,4 +1,5 @@
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 
 namespace BracketGen.Drawing.Report;
 

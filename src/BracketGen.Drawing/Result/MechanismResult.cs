@@ -2,7 +2,13 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.Units;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Result;
 
@@ -30,7 +36,7 @@ internal static class MechanismResult
         var route = report.Outer?.Route;
         return new(
             Round(report.Friction.TotalBend.Degrees), Round(report.Friction.Coefficient.Value), Round(report.Friction.Coefficient.PlusMinus),
-            Round(travel.Wander.Degrees), Finite(route?.Radius), Finite(route?.Length), Finite(report.Outer?.Spare), report.Outer?.Problem,
+            Round(travel.Wander.Degrees), Finite(route?.Radius), Finite(route?.Length), Finite(report.Outer?.Spare), OuterText.Problem(report.Outer?.Problem, UnitSystem.Metric),
             route is null ? null : [.. route.Points(40).Select(double[] (p) => [Round(p.X), Round(p.Y), Round(p.Z)])]);
     }
 

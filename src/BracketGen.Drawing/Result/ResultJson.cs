@@ -8,13 +8,15 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Result;
 
@@ -22,7 +24,7 @@ namespace BracketGen.Drawing.Result;
 public static class ResultJson
 {
     /// <summary>Version of the layout; raised when a reader of the old one would be misled.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>The bytes of result.json, the same for the same solution.</summary>
     /// <param name="solution">The solution.</param>
@@ -34,13 +36,13 @@ public static class ResultJson
     {
         var job = solution.Job;
         return new(
-            "BracketGen result", Version, solution.Passes ? "pass" : "fail",
+            "BracketGen result", Version, VerdictText.Name(solution.Verdict.Kind), VerdictText.ToProve(solution.Verdict),
             new(job.Vehicle.Name, job.Body.Name, job.Body.Opens == OpeningSense.Clockwise ? "clockwise" : "counter-clockwise",
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == UnitSystem.Inch ? "in" : "mm"),
-            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, job.Body.Opens == OpeningSense.Clockwise),
-            [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, solution.Reasons, DiagnosisOf(solution.Diagnosis),
-            [.. solution.Checks.Select(CheckOf)], allowed, Cautions.All);
+            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, solution.Bracket?.Flat.Blank.Outline.Bounds.Min ?? default),
+            [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, ReasonText.Of(solution.Reasons, UnitSystem.Metric), DiagnosisOf(solution.Diagnosis, job),
+            [.. solution.Checks.Select(c => CheckOf(c, job))], allowed, Cautions.All);
     }
 
     private static ResultTravel TravelOf(Solution solution)
@@ -93,14 +95,14 @@ public static class ResultJson
         return new(
             index + 1, stock.Material.Designation, stock.Thickness,
             [.. offer.Candidate.Bracket.Flat.Bends.Select(b => Round(b.Turn.Magnitude.Degrees))], Round(offer.Mass * 1e6), Round(offer.BestGive),
-            offer.Tightest.Id, Round(offer.LeastSpare));
+            offer.Tightest.Code, Round(offer.LeastSpare));
     }
 
-    private static ResultDiagnosis? DiagnosisOf(Diagnosis? diagnosis) => diagnosis is null
+    private static ResultDiagnosis? DiagnosisOf(Diagnosis? diagnosis, Job job) => diagnosis is null
         ? null
         : new(
-            [.. diagnosis.Obstacles.Select(o => new ResultObstacle(CheckOf(o.Nearest), o.Stopped, o.Of))],
-            [.. diagnosis.Ways.Select(w => new ResultWay(NameOf(w.Input), w.What, Round(w.From), Round(w.To)))]);
+            [.. diagnosis.Obstacles.Select(o => new ResultObstacle(CheckOf(o.Nearest, job), o.Stopped, o.Of))],
+            [.. diagnosis.Ways.Select(w => new ResultWay(NameOf(w.Input), w.What ?? DiagnosisText.Name(w.Input), Round(w.From), Round(w.To)))]);
 
     private static string NameOf(ChangedInput input) => input switch
     {
@@ -112,7 +114,7 @@ public static class ResultJson
         _ => "stock",
     };
 
-    private static ResultCheck CheckOf(Check check)
+    private static ResultCheck CheckOf(Check check, Job job)
     {
         var (unit, scale) = check.Unit switch
         {
@@ -121,17 +123,35 @@ public static class ResultJson
             Quantity.Force => ("N", 1.0),
             Quantity.Voltage => ("V", 1.0),
             Quantity.Frequency => ("Hz", 1.0),
+            Quantity.Stress => ("MPa", 1.0),
             _ => ("1", 1.0),
         };
         return new(
-            check.Id, check.Title, CheckText.Kind(check.Kind), unit, Round(scale * check.Value),
-            check.Bound == Bound.AtLeast ? "at least" : "at most", Round(scale * check.Limit), Round(scale * check.Margin), check.Passes,
-            check.Source, check.Consequence);
+            check.Code, check.Title(), CheckText.Kind(check.Kind), unit, Known(scale * check.Value),
+            check.Bound == Bound.AtLeast ? "at least" : "at most", Round(scale * check.Limit), Known(scale * check.Margin), Known(check.Spare), CheckText.State(check.State),
+            check.Unfavourable is { } worst ? Known(scale * worst) : null,
+            [.. check.Definition.Inputs.Select(i => new ResultInput(NameOf(i), EvidenceOf(InputEvidence.Of(job, i))))],
+            check.Source(), check.Consequence());
     }
+
+    // FreeInnerLength is "free-inner-length" in files.
+    private static string NameOf(InputId input) =>
+        string.Concat(input.ToString().Select((c, i) => char.IsUpper(c) ? (i > 0 ? "-" : "") + char.ToLowerInvariant(c) : c.ToString()));
+
+    private static string? EvidenceOf(Evidence? evidence) => evidence switch
+    {
+        Evidence.Measured => "measured",
+        Evidence.Given => "given",
+        Evidence.Assumed => "assumed",
+        _ => null,
+    };
 
     private static double[] Point(Vector3 p) => [Round(p.X), Round(p.Y), Round(p.Z)];
 
     private static double[] Point(Vector2 p) => [Round(p.X), Round(p.Y)];
+
+    // What was not calculated has no number.
+    private static double? Known(double value) => double.IsFinite(value) ? Round(value) : null;
 
     // Nine decimals lose nothing that matters and hide the last bit's noise.
     internal static double Round(double value)

@@ -1,4 +1,5 @@
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 
 namespace BracketGen.Drawing.Result;
 
@@ -21,8 +22,8 @@ public sealed record ResultLoaded(
 /// <summary>The foot's force at one opening.</summary>
 public sealed record ResultForce(double Opening, double PadTravel, double Tension, double Pressing, double Releasing);
 
-/// <summary>What is left of the springs, least over the sweep: weakest springs, strongest friction.</summary>
-public sealed record ResultReturn(double LeastPart, double AtOpening, double? LeastPartOneFailed, IReadOnlyList<ResultReturnPoint> Points);
+/// <summary>What is left of the springs, minimum over the sweep: weakest springs, most friction.</summary>
+public sealed record ResultReturn(double MinPart, double AtOpening, double? MinPartOneFailed, IReadOnlyList<ResultReturnPoint> Points);
 
 /// <summary>Closing torque at one opening and what friction and pedal take of it.</summary>
 public sealed record ResultReturnPoint(double Opening, double Spring, double Needed);
@@ -43,7 +44,7 @@ public sealed record ResultUncertainty(
     IReadOnlyList<ResultContribution> Contributions);
 
 /// <summary>How an output is spread: with every input at its value, worst cases, and where 98 of 100 lie.</summary>
-public sealed record ResultSpread(double Nominal, double Least, double Most, double From1Percent, double To99Percent);
+public sealed record ResultSpread(double Nominal, double Min, double Max, double From1Percent, double To99Percent);
 
 /// <summary>One quantity's part of the variance of what is nearest to failing.</summary>
 public sealed record ResultContribution(string Name, double Share, bool CanBeMeasuredAgain);

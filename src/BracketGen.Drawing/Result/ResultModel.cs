@@ -3,16 +3,17 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Result;
 
 /// <summary>The machine's copy of a solution. Lengths in mm, angles in degrees, masses in g, whatever the job's unit.</summary>
 public sealed record ResultModel(
-    string Format, int Version, string Verdict, ResultJob Job, ResultTravel Travel, ResultStop? Stop, ResultBracket? Bracket,
+    string Format, int Version, string Verdict, IReadOnlyList<string> ToProve, ResultJob Job, ResultTravel Travel, ResultStop? Stop, ResultBracket? Bracket,
     ResultMechanism? Mechanism, ResultStrength? Strength, IReadOnlyList<ResultOffer> Offers, int? Choice, IReadOnlyList<string> Reasons, ResultDiagnosis? Diagnosis,
     IReadOnlyList<ResultCheck> Checks, IReadOnlyList<string> AllowedByName, IReadOnlyList<string> Cautions);
 
@@ -25,7 +26,7 @@ public sealed record ResultTravel(
     double FreePlay, double AvailablePull, double PullToWideOpen, double OverTravel, double Rotation, double Reached, bool ReachesWideOpen,
     double PedalAtFirstMove, double PedalAtWideOpen, double WrapClosed, double WrapWideOpen, ResultRemedy? Remedy);
 
-/// <summary>What would mend a valve that does not open fully, each alone.</summary>
+/// <summary>What would correct a valve that does not open fully, each alone.</summary>
 public sealed record ResultRemedy(double QuadrantScale, double PullNeeded, double PedalLeverScale, double? FreePlayNeeded);
 
 /// <summary>Where the stop is, in the throttle frame as measured.</summary>
@@ -48,8 +49,12 @@ public sealed record ResultHole(
 
 /// <summary>A check.</summary>
 public sealed record ResultCheck(
-    string Id, string Title, string Kind, string Unit, double Value, string Bound, double Limit, double Margin, bool Passes, string Source,
+    string Id, string Title, string Kind, string Unit, double? Value, string Bound, double Limit, double? Margin, double? Spare, string State,
+    double? Worst, IReadOnlyList<ResultInput> Inputs, string Source,
     string Consequence);
+
+/// <summary>An input that a check rests on, and how it is known: measured, given or assumed; null if that is not recorded.</summary>
+public sealed record ResultInput(string Name, string? Evidence);
 
 /// <summary>A passing bracket worth offering, in the order of its number.</summary>
 public sealed record ResultOffer(

@@ -16,21 +16,16 @@ internal static class StrengthResult
 {
     /// <summary>The strength report for result.json; null where strength was not looked at.</summary>
     /// <param name="report">The report.</param>
-    /// <param name="isMirrored">Whether the bracket is the mirror image of the one that was calculated.</param>
-    public static ResultStrength? Of(StrengthReport? report, bool isMirrored) => report is null
+    /// <param name="corner">Lower left corner of the flat pattern, from which places are counted.</param>
+    public static ResultStrength? Of(StrengthReport? report, Vector2 corner) => report is null
         ? null
         : new(
-            report.Prepared.Flat.Nodes.Length, report.GivePerTension, CaseOf(report, report.Opening, isMirrored),
-            CaseOf(report, report.Stamped, isMirrored), report.LimitingFootForce, ResultJson.Round(report.YieldFactor),
+            report.Flat.Nodes.Length, report.GivePerTension, CaseOf(report.Opening, corner),
+            CaseOf(report.Stamped, corner), report.LimitingFootForce, ResultJson.Round(report.YieldFactor),
             ResultJson.Round(report.EnduranceFactor), report.Frequencies,
             report.FiringFrequency is { } f ? ResultJson.Round(f) : null);
 
-    private static ResultLoadCase CaseOf(StrengthReport report, LoadCase load, bool isMirrored)
-    {
-        var bounds = report.Prepared.Part.Flat.Outline.Bounds;
-        var x = isMirrored ? bounds.Max.X - load.At.X : load.At.X - bounds.Min.X;
-        return new(
-            ResultJson.Round(load.Tension), load.Give, load.LargestStress,
-            [ResultJson.Round(x), ResultJson.Round(load.At.Y - bounds.Min.Y)]);
-    }
+    private static ResultLoadCase CaseOf(LoadCase load, Vector2 corner) => new(
+        ResultJson.Round(load.Tension), load.Give, load.LargestStress,
+        [ResultJson.Round(load.At.X - corner.X), ResultJson.Round(load.At.Y - corner.Y)]);
 }

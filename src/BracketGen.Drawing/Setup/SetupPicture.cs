@@ -1,7 +1,7 @@
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
-using BracketGen.Drawing.ShopDrawing.Views;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Setup;

@@ -1,13 +1,15 @@
 using System.Collections.Immutable;
-using System.Globalization;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
+using BracketGen.Words.SetupSheet;
 
 namespace BracketGen.Drawing.Setup;
 
@@ -20,7 +22,7 @@ public static class SetupSheet
 
     private const double Margin = 4, Gap = 4.5;
 
-    /// <summary>The sheets, in the job's unit. Failed safety checks stand on the first of them in large type.</summary>
+    /// <summary>The sheets, in the job's unit. Failed safety checks, or what is to be proven, stand on the first of them in large type.</summary>
     /// <param name="solution">A solution with a bracket.</param>
     /// <param name="format">Sheet, upright.</param>
     /// <exception cref="ArgumentException">The solution has no bracket to fit.</exception>
@@ -28,43 +30,43 @@ public static class SetupSheet
     {
         if (solution.Bracket is not { } bracket)
         {
-            throw new ArgumentException("There is no bracket to fit: none could be shaped for this job.", nameof(solution));
+            throw new ArgumentException(SetupText.NoBracket, nameof(solution));
         }
 
         var scene = new BracketScene(solution, bracket);
-        var drawing = new DrawingText(scene, DrawingOptions.Standard, null);
-        var words = new SetupWords(solution.Job.Units);
-        var hardware = new SetupHardware(solution, bracket, words);
-        var settings = new SetupSettings(solution, words);
+        var warnings = new WarningBlocks(solution, ValueFormat.Tabled(solution.Job.Units));
+        var hardware = new SetupHardware(solution, bracket);
+        var settings = new SetupSettings(solution);
         var flow = new PageFlow(format, Margin);
         var width = flow.Width;
 
-        if (drawing.Dangers(width) is { } dangers)
+        if (warnings.Headline(width) is { } dangers)
         {
-            flow.Add(dangers.Bounds.Height <= MostHeight ? dangers : drawing.Dangers(width, TextHeight.Small)!, Gap);
+            flow.Add(dangers.Bounds.Height <= MostHeight ? dangers : warnings.Headline(width, TextHeight.Small)!, Gap);
         }
 
-        flow.Add(WarningBox.Draw("Safety", Cautions.All, width, TextHeight.Small), Gap);
-        foreach (var failures in drawing.Failures(width, MostHeight))
+        flow.Add(WarningBox.Draw(SetupText.Safety, Cautions.All, width, TextHeight.Small), Gap);
+        flow.Add(Notes.Paragraph(WarningText.Note(solution.Verdict), width, weight: FontWeight.Bold), Gap);
+        foreach (var failures in warnings.Failures(width, MostHeight))
         {
             flow.Add(failures, Gap);
         }
 
-        Section("Parts", [hardware.Parts(), PictureAndTorque(scene, hardware, width)]);
-        Section("Fitting", Numbered([.. new SetupSteps(solution, bracket, hardware, words).All()], width), 1);
+        Section(SetupText.Parts, [Parts(hardware), PictureAndTorque(scene, hardware, width)]);
+        Section(SetupText.Fitting, Numbered([.. new SetupSteps(solution, bracket, hardware).All()], width), 1);
         flow.Break();
-        Section("Setting", [settings.Table(width)]);
+        Section(SetupText.Setting, [Settings(settings, width)]);
         var checks = new SetupChecks(solution, settings);
-        Heading("Checks before the first start");
+        Heading(SetupText.Checks);
         flow.Add(Notes.Paragraph(SetupChecks.Hot, width), 1.5, keepWithNext: true);
         foreach (var (text, i) in checks.All().Select((text, i) => (text, i)))
         {
-            flow.Add(SetupChecks.Row(i + 1, text, width), 0);
+            flow.Add(SetupBoxes.Row(i + 1, text, width), 0);
         }
 
-        flow.Add(SetupChecks.Readings(width), 2);
-        flow.Add(Notes.Paragraph("Give these readings to the command «fitted»: it says what they mean and which turn of the adjuster mends them.", width), Gap);
-        Section("Where the torques come from", [Stacked([.. hardware.TorqueNotes().Select(n => Notes.Paragraph(n, width))])]);
+        flow.Add(SetupBoxes.Readings(width), 2);
+        flow.Add(Notes.Paragraph(SetupText.GiveReadings, width), Gap);
+        Section(SetupText.TorqueSources, [Stacked([.. hardware.TorqueNotes().Select(n => Notes.Paragraph(n, width))])]);
         return flow.Pages((sheet, sheets) => Head(solution, width, sheet, sheets));
 
         void Section(string title, IReadOnlyList<SheetBlock> blocks, double gap = Gap)
@@ -81,16 +83,13 @@ public static class SetupSheet
 
     private static SheetBlock Head(Solution solution, double width, int sheet, int sheets)
     {
-        var document = solution.Job.Document;
-        var date = document.Date is { } d ? ", " + d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : "";
-        var revision = document.Revision.Length > 0 ? $", revision {document.Revision}" : "";
         const double tall = 21;
         return new(
             [
-                new TextItem("Set-up sheet", new(0, -TextHeight.Large - 1), TextHeight.Large, Weight: FontWeight.Bold),
-                new TextItem($"sheet {sheet}/{sheets}", new(width, -TextHeight.Large - 1), TextHeight.Small, TextAlign.Right),
-                Line($"{document.PartNumber}{revision}: {document.Title}", -11.5, FontWeight.Bold),
-                Line($"{solution.Job.Vehicle.Name}, throttle body {solution.Job.Body.Name}. {solution.Job.Shop.Name}{date}", -16, FontWeight.Regular),
+                new TextItem(SetupText.Title, new(0, -TextHeight.Large - 1), TextHeight.Large, Weight: FontWeight.Bold),
+                new TextItem(SetupText.Sheet(sheet, sheets), new(width, -TextHeight.Large - 1), TextHeight.Small, TextAlign.Right),
+                Line(SetupText.Part(solution.Job.Document), -11.5, FontWeight.Bold),
+                Line(SetupText.Subject(solution.Job), -16, FontWeight.Regular),
                 new Stroke(new Vector2(0, -18), new(width, -18), LineKind.Rule),
             ],
             new(new(0, -tall), new(width, 0)));
@@ -108,9 +107,21 @@ public static class SetupSheet
         }
     }
 
+    private static SheetBlock Parts(SetupHardware hardware) => SheetTable.Draw("", SetupHardware.PartHeads, hardware.Parts(), [0, 1], maximumWidth: 50);
+
+    private static SheetBlock Settings(SetupSettings settings, double width)
+    {
+        const double what = 34, value = 40, padding = 2 * 0.7 * TextHeight.Small;
+        var how = width - what - value - 3 * padding;
+        string Wrapped(string text, double room) => string.Join('\n', TextFlow.Wrap(text, room, TextHeight.Small));
+        return SheetTable.Draw(
+            "", SetupSettings.Heads,
+            [.. settings.Rows().Select(r => (IReadOnlyList<string>)[Wrapped(r.What, what), Wrapped(r.Value, value), Wrapped(r.How, how)])], maximumWidth: how);
+    }
+
     private static SheetBlock PictureAndTorque(BracketScene scene, SetupHardware hardware, double width)
     {
-        var table = hardware.TorqueTable().UpperRightAt(new(width, 0));
+        var table = SheetTable.Draw("", SetupHardware.TorqueHeads, hardware.Torques(), [1, 2, 3], maximumWidth: 32).UpperRightAt(new(width, 0));
         var room = width - table.Bounds.Width - 6;
         var picture = SetupPicture.Draw(scene, new(room, 36));
         picture = picture.UpperLeftAt(new(Math.Max(0, (room - picture.Bounds.Width) / 2), 0));

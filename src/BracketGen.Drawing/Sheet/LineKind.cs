@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 
 namespace BracketGen.Drawing.Sheet;
 

@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Sheet;
 
@@ -56,7 +57,7 @@ public sealed record PageFormat(string Name, double Width, double Height, Bounds
 
     private static PageFormat Asme(string name, double width, double height, double side, double end)
     {
-        const double inch = 25.4;
+        var inch = UnitTable.InchLength.Factor;
         return new(name, width * inch, height * inch, new(new(side * inch, end * inch), new((width - side) * inch, (height - end) * inch)), false);
     }
 }

@@ -1,3 +1,5 @@
+using BracketGen.Words.Checks;
+
 namespace BracketGen.Drawing.Sheet;
 
 /// <summary>What a PDF file says about itself.</summary>

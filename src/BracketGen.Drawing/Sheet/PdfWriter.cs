@@ -1,5 +1,7 @@
 using System.Text;
 using BracketGen.Geometry;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 
@@ -8,7 +10,8 @@ namespace BracketGen.Drawing.Sheet;
 /// <summary>Writes sheets to PDF, at full size, with the embedded font and nothing that depends on the clock or the machine.</summary>
 public static class PdfWriter
 {
-    private const double PointsPerMillimetre = 72 / 25.4;
+    // ISO 32000-1, 8.3.2.3: the unit of user space is 1/72 inch.
+    private static readonly double PointsPerMillimetre = 72 / UnitTable.InchLength.Factor;
 
     /// <summary>The PDF file of <paramref name="pages"/> (at least one), in order. The same input gives the same bytes.</summary>
     /// <exception cref="ArgumentException">There is no page.</exception>

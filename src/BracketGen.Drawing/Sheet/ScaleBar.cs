@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Sheet;
 
@@ -8,10 +9,10 @@ namespace BracketGen.Drawing.Sheet;
 public static class ScaleBar
 {
     /// <summary>A bar of <paramref name="length"/> mm (a multiple of 10), in fields of 10 mm. The bar's lower left corner is the origin.</summary>
-    public static SheetBlock Millimetres(int length) => Draw(length / 10, 10, 10, "mm");
+    public static SheetBlock Millimetres(int length) => Draw(length / 10, 10, 10, UnitTable.Millimetre.Name);
 
     /// <summary>A bar of <paramref name="length"/> whole inches, in fields of half an inch. The bar's lower left corner is the origin.</summary>
-    public static SheetBlock Inches(int length) => Draw(2 * length, 12.7, 0.5, "in");
+    public static SheetBlock Inches(int length) => Draw(2 * length, UnitTable.InchLength.Factor / 2, 0.5, UnitTable.InchLength.Name);
 
     private static SheetBlock Draw(int fields, double field, double value, string unit)
     {

@@ -43,23 +43,6 @@ public static class SvgWriter
         return svg.Append("</svg>\n").ToString();
     }
 
-    /// <summary>
-    /// CSS rules that carry the sheet font's two weights with the page (about 340 kB): put them once into a page that shows sheets,
-    /// so that they look as they print.
-    /// </summary>
-    public static string FontFaces()
-    {
-        var css = new StringBuilder();
-        foreach (var weight in Enum.GetValues<FontWeight>())
-        {
-            css.Append("@font-face{font-family:\"").Append(SheetFont.Family).Append("\";font-weight:")
-                .Append(weight == FontWeight.Bold ? "bold" : "normal").Append(";src:url(data:font/ttf;base64,")
-                .Append(Convert.ToBase64String(SheetFont.Of(weight).TrueType.Span)).Append(") format(\"truetype\")}\n");
-        }
-
-        return css.ToString();
-    }
-
     private static void Draw(StringBuilder svg, SheetItem item, double height)
     {
         string At(Vector2 p) => $"{Number(p.X)} {Number(height - p.Y)}";

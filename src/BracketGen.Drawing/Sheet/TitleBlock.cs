@@ -2,8 +2,11 @@ using System.Globalization;
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words;
+using BracketGen.Words.Checks;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Sheet;
 
@@ -78,30 +81,30 @@ public sealed record TitleBlock
         const double row = 10, tall = 20;
 
         // From the foot up: identification, owner and title, responsibility, technical fields.
-        var date = Date is { } d ? d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) : "";
-        drawn.Cell("Drawing and part number", Number, 0, 0, 72, row, TextHeight.Normal, FontWeight.Bold);
-        drawn.Cell("Revision", Revision, 72, 0, 22, row, TextHeight.Normal, FontWeight.Bold);
-        drawn.Cell("Date of issue", date, 94, 0, 32, row);
-        drawn.Cell("Format", format.Name, 126, 0, 18, row);
-        drawn.Cell("Sheet", string.Create(CultureInfo.InvariantCulture, $"{Sheet}/{Sheets}"), 144, 0, 36, row);
+        var date = Date is { } d ? Phrases.Date(d) : "";
+        drawn.Cell(TitleBlockText.Number, Number, 0, 0, 72, row, TextHeight.Normal, FontWeight.Bold);
+        drawn.Cell(TitleBlockText.Revision, Revision, 72, 0, 22, row, TextHeight.Normal, FontWeight.Bold);
+        drawn.Cell(TitleBlockText.Date, date, 94, 0, 32, row);
+        drawn.Cell(TitleBlockText.Format, format.Name, 126, 0, 18, row);
+        drawn.Cell(TitleBlockText.Sheet, string.Create(CultureInfo.InvariantCulture, $"{Sheet}/{Sheets}"), 144, 0, 36, row);
 
-        drawn.Cell("Legal owner", Owner, 0, row, 54, tall, TextHeight.Normal, FontWeight.Regular);
+        drawn.Cell(TitleBlockText.Owner, Owner, 0, row, 54, tall, TextHeight.Normal, FontWeight.Regular);
         drawn.TitleCell(Title, SupplementaryTitle, 54, row, 90, tall);
-        drawn.Cell("Projection", "", 144, row, 36, tall);
+        drawn.Cell(TitleBlockText.Projection, "", 144, row, 36, tall);
         drawn.Add(ProjectionSymbol.Draw(Projection).CentredAt(new(162, row + tall / 2 - 1.2)));
 
         var y = row + tall;
-        drawn.Cell("Created by", Creator, 0, y, 36, row);
-        drawn.Cell("Approved by", Approver, 36, y, 36, row);
-        drawn.Cell("Document type", DocumentType, 72, y, 48, row);
-        drawn.Cell("Lengths in", Units == UnitSystem.Inch ? "inches" : "mm", 120, y, 24, row);
-        drawn.Cell("Scale", Scale, 144, y, 36, row);
+        drawn.Cell(TitleBlockText.Creator, Creator, 0, y, 36, row);
+        drawn.Cell(TitleBlockText.Approver, Approver, 36, y, 36, row);
+        drawn.Cell(TitleBlockText.DocumentType, DocumentType, 72, y, 48, row);
+        drawn.Cell(TitleBlockText.LengthsIn, TitleBlockText.Lengths(Units), 120, y, 24, row);
+        drawn.Cell(TitleBlockText.Scale, Scale, 144, y, 36, row);
 
         y += row;
-        drawn.Cell("Material", Material, 0, y, 54, row);
-        drawn.Cell("General tolerances", GeneralTolerances, 54, y, 66, row);
-        drawn.Cell("Finish", Finish, 120, y, 36, row);
-        drawn.Cell("Mass", Mass, 156, y, 24, row);
+        drawn.Cell(TitleBlockText.Material, Material, 0, y, 54, row);
+        drawn.Cell(TitleBlockText.Tolerances, GeneralTolerances, 54, y, 66, row);
+        drawn.Cell(TitleBlockText.Finish, Finish, 120, y, 36, row);
+        drawn.Cell(TitleBlockText.Mass, Mass, 156, y, 24, row);
         y += row;
 
         drawn.Outline(new(Vector2.Zero, new(Width, y)));

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
+using BracketGen.Words.Checks;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Sheet;
 
@@ -30,7 +32,7 @@ internal sealed class TitleBlockPainter
 
     public void TitleCell(string title, string supplement, double x, double y, double width, double height)
     {
-        Frame("Title", x, y, width, height);
+        Frame(TitleBlockText.Title, x, y, width, height);
         double inner = width - 2 * Padding, below = height - Padding - TextHeight.Label - 0.6;
         var share = supplement.Length > 0 ? below * 0.6 : below;
         _texts.AddRange(Fit(title, x + Padding, y + below - share + 0.7, inner, share - 0.7, TextHeight.Large, FontWeight.Bold));

@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Text.RegularExpressions;
 using BracketGen.Geometry;
 using BracketGen.Units;
 
@@ -12,7 +12,8 @@ namespace BracketGen.Drawing.Sheet;
 /// <param name="Units">Unit of lengths.</param>
 /// <param name="Decimals">Decimals of a length: at most in millimetres, exactly in inches.</param>
 /// <param name="AngleDecimals">Decimals of an angle in degrees, at most.</param>
-public sealed record ValueFormat(UnitSystem Units, int Decimals, int AngleDecimals = 1)
+/// <param name="LeadingZero">Whether inches below one have a zero before the point, as everywhere but on drawings.</param>
+public sealed partial record ValueFormat(UnitSystem Units, int Decimals, int AngleDecimals = 1, bool LeadingZero = false)
 {
     /// <summary>Millimetres to two decimals.</summary>
     public static readonly ValueFormat Millimetre = new(UnitSystem.Metric, 2);
@@ -20,11 +21,17 @@ public sealed record ValueFormat(UnitSystem Units, int Decimals, int AngleDecima
     /// <summary>Inches to three decimals.</summary>
     public static readonly ValueFormat Inch = new(UnitSystem.Inch, 3);
 
-    /// <summary>The usual format of a unit.</summary>
+    /// <summary>A drawing's format in a unit.</summary>
     public static ValueFormat Of(UnitSystem units) => units == UnitSystem.Inch ? Inch : Millimetre;
 
+    /// <summary>The format of tables outside of drawings.</summary>
+    public static ValueFormat Tabled(UnitSystem units) => Of(units) with { LeadingZero = true };
+
     /// <summary>Name of the unit of lengths: "mm" or "in".</summary>
-    public string UnitName => Units == UnitSystem.Inch ? "in" : "mm";
+    public string UnitName => Units.Symbol(Quantity.Length);
+
+    /// <summary>Running text in the drawing's style: inches below one lose the zero before the point.</summary>
+    public string Styled(string text) => Units == UnitSystem.Inch && !LeadingZero ? LeadingZeros().Replace(text, "") : text;
 
     /// <summary>A length (mm), with its tolerance where it has one: "40 ±0.2", "40 +0.1/-0.2".</summary>
     public string Length(double length, LengthTolerance? tolerance = null) => Write(length, Unsigned, tolerance, "");
@@ -40,9 +47,6 @@ public sealed record ValueFormat(UnitSystem Units, int Decimals, int AngleDecima
 
     /// <summary>An angle in degrees: "37.5°", "90° ±1°".</summary>
     public string Degrees(Angle angle, LengthTolerance? tolerance = null) => Write(angle.Radians, InDegrees, tolerance, "°");
-
-    /// <summary>A length with its unit, for running text: "40 mm", ".250 in".</summary>
-    public string WithUnit(double length) => $"{Length(length)} {UnitName}";
 
     private static string Write(double value, Func<double, string> number, LengthTolerance? tolerance, string unit)
     {
@@ -66,27 +70,19 @@ public sealed record ValueFormat(UnitSystem Units, int Decimals, int AngleDecima
 
     private string Unsigned(double length)
     {
-        if (Units == UnitSystem.Inch)
-        {
-            var text = Fixed(length / 25.4, Decimals);
-            return text.StartsWith("0.", StringComparison.Ordinal) ? text[1..]
-                : text.StartsWith("-0.", StringComparison.Ordinal) ? "-" + text[2..]
-                : text;
-        }
-
-        return Trimmed(Fixed(length, Decimals));
+        var text = UnitSystems.Fixed(Units.In(Quantity.Length, length), Decimals);
+        return Units != UnitSystem.Inch ? Trimmed(text) : LeadingZero ? text : WithoutZero(text);
     }
 
-    private string InDegrees(double radians) => Trimmed(Fixed(radians * 180 / Math.PI, AngleDecimals));
+    private static string WithoutZero(string number) => number.StartsWith("0.", StringComparison.Ordinal) ? number[1..]
+        : number.StartsWith("-0.", StringComparison.Ordinal) ? "-" + number[2..]
+        : number;
 
-    /// <summary>Half away from zero, on the decimal number a reader would see: 0.125 is 0.13, as on the calculator beside the drawing.</summary>
-    private static string Fixed(double value, int decimals)
-    {
-        // Twelve digits first: 40.2 * 25.4 / 25.4 must not fall on the wrong side of a half for its sixteenth digit.
-        var steady = Math.Round((decimal)value, Math.Min(decimals + 8, 20));
-        var rounded = Math.Round(steady, decimals, MidpointRounding.AwayFromZero);
-        return (rounded == 0 ? 0m : rounded).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-    }
+    private string InDegrees(double radians) => Trimmed(UnitSystems.Fixed(Units.In(Quantity.Angle, radians), AngleDecimals));
 
     private static string Trimmed(string number) => number.Contains('.') ? number.TrimEnd('0').TrimEnd('.') : number;
+
+    // Also the first of two lengths that share their unit: "0.250 to 0.500 in", "0.250; 0.500 in".
+    [GeneratedRegex(@"(?<![\d.])0(?=\.\d+(?:(?: to |; |, | x )\d*\.\d+)*[ \u00A0]in\b)")]
+    private static partial Regex LeadingZeros();
 }

@@ -3,6 +3,9 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Views;
+using BracketGen.Words.Checks;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -26,7 +29,7 @@ public static class BracketDrawing
     {
         if (solution.Bracket is not { } bracket)
         {
-            throw new ArgumentException("There is no bracket to draw: none could be shaped for this job.", nameof(solution));
+            throw new ArgumentException(DrawingText.NoBracket, nameof(solution));
         }
 
         var scene = new BracketScene(solution, bracket);
@@ -35,7 +38,7 @@ public static class BracketDrawing
         string? remark = null;
         if (template?.SheetCount > MostTemplateSheets)
         {
-            remark = $"The full-size template would take {template.SheetCount} sheets and is left out.";
+            remark = DrawingText.TemplateLeftOut(template.SheetCount);
             template = null;
         }
 

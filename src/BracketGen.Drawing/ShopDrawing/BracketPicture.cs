@@ -1,16 +1,16 @@
 using System.Globalization;
 using System.Text;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing.Views;
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
 /// <summary>Small pictures of a bracket for lists and catalogues, as SVG elements: no dimensions, no text.</summary>
-/// <remarks>Line widths and colours are the page's: the paths carry the classes «edge», «cut» and «fold».</remarks>
+/// <remarks>Line widths and colours are the page's: the paths carry the classes "edge", "cut" and "fold".</remarks>
 public static class BracketPicture
 {
     /// <summary>Facets this coarse (mm) do not show in a small picture.</summary>

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing.Views;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.Words.ShopDrawing;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -106,8 +107,8 @@ internal sealed class FlatView
     {
         List<SheetItem> items =
         [
-            new TextItem($"{(_bends.IsEmpty ? "Plate" : "Flat pattern")}, scale {scale}", Vector2.Zero, TextHeight.Normal, Weight: FontWeight.Bold),
-            new TextItem("seen from the side away from the mount face", new(0, -4.6), TextHeight.Small),
+            new TextItem(DrawingText.FlatHeading(_bends.IsEmpty, $"{scale}"), Vector2.Zero, TextHeight.Normal, Weight: FontWeight.Bold),
+            new TextItem(DrawingText.SeenFrom, new(0, -4.6), TextHeight.Small),
         ];
 
         // What the view has no room for must still be said.
@@ -132,7 +133,7 @@ internal sealed class FlatView
             new Stroke(-half * along, half * along, LineKind.Dimension),
             Arrow.Head(half * along, along, DimensionStyle.Standard),
             Arrow.Head(-half * along, -along, DimensionStyle.Standard),
-            new TextItem("GRAIN", new(Math.Abs(half * along.X) + 2.5, -1.25), TextHeight.Small),
+            new TextItem(DrawingText.Grain, new(Math.Abs(half * along.X) + 2.5, -1.25), TextHeight.Small),
         ]);
     }
 
@@ -225,11 +226,11 @@ internal sealed class FlatView
             .Any(place => space.AddLeader(scale * (start + place * (end - start)), 0, Angle.FromDegrees(40), text));
     }
 
-    /// <summary>What is written at a bend line: «B1 UP 90° R4».</summary>
+    /// <summary>What is written at a bend line: "B1 UP 90° R4".</summary>
     public string NoteOf(int index)
     {
         var bend = _bends[index];
-        return $"{BracketScene.NameOf(index)} {(bend.IsUp ? "UP" : "DOWN")} {_scene.Value.Degrees(bend.Turn.Magnitude)} {_scene.Value.Radius(bend.InsideRadius)}";
+        return $"{BracketScene.NameOf(index)} {DrawingText.Direction(bend)} {_scene.Value.Degrees(bend.Turn.Magnitude)} {_scene.Value.Radius(bend.InsideRadius)}";
     }
 
     /// <summary>Adds the radii that the hole table does not give; those that found no place come back.</summary>

@@ -2,13 +2,14 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing.Views;
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.Units;
+using BracketGen.Words.ShopDrawing;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -251,7 +252,7 @@ internal sealed class FormedViews
         var middle = sketch.At(_scene.Seat);
         var point = beside.MaxBy(p => Math.Round(p.DistanceTo(middle), 6));
         var wanted = normal.Length > 0.1 ? normal.Polar + Angle.FromDegrees(30) : Angle.FromDegrees(30);
-        space.AddLeader(scale * point, 0, wanted, "S");
+        space.AddLeader(scale * point, 0, wanted, DrawingText.Seat);
     }
 
     // The datum's own letter first: of the others those that find a place, for the flat pattern names them all.

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Search;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
+using BracketGen.Words.Checks;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -15,7 +19,8 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     private static readonly ImmutableArray<DrawingScale> Scales = [new(2, 1), new(1, 1), new(1, 2), new(1, 5), new(1, 10), new(1, 20), new(1, 50), new(1, 100), new(1, 200)];
 
     private readonly FormedViews _formed = new(scene);
-    private readonly DrawingText _text = new(scene, options, remark);
+    private readonly DrawingBlocks _text = new(scene, options, remark);
+    private readonly WarningBlocks _warnings = new(scene.Solution, scene.Value);
     private FlatView? _flat;
     private ImmutableArray<(ImmutableArray<SheetBlock> Blocks, Bounds Views, Bounds Spare)>? _words;
 
@@ -48,7 +53,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
             }
         }
 
-        throw new InvalidOperationException("The part is too large for a drawing.");
+        throw new InvalidOperationException(DrawingText.TooLarge);
     }
 
     /// <summary>Sheets narrower than this (mm) have no room for anything beside a title block.</summary>
@@ -71,15 +76,15 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
             }
 
             var width = room.Frame.Width;
-            var warning = _text.Dangers(width) is { } dangers && !room.Holds(dangers) ? _text.Dangers(width, TextHeight.Small) : _text.Dangers(width);
-            var safety = DrawingText.Safety(width);
+            var warning = _warnings.Headline(width) is { } dangers && !room.Holds(dangers) ? _warnings.Headline(width, TextHeight.Small) : _warnings.Headline(width);
+            var safety = DrawingBlocks.Safety(width);
             var beside = room.Height - (warning is null ? 0 : warning.Bounds.Height + ColumnSheets.Gap) - safety.Bounds.Height - views[0].Block.Bounds.Height - 2 * ColumnSheets.Gap;
             views.Insert(IsPlate ? 0 : 1, (IsometricInColumn(room, formed, beside), $"{formed}"));
             return ColumnSheets.Lay(
-                room, warning, safety, views, [.. Tables(width).SelectMany(t => t), _text.Notes(width), .. _text.Failures(width, room.Height)]);
+                room, warning, safety, views, [.. Tables(width).SelectMany(t => t), _text.Notes(width), .. _warnings.Failures(width, room.Height)]);
         }
 
-        throw new InvalidOperationException("The part is too large for a drawing.");
+        throw new InvalidOperationException(DrawingText.TooLarge);
     }
 
     /// <summary>The isometric view, down to half its size where it then stands on the first sheet with the others.</summary>
@@ -127,7 +132,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
         _words ??= [.. new[] { WordsOnRight(format), WordsBelow(format) }.OfType<(ImmutableArray<SheetBlock>, Bounds, Bounds)>()];
         foreach (var (blocks, room, spare) in _words)
         {
-            if ( Views(room, spare, flat, formed) is { } views)
+            if (Views(room, spare, flat, formed) is { } views)
             {
                 return new([.. blocks, .. views], ScaleText(flat, formed));
             }
@@ -145,7 +150,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
 
         var (warning, frame) = BelowWarning(format);
         var title = TitleAt(format, "", 1, 1).Bounds;
-        var safety = DrawingText.Safety(title.Min.X - Gap - frame.Min.X).LowerLeftAt(frame.Min);
+        var safety = DrawingBlocks.Safety(title.Min.X - Gap - frame.Min.X).LowerLeftAt(frame.Min);
         var left = new Bounds(new(frame.Min.X, safety.Bounds.Max.Y + Gap), new(title.Min.X - Gap, frame.Max.Y));
         var above = new Bounds(new(frame.Min.X, Math.Max(title.Max.Y, safety.Bounds.Max.Y) + Gap), frame.Max);
         var spare = new Bounds(new(title.Min.X, title.Max.Y + Gap), frame.Max);
@@ -196,7 +201,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     private (ImmutableArray<SheetBlock> Warning, Bounds Below) BelowWarning(PageFormat format)
     {
         var frame = format.Frame.Grow(-Gap);
-        return _text.Dangers(frame.Width) is { } dangers && dangers.UpperLeftAt(new(frame.Min.X, frame.Max.Y)) is var warning
+        return _warnings.Headline(frame.Width) is { } dangers && dangers.UpperLeftAt(new(frame.Min.X, frame.Max.Y)) is var warning
             ? ([warning], new(frame.Min, new(frame.Max.X, warning.Bounds.Min.Y - Gap)))
             : ([], frame);
     }
@@ -209,7 +214,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
         double left = title.Min.X, width = frame.Max.X - left;
         var blocks = warning.ToBuilder();
         var y = title.Max.Y + Gap;
-        foreach (var block in new[] { DrawingText.Safety(width), _text.Notes(width), _text.Failures(width) }.OfType<SheetBlock>())
+        foreach (var block in new[] { DrawingBlocks.Safety(width), _text.Notes(width), _warnings.Failures(width) }.OfType<SheetBlock>())
         {
             blocks.Add(block.LowerLeftAt(new(left, y)));
             y = blocks[^1].Bounds.Max.Y + Gap;
@@ -256,7 +261,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
         var blocks = warning.ToBuilder();
         var width = title.Min.X - Gap - frame.Min.X;
         var y = frame.Min.Y;
-        foreach (var block in new[] { DrawingText.Safety(width), _text.Notes(width), _text.Failures(width) }.OfType<SheetBlock>())
+        foreach (var block in new[] { DrawingBlocks.Safety(width), _text.Notes(width), _warnings.Failures(width) }.OfType<SheetBlock>())
         {
             blocks.Add(block.LowerLeftAt(new(frame.Min.X, y)));
             y = blocks[^1].Bounds.Max.Y + Gap;
@@ -291,8 +296,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
         var width = Math.Min(title.Width - Gap, frame.Width / 2 - Gap);
         var waiting = new Queue<SheetBlock>(new[] { _text.Notes(width) }
             .Concat(Tables(width).SelectMany(t => t))
-            .Append(_text.Failures(width))
-            .OfType<SheetBlock>());
+            .Concat(_warnings.Failures(width, frame.Max.Y - title.Max.Y - Gap)));
         while (waiting.Count > 0)
         {
             List<SheetBlock> placed = [];

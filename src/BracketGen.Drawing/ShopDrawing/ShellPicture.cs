@@ -1,7 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
-using BracketGen.Strength;
+using BracketGen.Strength.Model;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.ShopDrawing;

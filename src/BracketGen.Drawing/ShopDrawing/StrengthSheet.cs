@@ -3,12 +3,11 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.Strength;
+using BracketGen.Strength.Model;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -51,22 +50,17 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
     private MainSheets.Draft Sheet(ImmutableArray<SheetBlock> words, Bounds above)
     {
         var table = Table().UpperRightAt(above.Max);
-        var dangers = scene.Solution.Dangers.Count();
         var isNarrow = table.Bounds.Min.X - Gap - above.Min.X < LeastWords;
-        var warning = dangers == 0
-            ? null
-            : WarningBox.Draw(
-                    dangers == 1 ? "SAFETY CHECK FAILED" : $"{dangers} SAFETY CHECKS FAILED", ["What failed stands on sheet 1."],
-                    isNarrow ? above.Width : table.Bounds.Min.X - Gap - above.Min.X)
-                .UpperLeftAt(new(above.Min.X, isNarrow ? table.Bounds.Min.Y - Gap : above.Max.Y));
+        var warning = new WarningBlocks(scene.Solution, scene.Value).SeeSheetOne(isNarrow ? above.Width : table.Bounds.Min.X - Gap - above.Min.X)
+                ?.UpperLeftAt(new(above.Min.X, isNarrow ? table.Bounds.Min.Y - Gap : above.Max.Y));
         var top = Math.Min(table.Bounds.Min.Y, warning?.Bounds.Min.Y ?? above.Max.Y) - Gap;
         var room = above with { Max = new(above.Max.X, top) };
         var middle = room.Centre.X;
         return new(
             [
                 .. words, table, .. warning is null ? Array.Empty<SheetBlock>() : [warning],
-                .. Picture("Stress, pedal stamped on", Stress, new(room.Min, new(middle - Gap / 2, room.Max.Y))),
-                .. Picture($"First vibration, {StrengthText.Frequency(report.Frequencies[0])} Hz", Vibration, new(new(middle + Gap / 2, room.Min.Y), room.Max)),
+                .. Picture(StrengthText.StressHeading, Stress, new(room.Min, new(middle - Gap / 2, room.Max.Y))),
+                .. Picture(StrengthText.VibrationHeading(report), Vibration, new(new(middle + Gap / 2, room.Min.Y), room.Max)),
             ],
             "-");
     }
@@ -84,14 +78,14 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
 
     private (SheetBlock, SheetBlock) Stress(Frame view, double scale)
     {
-        double[] values = [.. report.Stamped.Response.Solution.Stresses.Select(s => StrengthText.InUnit(s.Largest, Units))];
+        double[] values = [.. report.Stamped.Response.Solution.Stresses.Select(s => Units.In(Quantity.Stress, s.Largest))];
         var colours = ValueScale.UpTo(values.Max());
-        return (ShellPicture.Draw(Nodes, Triangles, values, view, scale, colours), colours.Legend(StrengthText.StressUnit(Units), ValueScale.Plain));
+        return (ShellPicture.Draw(Nodes, Triangles, values, view, scale, colours), colours.Legend(Units.Symbol(Quantity.Stress), ValueScale.Plain));
     }
 
     private (SheetBlock, SheetBlock) Vibration(Frame view, double scale)
     {
-        var shape = report.Modes[0].Shape.Select(AsMeasured).ToArray();
+        var shape = report.Modes[0].Shape;
         var size = Nodes.Max(n => n.DistanceTo(Nodes[0]));
         Vector3[] moved = [.. Nodes.Select((n, i) => n + Exaggeration * size * shape[i])];
         var colours = new ValueScale(1);
@@ -100,18 +94,12 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
             .Where(e => e.Start.DistanceTo(e.End) > 1e-6)
             .Select(e => (SheetItem)new Stroke(e.Start, e.End, LineKind.Rule));
         var picture = ShellPicture.Draw(moved, Triangles, [.. shape.Select(s => s.Length)], view, scale, colours);
-        return (SheetBlock.Around([.. picture.Items, .. atRest]), colours.Legend("of most", ValueScale.Plain));
+        return (SheetBlock.Around([.. picture.Items, .. atRest]), colours.Legend(StrengthText.OfMaximum, ValueScale.Plain));
     }
 
-    private ImmutableArray<Vector3>? _nodes;
+    private ImmutableArray<Vector3> Nodes => report.Folded.Nodes;
 
-    private ImmutableArray<Vector3> Nodes => _nodes ??= [.. report.Prepared.Model.Mesh.Nodes.Select(AsMeasured)];
-
-    private ImmutableArray<Strength.Triangle> Triangles => report.Prepared.Model.Mesh.Triangles;
-
-    // The report is of the body opening counter-clockwise; a clockwise one is its mirror image.
-    private Vector3 AsMeasured(Vector3 v) =>
-        scene.Solution.Job.Body.Opens == Mechanism.OpeningSense.Clockwise ? v.MirroredInY : v;
+    private ImmutableArray<Triangle> Triangles => report.Folded.Triangles;
 
     // The isometric view that shows the most of the sheet's faces.
     private Frame BestView() => new[] { (1, 1), (-1, 1), (1, -1), (-1, -1) }
@@ -120,13 +108,10 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
             (view.ToLocal(Nodes[t.B]).XY - view.ToLocal(Nodes[t.A]).XY).Cross(view.ToLocal(Nodes[t.C]).XY - view.ToLocal(Nodes[t.A]).XY))))!;
 
     private SheetBlock Table() => SheetTable.Draw(
-        "Loads at the stop", StrengthText.LoadHeads(Units), StrengthText.Loads(scene.Solution, report, scene.Value), [1, 2, 3, 4]);
+        StrengthText.LoadsTitle, StrengthText.LoadHeads,
+        [.. StrengthText.Loads(scene.Solution, report).Select(r => (IReadOnlyList<string>)[.. r.Select(scene.Value.Styled)])], [1, 2, 3, 4]);
 
     private SheetBlock Words(double width) => Notes.Numbered(
-        "Strength",
-        [
-            .. report.Checks.Select(c => $"{c.Title}: {CheckText.Value(c, Units)}, {CheckText.Limit(c, Units)}{(c.Passes ? "." : " - FAILED.")}"),
-            .. StrengthText.Notes(report, Units),
-        ],
+        StrengthText.Heading, [.. report.Checks.Select(c => StrengthText.Note(c, Units)).Concat(StrengthText.Notes(report, Units)).Select(scene.Value.Styled)],
         width);
 }

@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.Units;
+using BracketGen.Words.ShopDrawing;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
@@ -96,7 +99,7 @@ internal sealed class Template
             var bend = _bends[i];
             var (start, end) = bend.CentreLine;
             var along = LinearDimension.Readable(bend.Along);
-            var text = $"{BracketScene.NameOf(i)} {(bend.IsUp ? "UP" : "DOWN")} {_scene.Value.Degrees(bend.Turn.Magnitude)}";
+            var text = $"{BracketScene.NameOf(i)} {DrawingText.Direction(bend)} {_scene.Value.Degrees(bend.Turn.Magnitude)}";
             var written = space.AddFirstClean(
                 from place in (double[])[0.5, 0.35, 0.65, 0.2, 0.8]
                 from drop in (double[])[1, -1 - TextHeight.Small]
@@ -170,28 +173,27 @@ internal sealed class Template
 
     private SheetBlock HeadBlock((int X, int Y, Vector2 Shift) tile, int firstSheet, int sheet, int sheets)
     {
-        var document = _scene.Solution.Job.Document;
         var width = _format.Width - 2 * Margin;
-        var name = document.Revision.Length > 0 ? $"{document.PartNumber}, revision {document.Revision}" : document.PartNumber;
         var joins = ((int X, int Y, string Side)[])[(1, 0, "right"), (-1, 0, "left"), (0, 1, "upper"), (0, -1, "lower")];
         var neighbours = joins
             .Select(j => (j.Side, Index: _tiles.ToList().FindIndex(t => t.X == tile.X + j.X && t.Y == tile.Y + j.Y)))
             .Where(j => j.Index >= 0)
-            .Select(j => $"{j.Side} edge to sheet {firstSheet + j.Index}")
+            .Select(j => TemplateText.Edge(j.Side, firstSheet + j.Index))
             .ToList();
         List<SheetBlock> lines =
         [
-            Notes.Paragraph(Fitting($"{name}: template 1:1, sheet {sheet}/{sheets}", width, TextHeight.Normal), width, TextHeight.Normal, FontWeight.Bold),
-            Notes.Paragraph("Print at 100 %. Check the bar. Seen from the side away from the mount face" + (_bends.IsEmpty ? "." : "; UP is towards you."), width),
+            Notes.Paragraph(Fitting(TemplateText.Name(_scene.Solution.Job.Document), TemplateText.Heading(sheet, sheets), width, TextHeight.Normal), width, TextHeight.Normal, FontWeight.Bold),
+            Notes.Paragraph(TemplateText.HowTo(_bends.IsEmpty), width),
         ];
         if (neighbours.Count > 0)
         {
-            lines.Add(Notes.Paragraph($"Join on the lines with crosses: {string.Join(", ", neighbours)}.", width));
+            lines.Add(Notes.Paragraph(TemplateText.Joins(neighbours), width));
         }
 
-        if (_scene.Solution.Dangers.Any())
+        if (_scene.Solution.Verdict.Kind is VerdictKind.Unsafe or VerdictKind.NotProven)
         {
-            lines.Add(Notes.Paragraph("SAFETY CHECK FAILED: see sheet 1. Do not fit this part.", width, TextHeight.Normal, FontWeight.Bold, Ink.Warning));
+            var said = _scene.Solution.Verdict.Kind == VerdictKind.Unsafe ? TemplateText.Unsafe : TemplateText.NotProven;
+            lines.Add(Notes.Paragraph(said, width, TextHeight.Normal, FontWeight.Bold, Ink.Warning));
         }
 
         var y = _format.Height - Margin;
@@ -206,9 +208,10 @@ internal sealed class Template
     }
 
     /// <summary>A long part number must not push the rest of the head into the part.</summary>
-    private static string Fitting(string text, double width, double height)
+    private static string Fitting(string name, string heading, double width, double height)
     {
+        var text = $"{name}: {heading}";
         var lines = TextFlow.Wrap(text, width, height, FontWeight.Bold);
-        return lines.Length == 1 ? text : lines[0] + " " + lines[^1][Math.Max(0, lines[^1].LastIndexOf("template", StringComparison.Ordinal))..];
+        return lines.Length == 1 ? text : $"{lines[0]} {heading}";
     }
 }

@@ -1,4 +1,4 @@
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Drawing.Solid;
 

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words.Checks;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Solid;
 
@@ -47,19 +47,18 @@ public sealed record SolidInfo
     {
         var bracket = solution.Bracket ?? throw new ArgumentException("The solution has no bracket.", nameof(solution));
         var (document, units) = (solution.Job.Document, solution.Job.Units);
-        var thickness = bracket.Stock.Thickness.ToString("0.###", CultureInfo.InvariantCulture);
         return new()
         {
             PartNumber = document.PartNumber,
             Revision = document.Revision,
             Title = document.Title,
-            Sheet = $"{bracket.Stock.Material.Designation}, {thickness} mm",
+            Sheet = DrawingText.Sheet(bracket, units),
             Colour = SheetColour.Of(bracket.Stock.Material),
             Date = document.Date,
             Creator = document.Creator ?? "",
             Approver = document.Approver ?? "",
             Organisation = solution.Job.Shop.Name,
-            Warnings = [.. solution.Dangers.Select(d => $"SAFETY CHECK FAILED: {d.Title}: {CheckText.Value(d, units)}, {CheckText.Limit(d, units)}")],
+            Warnings = [.. solution.Dangers.Select(d => WarningText.Headline(d, units))],
         };
     }
 

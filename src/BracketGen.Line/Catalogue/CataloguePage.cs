@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.ShopDrawing;
@@ -12,10 +12,11 @@ using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Catalogue;
 
@@ -27,7 +28,7 @@ public static class CataloguePage
     /// <param name="threads">How many pictures to draw at once.</param>
     public static byte[] Write(LineReport report, int threads)
     {
-        var html = new Html();
+        var html = new HtmlText();
         var name = report.Family.Family.Name;
         html.Raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width\">\n")
             .Element("title", name).Raw($"<style>\n{Style}</style>\n</head>\n<body>\n");
@@ -38,12 +39,8 @@ public static class CataloguePage
             html.Element("p", caution);
         }
 
-        if (!report.WithStrength)
-        {
-            html.Element("p", "Whether these brackets bend, shake or crack was not calculated. None of them is to be made before it was.");
-        }
-
         html.Raw("</div>\n");
+        ToProve(html, report);
         Matrices(html, report);
         Parts(html, report, threads);
         Shared(html, report);
@@ -51,24 +48,40 @@ public static class CataloguePage
         return Encoding.UTF8.GetBytes(html.ToString());
     }
 
+    // In large type, before anything that could be ordered: what is not proven, and what to do about it.
+    private static void ToProve(HtmlText html, LineReport report)
+    {
+        var open = report.Selection.Services.Where(s => s.Fit.ToProve.Length > 0).ToArray();
+        if (open.Length == 0)
+        {
+            return;
+        }
+
+        html.Raw("<div class=\"open\">\n").Element("p", VerdictText.Banner(VerdictKind.NotProven), "class=\"banner\"");
+        html.Element("p", CatalogueText.NotProven(open.Length, report.Selection.Services.Count));
+        html.Raw("<ul>\n");
+        foreach (var todo in open.SelectMany(s => s.Fit.ToProve).Distinct())
+        {
+            html.Element("li", CatalogueText.ToProve(todo, open.Where(s => s.Fit.ToProve.Contains(todo)).Select(s => s.Served.Combination.Key).ToArray()));
+        }
+
+        html.Raw("</ul>\n</div>\n");
+    }
+
     private static string Summary(LineReport report)
     {
         var (made, shared) = (report.Selection.Services.Count, report.Selection.Services.Count(s => s.IsShared));
-        var without = report.Made.Count(m => m.Outcome != Outcome.Passes);
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{report.Family.Shop.Name}. {Count(report.Selection.Parts.Count, "part")} for {Count(made, "combination")}: {shared} of them served by another's part. {without} without a bracket, {report.Combinations.Excluded.Length} not offered; the tables say why.");
+        var without = report.Made.Count(m => !m.HasPart);
+        return CatalogueText.Summary(report.Family.Shop.Name, report.Selection.Parts.Count, made, shared, without, report.Combinations.Excluded.Length);
     }
 
-    private static string Count(int number, string what) => string.Create(CultureInfo.InvariantCulture, $"{number} {what}{(number == 1 ? "" : "s")}");
-
     // Vehicles down, throttle bodies across, one table for each choice of material and option.
-    private static void Matrices(Html html, LineReport report)
+    private static void Matrices(HtmlText html, LineReport report)
     {
-        html.Element("h2", "What fits where");
+        html.Element("h2", CatalogueText.Matrices);
         var services = report.Selection.Services.ToDictionary(s => s.Served.Combination.Key);
         var made = report.Combinations.Offered.Zip(report.Made).ToDictionary(p => p.First.Key, p => p.Second);
-        var reasons = report.Combinations.Excluded.ToDictionary(e => e.Combination.Key, e => "not offered: " + e.Reason);
+        var reasons = report.Combinations.Excluded.ToDictionary(e => e.Combination.Key, e => LineText.NotSoldBecause(e.Reason));
         var all = report.Combinations.Offered.Concat(report.Combinations.Excluded.Select(e => e.Combination)).OrderBy(c => c.Order).ToArray();
         foreach (var choice in all.GroupBy(c => (Material: c.Material.Name, Option: c.Option.Option.Name)))
         {
@@ -87,11 +100,11 @@ public static class CataloguePage
                 {
                     if (services.TryGetValue(cell.Key, out var service))
                     {
-                        html.Raw($"<td class=\"{(service.IsShared ? "shared" : "own")}\"><a href=\"#{Html.Safe(service.By.Made.PartNumber)}\">{Html.Safe(service.By.Made.PartNumber)}</a></td>\n");
+                        html.Raw($"<td class=\"{(service.IsShared ? "shared" : "own")}\"><a href=\"#{HtmlText.Safe(service.By.Made.PartNumber)}\">{HtmlText.Safe(service.By.Made.PartNumber)}</a></td>\n");
                     }
                     else
                     {
-                        html.Element("td", reasons.TryGetValue(cell.Key, out var said) ? said : Why(made[cell.Key].Reasons), "class=\"empty\"");
+                        html.Element("td", reasons.TryGetValue(cell.Key, out var said) ? said : CatalogueText.Causes(made[cell.Key].Reasons), "class=\"empty\"");
                     }
                 }
 
@@ -102,16 +115,9 @@ public static class CataloguePage
         }
     }
 
-    private static string Why(string[] reasons) => reasons.Length switch
+    private static void Parts(HtmlText html, LineReport report, int threads)
     {
-        0 => "no bracket",
-        1 => reasons[0],
-        _ => string.Create(CultureInfo.InvariantCulture, $"{reasons[0]}; and {reasons.Length - 1} more in fits.csv"),
-    };
-
-    private static void Parts(Html html, LineReport report, int threads)
-    {
-        html.Element("h2", "Parts");
+        html.Element("h2", CatalogueText.Parts);
         var family = report.Family.Family;
         var fits = report.Selection.Services.ToLookup(s => s.By);
         var pictures = new (string Formed, string Flat)[report.Selection.Parts.Count];
@@ -121,28 +127,27 @@ public static class CataloguePage
         {
             var bracket = part.Bracket;
             var cost = PartCost.Of(bracket, family.Cutting, family.Rates);
-            html.Raw($"<section id=\"{Html.Safe(part.Made.PartNumber)}\">\n").Element("h3", $"{part.Made.PartNumber}, revision {part.Made.Revision}");
+            html.Raw($"<section id=\"{HtmlText.Safe(part.Made.PartNumber)}\">\n").Element("h3", CatalogueText.Part(part.Made.PartNumber, part.Made.Revision));
             html.Raw($"<div class=\"part\"><div class=\"picture\">{picture.Formed}{picture.Flat}</div><div>\n");
-            html.Element("p", string.Create(
-                CultureInfo.InvariantCulture,
-                $"{bracket.Stock.Material.Designation}, {Length(bracket.Stock.Thickness, report)}; {Bends(bracket.Flat.Bends.Length)}; {bracket.Mass * 1e6:0} g."));
-            html.Raw("<table>\n").Row(["fits", "on", "in", "adjuster", "tightest check", "to spare"], isHead: true);
+            html.Element("p", CatalogueText.PartFacts(
+                bracket.Stock.Material.Designation, bracket.Stock.Thickness, bracket.Flat.Bends.Length, bracket.Mass, family.Units));
+            html.Raw("<table>\n").Row(CatalogueText.FitColumns, isHead: true);
             foreach (var service in fits[part])
             {
                 var served = service.Served.Combination;
                 html.Row([
                     served.VehicleName, served.BodyName, string.Join(", ", new[] { served.Material.Name, served.Option.Option.Name }.Where(t => t.Length > 0)),
-                    Adjuster(service.Fit, report), service.Fit.Tightest?.Title ?? "", service.Fit.Tightest?.Margin ?? "",
+                    Adjuster(service.Fit, report), Title(service.Fit.Tightest), Margin(service.Fit.Tightest, report), VerdictText.Name(service.Fit.Verdict),
                 ]);
             }
 
-            html.Raw("</table>\n<table>\n").Row([.. family.Rates.Quantities.Select(q => "#" + (q == 1 ? "one" : "from " + q.ToString(CultureInfo.InvariantCulture)))], isHead: true);
-            html.Row([.. family.Rates.Quantities.Select(q => "#" + cost.PriceFor(q).ToString("0.00", CultureInfo.InvariantCulture) + " " + family.Rates.Currency)]);
+            html.Raw("</table>\n<table>\n").Row([.. family.Rates.Quantities.Select(q => "#" + CatalogueText.From(q))], isHead: true);
+            html.Row([.. family.Rates.Quantities.Select(q => "#" + LineText.Money(cost.PriceFor(q), family.Rates.Currency))]);
             html.Raw("</table>\n</div></div>\n</section>\n");
         }
     }
 
-    private static void Shared(Html html, LineReport report)
+    private static void Shared(HtmlText html, LineReport report)
     {
         var shared = report.Selection.Services.Where(s => s.IsShared).Select(MarginCost.Of).ToImmutableArray();
         if (shared.IsEmpty)
@@ -150,30 +155,26 @@ public static class CataloguePage
             return;
         }
 
-        html.Element("h2", "What each saved part costs in margin");
-        html.Element("p", "Every check was made anew with the other's part. The tightest check, and the one that gives up most, before and with the shared part.");
-        html.Raw("<table>\n").Row(["combination", "saved", "served by", "adjuster", "tightest with its own", "", "tightest now", "", "gives up most", "before", "now"], isHead: true);
+        html.Element("h2", CatalogueText.Shared);
+        html.Element("p", CatalogueText.SharedNote);
+        html.Raw("<table>\n").Row(CatalogueText.SharedColumns, isHead: true);
         foreach (var cost in shared)
         {
             html.Row([
                 cost.Service.Served.Combination.Title, cost.Service.Served.Made.PartNumber, cost.Service.By.Made.PartNumber, Adjuster(cost.Service.Fit, report),
-                cost.OwnTightest.Title, cost.OwnTightest.Margin, cost.SharedTightest.Title, cost.SharedTightest.Margin,
-                cost.Dearest?.Title ?? "nothing", cost.DearestBefore?.Margin ?? "", cost.Dearest?.Margin ?? "",
+                Title(cost.OwnTightest), Margin(cost.OwnTightest, report), Title(cost.SharedTightest), Margin(cost.SharedTightest, report),
+                cost.Dearest?.Check.Title() ?? CatalogueText.LosesNothing, Margin(cost.DearestBefore, report), Margin(cost.Dearest, report),
             ]);
         }
 
         html.Raw("</table>\n");
     }
 
-    private static string Bends(int count) => count switch { 0 => "flat", 1 => "one bend", _ => string.Create(CultureInfo.InvariantCulture, $"{count} bends") };
+    private static string Adjuster(Fit fit, LineReport report) => LineText.Adjuster(fit.AdjusterShift, fit.AdjusterRange, report.Family.Family.Units);
 
-    private static string Length(double value, LineReport report) => CheckText.Number(Quantity.Length, value, report.Family.Family.Units);
+    private static string Title(FitMargin? margin) => margin?.Check.Title() ?? "";
 
-    private static string Adjuster(Fit fit, LineReport report) => fit.AdjusterRange <= 0
-        ? "none"
-        : Math.Abs(fit.AdjusterShift) < 0.05
-            ? "middle"
-            : $"{Length(Math.Abs(fit.AdjusterShift), report)} {(fit.AdjusterShift > 0 ? "taken up" : "let out")}";
+    private static string Margin(FitMargin? margin, LineReport report) => margin is null ? "" : CheckText.Margin(margin.Check, report.Family.Family.Units);
 
     private const string Style =
         """
@@ -185,6 +186,8 @@ public static class CataloguePage
         .matrix td.empty{color:#777;background:#fafafa;max-width:18em;font-size:.85em}
         .matrix td.shared{background:#eef5fb}
         .caution{border:2px solid #b00;padding:.2em 1em;margin:1em 0}
+        .open{border:2px solid #b60;padding:.2em 1em;margin:1em 0}
+        .banner{font-size:2em;font-weight:bold;margin:.2em 0}
         section{border-top:1px solid #ccc;margin-top:1.2em;break-inside:avoid}
         .part{display:flex;flex-wrap:wrap;gap:1.5em;align-items:flex-start}
         .picture{display:flex;gap:1em}

@@ -2,7 +2,10 @@ using System.Globalization;
 using System.Text;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Catalogue;
 
@@ -12,25 +15,28 @@ public static class SheetsPage
     /// <summary>The page's bytes, UTF-8.</summary>
     public static byte[] Write(LineReport report)
     {
-        var html = new Html();
-        var title = $"{report.Family.Family.Name}: sheets";
+        var html = new HtmlText();
+        var units = report.Family.Family.Units;
+        var title = SheetsText.Title(report.Family.Family.Name);
         html.Raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n").Element("title", title).Raw($"<style>\n{Style}</style>\n</head>\n<body>\n");
         html.Element("h1", title);
-        html.Element("p", "The grain runs along the longer side. The share is net area over the area used; 100 % is the bound that no nest can pass.");
+        html.Element("p", SheetsText.Note);
         foreach (var nest in report.Nests)
         {
-            html.Element("h2", Text($"{nest.Stock.Material.Designation}, {nest.Stock.Thickness:0.###} mm"));
-            html.Element("p", Text(
-                $"{nest.Nest.Sheets.Length} of {nest.Size.Length:0} x {nest.Size.Width:0} mm (by area alone {nest.Nest.FewestSheets}); {100 * nest.Nest.Utilisation:0.0} % used; plain rows of rectangles would use {100 * nest.Rows.Utilisation:0.0} %: {100 * nest.Saved:0.0} % of the sheet saved."));
+            html.Element("h2", LineText.Stock(nest.Stock.Material.Designation, nest.Stock.Thickness, units));
+            html.Element("p", SheetsText.Nest(
+                nest.Nest.Sheets.Length, nest.Size.Length, nest.Size.Width, nest.Nest.FewestSheets, nest.Nest.Utilisation, nest.Rows.Utilisation, nest.Saved,
+                units));
             foreach (var unlaid in nest.Nest.Unlaid)
             {
-                html.Element("p", $"{unlaid.Name} does not fit on this sheet.", "class=\"unlaid\"");
+                html.Element("p", SheetsText.TooLarge(unlaid.Name), "class=\"unlaid\"");
             }
 
             for (var i = 0; i < nest.Nest.Sheets.Length; i++)
             {
                 var sheet = nest.Nest.Sheets[i];
-                html.Element("h3", Text($"{SheetFiles.NameOf(nest, i)}: {sheet.Laid.Length} pieces, {sheet.Used(nest.Nest.Border):0} mm of {sheet.Length:0} mm"));
+                html.Element("h3", SheetsText.Sheet(
+                    SheetFiles.NameOf(nest, i, units), sheet.Laid.Length, sheet.Used(nest.Nest.Border), sheet.Length, units));
                 html.Raw(Picture(sheet, nest.Nest.Border));
             }
         }

@@ -1,7 +1,8 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Combinations;
 
@@ -26,6 +27,6 @@ public sealed record Combination(
     /// <summary>Whether both profiles could be read.</summary>
     public bool IsReadable => Vehicle.Value is not null && Body.Value is not null;
 
-    /// <summary>Names of vehicle, body, material and option, those that there are: «Plover, Alder 58, steel».</summary>
+    /// <summary>Names of vehicle, body, material and option, as far as there are any: "Plover, Alder 58, steel".</summary>
     public string Title => string.Join(", ", new[] { VehicleName, BodyName, Material.Name, Option.Option.Name }.Where(n => n.Length > 0));
 }

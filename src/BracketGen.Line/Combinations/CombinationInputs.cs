@@ -1,16 +1,16 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Combinations;
 
 /// <summary>A source that combinations are made from: a file, or what the family says.</summary>
-/// <param name="Name">«vehicle PLV», «shop», «option N».</param>
+/// <param name="Name">"vehicle PLV", "shop", "option N".</param>
 /// <param name="Hash">Hash of its facts.</param>
 /// <param name="Facts">What it says.</param>
 public sealed record Source(string Name, string Hash, ImmutableArray<Fact> Facts);

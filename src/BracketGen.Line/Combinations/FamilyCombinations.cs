@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Combinations;
 

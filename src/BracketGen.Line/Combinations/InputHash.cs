@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.IO.Hashing;
 using System.Text;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 

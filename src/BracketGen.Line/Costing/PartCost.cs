@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
-using BracketGen.Line.Nesting;
+using BracketGen.Line.Parts;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Costing;
 

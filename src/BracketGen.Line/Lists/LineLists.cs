@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Costing;
@@ -12,7 +11,12 @@ using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
+using BracketGen.Words;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Line;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Lists;
 
@@ -23,10 +27,9 @@ namespace BracketGen.Line.Lists;
 /// <param name="Selection">The parts and whom they serve.</param>
 /// <param name="Nests">The sheets.</param>
 /// <param name="Register">The register.</param>
-/// <param name="WithStrength">Whether it was looked at whether the brackets bend, shake or crack.</param>
 public sealed record LineReport(
     Profiles.Family.LoadedFamily Family, FamilyCombinations Combinations, ImmutableArray<Made> Made, PartSelection Selection,
-    ImmutableArray<StockNest> Nests, Register Register, bool WithStrength);
+    ImmutableArray<StockNest> Nests, Register Register);
 
 /// <summary>The lists of a line.</summary>
 public static class LineLists
@@ -41,7 +44,7 @@ public static class LineLists
             [
                 "part_number", "revision", "title", "material", "thickness_mm", "bends", "mass_g", "blank_length_mm", "blank_width_mm", "cut_length_mm",
                 "pierces", "combinations", "currency", "cost_at_1",
-                .. family.Rates.Quantities.Select(q => string.Create(CultureInfo.InvariantCulture, $"price_at_{q}")),
+                .. family.Rates.Quantities.Select(q => "price_at_" + Counted.Number(q)),
                 "folder",
             ],
             [
@@ -67,6 +70,7 @@ public static class LineLists
     /// <summary>Every combination: the part that serves it and how, or why there is none.</summary>
     public static ListTable Fits(LineReport report)
     {
+        var units = report.Family.Family.Units;
         var services = report.Selection.Services.ToDictionary(s => s.Served.Combination.Key);
         var made = report.Combinations.Offered.Zip(report.Made).ToDictionary(p => p.First.Key, p => p.Second);
         var excluded = report.Combinations.Excluded.ToDictionary(e => e.Combination.Key, e => e.Reason);
@@ -75,7 +79,7 @@ public static class LineLists
             "fits",
             [
                 "combination", "vehicle", "throttle_body", "material", "option", "part_number", "revision", "shared", "adjuster_off_middle_mm", "tightest_check",
-                "tightest_margin", "reason",
+                "tightest_margin", "reason", "verdict", "to_prove",
             ],
             [
                 .. all.Select(c =>
@@ -85,19 +89,22 @@ public static class LineLists
                     {
                         return
                         [
-                            .. who, service.By.Made.PartNumber, service.By.Made.Revision, service.IsShared ? "yes" : "no",
-                            ListCell.Of(service.Fit.AdjusterShift, 2), service.Fit.Tightest?.Title ?? "", service.Fit.Tightest?.Margin ?? "", "",
+                            .. who, service.By.Made.PartNumber, service.By.Made.Revision, LineText.YesNo(service.IsShared),
+                            ListCell.Of(service.Fit.AdjusterShift, 2), Title(service.Fit.Tightest), Margin(service.Fit.Tightest, units), "",
+                            VerdictText.Name(service.Fit.Verdict), string.Join(" ", service.Fit.ToProve),
                         ];
                     }
 
-                    var reason = excluded.TryGetValue(c.Key, out var said) ? "not offered: " + said : string.Join("; ", made[c.Key].Reasons);
-                    return (ImmutableArray<ListCell>)[.. who, "", "", "", "", "", "", reason];
+                    var reason = excluded.TryGetValue(c.Key, out var said) ? LineText.NotSoldBecause(said) : string.Join("; ", made[c.Key].Reasons);
+                    return (ImmutableArray<ListCell>)[.. who, "", "", "", "", "", "", reason, made.TryGetValue(c.Key, out var done) ? Answer(done.Outcome) : "", ""];
                 }),
             ]);
     }
 
     /// <summary>What each shared part saves and costs in margin.</summary>
-    public static ListTable Shared(LineReport report) => new(
+    public static ListTable Shared(LineReport report) => Shared(report, report.Family.Family.Units);
+
+    private static ListTable Shared(LineReport report, UnitSystem units) => new(
         "shared",
         [
             "combination", "own_part_not_made", "served_by", "adjuster_off_middle_mm", "tightest_before", "tightest_margin_before", "tightest_now",
@@ -110,8 +117,8 @@ public static class LineLists
                 return (ImmutableArray<ListCell>)
                 [
                     s.Served.Combination.Key, s.Served.Made.PartNumber, s.By.Made.PartNumber, ListCell.Of(s.Fit.AdjusterShift, 2),
-                    cost.OwnTightest.Title, cost.OwnTightest.Margin, cost.SharedTightest.Title, cost.SharedTightest.Margin,
-                    cost.Dearest?.Title ?? "", cost.DearestBefore?.Margin ?? "", cost.Dearest?.Margin ?? "",
+                    Title(cost.OwnTightest), Margin(cost.OwnTightest, units), Title(cost.SharedTightest), Margin(cost.SharedTightest, units),
+                    Title(cost.Dearest), Margin(cost.DearestBefore, units), Margin(cost.Dearest, units),
                 ];
             }),
         ]);
@@ -139,10 +146,22 @@ public static class LineLists
         [
             .. report.Nests.SelectMany(n => n.Nest.Sheets.Select((sheet, i) => (ImmutableArray<ListCell>)
             [
-                SheetFiles.NameOf(n, i), n.Stock.Material.Designation, ListCell.Of(n.Stock.Thickness, 3), ListCell.Of(sheet.Length, 1), ListCell.Of(sheet.Width, 1),
+                SheetFiles.NameOf(n, i, report.Family.Family.Units), n.Stock.Material.Designation, ListCell.Of(n.Stock.Thickness, 3), ListCell.Of(sheet.Length, 1), ListCell.Of(sheet.Width, 1),
                 sheet.Laid.Length, ListCell.Of(sheet.Used(n.Nest.Border), 1),
                 ListCell.Of(sheet.Area / (sheet.Used(n.Nest.Border) * sheet.Width), 3), ListCell.Of(n.Nest.Utilisation, 3), n.Nest.FewestSheets,
                 ListCell.Of(n.Saved, 3),
             ])),
         ]);
+
+    private static string Title(FitMargin? margin) => margin?.Check.Title() ?? "";
+
+    private static string Margin(FitMargin? margin, UnitSystem units) => margin is null ? "" : CheckText.Margin(margin.Check, units);
+
+    private static string Answer(Outcome outcome) => outcome switch
+    {
+        Outcome.Passes => VerdictText.Name(VerdictKind.Passes),
+        Outcome.NotProven => VerdictText.Name(VerdictKind.NotProven),
+        Outcome.Unsafe => VerdictText.Name(VerdictKind.Unsafe),
+        _ => VerdictText.Name(VerdictKind.Fails),
+    };
 }

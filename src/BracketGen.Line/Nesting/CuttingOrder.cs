@@ -2,11 +2,11 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Units;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Nesting;
 
@@ -14,8 +14,8 @@ namespace BracketGen.Line.Nesting;
 /// <param name="Quantities">Part number and pieces.</param>
 public sealed record CuttingOrder(ImmutableArray<(string PartNumber, int Quantity)> Quantities)
 {
-    /// <summary>Most pieces of one order: laying them takes some ten seconds.</summary>
-    public const int Most = 100_000;
+    /// <summary>Maximum number of pieces in one order: laying them takes some ten seconds.</summary>
+    public const int Max = 100_000;
 
     /// <summary>The family's quantity of every part.</summary>
     public static CuttingOrder OfAll(PartSelection selection, CuttingPlan plan) =>
@@ -24,8 +24,8 @@ public sealed record CuttingOrder(ImmutableArray<(string PartNumber, int Quantit
     /// <summary>Reads an order: CSV with a first line that names the columns part_number and quantity.</summary>
     /// <param name="bytes">The file.</param>
     /// <param name="known">Part numbers of the line.</param>
-    /// <returns>The order, or every mistake in it, in words.</returns>
-    public static (CuttingOrder? Order, ImmutableArray<string> Mistakes) Parse(ReadOnlySpan<byte> bytes, IReadOnlySet<string> known)
+    /// <returns>The order, or every mistake in it.</returns>
+    public static (CuttingOrder? Order, ImmutableArray<OrderMistake> Mistakes) Parse(ReadOnlySpan<byte> bytes, IReadOnlySet<string> known)
     {
         var lines = Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF').ReplaceLineEndings("\n").Split('\n');
         var separator = lines[0].Contains(';') ? ';' : ',';
@@ -33,11 +33,11 @@ public sealed record CuttingOrder(ImmutableArray<(string PartNumber, int Quantit
         int part = Array.IndexOf(head, "part_number"), quantity = Array.IndexOf(head, "quantity");
         if (part < 0 || quantity < 0)
         {
-            return (null, [$"line 1: read \"{lines[0]}\"; the first line names the columns part_number and quantity"]);
+            return (null, [new OrderMistake.NoColumns(lines[0])]);
         }
 
         var wanted = new Dictionary<string, int>();
-        var mistakes = ImmutableArray.CreateBuilder<string>();
+        var mistakes = ImmutableArray.CreateBuilder<OrderMistake>();
         for (var i = 1; i < lines.Length; i++)
         {
             if (lines[i].Trim().Length == 0)
@@ -46,22 +46,21 @@ public sealed record CuttingOrder(ImmutableArray<(string PartNumber, int Quantit
             }
 
             var cells = Cells(lines[i], separator);
-            void Mistake(string what) => mistakes.Add(string.Create(CultureInfo.InvariantCulture, $"line {i + 1}: {what}"));
             if (cells.Length <= Math.Max(part, quantity))
             {
-                Mistake("a column is missing");
+                mistakes.Add(new OrderMistake.MissingColumn(i + 1));
             }
             else if (!known.Contains(cells[part]))
             {
-                Mistake($"{cells[part]} is no part that the line makes; a combination that another's part serves is ordered by that part's number");
+                mistakes.Add(new OrderMistake.UnknownPart(i + 1, cells[part]));
             }
-            else if (!int.TryParse(cells[quantity], NumberStyles.None, CultureInfo.InvariantCulture, out var count) || count is < 1 or > Most)
+            else if (!int.TryParse(cells[quantity], NumberStyles.None, CultureInfo.InvariantCulture, out var count) || count is < 1 or > Max)
             {
-                Mistake($"\"{cells[quantity]}\" is not a quantity from 1 to {Most}");
+                mistakes.Add(new OrderMistake.BadQuantity(i + 1, cells[quantity], Max));
             }
-            else if (wanted.Values.Sum() + count > Most)
+            else if (wanted.Values.Sum() + count > Max)
             {
-                Mistake($"with this line it is more than {Most} pieces in all; order in several files");
+                mistakes.Add(new OrderMistake.TooMany(i + 1, Max));
             }
             else
             {

@@ -1,14 +1,14 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Numbering;
-using BracketGen.Line.Sharing;
+using BracketGen.Line.Parts;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Nesting;
 

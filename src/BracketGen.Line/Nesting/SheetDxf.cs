@@ -1,10 +1,10 @@
-using System.Globalization;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
-using BracketGen.Profiles.Forms;
 using BracketGen.Units;
+using BracketGen.Words.Line;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Nesting;
 
@@ -39,10 +39,7 @@ public static class SheetDxf
             string.Join('\n',
             [
                 title,
-                string.Create(CultureInfo.InvariantCulture, $"Sheet {sheet.Length:0.#} x {sheet.Width:0.#} mm, grain along x. {sheet.Laid.Length} pieces."),
-                .. sheet.Laid.GroupBy(l => l.Piece.Name).Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Count()} of {g.Key}")),
-                "CUT_THROUGH: cut. FOLD_LINE: middle of a bend, do not cut. SHEET_EDGE: do not cut.",
-                "Contours are net: kerf not compensated.",
+                .. SheetsText.FileNotes(sheet.Length, sheet.Width, [.. sheet.Laid.Select(l => l.Piece.Name)], units),
             ]));
     }
 }

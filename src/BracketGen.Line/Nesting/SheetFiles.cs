@@ -1,11 +1,13 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Line.Lists;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
-using BracketGen.SheetMetal;
+using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Nesting;
 
@@ -13,24 +15,30 @@ namespace BracketGen.Line.Nesting;
 public static class SheetFiles
 {
     /// <summary>Name of a sheet's file: material, thickness, number.</summary>
-    public static string NameOf(StockNest nest, int sheet)
+    /// <param name="nest">The sheets of one kind.</param>
+    /// <param name="sheet">Which of them, from 0.</param>
+    /// <param name="units">Unit of the thickness.</param>
+    public static string NameOf(StockNest nest, int sheet, UnitSystem units)
     {
         var material = string.Concat(nest.Stock.Material.Designation.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
-        return string.Create(CultureInfo.InvariantCulture, $"{material}-{nest.Stock.Thickness:0.##}mm-{sheet + 1:00}.dxf");
+        var thickness = UnitSystems.Decimals(units.In(Quantity.Length, nest.Stock.Thickness), units == UnitSystem.Inch ? "0.000" : "0.##");
+        return $"{material}-{thickness}{units.Symbol(Quantity.Length)}-{(sheet + 1).ToString("00", CultureInfo.InvariantCulture)}.dxf";
     }
 
     /// <summary>Name and bytes of every file.</summary>
-    public static IEnumerable<(string Name, byte[] Bytes)> Of(LineReport report)
+    /// <param name="family">The family.</param>
+    /// <param name="parts">The parts on the sheets.</param>
+    /// <param name="nests">The sheets.</param>
+    public static IEnumerable<(string Name, byte[] Bytes)> Of(ProductFamily family, IReadOnlyList<LinePart> parts, ImmutableArray<StockNest> nests)
     {
-        var brackets = report.Selection.Parts.ToDictionary(p => p.Made.PartNumber, p => p.Bracket);
-        foreach (var nest in report.Nests)
+        var brackets = parts.ToDictionary(p => p.Made.PartNumber, p => p.Bracket);
+        foreach (var nest in nests)
         {
             for (var i = 0; i < nest.Nest.Sheets.Length; i++)
             {
-                var title = string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{report.Family.Family.Name}: {nest.Stock.Material.Designation}, {nest.Stock.Thickness:0.###} mm, sheet {i + 1} of {nest.Nest.Sheets.Length}");
-                yield return (NameOf(nest, i), new DxfWriter().Write(SheetDxf.Compose(nest.Nest.Sheets[i], brackets, title, report.Family.Family.Units)));
+                var title = SheetsText.FileTitle(
+                    family.Name, nest.Stock.Material.Designation, nest.Stock.Thickness, i + 1, nest.Nest.Sheets.Length, family.Units);
+                yield return (NameOf(nest, i, family.Units), new DxfWriter().Write(SheetDxf.Compose(nest.Nest.Sheets[i], brackets, title, family.Units)));
             }
         }
     }

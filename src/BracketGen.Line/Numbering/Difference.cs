@@ -1,37 +1,36 @@
 using System.Collections.Immutable;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Numbering;
 
-/// <summary>What is different between two lists of facts, in lines that people read.</summary>
+/// <summary>What is different between two lists of facts.</summary>
 public static class Difference
 {
-    /// <summary>«pedal.available_pull.value: 51, now 52», in the order of the new facts; what is gone comes last.</summary>
-    /// <param name="what">Where the facts stand: «vehicle PLV»; empty to leave it out.</param>
+    /// <summary>The changes, in the order of the new facts; what is gone comes last.</summary>
+    /// <param name="source">Where the facts stand: "vehicle PLV"; empty for the part itself.</param>
     /// <param name="before">The facts before.</param>
     /// <param name="now">The facts now.</param>
-    public static IEnumerable<string> Between(string what, ImmutableArray<Fact> before, ImmutableArray<Fact> now)
+    public static IEnumerable<FactChange> Between(string source, ImmutableArray<Fact> before, ImmutableArray<Fact> now)
     {
-        var lead = what.Length > 0 ? what + ", " : "";
         var old = Dictionary(before);
         var found = Dictionary(now);
         foreach (var fact in now)
         {
             if (!old.TryGetValue(fact.Key, out var value))
             {
-                yield return $"{lead}{fact.Key}: nothing before, now {fact.Value}";
+                yield return new(source, fact.Key, null, fact.Value);
             }
             else if (value != fact.Value)
             {
-                yield return $"{lead}{fact.Key}: {value}, now {fact.Value}";
+                yield return new(source, fact.Key, value, fact.Value);
             }
         }
 
         foreach (var fact in before.Where(f => !found.ContainsKey(f.Key)))
         {
-            yield return $"{lead}{fact.Key}: {fact.Value}, now nothing";
+            yield return new(source, fact.Key, fact.Value, null);
         }
     }
 

@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Numbering;
 
@@ -15,18 +17,18 @@ public sealed class NumberPlan
     private NumberPlan(NumberRule rule, Register register, Dictionary<string, (string, int?)> numbers) =>
         (_rule, _register, _numbers) = (rule, register, numbers);
 
-    /// <summary>The plan, or every conflict with the register, in words.</summary>
+    /// <summary>The plan, or every conflict with the register.</summary>
     /// <param name="family">Name of the family.</param>
     /// <param name="rule">The shop's rule.</param>
     /// <param name="combinations">The combinations offered, in order.</param>
     /// <param name="register">The register.</param>
-    public static (NumberPlan? Plan, ImmutableArray<string> Conflicts) Of(
+    public static (NumberPlan? Plan, ImmutableArray<NumberConflict> Conflicts) Of(
         string family, NumberRule rule, ImmutableArray<Combination> combinations, Register register)
     {
-        var conflicts = ImmutableArray.CreateBuilder<string>();
+        var conflicts = ImmutableArray.CreateBuilder<NumberConflict>();
         if (register.Family != family)
         {
-            conflicts.Add($"The register is that of the line «{register.Family}», not of «{family}». Name the right register, or give the line its old name.");
+            conflicts.Add(new NumberConflict.OtherFamily(register.Family, family));
         }
 
         var numbers = new Dictionary<string, (string, int?)>();
@@ -37,27 +39,9 @@ public sealed class NumberPlan
             register.Latest.TryGetValue(combination.Key, out var known);
             int? serial = PartNumber.HasSerial(rule) ? known?.Serial ?? (known is null ? next++ : null) : null;
             var number = PartNumber.Of(rule, combination, serial ?? 0);
-            if (known is not null && known.PartNumber != number)
+            if (Conflict(rule, register, combination, number, taken) is { } conflict)
             {
-                conflicts.Add(
-                    $"{combination.Key} has the number {known.PartNumber} in the register; by the rule it would now be {number}. Put the rule back as it was, or begin another register.");
-            }
-            else if (known is not null && combination.IsReadable && known.Names != combination.Title)
-            {
-                conflicts.Add(
-                    $"{combination.Key} was «{known.Names}» when {known.PartNumber} was given out, and would now be «{combination.Title}». A code that was given out stays what it was: take a new one.");
-            }
-            else if (known is not null && Revision.Next(rule.Revisions, known.Revision) is null)
-            {
-                conflicts.Add($"{known.PartNumber} has the revision {known.Revision} in the register, which the rule does not count on from. Put the rule back as it was.");
-            }
-            else if (register.Owners.TryGetValue(number, out var owner) && owner != combination.Key)
-            {
-                conflicts.Add($"{number} would be the number of {combination.Key}, but was given to {owner}. Change a code, or the rule.");
-            }
-            else if (taken.TryGetValue(number, out var other))
-            {
-                conflicts.Add($"{number} would be the number of {combination.Key} and of {other}. Change a code, or the rule.");
+                conflicts.Add(conflict);
             }
 
             taken.TryAdd(number, combination.Key);
@@ -65,6 +49,32 @@ public sealed class NumberPlan
         }
 
         return conflicts.Count > 0 ? (null, conflicts.ToImmutable()) : (new(rule, register, numbers), []);
+    }
+
+    private static NumberConflict? Conflict(NumberRule rule, Register register, Combination combination, string number, Dictionary<string, string> taken)
+    {
+        var key = combination.Key;
+        if (register.Latest.TryGetValue(key, out var known))
+        {
+            if (known.PartNumber != number)
+            {
+                return new NumberConflict.OtherNumber(key, known.PartNumber, number);
+            }
+
+            if (combination.IsReadable && known.Names != combination.Title)
+            {
+                return new NumberConflict.OtherMeaning(key, known.PartNumber, known.Names, combination.Title);
+            }
+
+            if (Revision.Next(rule.Revisions, known.Revision) is null)
+            {
+                return new NumberConflict.OtherRevisions(known.PartNumber, known.Revision);
+            }
+        }
+
+        return register.Owners.TryGetValue(number, out var owner) && owner != key ? new NumberConflict.Taken(number, key, owner)
+            : taken.TryGetValue(number, out var other) ? new NumberConflict.Twice(number, key, other)
+            : null;
     }
 
     /// <summary>The part number of a combination.</summary>

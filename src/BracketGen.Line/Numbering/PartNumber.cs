@@ -2,7 +2,7 @@ using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Numbering;
 

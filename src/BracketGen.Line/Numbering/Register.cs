@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using BracketGen.Design.Checks;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Numbering;
 
@@ -22,7 +21,7 @@ namespace BracketGen.Line.Numbering;
 /// <param name="Differences">What is different from the revision before; empty for the first.</param>
 public sealed record RegisteredRevision(
     string PartNumber, string Revision, string Combination, string Names, int? Serial, string Fingerprint,
-    ImmutableArray<Profiles.Family.Fact> Facts, ImmutableArray<string> Sources, ImmutableArray<string> Differences);
+    ImmutableArray<Fact> Facts, ImmutableArray<string> Sources, ImmutableArray<string> Differences);
 
 /// <summary>The register of part numbers and revisions: what was once given out stays.</summary>
 /// <remarks>
@@ -74,8 +73,8 @@ public sealed class Register
 
     /// <summary>Reads a register.</summary>
     /// <param name="bytes">The file.</param>
-    /// <returns>The register, or what is wrong with the file, in words.</returns>
-    public static (Register? Register, string? Problem) Parse(ReadOnlySpan<byte> bytes)
+    /// <returns>The register, or what is wrong with the file.</returns>
+    public static (Register? Register, RegisterDamage? Damage) Parse(ReadOnlySpan<byte> bytes)
     {
         string text;
         try
@@ -84,68 +83,24 @@ public sealed class Register
         }
         catch (DecoderFallbackException)
         {
-            return (null, "it is not text in UTF-8");
+            return (null, new RegisterDamage.NotText());
         }
 
         if (!text.EndsWith('\n'))
         {
-            return (null, "its last line has no end: part of it is missing");
+            return (null, new RegisterDamage.CutShort());
         }
 
-        string? family = null;
-        var revisions = ImmutableArray.CreateBuilder<RegisteredRevision>();
-        var sources = ImmutableDictionary.CreateBuilder<string, Source>();
-        var numbers = new Dictionary<string, string>();
-        var owners = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
-        var given = new HashSet<(string, string)>();
-        var number = 0;
-        foreach (var line in text[..^1].Split('\n'))
+        var content = new Content();
+        foreach (var (line, index) in text[..^1].Split('\n').Select((l, i) => (l, i)))
         {
-            number++;
-            if (Read(line) is not { } read)
+            if (content.Add(line, index + 1) is { } damage)
             {
-                return (null, Told(number, "it cannot be read"));
+                return (null, damage);
             }
-
-            if (number == 1)
-            {
-                family = read.Register;
-                if (family is null || read.Version != LayoutVersion)
-                {
-                    return (null, Told(1, "it is not the head of a register that this version of the program writes"));
-                }
-
-                continue;
-            }
-
-            if (read is { Source: { } hash, Called: { } called, Facts: { } said })
-            {
-                sources[hash] = new(called, hash, [.. Facts(said).Select(f => f with { Key = RenamedKeys.PathNow(f.Key) })]);
-                continue;
-            }
-
-            if (read is not { Part: { } part, Revision: { } revision, Combination: { } key, Names: { } names, Fingerprint: { } fingerprint })
-            {
-                return (null, Told(number, "it is neither a source nor a revision"));
-            }
-
-            var entry = new RegisteredRevision(
-                part, revision, key, names, read.Serial, fingerprint, Facts(read.Facts ?? []), [.. read.Sources ?? []], [.. read.Differences ?? []]);
-            if (numbers.TryGetValue(key, out var before) && before != part)
-            {
-                return (null, Told(number, $"{key} is given the number {part}, but has the number {before} already"));
-            }
-
-            if ((owners.TryGetValue(part, out var owner) && owner != key) || !given.Add((part, revision)))
-            {
-                return (null, Told(number, $"{part} revision {revision} is given out a second time"));
-            }
-
-            (numbers[key], owners[part]) = (part, key);
-            revisions.Add(entry);
         }
 
-        return (new(text, family!, revisions.ToImmutable(), sources.ToImmutable()), null);
+        return (new(text, content.Family!, content.Revisions.ToImmutable(), content.Sources.ToImmutable()), null);
     }
 
     /// <summary>This register with more lines after its own.</summary>
@@ -180,23 +135,9 @@ public sealed class Register
         return new(text.ToString(), Family, Revisions.AddRange(revisions), known.ToImmutable());
     }
 
-    private static RegisterLine? Read(string line)
-    {
-        try
-        {
-            return JsonSerializer.Deserialize(line, RegisterContext.Lines.RegisterLine);
-        }
-        catch (JsonException)
-        {
-            return null;
-        }
-    }
-
     private static string Line(RegisterLine line) => JsonSerializer.Serialize(line, RegisterContext.Lines.RegisterLine) + "\n";
 
-    private static string Told(int number, string what) => string.Create(CultureInfo.InvariantCulture, $"line {number}: {what}");
-
-    private static Dictionary<string, string> Dictionary(ImmutableArray<Profiles.Family.Fact> facts)
+    private static Dictionary<string, string> Dictionary(ImmutableArray<Fact> facts)
     {
         // A dictionary that nothing is taken out of keeps the order in which it was filled.
         var dictionary = new Dictionary<string, string>(facts.Length);
@@ -208,5 +149,75 @@ public sealed class Register
         return dictionary;
     }
 
-    private static ImmutableArray<Profiles.Family.Fact> Facts(Dictionary<string, string> said) => [.. said.Select(p => new Profiles.Family.Fact(p.Key, p.Value))];
+    private static ImmutableArray<Fact> Facts(Dictionary<string, string> said) => [.. said.Select(p => new Fact(p.Key, p.Value))];
+
+    /// <summary>What the lines read so far say.</summary>
+    private sealed class Content
+    {
+        private readonly Dictionary<string, string> _numbers = [];
+        private readonly Dictionary<string, string> _owners = new(StringComparer.OrdinalIgnoreCase);
+        private readonly HashSet<(string, string)> _given = [];
+
+        public string? Family { get; private set; }
+
+        public ImmutableArray<RegisteredRevision>.Builder Revisions { get; } = ImmutableArray.CreateBuilder<RegisteredRevision>();
+
+        public ImmutableDictionary<string, Source>.Builder Sources { get; } = ImmutableDictionary.CreateBuilder<string, Source>();
+
+        /// <summary>Takes in a line; returns what is wrong with it, or null.</summary>
+        public RegisterDamage? Add(string line, int at)
+        {
+            if (Read(line) is not { } read)
+            {
+                return new RegisterDamage.NotJson(at);
+            }
+
+            if (at == 1)
+            {
+                Family = read.Register;
+                return Family is null || read.Version != LayoutVersion ? new RegisterDamage.NoHead() : null;
+            }
+
+            if (read is { Source: { } hash, Called: { } called, Facts: { } said })
+            {
+                Sources[hash] = new(called, hash, [.. Facts(said).Select(f => f with { Key = RenamedKeys.PathNow(f.Key) })]);
+                return null;
+            }
+
+            return read is { Part: { } part, Revision: { } revision, Combination: { } key, Names: { } names, Fingerprint: { } fingerprint }
+                ? Add(at, new(
+                    part, revision, key, names, read.Serial, fingerprint, Facts(read.Facts ?? []), [.. read.Sources ?? []], [.. read.Differences ?? []]))
+                : new RegisterDamage.UnknownLine(at);
+        }
+
+        private RegisterDamage? Add(int at, RegisteredRevision entry)
+        {
+            var (part, key) = (entry.PartNumber, entry.Combination);
+            if (_numbers.TryGetValue(key, out var before) && before != part)
+            {
+                return new RegisterDamage.SecondNumber(at, key, part, before);
+            }
+
+            if ((_owners.TryGetValue(part, out var owner) && owner != key) || !_given.Add((part, entry.Revision)))
+            {
+                return new RegisterDamage.SecondTime(at, part, entry.Revision);
+            }
+
+            (_numbers[key], _owners[part]) = (part, key);
+            Revisions.Add(entry);
+            return null;
+        }
+
+        private static RegisterLine? Read(string line)
+        {
+            try
+            {
+                return JsonSerializer.Deserialize(line, RegisterContext.Lines.RegisterLine);
+            }
+            catch (JsonException)
+            {
+                return null;
+            }
+        }
+    }
 }

@@ -6,6 +6,7 @@ using BracketGen.Design.Study;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Sharing;
 
@@ -66,8 +67,14 @@ public static class FewestParts
         .Select(p => possible[(p, served)])
         .OrderBy(s => s.Shift).ThenBy(s => s.Part != s.Served).ThenBy(s => s.Part).First();
 
-    private static Fit? Prove(IReadOnlyList<LinePart> parts, PossibleService service, StrengthDetail? strength) =>
-        GivenBracket.On(parts[service.Served].Job, parts[service.Part].Bracket, service.Mount, strength) is { Passes: true } solution
+    // No worse an answer than with its own part: an open question more would be a price that nobody agreed to.
+    private static Fit? Prove(IReadOnlyList<LinePart> parts, PossibleService service, StrengthDetail? strength)
+    {
+        var served = parts[service.Served];
+        return GivenBracket.On(served.Job, parts[service.Part].Bracket, service.Mount, strength) is { } solution
+            && Fits.OutcomeOf(solution) is Outcome.Passes or Outcome.NotProven
+            && VerdictText.ToProve(solution.Verdict).All(served.Made.Fit!.ToProve.Contains)
             ? Fits.Of(solution)
             : null;
+    }
 }

@@ -15,10 +15,10 @@ public sealed record MarginCost(Service Service, FitMargin OwnTightest, FitMargi
     public static MarginCost Of(Service service)
     {
         var own = service.Served.Made.Fit!;
-        var before = own.Margins.GroupBy(m => m.Id).ToDictionary(g => g.Key, g => g.First());
+        var before = own.Margins.GroupBy(m => m.Code).ToDictionary(g => g.Key, g => g.First());
         var dearest = service.Fit.Margins
-            .Where(m => before.TryGetValue(m.Id, out var b) && m.Spare < b.Spare - 1e-6)
-            .MinBy(m => m.Spare - before[m.Id].Spare);
-        return new(service, own.Tightest!, service.Fit.Tightest!, dearest, dearest is null ? null : before[dearest.Id]);
+            .Where(m => before.TryGetValue(m.Code, out var b) && m.Spare < b.Spare - 1e-6)
+            .MinBy(m => m.Spare - before[m.Code].Spare);
+        return new(service, own.Tightest!, service.Fit.Tightest!, dearest, dearest is null ? null : before[dearest.Code]);
     }
 }

@@ -3,9 +3,10 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
-using BracketGen.Mechanism;
+using BracketGen.Line.Solving;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Sharing;
 
@@ -89,6 +90,6 @@ public static class PossibleServices
         var shift = Math.Abs(cable.FreeInnerLength.Value - job.Preferences.FreePlay.Value - reach.Length);
         var half = cable.OuterEnd.AdjusterRange / 2;
         var most = half > 0 ? half * (1 - job.Preferences.AdjusterReserve) : GivenChecks.WithoutAdjuster;
-        return shift <= most + Tolerance.Point && reach.Askew.Radians <= cable.WanderLimit + Tolerance.Direction ? shift / Math.Max(half, 1) : null;
+        return shift <= most + Tolerance.Point && reach.Askew.Radians <= cable.WanderLimit.Radians + Tolerance.Direction ? shift / Math.Max(half, 1) : null;
     }
 }

@@ -7,8 +7,10 @@ using BracketGen.Drawing.Result;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
+using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Line;
 using BracketGen.Words.Profiles;
 
 namespace BracketGen.Line.Solving;
@@ -18,14 +20,14 @@ namespace BracketGen.Line.Solving;
 /// <param name="Files">Name and bytes of its files.</param>
 public sealed record SolvedCombination(Made Made, IReadOnlyList<(string Name, byte[] Bytes)> Files);
 
-/// <summary>Makes more files of a passing solution than the line needs itself: drawings.</summary>
+/// <summary>Makes more files of a solution with a bracket than the line needs itself: drawings.</summary>
 public delegate IEnumerable<(string Name, byte[] Bytes)> MoreFiles(Solution solution);
 
 /// <summary>Solves one combination: pure, whatever goes wrong becomes an outcome.</summary>
 /// <param name="family">The family.</param>
 /// <param name="inputs">What its combinations are made from.</param>
 /// <param name="numbers">Their numbers.</param>
-/// <param name="strength">How finely brackets are meshed to see whether they bend, shake or crack; null where that is not looked at.</param>
+/// <param name="strength">How finely brackets are meshed to see whether they bend, shake or crack; null for brackets whose strength is not calculated.</param>
 /// <param name="more">Makes more files; null for none.</param>
 public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inputs, NumberPlan numbers, StrengthDetail? strength, MoreFiles? more)
 {
@@ -63,8 +65,8 @@ public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inp
         }
         catch (Exception problem) when (problem is not OutOfMemoryException)
         {
-            // One bad combination must not stop the others: it is told and left out.
-            return new(Start(combination, Outcome.Broken, [$"The program met something it does not know: {problem.Message}"]), []);
+            // One bad variant must not stop the others: it is reported and left out.
+            return new(Start(combination, Outcome.Broken, [LineRunText.Unexpected(problem.Message)]), []);
         }
     }
 
@@ -72,9 +74,9 @@ public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inp
     {
         var number = numbers.NumberOf(combination);
         var solution = QuickDesigner.Solve(CombinationJob.Of(family, combination, number, ""), strength);
-        var passes = solution.Passes;
-        var bracket = passes ? solution.Bracket : null;
-        var fingerprint = bracket is null ? null : PartFacts.Fingerprint(bracket);
+        var outcome = Fits.OutcomeOf(solution);
+        var bracket = outcome is Outcome.Passes or Outcome.NotProven ? solution.Bracket : null;
+        var fingerprint = bracket is null ? null : PartFingerprint.Of(bracket);
         var revision = numbers.RevisionOf(combination, fingerprint);
         solution = solution with { Job = solution.Job with { Document = solution.Job.Document with { Revision = revision } } };
         var files = new List<(string, byte[])>();
@@ -86,7 +88,7 @@ public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inp
 
         files.Add((ResultFile, ResultJson.Write(solution, [])));
         return new(
-            Start(combination, passes ? Outcome.Passes : Outcome.Fails, passes ? [] : Fits.Reasons(solution)) with
+            Start(combination, outcome, bracket is null ? Fits.Reasons(solution) : []) with
             {
                 Revision = revision,
                 Fingerprint = fingerprint,

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Line.Combinations;
-using BracketGen.Line.Files;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Line.Solving;
@@ -51,7 +50,7 @@ public static class LineRun
                         made[i] = solved.Made;
                     }
 
-                    if (made[i]!.Outcome != Outcome.Passes)
+                    if (!made[i]!.HasPart)
                     {
                         Interlocked.Increment(ref failing);
                     }

@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using BracketGen.Design.Checks;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
@@ -8,16 +9,22 @@ using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Line.Solving;
 
-/// <summary>How a combination ended.</summary>
+/// <summary>How a variant ended.</summary>
 public enum Outcome
 {
-    /// <summary>A bracket passes every check.</summary>
+    /// <summary>It has a bracket, and every check passes.</summary>
     Passes,
 
-    /// <summary>A check fails: it is not part of the line.</summary>
+    /// <summary>It has a bracket, and no check fails, but something that matters is not known.</summary>
+    NotProven,
+
+    /// <summary>A check fails: it has no part in the line.</summary>
     Fails,
 
-    /// <summary>A profile could not be read, or the program met something it does not know.</summary>
+    /// <summary>A safety check fails: it has no part in the line.</summary>
+    Unsafe,
+
+    /// <summary>A profile could not be read, or the program failed.</summary>
     Broken,
 }
 
@@ -26,7 +33,7 @@ public enum Outcome
 public sealed record Made
 {
     /// <summary>Version of the layout.</summary>
-    public const int LayoutVersion = 2;
+    public const int LayoutVersion = 3;
 
     /// <summary>Version of the layout that it was written in.</summary>
     public required int Layout { get; init; }
@@ -43,7 +50,7 @@ public sealed record Made
     /// <summary>How it ended.</summary>
     public required Outcome Outcome { get; init; }
 
-    /// <summary>Why it is not part of the line, a line each; empty where it passes.</summary>
+    /// <summary>Why it has no part in the line, a line each; empty where it has one.</summary>
     public required string[] Reasons { get; init; }
 
     /// <summary>Part number.</summary>
@@ -66,6 +73,10 @@ public sealed record Made
 
     /// <summary>Hash of all the rest; null before it is written.</summary>
     public string? Seal { get; init; }
+
+    /// <summary>Whether it has a part in the line.</summary>
+    [JsonIgnore]
+    public bool HasPart => Outcome is Outcome.Passes or Outcome.NotProven;
 
     /// <summary>The bytes of the file it is kept in, sealed.</summary>
     public byte[] ToBytes() => Bytes(this with { Seal = SealOf(this) });
@@ -94,24 +105,43 @@ public sealed record Made
 /// <param name="Hash">Hash of its bytes.</param>
 public sealed record MadeFile(string Name, string Hash);
 
-/// <summary>How well a part fits a combination.</summary>
-/// <param name="AdjusterShift">Where the adjuster stands off mid range (mm), positive where it takes up wire.</param>
+/// <summary>How well a part fits a variant.</summary>
+/// <param name="AdjusterShift">Where the adjuster is off mid range (mm), positive where it takes up wire.</param>
 /// <param name="AdjusterRange">Its whole range (mm).</param>
 /// <param name="Margins">Margins of all checks.</param>
-public sealed record Fit(double AdjusterShift, double AdjusterRange, FitMargin[] Margins)
+/// <param name="ToProve">What to measure or calculate before the answer can be "passes", a sentence each; empty if it passes.</param>
+public sealed record Fit(double AdjusterShift, double AdjusterRange, FitMargin[] Margins, string[] ToProve)
 {
-    /// <summary>The check with the least to spare; null where there is none.</summary>
+    /// <summary>The check with the least spare; null where there is none.</summary>
+    [JsonIgnore]
     public FitMargin? Tightest => Margins.MinBy(m => m.Spare);
+
+    /// <summary>What the checks come to.</summary>
+    [JsonIgnore]
+    public VerdictKind Verdict => ToProve.Length == 0 ? VerdictKind.Passes : VerdictKind.NotProven;
 }
 
-/// <summary>The margin of a check.</summary>
-/// <param name="Id">Id of the check.</param>
-/// <param name="Title">What is checked.</param>
-/// <param name="Value">Value with its unit, as people read it.</param>
-/// <param name="Limit">Limit, likewise.</param>
-/// <param name="Margin">Margin, likewise.</param>
-/// <param name="Spare">Margin over the limit's size (over a millimetre, five degrees, a newton, where the limit is smaller).</param>
-public sealed record FitMargin(string Id, string Title, string Value, string Limit, string Margin, double Spare);
+/// <summary>A check of a fit, as it is kept.</summary>
+/// <param name="Id">Which check.</param>
+/// <param name="Value">Value, internal unit.</param>
+/// <param name="Limit">Limit, internal unit.</param>
+/// <param name="Number">Number of the thing it speaks of; null where there is only one.</param>
+/// <param name="Subject">Its name; null where there is none.</param>
+/// <param name="IsVariant">The second of two cases that the check's words tell apart.</param>
+public sealed record FitMargin(CheckId Id, double Value, double Limit, int? Number, string? Subject, bool IsVariant)
+{
+    /// <summary>The check again.</summary>
+    [JsonIgnore]
+    public Check Check => new(Id, Value, Limit) { Number = Number, Subject = Subject, IsVariant = IsVariant };
+
+    /// <summary>Its name in files.</summary>
+    [JsonIgnore]
+    public string Code => Check.Code;
+
+    /// <summary>Its spare, to a millionth: less is round-off.</summary>
+    [JsonIgnore]
+    public double Spare => Math.Round(Check.Spare, 6) + 0.0;
+}
 
 /// <summary>Serialization of what was made, without reflection.</summary>
 [JsonSerializable(typeof(Made))]
@@ -126,5 +156,6 @@ internal sealed partial class MadeContext : JsonSerializerContext
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Converters = { new JsonStringEnumConverter<Outcome>(), new JsonStringEnumConverter<CheckId>() },
     });
 }

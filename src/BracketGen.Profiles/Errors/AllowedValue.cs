@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Profiles.Paths;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Errors;

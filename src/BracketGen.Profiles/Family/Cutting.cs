@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Family;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.SheetMetal;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Family;

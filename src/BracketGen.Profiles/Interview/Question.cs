@@ -1,6 +1,4 @@
-using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
-using BracketGen.Units;
 
 namespace BracketGen.Profiles.Interview;
 

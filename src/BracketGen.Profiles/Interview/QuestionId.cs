@@ -1,6 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Profiles.Interview;
 

@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Interview;

@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Units;
@@ -59,11 +59,11 @@ internal static class CableSection
             OuterEnd = v.Get(OuterEnd),
             OuterDiameter = v.Get(OuterDiameter),
             FreeInnerLength = v.Get(FreeInnerLength),
-            FleetLimit = v.Get(FleetLimit),
+            FleetLimit = new(v.Get(FleetLimit)),
             MinBendRadius = v.Get(MinBendRadius),
-            WanderLimit = v.Get(WanderLimit),
+            WanderLimit = new(v.Get(WanderLimit)),
             Friction = v.Get(Friction),
-            TotalBend = v.Get(TotalBend),
+            TotalBend = new(v.Get(TotalBend)),
             WireModulus = v.Get(WireModulus),
             WireFill = v.Get(WireFill),
             OuterStiffness = v.Get(OuterStiffness),

@@ -4,7 +4,7 @@ using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;

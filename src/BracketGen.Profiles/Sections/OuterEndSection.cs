@@ -1,4 +1,4 @@
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;

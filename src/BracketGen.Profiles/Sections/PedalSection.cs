@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 

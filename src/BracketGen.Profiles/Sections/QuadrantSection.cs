@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;
@@ -45,7 +45,7 @@ internal static class QuadrantSection
             Groove = v.Has(GrooveShape) ? v.Get(GrooveShape) : new CircularGroove(v.Get(PitchRadius)),
             Rotation = v.Get(Rotation),
             Pocket = v.Get(PocketAngle),
-            GrooveExtent = v.Get(GrooveExtent),
+            GrooveExtent = new(v.Get(GrooveExtent)),
             GrooveWidth = v.Get(GrooveWidth),
             SlotWidth = v.Get(SlotWidth),
             OuterRadius = v.Get(OuterRadius),

@@ -1,5 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Forms;
 using BracketGen.Units;
 

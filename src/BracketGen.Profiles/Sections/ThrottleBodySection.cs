@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 
@@ -64,10 +65,9 @@ internal static class ThrottleBodySection
     // Which part of the groove carries the wire depends on the sense of opening, so this cannot be seen within [quadrant].
     private static void CheckGroove(SectionValues values)
     {
-        var quadrant = values.Get(Quadrant);
-        var sense = values.Get(Opens) == OpeningSense.CounterClockwise ? 1 : -1;
+        var quadrant = values.Get(Opens).Turned(values.Get(Quadrant));
         var farthest = Enumerable.Range(0, 49)
-            .Max(i => quadrant.Groove.PointWithNormal(quadrant.Groove.NormalAt(new(quadrant.Pocket.Value + sense * i / 48.0 * quadrant.GrooveExtent))).Length);
+            .Max(i => quadrant.Groove.PointWithNormal(quadrant.Groove.NormalAt(new(quadrant.Pocket.Value + i / 48.0 * quadrant.GrooveExtent.Radians))).Length);
         if (farthest > quadrant.OuterRadius + 1e-6)
         {
             values.Report(Quadrant, new GrooveOutsideRim(farthest));

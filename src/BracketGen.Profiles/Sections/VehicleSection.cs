@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;

@@ -1,3 +1,5 @@
+using BracketGen.Strength.Model;
+
 namespace BracketGen.Strength.Elements;
 
 /// <summary>The discrete Kirchhoff-Mindlin plate triangle (DKMT): bending with transverse shear, free of locking.</summary>

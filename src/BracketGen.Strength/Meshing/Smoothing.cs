@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Meshing;
 

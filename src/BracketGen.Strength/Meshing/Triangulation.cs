@@ -1,3 +1,5 @@
+using BracketGen.Strength.Model;
+
 namespace BracketGen.Strength.Meshing;
 
 /// <summary>A constrained Delaunay triangulation that points and lines are put into.</summary>
@@ -209,10 +211,26 @@ internal sealed class Triangulation
 
     private int InsertLineToNext(int a, int b, EdgeKind kind)
     {
-        GridPoint pa = Point(a), pb = Point(b);
+        var (first, crossing) = LeavingEdge(a, b);
+        if (Corner(first, crossing) == a)
+        {
+            SetKind(first, crossing, kind);
+            return Corner(first, (crossing + 1) % 3);
+        }
 
-        // Round a, find the edge that is part of the line, or the one opposite a that it crosses.
-        int start = _triangleAt[a], t = start, crossing = -1;
+        var (crossed, target) = CrossedEdges(a, b, first, crossing);
+        var made = FlipAway(crossed, a, target);
+        FindEdge(a, target, out var at, out var edge);
+        SetKind(at, edge, kind);
+        Restore(made);
+        return target;
+    }
+
+    // Round a: the edge from a that is part of the line, or the one opposite a that the line crosses.
+    private (int Triangle, int Edge) LeavingEdge(int a, int b)
+    {
+        GridPoint pa = Point(a), pb = Point(b);
+        int start = _triangleAt[a], t = start;
         do
         {
             var i = IndexOf(t, a);
@@ -221,28 +239,26 @@ internal sealed class Triangulation
             var sideD = GridPoint.Orient(pa, pb, Point(d));
             if (c == b || (sideC == 0 && Ahead(pa, pb, Point(c))))
             {
-                SetKind(t, i, kind);
-                return c;
+                return (t, i);
             }
 
             if (sideC < 0 && sideD > 0)
             {
-                crossing = (i + 1) % 3;
-                break;
+                return (t, (i + 1) % 3);
             }
 
             t = Neighbour(t, (i + 2) % 3);
         }
         while (t != start && t >= 0);
 
-        if (crossing < 0)
-        {
-            throw new MeshException("The mesher lost a line of the flat pattern.");
-        }
+        throw new MeshException("The mesher lost a line of the flat pattern.");
+    }
 
-        // Collect the crossed edges up to the next point on the line.
+    // The edges that the line crosses from triangle t on, up to the next point on it.
+    private (Queue<(int A, int B)> Crossed, int Target) CrossedEdges(int a, int b, int t, int crossing)
+    {
+        GridPoint pa = Point(a), pb = Point(b);
         var crossed = new Queue<(int, int)>();
-        var target = b;
         while (true)
         {
             if (Kind(t, crossing) != EdgeKind.Free)
@@ -255,20 +271,13 @@ internal sealed class Triangulation
             var side = GridPoint.Orient(pa, pb, Point(apex));
             if (apex == b || side == 0)
             {
-                target = apex;
-                break;
+                return (crossed, apex);
             }
 
             // The line leaves u through the edge whose ends lie on either side of it.
             crossing = side > 0 ? (j + 1) % 3 : (j + 2) % 3;
             t = u;
         }
-
-        var made = FlipAway(crossed, a, target);
-        FindEdge(a, target, out var at, out var edge);
-        SetKind(at, edge, kind);
-        Restore(made);
-        return target;
     }
 
     private List<(int, int)> FlipAway(Queue<(int A, int B)> crossed, int a, int b)
@@ -447,4 +456,17 @@ internal sealed class Triangulation
             Link(t, i, Neighbour(t, i), kind);
         }
     }
+}
+
+/// <summary>What an edge of the triangulation represents.</summary>
+internal enum EdgeKind : byte
+{
+    /// <summary>Nothing: it may be turned.</summary>
+    Free,
+
+    /// <summary>Part of a line that edges must follow, metal on both sides.</summary>
+    Line,
+
+    /// <summary>Part of a contour: metal on one side.</summary>
+    Border,
 }

@@ -1,3 +1,5 @@
+using BracketGen.Strength.Model;
+
 namespace BracketGen.Strength.Solving;
 
 /// <summary>A symmetric sparse matrix of 6 x 6 blocks, one block row a node; both triangles are kept.</summary>

@@ -6,124 +6,150 @@ namespace BracketGen.Strength.Solving;
 /// I. S. Duff, "An approximate minimum degree ordering algorithm", SIAM Journal on Matrix Analysis and Applications 17 (1996)
 /// 886-905. Ties go to the node last touched, so the order is the same every time.
 /// </remarks>
-internal static class MinimumDegree
+internal sealed class MinimumDegree
 {
-    /// <summary>Node numbers in order of elimination, for the graph of <paramref name="matrix"/>.</summary>
-    public static int[] Order(BlockMatrix matrix)
+    private readonly List<int>[] _variables;
+    private readonly List<int>[] _elements;
+    private readonly List<int>?[] _members;
+    private readonly int[] _degree;
+    private readonly Buckets _buckets;
+    private readonly List<int> _order;
+    private readonly bool[] _done;
+
+    // Nodes that bear the current stamp are in the new element; an element that bears it has its outside counted.
+    private readonly int[] _mark;
+    private readonly int[] _outside;
+    private readonly int[] _outsideStamp;
+    private int _stamp;
+
+    private MinimumDegree(BlockMatrix matrix)
     {
         var n = matrix.Nodes;
-        var variables = new List<int>[n];
-        var elements = new List<int>[n];
-        var members = new List<int>?[n];
-        var degree = new int[n];
-        var buckets = new Buckets(n);
+        (_variables, _elements, _members) = (new List<int>[n], new List<int>[n], new List<int>?[n]);
+        (_degree, _mark, _outside, _outsideStamp) = (new int[n], new int[n], new int[n], new int[n]);
+        (_buckets, _order, _done) = (new(n), new(n), new bool[n]);
         for (var i = n - 1; i >= 0; i--)
         {
-            variables[i] = [];
-            elements[i] = [];
+            _variables[i] = [];
+            _elements[i] = [];
             for (var b = matrix.RowStarts[i]; b < matrix.RowStarts[i + 1]; b++)
             {
                 if (matrix.Columns[b] != i)
                 {
-                    variables[i].Add(matrix.Columns[b]);
+                    _variables[i].Add(matrix.Columns[b]);
                 }
             }
 
-            degree[i] = variables[i].Count;
-            buckets.Insert(i, degree[i]);
+            _degree[i] = _variables[i].Count;
+            _buckets.Insert(i, _degree[i]);
         }
+    }
 
-        var order = new List<int>(n);
-        var done = new bool[n];
-        var mark = new int[n];
-        var stamp = 0;
-        var outside = new int[n];
-        var outsideStamp = new int[n];
-        while (order.Count < n)
+    /// <summary>Node numbers in order of elimination, for the graph of <paramref name="matrix"/>.</summary>
+    public static int[] Order(BlockMatrix matrix)
+    {
+        var graph = new MinimumDegree(matrix);
+        while (graph._order.Count < matrix.Nodes)
         {
-            var pivot = buckets.TakeSmallest();
-            order.Add(pivot);
-            done[pivot] = true;
-
-            // The new element: everything the pivot touches, through variables and through elements it absorbs.
-            stamp++;
-            mark[pivot] = stamp;
-            var front = new List<int>();
-            void Take(List<int> from)
-            {
-                foreach (var i in from)
-                {
-                    if (!done[i] && mark[i] != stamp)
-                    {
-                        mark[i] = stamp;
-                        front.Add(i);
-                    }
-                }
-            }
-
-            Take(variables[pivot]);
-            foreach (var e in elements[pivot])
-            {
-                if (members[e] is { } absorbed)
-                {
-                    Take(absorbed);
-                    members[e] = null;
-                }
-            }
-
-            members[pivot] = front;
-
-            // For each element met, how many of its members lie outside the new one.
-            foreach (var i in front)
-            {
-                foreach (var e in elements[i])
-                {
-                    if (members[e] is { } list)
-                    {
-                        if (outsideStamp[e] != stamp)
-                        {
-                            outsideStamp[e] = stamp;
-                            list.RemoveAll(j => done[j]);
-                            outside[e] = list.Count;
-                        }
-
-                        outside[e]--;
-                    }
-                }
-            }
-
-            var still = n - order.Count;
-            for (var at = 0; at < front.Count; at++)
-            {
-                var i = front[at];
-                variables[i].RemoveAll(j => done[j] || mark[j] == stamp);
-
-                // An element wholly inside the new one adds nothing.
-                elements[i].RemoveAll(e => members[e] is null || outside[e] == 0);
-                if (variables[i].Count == 0 && elements[i].Count == 0)
-                {
-                    buckets.Remove(i, degree[i]);
-                    order.Add(i);
-                    done[i] = true;
-                    continue;
-                }
-
-                var sum = variables[i].Count + front.Count - 1;
-                foreach (var e in elements[i])
-                {
-                    sum += outside[e];
-                }
-
-                elements[i].Add(pivot);
-                buckets.Remove(i, degree[i]);
-                degree[i] = Math.Min(Math.Min(sum, still), degree[i] + front.Count);
-                buckets.Insert(i, degree[i]);
-            }
-
-            front.RemoveAll(i => done[i]);
+            graph.Eliminate(graph._buckets.TakeSmallest());
         }
 
-        return [.. order];
+        return [.. graph._order];
+    }
+
+    private void Eliminate(int pivot)
+    {
+        _order.Add(pivot);
+        _done[pivot] = true;
+        _stamp++;
+        _mark[pivot] = _stamp;
+        var front = NewElement(pivot);
+        _members[pivot] = front;
+        CountOutside(front);
+        var still = _done.Length - _order.Count;
+        foreach (var i in front)
+        {
+            Update(i, pivot, front.Count, still);
+        }
+
+        front.RemoveAll(i => _done[i]);
+    }
+
+    /// <summary>Everything the pivot touches, through variables and through elements, which it absorbs.</summary>
+    private List<int> NewElement(int pivot)
+    {
+        var front = new List<int>();
+        Take(_variables[pivot], front);
+        foreach (var e in _elements[pivot])
+        {
+            if (_members[e] is { } absorbed)
+            {
+                Take(absorbed, front);
+                _members[e] = null;
+            }
+        }
+
+        return front;
+    }
+
+    private void Take(List<int> from, List<int> front)
+    {
+        foreach (var i in from)
+        {
+            if (!_done[i] && _mark[i] != _stamp)
+            {
+                _mark[i] = _stamp;
+                front.Add(i);
+            }
+        }
+    }
+
+    /// <summary>For each element that the new one meets, how many of its members lie outside the new one.</summary>
+    private void CountOutside(List<int> front)
+    {
+        foreach (var i in front)
+        {
+            foreach (var e in _elements[i])
+            {
+                if (_members[e] is { } list)
+                {
+                    if (_outsideStamp[e] != _stamp)
+                    {
+                        _outsideStamp[e] = _stamp;
+                        list.RemoveAll(j => _done[j]);
+                        _outside[e] = list.Count;
+                    }
+
+                    _outside[e]--;
+                }
+            }
+        }
+    }
+
+    /// <summary>A node of the new element gets its new degree, or is eliminated with the pivot if nothing else touches it.</summary>
+    private void Update(int i, int pivot, int size, int still)
+    {
+        _variables[i].RemoveAll(j => _done[j] || _mark[j] == _stamp);
+
+        // An element wholly inside the new one adds nothing.
+        _elements[i].RemoveAll(e => _members[e] is null || _outside[e] == 0);
+        _buckets.Remove(i, _degree[i]);
+        if (_variables[i].Count == 0 && _elements[i].Count == 0)
+        {
+            _order.Add(i);
+            _done[i] = true;
+            return;
+        }
+
+        var sum = _variables[i].Count + size - 1;
+        foreach (var e in _elements[i])
+        {
+            sum += _outside[e];
+        }
+
+        _elements[i].Add(pivot);
+        _degree[i] = Math.Min(Math.Min(sum, still), _degree[i] + size);
+        _buckets.Insert(i, _degree[i]);
     }
 
     // Nodes by degree, in doubly linked lists.

@@ -1,4 +1,5 @@
 using System.Buffers;
+using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Solving;
 
@@ -222,4 +223,13 @@ internal sealed class SparseCholesky
 
         y[..eliminated].CopyTo(x.AsSpan(Block * group.First));
     }
+}
+
+/// <summary>A motion of the part meets no stiffness.</summary>
+internal sealed class SingularSystemException(int node, int freedom)
+    : Exception($"Nothing resists freedom {freedom} of node {node}.")
+{
+    public int Node { get; } = node;
+
+    public int Freedom { get; } = freedom;
 }

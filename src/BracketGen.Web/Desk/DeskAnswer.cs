@@ -1,5 +1,6 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
+using BracketGen.Profiles;
 using BracketGen.Profiles.Errors;
 
 namespace BracketGen.Web.Desk;
@@ -7,25 +8,25 @@ namespace BracketGen.Web.Desk;
 /// <summary>How far a question goes.</summary>
 public enum Depth
 {
-    /// <summary>The best bracket and everything about it but its strength: for every change.</summary>
+    /// <summary>The best bracket and everything about it except its strength: after every change.</summary>
     Quick,
 
-    /// <summary>The other brackets too, and where none passes what would mend it.</summary>
+    /// <summary>The other choices too; if none passes, the causes and remedies.</summary>
     Offers,
 
-    /// <summary>All that <c>make</c> computes.</summary>
+    /// <summary>All that <c>make</c> calculates.</summary>
     Strength,
 }
 
-/// <summary>What the engine says of a desk.</summary>
-/// <param name="Errors">Mistakes in the files; then there is no solution.</param>
+/// <summary>What the solver says of a desk.</summary>
+/// <param name="Errors">Errors in the files; with one there is no solution.</param>
 /// <param name="Solution">The solution.</param>
-/// <param name="Depth">How far it goes.</param>
+/// <param name="Depth">How far the answer goes.</param>
 public sealed record DeskAnswer(IReadOnlyList<ProfileError> Errors, Solution? Solution, Depth Depth)
 {
-    /// <summary>Asks the engine.</summary>
+    /// <summary>Asks the solver.</summary>
     /// <param name="desk">The desk.</param>
-    /// <param name="choice">Number of the offer to take, from 1.</param>
+    /// <param name="choice">Number of the choice to take, from 1.</param>
     /// <param name="depth">How far to go.</param>
     public static DeskAnswer Of(JobDesk desk, int choice, Depth depth)
     {

@@ -4,15 +4,17 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Text;
+using BracketGen.Profiles;
 using BracketGen.Profiles.Errors;
 using BracketGen.Units;
+using BracketGen.Words.CutFile;
+using BracketGen.Words.Page;
 
 namespace BracketGen.Web.Desk;
 
-/// <summary>The files of a job, byte for byte those of <c>make</c>; the last job's are kept, for its files are fetched one after another.</summary>
-/// <remarks>Thread-safe.</remarks>
+/// <summary>The files of a job, byte for byte those of <c>make</c>. Those of the last job are kept, because the page downloads one after another.</summary>
 public sealed class DeskOutputs
 {
     private readonly Lock _gate = new();
@@ -25,9 +27,9 @@ public sealed class DeskOutputs
     {
         lock (_gate)
         {
-            if (_last is var (asked, told) && asked.IsSame(request))
+            if (_last is var (asked, made) && asked.IsSame(request))
             {
-                return told;
+                return made;
             }
 
             var result = Make(request);
@@ -47,11 +49,11 @@ public sealed class DeskOutputs
             return new(null, answer.Errors, null);
         }
 
-        var accepted = request.Accepted.Where(a => solution.Dangers.Any(d => d.Id == a)).ToArray();
+        var accepted = request.Accepted.Where(a => solution.Dangers.Any(d => d.Code == a)).ToArray();
         var path = request.IsKerfCompensated ? FlatPatternDxf.PathFor(solution) : null;
         if (request.IsKerfCompensated && solution.Bracket is not null && KerfText.Refusal(path, solution.Job.Units) is { } refusal)
         {
-            return new(null, [], $"No file is compensated for the kerf: {refusal}");
+            return new(null, [], ServerWords.NoBeamPath(refusal));
         }
 
         return new(JobFiles.Of(solution, accepted, new(request.Dxf, request.Paper, path)), [], null);
@@ -60,11 +62,11 @@ public sealed class DeskOutputs
 
 /// <summary>What is asked of the outputs.</summary>
 /// <param name="Desk">The job.</param>
-/// <param name="Choice">Number of the offer to take, from 1.</param>
+/// <param name="Choice">Number of the choice to take, from 1.</param>
 /// <param name="Accepted">Failed safety checks accepted by name.</param>
 /// <param name="Dxf">Release of the cut file.</param>
-/// <param name="Paper">Sheet of the drawing; null for what the job says.</param>
-/// <param name="IsKerfCompensated">Whether the way of the beam is wanted too.</param>
+/// <param name="Paper">Drawing sheet; null for what the job says.</param>
+/// <param name="IsKerfCompensated">Whether the beam path is wanted too.</param>
 public sealed record OutputRequest(JobDesk Desk, int Choice, ImmutableArray<string> Accepted, DxfVersion Dxf, PageFormat? Paper, bool IsKerfCompensated)
 {
     internal bool IsSame(OutputRequest other) =>
@@ -76,6 +78,6 @@ public sealed record OutputRequest(JobDesk Desk, int Choice, ImmutableArray<stri
 
 /// <summary>The files, or why there are none.</summary>
 /// <param name="Files">The files.</param>
-/// <param name="Errors">Mistakes in the profiles.</param>
-/// <param name="Problem">What else stands in the way; null where nothing does.</param>
+/// <param name="Errors">Errors in the profiles.</param>
+/// <param name="Problem">Why else there are none; null if they are there.</param>
 public sealed record OutputResult(JobFiles? Files, IReadOnlyList<ProfileError> Errors, string? Problem);

@@ -9,38 +9,38 @@ using BracketGen.Web.Folder;
 
 namespace BracketGen.Web.Desk;
 
-/// <summary>A job as it lies open on the page: the texts of its profiles, none of which need be right.</summary>
+/// <summary>A job as it is open on the page: the texts of its profiles, which may hold errors.</summary>
 /// <param name="Job">Path of the job's file.</param>
 /// <param name="Files">Texts by path; paths with forward slashes.</param>
 public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, string> Files)
 {
-    /// <summary>Most files of one job.</summary>
-    public const int MostFiles = PackedJob.MaxFiles;
+    /// <summary>Maximum number of files of one job.</summary>
+    public const int MaxFiles = PackedJob.MaxFiles;
 
-    /// <summary>The desk of these files; null where there are too many, one is too long, or a path is none.</summary>
+    /// <summary>The desk of these files; null if they are too many, one is too long, or a path is not allowed.</summary>
     /// <param name="job">Path of the job's file.</param>
     /// <param name="files">Texts by path.</param>
     public static JobDesk? Of(string job, IReadOnlyDictionary<string, string> files) =>
-        WorkFolder.IsAllowed(job) && files.Count is > 0 and <= MostFiles && files.All(f => WorkFolder.IsAllowed(f.Key) && f.Value?.Length <= WorkFolder.MostBytes)
+        WorkFolder.IsAllowed(job) && files.Count is > 0 and <= MaxFiles && files.All(f => WorkFolder.IsAllowed(f.Key) && f.Value?.Length <= WorkFolder.MostBytes)
             ? new(job, files.ToImmutableSortedDictionary(StringComparer.Ordinal))
             : null;
 
-    /// <summary>The job, or every mistake in its files: those that the command line tells.</summary>
+    /// <summary>The job, or every error in its files: those that the command line reports.</summary>
     public ProfileResult<Job> Read() =>
         ProfileReader.ReadJob(Job, Files.Aggregate(MemoryFileSource.Empty, (all, file) => all.With(file.Key, file.Value)));
 
-    /// <summary>The desk with one value changed; null where it cannot be.</summary>
+    /// <summary>The desk with one value changed; null if it cannot be.</summary>
     /// <param name="file">Path of the file.</param>
     /// <param name="key">Key as errors name it.</param>
-    /// <param name="value">The value; null takes it away.</param>
+    /// <param name="value">The value; null removes the key.</param>
     public JobDesk? With(string file, string key, JsonElement? value) =>
         Files.TryGetValue(file, out var text) && ProfileEditor.Apply(text, key, value) is { } edited && edited.Length <= WorkFolder.MostBytes
             ? this with { Files = Files.SetItem(file, edited) }
             : null;
 
-    /// <summary>The desk of a job in a folder, with the files it names as far as they are there; null where there is no such job.</summary>
+    /// <summary>The desk of a job in a folder, with those files it names that are there; null if there is no such job.</summary>
     /// <param name="job">Path of the job's file.</param>
-    /// <param name="read">Reads a text by its path; null where there is none.</param>
+    /// <param name="read">Reads a text by its path; null if there is none.</param>
     public static JobDesk? Open(string job, Func<string, string?> read)
     {
         if (read(job) is not { } text)

@@ -1,14 +1,14 @@
 using System.Text;
-using BracketGen.Design.Search;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
-using BracketGen.Profiles.Toml;
+using BracketGen.Storage;
+using BracketGen.Words.Page;
 
 namespace BracketGen.Web.Folder;
 
 /// <summary>The one folder that the page may read profiles from and write them to.</summary>
 /// <remarks>
-/// Takes relative paths of profiles (.toml) with forward slashes only; hidden names, «..» and links are refused, so that no path leads
+/// Takes relative paths of profiles (.toml) with forward slashes only; hidden names, <c>..</c> and links are refused, so that no path leads
 /// out. Nothing but profiles is read or written.
 /// </remarks>
 public sealed class WorkFolder
@@ -90,7 +90,7 @@ public sealed class WorkFolder
         {
             if (!IsAllowed(file.Path) || HasLink(file.Path))
             {
-                throw new UnauthorizedAccessException($"{file.Path} is no path of a profile within the folder.");
+                throw new UnauthorizedAccessException(ServerWords.BadPath(file.Path));
             }
         }
 
@@ -100,28 +100,22 @@ public sealed class WorkFolder
             return changed;
         }
 
-        var parts = new List<(string Part, string Place)>();
-        try
-        {
-            foreach (var file in files)
-            {
-                var place = Path.Combine(Root, file.Path);
-                Directory.CreateDirectory(Path.GetDirectoryName(place)!);
-                var part = $"{place}.{Environment.ProcessId}.part";
-                parts.Add((part, place));
-                using var stream = new FileStream(part, FileMode.Create, FileAccess.Write, FileShare.None, bufferSize: 0);
-                stream.Write(Encoding.UTF8.GetBytes(file.Text));
-                stream.Flush(flushToDisk: true);
-            }
-
-            parts.ForEach(p => File.Move(p.Part, p.Place, overwrite: true));
-        }
-        finally
-        {
-            parts.ForEach(p => File.Delete(p.Part));
-        }
-
+        WriteAll(files);
         return [];
+    }
+
+    // One profile needs no lock; a lock would leave its file in the user's folder.
+    private void WriteAll(IReadOnlyList<SavedFile> files)
+    {
+        (string Name, byte[] Bytes)[] all = [.. files.Select(f => (f.Path, Encoding.UTF8.GetBytes(f.Text)))];
+        if (all is [var one])
+        {
+            WholeFiles.WriteOne(Path.Combine(Root, one.Name), one.Bytes);
+        }
+        else
+        {
+            WholeFiles.Write(Root, all, []);
+        }
     }
 
     private bool Exists(string path) => File.Exists(Path.Combine(Root, path)) || Directory.Exists(Path.Combine(Root, path));
@@ -145,7 +139,7 @@ public sealed class WorkFolder
 
 /// <summary>A profile that can be picked.</summary>
 /// <param name="Path">Path from the folder.</param>
-/// <param name="Kind">What its first key says: «vehicle».</param>
+/// <param name="Kind">What its first key says: <c>vehicle</c>.</param>
 /// <param name="Name">Its name, or a job's title.</param>
 public sealed record ShelfEntry(string Path, string Kind, string Name);
 

@@ -14,8 +14,8 @@ namespace BracketGen.Web.Measuring;
 /// <summary>The questions of the interview one by one, each with the sketch that shows its number.</summary>
 internal static class MeasuringPath
 {
-    /// <summary>The questions for a vehicle or a throttle body, as far as what is written so far says which there are.</summary>
-    /// <param name="kind">«vehicle» or «throttle body».</param>
+    /// <summary>The questions for a vehicle or a throttle body; what is written so far decides which there are.</summary>
+    /// <param name="kind"><c>vehicle</c> or <c>throttle body</c>.</param>
     /// <param name="text">The profile so far.</param>
     public static IReadOnlyList<MeasuringStep> Of(string kind, string text)
     {
@@ -42,7 +42,7 @@ internal static class MeasuringPath
     public static IReadOnlyList<string> Sketches(string kind) =>
         [.. (kind == ProfileKind.Vehicle.Word ? WorksheetSketches.OfVehicle : WorksheetSketches.OfThrottleBody).Select(s => s.Svg)];
 
-    // «[[mount.holes]] 2», «at» is mount.holes[2].at; what only steers the questions has a name that no profile has.
+    // "[[mount.holes]] 2", "at" is mount.holes[2].at; an answer that only steers the questions has a name that no profile has.
     private static string KeyOf(Question question)
     {
         if (question.Form == AnswerForm.Count)
@@ -78,7 +78,7 @@ internal static class MeasuringPath
             return ((value as JsonArray)?.Count ?? 0).ToString(System.Globalization.CultureInfo.InvariantCulture);
         }
 
-        // Only words steer what is asked next; of anything else it is enough that it is there.
+        // Only words steer what is asked next; of anything else only its presence counts.
         return value is JsonValue text && text.TryGetValue<string>(out var word) ? word : value is null ? null : "given";
     }
 
@@ -124,11 +124,11 @@ internal static class MeasuringPath
 /// <param name="Form">How: Quantity, Measured, Text, Word, Point or Count.</param>
 /// <param name="Ask">The question.</param>
 /// <param name="Explain">What the number is and how to measure it.</param>
-/// <param name="Default">What an empty answer means; null where an answer is wanted, empty where the key is then left out.</param>
+/// <param name="Default">What an empty answer means; null if an answer is required, empty if the key is then left out.</param>
 /// <param name="Words">The words allowed.</param>
-/// <param name="Sketch">Number of the sketch; -1 where there is none.</param>
+/// <param name="Sketch">Number of the sketch; -1 if there is none.</param>
 /// <param name="Letter">Letter on the sketch; may be empty.</param>
-/// <param name="Tool">With what to measure.</param>
-/// <param name="Mistake">What goes wrong most often.</param>
+/// <param name="Tool">Tool to measure with.</param>
+/// <param name="Mistake">Usual mistake.</param>
 internal sealed record MeasuringStep(
     string Key, string Form, string Ask, string Explain, string? Default, string[] Words, int Sketch, string Letter, string Tool, string Mistake);

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
@@ -8,13 +9,15 @@ using BracketGen.Drawing.Report;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Interview;
 using BracketGen.Web.Desk;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Page;
 using BracketGen.Words.Profiles;
-using BracketGen.Words.Results;
 
 namespace BracketGen.Web.Messages;
 
-/// <summary>What the page is told, as JSON.</summary>
+/// <summary>Answers to the page, as JSON.</summary>
 internal static class Reply
 {
     private static readonly JsonWriterOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -33,7 +36,7 @@ internal static class Reply
         return buffer.WrittenSpan.ToArray();
     }
 
-    /// <summary>Job, texts and what they say.</summary>
+    /// <summary>The job, its texts and their values.</summary>
     public static void Desk(Utf8JsonWriter to, JobDesk desk)
     {
         to.WriteString("job", desk.Job);
@@ -54,7 +57,7 @@ internal static class Reply
         to.WriteEndObject();
     }
 
-    /// <summary>Mistakes, each with the words of the command line.</summary>
+    /// <summary>Errors, each in the words of the command line.</summary>
     public static void Errors(Utf8JsonWriter to, IEnumerable<ProfileError> errors)
     {
         to.WriteStartArray("errors");
@@ -74,7 +77,7 @@ internal static class Reply
         to.WriteEndArray();
     }
 
-    /// <summary>What the engine says.</summary>
+    /// <summary>What the solver says.</summary>
     public static void Answer(Utf8JsonWriter to, DeskAnswer answer, IReadOnlyList<string> accepted)
     {
         Errors(to, answer.Errors);
@@ -88,17 +91,21 @@ internal static class Reply
         to.WriteStartObject("answer");
         to.WriteString("depth", answer.Depth.ToString());
         to.WriteNumber("choice", solution.Choice);
-        to.WriteString("word", ReportParts.Verdict(solution));
-        to.WriteString("state", solution.Dangers.Any() ? "danger" : solution.Passes ? "pass" : "fail");
-        to.WriteString("sentence", VerdictText.Of(solution.Checks));
+        var verdict = PageVerdict.Of(solution);
+        to.WriteStartObject("verdict");
+        to.WriteString("state", verdict.State);
+        to.WriteString("word", verdict.Word);
+        to.WriteString("sentence", verdict.Sentence);
+        to.WriteEndObject();
+        to.WriteNumber("failed", solution.Checks.Count(c => c.Fails && c.Kind != CheckKind.Advice));
         to.WriteBoolean("hasBracket", solution.Bracket is not null);
         to.WriteBoolean("hasStrength", solution.Strength is not null);
         to.WriteStartArray("dangers");
         foreach (var danger in solution.Dangers)
         {
             to.WriteStartObject();
-            to.WriteString("id", danger.Id);
-            to.WriteString("title", danger.Title);
+            to.WriteString("id", danger.Code);
+            to.WriteString("title", danger.Title());
             to.WriteEndObject();
         }
 
@@ -109,7 +116,7 @@ internal static class Reply
             to.WriteString(id, WithoutStyle(html));
         }
 
-        // The quick search finds the first bracket only: it has nothing to set beside it.
+        // The quick search finds the first bracket only: it has no other choices.
         if (answer.Depth != Depth.Quick && !solution.Offers.IsEmpty)
         {
             to.WriteString("side-by-side", ReportParts.Offers(solution));
@@ -121,6 +128,6 @@ internal static class Reply
         to.WriteEndObject();
     }
 
-    // The page's policy allows no style in the markup; its script sets what is kept here. No text of a user has a bare quote in it.
+    // The page's policy allows no style in the markup; its script sets the styles kept here. No text of a user has a bare quote in it.
     private static string WithoutStyle(string html) => html.Replace(" style=\"", " data-style=\"", StringComparison.Ordinal);
 }

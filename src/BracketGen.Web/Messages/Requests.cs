@@ -8,8 +8,8 @@ using BracketGen.Web.Measuring;
 
 namespace BracketGen.Web.Messages;
 
-/// <summary>A desk as the page sends it.</summary>
-/// <remarks>What may be left out has a setter: the generated reader forgets the usual values of init-only properties.</remarks>
+/// <summary>A job as the page sends it.</summary>
+/// <remarks>What may be left out has a setter: the generated reader drops the defaults of init-only properties.</remarks>
 internal record DeskMessage
 {
     public required string Job { get; init; }
@@ -19,7 +19,7 @@ internal record DeskMessage
     public int Choice { get; set; } = 1;
 }
 
-/// <summary>Changes to a desk, and how far to answer.</summary>
+/// <summary>Changes to a job, and how far the answer goes.</summary>
 internal sealed record WorkMessage : DeskMessage
 {
     public EditMessage[] Edits { get; set => field = value ?? []; } = [];
@@ -77,7 +77,7 @@ internal sealed record SaveMessage
     public bool Replace { get; set; }
 }
 
-/// <summary>Serialization without reflection. What a message must have and lacks, or null where a text is wanted, makes it unreadable.</summary>
+/// <summary>Serialization without reflection. A message that lacks a required value, or has null for a text, cannot be read.</summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true, MaxDepth = 24)]
 [JsonSerializable(typeof(WorkMessage))]

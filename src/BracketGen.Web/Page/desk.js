@@ -1,67 +1,109 @@
-// The job that lies open: texts of its profiles, what was saved, what can be undone, and one question to the program at a time.
-import { asked } from './dom.js';
+// The open job: the texts of its profiles, what was saved, what can be undone, and one question to the program at a time.
+import { asked } from './asking.js';
+import { beside } from './paths.js';
+import { words } from './words.js';
 
-export const roles = [
-  ['body', 'throttle_body', 'Throttle body', 'throttle-body', 'throttle body'], ['vehicle', 'vehicle', 'Vehicle', 'vehicle', 'vehicle'],
-  ['shop', 'shop', 'Shop', 'shop', 'shop'], ['job', null, 'Job', 'job', 'job'],
-].map(([id, key, label, form, kind]) => ({ id, key, label, form, kind }));
+/** @type {[string, string | null, string, string][]} */
+const kinds = [['body', 'throttle_body', 'throttle-body', 'throttle body'], ['vehicle', 'vehicle', 'vehicle', 'vehicle'], ['shop', 'shop', 'shop', 'shop'], ['job', null, 'job', 'job']];
 
-export function beside(from, relative) {
-  const kept = [];
-  for (const part of [...from.split('/').slice(0, -1), ...relative.split('/')]) {
-    if (part === '..' && kept.length && kept.at(-1) !== '..') {
-      kept.pop();
-    } else if (part && part !== '.') {
-      kept.push(part);
-    }
-  }
-  return kept.join('/');
-}
+/** The profiles of a job: the key by which the job names each, its schema, its kind. @type {Page.Role[]} */
+export const roles = kinds.map(([id, key, form, kind]) => ({ id, key, label: words.profiles[id], form, kind }));
 
-export function relativeTo(from, path) {
-  const [folder, there] = [from.split('/').slice(0, -1), path.split('/')];
-  let same = 0;
-  while (same < folder.length && same < there.length - 1 && folder[same] === there[same]) {
-    same++;
-  }
-  return [...folder.slice(same).map(() => '..'), ...there.slice(same)].join('/');
-}
+const maxSteps = 200;
 
 export class Desk {
+  /**
+   * @param {(reply: Page.Reply) => void} onChange
+   * @param {(problem: unknown) => void} onProblem
+   */
   constructor(onChange, onProblem) {
-    Object.assign(this, { onChange, onProblem, job: null, files: {}, values: {}, errors: [], answer: null, engine: 0, choice: 1, accepted: [] });
-    Object.assign(this, { saved: {}, past: [], future: [], waiting: [], busy: false, last: null, revision: 0, turns: 0, later: 0 });
+    this.onChange = onChange;
+    this.onProblem = onProblem;
+    /** Path of the job's file; empty before one is open. */
+    this.job = '';
+    /** @type {Record<string, string>} */
+    this.files = {};
+    /** @type {Record<string, Page.Values>} */
+    this.values = {};
+    /** @type {Record<string, string>} */
+    this.saved = {};
+    /** @type {Page.Problem[]} */
+    this.errors = [];
+    /** @type {Page.Answer | null} */
+    this.answer = null;
+    /** How long the solver took (ms). */
+    this.solveTime = 0;
+    this.choice = 1;
+    /** @type {string[]} */
+    this.accepted = [];
+    /** @type {Page.Step[]} */
+    this.past = [];
+    /** @type {Page.Step[]} */
+    this.future = [];
+    /** @type {Page.Edit[]} */
+    this.waiting = [];
+    /** @type {string | null} */
+    this.last = null;
+    this.busy = false;
+    this.again = false;
+    /** @type {Promise<void>} */
+    this.running = Promise.resolve();
+    this.revision = 0;
+    this.turns = 0;
+    this.later = 0;
   }
 
-  open({ job, files, values }, saved) {
-    Object.assign(this, { job, files, values, saved: saved ? { ...files } : {}, past: [], future: [], waiting: [], errors: [], answer: null, choice: 1, accepted: [], last: null });
+  get isOpen() { return this.job !== ''; }
+
+  /**
+   * @param {Page.Opened} opened
+   * @param {boolean} isSaved Whether the folder has the same texts.
+   */
+  open({ job, files, values }, isSaved) {
+    Object.assign(this, { job, files, values, saved: isSaved ? { ...files } : {}, past: [], future: [], waiting: [], errors: [], answer: null, choice: 1, accepted: [], last: null });
     this.revision++;
     return this.ask();
   }
 
+  /**
+   * The path of a profile; null if the job names none.
+   * @param {Page.Role} role
+   */
   pathOf(role) {
     const name = role.key ? this.values[this.job]?.[role.key] : null;
     return role.key ? (typeof name === 'string' ? beside(this.job, name) : null) : this.job;
   }
 
-  valuesOf(role) { return this.values[this.pathOf(role)] ?? {}; }
+  /**
+   * @param {Page.Role} role
+   * @returns {Page.Values}
+   */
+  valuesOf(role) { return this.values[this.pathOf(role) ?? ''] ?? {}; }
 
   get inInches() { return this.values[this.job]?.units === 'in'; }
 
   get unsaved() { return Object.keys(this.files).filter((path) => this.files[path] !== this.saved[path]); }
 
+  /** @returns {Page.Step} */
   now() { return { files: this.files, values: this.values, job: this.job, choice: this.choice }; }
 
-  // Changes of one field without leaving it are one step back.
+  /**
+   * Changes of one field without leaving it are one step back.
+   * @param {string | null} what The field.
+   */
   remember(what) {
     if (what === null || what !== this.last) {
       this.past.push(this.now());
-      this.past.splice(0, Math.max(0, this.past.length - 200));
+      this.past.splice(0, Math.max(0, this.past.length - maxSteps));
     }
     this.future = [];
     this.last = what;
   }
 
+  /**
+   * @param {Page.Edit[]} edits
+   * @param {string | null} what The field.
+   */
   edit(edits, what = null) {
     this.remember(what);
     const keys = new Set(edits.map((e) => `${e.file} ${e.key}`));
@@ -69,7 +111,12 @@ export class Desk {
     return this.ask();
   }
 
-  // Whole texts: typed as text, or another profile picked.
+  /**
+   * Whole texts: typed as text, or another profile picked.
+   * @param {Record<string, string>} files
+   * @param {string | null} what
+   * @param {Page.Edit[]} edits
+   */
   replace(files, what = null, edits = []) {
     this.remember(what);
     this.files = { ...this.files, ...files };
@@ -77,22 +124,28 @@ export class Desk {
     return this.ask();
   }
 
+  /** @param {number} choice */
   choose(choice) {
     this.remember(null);
     this.choice = choice;
     return this.ask();
   }
 
-  // What was typed just before is on its way to the program: it is the step to take back.
+  /**
+   * What was typed just before is on its way to the program: it is the step to take back.
+   * @param {'past' | 'future'} from
+   * @param {'past' | 'future'} to
+   */
   async step(from, to) {
     while (this.busy) {
       await this.running;
     }
-    if (this[from].length === 0) {
+    const step = this[from].pop();
+    if (!step) {
       return;
     }
     this[to].push(this.now());
-    Object.assign(this, this[from].pop());
+    Object.assign(this, step);
     this.last = null;
     await this.ask();
   }
@@ -103,12 +156,15 @@ export class Desk {
 
   leave() { this.last = null; }
 
-  // Only what the job names goes along: a profile that was put aside stays on the page for undo, and is not sent or packed.
+  /**
+   * The job as a message. Only what the job names goes along: a profile that was put aside stays on the page for undo, and is not sent or packed.
+   * @param {Record<string, unknown> & { edits?: Page.Edit[] }} more
+   */
   message(more) {
     const edits = more.edits ?? [];
     const named = new Set([this.job, ...roles.map((role) => this.pathOf(role)), ...edits.map((e) => e.file)]);
     edits.filter((e) => e.file === this.job && typeof e.value === 'string' && roles.some((r) => r.key === e.key)).forEach((e) => named.add(beside(this.job, e.value)));
-    const files = Object.fromEntries(Object.entries(this.files).filter(([path]) => named.has(path) || Object.keys(this.files).length <= 4));
+    const files = Object.fromEntries(Object.entries(this.files).filter(([path]) => named.has(path) || Object.keys(this.files).length <= roles.length));
     return { job: this.job, files, choice: this.choice, accepted: this.accepted, ...more };
   }
 
@@ -138,15 +194,16 @@ export class Desk {
     } finally {
       this.busy = false;
     }
-    // The other brackets and what would mend it take longer: asked when the hand rests.
+    // The other choices and the remedies take longer: the page asks for them when the user pauses.
     if (this.errors.length === 0) {
       this.later = setTimeout(() => this.deepen('offers'), 350);
     }
   }
 
+  /** @param {'offers' | 'strength'} depth */
   async deepen(depth) {
     clearTimeout(this.later);
-    const revision = this.revision;
+    const { revision } = this;
     const turn = ++this.turns;
     try {
       const reply = await asked('/work', this.message({ depth }));
@@ -158,6 +215,10 @@ export class Desk {
     }
   }
 
+  /**
+   * @param {Page.Reply} reply
+   * @param {number} revision Of the job that was asked about.
+   */
   take(reply, revision) {
     if (revision !== this.revision || reply.job !== this.job) {
       return;
@@ -166,9 +227,10 @@ export class Desk {
     if (Object.keys(reply.files).some((path) => reply.files[path] !== this.files[path])) {
       this.files = files;
     }
-    Object.assign(this, { values: { ...this.values, ...reply.values }, errors: reply.errors, refused: reply.refused });
+    this.values = { ...this.values, ...reply.values };
+    this.errors = reply.errors;
     if (reply.answer?.depth === 'Quick') {
-      this.engine = reply.engine;
+      this.solveTime = reply.solveTime;
     }
     if (reply.answer) {
       this.answer = reply.answer;

@@ -1,9 +1,44 @@
-// Small help with elements, and with asking the program.
-const policy = window.trustedTypes?.createPolicy('workbench', { createHTML: (text) => text }) ?? { createHTML: (text) => text };
+// Small functions for elements.
+const policy = window.trustedTypes?.createPolicy('page', { createHTML: (text) => text }) ?? { createHTML: (/** @type {string} */ text) => text };
 
-export const $ = (id) => document.getElementById(id);
+/**
+ * An element that is there.
+ * @param {string} id
+ * @returns {HTMLElement}
+ */
+export function $(id) {
+  const found = document.getElementById(id);
+  if (!found) {
+    throw new Error(id);
+  }
+  return found;
+}
 
-// h('button', { type: 'button', onclick }, 'Save'): attributes, listeners, properties that are no attributes; children are nodes or text.
+/** @param {string} id */
+export const button = (id) => /** @type {HTMLButtonElement} */ ($(id));
+
+/** @param {string} id */
+export const input = (id) => /** @type {HTMLInputElement} */ ($(id));
+
+/** @param {string} id */
+export const select = (id) => /** @type {HTMLSelectElement} */ ($(id));
+
+/**
+ * Elements by a selector.
+ * @param {string} selector
+ * @param {ParentNode} within
+ * @returns {HTMLElement[]}
+ */
+export const all = (selector, within = document) => [...within.querySelectorAll(selector)].map((element) => /** @type {HTMLElement} */ (element));
+
+/**
+ * h('button', { type: 'button', onclick }, 'Save'): attributes, listeners, and properties that are not attributes; children are nodes or text.
+ * @template {keyof HTMLElementTagNameMap} T
+ * @param {T} name
+ * @param {Record<string, any>} attributes
+ * @param {...Page.Child} children
+ * @returns {HTMLElementTagNameMap[T]}
+ */
 export function h(name, attributes = {}, ...children) {
   const made = document.createElement(name);
   for (const [key, value] of Object.entries(attributes)) {
@@ -13,73 +48,74 @@ export function h(name, attributes = {}, ...children) {
     if (key.startsWith('on')) {
       made.addEventListener(key.slice(2), value);
     } else if (['value', 'checked', 'disabled', 'hidden'].includes(key)) {
-      made[key] = value;
+      Object.assign(made, { [key]: value });
     } else {
       made.setAttribute(key, value === true ? '' : value);
     }
   }
-  made.append(...children.flat().filter((child) => child !== null && child !== undefined && child !== false));
+  made.append(...nodes(children));
   return made;
 }
 
-// Markup that the program wrote, in which whatever a user wrote is escaped.
+/**
+ * @param {Page.Child[]} children
+ * @returns {(Node | string)[]}
+ */
+function nodes(children) {
+  return children.flatMap((child) => (Array.isArray(child) ? nodes(child) : child ? [child] : []));
+}
+
+/**
+ * Shows markup that the program wrote, in which whatever a user wrote is escaped.
+ * @param {Element} place
+ * @param {string} markup
+ */
 export function show(place, markup) {
-  place.innerHTML = policy.createHTML(markup);
-  for (const element of place.querySelectorAll('[data-style]')) {
-    element.style.cssText = element.dataset.style;
+  // The policy's markup is no string for the browser, and one for the type checker.
+  place.innerHTML = /** @type {string} */ (policy.createHTML(markup));
+  for (const element of all('[data-style]', place)) {
+    element.style.cssText = element.dataset.style ?? '';
   }
 }
 
-export class Told extends Error {}
-
-async function ask(path, message) {
-  let reply;
-  try {
-    reply = await fetch(path, message === undefined ? {} : { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(message) });
-  } catch {
-    throw new Told('The program does not answer. Is it still running?');
-  }
-  if (!reply.ok) {
-    throw new Told((await reply.text()).trim());
-  }
-  return reply;
-}
-
-export const asked = async (path, message) => (await ask(path, message)).json();
-export const fetched = async (path, message) => (await ask(path, message)).blob();
-
-export function hand(blob, name) {
-  const link = h('a', { href: URL.createObjectURL(blob), download: name });
-  document.body.append(link);
-  link.click();
-  link.remove();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10000);
-}
-
-// Tabs as the ARIA practices have them: one of them in the order of the Tab key, arrow keys between them.
+/**
+ * Tabs by the ARIA Authoring Practices: one of them in the order of the Tab key, arrow keys between them.
+ * @param {HTMLElement} list
+ * @param {{ id: string, panel: string, label: string, note?: string }[]} items
+ * @param {string} chosen
+ * @param {(id: string) => void} choose
+ */
 export function tabs(list, items, chosen, choose) {
   list.replaceChildren(...items.map(({ id, panel, label, note }) => h('button', {
     type: 'button', role: 'tab', id, 'aria-controls': panel, 'aria-selected': String(id === chosen), tabindex: id === chosen ? '0' : '-1',
     onclick: () => choose(id),
   }, label, note ? h('span', { class: 'note' }, note) : null)));
   list.onkeydown = (event) => {
-    const at = items.findIndex((item) => item.id === document.activeElement.id);
-    const next = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: items.length - 1 }[event.key];
+    const at = items.findIndex((item) => item.id === document.activeElement?.id);
+    /** @type {Record<string, number>} */
+    const places = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: items.length - 1 };
+    const next = places[event.key];
     if (at >= 0 && next !== undefined) {
       event.preventDefault();
-      const id = items[(next + items.length) % items.length].id;
+      const { id } = items[(next + items.length) % items.length];
       choose(id);
       $(id).focus();
     }
   };
 }
 
-// A question in a dialog; the answer is the value of the button, or null.
+/**
+ * A question in a dialog; the answer is the value of the button, or null.
+ * @param {string} heading
+ * @param {HTMLElement} content
+ * @param {[string, string][]} buttons Label and value of each.
+ * @returns {Promise<string | null>}
+ */
 export function question(heading, content, buttons) {
-  const dialog = $('dialog');
+  const dialog = /** @type {HTMLDialogElement} */ ($('dialog'));
   return new Promise((resolve) => {
     dialog.replaceChildren(
-      h('h2', { id: 'dialog-heading' }, heading), ...[content].flat(),
+      h('h2', { id: 'dialog-heading' }, heading), content,
       h('div', { class: 'controls' }, buttons.map(([label, value]) => h('button', { type: 'button', onclick: () => dialog.close(value) }, label))));
     dialog.onclose = () => resolve(dialog.returnValue || null);
     dialog.returnValue = '';

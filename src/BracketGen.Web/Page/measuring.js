@@ -1,170 +1,227 @@
-// One number at a time: where it is on the part, how to measure it, and whether the answer can be.
-import { $, asked, h, show } from './dom.js';
+// Measuring step by step: one number at a time, where it is on the part, how to measure it, and whether the answer is allowed.
+import { asked } from './asking.js';
+import { $, all, h, input, show } from './dom.js';
+import { advice } from './fields.js';
+import { at } from './plan.js';
 import { alike, shown, typed } from './units.js';
-import { at } from './forms.js';
+import { fill, words } from './words.js';
 
+const said = words.measuring;
+const maxCount = 12;
 
-// What is asked, and where it is written; profiles in the order in which they are measured.
+/**
+ * Asks everything, profile by profile, and writes the answers into the open job.
+ * @param {Page.MeasuringWish} wish
+ */
 export async function measure({ desk, profiles, unitOf, done, leave }) {
   const place = $('measuring');
-  let [profile, step, steps, sketches] = [0, 0, [], []];
+  let [profile, step] = [0, 0];
+  /** @type {Page.MeasuringStep[]} */
+  let steps = [];
+  /** @type {string[]} */
+  let sketches = [];
   const asking = () => profiles[profile];
-  const file = () => asking().path;
 
   async function questions() {
-    const reply = await asked('/questions', { kind: asking().kind, text: desk.files[file()] });
-    [steps, sketches] = [reply.steps, reply.sketches];
+    ({ steps, sketches } = await asked('/questions', { kind: asking().kind, text: desk.files[asking().path] }));
   }
 
+  /** @param {number} to */
   async function turn(to) {
-    if (to < 0) {
-      if (profile === 0) {
-        return;
-      }
-      profile--;
-      await questions();
-      step = steps.length - 1;
-    } else if (to >= steps.length) {
-      if (profile === profiles.length - 1) {
-        place.hidden = true;
-        done();
-        return;
-      }
-      profile++;
-      step = 0;
-      await questions();
-    } else {
-      step = to;
+    if (to < 0 && profile === 0) {
+      return;
     }
+    if (to >= steps.length && profile === profiles.length - 1) {
+      place.hidden = true;
+      done();
+      return;
+    }
+    const by = to < 0 ? -1 : to >= steps.length ? 1 : 0;
+    if (by !== 0) {
+      profile += by;
+      await questions();
+    }
+    step = by === 0 ? to : by < 0 ? steps.length - 1 : 0;
     draw();
   }
 
   function draw() {
     const s = steps[step];
-    const written = at(desk.values[file()] ?? {}, s.key);
-    const standard = unitOf(asking().kind, s.key);
-    const sketch = h('div', { class: 'sketch' });
-    if (s.sketch >= 0) {
-      show(sketch, sketches[s.sketch]);
-      const svg = sketch.querySelector('svg');
-      svg.setAttribute('role', 'img');
-      svg.setAttribute('aria-label', s.letter ? `Sketch: ${s.ask} It is ${s.letter} in it.` : `Sketch for: ${s.ask}`);
-      if (s.letter) {
-        [...svg.querySelectorAll('text')].filter((t) => t.textContent === s.letter || t.textContent.endsWith(` ${s.letter}`)).forEach((t) => t.classList.add('here'));
-      }
-    }
+    const { path, kind, label } = asking();
+    const written = at(desk.values[path] ?? {}, s.key);
+    const answer = { s, written, standard: unitOf(kind, s.key), inInches: desk.inInches };
     const problem = h('p', { class: 'problem', role: 'alert', id: 'measure-problem', hidden: true });
-    const answer = entry(s, written, standard);
-    const form = h('form', { onsubmit: async (event) => {
+    const form = h('form', { onsubmit: async (/** @type {Event} */ event) => {
       event.preventDefault();
-      const told = await take(s, standard, written);
-      problem.hidden = !told;
-      if (told) {
-        problem.textContent = told;
-        $('measure-0')?.focus();
+      const wrong = await take(desk, path, answer);
+      problem.hidden = !wrong;
+      if (wrong) {
+        problem.textContent = wrong;
+        focusFirst();
       } else {
         await questions();
         await turn(step + 1);
       }
-    } },
-    answer, problem,
-    h('div', { class: 'controls' },
-      h('button', { type: 'submit', class: 'primary' }, 'Next'),
-      h('button', { type: 'button', disabled: profile === 0 && step === 0, onclick: () => turn(step - 1) }, 'Back'),
-      h('button', { type: 'button', onclick: () => turn(step + 1) }, 'Later'),
-      h('button', { type: 'button', class: 'quiet', onclick: () => { place.hidden = true; leave(); } }, 'See all numbers')));
-    const done = step / steps.length;
+    } }, entry(answer), problem, h('div', { class: 'controls' },
+      h('button', { type: 'submit', class: 'primary' }, said.next),
+      h('button', { type: 'button', disabled: profile === 0 && step === 0, onclick: () => turn(step - 1) }, said.back),
+      h('button', { type: 'button', onclick: () => turn(step + 1) }, said.later),
+      h('button', { type: 'button', class: 'quiet', onclick: () => { place.hidden = true; leave(); } }, said.leave)));
     place.replaceChildren(h('section', {},
-      h('p', { class: 'progress' }, `${asking().label}: question ${step + 1} of ${steps.length}`),
-      h('progress', { max: 1, value: done, 'aria-label': `${asking().label}, questions done` }),
+      h('p', { class: 'progress' }, fill(said.progress, { profile: label, number: step + 1, count: steps.length })),
+      h('progress', { max: 1, value: step / steps.length, 'aria-label': fill(said.progressLabel, { profile: label }) }),
       h('div', { class: 'measure' },
-        h('div', { class: 'asked' }, h('h2', { id: 'measure-heading' }, s.ask), h('p', {}, s.explain), form,
-          s.tool ? h('dl', { class: 'hints' }, h('div', {}, h('dt', {}, 'With'), h('dd', {}, s.tool)), h('div', {}, h('dt', {}, 'Often done wrong'), h('dd', {}, s.mistake))) : null),
-        s.sketch >= 0 ? h('figure', {}, sketch, h('figcaption', {}, s.letter ? `${s.letter} is what is asked. Not to scale.` : 'Not to scale.')) : null)));
+        h('div', { class: 'asked' }, h('h2', { id: 'measure-heading' }, s.ask), h('p', {}, s.explain), form, s.tool ? hints(s) : null),
+        s.sketch >= 0 ? sketchOf(s, sketches[s.sketch]) : null)));
     place.hidden = false;
-    $('measure-0')?.focus();
-  }
-
-  const box = (i, label, value, more = {}) => h('input', { type: 'text', id: `measure-${i}`, autocomplete: 'off', spellcheck: 'false', 'aria-describedby': 'measure-problem', 'aria-label': label, value, ...more });
-
-  function entry(s, written, standard) {
-    const unit = (u) => h('span', { class: 'unit' }, u);
-    if (s.form === 'Word') {
-      const value = s.key === 'quadrant.groove' ? (written?.shape ?? 'round') : written ?? s.default ?? '';
-      return h('fieldset', { class: 'choices' }, h('legend', { class: 'unseen' }, s.ask), s.words.map((w, i) => h('label', { class: 'show' }, h('input', { type: 'radio', name: 'measure', id: `measure-${i}`, value: w, checked: w === value }), w)));
-    }
-    if (s.form === 'Point') {
-      return h('div', { class: 'entry' }, ['x', 'y', 'z'].flatMap((axis, i) => {
-        const one = shown(written?.[i], standard, desk.inInches);
-        return [h('span', { class: 'sign', 'aria-hidden': 'true' }, axis), box(i, `${s.ask} ${axis}`, one.text, { inputmode: 'decimal' })];
-      }), unit(shown(written?.[0], standard, desk.inInches).unit));
-    }
-    if (s.form === 'Count') {
-      return h('div', { class: 'entry' }, box(0, s.ask, Array.isArray(written) ? written.length : s.default ?? '', { inputmode: 'numeric' }));
-    }
-    if (s.form === 'Text') {
-      return h('div', { class: 'entry' }, box(0, s.ask, written ?? '', { class: 'wide' }));
-    }
-    const isPair = written !== null && typeof written === 'object';
-    const main = shown(isPair ? written.value : written, standard, desk.inInches);
-    return h('div', { class: 'entry' }, box(0, s.ask, main.text || (s.default ?? ''), { inputmode: 'decimal' }),
-      s.form === 'Measured' ? [h('span', { class: 'sign', 'aria-hidden': 'true' }, '±'), box(1, `${s.ask} Plus or minus`, isPair ? shown(written.plus_minus, standard, desk.inInches).text : '', { inputmode: 'decimal', class: 'pm' })] : null, unit(main.unit));
-  }
-
-  // Writes the answer; what is wrong with it comes back in words.
-  async function take(s, standard, written) {
-    const text = (i) => $(`measure-${i}`)?.value.trim() ?? '';
-    const unit = (w) => shown(w, standard, desk.inInches).unit;
-    let edits;
-    if (s.form === 'Word') {
-      const value = document.querySelector('[name=measure]:checked')?.value;
-      if (!value) {
-        return 'Choose one.';
-      }
-      edits = s.key !== 'quadrant.groove' ? [{ key: s.key, value }]
-        : value === 'round' ? (written ? [{ key: s.key, value: null }] : [])
-          : [{ key: 'quadrant.pitch_radius', value: null, mayFail: true }, { key: 'quadrant.groove.shape', value }];
-    } else if (s.form === 'Count') {
-      const count = Number(text(0));
-      if (!/^\d+$/.test(text(0)) || count > 12) {
-        return 'Answer with a whole number from 0 to 12.';
-      }
-      const there = Array.isArray(written) ? written.length : 0;
-      edits = count > there ? Array.from({ length: count - there }, () => ({ key: `${s.key}[+]`, value: {} }))
-        : Array.from({ length: there - count }, (_, i) => ({ key: `${s.key}[${there - i}]`, value: null }));
-    } else if (s.form === 'Point') {
-      const all = [0, 1, 2].map((i) => typed(text(i), unit(written?.[i]), standard));
-      if (all.includes(null)) {
-        return 'Three numbers are needed.';
-      }
-      edits = [{ key: s.key, value: all }];
-    } else if (s.form === 'Text') {
-      edits = [{ key: s.key, value: text(0) || null }];
-    } else {
-      const u = unit(written && typeof written === 'object' ? written.value : written);
-      const value = typed(text(0), u, standard);
-      const pm = s.form === 'Measured' ? typed(text(1), u, standard) : null;
-      edits = [{ key: s.key, value: value === null || pm === null ? value : { value, plus_minus: typeof value === 'string' ? alike(pm, standard, shown(value, standard).unit) : pm } }];
-    }
-    const empty = edits.some((e) => e.value === null && !e.mayFail) && s.form !== 'Count' && s.form !== 'Word';
-    if (empty && s.default === null) {
-      return 'An answer is needed here; «Later» leaves it open.';
-    }
-    if (empty && written === undefined) {
-      edits = [];
-    }
-    if (edits.length > 0) {
-      const before = desk.files;
-      await desk.edit(edits.map(({ key, value }) => ({ file: file(), key, value })));
-      const wrong = desk.errors.filter((e) => e.file === file() && !e.missing && (e.key === s.key || e.key.startsWith(`${s.key}.`) || e.key.startsWith(`${s.key}[`)));
-      if (wrong.length > 0) {
-        desk.files = before;
-        return wrong.map((e) => `Allowed: ${e.allowed}. ${e.advice}`).join(' ');
-      }
-    }
-    return '';
+    focusFirst();
   }
 
   await questions();
   draw();
+}
+
+const focusFirst = () => document.getElementById('measure-0')?.focus();
+
+/** @param {Page.MeasuringStep} s */
+const hints = (s) => h('dl', { class: 'hints' },
+  h('div', {}, h('dt', {}, said.tool), h('dd', {}, s.tool)), h('div', {}, h('dt', {}, said.mistake), h('dd', {}, s.mistake)));
+
+/**
+ * @param {Page.MeasuringStep} s
+ * @param {string} markup
+ */
+function sketchOf(s, markup) {
+  const sketch = h('div', { class: 'sketch' });
+  show(sketch, markup);
+  const svg = sketch.querySelector('svg');
+  svg?.setAttribute('role', 'img');
+  svg?.setAttribute('aria-label', fill(s.letter ? said.sketchLetter : said.sketch, { ask: s.ask, letter: s.letter }));
+  if (s.letter) {
+    all('text', sketch).filter((t) => t.textContent === s.letter || t.textContent?.endsWith(` ${s.letter}`)).forEach((t) => t.classList.add('here'));
+  }
+  return h('figure', {}, sketch, h('figcaption', {}, s.letter ? fill(said.captionLetter, { letter: s.letter }) : said.caption));
+}
+
+/**
+ * @param {number} i
+ * @param {string} label
+ * @param {unknown} value
+ * @param {Record<string, unknown>} more
+ */
+const box = (i, label, value, more = {}) => h('input', { type: 'text', id: `measure-${i}`, autocomplete: 'off', spellcheck: 'false', 'aria-describedby': 'measure-problem', 'aria-label': label, value, ...more });
+
+/** @param {string} text */
+const sign = (text) => h('span', { class: 'sign', 'aria-hidden': 'true' }, text);
+
+/** @param {any} written */
+const isPair = (written) => written !== null && typeof written === 'object';
+
+/**
+ * What the answer is typed into.
+ * @param {Page.MeasuringAnswer} answer
+ */
+function entry({ s, written, standard, inInches }) {
+  const unit = (/** @type {string} */ u) => h('span', { class: 'unit' }, u);
+  const seen = (/** @type {any} */ value) => shown(value, standard, inInches);
+  switch (s.form) {
+    case 'Word': {
+      const value = s.key === 'quadrant.groove' ? (written?.shape ?? 'round') : written ?? s.default ?? '';
+      return h('fieldset', { class: 'choices' }, h('legend', { class: 'unseen' }, s.ask), s.words.map((w, i) => h('label', { class: 'show' }, h('input', { type: 'radio', name: 'measure', id: `measure-${i}`, value: w, checked: w === value }), w)));
+    }
+    case 'Point':
+      return h('div', { class: 'entry' }, ['x', 'y', 'z'].flatMap((axis, i) => [sign(axis), box(i, fill(said.axis, { ask: s.ask, axis }), seen(written?.[i]).text, { inputmode: 'decimal' })]), unit(seen(written?.[0]).unit));
+    case 'Count':
+      return h('div', { class: 'entry' }, box(0, s.ask, Array.isArray(written) ? written.length : s.default ?? '', { inputmode: 'numeric' }));
+    case 'Text':
+      return h('div', { class: 'entry' }, box(0, s.ask, written ?? '', { class: 'wide' }));
+    default: {
+      const main = seen(isPair(written) ? written.value : written);
+      const margin = isPair(written) ? seen(written.plus_minus).text : '';
+      return h('div', { class: 'entry' }, box(0, s.ask, main.text || (s.default ?? ''), { inputmode: 'decimal' }),
+        s.form === 'Measured' ? [sign('±'), box(1, fill(said.plusMinus, { ask: s.ask }), margin, { inputmode: 'decimal', class: 'pm' })] : null, unit(main.unit));
+    }
+  }
+}
+
+const typedText = (/** @type {number} */ i) => (document.getElementById(`measure-${i}`) ? input(`measure-${i}`).value.trim() : '');
+
+/**
+ * What the answer changes in the profile, or what is wrong with it.
+ * @param {Page.MeasuringAnswer} answer
+ * @returns {Page.Change[] | string}
+ */
+function changesOf({ s, written, standard, inInches }) {
+  const unit = (/** @type {any} */ value) => shown(value, standard, inInches).unit;
+  switch (s.form) {
+    case 'Word': {
+      const chosen = document.querySelector('[name=measure]:checked');
+      return chosen instanceof HTMLInputElement ? chosenWord(s, written, chosen.value) : said.choose;
+    }
+    case 'Count': {
+      const count = Number(typedText(0));
+      if (!/^\d+$/.test(typedText(0)) || count > maxCount) {
+        return said.count;
+      }
+      const there = Array.isArray(written) ? written.length : 0;
+      return count > there ? Array.from({ length: count - there }, () => ({ key: `${s.key}[+]`, value: {} }))
+        : Array.from({ length: there - count }, (_, i) => ({ key: `${s.key}[${there - i}]`, value: null }));
+    }
+    case 'Point': {
+      const point = [0, 1, 2].map((i) => typed(typedText(i), unit(written?.[i]), standard));
+      return point.includes(null) ? said.point : [{ key: s.key, value: point }];
+    }
+    case 'Text':
+      return [{ key: s.key, value: typedText(0) || null }];
+    default: {
+      const u = unit(isPair(written) ? written.value : written);
+      const value = typed(typedText(0), u, standard);
+      const margin = s.form === 'Measured' ? typed(typedText(1), u, standard) : null;
+      return [{ key: s.key, value: value === null || margin === null ? value : { value, plus_minus: typeof value === 'string' ? alike(margin, standard, shown(value, standard).unit) : margin } }];
+    }
+  }
+}
+
+/**
+ * @param {Page.MeasuringStep} s
+ * @param {any} written
+ * @param {string} value
+ * @returns {Page.Change[]}
+ */
+function chosenWord(s, written, value) {
+  if (s.key !== 'quadrant.groove') {
+    return [{ key: s.key, value }];
+  }
+  if (value === 'round') {
+    return written ? [{ key: s.key, value: null }] : [];
+  }
+  return [{ key: 'quadrant.pitch_radius', value: null }, { key: 'quadrant.groove.shape', value }];
+}
+
+/**
+ * Writes the answer; what is wrong with it comes back in words.
+ * @param {import('./desk.js').Desk} desk
+ * @param {string} file
+ * @param {Page.MeasuringAnswer} answer
+ */
+async function take(desk, file, answer) {
+  const { s, written } = answer;
+  const changes = changesOf(answer);
+  if (typeof changes === 'string') {
+    return changes;
+  }
+  const isEmpty = s.form !== 'Count' && s.form !== 'Word' && changes.some((e) => e.value === null);
+  if (isEmpty && s.default === null) {
+    return said.needed;
+  }
+  if (changes.length === 0 || (isEmpty && written === undefined)) {
+    return '';
+  }
+  const before = desk.files;
+  await desk.edit(changes.map((change) => ({ file, ...change })));
+  const wrong = desk.errors.filter((e) => e.file === file && !e.missing && (e.key === s.key || e.key.startsWith(`${s.key}.`) || e.key.startsWith(`${s.key}[`)));
+  if (wrong.length > 0) {
+    desk.files = before;
+  }
+  return advice(wrong);
 }

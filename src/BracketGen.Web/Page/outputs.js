@@ -1,30 +1,42 @@
-// Every file of the job, to fetch one by one: the same bytes that the command line writes.
-import { $, Told, fetched, h, hand } from './dom.js';
+// Every file of the job, to download one by one: the same bytes that the command line writes.
+import { fetched, hand, textOf } from './asking.js';
+import { $, h, select } from './dom.js';
+import { fill, words } from './words.js';
 
-const files = [
-  ['flat-pattern.dxf', 'Flat pattern for laser or plasma', 'cut'], ['drawing.pdf', 'Drawing for the shop floor, with the 1:1 template'], ['setup-sheet.pdf', 'Set-up sheet for whoever fits it'],
-  ['solid.step', 'Exact solid for CAD', 'cut'], ['solid.glb', 'Model to look at'], ['solid.stl', 'Model to print, for a trial fit; not a bracket'],
-  ['report.html', 'Report: every check, the sweep, charts'], ['result.json', 'Everything for other programs'], ['flat-pattern-kerf.dxf', 'Way of the beam, for machines that know no kerf', 'kerf'],
-];
+const said = words.outputs;
+const beamPath = 'flat-pattern-kerf.dxf';
+
+/**
+ * A choice with its label.
+ * @param {string} id
+ * @param {string} label
+ * @param {[string, string][]} options Value and name of each.
+ */
+const option = (id, label, options) => h('div', { class: 'option' },
+  h('label', { for: id }, label), h('select', { id }, options.map(([value, name]) => h('option', { value }, name))));
 
 export class Outputs {
+  /**
+   * @param {import('./desk.js').Desk} desk
+   * @param {(id: string, isAccepted: boolean) => void} onAccept
+   */
   constructor(desk, onAccept) {
     this.desk = desk;
-    const select = (id, label, ...options) => h('div', { class: 'option' }, h('label', { for: id }, label), h('select', { id }, options.map(([value, name]) => h('option', { value }, name))));
+    this.onAccept = onAccept;
+    this.key = '';
     this.dangers = h('div', { id: 'dangers' });
-    this.told = h('p', { role: 'status', class: 'waiting', id: 'file-told' });
+    this.status = h('p', { role: 'status', class: 'waiting', id: 'file-status' });
     $('body-files').replaceChildren(
-      h('p', {}, 'The files are those that the command «make» writes, strength included. The first one takes a second or two.'),
+      h('p', {}, said.same),
       this.dangers,
       h('div', { class: 'options' },
-        select('file-dxf', 'Cut file for', ['r2000', 'usual machines (2000)'], ['r12', 'old machines (R12)']),
-        select('file-paper', 'Sheet of the drawing', ['', 'as the job says'], ['A3', 'A3'], ['A4', 'A4'], ['B', 'B, 17 x 11 in'], ['A', 'A, 8.5 x 11 in'])),
-      this.told,
-      h('ul', { class: 'files' }, files.map(([name, what]) => h('li', {},
+        option('file-dxf', said.machine, [['r2000', said.r2000], ['r12', said.r12]]),
+        option('file-paper', said.paper, [['', said.asJob], ['A3', said.a3], ['A4', said.a4], ['B', said.b], ['A', said.a]])),
+      this.status,
+      h('ul', { class: 'files' }, Object.entries(words.files).map(([name, what]) => h('li', {},
         h('span', {}, h('strong', {}, name), h('span', { class: 'remark' }, what)),
-        h('button', { type: 'button', 'data-file': name, 'aria-label': `Fetch ${name}`, onclick: (e) => this.fetch(name, e.currentTarget) }, 'Fetch')))),
-      h('p', { class: 'remark' }, 'Share, at the top, packs the four profiles into one file, which page and command line read. Save writes them to the folder.'));
-    this.onAccept = onAccept;
+        h('button', { type: 'button', 'data-file': name, 'aria-label': fill(said.downloadOne, { name }), onclick: (/** @type {Event} */ e) => this.download(name, /** @type {HTMLButtonElement} */ (e.currentTarget)) }, said.download)))),
+      h('p', { class: 'remark' }, said.shareSave));
   }
 
   take() {
@@ -36,28 +48,32 @@ export class Outputs {
     }
     this.key = key;
     this.dangers.replaceChildren(...(dangers.length === 0 ? [] : [h('div', { class: 'warning' },
-      h('p', { class: 'large' }, dangers.length === 1 ? 'A safety check failed.' : `${dangers.length} safety checks failed.`),
-      h('p', {}, 'The cut file and the STEP file are withheld. Mend the numbers. Who knows better accepts each by name and answers for it; the drawing then carries it in large type.'),
+      h('p', { class: 'large' }, dangers.length === 1 ? said.safetyFailed : fill(said.safetiesFailed, { count: dangers.length })),
+      h('p', {}, said.withheld),
       dangers.map((d) => h('label', { class: 'show' }, h('input', {
         type: 'checkbox', checked: accepted.includes(d.id),
-        onchange: (e) => this.onAccept(d.id, e.currentTarget.checked),
-      }), `${d.title} (${d.id}): I accept it and answer for it`)))]));
+        onchange: (/** @type {Event} */ e) => this.onAccept(d.id, /** @type {HTMLInputElement} */ (e.currentTarget).checked),
+      }), fill(said.accept, d))))]));
   }
 
-  async fetch(name, button) {
-    button.disabled = true;
-    this.told.textContent = `Making ${name}…`;
-    this.told.className = 'waiting';
+  /**
+   * @param {string} name
+   * @param {HTMLButtonElement} pressed
+   */
+  async download(name, pressed) {
+    pressed.disabled = true;
+    this.status.textContent = fill(said.making, { name });
+    this.status.className = 'waiting';
     try {
-      const options = { name, accepted: this.desk.accepted, dxf: $('file-dxf').value, paper: $('file-paper').value, kerf: name === 'flat-pattern-kerf.dxf' };
+      const options = { name, accepted: this.desk.accepted, dxf: select('file-dxf').value, paper: select('file-paper').value, kerf: name === beamPath };
       const began = performance.now();
       hand(await fetched('/output', this.desk.message(options)), name);
-      this.told.textContent = `${name} is fetched (${((performance.now() - began) / 1000).toFixed(1)} s).`;
+      this.status.textContent = fill(said.done, { name, time: ((performance.now() - began) / 1000).toFixed(1) });
     } catch (problem) {
-      this.told.textContent = problem instanceof Told ? problem.message : String(problem);
-      this.told.className = 'problem';
+      this.status.textContent = textOf(problem);
+      this.status.className = 'problem';
     }
-    button.disabled = false;
-    button.focus();
+    pressed.disabled = false;
+    pressed.focus();
   }
 }

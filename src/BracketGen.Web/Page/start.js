@@ -1,63 +1,95 @@
-// Where one begins: jobs of the folder, examples, a shared file, or a new job measured step by step.
-import { $, asked, h } from './dom.js';
+// The first screen: jobs of the folder, examples, a shared file, or a new job measured step by step.
+import { asked } from './asking.js';
+import { $, h, input, select } from './dom.js';
+import { fill, words } from './words.js';
 
+const said = words.start;
+
+/** @param {string} name */
 const slug = (name) => name.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 60);
 
+/** What is measured: the selection of its source, the input of its name. */
+const measured = [{ source: 'new-body', needName: said.nameBody }, { source: 'new-vehicle', needName: said.nameVehicle }];
+
+/** @param {{ source: string }} of */
+const nameId = ({ source }) => `${source}-name`;
+
+/**
+ * @param {{ open: (path: string, isExample: boolean) => void, unpack: (text: string) => Promise<void>, begin: (wish: Page.Wish) => void, back: (() => void) | null }} handlers
+ */
 export async function startPage({ open, unpack, begin, back }) {
+  /** @type {Page.Shelf} */
   const shelf = await asked('/shelf');
-  const jobs = (all) => all.filter((p) => ['job', 'packed job'].includes(p.kind));
-  const list = (all, example, none) => all.length === 0 ? h('p', { class: 'remark' }, none) : h('ul', { class: 'shelf' }, all.map((p) => h('li', {}, h('button', { type: 'button', 'data-open': p.path, onclick: () => open(p.path, example) },
-    h('strong', {}, p.name || p.path), h('span', {}, p.path)))));
-
-  const pick = (kind, id, label, measured) => {
-    const options = [
-      ...(measured ? [h('option', { value: 'measure' }, 'measure it now, step by step')] : []),
-      ...shelf.profiles.filter((p) => p.kind === kind).map((p) => h('option', { value: `folder ${p.path}` }, `${p.name} (${p.path})`)),
-      ...shelf.examples.filter((p) => p.kind === kind).map((p) => h('option', { value: `example ${p.path}` }, `${p.name}, example`)),
-    ];
-    return [h('label', { for: id }, label), h('select', { id, onchange: changed }, options)];
-  };
-  const bodyName = [h('label', { for: 'new-body-name' }, 'Its name'), h('input', { type: 'text', id: 'new-body-name', maxlength: 60, autocomplete: 'off' })];
-  const vehicleName = [h('label', { for: 'new-vehicle-name' }, 'Its name'), h('input', { type: 'text', id: 'new-vehicle-name', maxlength: 60, autocomplete: 'off' })];
-  function changed() {
-    for (const [id, parts] of [['new-body', bodyName], ['new-vehicle', vehicleName]]) {
-      parts.forEach((part) => { part.hidden = $(id).value !== 'measure'; });
-    }
-  }
-  const told = h('p', { class: 'problem', role: 'alert', id: 'new-problem', hidden: true });
-
-  const form = h('form', { class: 'new', onsubmit: (event) => {
-    event.preventDefault();
-    const of = (id) => $(id).value;
-    const names = { body: of('new-body-name').trim(), vehicle: of('new-vehicle-name').trim() };
-    const wanting = [['new-body', 'body', 'throttle body'], ['new-vehicle', 'vehicle', 'vehicle']].find(([id, key]) => of(id) === 'measure' && !slug(names[key]));
-    told.hidden = !wanting;
-    if (wanting) {
-      told.textContent = `Give the ${wanting[2]} a name, with letters or digits.`;
-      $(`${wanting[0]}-name`).focus();
-      return;
-    }
-    begin({ body: of('new-body'), vehicle: of('new-vehicle'), shop: of('new-shop'), names, slugs: { body: slug(names.body), vehicle: slug(names.vehicle) } });
-  } },
-  h('div', { class: 'pick' }, pick('throttle body', 'new-body', 'Throttle body', true), bodyName),
-  h('div', { class: 'pick' }, pick('vehicle', 'new-vehicle', 'Vehicle', true), vehicleName),
-  h('div', { class: 'pick' }, pick('shop', 'new-shop', 'Shop', false)), told,
-  h('button', { type: 'submit', class: 'primary', id: 'new-begin' }, 'Begin'));
-
-  const shared = h('input', { type: 'file', id: 'shared', accept: '.toml', onchange: async () => {
-    const [file] = shared.files;
-    if (file) {
-      await unpack(await file.text());
-      shared.value = '';
-    }
-  } });
-
+  const jobs = (/** @type {Page.ShelfEntry[]} */ entries) => entries.filter((p) => ['job', 'packed job'].includes(p.kind));
+  const list = (/** @type {Page.ShelfEntry[]} */ entries, /** @type {boolean} */ isExample) => h('ul', { class: 'shelf' }, entries.map((p) => h('li', {},
+    h('button', { type: 'button', 'data-open': p.path, onclick: () => open(p.path, isExample) }, h('strong', {}, p.name || p.path), h('span', {}, p.path)))));
   const own = jobs(shelf.profiles);
   $('start').replaceChildren(
-    h('section', {}, h('h2', {}, 'Begin a new job'), h('p', {}, 'The vehicle brings pedal and cable, the engine its throttle body. Measure both, and see what bracket joins them.'), form),
-    h('section', {}, h('h2', {}, `Jobs in the folder ${shelf.folder}`), list(own, false, 'There is none yet.')),
-    h('section', {}, h('h2', {}, 'Examples to look at'), list(jobs(shelf.examples), true, '')),
-    h('section', {}, h('h2', {}, 'A job that somebody shared'), h('div', { class: 'pick' }, h('label', { for: 'shared' }, 'Packed job (.toml)'), shared)),
-    ...(back ? [h('p', {}, h('button', { type: 'button', id: 'back-to-job', onclick: back }, 'Back to the open job'))] : []));
-  changed();
+    h('section', {}, h('h2', {}, said.newHeading), h('p', {}, said.newExplain), newJob(shelf, begin)),
+    h('section', {}, h('h2', {}, fill(said.jobsHeading, { folder: shelf.folder })), own.length ? list(own, false) : h('p', { class: 'remark' }, said.noJobs)),
+    h('section', {}, h('h2', {}, said.examplesHeading), list(jobs(shelf.examples), true)),
+    h('section', {}, h('h2', {}, said.sharedHeading), h('div', { class: 'pick' }, h('label', { for: 'shared' }, said.shared), shared(unpack))),
+    ...(back ? [h('p', {}, h('button', { type: 'button', id: 'back-to-job', onclick: back }, said.back))] : []));
+  showNames();
+}
+
+/**
+ * @param {Page.Shelf} shelf
+ * @param {(wish: Page.Wish) => void} begin
+ */
+function newJob(shelf, begin) {
+  const pick = (/** @type {string} */ kind, /** @type {string} */ id, /** @type {string} */ label, isMeasured = true) => {
+    const options = [
+      isMeasured ? h('option', { value: 'measure' }, said.measureNow) : null,
+      shelf.profiles.filter((p) => p.kind === kind).map((p) => h('option', { value: `folder ${p.path}` }, fill(said.fromFolder, { name: p.name, path: p.path }))),
+      shelf.examples.filter((p) => p.kind === kind).map((p) => h('option', { value: `example ${p.path}` }, fill(said.fromExamples, { name: p.name }))),
+    ];
+    return [h('label', { for: id }, label), h('select', { id, onchange: showNames }, options)];
+  };
+  const name = (/** @type {string} */ id) => [h('label', { for: id }, said.name), h('input', { type: 'text', id, maxlength: 60, autocomplete: 'off' })];
+  const problem = h('p', { class: 'problem', role: 'alert', id: 'new-problem', hidden: true });
+  return h('form', { class: 'new', onsubmit: (/** @type {Event} */ event) => submit(event, problem, begin) },
+    h('div', { class: 'pick' }, pick('throttle body', 'new-body', said.body), name('new-body-name')),
+    h('div', { class: 'pick' }, pick('vehicle', 'new-vehicle', said.vehicle), name('new-vehicle-name')),
+    h('div', { class: 'pick' }, pick('shop', 'new-shop', said.shop, false)), problem,
+    h('button', { type: 'submit', class: 'primary', id: 'new-begin' }, said.begin));
+}
+
+/** Only what is measured needs a name. */
+function showNames() {
+  for (const of of measured) {
+    const isHidden = select(of.source).value !== 'measure';
+    document.querySelectorAll(`[for=${nameId(of)}], #${nameId(of)}`).forEach((part) => part.toggleAttribute('hidden', isHidden));
+  }
+}
+
+/**
+ * @param {Event} event
+ * @param {HTMLElement} problem
+ * @param {(wish: Page.Wish) => void} begin
+ */
+function submit(event, problem, begin) {
+  event.preventDefault();
+  const name = (/** @type {string} */ id) => input(id).value.trim();
+  const wanting = measured.find((of) => select(of.source).value === 'measure' && !slug(name(nameId(of))));
+  problem.hidden = !wanting;
+  if (wanting) {
+    problem.textContent = wanting.needName;
+    input(nameId(wanting)).focus();
+    return;
+  }
+  const [body, vehicle] = measured.map((of) => ({ source: select(of.source).value, name: name(nameId(of)), slug: slug(name(nameId(of))) }));
+  begin({ body, vehicle, shop: { source: select('new-shop').value, name: '', slug: '' } });
+}
+
+/** @param {(text: string) => Promise<void>} unpack */
+function shared(unpack) {
+  const picked = h('input', { type: 'file', id: 'shared', accept: '.toml', onchange: async () => {
+    const file = picked.files?.[0];
+    if (file) {
+      await unpack(await file.text());
+      picked.value = '';
+    }
+  } });
+  return picked;
 }

@@ -1,28 +1,41 @@
-// How values are shown and written. A profile keeps the unit it was written with; bare numbers are in the profile's standard units.
-// Factors: NIST Special Publication 811 (2008), appendix B.8, products of exact numbers.
-const pound = 0.45359237 * 9.80665;
-const inches = {
-  mm: ['in', 25.4], N: ['lbf', pound], 'N m': ['lbf in', (pound * 25.4) / 1000], 'N/mm': ['lbf/in', pound / 25.4],
-};
+// How values are shown and written. A profile keeps the unit it was written with; numbers without a unit are in the profile's standard units.
+import { units } from './words.js';
+
 const numeric = /^[-+]?(\d+(\.\d*)?|\.\d+)([eE][-+]?\d+)?$/;
 const withUnit = /^\s*([-+]?(?:\d+[ -])?\d+\/\d+|[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?)\s*(\S.*)?$/;
 
+/** @param {number} number */
 const short = (number) => String(Number(number.toPrecision(5)));
 
-// What stands in a field, and the unit beside it.
-export function shown(written, standard, inInches) {
+/** @param {string} standard */
+const counterpart = (standard) => units.find((unit) => unit.metric === standard);
+
+/**
+ * What stands in a field, and the unit beside it.
+ * @param {any} written The value in the profile.
+ * @param {string} standard Unit of the profile's numbers.
+ * @param {boolean} [inInches]
+ * @returns {Page.Shown}
+ */
+export function shown(written, standard, inInches = false) {
   if (typeof written === 'string') {
     const parts = written.match(withUnit);
     return parts?.[2] ? { text: parts[1], unit: parts[2] } : { text: written, unit: standard };
   }
-  const other = inInches ? inches[standard] : undefined;
+  const other = inInches ? counterpart(standard) : undefined;
   if (typeof written === 'number') {
-    return other ? { text: short(written / other[1]), unit: other[0] } : { text: String(written), unit: standard };
+    return other ? { text: short(written / other.factor), unit: other.inch } : { text: String(written), unit: standard };
   }
-  return { text: '', unit: other ? other[0] : standard };
+  return { text: '', unit: other?.inch ?? standard };
 }
 
-// What was typed, as it goes into the profile; null takes the key away.
+/**
+ * What was typed, as it goes into the profile; null removes the key.
+ * @param {string} text
+ * @param {string} unit Unit beside the field.
+ * @param {string} standard Unit of the profile's numbers.
+ * @returns {number | string | null}
+ */
 export function typed(text, unit, standard) {
   const plain = text.trim();
   if (plain === '') {
@@ -31,16 +44,25 @@ export function typed(text, unit, standard) {
   if (numeric.test(plain)) {
     return unit === standard || !unit ? Number(plain) : `${plain} ${unit}`;
   }
-  return withUnit.test(plain) && !plain.match(withUnit)[2] && unit ? `${plain} ${unit}` : plain;
+  return withUnit.test(plain) && !plain.match(withUnit)?.[2] && unit ? `${plain} ${unit}` : plain;
 }
 
-// A bare number in the unit that another value is written with.
+/**
+ * A number in the unit that another value is written with.
+ * @param {any} number
+ * @param {string} standard
+ * @param {string} unit
+ */
 export function alike(number, standard, unit) {
-  const other = inches[standard];
-  return other?.[0] === unit && typeof number === 'number' ? `${short(number / other[1])} ${unit}` : number;
+  const other = counterpart(standard);
+  return other?.inch === unit && typeof number === 'number' ? `${short(number / other.factor)} ${unit}` : number;
 }
 
-// One step of the last digit shown.
+/**
+ * The number one step of its last digit further; null if the text is no number.
+ * @param {string} text
+ * @param {number} by
+ */
 export function stepped(text, by) {
   if (!numeric.test(text.trim())) {
     return null;

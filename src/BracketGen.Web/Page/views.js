@@ -1,40 +1,67 @@
-// The answers: the report's own sections, put up anew with each answer; pictures that keep their view and the pedal's place.
-import { $, h, show, tabs } from './dom.js';
+// The answers: the report's own sections, shown anew with each answer; pictures that keep their view and the pedal's place.
+import { $, all, button, h, input, show, tabs } from './dom.js';
 import { chartReaders, solidPicture, sweepMotion, sweepPicture } from './report.js';
+import { fill, words } from './words.js';
 
-export const views = [
-  ['verdict', 'Verdict'], ['checks', 'Checks'], ['side-by-side', 'Other brackets'], ['charts', 'Forces and travel'], ['sure', 'How sure'],
-  ['strength', 'Strength'], ['flat', 'Flat pattern'], ['files', 'Files'],
-].map(([view, label]) => ({ view, id: `tab-${view}`, panel: `panel-${view}`, label }));
+const said = words.answers;
+
+export const views = Object.entries(words.views).map(([view, label]) => ({ view, id: `tab-${view}`, panel: `panel-${view}`, label }));
+
+/** @param {string} text */
+const escaped = (text) => text.replace(/[&<>"]/g, (c) => `&#${c.charCodeAt(0)};`);
+
+/** @param {string} text */
+const paragraph = (text, name = '') => `<p class="${name}">${escaped(text)}</p>`;
 
 export class Views {
+  /** @param {{ onChoice: (choice: number) => void, onStrength: () => Promise<void> }} handlers */
   constructor({ onChoice, onStrength }) {
-    Object.assign(this, { onChoice, onStrength, chosen: 'verdict', picture: null, sweep: null, shown: {} });
+    this.onChoice = onChoice;
+    this.onStrength = onStrength;
+    this.chosen = views[0].view;
+    /** What each panel shows. @type {Record<string, string>} */
+    this.shown = {};
+    /** @type {Record<string, string>} */
+    this.notes = {};
+    this.filling = 0;
+    this.drawn = '';
+    /** @type {Report.SolidPicture | null} */
+    this.picture = null;
+    /** @type {Report.SweepPicture | null} */
+    this.sweep = null;
     $('view-panels').replaceChildren(...views.map(({ id, panel, view, label }) => h(
       'section', { id: panel, role: 'tabpanel', 'aria-labelledby': id, tabindex: '-1', hidden: view !== this.chosen }, h('h3', { class: 'panel-heading' }, label), h('div', { class: 'panel-body', id: `body-${view}` }))));
-    this.list();
-    // Links of the verdict lead to the checks.
-    $('view-panels').addEventListener('click', (event) => {
-      const link = event.target.closest('a[href^="#"]');
-      if (link) {
-        event.preventDefault();
-        this.choose('checks');
-        const row = document.getElementById(link.getAttribute('href').slice(1));
-        row?.scrollIntoView({ block: 'center' });
-        row?.querySelector('summary')?.focus();
-      }
-      const choice = event.target.closest('[data-choice]');
-      if (choice) {
-        this.onChoice(Number(choice.dataset.choice));
-      }
-    });
+    this.list({});
+    $('view-panels').addEventListener('click', (event) => this.press(event));
   }
 
-  list(notes = {}) {
-    tabs($('view-tabs'), views.map((v) => ({ ...v, note: notes[v.view] })), `tab-${this.chosen}`, (id) => this.choose(id.slice(4)));
+  /**
+   * Links of the verdict lead to the checks; the buttons of the choices take one.
+   * @param {Event} event
+   */
+  press(event) {
+    const pressed = /** @type {Element} */ (event.target);
+    const link = pressed.closest('a[href^="#"]');
+    if (link) {
+      event.preventDefault();
+      this.choose('checks');
+      const row = document.getElementById((link.getAttribute('href') ?? '').slice(1));
+      row?.scrollIntoView({ block: 'center' });
+      row?.querySelector('summary')?.focus();
+    }
+    const choice = pressed.closest('[data-choice]');
+    if (choice instanceof HTMLElement) {
+      this.onChoice(Number(choice.dataset.choice));
+    }
+  }
+
+  /** @param {Record<string, string>} notes What stands beside a tab's name. */
+  list(notes) {
+    tabs($('view-tabs'), views.map((v) => ({ ...v, note: notes[v.view] })), `tab-${this.chosen}`, (id) => this.choose(id.slice('tab-'.length)));
     this.notes = notes;
   }
 
+  /** @param {string} view */
   choose(view) {
     this.chosen = view;
     for (const v of views) {
@@ -46,34 +73,33 @@ export class Views {
     $(`tab-${view}`).scrollIntoView({ block: 'nearest', inline: 'nearest' });
   }
 
+  /** @param {import('./desk.js').Desk} desk */
   strip(desk) {
     const { answer, errors } = desk;
     const strip = $('strip');
-    strip.className = `strip ${errors.length ? 'wrong' : answer?.state ?? ''}`;
+    strip.className = `strip ${errors.length ? 'wrong' : answer?.verdict.state ?? ''}`;
     if (errors.length) {
-      strip.replaceChildren(h('p', { class: 'word' }, errors.length === 1 ? '1 mistake in the numbers' : `${errors.length} mistakes in the numbers`), h('p', {}, answer ? 'What is shown below is from before.' : 'Nothing was computed yet.'));
+      strip.replaceChildren(h('p', { class: 'word' }, errors.length === 1 ? said.mistake : fill(said.mistakes, { count: errors.length })), h('p', {}, answer ? said.before : said.nothing));
     } else if (answer) {
-      const sentence = answer.sentence.charAt(0).toUpperCase() + answer.sentence.slice(1);
-      strip.replaceChildren(h('p', { class: 'word' }, answer.word), h('p', {}, sentence));
+      strip.replaceChildren(h('p', { class: 'word' }, answer.verdict.word), h('p', {}, answer.verdict.sentence));
     }
     $('bracket').classList.toggle('stale', errors.length > 0);
-    $('told').textContent = answer && !errors.length
-      ? `Answered in ${Math.round(desk.engine)} ms. A design aid: a competent person checks the finished installation.`
-      : 'A design aid. A competent person checks the finished installation.';
+    $('status').textContent = answer && !errors.length ? fill(words.frame.answered, { time: Math.round(desk.solveTime) }) : words.frame.aid;
   }
 
+  /** @param {import('./desk.js').Desk} desk */
   take(desk) {
     this.strip(desk);
     const { answer } = desk;
     if (!answer || desk.errors.length) {
       return;
     }
-    // The pictures first: the eye waits for them, and the tables take longer to put up.
+    // The pictures first: the eye waits for them, and the tables take longer to build.
     const focused = document.activeElement?.id;
     this.pictures(answer);
     clearTimeout(this.filling);
     this.filling = setTimeout(() => {
-      const opened = new Set([...document.querySelectorAll('#view-panels details[open] summary code')].map((c) => c.textContent));
+      const opened = new Set(all('#view-panels details[open] summary code').map((c) => c.textContent));
       this.fill(answer, opened);
       if (focused && document.activeElement?.id !== focused) {
         document.getElementById(focused)?.focus({ preventScroll: true });
@@ -81,98 +107,99 @@ export class Views {
     });
   }
 
+  /**
+   * Shows markup in a panel, if it is new.
+   * @param {string} view
+   * @param {string} markup
+   */
   part(view, markup) {
-    if (this.shown[view] !== markup) {
-      this.shown[view] = markup;
-      show($(`body-${view}`), markup);
-      return true;
+    if (this.shown[view] === markup) {
+      return false;
     }
-    return false;
+    this.shown[view] = markup;
+    show($(`body-${view}`), markup);
+    return true;
   }
 
+  /**
+   * @param {Page.Answer} answer
+   * @param {Set<string | null>} opened The checks that were open.
+   */
   fill(answer, opened) {
     const { parts } = answer;
-    this.part('verdict', `${parts.verdict}<div class="caution-box"><h3>Cautions</h3>${parts.cautions}</div>`);
+    this.part('verdict', `${parts.verdict}<div class="caution-box"><h3>${escaped(said.cautions)}</h3>${parts.cautions}</div>`);
     if (this.part('checks', parts.checks)) {
-      for (const code of document.querySelectorAll('#body-checks summary code')) {
-        if (opened.has(code.textContent)) {
-          code.closest('details').open = true;
-        }
-      }
+      all('#body-checks summary code').filter((code) => opened.has(code.textContent)).forEach((code) => code.closest('details')?.setAttribute('open', ''));
     }
     if (this.part('charts', parts.charts)) {
       chartReaders();
     }
-    this.part('sure', parts.sure ?? '<p>There is no probability to tell: the mechanism could not be computed.</p>');
-    this.part('flat', parts.flat ?? '<p>There is no bracket, and so no flat pattern.</p>');
-    this.part('side-by-side', parts['side-by-side'] ?? (answer.depth === 'Quick' ? '<p class="waiting">Looking for other brackets…</p>' : '<p>No bracket passes every check. The verdict says what stands in the way, and what would open one.</p>'));
+    this.part('sure', parts.sure ?? paragraph(said.notSure));
+    this.part('flat', parts.flat ?? paragraph(said.noFlat));
+    this.part('side-by-side', parts['side-by-side'] ?? (answer.depth === 'Quick' ? paragraph(said.searching, 'waiting') : paragraph(said.noChoice)));
     this.strength(answer);
-    const failed = (answer.parts.checks.match(/<tr role="row" id="[^"]*" class="fail"/g) ?? []).length;
-    const offers = (parts['side-by-side']?.match(/<article/g) ?? []).length;
-    const notes = { checks: failed ? `${failed} failed` : '', 'side-by-side': offers ? String(offers) : '' };
+    const choices = (parts['side-by-side']?.match(/<article/g) ?? []).length;
+    const notes = { checks: answer.failed ? fill(said.failed, { count: answer.failed }) : '', 'side-by-side': choices ? String(choices) : '' };
     if (JSON.stringify(notes) !== JSON.stringify(this.notes)) {
       const focused = document.activeElement?.id;
       this.list(notes);
-      document.getElementById(focused)?.focus({ preventScroll: true });
+      document.getElementById(focused ?? '')?.focus({ preventScroll: true });
     }
   }
 
+  /** @param {Page.Answer} answer */
   strength(answer) {
-    const done = answer.hasStrength;
-    if (done) {
+    if (answer.hasStrength) {
       this.part('strength', answer.parts.strength);
-    } else if (this.shown.strength !== 'ask') {
-      this.shown.strength = 'ask';
+    } else if (this.shown.strength !== '') {
+      this.shown.strength = '';
       $('body-strength').replaceChildren(
-        h('p', {}, 'Not calculated for these numbers: whether the bracket bends, shakes or cracks is not known. It takes a second or two.'),
-        h('button', { type: 'button', id: 'do-strength', onclick: () => this.ask() }, 'Calculate strength'), h('p', { class: 'waiting', role: 'status', id: 'strength-waiting' }));
+        h('p', {}, said.strengthOpen),
+        h('button', { type: 'button', id: 'do-strength', onclick: () => this.ask() }, said.calculate), h('p', { class: 'waiting', role: 'status', id: 'strength-waiting' }));
     }
-    if (!done && $('do-strength')) {
-      $('do-strength').disabled = !answer.hasBracket;
-      $('strength-waiting').textContent = answer.hasBracket ? '' : 'There is no bracket.';
+    if (!answer.hasStrength) {
+      button('do-strength').disabled = !answer.hasBracket;
+      $('strength-waiting').textContent = answer.hasBracket ? '' : said.noBracket;
     }
-    $('paint').hidden = !answer.data.solid?.shell;
-    if (!answer.data.solid?.shell) {
-      document.querySelector('[name=paint][value=bare]').checked = true;
+    const hasShell = Boolean(answer.data.solid?.shell);
+    $('paint').hidden = !hasShell;
+    if (!hasShell) {
+      input('paint-bare').checked = true;
     }
   }
 
   async ask() {
-    $('do-strength').disabled = true;
-    $('strength-waiting').textContent = 'Calculating…';
+    button('do-strength').disabled = true;
+    $('strength-waiting').textContent = said.calculating;
     await this.onStrength();
     $('panel-strength').focus({ preventScroll: true });
   }
 
+  /** @param {Page.Answer} answer */
   pictures(answer) {
     const key = JSON.stringify(answer.data);
     if (key === this.drawn) {
       return;
     }
     this.drawn = key;
+    const { solid } = answer.data;
     const motion = sweepMotion(answer.data.sweep);
-    $('no-solid').hidden = answer.data.solid !== null;
-    if (answer.data.solid) {
-      if (this.picture) {
-        this.picture.change(answer.data.solid, motion);
-        $('solid-live').hidden = false;
-      } else {
-        const made = solidPicture(answer.data.solid, motion);
-        this.picture = made.change ? made : null;
-      }
-    } else {
+    $('no-solid').hidden = solid !== null;
+    if (!solid) {
       $('solid-live').hidden = true;
+    } else if (this.picture) {
+      this.picture.change(solid, motion);
+      $('solid-live').hidden = false;
+    } else {
+      const made = solidPicture(solid, motion);
+      this.picture = 'change' in made ? made : null;
     }
     const pedal = this.sweep?.pedal() ?? 0;
     this.sweep?.stop();
-    const opened = $('sweep').querySelector('details')?.open ?? false;
+    const isOpen = $('sweep').querySelector('details')?.open ?? false;
     show($('sweep'), answer.parts.sweep);
-    const details = $('sweep').querySelector('details');
-    if (details) {
-      details.open = opened;
-    }
-    const follow = answer.data.solid && this.picture ? this.picture : () => {};
-    this.sweep = sweepPicture(motion, follow, pedal);
+    $('sweep').querySelector('details')?.toggleAttribute('open', isOpen);
+    this.sweep = sweepPicture(motion, solid && this.picture ? this.picture : () => {}, pedal);
   }
 
   repaint() { this.picture?.paint(); }

@@ -1,9 +1,9 @@
-using BracketGen.Design.Checks;
+using BracketGen.Words.Page;
 using Microsoft.AspNetCore.Http;
 
 namespace BracketGen.Web.Serving;
 
-/// <summary>Who may ask: this machine, by its own name, from the page itself or from no page at all.</summary>
+/// <summary>Which requests are answered: those of this machine, by its own name, from the page itself or from no page.</summary>
 /// <remarks>
 /// A page of another site can send requests to any address, and can give its own name this machine's address; neither can put the
 /// right name into <c>Host</c> and <c>Origin</c>. Sources: RFC 9110, 7.2; Fetch Standard, 3.1 (Origin); Fetch Metadata Request Headers
@@ -11,7 +11,7 @@ namespace BracketGen.Web.Serving;
 /// </remarks>
 internal static class RequestGuard
 {
-    /// <summary>Why the request is refused; null where it is not.</summary>
+    /// <summary>Why the request is refused; null if it is answered.</summary>
     /// <param name="request">The request.</param>
     /// <param name="port">Port that is listened on.</param>
     public static string? Refusal(HttpRequest request, int port)
@@ -19,18 +19,18 @@ internal static class RequestGuard
         string[] hosts = [$"127.0.0.1:{port}", $"localhost:{port}"];
         if (request.Headers.Host is not [{ } host] || !hosts.Contains(host, StringComparer.OrdinalIgnoreCase))
         {
-            return "This address is not the workbench's: use the one that the program printed.";
+            return ServerWords.OtherHost;
         }
 
         if (request.Headers.Origin is { Count: > 0 } origin && !(origin is [{ } from] && string.Equals(from, $"http://{host}", StringComparison.OrdinalIgnoreCase)))
         {
-            return "Requests from other pages are refused.";
+            return ServerWords.OtherPage;
         }
 
-        // «none» is the address bar; an older browser says nothing, and then Origin above has spoken for every request that changes something.
+        // "none" is the address bar. An older browser sends nothing here; Origin, above, then guards every request that changes something.
         var isStart = HttpMethods.IsGet(request.Method) && request.Path == "/";
         return request.Headers["Sec-Fetch-Site"] is { Count: > 0 } site && !(site is ["same-origin"] || (isStart && site is ["none"]))
-            ? "Requests from other pages are refused."
+            ? ServerWords.OtherPage
             : null;
     }
 }

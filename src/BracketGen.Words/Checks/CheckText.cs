@@ -1,57 +1,29 @@
-using System.Globalization;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Forces;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Checks;
 
-/// <summary>The numbers of a check as people read them, in the job's unit.</summary>
+/// <summary>A check as people read it: title, numbers in the job's units, consequence, source.</summary>
 public static class CheckText
 {
-    // NIST SP 811, appendix B.8: 1 lbf = 0.453 592 37 kg x 9.806 65 m/s².
-    private const double PoundForce = 0.45359237 * 9.80665;
-
-    /// <summary>A check's value, limit or margin with its unit.</summary>
-    /// <param name="unit">What the number is.</param>
-    /// <param name="value">The number in the internal unit.</param>
-    /// <param name="units">Unit of length.</param>
-    public static string Number(Quantity unit, double value, UnitSystem units)
-    {
-        if (!double.IsFinite(value))
-        {
-            return double.IsNaN(value) ? "not known" : value > 0 ? "without end" : "none";
-        }
-
-        var text = unit switch
-        {
-            Quantity.Length when units == UnitSystem.Inch => (value / 25.4).ToString("0.000", CultureInfo.InvariantCulture) + " in",
-            Quantity.Length => value.ToString("0.0#", CultureInfo.InvariantCulture) + " mm",
-            Quantity.Angle => new Angle(value).Degrees.ToString("0.0", CultureInfo.InvariantCulture) + "°",
-            // A probability near one must not be rounded to a certainty.
-            Quantity.Fraction when value is > 0.985 and < 1 => (Math.Floor(10_000 * value) / 100).ToString("0.0#", CultureInfo.InvariantCulture) + " %",
-            Quantity.Fraction => (100 * value).ToString("0", CultureInfo.InvariantCulture) + " %",
-            Quantity.Force when units == UnitSystem.Inch => (value / PoundForce).ToString("0.0", CultureInfo.InvariantCulture) + " lbf",
-            Quantity.Force => value.ToString("0.0", CultureInfo.InvariantCulture) + " N",
-            Quantity.Voltage => value.ToString("0.00", CultureInfo.InvariantCulture) + " V",
-            Quantity.Frequency => value.ToString("0", CultureInfo.InvariantCulture) + " Hz",
-            _ => value.ToString("0.##", CultureInfo.InvariantCulture),
-        };
-        return text.StartsWith("-0", StringComparison.Ordinal) && text.All(c => c is '-' or '0' or '.' or ' ' or 'm' or 'i' or 'n' or '°' or '%' or 'N' or 'V' or 'l' or 'b' or 'f' or 'H' or 'z')
-            ? text[1..]
-            : text;
-    }
+    /// <summary>A quantity in a job's units.</summary>
+    public static string Number(Quantity unit, double value, UnitSystem units) => units.Write(unit, value);
 
     /// <summary>A check's value.</summary>
-    public static string Value(Check check, UnitSystem units) => Number(check.Unit, check.Value, units);
+    public static string Value(Check check, UnitSystem units) => units.Write(check.Unit, check.Value);
 
-    /// <summary>A check's limit: «at least 3.0 mm».</summary>
+    /// <summary>A check's limit: "at least 3.0 mm".</summary>
     public static string Limit(Check check, UnitSystem units) =>
-        (check.Bound == Bound.AtLeast ? "at least " : "at most ") + Number(check.Unit, check.Limit, units);
+        (check.Bound == Bound.AtLeast ? "at least " : "at most ") + units.Write(check.Unit, check.Limit);
 
     /// <summary>A check's margin.</summary>
-    public static string Margin(Check check, UnitSystem units) => Number(check.Unit, check.Margin, units);
+    public static string Margin(Check check, UnitSystem units) => units.Write(check.Unit, check.Margin);
 
-    /// <summary>What a check's kind means, in one word or two.</summary>
+    /// <summary>What a check's kind means, in one word.</summary>
     public static string Kind(CheckKind kind) => kind switch
     {
         CheckKind.Safety => "safety",
@@ -59,4 +31,78 @@ public static class CheckText
         CheckKind.Making => "making",
         _ => "advice",
     };
+
+    /// <summary>What is known of a check, as files name it.</summary>
+    public static string State(CheckState state) => state switch
+    {
+        CheckState.Passes => "passes",
+        CheckState.Fails => "fails",
+        _ => "not known",
+    };
+
+    /// <summary>One word or two on a check: what a table marks it with.</summary>
+    public static string Mark(Check check) => check switch
+    {
+        { Passes: true } => "ok",
+        { Kind: CheckKind.Advice } => "to do",
+        { State: CheckState.NotKnown } => "NOT KNOWN",
+        { Kind: CheckKind.Safety } => "UNSAFE",
+        _ => "FAILS",
+    };
+
+    /// <summary>What is checked, in a few words.</summary>
+    public static string Title(this Check check)
+    {
+        var bend = check.Number is { } number ? $"bend {number}" : "the bend";
+        return check.Id switch
+        {
+            CheckId.BoltHoleEdge or CheckId.StopHoleEdge => $"Centre of hole {check.Subject} to the edge",
+            CheckId.HoleBend => $"Edge of hole {check.Subject} to {bend}",
+            CheckId.BendRadius => $"Inside radius of {bend}, grain {(check.IsVariant ? "along" : "across")} it",
+            CheckId.ShortestFlange => $"Shorter flange at {bend}, outside",
+            CheckId.BendAngle => $"Angle of {bend}",
+            CheckId.KeepOut => $"Bracket to {check.Subject}",
+            CheckId.BoltRoom => $"Room for the socket on bolt {check.Subject}, radius",
+            _ => CheckWords.Of(check.Id).Title,
+        };
+    }
+
+    /// <summary>What happens where the check fails, and what to do; where it is not known, what to measure or calculate.</summary>
+    public static string Consequence(this Check check) => check.State == CheckState.NotKnown ? NotKnown(check) : check.Id switch
+    {
+        CheckId.KeepOut => $"The bracket meets {check.Subject}.",
+        CheckId.BracketShape when check.IsVariant =>
+            "The wire is too short: with the valve closed nothing of it is left beyond the groove. Fit a cable with more free inner length.",
+        CheckId.ProbabilityCloses or CheckId.ProbabilityWideOpen or CheckId.ProbabilityAdjuster =>
+            $"{CheckWords.Of(check.Id).Consequence} Measure again: {check.Subject}.",
+        _ => CheckWords.Of(check.Id).Consequence,
+    };
+
+    /// <summary>Where the limit comes from.</summary>
+    public static string Source(this Check check) => check.GivenSource ?? SourceOf(check.Definition.Source);
+
+    /// <summary>A source in words.</summary>
+    public static string SourceOf(LimitSource source) => source switch
+    {
+        LimitSource.CommonPractice => "common practice, no source",
+        LimitSource.Judgement => "our judgement, no source",
+        LimitSource.Preference => "job preferences (default: common practice, no source)",
+        LimitSource.Profile => "profile",
+        LimitSource.Geometry => "geometry",
+        LimitSource.TwoSprings => "49 CFR 571.124 S5",
+        LimitSource.EdgeDistance => "EN 1993-1-8, table 3.3 (1.2 d)",
+        LimitSource.VDie => "geometry of the V-die, (V/2) / cos(A/2)",
+        _ => "the material's data sheet",
+    };
+
+    private static string NotKnown(Check check) => double.IsNaN(check.Value)
+        ? check.Definition.Scope == CheckScope.OwnStrength
+            ? "Strength was not calculated. Calculate it before you make the bracket."
+            : $"{CheckWords.Of(check.Id).Title}: not calculated. Correct what keeps the travel from being solved."
+        : check.Id switch
+        {
+            CheckId.ReturnMargin or CheckId.ReturnOneFailed =>
+                "It passes with the usual values, but not at the bad end of what was assumed. Measure friction of the cable and the pedal's own force at the pad.",
+            _ => "It passes only as long as the assumed inputs hold. Measure them.",
+        };
 }

@@ -1,13 +1,12 @@
 using System.Globalization;
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism;
-using BracketGen.Profiles.Interview;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Results;
 
-/// <summary>What the pedal does to the valve, and what would mend it, in words; screen and report say the same.</summary>
+/// <summary>What the pedal does to the valve, and what would correct it, in words; screen and report say the same.</summary>
 public static class TravelText
 {
     /// <summary>The travel in a sentence or two.</summary>
@@ -15,8 +14,8 @@ public static class TravelText
     {
         var first = $"The valve begins to move at {Percent(travel.PedalAtFirstMove)} of the pedal";
         return travel.ReachesWideOpen
-            ? $"{first} and is wide open at {Percent(travel.PedalAtWideOpen)}; {Length(job, travel.OverTravel)} of pull is left at the floor."
-            : $"{first} and gets to {Degrees(travel.Reached.Degrees)} of {Degrees(travel.Rotation.Degrees)}: {Length(job, -travel.OverTravel)} of pull is missing.";
+            ? $"{first} and is wide open at {Percent(travel.PedalAtWideOpen)}; over-travel {Length(job, travel.OverTravel)}."
+            : $"{first} and reaches {Degrees(travel.Reached.Degrees)} of {Degrees(travel.Rotation.Degrees)}: {Length(job, -travel.OverTravel)} of pull is missing.";
     }
 
     /// <summary>Each change that alone would open the valve fully; empty where none is needed.</summary>
@@ -43,12 +42,12 @@ public static class TravelText
 
     /// <summary>Where to put a stop for the pedal; null where it needs none.</summary>
     public static string? PedalStop(Job job, Travel travel) => travel.OverTravel > job.Preferences.MaxOverTravel
-        ? $"Set a pedal stop at {Percent(travel.PedalAtWideOpen)} of the stroke, {Length(job, job.Vehicle.Pedal.FullStroke * travel.PedalAtWideOpen)} of pad travel from released."
+        ? $"Set a pedal stop at {Percent(travel.PedalAtWideOpen)} of its stroke: {Length(job, job.Vehicle.Pedal.FullStroke * travel.PedalAtWideOpen)} of pad travel from released."
         : null;
 
-    private static string Length(Job job, double value) => CheckText.Number(Quantity.Length, value, job.Units);
+    private static string Length(Job job, double value) => job.Units.Write(Quantity.Length, value);
 
-    private static string Percent(double value) => CheckText.Number(Quantity.Fraction, value, UnitSystem.Metric);
+    private static string Percent(double value) => UnitSystem.Metric.Write(Quantity.Fraction, value);
 
-    private static string Degrees(double value) => value.ToString("0.#", CultureInfo.InvariantCulture) + "°";
+    private static string Degrees(double value) => UnitSystems.Decimals(value, "0.#") + "°";
 }

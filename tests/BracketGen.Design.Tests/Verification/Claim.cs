@@ -1,5 +1,6 @@
 using System.Globalization;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Design.Tests.Verification;
 

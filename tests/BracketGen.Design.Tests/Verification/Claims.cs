@@ -2,12 +2,15 @@ using BracketGen.Strength.Tests;
 using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Sections;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Standards;
-using BracketGen.Strength;
+using BracketGen.Strength.Parts;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests.Verification;
@@ -99,7 +102,7 @@ internal static class Claims
         Groove = new CircularGroove(radius),
         Rotation = Angle.FromDegrees(rotation).Radians,
         Pocket = Angle.FromDegrees(-20).Radians,
-        GrooveExtent = Angle.FromDegrees(150).Radians,
+        GrooveExtent = Angle.FromDegrees(150),
         GrooveWidth = 3,
         SlotWidth = 2.2,
         OuterRadius = radius + 3,

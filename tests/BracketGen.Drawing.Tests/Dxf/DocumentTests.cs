@@ -2,11 +2,12 @@ using System.Globalization;
 using System.Text;
 using BracketGen.Design.Checks;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Drawing.Tests.Dxf;
@@ -101,7 +102,7 @@ public class DocumentTests
     [Fact]
     public void Sections_and_tables_stand_in_the_order_of_the_reference()
     {
-        // DXF Reference, «General DXF file structure» and «TABLES section».
+        // DXF Reference, "General DXF file structure" and "TABLES section".
         var groups = Groups(new DxfWriter().Write(Sample()));
         IEnumerable<string> After(string what) => groups.Zip(groups.Skip(1)).Where(p => p.First == (0, what)).Select(p => p.Second.Value);
         Assert.Equal(["HEADER", "CLASSES", "TABLES", "BLOCKS", "ENTITIES", "OBJECTS"], After("SECTION"));

@@ -2,15 +2,16 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 using NetTopologySuite.Algorithm.Distance;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
@@ -128,7 +129,7 @@ public class FlatPatternDxfTests
             var drawing = FlatPatternDxf.ComposeCompensated(bracket, solution.Job, FlatPatternDxf.PathRound(bracket, 0.25), ["Warned"]);
             Assert.Contains("not compensated", net.Comment, StringComparison.Ordinal);
             Assert.DoesNotContain("not compensated", drawing.Comment, StringComparison.Ordinal);
-            Assert.Contains("COMPENSATED for a kerf of " + (solution.Job.Units == UnitSystem.Inch ? "0.0098 in" : "0.25 mm"), drawing.Comment, StringComparison.Ordinal);
+            Assert.Contains("COMPENSATED for a kerf of " + (solution.Job.Units == UnitSystem.Inch ? "0.0098 in" : "0.250 mm"), drawing.Comment, StringComparison.Ordinal);
             Assert.EndsWith("Warned", drawing.Comment, StringComparison.Ordinal);
             Assert.DoesNotContain(net.Layers, l => l == DxfLayers.Note);
 

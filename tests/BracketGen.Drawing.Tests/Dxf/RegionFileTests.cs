@@ -1,11 +1,12 @@
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Dxf;
 
@@ -37,7 +38,7 @@ public class RegionFileTests
 
     [SkippableFact]
     public void Random_pieces_keep_area_and_cut_length() => Compare(
-        RandomShapes.Region.Draw(300).Select((region, i) => (Name: $"random {i:000}", region)).ToDictionary(t => t.Name, t => t.region));
+        RandomShapes.Region.Draw(LongRun.Of(300)).Select((region, i) => (Name: $"random {i:000}", region)).ToDictionary(t => t.Name, t => t.region));
 
     [Fact]
     public void Holes_come_first_and_round_ones_are_circles()

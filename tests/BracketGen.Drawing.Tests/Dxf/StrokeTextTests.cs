@@ -1,7 +1,8 @@
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Dxf;
 

@@ -21,7 +21,7 @@ public class ReportBrowserTests
         {
             var page = Path.Combine(folder, "report.html");
             File.WriteAllBytes(page, JobReport.Write(ReportCases.All.Single(c => c.Name == name).Solution, []));
-            var said = node.RunOrFail([Path.Combine(tests, "report.mjs"), chromium.FilePath, page], timeout: TimeSpan.FromMinutes(4));
+            var said = node.RunOrFail([Path.Combine(tests, "report.mjs"), chromium.FilePath, page]);
             Assert.True(said.Length == 0, said);
         }
         finally

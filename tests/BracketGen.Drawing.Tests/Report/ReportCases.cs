@@ -6,7 +6,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Tests.ShopDrawing;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Drawing.Tests.Report;
@@ -21,8 +21,8 @@ internal static class ReportCases
         ("no mechanism", ExampleSolutions.First with { Mechanism = null }),
         ("no bracket", NoBracket()),
         ("one spring", OneSpring()),
-        .. RandomSolutions.Samples.Take(24).Select((s, i) => ($"sample {i}", s)),
-        .. RandomJobs.Job.Draw(8).Select((job, i) => ($"random job {i}", Designer.Solve(job))),
+        .. RandomSolutions.Samples.Take(LongRun.Of(24)).Select((s, i) => ($"sample {i}", s)),
+        .. RandomJobs.Job.Draw(LongRun.Of(8)).Select((job, i) => ($"random job {i}", Designer.Solve(job))),
     ]);
 
     /// <summary>All of them, made once.</summary>

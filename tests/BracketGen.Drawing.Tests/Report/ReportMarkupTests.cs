@@ -7,11 +7,12 @@ using AngleSharp.Dom;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Report;
 
@@ -169,7 +170,7 @@ public partial class ReportMarkupTests
         Assert.All(bracketOnly, id => Assert.NotNull(by["plover-alder-58"].GetElementById(id)));
         Assert.All(bracketOnly, id => Assert.Null(by["no bracket"].GetElementById(id)));
         Assert.NotNull(by["no bracket"].GetElementById("sweep"));
-        Assert.Contains("What would open a way", by["no bracket"].GetElementById("verdict")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(VerdictFacts.Remedies, by["no bracket"].GetElementById("verdict")!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

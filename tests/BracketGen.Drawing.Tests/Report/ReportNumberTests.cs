@@ -4,22 +4,24 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Sections;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
-using BracketGen.Words.Results;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Report;
 
-/// <summary>What the page shows is what the engine found.</summary>
+/// <summary>What the page shows is what the solver found.</summary>
 public class ReportNumberTests
 {
     [Fact]
@@ -29,28 +31,33 @@ public class ReportNumberTests
         Assert.Equal(solution.Checks.Length, document.QuerySelectorAll(".checks tbody tr").Length);
         foreach (var check in solution.Checks)
         {
-            var row = document.GetElementById("check-" + check.Id)!;
+            var row = document.GetElementById("check-" + check.Code)!;
             Assert.Equal(
                 [CheckText.Value(check, units), CheckText.Limit(check, units), CheckText.Margin(check, units)],
                 row.QuerySelectorAll("td.n").Select(c => ReportCases.Plain(c.TextContent)));
             var head = ReportCases.Plain(row.QuerySelector("th")!.TextContent);
-            Assert.All(new[] { check.Title, check.Id, check.Source, check.Consequence }, t => Assert.Contains(t, head, StringComparison.Ordinal));
-            Assert.Equal(VerdictText.Mark(check), row.QuerySelector(".mark")!.TextContent.Trim());
+            Assert.All(new[] { check.Title(), check.Code, check.Source(), check.Consequence() }, t => Assert.Contains(t, head, StringComparison.Ordinal));
+            Assert.Equal(CheckText.Mark(check), row.QuerySelector(".mark")!.TextContent.Trim());
         }
     });
 
     [Fact]
     public void Checks_keep_their_order_within_their_kind() => ReportCases.Each((solution, _, document) => Assert.Equal(
-        solution.Checks.GroupBy(c => c.Kind).OrderBy(g => g.Key).SelectMany(g => g).Select(c => "check-" + c.Id),
+        solution.Checks.GroupBy(c => c.Kind).OrderBy(g => g.Key).SelectMany(g => g).Select(c => "check-" + c.Code),
         document.QuerySelectorAll(".checks tbody tr").Select(r => r.Id)));
 
     [Theory]
-    [InlineData(3, Bound.AtLeast, 2, 0.5)]
-    [InlineData(1, Bound.AtLeast, 2, -0.5)]
-    [InlineData(3, Bound.AtMost, 4, 0.25)]
-    [InlineData(0.1, Bound.AtLeast, 0, 0.1)]
-    public void A_margin_bar_is_the_margin_over_the_limit(double value, Bound bound, double limit, double part) =>
-        Assert.Equal(part, MarginBar.Part(new("x", "x", CheckKind.Function, Quantity.Length, value, bound, limit, "", "")), 12);
+    [InlineData(1.5, "M28 2H64V8H28Z")]
+    [InlineData(0.5, "M28 2H14V8H28Z")]
+    [InlineData(5, "M28 2H100V8H28Z")]
+    [InlineData(double.NaN, "M28 2H28V8H28Z")]
+    public void A_margin_bar_is_the_spare(double value, string bar)
+    {
+        // Free play, at least 1 mm: a bar of 72 to the right of the mark at 28 is as much again as the limit.
+        var html = new HtmlWriter();
+        MarginBar.Write(html, new(CheckId.FreePlay, value, 1));
+        Assert.Contains(bar, html.ToString(), StringComparison.Ordinal);
+    }
 
     [Fact]
     public void The_numbers_of_the_sweep_are_those_of_the_travel() => ReportCases.Each((solution, _, document) =>
@@ -58,31 +65,31 @@ public class ReportNumberTests
         var (travel, units) = (solution.Travel, solution.Job.Units);
         var rows = document.QuerySelectorAll("#sweep-table tbody tr").Select(r => r.Children.Select(c => ReportCases.Plain(c.TextContent)).ToArray()).ToList();
         Assert.Equal("pedal released", rows[0][0]);
-        Assert.Equal(CheckText.Number(Quantity.Length, travel.Closed.Straight, units), rows[0][4]);
+        Assert.Equal(units.Write(Quantity.Length, travel.Closed.Straight), rows[0][4]);
 
-        // From the second row on, the engine's own steps, as far as the pedal gets.
+        // From the second row on, the solver's own steps, as far as the pedal gets.
         var reached = travel.Sweep.TakeWhile(w => travel.FreePlay + travel.Closed.Length - w.Length <= travel.AvailablePull + 1e-6 && w.Opening.Radians <= travel.Reached.Radians + 1e-12).ToList();
         foreach (var (wire, row) in reached.Zip(rows.Skip(1)))
         {
             Assert.Equal(
                 [
-                    CheckText.Number(Quantity.Angle, wire.Opening.Radians, units),
-                    CheckText.Number(Quantity.Length, travel.FreePlay + travel.Closed.Length - wire.Length, units),
-                    CheckText.Number(Quantity.Length, wire.Straight, units),
-                    wire.LiftedOff ? "lifted off" : CheckText.Number(Quantity.Angle, wire.Wrap.Radians, units),
-                    CheckText.Number(Quantity.Length, wire.Arm, units),
+                    units.Write(Quantity.Angle, wire.Opening.Radians),
+                    units.Write(Quantity.Length, travel.FreePlay + travel.Closed.Length - wire.Length),
+                    units.Write(Quantity.Length, wire.Straight),
+                    wire.LiftedOff ? "lifted off" : units.Write(Quantity.Angle, wire.Wrap.Radians),
+                    units.Write(Quantity.Length, wire.Arm),
                 ],
                 [row[1], row[3], row[4], row[5], row[6]]);
         }
 
         // The last row is as far as the valve gets, with all the pull there is.
-        Assert.Equal(CheckText.Number(Quantity.Angle, travel.Reached.Radians, units), rows[^1][1]);
+        Assert.Equal(units.Write(Quantity.Angle, travel.Reached.Radians), rows[^1][1]);
         Assert.Equal("100 %", rows[^1][2]);
-        Assert.Equal(CheckText.Number(Quantity.Length, travel.AvailablePull, units), rows[^1][3]);
+        Assert.Equal(units.Write(Quantity.Length, travel.AvailablePull), rows[^1][3]);
     });
 
     [Fact]
-    public void The_picture_moves_as_the_engine_says() => ReportCases.Each((solution, _, document) =>
+    public void The_picture_moves_as_the_solver_says() => ReportCases.Each((solution, _, document) =>
     {
         using var data = JsonDocument.Parse(document.GetElementById("data")!.TextContent);
         var sweep = data.RootElement.GetProperty("sweep");
@@ -105,14 +112,14 @@ public class ReportNumberTests
         for (var i = 0; i < turns.Length; i++)
         {
             var drawn = new Vector2(from[2 * i], from[2 * i + 1]).DistanceTo(new(seat[0], seat[1]));
-            var wire = TautWire.Solve(Quadrant(solution), Seat(solution), Angle.FromDegrees(Math.Abs(turns[i])));
+            var wire = TautWire.Solve(solution.Job.Body.OpeningCounterClockwise().Quadrant, solution.Job.Body.Turned(solution.Travel).Closed.Seat, Angle.FromDegrees(Math.Abs(turns[i])));
             Assert.Equal(wire.Straight, drawn, 1e-2);
             Assert.Equal(wire.Wrap.Radians, wraps[i], 1e-3);
         }
     });
 
     [Fact]
-    public void Charts_go_through_the_engines_values()
+    public void Charts_go_through_the_values_of_the_solver()
     {
         foreach (var (_, solution) in ExampleSolutions.All)
         {
@@ -122,7 +129,7 @@ public class ReportNumberTests
             var inch = solution.Job.Units == UnitSystem.Inch;
 
             // 1 in = 25.4 mm; 1 lbf = 0.45359237 kg x 9.80665 m/s² (NIST SP 811, appendix B.8).
-            double length = inch ? 25.4 : 1, force = inch ? 0.45359237 * 9.80665 : 1, torque = length * force;
+            double length = inch ? 25.4 : 1, force = inch ? 0.45359237 * 9.80665 : 1, torque = inch ? length * force : 1000;
             Same(document, "pull", travel.Sweep, w => w.Opening.Degrees, w => (travel.FreePlay + travel.Closed.Length - w.Length) / length, w => loaded.PullAt(w.Opening) / length);
             Same(document, "arm", travel.Sweep, w => w.Opening.Degrees, w => w.Arm / length);
             Same(
@@ -137,7 +144,7 @@ public class ReportNumberTests
         }
     }
 
-    /// <summary>The chart's table holds values of the engine, and its first curve passes through them where its own grid says they are.</summary>
+    /// <summary>The chart's table holds values of the solver, and its first curve passes through them where its own grid says they are.</summary>
     private static void Same<T>(IHtmlDocument document, string id, IReadOnlyList<T> points, Func<T, double> x, params Func<T, double>[] values)
     {
         var chart = document.GetElementById("chart-" + id)!;
@@ -176,8 +183,4 @@ public class ReportNumberTests
         var ((low, from), (high, to)) = (ticks[0], ticks[^1]);
         return value => from + (value - low) / (high - low) * (to - from);
     }
-
-    private static Quadrant Quadrant(Solution solution) => solution.Job.Body.OpeningCounterClockwise().Quadrant;
-
-    private static Vector2 Seat(Solution solution) => solution.Travel.Closed.From + solution.Travel.Closed.Straight * solution.Travel.Closed.Direction;
 }

@@ -4,15 +4,14 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Tests.Report;
 
@@ -49,8 +48,7 @@ public class ReportStrengthTests
         {
             var (report, document) = (solution.Strength!, ReportCases.Parse(ReportCases.Text(solution)));
             var start = document.QuerySelector("#strength .most")!.GetAttribute("d")!.Split(['M', 'A'])[1].Split(' ').Select(n => double.Parse(n, CultureInfo.InvariantCulture)).ToArray();
-            var mirrored = solution.Job.Body.Opens == OpeningSense.Clockwise;
-            var (x, y) = (mirrored ? -report.Stamped.At.X : report.Stamped.At.X, -report.Stamped.At.Y);
+            var (x, y) = (report.Stamped.At.X, -report.Stamped.At.Y);
             Assert.Equal(y, start[1], 0.01);
             Assert.InRange(start[0] - x, 0.3, 6); // Its path begins on the right, a radius from the middle.
 
@@ -69,7 +67,7 @@ public class ReportStrengthTests
             using var data = JsonDocument.Parse(ReportCases.Parse(ReportCases.Text(solution)).GetElementById("data")!.TextContent);
             var shell = data.RootElement.GetProperty("solid").GetProperty("shell");
             int Count(string name) => shell.GetProperty(name).GetArrayLength();
-            var mesh = solution.Strength!.Prepared.Model.Mesh;
+            var mesh = solution.Strength!.Folded;
             Assert.Equal(3 * mesh.Nodes.Length, Count("points"));
             Assert.Equal(3 * mesh.Nodes.Length, Count("swing"));
             Assert.Equal(mesh.Nodes.Length, Count("stress"));
@@ -79,10 +77,9 @@ public class ReportStrengthTests
             // Each node where folding its place on the flat pattern puts the middle of the sheet, in the frame as measured.
             var bracket = solution.Bracket!;
             var points = shell.GetProperty("points").EnumerateArray().Select(v => v.GetDouble()).Chunk(3).ToList();
-            foreach (var (flat, point) in solution.Strength.Prepared.Flat.Nodes.Zip(points))
+            foreach (var (flat, point) in solution.Strength.Flat.Nodes.Zip(points))
             {
-                var own = solution.Job.Body.Opens == OpeningSense.Clockwise ? new(-flat.X, flat.Y) : flat;
-                Assert.Equal(0, bracket.Folded.Fold(own, bracket.Stock.Thickness / 2).DistanceTo(new(point[0], point[1], point[2])), 0.02);
+                Assert.Equal(0, bracket.Folded.Fold(flat, bracket.Stock.Thickness / 2).DistanceTo(new(point[0], point[1], point[2])), 0.02);
             }
         }
     }

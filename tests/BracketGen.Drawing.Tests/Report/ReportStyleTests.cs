@@ -6,6 +6,7 @@ using BracketGen.Drawing.Report.Charts;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Drawing.Tests.Report;

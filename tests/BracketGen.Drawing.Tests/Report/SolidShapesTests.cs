@@ -1,8 +1,8 @@
-using BracketGen.Drawing.Report;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Model;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Report;
 

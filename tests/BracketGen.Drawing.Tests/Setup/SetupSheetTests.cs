@@ -2,19 +2,20 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Setup;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
 using BracketGen.SheetMetal.Fasteners;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Setup;
 
@@ -48,7 +49,7 @@ public class SetupSheetTests
         string[] expected =
         [
             "PLV-A58-01, revision A", "ISO 4017 - M6 x 16 - 8.8", "ISO 7089 - 6 - 200 HV", "M8 x 1, 13 mm across flats", "barrel 6 mm x 8 mm",
-            "7.0 N m", "13.9 mm", "11.4 mm", "2.0 mm (1.5 to 2.5 mm)", "never under 1.0 mm", "6.8 mm (5.1 to 8.5 mm)", "a turn of the nuts is 1 mm",
+            "7.0 N m", "13.9 mm", "11.4 mm", "2.0 mm (1.5 to 2.5 mm)", "minimum 1.0 mm", "6.8 mm (5.1 to 8.5 mm)", "one turn of the nuts is 1 mm",
             "0.50 V", "49 CFR 571.124", "VDI 2230", "FED-STD-H28/2", "common practice, no source",
         ];
         Assert.All(expected, e => Assert.Contains(e, text, StringComparison.Ordinal));
@@ -75,8 +76,8 @@ public class SetupSheetTests
             var text = TextOf(pages);
             string[] expected =
             [
-                "let slip from a quarter, a half and three quarters", "return spring unhooked", "Pedal on the floor, by foot", "nothing can catch",
-                "rocked on its mounts", "lock nuts tight", "comes out of its pocket", "Checked by",
+                "slip off the foot from a quarter, a half and three quarters", "return spring unhooked", "Pedal on the floor, worked by foot", "nothing can catch",
+                "rocks the engine on its mounts", "locknuts are tight", "stays in its pocket", "Checked by",
             ];
             Assert.All(expected, e => Assert.Contains(e, text, StringComparison.Ordinal));
         }
@@ -85,25 +86,35 @@ public class SetupSheetTests
     [Fact]
     public void Failed_safety_checks_stand_in_large_type_on_the_first_sheet_and_others_below()
     {
-        var danger = new Check(
-            "moving-parts", "Bracket to quadrant", CheckKind.Safety, Quantity.Length, 1, Bound.AtLeast, 3, "test", "The quadrant can catch on the bracket.");
-        var nuisance = danger with { Id = "hole-bend", Title = "Hole to bend", Kind = CheckKind.Making, Consequence = "The hole is pulled out of round." };
+        var danger = new Check(CheckId.MovingParts, 1, 3);
+        var nuisance = new Check(CheckId.HoleBend, 1, 3) { Subject = "A" };
         var good = ExampleSolutions.First;
         var pages = Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes), danger, nuisance] });
         var large = string.Join(' ', pages[0].Items.OfType<TextItem>().Where(t => t.Height >= TextHeight.Huge).Select(t => t.Text));
-        Assert.StartsWith("SAFETY CHECK FAILED: Bracket to quadrant", large, StringComparison.Ordinal);
-        Assert.Contains("The hole is pulled out of round.", TextOf(pages), StringComparison.Ordinal);
+        Assert.StartsWith($"SAFETY CHECK FAILED: {danger.Title()}", large, StringComparison.Ordinal);
+        Assert.Contains(nuisance.Consequence(), TextOf(pages), StringComparison.Ordinal);
         Clean("danger", pages);
         Assert.DoesNotContain("FAILED", TextOf(Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes)] })), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_not_proven_stands_in_large_type_with_what_to_do()
+    {
+        var good = ExampleSolutions.First;
+        var pages = Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes), new(CheckId.StampedYield, double.NaN, 1.2)] });
+        Assert.Contains(pages[0].Items.OfType<TextItem>(), t => t.Height >= TextHeight.Huge && t.Text == "NOT PROVEN");
+        Assert.Contains("Strength was not calculated", TextOf(pages), StringComparison.Ordinal);
+        Clean("not proven", pages);
     }
 
     [Fact]
     public void Many_failed_checks_go_on_over_the_sheets()
     {
         var good = ExampleSolutions.First;
-        var checks = Enumerable.Range(0, 24).Select(i => new Check(
-            $"c{i}", $"Something that was checked, number {i}", i < 6 ? CheckKind.Safety : CheckKind.Making, Quantity.Length, 1, Bound.AtLeast, 3, "test",
-            "What happens then takes a sentence of some length, and what to do about it takes another one that is not shorter."));
+        var checks = Enumerable.Range(0, 24).Select(i => new Check(i < 6 ? CheckId.ProbabilityCloses : CheckId.KeepOut, 0.5, 3)
+        {
+            Subject = $"something that was looked at, number {i}, a sentence of some length, and what to do about it takes another one that is not shorter",
+        });
         var pages = Compose(good with { Checks = [.. checks] });
         Clean("many", pages);
         var text = TextOf(pages);
@@ -129,12 +140,11 @@ public class SetupSheetTests
     public void Torques_in_inches_are_the_same_torques()
     {
         // NIST SP 811, appendix B.8: 1 lbf in = 0.112 984 8 N m; 7 N m are 61.96 lbf in.
-        var words = new SetupWords(UnitSystem.Inch);
-        Assert.Equal("62\u00A0lbf\u00A0in", words.Torque(7000));
+        Assert.Equal("62 lbf in", UnitSystem.Inch.WriteCoarse(Quantity.Torque, 7000));
 
         // Ibidem: 1 lbf = 4.448 222 N, 1 ksi = 6.894 757 MPa.
-        Assert.Equal("2248\u00A0lbf", words.Load(10_000));
-        Assert.Equal("16\u00A0ksi", words.Stress(110));
+        Assert.Equal("2248 lbf", UnitSystem.Inch.WriteCoarse(Quantity.Force, 10_000));
+        Assert.Equal("16 ksi", UnitSystem.Inch.WriteCoarse(Quantity.Stress, 110));
     }
 
     [Fact]
@@ -146,10 +156,10 @@ public class SetupSheetTests
         {
             var screw = BossScrew.For(group.Key, bracket.Stock.Thickness);
             Assert.Contains($"ISO 4017 - {group.Key.Name} x {screw.Length} - 8.8", text, StringComparison.Ordinal);
-            Assert.Contains(new SetupWords(solution.Job.Units).Torque(screw.Torque).Replace('\u00A0', ' '), text, StringComparison.Ordinal);
+            Assert.Contains(solution.Job.Units.WriteCoarse(Quantity.Torque, screw.Torque), text, StringComparison.Ordinal);
         }
 
-        Assert.Equal(solution.Job.Vehicle.Cable.OuterEnd is ThreadedAdjuster, text.Contains("adjuster nut, with the cable", StringComparison.Ordinal));
+        Assert.Equal(solution.Job.Vehicle.Cable.OuterEnd is ThreadedAdjuster, text.Contains("adjuster locknut, with the cable", StringComparison.Ordinal));
     });
 
     [Fact]
@@ -163,11 +173,11 @@ public class SetupSheetTests
             Assert.All(those, t => Assert.Contains(words, t.Text, StringComparison.Ordinal));
         }
 
-        Says((e, slot) => e is ThreadedAdjuster && slot, "from the open side, one nut on either side");
-        Says((e, slot) => e is ThreadedAdjuster && !slot, "off the adjuster and lead it over the end fitting");
-        Says((e, _) => e is SlottedClip, "Push the outer's ring groove into slot");
-        Says((e, slot) => e is PlainFerrule && slot, "Lay the ferrule's nose into slot");
-        Says((e, slot) => e is PlainFerrule && !slot, "set the ferrule's shoulder on that side");
+        Says((e, slot) => e is ThreadedAdjuster && slot, "from the open side, one nut on each side");
+        Says((e, slot) => e is ThreadedAdjuster && !slot, "off the adjuster and pass it over the end fitting");
+        Says((e, _) => e is SlottedClip, "Push the neck of the clip into slot");
+        Says((e, slot) => e is PlainFerrule && slot, "Lay the nose of the ferrule into slot");
+        Says((e, slot) => e is PlainFerrule && !slot, "seat the shoulder of the ferrule on that side");
     }
 
     [Fact]

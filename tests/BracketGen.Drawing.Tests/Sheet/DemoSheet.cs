@@ -1,9 +1,11 @@
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 
@@ -116,9 +118,14 @@ internal static class DemoSheet
             Wanted(At(8, 0), At(0, 42), ViewSide.Left),
         ]);
         items.AddRange(dimensions.Items);
-        void Callout(Vector2 centre, double radius, double degrees, double turn, params string[] lines) =>
-            items.AddRange(LeaderPlacer.Callout(
-                items, space, centre, radius, Angle.FromDegrees(degrees), lines, maximumTurn: Angle.FromDegrees(turn)));
+        void Callout(Vector2 centre, double radius, double degrees, double turn, params string[] lines)
+        {
+            var free = new FreeSpace(items) { Room = space };
+            var turns = Enumerable.Range(0, (int)(turn / 10)).SelectMany(i => (int[])[10 * i, -10 * i]);
+            free.AddBest(turns.SelectMany(t => (double[])[8, 15, 26, 41], (t, reach) =>
+                Dimensions.Callout(centre, radius, Angle.FromDegrees(degrees + t), lines, reach)));
+            items.AddRange([.. free.Items.Skip(items.Count)]);
+        }
 
         Callout(holes[1], hole, 65, 180, "3 x " + value.Diameter(6.6), "for M6");
         Callout(At(width - corner, corner), corner, -45, 40, "2 x " + value.Radius(corner));

@@ -1,11 +1,12 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Search;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Drawing.Tests.Sheet;

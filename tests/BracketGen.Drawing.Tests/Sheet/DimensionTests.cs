@@ -1,10 +1,10 @@
 using BracketGen.Design.Checks;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 
@@ -103,33 +103,5 @@ public class DimensionTests
         Assert.Equal(line.Points[1].Y, line.Points[2].Y);
         Assert.All(items.OfType<TextItem>(), t => Assert.True(t.Bounds.Max.X < line.Points[1].X));
         Assert.Empty(SheetAudit.Check(new SheetPage(PageFormat.A4).With(items)));
-    }
-
-    [Fact]
-    public void A_placed_leader_keeps_clear_of_what_is_there()
-    {
-        // Lines close on all sides but the upper right.
-        SheetItem[] drawn =
-        [
-            .. Enumerable.Range(0, 12).Select(i => new Stroke(new(40, 60 + 3 * i), new(100, 60 + 3 * i), LineKind.Visible)),
-            .. Enumerable.Range(0, 12).Select(i => new Stroke(new(100, 60 + 3 * i), new(170, 60 + 3 * i), LineKind.Visible)),
-            new TextItem("Here already", new(112, 110), 3.5),
-        ];
-        foreach (var wanted in new[] { 20, 110, 200, 290 })
-        {
-            var leader = LeaderPlacer.Callout(drawn, PageFormat.A4.Frame, new(100, 98), 2, Angle.FromDegrees(wanted), ["2 x Ø4"]);
-            Assert.Empty(SheetAudit.Check(new SheetPage(PageFormat.A4).With(drawn).With(leader)));
-        }
-    }
-
-    [Fact]
-    public void A_leader_to_an_arc_comes_in_within_the_arc()
-    {
-        SheetItem[] drawn = [new TextItem("In the way of the wanted place", new(104, 108), 3.5)];
-        var leader = LeaderPlacer.Callout(
-            drawn, PageFormat.A4.Frame, new(100, 100), 6, Angle.FromDegrees(45), ["R6"], maximumTurn: Angle.FromDegrees(40));
-        var tip = One<Polyline>(leader).Points[0] - new Vector2(100, 100);
-        Assert.InRange(tip.Polar.Degrees, 5, 85);
-        Assert.Empty(SheetAudit.Check(new SheetPage(PageFormat.A4).With(drawn).With(leader)));
     }
 }

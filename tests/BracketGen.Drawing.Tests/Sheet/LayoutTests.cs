@@ -1,11 +1,13 @@
 using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf.Format;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

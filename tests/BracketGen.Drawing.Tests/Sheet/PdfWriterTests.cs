@@ -1,11 +1,11 @@
 using System.Globalization;
 using System.Text;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 using UglyToad.PdfPig;
 
 namespace BracketGen.Drawing.Tests.Sheet;

@@ -1,10 +1,11 @@
 using BracketGen.Design.Checks;
-using BracketGen.Drawing.Report.Html;
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 

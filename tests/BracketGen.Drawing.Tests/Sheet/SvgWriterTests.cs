@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Xml.Linq;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 
@@ -19,15 +19,6 @@ public class SvgWriterTests
         Assert.Equal("420mm", root.Attribute("width")!.Value);
         Assert.Equal(page.All.OfType<TextItem>().Select(t => t.Text), root.Elements(Svg + "text").Select(t => t.Value));
         Assert.Equal(page.All.Count(i => i is not TextItem), root.Elements(Svg + "path").Count());
-    }
-
-    [Fact]
-    public void The_font_rules_carry_the_font()
-    {
-        var rules = SvgWriter.FontFaces().Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        Assert.Equal(2, rules.Length);
-        var coded = rules[1].Split("base64,")[1].Split(')')[0];
-        Assert.Equal(SheetFont.Of(FontWeight.Bold).TrueType.ToArray(), Convert.FromBase64String(coded));
     }
 
     [Fact]

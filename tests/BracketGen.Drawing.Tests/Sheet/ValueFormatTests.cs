@@ -1,7 +1,8 @@
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
+using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 
@@ -46,6 +47,20 @@ public class ValueFormatTests
         Assert.Equal("R3", ValueFormat.Millimetre.Radius(3));
         Assert.Equal("R.125", ValueFormat.Inch.Radius(3.175));
         Assert.Equal("90°", ValueFormat.Millimetre.Degrees(Angle.Right));
-        Assert.Equal("3 mm", ValueFormat.Millimetre.WithUnit(3));
     }
+
+    [Theory]
+    [InlineData("0.118 in thick", ".118 in thick")]
+    [InlineData("0.250 to 0.500 in", ".250 to .500 in")]
+    [InlineData("0.250; 1.500 in and 10.5 in", ".250; 1.500 in and 10.5 in")]
+    [InlineData("a factor of 0.75, 0.175 lb", "a factor of 0.75, 0.175 lb")]
+    public void On_a_drawing_inches_below_one_have_no_zero_before_the_point(string text, string drawn)
+    {
+        Assert.Equal(drawn, ValueFormat.Inch.Styled(text));
+        Assert.Equal(text, ValueFormat.Tabled(UnitSystem.Inch).Styled(text));
+        Assert.Equal(text, ValueFormat.Millimetre.Styled(text));
+    }
+
+    [Fact]
+    public void Tables_elsewhere_keep_it() => Assert.Equal("0.118", ValueFormat.Tabled(UnitSystem.Inch).Length(3));
 }

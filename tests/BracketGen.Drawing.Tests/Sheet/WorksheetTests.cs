@@ -1,11 +1,12 @@
 using BracketGen.Design.Checks;
 using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Tests.Sheet;
 
@@ -28,7 +29,7 @@ public class WorksheetTests
     [MemberData(nameof(Papers))]
     public void It_asks_for_everything_that_a_profile_must_hold(string paper)
     {
-        var keys = WorksheetSections.OfThrottleBody("mm", "N m").Concat(WorksheetSections.OfVehicle("mm", "N")).SelectMany(s => s.Blanks).Select(b => b.Key).ToHashSet();
+        var keys = WorksheetSections.OfThrottleBody(UnitSystem.Metric).Concat(WorksheetSections.OfVehicle(UnitSystem.Metric)).SelectMany(s => s.Blanks).Select(b => b.Key).ToHashSet();
         Assert.Superset(
             new HashSet<string>
             {

@@ -2,17 +2,19 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Tests.ShopDrawing;
 
@@ -43,11 +45,11 @@ public class BracketDrawingTests
         }
     }
 
-    // With the sheets of the other papers more than 500 drawings in all.
+    // With the sheets of the other papers more than 500 drawings in a long run.
     [Fact]
     public void WhateverIsShapedIsLegible()
     {
-        Assert.True(RandomSolutions.Samples.Count > 250);
+        Assert.True(RandomSolutions.Samples.Count > LongRun.Of(250));
         RandomSolutions.Each(int.MaxValue, solution => AssertClean("random", Compose(solution)));
     }
 
@@ -136,27 +138,42 @@ public class BracketDrawingTests
     [Fact]
     public void FailedSafetyCheckStandsInLargeType()
     {
-        var danger = new Check(
-            "moving-parts", "Bracket to quadrant", CheckKind.Safety, Quantity.Length, 1, Bound.AtLeast, 3, "test",
-            "The quadrant can catch on the bracket.");
+        var danger = new Check(CheckId.MovingParts, 1, 3);
         var good = ExampleSolutions.First;
         var pages = Compose(good with { Checks = good.Checks.Add(danger) });
         var large = string.Join(" ", pages[0].Items.OfType<TextItem>().Where(t => t.Height >= TextHeight.Huge).Select(t => t.Text));
         var inch = good.Job.Units == UnitSystem.Inch;
-        Assert.Contains("SAFETY CHECK FAILED: Bracket to quadrant: " + (inch ? "0.039 in" : "1.0 mm"), large);
-        Assert.Contains("The quadrant can catch on the bracket.", TextOf(pages[0]));
+        Assert.Contains($"SAFETY CHECK FAILED: {danger.Title()}: " + (inch ? ".039 in" : "1.0 mm"), large);
+        Assert.Contains(danger.Consequence(), TextOf(pages[0]));
         Assert.All(pages.Skip(1), p => Assert.Contains("SAFETY CHECK FAILED", TextOf(p)));
         AssertClean("danger", pages);
         Assert.DoesNotContain("SAFETY CHECK FAILED", TextOf(Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes)] })[0]));
     }
 
     [Fact]
+    public void WhatIsNotProvenStandsInLargeTypeWithWhatToDo()
+    {
+        var good = ExampleSolutions.First;
+        foreach (var format in Formats)
+        {
+            var pages = Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes), new(CheckId.StampedYield, double.NaN, 1.2)] }, format);
+            Assert.Contains(pages[0].Items.OfType<TextItem>(), t => t.Height >= TextHeight.Huge && t.Text == "NOT PROVEN");
+            Assert.Contains("Strength was not calculated", TextOf(pages[0]));
+            Assert.All(pages.Where(p => !p.Framed), p => Assert.Contains("NOT PROVEN", TextOf(p)));
+            AssertClean("not proven", pages);
+        }
+
+        Assert.DoesNotContain("NOT PROVEN", TextOf(Compose(good with { Checks = [.. good.Checks.Where(c => c.Passes)] })[0]));
+    }
+
+    [Fact]
     public void ManyFailedChecksStillFit()
     {
         var good = ExampleSolutions.First;
-        var checks = Enumerable.Range(0, 24).Select(i => new Check(
-            $"c{i}", $"Something that was checked, number {i}", i < 6 ? CheckKind.Safety : CheckKind.Making, Quantity.Length, 1, Bound.AtLeast, 3, "test",
-            "What happens then takes a sentence of some length, and what to do about it takes another one that is not shorter."));
+        var checks = Enumerable.Range(0, 24).Select(i => new Check(i < 6 ? CheckId.ProbabilityCloses : CheckId.KeepOut, 0.5, 3)
+        {
+            Subject = $"something that was looked at, number {i}, a sentence of some length, and what to do about it takes another one that is not shorter",
+        });
         foreach (var format in Formats)
         {
             var pages = Compose(good with { Checks = [.. checks] }, format);
@@ -284,7 +301,7 @@ public class BracketDrawingTests
             Assert.Contains(texts.OfType<TextItem>(), t => t.Text.StartsWith("First vibration", StringComparison.Ordinal));
 
             // Every triangle that is not seen on edge is there, in one step of the scale or cut into several.
-            Assert.True(texts.OfType<Shade>().Count() > solution.Strength!.Prepared.Flat.Triangles.Length, name);
+            Assert.True(texts.OfType<Shade>().Count() > solution.Strength!.Flat.Triangles.Length, name);
         }
 
         var without = ExampleSolutions.First with { Strength = null };
@@ -296,7 +313,7 @@ public class BracketDrawingTests
     public void ReturnLipIsDrawnToo()
     {
         var drawn = 0;
-        foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Job.Body.Opens == Mechanism.OpeningSense.CounterClockwise))
+        foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Job.Body.Opens == OpeningSense.CounterClockwise))
         {
             foreach (var lipped in ReturnLip.On(solution.Bracket!, solution.Job.Shop, 5))
             {
@@ -304,7 +321,7 @@ public class BracketDrawingTests
                 AssertClean($"{name} with a lip", pages);
                 var last = $"B{lipped.Flat.Bends.Length}";
                 Assert.Contains(pages[0].Items.OfType<TextItem>(), t => t.Text.Contains(last, StringComparison.Ordinal));
-                var mesh = Drawing.Solid.FoldedMesh.Of(lipped.Folded);
+                var mesh = Drawing.Solid.Mesh.FoldedMesh.Of(lipped.Folded);
                 Assert.Equal(lipped.Flat.Blank.Area * lipped.Flat.Thickness, mesh.Volume, 0.05 * mesh.Volume);
                 drawn++;
             }

@@ -1,11 +1,10 @@
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
-using BracketGen.Drawing.ShopDrawing.Views;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.ShopDrawing;
 

@@ -1,11 +1,11 @@
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Report.Html;
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

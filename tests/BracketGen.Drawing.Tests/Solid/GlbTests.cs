@@ -4,15 +4,19 @@ using System.Text.Json;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Glb;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Tests.Sheet;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

@@ -1,6 +1,7 @@
-using BracketGen.Drawing.Measuring;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

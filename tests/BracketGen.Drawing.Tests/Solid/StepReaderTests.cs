@@ -4,9 +4,12 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Solid;
 using BracketGen.Drawing.Solid.Brep;
+using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Solid.Step;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

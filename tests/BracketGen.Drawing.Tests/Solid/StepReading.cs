@@ -25,6 +25,6 @@ internal sealed record StepReading(
 
         var script = RepositoryRoot.PathOf("tests", "readers", "step.mjs");
         return JsonSerializer.Deserialize<Dictionary<string, StepReading>>(
-            node.RunOrFail([script, folder[""]], timeout: TimeSpan.FromMinutes(8)), Options)!;
+            node.RunOrFail([script, folder[""]]), Options)!;
     }
 }

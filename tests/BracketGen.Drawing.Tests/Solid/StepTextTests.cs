@@ -2,10 +2,10 @@ using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 using BracketGen.Design.Checks;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Drawing.Tests.Solid;

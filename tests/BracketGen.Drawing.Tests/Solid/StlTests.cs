@@ -1,12 +1,13 @@
 using System.Buffers.Binary;
 using System.Text;
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Tests.Solid;
 

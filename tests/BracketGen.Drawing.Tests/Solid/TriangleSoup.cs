@@ -1,4 +1,4 @@
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Tests.Solid;

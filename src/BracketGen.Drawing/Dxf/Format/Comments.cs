@@ -1,3 +1,5 @@
+using BracketGen.Drawing.Dxf.Model;
+
 namespace BracketGen.Drawing.Dxf.Format;
 
 /// <summary>Lines for whoever opens the file in an editor; readers skip them (group 999).</summary>

@@ -1,3 +1,5 @@
+using BracketGen.Drawing.Dxf.Model;
+
 namespace BracketGen.Drawing.Dxf.Format;
 
 /// <summary>Entities as R12 has them: a polyline is a sequence of vertex entities.</summary>

@@ -1,3 +1,5 @@
+using BracketGen.Drawing.Dxf.Model;
+
 namespace BracketGen.Drawing.Dxf.Format;
 
 /// <summary>Entities as R2000 has them, with handles, owners and subclass markers.</summary>

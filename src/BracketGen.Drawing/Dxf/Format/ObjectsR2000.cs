@@ -1,4 +1,5 @@
 using BracketGen.Design.Part;
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Dxf.Format;

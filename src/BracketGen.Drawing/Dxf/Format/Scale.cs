@@ -1,12 +1,14 @@
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
+using BracketGen.Units;
 
 namespace BracketGen.Drawing.Dxf.Format;
 
 /// <summary>From millimetres to the file's unit.</summary>
 internal readonly record struct Scale(DxfUnits Units)
 {
-    // International yard and pound agreement, 1959: one inch is 25.4 mm. Division keeps whole inches whole.
-    private double PerUnit => Units == DxfUnits.Inches ? 25.4 : 1;
+    // Division keeps whole inches whole.
+    private double PerUnit => Units == DxfUnits.Inches ? UnitTable.InchLength.Factor : 1;
 
     public double Of(double length) => length / PerUnit;
 

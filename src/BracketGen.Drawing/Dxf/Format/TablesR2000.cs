@@ -1,3 +1,4 @@
+using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Dxf.Format;

@@ -1,4 +1,7 @@
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Charts;
 
@@ -27,8 +30,8 @@ internal sealed record Chart
     /// <summary>Short name, part of its anchor.</summary>
     public required string Id { get; init; }
 
-    /// <summary>Heading.</summary>
-    public required string Title { get; init; }
+    /// <summary>Heading, and what it tells in a sentence.</summary>
+    public required ChartWords Words { get; init; }
 
     /// <summary>What runs to the right.</summary>
     public required ChartAxis X { get; init; }
@@ -44,7 +47,4 @@ internal sealed record Chart
 
     /// <summary>Levels across it.</summary>
     public IReadOnlyList<ChartLevel> Levels { get; init; } = [];
-
-    /// <summary>What it tells, in a sentence.</summary>
-    public string Remark { get; init; } = "";
 }

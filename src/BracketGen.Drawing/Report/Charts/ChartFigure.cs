@@ -1,7 +1,10 @@
 using System.Globalization;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Charts;
 
@@ -17,11 +20,8 @@ internal static class ChartFigure
     {
         var title = $"chart-{chart.Id}-title";
         using var figure = html.Open("figure", ("class", "chart"), ("id", "chart-" + chart.Id), ("aria-labelledby", title));
-        html.Line("h3", chart.Title, ("id", title));
-        if (chart.Remark.Length > 0)
-        {
-            html.Line("p", chart.Remark);
-        }
+        html.Line("h3", chart.Words.Title, ("id", title));
+        html.Line("p", chart.Words.Remark);
 
         var x = Ticks.Over(chart.At.Min() * chart.X.AxisUnit.Factor, chart.At.Max() * chart.X.AxisUnit.Factor, 6);
         var y = Range(chart);
@@ -29,7 +29,7 @@ internal static class ChartFigure
         Key(html, chart);
         html.Line("p", "", ("class", "readout"), ("aria-hidden", "true"), ("hidden", ""));
         using var details = html.Open("details");
-        html.Line("summary", $"Values: {chart.Title.ToLowerInvariant()}");
+        html.Line("summary", ChartText.Values(chart.Words.Title));
         Table(html, chart, x);
     }
 
@@ -119,9 +119,9 @@ internal static class ChartFigure
 
     private static void Table(HtmlWriter html, Chart chart, Ticks x)
     {
-        using var frame = html.Open("div", ("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", $"Values of the chart: {chart.Title}"));
+        using var frame = html.Open("div", ("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", ChartText.TableName(chart.Words.Title)));
         using var table = html.Open("table", ("class", "values"));
-        html.Line("caption", chart.Title);
+        html.Line("caption", chart.Words.Title);
         using (html.Open("thead"))
         {
             using var row = html.Open("tr");
@@ -145,17 +145,19 @@ internal static class ChartFigure
         }
     }
 
-    private static string Spoken(Chart chart) => $"{chart.Title}: " + string.Join("; ", chart.Series.Select(s =>
+    private static string Spoken(Chart chart)
     {
-        var known = s.Values.Where(double.IsFinite).ToList();
-        return known.Count == 0
-            ? $"{s.Name} not known"
-            : $"{s.Name} from {chart.Y.AxisUnit.Text(known[0])} to {chart.Y.AxisUnit.Text(known[^1])}, least {chart.Y.AxisUnit.Text(known.Min())}, greatest {chart.Y.AxisUnit.Text(known.Max())}";
-    })) + $"; over {chart.X.Title} from {chart.X.AxisUnit.Text(chart.At[0])} to {chart.X.AxisUnit.Text(chart.At[^1])}. The table below has the values.";
-
-    private static string Tick(double value, Ticks ticks)
-    {
-        var text = value.ToString("F" + ticks.Decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-        return text.StartsWith('-') && text.All(c => c is '-' or '0' or '.') ? text[1..] : text;
+        var (x, y) = (chart.X.AxisUnit, chart.Y.AxisUnit);
+        var series = chart.Series.Select(s =>
+        {
+            var known = s.Values.Where(double.IsFinite).ToList();
+            return known.Count == 0
+                ? ChartText.SpokenUnknown(s.Name)
+                : ChartText.SpokenSeries(s.Name, y.Text(known[0]), y.Text(known[^1]), y.Text(known.Min()), y.Text(known.Max()));
+        });
+        return ChartText.Spoken(chart.Words.Title, series, chart.X.Title, x.Text(chart.At[0]), x.Text(chart.At[^1]));
     }
+
+    private static string Tick(double value, Ticks ticks) =>
+        UnitSystems.Decimals(value, "F" + ticks.Decimals.ToString(CultureInfo.InvariantCulture));
 }

@@ -1,6 +1,13 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism;
+using BracketGen.Drawing.Report.Scene;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Charts;
 
@@ -33,30 +40,31 @@ internal static class JobCharts
         }
     }
 
-    private static ChartAxis OpeningAxis => new("opening of the valve", AxisUnit.Degrees);
+    private static ChartAxis OpeningAxis => new(ChartText.Opening, new(UnitSystem.Metric, Quantity.Angle));
 
-    private static ChartAxis PedalAxis => new("travel of the pedal", AxisUnit.Percent);
+    private static ChartAxis PedalAxis => new(ChartText.Pedal, Percent);
+
+    private static AxisUnit Percent => new(UnitSystem.Metric, Quantity.Fraction);
 
     private static Chart Pull(ReportScene scene)
     {
         var travel = scene.Solution.Travel;
         var loaded = scene.Solution.Mechanism?.Loaded;
-        List<ChartSeries> series = [new("by geometry", [.. travel.Sweep.Select(w => travel.FreePlay + travel.Closed.Length - w.Length)])];
+        List<ChartSeries> series = [new(ChartText.ByGeometry, [.. travel.Sweep.Select(w => travel.FreePlay + travel.Closed.Length - w.Length)])];
         if (loaded is not null)
         {
-            series.Add(new("with lost motion", [.. travel.Sweep.Select(w => loaded.PullAt(w.Opening))]));
+            series.Add(new(ChartText.WithLostMotion, [.. travel.Sweep.Select(w => loaded.PullAt(w.Opening))]));
         }
 
         return new()
         {
             Id = "pull",
-            Title = "Wire pull over opening",
-            Remark = "It begins with the free play. Where it stays under the level, the pedal opens the valve that far.",
+            Words = ChartText.PullChart,
             X = OpeningAxis,
-            Y = new("wire pull", scene.LengthQuantity),
+            Y = new(ChartText.WirePull, scene.Axis(Quantity.Length)),
             At = [.. travel.Sweep.Select(w => w.Opening.Radians)],
             Series = series,
-            Levels = [new("the pedal gives", travel.AvailablePull)],
+            Levels = [new(ChartText.AvailablePull, travel.AvailablePull)],
         };
     }
 
@@ -66,59 +74,54 @@ internal static class JobCharts
         return new()
         {
             Id = "arm",
-            Title = "Moment arm over opening",
-            Remark = "Distance from the shaft's axis to the wire's line: the pull turns the valve by it.",
+            Words = ChartText.ArmChart,
             X = OpeningAxis,
-            Y = new("moment arm", scene.LengthQuantity),
+            Y = new(ChartText.MomentArm, scene.Axis(Quantity.Length)),
             At = [.. sweep.Select(w => w.Opening.Radians)],
-            Series = [new("moment arm", [.. sweep.Select(w => w.Arm)])],
+            Series = [new(ChartText.MomentArm, [.. sweep.Select(w => w.Arm)])],
         };
     }
 
     private static Chart Tension(ReportScene scene, IReadOnlyList<FootForce> forces, LoadedTravel loaded) => new()
     {
         Id = "tension",
-        Title = "Wire tension over opening",
-        Remark = "At the pedal's end the outer's friction adds to it while the valve opens, and takes from it while it closes.",
+        Words = ChartText.TensionChart,
         X = OpeningAxis,
-        Y = new("tension", scene.ForceQuantity),
+        Y = new(ChartText.Tension, scene.Axis(Quantity.Force)),
         At = [.. forces.Select(f => f.Opening.Radians)],
         Series =
         [
-            new("at the quadrant", [.. forces.Select(f => f.Tension)]),
-            new("at the pedal, opening", [.. forces.Select(f => loaded.Friction.Opening(f.Tension))]),
-            new("at the pedal, closing", [.. forces.Select(f => loaded.Friction.Closing(f.Tension))]),
+            new(ChartText.AtQuadrant, [.. forces.Select(f => f.Tension)]),
+            new(ChartText.AtPedalOpening, [.. forces.Select(f => loaded.Friction.Opening(f.Tension))]),
+            new(ChartText.AtPedalClosing, [.. forces.Select(f => loaded.Friction.Closing(f.Tension))]),
         ],
     };
 
     private static Chart Foot(ReportScene scene, IReadOnlyList<FootForce> forces) => new()
     {
         Id = "foot",
-        Title = "Foot force over pedal travel",
-        Remark = "From the first move of the valve to wide open: more going down than coming up, by the friction.",
-        X = new("travel of the pad", scene.LengthQuantity),
-        Y = new("foot force", scene.ForceQuantity),
+        Words = ChartText.FootChart,
+        X = new(ChartText.Pad, scene.Axis(Quantity.Length)),
+        Y = new(ChartText.FootForce, scene.Axis(Quantity.Force)),
         At = [.. forces.Select(f => f.PadTravel)],
         Series =
         [
-            new("pedal going down", [.. forces.Select(f => f.Pressing)]),
-            new("pedal coming up", [.. forces.Select(f => f.Releasing)]),
+            new(ChartText.GoingDown, [.. forces.Select(f => f.Pressing)]),
+            new(ChartText.ComingUp, [.. forces.Select(f => f.Releasing)]),
         ],
     };
 
     private static Chart Opening(Progression progression) => new()
     {
         Id = "progression",
-        Title = "Progression: pedal to valve to flow",
-        Remark = FormattableString.Invariant(
-            $"The first tenth of the pedal after the valve moves gives {progression.Suddenness:0.00} times its share of the flow area: 1 is even, above {Progression.Sudden:0} sudden."),
+        Words = ChartText.ProgressionChart(progression),
         X = PedalAxis,
-        Y = new("part of the full range", AxisUnit.Percent),
+        Y = new(ChartText.Part, Percent),
         At = [.. progression.Points.Select(p => p.Pedal)],
         Series =
         [
-            new("flow area", [.. progression.Points.Select(p => p.Area)]),
-            new("opening of the valve", [.. progression.Points.Select(p => p.Valve)]),
+            new(ChartText.FlowArea, [.. progression.Points.Select(p => p.Area)]),
+            new(ChartText.Opening, [.. progression.Points.Select(p => p.Valve)]),
         ],
     };
 
@@ -128,13 +131,12 @@ internal static class JobCharts
         return new()
         {
             Id = "volts",
-            Title = "Sensor over pedal travel",
-            Remark = "As it was read with the sensor where it sits now.",
+            Words = ChartText.VoltsChart,
             X = PedalAxis,
-            Y = new("sensor", AxisUnit.Volts),
+            Y = new(ChartText.Sensor, scene.Axis(Quantity.Voltage)),
             At = [.. progression.Points.Select(p => p.Pedal)],
-            Series = [new("sensor", [.. progression.Points.Select(p => sensor.Volts(p.Valve * sensor.Rotation))])],
-            Levels = [new("least the controller takes", controller.MinVolts), new("most it takes", controller.MaxVolts)],
+            Series = [new(ChartText.Sensor, [.. progression.Points.Select(p => sensor.Volts(p.Valve * sensor.Rotation))])],
+            Levels = [new(ChartText.ControllerMinimum, controller.MinVolts), new(ChartText.ControllerMaximum, controller.MaxVolts)],
         };
     }
 
@@ -142,21 +144,20 @@ internal static class JobCharts
     {
         List<ChartSeries> series =
         [
-            new("springs, as weak as they may be", [.. all.Select(r => r.Spring)]),
-            new("taken by friction and pedal", [.. all.Select(r => r.Needed)]),
+            new(ChartText.Springs, [.. all.Select(r => r.Spring)]),
+            new(ChartText.Taken, [.. all.Select(r => r.Needed)]),
         ];
         if (oneFailed.Count == all.Count)
         {
-            series.Insert(1, new("the same, one spring broken", [.. oneFailed.Select(r => r.Spring)]));
+            series.Insert(1, new(ChartText.OneBroken, [.. oneFailed.Select(r => r.Spring)]));
         }
 
         return new()
         {
             Id = "return",
-            Title = "Closing torque over opening",
-            Remark = "What is left between the curves closes the valve.",
+            Words = ChartText.ReturnChart,
             X = OpeningAxis,
-            Y = new("torque", scene.TorqueQuantity),
+            Y = new(ChartText.Torque, scene.Axis(Quantity.Torque)),
             At = [.. all.Select(r => r.Opening.Radians)],
             Series = series,
         };

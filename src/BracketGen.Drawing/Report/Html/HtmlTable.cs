@@ -1,3 +1,5 @@
+using BracketGen.Words.Report;
+
 namespace BracketGen.Drawing.Report.Html;
 
 /// <summary>Tables whose heads are tied to their cells, in a frame that scrolls by itself where the screen is narrow.</summary>
@@ -63,6 +65,3 @@ internal static class HtmlTable
         }
     }
 }
-
-/// <summary>A name, its value as text, and what there is to say of it.</summary>
-internal sealed record Fact(string Name, string Value, string Remark = "");

@@ -1,6 +1,6 @@
 namespace BracketGen.Drawing.Report.Html;
 
-/// <summary>What a typesetter would mend.</summary>
+/// <summary>What a typesetter would correct.</summary>
 internal static class Typography
 {
     private const char Space = ' ', Unbroken = '\u00a0';

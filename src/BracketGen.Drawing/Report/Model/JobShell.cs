@@ -1,7 +1,6 @@
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Sections;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Report.Model;
@@ -19,18 +18,17 @@ internal static class JobShell
             return null;
         }
 
-        Vector3 AsMeasured(Vector3 v) => scene.IsMirrored ? v.MirroredInY : v;
         double[] Flat(IEnumerable<Vector3> points) => [.. points.SelectMany(p => (double[])[SolidShapes.Short(p.X), SolidShapes.Short(p.Y), SolidShapes.Short(p.Z)])];
-        var mesh = report.Prepared.Model.Mesh;
-        var stresses = StrengthSection.StressesOf(scene, report);
+        var mesh = report.Folded;
+        var stresses = scene.Stresses(report);
         var scale = ValueScale.UpTo(stresses.Max());
         var shape = report.Modes[0].Shape;
         var size = mesh.Nodes.Max(n => n.DistanceTo(mesh.Nodes[0]));
         var most = shape.Max(s => s.Length);
         return new(
-            Flat(mesh.Nodes.Select(AsMeasured)), [.. mesh.Triangles.SelectMany(t => (int[])[t.A, t.B, t.C])],
+            Flat(mesh.Nodes), [.. mesh.Triangles.SelectMany(t => (int[])[t.A, t.B, t.C])],
             [.. stresses.Select(s => Math.Round(s / scale.Most, 3))],
-            Flat(shape.Select(s => Exaggeration * size / most * AsMeasured(s))),
+            Flat(shape.Select(s => Exaggeration * size / most * s)),
             [.. Enumerable.Range(0, ValueScale.Steps).Select(i => scale.Shade((i + 0.5) / ValueScale.Steps * scale.Most)).Select(c => $"#{c.Red:x2}{c.Green:x2}{c.Blue:x2}")]);
     }
 }

@@ -1,11 +1,13 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Report.Pictures;
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Report.Scene;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Drawing.Report.Model;
 
@@ -60,12 +62,10 @@ internal static class JobSolid
         var quadrant = scene.Motion.Quadrant;
         var fitting = scene.Job.Vehicle.Cable.Fitting;
         var half = quadrant.Thickness / 2;
-        Vector2 Measured(Vector2 engine) => scene.IsMirrored ? new(engine.X, -engine.Y) : engine;
-        var outline = QuadrantShape.Outline(quadrant, fitting).Select(Measured);
         var upright = Frame.FromZX(Vector3.Zero, new(0, 0, 1), new(1, 0, 0));
-        yield return new SolidShapes().Prism([.. scene.IsMirrored ? outline.Reverse() : outline], upright, -half, half).Part("moving", turns: true);
+        yield return new SolidShapes().Prism([.. quadrant.Outline], upright, -half, half).Part("moving", turns: true);
 
-        var at = Vector3.From(Measured(quadrant.FittingAt(Angle.Zero)));
+        var at = Vector3.From(quadrant.Fitting);
         Vector3 across = new(0, 0, fitting.Length / 2);
         yield return new SolidShapes().Cylinder(at - across, at + across, fitting.Diameter / 2, 20).Part("fitting", turns: true);
         Vector3 shaft = new(0, 0, half + 4);
@@ -76,8 +76,8 @@ internal static class JobSolid
     {
         var shapes = new SolidShapes();
         var cable = scene.Job.Vehicle.Cable;
-        var seat = Up(scene.Motion.Seat);
-        var along = Up(scene.Motion.Towards);
+        var seat = Vector3.From(scene.Motion.Travel.Closed.Seat);
+        var along = Vector3.From(scene.Motion.Travel.Closed.Direction);
         if (scene.Solution.Placement is { } placement)
         {
             (seat, along) = (placement.Seat, placement.Direction);
@@ -98,8 +98,6 @@ internal static class JobSolid
         }
 
         return shapes.Tube(way, cable.OuterDiameter / 2).Part("outer");
-
-        static Vector3 Up(Vector2 shown) => new(shown.X, -shown.Y, 0);
     }
 
     private static SolidPart KeepOutPart(KeepOut keepOut) => keepOut switch

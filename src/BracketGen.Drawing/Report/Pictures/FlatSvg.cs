@@ -1,10 +1,12 @@
 using BracketGen.Design.Part;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Units;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Report.Pictures;
 
@@ -21,7 +23,7 @@ internal static class FlatSvg
         string N(double value) => PathData.Number(value);
         using var svg = html.Open(
             "svg", ("viewBox", $"{N(-room)} {N(-size.Y - letter)} {N(size.X + room + letter)} {N(size.Y + letter + room)}"), ("role", "img"),
-            ("aria-label", $"Flat pattern with {bracket.Holes.Length} holes and {flat.Bends.Length switch { 0 => "no bend", 1 => "one bend", var n => $"{n} bends" }}; the tables below give their places."), ("style", FormattableString.Invariant($"--letter:{0.9 * letter:0.##}px")));
+            ("aria-label", FlatText.Spoken(bracket)), ("style", FormattableString.Invariant($"--letter:{0.9 * letter:0.##}px")));
         var blank = new PathData();
         foreach (var contour in flat.Blank.Contours)
         {
@@ -39,7 +41,7 @@ internal static class FlatSvg
             var at = PathData.Down(0.5 * (start + end) + 0.35 * letter * along.Left);
             var turn = FormattableString.Invariant($"rotate({-along.Polar.Degrees:0.##} {N(at.X)} {N(at.Y)})");
             html.Line(
-                "text", $"{BracketScene.NameOf(i)} {(bend.IsUp ? "up" : "down")} {scene.Value.Degrees(bend.Turn.Magnitude)}", ("class", "note bendname"),
+                "text", FlatText.BendName(BracketScene.NameOf(i), bend.IsUp, scene.Value.Degrees(bend.Turn.Magnitude)), ("class", "note bendname"),
                 ("x", N(at.X)), ("y", N(at.Y)), ("text-anchor", "middle"), ("transform", turn));
         }
 

@@ -2,11 +2,12 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf.Format;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
+using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Report.Pictures;
 
@@ -20,7 +21,7 @@ internal sealed class FlatValuesSvg(ReportScene scene, StrengthReport report)
     /// <param name="values">Value of each node of the mesh.</param>
     /// <param name="colours">Their colours.</param>
     /// <param name="label">What it shows, in words.</param>
-    /// <param name="at">A place to mark (mm, flat pattern of the body opening counter-clockwise); null for none.</param>
+    /// <param name="at">A place to mark (mm, flat pattern); null for none.</param>
     public void Write(HtmlWriter html, IReadOnlyList<double> values, ValueScale colours, string label, Vector2? at)
     {
         var blank = scene.Solution.Bracket!.Flat.Blank;
@@ -33,7 +34,7 @@ internal sealed class FlatValuesSvg(ReportScene scene, StrengthReport report)
 
         // On the flat nothing hides anything, so all of one colour makes one path. Each polygon is grown a little over its neighbours.
         var paths = new SortedDictionary<int, PathData>();
-        foreach (var t in report.Prepared.Flat.Triangles)
+        foreach (var t in report.Flat.Triangles)
         {
             foreach (var shade in colours.Bands(Corner(t.A, values), Corner(t.B, values), Corner(t.C, values)))
             {
@@ -62,7 +63,7 @@ internal sealed class FlatValuesSvg(ReportScene scene, StrengthReport report)
         html.Void("path", ("class", "edge"), ("d", outline.ToString()));
         if (at is { } place)
         {
-            html.Void("path", ("class", "most"), ("d", new PathData().Circle(Shown(place), 1.2 * room).ToString()));
+            html.Void("path", ("class", "most"), ("d", new PathData().Circle(PathData.Down(place), 1.2 * room).ToString()));
         }
     }
 
@@ -72,7 +73,7 @@ internal sealed class FlatValuesSvg(ReportScene scene, StrengthReport report)
         const double step = 30;
         using var svg = html.Open(
             "svg", ("class", "scale"), ("viewBox", "-10 0 340 34"), ("role", "img"),
-            ("aria-label", $"Scale of colours from 0, pale, to {ValueScale.Plain(colours.Most)}{(unit.Length > 0 ? " " : "")}{unit}, dark"));
+            ("aria-label", StrengthFacts.ScaleSpoken($"{ValueScale.Plain(colours.Most)} {unit}".TrimEnd())));
         for (var i = 0; i < ValueScale.Steps; i++)
         {
             var shade = colours.Shade((i + 0.5) / ValueScale.Steps * colours.Most);
@@ -86,8 +87,5 @@ internal sealed class FlatValuesSvg(ReportScene scene, StrengthReport report)
         }
     }
 
-    private (Vector2 Point, double Value) Corner(int node, IReadOnlyList<double> values) => (Shown(report.Prepared.Flat.Nodes[node]), values[node]);
-
-    // The mesh is that of the body opening counter-clockwise; a mirrored bracket's flat pattern is the mirror image in y.
-    private Vector2 Shown(Vector2 flat) => PathData.Down(scene.IsMirrored ? new(-flat.X, flat.Y) : flat);
+    private (Vector2 Point, double Value) Corner(int node, IReadOnlyList<double> values) => (PathData.Down(report.Flat.Nodes[node]), values[node]);
 }

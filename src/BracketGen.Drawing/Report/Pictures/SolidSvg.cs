@@ -1,7 +1,7 @@
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing.Views;
-using BracketGen.Drawing.Solid;
+using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Report.Pictures;

@@ -2,10 +2,15 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Pictures;
 
@@ -25,8 +30,7 @@ internal sealed class SweepSvg
         var cable = scene.Job.Vehicle.Cable;
 
         // The quadrant closed, half open and open: between those it sweeps little more.
-        var outline = QuadrantShape.Outline(quadrant, cable.Fitting);
-        var bounds = Bounds.Around(((double[])[0, 0.5, 1]).SelectMany(f => outline.Select(p => _motion.Shown(p.Rotate(f * _motion.Travel.Rotation)))))
+        var bounds = Bounds.Around(((double[])[0, 0.5, 1]).SelectMany(f => quadrant.Outline.Select(p => PathData.Down(p.Rotate(quadrant.TurnAt(f * _motion.Travel.Rotation))))))
             .Union(Bounds.Around([_motion.Seat, _motion.Seat + (OuterEndShape.Length(cable) + OuterEndShape.ShownOuter) * _motion.Towards]).Grow(8));
         if (scene.Mesh is { } mesh)
         {
@@ -56,9 +60,8 @@ internal sealed class SweepSvg
         using (html.Open("g", ("class", "turning"), ("transform", turn)))
         {
             var cable = _scene.Job.Vehicle.Cable;
-            var outline = QuadrantShape.Outline(_motion.Quadrant, cable.Fitting).Select(_motion.Shown);
-            html.Void("path", ("class", "quadrant"), ("d", new PathData().Chain(outline).Close().ToString()));
-            html.Void("path", ("class", "groove"), ("d", new PathData().Chain(_motion.Groove(_motion.Quadrant.GrooveExtent)).ToString()));
+            html.Void("path", ("class", "quadrant"), ("d", new PathData().Chain(_motion.Quadrant.Outline.Select(PathData.Down)).Close().ToString()));
+            html.Void("path", ("class", "groove"), ("d", new PathData().Chain(_motion.Groove).ToString()));
             Circle(html, "pocket", _motion.Fitting, cable.Fitting.Diameter / 2 + 0.8);
         }
 
@@ -90,8 +93,8 @@ internal sealed class SweepSvg
         }
 
         // The two ends of the fitting's way, outside the rim.
-        Mark(html, Angle.Zero, "closed");
-        Mark(html, _motion.Travel.Rotation, "wide open");
+        Mark(html, Angle.Zero, SweepText.ClosedMark);
+        Mark(html, _motion.Travel.Rotation, SweepText.OpenMark);
         return html.ToString();
     }
 
@@ -104,7 +107,7 @@ internal sealed class SweepSvg
         html.Line("text", text, ("class", "note"), ("x", PathData.Number(at.X)), ("y", PathData.Number(at.Y)), ("text-anchor", SideOf(opening) switch { > 0 => "start", < 0 => "end", _ => "middle" }));
     }
 
-    private Vector2 Outwards(Angle opening) => _motion.Shown(_motion.Quadrant.FittingAt(opening)).Unit;
+    private Vector2 Outwards(Angle opening) => PathData.Down(_motion.Quadrant.Fitting.Rotate(_motion.Quadrant.TurnAt(opening))).Unit;
 
     /// <summary>1 where a name runs to the right of its mark, -1 to the left, 0 over it.</summary>
     private int SideOf(Angle opening) => Outwards(opening).X switch { > 0.3 => 1, < -0.3 => -1, _ => 0 };

@@ -1,9 +1,12 @@
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report.Sections;
 
@@ -15,19 +18,17 @@ internal static class CautionSection
         foreach (var danger in scene.Solution.Dangers)
         {
             using var box = html.Open("div", ("class", "warning"), ("role", "note"));
-            html.Line("p", $"SAFETY CHECK FAILED: {danger.Title}: {CheckText.Value(danger, scene.Units)} (limit: {CheckText.Limit(danger, scene.Units)})", ("class", "large"));
-            html.Line("p", danger.Consequence);
+            html.Line("p", WarningText.Headline(danger, scene.Units), ("class", "large"));
+            html.Line("p", danger.Consequence());
             if (scene.Solution.Bracket is not null)
             {
-                html.Line("p", scene.Allowed.Contains(danger.Id)
-                    ? "It was accepted by name; whoever did so answers for it. The drawing carries it too."
-                    : "The cut file is withheld until it is mended.");
+                html.Line("p", ChecksText.CutFile(scene.Allowed.Contains(danger.Code)));
             }
         }
 
         if (scene.Solution is { Bracket: not null, Strength: null })
         {
-            html.Line("p", "Strength was NOT calculated: whether the bracket bends, shakes or cracks is not known.", ("class", "unproven"));
+            html.Line("p", StrengthText.NotCalculated, ("class", "unproven"));
         }
 
         using var list = html.Open("ul", ("class", "cautions"));

@@ -1,9 +1,10 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
-using BracketGen.Words.Results;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Sections;
 
@@ -11,16 +12,16 @@ namespace BracketGen.Drawing.Report.Sections;
 internal static class ChecksSection
 {
     /// <summary>Anchor of a check.</summary>
-    public static string Anchor(Check check) => "check-" + check.Id;
+    public static string Anchor(Check check) => "check-" + check.Code;
 
     public static void Write(HtmlWriter html, ReportScene scene)
     {
-        html.Line("p", "The bar shows the margin as a part of the limit: to the right of the mark there is some to spare, a full bar is as much again as the limit itself; to the left it has failed. Each title opens to say what a failure means, and where the limit comes from.");
+        html.Line("p", ChecksText.HowToRead);
         foreach (var group in scene.Solution.Checks.GroupBy(c => c.Kind).OrderBy(g => g.Key))
         {
-            var failed = group.Count(c => !c.Passes);
-            html.Line("h3", $"{Heading(group.Key)}: {(failed == 0 ? $"all {group.Count()} pass" : $"{failed} of {group.Count()} {(group.Key == CheckKind.Advice ? "to do" : "failed")}")}");
-            html.Line("p", Meaning(group.Key), ("class", "meaning"));
+            var (failed, notKnown) = (group.Count(c => c.Fails), group.Count(c => c.State == CheckState.NotKnown));
+            html.Line("h3", ChecksText.Heading(group.Key, failed, notKnown, group.Count()));
+            html.Line("p", ChecksText.Meaning(group.Key), ("class", "meaning"));
             Table(html, scene, group);
         }
     }
@@ -29,21 +30,18 @@ internal static class ChecksSection
     private static void Table(HtmlWriter html, ReportScene scene, IGrouping<CheckKind, Check> checks)
     {
         using var table = html.Open("table", ("class", "checks"), ("role", "table"));
-        html.Line("caption", $"Checks of {CheckText.Kind(checks.Key)}", ("class", "unseen"));
+        html.Line("caption", ChecksText.Caption(checks.Key), ("class", "unseen"));
         using (html.Open("thead", ("role", "rowgroup")))
         {
             using var row = html.Open("tr", ("role", "row"));
-            foreach (var head in (string[])["", "check", "value", "limit", "margin"])
+            using (html.Open("th", ("scope", "col"), ("role", "columnheader")))
             {
-                if (head.Length == 0)
-                {
-                    using var mark = html.Open("th", ("scope", "col"), ("role", "columnheader"));
-                    html.Line("span", "result", ("class", "unseen"));
-                }
-                else
-                {
-                    html.Line("th", head, ("scope", "col"), ("role", "columnheader"), ("class", head == "check" ? null : "n"));
-                }
+                html.Line("span", ChecksText.Result, ("class", "unseen"));
+            }
+
+            for (var i = 0; i < ChecksText.Heads.Count; i++)
+            {
+                html.Line("th", ChecksText.Heads[i], ("scope", "col"), ("role", "columnheader"), ("class", i == 0 ? null : "n"));
             }
         }
 
@@ -56,11 +54,11 @@ internal static class ChecksSection
 
     private static void Row(HtmlWriter html, ReportScene scene, Check check)
     {
-        var state = check.Passes ? "ok" : check.Kind == CheckKind.Advice ? "advice" : "fail";
+        var state = check.Passes ? "ok" : check.Kind == CheckKind.Advice || !check.Fails ? "advice" : "fail";
         using var row = html.Open("tr", ("role", "row"), ("id", Anchor(check)), ("class", state));
         using (html.Open("td", ("role", "cell"), ("class", "mark")))
         {
-            html.Line("span", VerdictText.Mark(check));
+            html.Line("span", CheckText.Mark(check));
         }
 
         using (html.Open("th", ("scope", "row"), ("role", "rowheader")))
@@ -68,34 +66,18 @@ internal static class ChecksSection
             using var details = html.Open("details", ("open", check.Passes ? null : ""));
             using (html.Open("summary"))
             {
-                html.Text(check.Title + " ");
-                html.Line("code", check.Id);
+                html.Text(check.Title() + " ");
+                html.Line("code", check.Code);
             }
 
-            html.Line("p", $"If it fails: {check.Consequence}");
-            html.Line("p", $"Limit from: {check.Source}.", ("class", "source"));
+            html.Line("p", ChecksText.IfItFails(check));
+            html.Line("p", ChecksText.Source(check), ("class", "source"));
         }
 
-        html.Line("td", CheckText.Value(check, scene.Units), ("role", "cell"), ("class", "n"), ("data-head", "value"));
-        html.Line("td", CheckText.Limit(check, scene.Units), ("role", "cell"), ("class", "n"), ("data-head", "limit"));
-        using var margin = html.Open("td", ("role", "cell"), ("class", "n margin"), ("data-head", "margin"));
+        html.Line("td", CheckText.Value(check, scene.Units), ("role", "cell"), ("class", "n"), ("data-head", ChecksText.Heads[1]));
+        html.Line("td", CheckText.Limit(check, scene.Units), ("role", "cell"), ("class", "n"), ("data-head", ChecksText.Heads[2]));
+        using var margin = html.Open("td", ("role", "cell"), ("class", "n margin"), ("data-head", ChecksText.Heads[3]));
         html.Line("span", CheckText.Margin(check, scene.Units));
         MarginBar.Write(html, check);
     }
-
-    private static string Heading(CheckKind kind) => kind switch
-    {
-        CheckKind.Safety => "Safety",
-        CheckKind.Function => "Function",
-        CheckKind.Making => "Making",
-        _ => "Advice",
-    };
-
-    private static string Meaning(CheckKind kind) => kind switch
-    {
-        CheckKind.Safety => "Where one of these fails somebody can be hurt; the cut file is withheld.",
-        CheckKind.Function => "Where one of these fails it will not work as wanted.",
-        CheckKind.Making => "Where one of these fails it cannot be made, or not well.",
-        _ => "Where one of these fails it works, with something more to be done.",
-    };
 }

@@ -1,13 +1,14 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
-using BracketGen.Drawing.Text;
-using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.SheetMetal;
+using BracketGen.Drawing.Report.Scene;
+using BracketGen.Drawing.ShopDrawing;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Units;
+using BracketGen.Words.Report;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Report.Sections;
 
@@ -17,29 +18,22 @@ internal static class FlatSection
     public static void Write(HtmlWriter html, ReportScene scene)
     {
         var bracket = scene.Solution.Bracket!;
-        var bounds = bracket.Flat.Blank.Outline.Bounds;
         using (html.Open("figure", ("class", "flat")))
         {
             FlatSvg.Write(html, scene, bracket);
-            html.Line("figcaption", $"Seen from the side away from the mount face; {scene.Length(bounds.Width)} x {scene.Length(bounds.Height)}. The drawing and the cut file hold; this picture is for looking.");
+            html.Line("figcaption", FlatText.Caption(bracket, scene.Units));
         }
 
-        HtmlTable.Facts(html,
-        [
-            new("Material", $"{bracket.Stock.Material.Designation}, {scene.Length(bracket.Stock.Thickness)}"),
-            new("Mass", scene.Mass(bracket.Mass), "bare"),
-            new("Cut length", scene.Length(bracket.Flat.Blank.CutLength), "outline and holes"),
-            new("Seat of the outer", bracket.SeatOnTop ? "the side seen" : "the far side", "in the flat pattern"),
-        ]);
+        HtmlTable.Facts(html, FlatText.Facts(bracket, scene.Units));
         if (!bracket.Flat.Bends.IsEmpty)
         {
             var (heads, rows) = PartTables.Bends(bracket, scene.Value);
-            HtmlTable.Write(html, $"Bends, lengths in {scene.Value.UnitName}", heads, rows, [2, 4]);
-            html.Line("p", "Up is towards the eye. Bend a test strip first.", ("class", "meaning"));
+            HtmlTable.Write(html, FlatText.BendsCaption(scene.Units), heads, rows, [2, 4]);
+            html.Line("p", FlatText.BendNote, ("class", "meaning"));
         }
 
         HtmlTable.Write(
-            html, $"Holes, from the lower left corner, in {scene.Value.UnitName}", PartTables.HoleHeads,
+            html, FlatText.HolesCaption(scene.Units), PartTableText.HoleHeads,
             PartTables.Holes(bracket, scene.Job.Vehicle.Cable.OuterEnd, scene.Value), [1, 2]);
     }
 }

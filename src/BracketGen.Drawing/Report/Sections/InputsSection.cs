@@ -1,4 +1,7 @@
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Sections;
 
@@ -7,11 +10,11 @@ internal static class InputsSection
 {
     public static void Write(HtmlWriter html, ReportScene scene)
     {
-        html.Line("p", "As the profiles gave it. A figure that is wrong here is wrong everywhere above.");
+        html.Line("p", JobInputs.Intro);
         using var tables = html.Open("div", ("class", "inputs"));
-        foreach (var (heading, rows) in JobInputs.Of(scene))
+        foreach (var (heading, rows) in new JobInputs(scene.Solution).All())
         {
-            HtmlTable.Write(html, heading, ["input", "value", "±"], rows.Select(r => (IReadOnlyList<string>)[r.Name, r.Value, r.PlusMinus]), []);
+            HtmlTable.Write(html, heading, JobInputs.Heads, rows.Select(r => (IReadOnlyList<string>)[r.Name, r.Value, r.PlusMinus]), []);
         }
     }
 }

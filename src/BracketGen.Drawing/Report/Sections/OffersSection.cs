@@ -1,6 +1,9 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report.Sections;
@@ -11,12 +14,10 @@ internal static class OffersSection
     public static void Write(HtmlWriter html, ReportScene scene)
     {
         var solution = scene.Solution;
-        html.Line("p", solution.Offers.Length == 1
-            ? "Only this one is worth offering."
-            : $"Of the brackets that pass, {solution.Offers.Length} are each better than any other in something. This report is for number {solution.Choice}.");
+        html.Line("p", OfferText.Intro(solution));
         Reasons(html, solution);
         HtmlTable.Write(
-            html, "Brackets that pass", [.. OfferText.Heads], solution.Offers.Select((o, i) => OfferText.Row(o, i + 1, scene.Units)), [0, 3, 4],
+            html, OfferText.Title, [.. OfferText.Heads], solution.Offers.Select((o, i) => OfferText.Row(o, i + 1, scene.Units)), [0, 3, 4],
             marked: solution.Choice - 1);
         if (solution.Offers.Length > 1)
         {
@@ -28,7 +29,7 @@ internal static class OffersSection
     public static void Reasons(HtmlWriter html, Solution solution)
     {
         using var list = html.Open("ul");
-        foreach (var reason in solution.Reasons)
+        foreach (var reason in ReasonText.Of(solution.Reasons, solution.Job.Units))
         {
             html.Line("li", reason);
         }

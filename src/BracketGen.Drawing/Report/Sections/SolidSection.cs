@@ -2,7 +2,9 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Sections;
 
@@ -20,44 +22,44 @@ internal static class SolidSection
         using (html.Open("figure", ("class", "still")))
         {
             var box = $"{PathData.Number(bounds.Min.X)} {PathData.Number(bounds.Min.Y)} {PathData.Number(bounds.Width)} {PathData.Number(bounds.Height)}";
-            using (html.Open("svg", ("viewBox", box), ("role", "img"), ("aria-label", "The folded bracket seen over the corner, throttle shaft towards the right.")))
+            using (html.Open("svg", ("viewBox", box), ("role", "img"), ("aria-label", SolidText.StillSpoken)))
             {
                 SolidSvg.Write(html, mesh, view);
             }
 
-            html.Line("figcaption", "The folded bracket, seen over the corner.");
+            html.Line("figcaption", SolidText.StillCaption);
         }
 
         using var live = html.Open("div", ("class", "live"), ("id", "solid-live"), ("hidden", ""));
-        html.Line("p", "Drag to turn it, or use the arrow keys; plus and minus bring it nearer. Quadrant and wire follow the pedal's slider above.", ("id", "solid-help"));
-        html.Line("canvas", "", ("id", "solid-canvas"), ("tabindex", "0"), ("role", "img"), ("aria-label", "The folded bracket on its mount, with quadrant, wire and outer"), ("aria-describedby", "solid-help"));
-        using (html.Open("div", ("class", "controls"), ("role", "group"), ("aria-label", "View")))
+        html.Line("p", SolidText.Help, ("id", "solid-help"));
+        html.Line("canvas", "", ("id", "solid-canvas"), ("tabindex", "0"), ("role", "img"), ("aria-label", SolidText.Spoken), ("aria-describedby", "solid-help"));
+        using (html.Open("div", ("class", "controls"), ("role", "group"), ("aria-label", SolidText.View)))
         {
-            foreach (var (name, yaw, pitch) in new[] { ("Corner", -38, 28), ("Along the shaft", 0, 0), ("From above", 0, 90), ("From the right", -90, 0), ("From behind", 180, 0) })
+            foreach (var (name, yaw, pitch) in SolidText.Views)
             {
                 html.Line("button", name, ("type", "button"), ("data-yaw", PathData.Number(yaw)), ("data-pitch", PathData.Number(pitch)));
             }
 
-            html.Line("button", "Nearer", ("type", "button"), ("data-zoom", "1.25"));
-            html.Line("button", "Farther", ("type", "button"), ("data-zoom", "0.8"));
+            html.Line("button", SolidText.Nearer, ("type", "button"), ("data-zoom", "1.25"));
+            html.Line("button", SolidText.Farther, ("type", "button"), ("data-zoom", "0.8"));
         }
 
         if (scene.Solution.Strength is not null)
         {
             using var kinds = html.Open("fieldset", ("class", "controls"));
-            html.Line("legend", "The sheet");
-            Paint(html, "bare", "as it is", isChosen: true);
-            Paint(html, "stress", "its stress, pedal stamped on");
-            Paint(html, "swing", "its first vibration");
+            html.Line("legend", SolidText.Sheet);
+            Paint(html, "bare", SolidText.Bare, isChosen: true);
+            Paint(html, "stress", SolidText.Stress);
+            Paint(html, "swing", SolidText.Vibration);
         }
 
-        using (html.Open("div", ("class", "controls"), ("role", "group"), ("aria-label", "Shown with it")))
+        using (html.Open("div", ("class", "controls"), ("role", "group"), ("aria-label", SolidText.ShownWithIt)))
         {
-            Show(html, "moving", "quadrant, wire and outer");
-            Show(html, "mount", "bosses and bolts");
+            Show(html, "moving", SolidText.Moving);
+            Show(html, "mount", SolidText.Mount);
             if (!scene.Job.Body.KeepOuts.IsEmpty)
             {
-                Show(html, "keepout", $"keep-outs: {string.Join(", ", scene.Job.Body.KeepOuts.Select(k => k.Name))}");
+                Show(html, "keepout", SolidText.KeepOuts(scene.Job.Body.KeepOuts));
             }
         }
     }

@@ -4,12 +4,12 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
-using BracketGen.Drawing.Text;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report.Sections;
 
@@ -20,14 +20,14 @@ internal static class StrengthSection
     {
         if (scene.Solution.Strength is not { } report)
         {
-            html.Line("p", "Strength was NOT calculated: whether the bracket bends, shakes or cracks is not known.");
+            html.Line("p", StrengthText.NotCalculated);
             return;
         }
 
         var units = scene.Units;
-        HtmlTable.Facts(html, Facts(scene, report));
+        HtmlTable.Facts(html, StrengthFacts.Of(report, units));
         HtmlTable.Write(
-            html, $"Loads at the stop, lengths in {scene.Value.UnitName}", StrengthText.LoadHeads(units), StrengthText.Loads(scene.Solution, report, scene.Value), [1, 2, 3]);
+            html, StrengthFacts.LoadsCaption, StrengthText.LoadHeads, StrengthText.Loads(scene.Solution, report), [1, 2, 3]);
         using (html.Open("div", ("class", "stressed")))
         {
             Stress(html, scene, report);
@@ -41,29 +41,16 @@ internal static class StrengthSection
         }
     }
 
-    /// <summary>The largest stress of both sides at each node, in the job's unit.</summary>
-    public static IReadOnlyList<double> StressesOf(ReportScene scene, StrengthReport report) =>
-        [.. report.Stamped.Response.Solution.Stresses.Select(s => StrengthText.InUnit(s.Largest, scene.Units))];
-
-    private static IEnumerable<Fact> Facts(ReportScene scene, StrengthReport report)
-    {
-        foreach (var check in report.Checks)
-        {
-            yield return new(check.Title, CheckText.Value(check, scene.Units), $"{CheckText.Limit(check, scene.Units)}{(check.Passes ? "" : ": FAILED")}");
-        }
-    }
-
     private static void Stress(HtmlWriter html, ReportScene scene, StrengthReport report)
     {
-        var values = StressesOf(scene, report);
+        var values = scene.Stresses(report);
         var colours = ValueScale.UpTo(values.Max());
-        var unit = StrengthText.StressUnit(scene.Units);
         using var figure = html.Open("figure");
-        html.Line("h3", "Stress with the pedal stamped on");
+        html.Line("h3", StrengthFacts.StressHeading);
         new FlatValuesSvg(scene, report).Write(
-            html, values, colours, $"Stress on the flat pattern, at most {StrengthText.Stress(report.Stamped.LargestStress, scene.Units)} {unit} in the place marked with a ring.", report.Stamped.At);
-        FlatValuesSvg.Scale(html, colours, unit);
-        html.Line("figcaption", $"On the flat pattern; the ring is where it is largest. The sheet yields at {StrengthText.Stress(scene.Solution.Bracket!.Stock.Material.Yield, scene.Units)} {unit}.");
+            html, values, colours, StrengthFacts.StressSpoken(report, scene.Units), report.Stamped.At);
+        FlatValuesSvg.Scale(html, colours, scene.Units.Symbol(Quantity.Stress));
+        html.Line("figcaption", StrengthFacts.StressCaption(scene.Solution.Bracket!.Stock.Material.Yield, scene.Units));
     }
 
     private static void Vibration(HtmlWriter html, ReportScene scene, StrengthReport report)
@@ -77,10 +64,10 @@ internal static class StrengthSection
         var most = values.Max();
         var colours = new ValueScale(1);
         using var figure = html.Open("figure");
-        html.Line("h3", $"First vibration, {StrengthText.Frequency(report.Frequencies[0])} Hz");
+        html.Line("h3", StrengthText.VibrationHeading(report));
         new FlatValuesSvg(scene, report).Write(
-            html, [.. values.Select(v => v / most)], colours, "How far each place of the flat pattern moves in the first natural vibration, as part of the most.", null);
+            html, [.. values.Select(v => v / most)], colours, StrengthFacts.VibrationSpoken, null);
         FlatValuesSvg.Scale(html, colours, "");
-        html.Line("figcaption", "How far each place swings, as part of the most; what it is in mm depends on what shakes it.");
+        html.Line("figcaption", StrengthFacts.VibrationCaption);
     }
 }

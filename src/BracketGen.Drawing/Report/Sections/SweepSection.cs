@@ -2,8 +2,11 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
+using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Sections;
 
@@ -15,25 +18,25 @@ internal static class SweepSection
         var motion = scene.Motion;
         var picture = new SweepSvg(scene);
         SweepPosition first = motion.Positions[0], last = motion.Positions[^1];
-        html.Line("p", "Seen along the throttle shaft, from outside. Geometry alone: stretch of the wire and give of outer and bracket come on top.");
+        html.Line("p", SweepText.Intro);
         using (html.Open("div", ("class", "stills")))
         {
-            Still(html, picture, first, "Pedal released");
-            Still(html, picture, last, "Pedal on the floor");
+            Still(html, picture, first, SweepText.Released);
+            Still(html, picture, last, SweepText.OnFloor);
         }
 
         Strip(html, scene);
         Controls(html);
         using var details = html.Open("details");
-        html.Line("summary", "Numbers of every position");
+        html.Line("summary", SweepText.Numbers);
         Table(html, scene);
     }
 
     private static void Still(HtmlWriter html, SweepSvg picture, SweepPosition position, string caption)
     {
         using var figure = html.Open("figure");
-        picture.Write(html, position, $"{caption}: valve open by {AxisUnit.Degrees.Text(position.Wire.Opening.Radians)}, seen along the throttle shaft with quadrant, wire, outer and bracket.");
-        html.Line("figcaption", $"{caption}: opening {AxisUnit.Degrees.Text(position.Wire.Opening.Radians)}");
+        picture.Write(html, position, SweepText.StillSpoken(caption, position.Wire.Opening));
+        html.Line("figcaption", SweepText.StillCaption(caption, position.Wire.Opening));
     }
 
     /// <summary>The pedal's stroke in three parts: slack, the valve's travel, what is left over.</summary>
@@ -52,9 +55,7 @@ internal static class SweepSection
             }
         }
 
-        html.Line("figcaption", travel.ReachesWideOpen
-            ? $"The pedal's stroke: free play to {moves:0} %, the valve opens to {open:0} %, over-travel to the floor."
-            : $"The pedal's stroke: free play to {moves:0} %, then the valve opens up to the floor and does not get wide open.");
+        html.Line("figcaption", SweepText.Strip(travel, moves / 100, open / 100));
     }
 
     /// <summary>Hidden until the script takes them over.</summary>
@@ -63,14 +64,14 @@ internal static class SweepSection
         using var live = html.Open("div", ("class", "live"), ("id", "sweep-live"), ("hidden", ""));
         using (html.Open("div", ("class", "controls")))
         {
-            html.Line("button", "Play", ("type", "button"), ("id", "sweep-play"));
+            html.Line("button", SweepText.Play, ("type", "button"), ("id", "sweep-play"));
             using var label = html.Open("label", ("for", "sweep-at"));
-            html.Text("Pedal, from released to the floor");
+            html.Text(SweepText.Slider);
         }
 
         html.Void("input", ("type", "range"), ("id", "sweep-at"), ("min", "0"), ("max", "100"), ("step", "1"), ("value", "0"));
         using var numbers = html.Open("dl", ("class", "facts numbers"), ("id", "sweep-numbers"));
-        foreach (var head in Heads)
+        foreach (var head in SweepText.Heads)
         {
             using var one = html.Open("div");
             html.Line("dt", head);
@@ -78,18 +79,16 @@ internal static class SweepSection
         }
     }
 
-    private static readonly string[] Heads = ["opening", "pedal", "wire pull", "straight length", "wrap", "moment arm"];
-
     private static void Table(HtmlWriter html, ReportScene scene)
     {
-        using var frame = html.Open("div", ("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", "Numbers of the sweep"));
+        using var frame = html.Open("div", ("class", "scroll"), ("tabindex", "0"), ("role", "region"), ("aria-label", SweepText.Table));
         using var table = html.Open("table", ("id", "sweep-table"));
-        html.Line("caption", "From the released pedal to the floor");
+        html.Line("caption", SweepText.Caption);
         using (html.Open("thead"))
         {
             using var row = html.Open("tr");
-            html.Line("th", "position", ("scope", "col"));
-            foreach (var head in Heads)
+            html.Line("th", SweepText.Position, ("scope", "col"));
+            foreach (var head in SweepText.Heads)
             {
                 html.Line("th", head, ("scope", "col"), ("class", "n"));
             }
@@ -101,11 +100,11 @@ internal static class SweepSection
         {
             var position = positions[i];
             using var row = html.Open("tr", ("class", position.Name.Length == 0 && i % 6 != 1 ? "fine" : null));
-            html.Line("th", position.Name.Length > 0 ? position.Name : $"position {i}", ("scope", "row"));
+            html.Line("th", position.Name.Length > 0 ? position.Name : SweepText.Between(i), ("scope", "row"));
             foreach (var text in (string[])
             [
                 scene.Angle(position.Wire.Opening), scene.Part(position.Part), scene.Length(position.Pull), scene.Length(position.Wire.Straight),
-                position.Wire.LiftedOff ? "lifted off" : scene.Angle(position.Wire.Wrap), scene.Length(position.Wire.Arm),
+                position.Wire.LiftedOff ? SweepText.LiftedOff : scene.Angle(position.Wire.Wrap), scene.Length(position.Wire.Arm),
             ])
             {
                 html.Line("td", text, ("class", "n"));

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
-using BracketGen.Drawing.Measuring;
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Units;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Solid.Brep;
 

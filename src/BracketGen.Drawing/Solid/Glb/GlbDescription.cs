@@ -1,5 +1,6 @@
 using System.Text.Json;
-using BracketGen.SheetMetal;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Solid.Glb;
 

@@ -1,3 +1,4 @@
+using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Solid.Glb;

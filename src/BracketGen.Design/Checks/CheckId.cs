@@ -1,0 +1,188 @@
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.SheetMetal.Bending;
+
+namespace BracketGen.Design.Checks;
+
+/// <summary>Every check the program makes, in the order a person would make them. <see cref="CheckCatalogue"/> says what each is.</summary>
+public enum CheckId
+{
+    /// <summary>Free play at the closed stop.</summary>
+    FreePlay,
+
+    /// <summary>Number of return springs.</summary>
+    ReturnSprings,
+
+    /// <summary>Over-travel with the valve wide open.</summary>
+    WideOpen,
+
+    /// <summary>Over-travel that asks for a pedal stop.</summary>
+    OverTravel,
+
+    /// <summary>Minimum moment arm over the sweep.</summary>
+    MomentArm,
+
+    /// <summary>Wrap left at the wide-open stop.</summary>
+    WrapWideOpen,
+
+    /// <summary>Groove left at the closed stop.</summary>
+    GrooveLength,
+
+    /// <summary>Groove width for the wire.</summary>
+    WireInGroove,
+
+    /// <summary>Slot width for the wire.</summary>
+    WireInSlot,
+
+    /// <summary>Change of the wire's direction at the outer's end.</summary>
+    OuterSideLoad,
+
+    /// <summary>Whether a route with the minimum bend radius leads to the bulkhead.</summary>
+    OuterRoute,
+
+    /// <summary>Length of the outer for the shortest route.</summary>
+    OuterLength,
+
+    /// <summary>End fitting to the stop.</summary>
+    FittingClearance,
+
+    /// <summary>Fleet angle at the groove.</summary>
+    FleetAngle,
+
+    /// <summary>Adjuster travel left.</summary>
+    AdjusterReserve,
+
+    /// <summary>Whether a bracket joins mount face and stop at all.</summary>
+    BracketShape,
+
+    /// <summary>Edge distance of the bolt holes.</summary>
+    BoltHoleEdge,
+
+    /// <summary>Edge distance of the stop's hole.</summary>
+    StopHoleEdge,
+
+    /// <summary>Metal beside the open slot.</summary>
+    SlotEdge,
+
+    /// <summary>Smallest hole or slot.</summary>
+    SmallestHole,
+
+    /// <summary>Hole to bend.</summary>
+    HoleBend,
+
+    /// <summary>Inside radius of a bend.</summary>
+    BendRadius,
+
+    /// <summary>Shortest flange at a bend.</summary>
+    ShortestFlange,
+
+    /// <summary>Bend angle.</summary>
+    BendAngle,
+
+    /// <summary>Sheet thickness in a clip's neck.</summary>
+    ClipNeck,
+
+    /// <summary>End fitting through the stop's opening.</summary>
+    FittingThroughStop,
+
+    /// <summary>Bracket to a keep-out.</summary>
+    KeepOut,
+
+    /// <summary>Bracket to what moves.</summary>
+    MovingParts,
+
+    /// <summary>Room for the socket.</summary>
+    BoltRoom,
+
+    /// <summary>Room for nut or shoulder at the stop.</summary>
+    StopRoom,
+
+    /// <summary>Return lip to mount flange.</summary>
+    LipApart,
+
+    /// <summary>Stop flange to mount flange.</summary>
+    FlangesApart,
+
+    /// <summary>Sheet the job allows, for a bracket that is already made.</summary>
+    SheetAllowed,
+
+    /// <summary>Bolt pattern of a bracket that is already made.</summary>
+    MountPattern,
+
+    /// <summary>Bolt hole sizes of a bracket that is already made.</summary>
+    MountThreads,
+
+    /// <summary>Metal over bosses of a bracket that is already made.</summary>
+    MountBosses,
+
+    /// <summary>Opening of a stop that is already made.</summary>
+    StopOpening,
+
+    /// <summary>Play in the opening of a stop that is already made.</summary>
+    StopPlay,
+
+    /// <summary>Open slot of a stop that is already made.</summary>
+    StopSlot,
+
+    /// <summary>Metal round a stop that is already made.</summary>
+    StopMetal,
+
+    /// <summary>Wire off the direction of a stop that is already made.</summary>
+    StopSquare,
+
+    /// <summary>Place of a stop that is already made, without an adjuster.</summary>
+    StopPlace,
+
+    /// <summary>Bend radius of the outer on its route.</summary>
+    OuterBendRadius,
+
+    /// <summary>Over-travel with lost motion taken off.</summary>
+    WideOpenLoaded,
+
+    /// <summary>Closing torque left over friction and pedal.</summary>
+    ReturnMargin,
+
+    /// <summary>The same with one spring broken.</summary>
+    ReturnOneFailed,
+
+    /// <summary>Foot force.</summary>
+    FootForce,
+
+    /// <summary>Flow area gained by the first tenth of the pedal.</summary>
+    Suddenness,
+
+    /// <summary>Probability that the valve can be made to close.</summary>
+    ProbabilityCloses,
+
+    /// <summary>Probability that the valve opens fully.</summary>
+    ProbabilityWideOpen,
+
+    /// <summary>Probability that the adjuster can set the free play.</summary>
+    ProbabilityAdjuster,
+
+    /// <summary>Opening before the controller sees the valve move.</summary>
+    DeadBand,
+
+    /// <summary>Sensor on the closed stop.</summary>
+    SensorClosed,
+
+    /// <summary>Minimum reading of the sensor.</summary>
+    SensorLow,
+
+    /// <summary>Maximum reading of the sensor.</summary>
+    SensorHigh,
+
+    /// <summary>Yield with the pedal stamped on.</summary>
+    StampedYield,
+
+    /// <summary>Cracking under every opening.</summary>
+    Endurance,
+
+    /// <summary>Give of the stop.</summary>
+    StopGive,
+
+    /// <summary>First natural frequency against the engine's.</summary>
+    Resonance,
+}

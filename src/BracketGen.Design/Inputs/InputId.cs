@@ -1,0 +1,98 @@
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Grooves;
+
+namespace BracketGen.Design.Inputs;
+
+/// <summary>The inputs that checks rest on.</summary>
+public enum InputId
+{
+    /// <summary>Free inner length of the cable.</summary>
+    FreeInnerLength,
+
+    /// <summary>Free play wanted.</summary>
+    FreePlay,
+
+    /// <summary>Groove: pitch radius or shape.</summary>
+    Groove,
+
+    /// <summary>Rotation of the valve between its stops.</summary>
+    Rotation,
+
+    /// <summary>Polar angle of the pocket.</summary>
+    Pocket,
+
+    /// <summary>Arc of groove that can carry the wire.</summary>
+    GrooveExtent,
+
+    /// <summary>Width of groove and slot.</summary>
+    GrooveWidth,
+
+    /// <summary>Outside of the quadrant.</summary>
+    QuadrantSize,
+
+    /// <summary>Return springs.</summary>
+    ReturnSprings,
+
+    /// <summary>Angle of the plate on its closed stop, bore and shaft.</summary>
+    Valve,
+
+    /// <summary>Friction coefficient of the wire in the outer.</summary>
+    Friction,
+
+    /// <summary>Bends of the outer.</summary>
+    OuterBends,
+
+    /// <summary>Length of the outer.</summary>
+    OuterLength,
+
+    /// <summary>Stiffness of the outer.</summary>
+    OuterStiffness,
+
+    /// <summary>Minimum bend radius of the outer.</summary>
+    OuterBendRadius,
+
+    /// <summary>Wire: diameter, modulus, fill.</summary>
+    Wire,
+
+    /// <summary>End fitting.</summary>
+    EndFitting,
+
+    /// <summary>Outer end: adjuster, ferrule or clip.</summary>
+    OuterEnd,
+
+    /// <summary>How far the wire may lean or turn at groove and outer.</summary>
+    WireAngles,
+
+    /// <summary>Pull of the pedal.</summary>
+    AvailablePull,
+
+    /// <summary>Lever of the pedal.</summary>
+    PedalLever,
+
+    /// <summary>Weight or spring of the pedal at the pad.</summary>
+    PadLoad,
+
+    /// <summary>Mount face and its holes.</summary>
+    Mount,
+
+    /// <summary>Keep-outs.</summary>
+    KeepOuts,
+
+    /// <summary>Bulkhead.</summary>
+    Bulkhead,
+
+    /// <summary>Position sensor.</summary>
+    Sensor,
+
+    /// <summary>Controller.</summary>
+    Controller,
+
+    /// <summary>Engine: cylinders and speed.</summary>
+    Engine,
+
+    /// <summary>Sheet: material and thickness.</summary>
+    Sheet,
+
+    /// <summary>The shop's tools and process.</summary>
+    Shop,
+}

@@ -1,0 +1,61 @@
+using BracketGen.Geometry;
+
+namespace BracketGen.Mechanism.Cables;
+
+/// <summary>The throttle cable that the vehicle brings.</summary>
+public sealed record Cable
+{
+    /// <summary>What sits in the quadrant's pocket.</summary>
+    public required EndFitting Fitting { get; init; }
+
+    /// <summary>Diameter of the wire (mm).</summary>
+    public required double WireDiameter { get; init; }
+
+    /// <summary>How the outer ends at the bracket.</summary>
+    public required OuterEnd OuterEnd { get; init; }
+
+    /// <summary>Diameter of the outer (mm).</summary>
+    public required double OuterDiameter { get; init; }
+
+    /// <summary>Wire from the stop's seat to the fitting's centre (mm): adjuster at mid range, pedal released, wire taut.</summary>
+    public required Measured FreeInnerLength { get; init; }
+
+    /// <summary>Maximum fleet angle of the wire.</summary>
+    public required Angle FleetLimit { get; init; }
+
+    /// <summary>Minimum bend radius of the outer (mm).</summary>
+    public required double MinBendRadius { get; init; }
+
+    /// <summary>Maximum change of wire direction over the sweep at which side load does not wear the outer end.</summary>
+    /// <remarks>Default 5° (common practice, no source).</remarks>
+    public Angle WanderLimit { get; init; } = Angle.FromDegrees(5);
+
+    /// <summary>What friction may be where nobody measured it: dry steel in steel (common practice, no source).</summary>
+    public const double FrictionAtWorst = 0.25;
+
+    /// <summary>Friction coefficient of the wire in the outer.</summary>
+    /// <remarks>Default 0.12 ± 0.04, a steel wire in a plastic liner (common practice, no source), assumed.</remarks>
+    public Measured Friction { get; init; } = new(0.12, 0.04, Evidence.Assumed);
+
+    /// <summary>All bends of the outer added without sign, used if no route is computed.</summary>
+    /// <remarks>Default 180° (common practice, no source): out of the bulkhead and round to the engine.</remarks>
+    public Angle TotalBend { get; init; } = Angle.Straight;
+
+    /// <summary>Modulus of elasticity of the wire's metal (MPa).</summary>
+    /// <remarks>Default 200,000, steel.</remarks>
+    public double WireModulus { get; init; } = 200_000;
+
+    /// <summary>Effective metal in the wire's circle, 0 to 1.</summary>
+    /// <remarks>Default 0.6, stranded wire with the stretch of its lay (common practice, no source).</remarks>
+    public double WireFill { get; init; } = 0.6;
+
+    /// <summary>Stiffness of the whole outer in compression (N/mm).</summary>
+    /// <remarks>Default 100 (common practice, no source).</remarks>
+    public double OuterStiffness { get; init; } = 100;
+
+    /// <summary>Length of the outer from the stop's seat to the bulkhead (mm); null if it was not measured.</summary>
+    public double? OuterLength { get; init; }
+
+    /// <summary>Length of wire that stretches (mm): in the outer and beyond it. An outer that was not measured is assumed to be one metre long.</summary>
+    public double WireLength => (OuterLength ?? 1000) + FreeInnerLength.Value;
+}

@@ -1,0 +1,255 @@
+using BracketGen.Geometry;
+using BracketGen.SheetMetal.Bending;
+
+namespace BracketGen.SheetMetal.Patterns;
+
+/// <summary>Draws the outline of a blank: round what must have metal on each flange, straight across each bend.</summary>
+public static class BlankOutline
+{
+    /// <summary>
+    /// The outline, or null if it cannot be drawn: metal needed on a flange reaches into a bend, or past its ends.
+    /// </summary>
+    /// <remarks>
+    /// Each flange is the tangent outline of its discs and of the ends of its bends. Over a bend, and for
+    /// <paramref name="straight"/> on either side, the edges run square to it, so that they become circles and lines in the
+    /// bent part and no relief cut is needed. The corners where they meet the flanges are rounded, both ways.
+    /// </remarks>
+    /// <param name="bends">The bends; bend i makes flange i + 1.</param>
+    /// <param name="discs">What must have metal on each flange, flat coordinates (mm).</param>
+    /// <param name="straight">Straight edge on either side of a bend (mm), positive.</param>
+    /// <param name="cornerRadius">Target radius at the corners (mm); smaller if it does not fit.</param>
+    public static Contour? Draw(
+        IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight, double cornerRadius)
+    {
+        if (!KeepApart(bends, discs, straight))
+        {
+            return null;
+        }
+
+        var corners = new HashSet<Vector2>();
+        var flanges = new Contour?[discs.Count];
+        var chain = Around(0, null, bends, discs, straight, corners, flanges);
+        return chain is null || bends.Count > 1 && Overlaps(flanges, bends, straight)
+            ? null
+            : RoundCorners(new Contour(chain), corners, straight, cornerRadius);
+    }
+
+    /// <summary>
+    /// Whether what must have metal stays clear of the bends at either end of its flange, and so do the bends of each other: without
+    /// it <see cref="Draw"/> gives no outline. Quick.
+    /// </summary>
+    /// <param name="bends">The bends.</param>
+    /// <param name="discs">What must have metal on each flange (mm).</param>
+    /// <param name="straight">Straight edge on either side of a bend (mm), positive.</param>
+    public static bool KeepApart(IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight)
+    {
+        const double slack = 1e-9;
+        for (var i = 0; i < bends.Count; i++)
+        {
+            // Everything beyond a bend lies behind its whole line: the press brake's tools are that wide, and the side of the
+            // line a point lies on shows what it belongs to.
+            var bend = bends[i];
+            double before = -straight + slack, behind = bend.Allowance + straight - slack;
+            for (var flange = 0; flange < discs.Count; flange++)
+            {
+                var (own, hangs) = (flange == bend.From, HangsOn(bends, flange, bend));
+                for (var k = 0; (own || hangs) && k < discs[flange].Count; k++)
+                {
+                    var disc = discs[flange][k];
+                    var depth = bend.Depth(disc.Centre);
+                    if ((own && depth + disc.Radius > before) || (hangs && depth - disc.Radius < behind))
+                    {
+                        return false;
+                    }
+                }
+            }
+
+            for (var k = 0; k < bends.Count; k++)
+            {
+                var next = bends[k];
+                if (HangsOn(bends, next.From, bend) && (Reaches(next, next.Start) || Reaches(next, next.End)))
+                {
+                    return false;
+                }
+
+                if (next.From == bend.To && (
+                    next.Depth(FarEnd(bend, bend.Start, straight)) > before || next.Depth(FarEnd(bend, bend.End, straight)) > before))
+                {
+                    return false;
+                }
+            }
+
+            bool Reaches(Bend next, Vector2 end) =>
+                bend.Depth(NearEnd(next, end, straight)) < behind || bend.Depth(FarEnd(next, end, straight)) < behind;
+        }
+
+        return true;
+    }
+
+    private static bool HangsOn(IReadOnlyList<Bend> bends, int flange, Bend bend)
+    {
+        while (flange != 0)
+        {
+            if (flange == bend.To)
+            {
+                return true;
+            }
+
+            // Bend i makes flange i + 1, and attaches it to an earlier one.
+            flange = bends[flange - 1].From;
+        }
+
+        return false;
+    }
+
+    // In the flat, no flange may come nearer than the straight edge to one it is not attached to, or to the bend of another.
+    private static bool Overlaps(Contour?[] flanges, IReadOnlyList<Bend> bends, double gap)
+    {
+        var polygons = Array.ConvertAll(flanges, f => f?.Flatten(FlatteningError));
+        for (var i = 0; i < polygons.Length; i++)
+        {
+            if (polygons[i] is not { } one)
+            {
+                continue;
+            }
+
+            for (var j = i + 1; j < polygons.Length; j++)
+            {
+                if (polygons[j] is { } other && !bends.Any(b => b.From == i && b.To == j) && !ConvexGap.IsAtLeast(gap, one.AsSpan(), other.AsSpan()))
+                {
+                    return true;
+                }
+            }
+
+            foreach (var bend in bends)
+            {
+                var across = bend.Allowance * bend.Across;
+                if (bend.From != i && bend.To != i
+                    && !ConvexGap.IsAtLeast(gap, one.AsSpan(), [bend.End, bend.Start, bend.Start + across, bend.End + across]))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>How exactly flanges are distinguished (mm): small compared with the straight edge that must lie between them.</summary>
+    private const double FlatteningError = 0.1;
+
+    private static List<Segment>? Around(
+        int flange, Bend? hangsOn, IReadOnlyList<Bend> bends, IReadOnlyList<IReadOnlyList<Disc>> discs, double straight,
+        HashSet<Vector2> corners, Contour?[] flanges)
+    {
+        var own = bends.Where(b => b.From == flange).ToList();
+        var all = discs[flange].ToList();
+        if (hangsOn is not null)
+        {
+            all.Add(new(FarEnd(hangsOn, hangsOn.Start, straight), 0));
+            all.Add(new(FarEnd(hangsOn, hangsOn.End, straight), 0));
+        }
+
+        foreach (var bend in own)
+        {
+            all.Add(new(NearEnd(bend, bend.Start, straight), 0));
+            all.Add(new(NearEnd(bend, bend.End, straight), 0));
+        }
+
+        if (all.Count == 0 || all.Count == 1 && all[0].Radius == 0)
+        {
+            return null;
+        }
+
+        var whole = TangentOutline.Around(all);
+        flanges[flange] = whole;
+        var outline = whole.Segments.ToList();
+        if (hangsOn is not null)
+        {
+            Vector2 from = FarEnd(hangsOn, hangsOn.Start, straight), to = FarEnd(hangsOn, hangsOn.End, straight);
+            var edge = FindEdge(outline, from, to);
+            if (edge < 0)
+            {
+                return null;
+            }
+
+            outline = [.. outline.Skip(edge + 1), .. outline.Take(edge)];
+        }
+
+        foreach (var bend in own)
+        {
+            Vector2 from = NearEnd(bend, bend.End, straight), to = NearEnd(bend, bend.Start, straight);
+            var edge = FindEdge(outline, from, to);
+            var beyond = edge < 0 ? null : Around(bend.To, bend, bends, discs, straight, corners, flanges);
+            if (beyond is null)
+            {
+                return null;
+            }
+
+            Vector2 farEnd = FarEnd(bend, bend.End, straight), farStart = FarEnd(bend, bend.Start, straight);
+            corners.UnionWith([from, to, farEnd, farStart]);
+            outline.RemoveAt(edge);
+            outline.InsertRange(edge, [new LineSegment(from, farEnd), .. beyond, new LineSegment(farStart, to)]);
+        }
+
+        return outline;
+    }
+
+    private static Vector2 NearEnd(Bend bend, Vector2 end, double straight) => end - straight * bend.Across;
+
+    private static Vector2 FarEnd(Bend bend, Vector2 end, double straight) => end + (bend.Allowance + straight) * bend.Across;
+
+    private static int FindEdge(List<Segment> outline, Vector2 from, Vector2 to) => outline.FindIndex(
+        s => s is LineSegment && s.Start.DistanceTo(from) < Tolerance.Point && s.End.DistanceTo(to) < Tolerance.Point);
+
+    private static Contour RoundCorners(Contour contour, HashSet<Vector2> corners, double straight, double radius)
+    {
+        for (var i = 0; i < contour.Segments.Length; i++)
+        {
+            var corner = contour.Segments[i].End;
+            if (!corners.Any(c => c.DistanceTo(corner) < Tolerance.Point))
+            {
+                continue;
+            }
+
+            // The rounding may use up the straight edge beside the bend, but not reach into the bend itself.
+            Segment before = contour.Segments[i], after = contour.Segments[(i + 1) % contour.Segments.Length];
+            var turn = (after.StartTangent.Polar - before.EndTangent.Polar).Normalised.Magnitude;
+            var tangent = Math.Tan(turn.Radians / 2);
+            var room = 0.999 * Math.Min(straight, Math.Min(before.Length, after.Length));
+            if (tangent > 1e-6 && radius > Tolerance.Point && Fillet.Round(contour, i, Math.Min(radius, room / tangent)) is { } rounded)
+            {
+                contour = rounded;
+            }
+        }
+
+        return JoinLines(contour);
+    }
+
+    private static Contour JoinLines(Contour contour)
+    {
+        var joined = new List<Segment>();
+        foreach (var segment in contour.Segments)
+        {
+            if (segment is LineSegment && joined.Count > 0 && joined[^1] is LineSegment before
+                && Math.Abs(before.EndTangent.Cross(segment.StartTangent)) < Tolerance.Direction)
+            {
+                joined[^1] = new LineSegment(before.Start, segment.End);
+            }
+            else
+            {
+                joined.Add(segment);
+            }
+        }
+
+        // The walk round may have begun on a straight edge.
+        if (joined.Count > 2 && joined[0] is LineSegment first && joined[^1] is LineSegment last
+            && Math.Abs(last.EndTangent.Cross(first.StartTangent)) < Tolerance.Direction)
+        {
+            joined[0] = new LineSegment(last.Start, first.End);
+            joined.RemoveAt(joined.Count - 1);
+        }
+
+        return new(joined);
+    }
+}

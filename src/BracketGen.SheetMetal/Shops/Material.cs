@@ -1,0 +1,42 @@
+using BracketGen.SheetMetal.Bending;
+
+namespace BracketGen.SheetMetal.Shops;
+
+/// <summary>A sheet material as the shop buys it.</summary>
+public sealed record Material
+{
+    /// <summary>Designation with temper, as on the order: "EN AW-5754 H22".</summary>
+    public required string Designation { get; init; }
+
+    /// <summary>Density (t/mm³).</summary>
+    public required double Density { get; init; }
+
+    /// <summary>Young's modulus (MPa).</summary>
+    public required double Modulus { get; init; }
+
+    /// <summary>Poisson's ratio.</summary>
+    public required double Poisson { get; init; }
+
+    /// <summary>Yield strength or 0.2 % proof strength (MPa).</summary>
+    public required double Yield { get; init; }
+
+    /// <summary>Endurance limit: fully reversed stress amplitude that the sheet survives for the life of the vehicle (MPa).</summary>
+    public required double Endurance { get; init; }
+
+    /// <summary>Minimum inside radius over thickness with the bend line across the grain.</summary>
+    public required double MinRadiusAcrossGrain { get; init; }
+
+    /// <summary>Minimum inside radius over thickness with the bend line along the grain.</summary>
+    public required double MinRadiusAlongGrain { get; init; }
+
+    /// <summary>Row of Machinery's Handbook's bend allowance table.</summary>
+    public required BendGroup BendGroup { get; init; }
+
+    /// <summary>Where the numbers come from.</summary>
+    public required string Source { get; init; }
+}
+
+/// <summary>A sheet in stock.</summary>
+/// <param name="Material">What it is.</param>
+/// <param name="Thickness">Its thickness (mm).</param>
+public sealed record Stock(Material Material, double Thickness);

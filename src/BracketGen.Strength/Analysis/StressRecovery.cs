@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using BracketGen.Strength.Elements;
+using BracketGen.Strength.Model;
+
+namespace BracketGen.Strength.Analysis;
+
+/// <summary>Stresses on both surfaces from the solved displacements.</summary>
+internal static class StressRecovery
+{
+    /// <summary>Von Mises stresses at the nodes; <paramref name="u"/> holds six freedoms a node.</summary>
+    public static ImmutableArray<NodeStress> AtNodes(ShellModel model, double[] u)
+    {
+        var (nodes, triangles) = model.Mesh;
+
+        // Twelve stress components a node (six for each surface, xx yy zz xy yz zx) and the weight.
+        var sums = new double[nodes.Length * 13];
+        Span<double> all = stackalloc double[18], local = stackalloc double[18], membrane = stackalloc double[9], plate = stackalloc double[9];
+        Span<double> b = stackalloc double[27], e = stackalloc double[9], strain = stackalloc double[3], bend = stackalloc double[3];
+        OptMembrane.PlaneStress(model.Material, e);
+        var freedomsHeld = new HashSet<(int, Freedom)>(model.Held.Select(h => (h.Node, h.Freedom)));
+        bool Clamped(int node) => Enumerable.Range(0, 6).All(f => freedomsHeld.Contains((node, (Freedom)f)));
+        var clamped = new HashSet<int>(model.Held.Select(h => h.Node).Distinct().Where(Clamped));
+        foreach (var t in triangles)
+        {
+            // The sheet under a washer has no stress here; at the washer's rim it must not water down the mean.
+            if (clamped.Contains(t.A) && clamped.Contains(t.B) && clamped.Contains(t.C) && clamped.Count < nodes.Length)
+            {
+                continue;
+            }
+
+            var g = new LocalTriangle(nodes[t.A], nodes[t.B], nodes[t.C]);
+            for (var corner = 0; corner < 3; corner++)
+            {
+                u.AsSpan(6 * t[corner], 6).CopyTo(all[(6 * corner)..]);
+            }
+
+            ShellTriangle.ToLocal(g, all, local);
+            ShellTriangle.Membrane(local, membrane);
+            ShellTriangle.Plate(local, plate);
+            for (var corner = 0; corner < 3; corner++)
+            {
+                double z1 = corner == 0 ? 1 : 0, z2 = corner == 1 ? 1 : 0, z3 = corner == 2 ? 1 : 0;
+                OptMembrane.Strain(g, model.Material, z1, z2, z3, b);
+                Multiply(b, membrane, strain);
+                DkmtPlate.Curvature(g, model.Thickness, model.Material, z1, z2, z3, b);
+                Multiply(b, plate, bend);
+                var sum = sums.AsSpan(13 * t[corner], 13);
+                sum[12] += g.Area;
+                for (var surface = 0; surface < 2; surface++)
+                {
+                    var z = (surface == 0 ? 0.5 : -0.5) * model.Thickness;
+                    double ex = strain[0] + z * bend[0], ey = strain[1] + z * bend[1], gxy = strain[2] + z * bend[2];
+                    AddTensor(g, e[0] * ex + e[1] * ey, e[3] * ex + e[4] * ey, e[8] * gxy, sum.Slice(6 * surface, 6));
+                }
+            }
+        }
+
+        var result = ImmutableArray.CreateBuilder<NodeStress>(nodes.Length);
+        for (var n = 0; n < nodes.Length; n++)
+        {
+            var sum = sums.AsSpan(13 * n, 13);
+            var weight = sum[12] > 0 ? sum[12] : 1;
+            result.Add(new(VonMises(sum[..6]) / weight, VonMises(sum.Slice(6, 6)) / weight));
+        }
+
+        return result.MoveToImmutable();
+    }
+
+    private static void Multiply(ReadOnlySpan<double> b, ReadOnlySpan<double> nine, Span<double> three)
+    {
+        for (var i = 0; i < 3; i++)
+        {
+            var s = 0.0;
+            for (var c = 0; c < 9; c++)
+            {
+                s += b[9 * i + c] * nine[c];
+            }
+
+            three[i] = s;
+        }
+    }
+
+    private static void AddTensor(in LocalTriangle g, double sx, double sy, double sxy, Span<double> sum)
+    {
+        var (x, y) = (g.Ex, g.Ey);
+        var area = g.Area;
+        sum[0] += area * (sx * x.X * x.X + sy * y.X * y.X + 2 * sxy * x.X * y.X);
+        sum[1] += area * (sx * x.Y * x.Y + sy * y.Y * y.Y + 2 * sxy * x.Y * y.Y);
+        sum[2] += area * (sx * x.Z * x.Z + sy * y.Z * y.Z + 2 * sxy * x.Z * y.Z);
+        sum[3] += area * (sx * x.X * x.Y + sy * y.X * y.Y + sxy * (x.X * y.Y + x.Y * y.X));
+        sum[4] += area * (sx * x.Y * x.Z + sy * y.Y * y.Z + sxy * (x.Y * y.Z + x.Z * y.Y));
+        sum[5] += area * (sx * x.Z * x.X + sy * y.Z * y.X + sxy * (x.Z * y.X + x.X * y.Z));
+    }
+
+    private static double VonMises(ReadOnlySpan<double> s)
+    {
+        double a = s[0] - s[1], b = s[1] - s[2], c = s[2] - s[0];
+        return Math.Sqrt((a * a + b * b + c * c) / 2 + 3 * (s[3] * s[3] + s[4] * s[4] + s[5] * s[5]));
+    }
+}

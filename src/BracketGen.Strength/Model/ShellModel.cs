@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+
+namespace BracketGen.Strength.Model;
+
+/// <summary>A formed sheet and how it is held.</summary>
+public sealed record ShellModel
+{
+    /// <summary>A model.</summary>
+    /// <param name="mesh">The middle surface.</param>
+    /// <param name="thickness">Sheet thickness (mm), positive.</param>
+    /// <param name="material">The metal.</param>
+    /// <param name="held">What is held; a freedom named twice takes the last value.</param>
+    /// <exception cref="ArgumentException">The thickness is not positive, or a held node is not in the mesh.</exception>
+    public ShellModel(ShellMesh mesh, double thickness, SheetMaterial material, IEnumerable<Held> held)
+    {
+        if (!(thickness > 0 && double.IsFinite(thickness)))
+        {
+            throw new ArgumentOutOfRangeException(nameof(thickness), thickness, "The sheet's thickness must be more than zero (mm).");
+        }
+
+        Mesh = mesh;
+        Thickness = thickness;
+        Material = material;
+        Held = [.. held];
+        foreach (var h in Held)
+        {
+            if (h.Node < 0 || h.Node >= mesh.Nodes.Length)
+            {
+                throw new ArgumentException($"Node {h.Node} is held but the mesh has {mesh.Nodes.Length} nodes.", nameof(held));
+            }
+        }
+    }
+
+    /// <summary>The middle surface.</summary>
+    public ShellMesh Mesh { get; }
+
+    /// <summary>Sheet thickness (mm).</summary>
+    public double Thickness { get; }
+
+    /// <summary>The metal.</summary>
+    public SheetMaterial Material { get; }
+
+    /// <summary>What is held.</summary>
+    public ImmutableArray<Held> Held { get; }
+
+    /// <summary>Mass that hangs on it and swings with it; adds nothing to its stiffness.</summary>
+    public ImmutableArray<PointMass> Masses { get; init; } = [];
+}
+
+/// <summary>Something heavy fixed to a node, small enough not to turn.</summary>
+/// <param name="Node">The node.</param>
+/// <param name="Mass">Its mass (tonne), zero or more.</param>
+public readonly record struct PointMass(int Node, double Mass);

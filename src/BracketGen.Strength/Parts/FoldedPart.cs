@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Meshing;
+using BracketGen.Strength.Model;
+
+namespace BracketGen.Strength.Parts;
+
+/// <summary>A formed part, bolted down, with a loaded seat: the input of the strength calculation.</summary>
+public sealed record FoldedPart
+{
+    /// <summary>The flat pattern.</summary>
+    public required Region Flat { get; init; }
+
+    /// <summary>Where each point of the flat pattern comes to lie on the folded middle surface (mm).</summary>
+    /// <remarks>Flanges keep their measures; a bend may be longer on the middle surface than its zone, which is as long as the neutral axis.</remarks>
+    public required Func<Vector2, Vector3> MiddleSurface { get; init; }
+
+    /// <summary>The bends.</summary>
+    public ImmutableArray<BendZone> Bends { get; init; } = [];
+
+    /// <summary>Sheet thickness (mm).</summary>
+    public required double Thickness { get; init; }
+
+    /// <summary>The metal.</summary>
+    public required SheetMaterial Material { get; init; }
+
+    /// <summary>Washers, in the flat pattern: the sheet under them is clamped.</summary>
+    public required ImmutableArray<Disc> Washers { get; init; }
+
+    /// <summary>Outer rim of the seat that carries the load, in the flat pattern.</summary>
+    public required Disc Seat { get; init; }
+
+    /// <summary>Mass that is fixed to the seat and swings with it (tonne).</summary>
+    public double SeatMass { get; init; }
+
+    /// <summary>Meshes the flat pattern.</summary>
+    /// <param name="size">Edge length away from holes and bends (mm).</param>
+    /// <param name="holeSize">Edge length at holes, washers and the seat (mm).</param>
+    /// <param name="bendRows">Rows of triangles across each bend, at least one.</param>
+    /// <exception cref="MeshException">The contours cross.</exception>
+    public TriangleMesh Mesh(double size, double holeSize, int bendRows = 4)
+    {
+        var lines = Bends
+            .SelectMany(b => MeshLine.AcrossZone(b.Start, b.End, bendRows, Math.Min(size, 2 * b.Width / bendRows)))
+            .Concat(Washers.Append(Seat).Select(d => MeshLine.Rim(d, Math.Min(size, holeSize))));
+        return Mesher.Mesh(new(Flat, size) { HoleSize = Math.Min(size, holeSize), Lines = [.. lines] });
+    }
+
+    /// <summary>Folds, clamps and factorises the part on a mesh of its flat pattern.</summary>
+    /// <exception cref="ArgumentException">A washer lies on no metal.</exception>
+    /// <exception cref="NotHeldException">The washers do not hold the part.</exception>
+    public PreparedPart Prepare(TriangleMesh flat)
+    {
+        foreach (var washer in Washers)
+        {
+            if (flat.NodesInRing(washer.Centre, 0, washer.Radius).IsEmpty)
+            {
+                throw new ArgumentException(FormattableString.Invariant(
+                    $"The washer of radius {washer.Radius:0.##} mm at ({washer.Centre.X:0.##}, {washer.Centre.Y:0.##}) lies on no metal."));
+            }
+        }
+
+        var clamped = Washers.SelectMany(w => flat.NodesInRing(w.Centre, 0, w.Radius)).Distinct().Order();
+        var model = new ShellModel(ShellMesh.Fold(flat, MiddleSurface), Thickness, Material, Held.Clamped(clamped))
+        {
+            // Distributed like a force, so that its centre is the seat's.
+            Masses = SeatMass > 0 ? [.. SeatLoad.Spread(flat, Seat, new(SeatMass, 0, 0)).Select(l => new PointMass(l.Node, l.Force.X))] : [],
+        };
+        return new(this, flat, model, ShellSystem.Factorise(model));
+    }
+
+    /// <summary>Meshes, folds, clamps and factorises the part.</summary>
+    /// <param name="size">Edge length away from holes and bends (mm).</param>
+    /// <param name="holeSize">Edge length at holes, washers and the seat (mm).</param>
+    /// <param name="bendRows">Rows of triangles across each bend, at least one.</param>
+    /// <exception cref="MeshException">The contours cross.</exception>
+    /// <exception cref="NotHeldException">The washers do not hold the part.</exception>
+    public PreparedPart Prepare(double size, double holeSize, int bendRows = 4) => Prepare(Mesh(size, holeSize, bendRows));
+}
+
+/// <summary>The strip of the flat pattern that becomes a bend.</summary>
+/// <remarks>The borders run the same way and may stick out of the metal.</remarks>
+/// <param name="Start">Where the bend begins.</param>
+/// <param name="End">Where it ends.</param>
+public readonly record struct BendZone(LineSegment Start, LineSegment End)
+{
+    /// <summary>Width of the strip (mm): the arc length of the middle surface.</summary>
+    public double Width => Start.DistanceTo((End.Start + End.End) / 2);
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Model;
+
+namespace BracketGen.Strength.Parts;
+
+/// <summary>A formed part meshed and factorised, ready for loads.</summary>
+/// <param name="Part">The part.</param>
+/// <param name="Flat">Mesh of the flat pattern.</param>
+/// <param name="Model">The folded model; its node numbers are those of <paramref name="Flat"/>.</param>
+/// <param name="System">The factorised system.</param>
+public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel Model, ShellSystem System)
+{
+    /// <summary>What <paramref name="force"/> on the seat does.</summary>
+    /// <param name="force">The force (N), in the axes of the folded part: the wire's tension, as the outer hands it to the stop.</param>
+    public SeatResponse Under(Vector3 force)
+    {
+        var loads = SeatLoad.Spread(Flat, Part.Seat, force);
+        var solution = System.Solve(loads);
+        var deflection = loads.Aggregate(Vector3.Zero, (sum, l) => sum + l.Force.Length * solution.Displacements[l.Node])
+            / loads.Sum(l => l.Force.Length);
+        return new(force, deflection, solution);
+    }
+
+    /// <summary>The lowest <paramref name="count"/> natural vibrations, slowest first.</summary>
+    public ImmutableArray<Mode> LowestModes(int count) => System.LowestModes(count);
+}
+
+/// <summary>How a part responds to a force on its seat.</summary>
+/// <param name="Force">The force (N).</param>
+/// <param name="SeatDeflection">Mean displacement of the seat, weighted by its share of the force (mm).</param>
+/// <param name="Solution">Displacements, stresses and reactions everywhere.</param>
+public sealed record SeatResponse(Vector3 Force, Vector3 SeatDeflection, StaticSolution Solution) : IMirrored<SeatResponse>
+{
+    /// <inheritdoc/>
+    public SeatResponse Mirrored() => new(Force.MirroredInY, SeatDeflection.MirroredInY, Solution.Mirrored());
+
+    /// <summary>Give of the seat along the force (mm): the pull of the wire that is lost.</summary>
+    public double AlongForce => SeatDeflection.Dot(Force.Unit);
+
+    /// <summary>The response to a force <paramref name="factor"/> times as large, by proportion.</summary>
+    /// <param name="factor">Zero or more.</param>
+    public SeatResponse Times(double factor) => new(factor * Force, factor * SeatDeflection, Solution.Times(factor));
+}

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using BracketGen.Geometry;
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Model;
+
+namespace BracketGen.Strength.Parts;
+
+/// <summary>A force that a ring-shaped seat puts on the sheet.</summary>
+public static class SeatLoad
+{
+    /// <summary>Spreads <paramref name="force"/> evenly over the triangles of a ring, its resultant through the centre.</summary>
+    /// <param name="flat">Mesh of the flat pattern, with edges along the ring's two circles for an exact area.</param>
+    /// <param name="seat">Outer rim of the ring; the hole inside it has no triangles.</param>
+    /// <param name="force">The whole force (N), in the axes of the folded part.</param>
+    /// <exception cref="ArgumentException">No triangle lies in the ring.</exception>
+    public static ImmutableArray<NodalLoad> Spread(TriangleMesh flat, Disc seat, Vector3 force)
+    {
+        var shares = new SortedDictionary<int, double>();
+        foreach (var t in flat.Triangles)
+        {
+            var middle = (flat.Nodes[t.A] + flat.Nodes[t.B] + flat.Nodes[t.C]) / 3;
+            if (middle.DistanceTo(seat.Centre) <= seat.Radius)
+            {
+                var third = flat.AreaOf(t) / 3;
+                for (var corner = 0; corner < 3; corner++)
+                {
+                    shares[t[corner]] = shares.GetValueOrDefault(t[corner]) + third;
+                }
+            }
+        }
+
+        if (shares.Count == 0)
+        {
+            throw new ArgumentException("The mesh has no triangle under the seat: it is too coarse, or the seat lies off the sheet.", nameof(seat));
+        }
+
+        // The mesh is not quite even about the centre: a slight tilt of the pressure brings the resultant back there, so that no
+        // moment comes from the mesh. Share of node i: a_i (1 + tilt · (x_i - mean)) / area.
+        double area = shares.Values.Sum(), xx = 0, xy = 0, yy = 0;
+        var mean = shares.Aggregate(Vector2.Zero, (s, n) => s + n.Value * flat.Nodes[n.Key]) / area;
+        foreach (var (node, share) in shares)
+        {
+            var d = flat.Nodes[node] - mean;
+            xx += share * d.X * d.X / area;
+            xy += share * d.X * d.Y / area;
+            yy += share * d.Y * d.Y / area;
+        }
+
+        var off = seat.Centre - mean;
+        var determinant = xx * yy - xy * xy;
+        var tilt = new Vector2((yy * off.X - xy * off.Y) / determinant, (xx * off.Y - xy * off.X) / determinant);
+        return [.. shares.Select(n =>
+            new NodalLoad(n.Key, n.Value / area * (1 + tilt.Dot(flat.Nodes[n.Key] - mean)) * force))];
+    }
+}

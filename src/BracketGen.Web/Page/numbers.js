@@ -1,0 +1,234 @@
+// The numbers of the open job: one tab a profile, as fields or as text.
+import { asked } from './asking.js';
+import { $, all, h, select, tabs } from './dom.js';
+import { roles } from './desk.js';
+import { advice, fields } from './fields.js';
+import { relativeTo } from './paths.js';
+import { plan, shape, unitOf } from './plan.js';
+import { fill, words } from './words.js';
+
+const said = words.numbers;
+
+export class Numbers {
+  /**
+   * @param {import('./desk.js').Desk} desk
+   * @param {(problem: unknown) => void} onProblem
+   */
+  constructor(desk, onProblem) {
+    this.desk = desk;
+    this.onProblem = onProblem;
+    this.role = roles[0];
+    this.isText = false;
+    /** What is drawn; the same key means that the fields can stay. */
+    this.drawn = '';
+    /** @type {Page.Fields | null} */
+    this.form = null;
+    /** @type {Page.Shelf} */
+    this.shelf = { folder: '', profiles: [], examples: [] };
+    /** The schema of each kind of profile. @type {Record<string, Page.Schema>} */
+    this.schemas = {};
+  }
+
+  get tab() { return `profile-tab-${this.role.id}`; }
+
+  /** Begins anew with another job. */
+  reset() {
+    [this.role] = roles;
+    this.drawn = '';
+  }
+
+  /** Shows the job as it is now. */
+  show() {
+    this.tabs();
+    const { desk } = this;
+    const path = desk.pathOf(this.role);
+    const values = desk.valuesOf(this.role);
+    const text = path === null ? undefined : desk.files[path];
+    const mine = desk.errors.filter((e) => e.file === path);
+    const isBroken = text !== undefined && Object.keys(values).length === 0;
+    const nodes = path !== null && !isBroken ? plan(this.schema(), values) : [];
+    const asText = this.isText || isBroken;
+    const next = JSON.stringify([this.role.id, path, asText, desk.inInches, shape(nodes)]);
+    if (next !== this.drawn) {
+      this.draw(path, nodes, asText, isBroken);
+      this.drawn = next;
+    }
+    if (this.form) {
+      this.form.fill(values, desk.inInches);
+      this.rest(this.form.problems(mine).map((e) => (e.key ? fill(said.keyAllowed, { key: e.key, allowed: e.allowed, advice: e.advice }) : advice([e]))));
+    } else {
+      this.rest(mine.map((e) => e.text));
+      const area = document.getElementById('profile-text');
+      if (area instanceof HTMLTextAreaElement && document.activeElement !== area) {
+        area.value = text ?? '';
+      }
+    }
+    this.picker(path);
+  }
+
+  tabs() {
+    const focused = document.activeElement?.id;
+    tabs($('profile-tabs'), roles.map((r) => {
+      const wrong = this.desk.errors.filter((e) => e.file === this.desk.pathOf(r)).length;
+      return { id: `profile-tab-${r.id}`, panel: 'profile-panel', label: r.label, note: wrong ? String(wrong) : '' };
+    }), this.tab, (id) => {
+      this.role = roles.find((r) => `profile-tab-${r.id}` === id) ?? roles[0];
+      this.drawn = '';
+      this.show();
+    });
+    if (focused?.startsWith('profile-tab-')) {
+      $(focused).focus();
+    }
+    $('profile-panel').setAttribute('aria-labelledby', this.tab);
+  }
+
+  /** The job's files are picked above the fields; among them they would appear twice. */
+  schema() {
+    const schema = this.schemas[this.role.form];
+    if (this.role.key) {
+      return schema;
+    }
+    const above = ['units', ...roles.map((r) => r.key)];
+    return { ...schema, properties: Object.fromEntries(Object.entries(schema.properties ?? {}).filter(([name]) => !above.includes(name))) };
+  }
+
+  /** @param {string[]} texts Mistakes that belong to no field. */
+  rest(texts) {
+    $('profile-rest').replaceChildren(...texts.map((text) => h('p', { class: 'problem' }, text)));
+  }
+
+  /**
+   * @param {string | null} path
+   * @param {Page.Field[]} nodes
+   * @param {boolean} asText
+   * @param {boolean} isBroken
+   */
+  draw(path, nodes, asText, isBroken) {
+    const held = heldField();
+    const open = new Map(all('#profile-panel details[data-group]').map((d) => [d.dataset.group, d.hasAttribute('open')]));
+    const scroll = $('numbers').scrollTop;
+    const body = h('div', { class: 'fields' });
+    $('profile-panel').replaceChildren(
+      h('div', { class: 'picker' }, h('label', { for: 'pick' }, this.role.key ? said.which : said.file), h('select', { id: 'pick', onchange: () => this.pick() }),
+        h('button', { type: 'button', class: 'quiet', id: 'as-text', 'aria-pressed': String(asText), disabled: isBroken, onclick: () => this.turn() }, said.asText)),
+      h('div', { id: 'profile-rest' }), body);
+    this.form = null;
+    if (path === null) {
+      return;
+    }
+    if (asText) {
+      body.append(this.area(path));
+      return;
+    }
+    this.form = fields(body, nodes, {
+      change: (changes, what) => this.desk.edit(changes.map((change) => ({ file: path, ...change })), what ? `${path} ${what}` : null),
+      leave: () => this.desk.leave(),
+    });
+    for (const details of all('details[data-group]', body)) {
+      details.toggleAttribute('open', open.get(details.dataset.group) ?? details.hasAttribute('open'));
+    }
+    $('numbers').scrollTop = scroll;
+    if (held) {
+      // A field with the focus is not filled, so it is filled first; what was being typed stays.
+      this.form.fill(this.desk.values[path] ?? {}, this.desk.inInches);
+      hold(body, held);
+    }
+  }
+
+  /** From fields to text, and back. */
+  turn() {
+    this.isText = !this.isText;
+    this.drawn = '';
+    this.show();
+    $('as-text').focus();
+  }
+
+  /** @param {string} path */
+  area(path) {
+    let timer = 0;
+    const area = h('textarea', { id: 'profile-text', spellcheck: 'false', rows: 34, 'aria-label': fill(said.textOf, { path }), oninput: () => {
+      clearTimeout(timer);
+      timer = setTimeout(() => this.desk.replace({ [path]: area.value }, `text ${path}`), 350);
+    }, onblur: () => this.desk.leave() });
+    area.value = this.desk.files[path] ?? '';
+    return area;
+  }
+
+  /** @param {string | null} path */
+  picker(path) {
+    const pick = select('pick');
+    if (document.activeElement === pick) {
+      return;
+    }
+    const { desk, role, shelf } = this;
+    const others = role.key ? [
+      ...shelf.profiles.filter((p) => p.kind === role.kind).map((p) => [`folder ${p.path}`, p.name || p.path, p.path]),
+      ...shelf.examples.filter((p) => p.kind === role.kind && !shelf.profiles.some((o) => o.path === p.path)).map((p) => [`example ${p.path}`, fill(said.example, { name: p.name }), p.path]),
+    ].filter(([, , p]) => p !== path) : [];
+    const name = String(desk.valuesOf(role).name ?? (role.key ? path ?? '' : desk.job));
+    const isSaved = path !== null && desk.files[path] === desk.saved[path];
+    const here = [`open ${path}`, isSaved ? name : fill(said.notSaved, { name })];
+    pick.replaceChildren(...[here, ...others].map(([value, label]) => h('option', { value }, label)));
+    pick.disabled = !role.key;
+  }
+
+  /** Takes another profile of the folder or of the examples. */
+  async pick() {
+    const picked = select('pick');
+    const [from, ...parts] = picked.value.split(' ');
+    const path = parts.join(' ');
+    if (from === 'open' || !this.role.key) {
+      return;
+    }
+    try {
+      const { text } = await asked('/read', { path, example: from === 'example' });
+      if (from === 'folder') {
+        this.desk.saved[path] = text;
+      }
+      picked.blur();
+      await this.desk.replace({ [path]: text }, null, [{ file: this.desk.job, key: this.role.key, value: relativeTo(this.desk.job, path) }]);
+    } catch (problem) {
+      this.onProblem(problem);
+    }
+  }
+
+  /**
+   * The unit of a number without one at a key, from the schema.
+   * @param {string} kind
+   * @param {string} key
+   */
+  unitOf(kind, key) {
+    /** @type {Page.Schema | undefined} */
+    let form = this.schemas[roles.find((r) => r.kind === kind)?.form ?? ''];
+    for (const part of key.split('.')) {
+      const name = part.replace(/\[.*/, '');
+      /** @type {Page.Schema | undefined} */
+      const found = form?.properties?.[name] ?? form?.oneOf?.map((f) => f.properties?.[name]).find(Boolean);
+      form = part.includes('[') ? found?.items : found;
+    }
+    return form?.type === 'array' ? unitOf(form.items) : unitOf(form);
+  }
+}
+
+/** The field that has the focus, and what is being typed in it. */
+function heldField() {
+  const active = document.activeElement;
+  return active instanceof HTMLInputElement && active.dataset.path
+    ? { path: active.dataset.path, isMargin: active.classList.contains('pm'), axis: active.dataset.axis, text: active.value, at: active.selectionStart } : null;
+}
+
+/**
+ * Gives the focus back.
+ * @param {HTMLElement} body
+ * @param {NonNullable<ReturnType<typeof heldField>>} held
+ */
+function hold(body, held) {
+  const again = all('[data-path]', body).find((i) => i.dataset.path === held.path && i.classList.contains('pm') === held.isMargin && i.dataset.axis === held.axis);
+  if (again instanceof HTMLInputElement) {
+    again.value = held.text;
+    again.focus({ preventScroll: true });
+    again.setSelectionRange(held.at, held.at);
+  } else {
+    again?.focus({ preventScroll: true });
+  }
+}

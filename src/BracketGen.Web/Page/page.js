@@ -1,0 +1,237 @@
+// The page: what is open, which screen is shown, and what buttons and keys do.
+import { asked, fetched, hand, textOf } from './asking.js';
+import { $, all, button, h, question } from './dom.js';
+import { Desk, roles } from './desk.js';
+import { nextLook, showLook } from './look.js';
+import { measure } from './measuring.js';
+import { newJob } from './newjob.js';
+import { Numbers } from './numbers.js';
+import { Outputs } from './outputs.js';
+import { stem } from './paths.js';
+import { startPage } from './start.js';
+import { Views } from './views.js';
+import { fill, words } from './words.js';
+
+const said = words.frame;
+
+/** @param {unknown} problem Null takes the notice away. */
+function notice(problem) {
+  const text = textOf(problem);
+  $('notice').hidden = !text;
+  $('notice').replaceChildren(...(text ? [h('p', {}, text), h('button', { type: 'button', onclick: () => notice(null) }, said.close)] : []));
+}
+
+const desk = new Desk((reply) => {
+  if (reply.refused.length) {
+    notice(fill(said.refused, { keys: reply.refused.join(', ') }));
+  }
+  if (!$('desk').hidden) {
+    refresh();
+  }
+}, notice);
+
+const numbers = new Numbers(desk, notice);
+const views = new Views({
+  onChoice: (choice) => desk.choose(choice),
+  onStrength: () => desk.deepen('strength'),
+});
+const outputs = new Outputs(desk, (id, isAccepted) => {
+  desk.accepted = isAccepted ? [...desk.accepted, id] : desk.accepted.filter((a) => a !== id);
+  desk.ask();
+});
+
+function refresh() {
+  const [body, vehicle] = roles.map((role) => desk.valuesOf(role).name);
+  const title = desk.values[desk.job]?.document?.title || fill(said.jobTitle, { vehicle: vehicle ?? said.newVehicle, body: body ?? said.newBody });
+  $('title').textContent = title;
+  document.title = desk.unsaved.length ? fill(said.unsavedTitle, { title }) : title;
+  button('do-undo').disabled = desk.past.length === 0;
+  button('do-redo').disabled = desk.future.length === 0;
+  button('do-save').disabled = desk.unsaved.length === 0;
+  button('do-share').disabled = false;
+  button('do-units').disabled = false;
+  $('do-units').textContent = desk.inInches ? 'in' : 'mm';
+  $('do-units').setAttribute('aria-label', desk.inInches ? said.toMillimetres : said.toInches);
+  numbers.show();
+  views.take(desk);
+  outputs.take();
+}
+
+/** @param {'start' | 'measuring' | 'desk'} what */
+function show(what) {
+  for (const id of ['start', 'measuring', 'desk']) {
+    $(id).hidden = id !== what;
+  }
+  if (what === 'desk') {
+    numbers.drawn = '';
+    refresh();
+    pane($('desk').dataset.pane ?? '');
+  }
+}
+
+/** @param {string} name */
+function pane(name) {
+  $('desk').dataset.pane = name;
+  all('.panes-switch button').forEach((b) => b.setAttribute('aria-pressed', String(b.dataset.pane === name)));
+}
+
+/** @param {() => Promise<unknown>} work */
+async function attempt(work) {
+  notice(null);
+  try {
+    await work();
+  } catch (problem) {
+    notice(problem);
+  }
+}
+
+async function mayLeave() {
+  return !desk.isOpen || desk.unsaved.length === 0 || desk.past.length === 0
+    || (await question(said.unsavedHeading, h('p', {}, desk.unsaved.join(', ')), [[said.discard, 'go'], [said.stay, '']])) === 'go';
+}
+
+/** What the numbers need to know once. */
+async function prepare() {
+  const isNew = Object.keys(numbers.schemas).length === 0;
+  [numbers.shelf, numbers.schemas] = await Promise.all([asked('/shelf'), isNew ? asked('/forms') : numbers.schemas]);
+}
+
+/**
+ * @param {Page.Opened} opened
+ * @param {boolean} isSaved
+ */
+async function load(opened, isSaved) {
+  await desk.open(opened, isSaved);
+  history.replaceState(null, '', isSaved ? `#${encodeURIComponent(opened.job)}` : '#');
+  numbers.reset();
+  show('desk');
+}
+
+const open = (/** @type {string} */ path, /** @type {boolean} */ isExample) => attempt(async () => {
+  if (await mayLeave()) {
+    // Everything that is needed is asked for at once: the first picture should not wait for one answer after another.
+    const [opened] = await Promise.all([asked('/open', { path, example: isExample }), prepare()]);
+    await load(opened, !isExample && opened.job === path);
+  }
+});
+
+const unpack = (/** @type {string} */ text) => attempt(async () => {
+  if (await mayLeave()) {
+    const [opened] = await Promise.all([asked('/unpack', { text }), prepare()]);
+    await load(opened, false);
+  }
+});
+
+const begin = (/** @type {Page.Wish} */ wish) => attempt(async () => {
+  if (!(await mayLeave())) {
+    return;
+  }
+  await prepare();
+  const { opened, toMeasure } = await newJob(wish);
+  await load(opened, false);
+  if (toMeasure.length > 0) {
+    show('measuring');
+    await measure({
+      desk, profiles: toMeasure, unitOf: (kind, key) => numbers.unitOf(kind, key),
+      done: () => { show('desk'); $('main').focus(); }, leave: () => { show('desk'); pane('numbers'); },
+    });
+  }
+});
+
+const start = () => attempt(async () => {
+  await startPage({ open, unpack, begin, back: desk.isOpen ? () => show('desk') : null });
+  show('start');
+  $('title').textContent = said.title;
+  document.title = said.program;
+});
+
+const save = () => attempt(async () => {
+  const message = (/** @type {boolean} */ replace) => ({ files: desk.unsaved.map((path) => ({ path, text: desk.files[path], was: desk.saved[path] ?? null })), replace });
+  if (desk.unsaved.length === 0) {
+    return;
+  }
+  const { changed } = await asked('/save', message(false));
+  if (changed.length > 0) {
+    const text = h('p', {}, fill(said.changedOnDisk, { files: changed.join(', ') }));
+    if ((await question(said.overwriteHeading, text, [[said.overwrite, 'yes'], [said.leave, '']])) !== 'yes') {
+      return;
+    }
+    await asked('/save', message(true));
+  }
+  desk.saved = { ...desk.saved, ...desk.files };
+  numbers.shelf = await asked('/shelf');
+  history.replaceState(null, '', `#${encodeURIComponent(desk.job)}`);
+  refresh();
+  $('status').textContent = said.saved;
+});
+
+const share = () => attempt(async () => hand(await fetched('/pack', desk.message({})), `${stem(desk.job)}.packed.toml`));
+
+const look = () => attempt(async () => {
+  const remembered = nextLook();
+  views.repaint();
+  await remembered;
+});
+
+const help = () => question(words.keys.heading, h('dl', { class: 'keys' }, Object.entries(words.keys).filter(([name]) => `${name}Does` in words.keys)
+  .map(([name, key]) => h('div', {}, h('dt', {}, key), h('dd', {}, words.keys[`${name}Does`])))), [[said.close, '']]);
+
+const units = () => desk.edit([{ file: desk.job, key: 'units', value: desk.inInches ? 'mm' : 'in' }]);
+
+/** @type {Record<string, () => unknown>} */
+const tools = { 'do-start': start, 'do-undo': () => desk.undo(), 'do-redo': () => desk.redo(), 'do-save': save, 'do-share': share, 'do-units': units, 'do-look': look, 'do-keys': help };
+for (const [id, act] of Object.entries(tools)) {
+  $(id).addEventListener('click', act);
+}
+all('.panes-switch button').forEach((b) => b.addEventListener('click', () => pane(b.dataset.pane ?? '')));
+
+/**
+ * What a key does, if it does anything.
+ * @param {KeyboardEvent} event
+ * @param {boolean} isTyping
+ * @returns {(() => unknown) | undefined}
+ */
+function actOf(event, isTyping) {
+  const key = event.key.toLowerCase();
+  const isText = event.target instanceof HTMLTextAreaElement;
+  if (event.ctrlKey || event.metaKey) {
+    // A text undoes its own typing.
+    const undo = isText ? undefined : event.shiftKey ? () => desk.redo() : () => desk.undo();
+    return { s: save, z: undo, y: isText ? undefined : () => desk.redo() }[key];
+  }
+  if (event.altKey) {
+    return {
+      n: () => { pane('numbers'); document.getElementById(numbers.tab)?.focus(); },
+      b: () => { pane('bracket'); $('solid-canvas').focus(); },
+      p: () => { pane('bracket'); document.getElementById('sweep-at')?.focus(); },
+    }[key];
+  }
+  return key === '?' && !isTyping ? help : undefined;
+}
+
+addEventListener('keydown', (event) => {
+  const inField = event.target instanceof Element ? event.target.closest('input[type=text], textarea, select') : null;
+  const act = actOf(event, inField !== null && !(inField instanceof HTMLSelectElement));
+  if (act && !/** @type {HTMLDialogElement} */ ($('dialog')).open) {
+    event.preventDefault();
+    // What was undone is shown in the field too, though it has the focus.
+    if (inField instanceof HTMLElement && (act !== save && !event.altKey)) {
+      inField.blur();
+    }
+    act();
+  }
+});
+addEventListener('beforeunload', (event) => {
+  if (desk.past.length > 0 && desk.unsaved.length > 0) {
+    event.preventDefault();
+  }
+});
+matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => views.repaint());
+
+showLook();
+const wanted = decodeURIComponent(location.hash.slice(1));
+if (wanted.endsWith('.toml')) {
+  open(wanted, false).then(() => (desk.isOpen ? undefined : start()));
+} else {
+  start();
+}

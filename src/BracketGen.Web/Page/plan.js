@@ -1,0 +1,142 @@
+// Which fields a profile has, as a tree made from its schema: what may be entered is declared in one place, in the program.
+import { fill, words } from './words.js';
+
+/** @param {string} name */
+const label = (name) => (name.charAt(0).toUpperCase() + name.slice(1)).replaceAll('_', ' ');
+
+/**
+ * @param {string} path
+ * @param {string} name
+ */
+const join = (path, name) => (path ? `${path}.${name}` : name);
+
+/**
+ * The value at a key such as mount.holes[2].at; undefined if there is none.
+ * @param {any} values
+ * @param {string} path
+ * @returns {any}
+ */
+export const at = (values, path) => path.split(/[.[]/).reduce((v, part) => (v === undefined || v === null ? undefined : part.endsWith(']') ? v[Number(part.slice(0, -1)) - 1] : v[part]), values);
+
+/** @param {Page.Schema | undefined} form */
+export const unitOf = (form) => (form?.anyOf ?? [form]).find((f) => f?.type === 'number')?.title ?? '';
+
+/**
+ * The fields; the same {@link shape} means that the fields on the page can stay.
+ * @param {Page.Schema} schema
+ * @param {Page.Values} values
+ * @returns {Page.Field[]}
+ */
+export function plan(schema, values, path = '') {
+  const nodes = [];
+  const required = schema.required ?? [];
+  for (const [name, form] of Object.entries(schema.properties ?? {})) {
+    if (form.const === undefined) {
+      nodes.push(node(form, join(path, name), label(name), values, required.includes(name)));
+    }
+  }
+  // Single numbers first, then what has a heading of its own.
+  const isGroup = (/** @type {Page.Field} */ n) => n.kind === 'group' || n.kind === 'list';
+  return [...nodes.filter((n) => !isGroup(n)), ...nodes.filter(isGroup)];
+}
+
+/**
+ * @param {Page.Schema} form
+ * @param {string} path
+ * @param {string} name
+ * @param {Page.Values} values
+ * @param {boolean} isRequired
+ * @returns {Page.Field}
+ */
+function node(form, path, name, values, isRequired) {
+  const base = { path, label: name, help: form.description ?? '', default: form.default, isRequired, unit: '', words: [], nodes: [], isThere: false };
+  const written = at(values, path);
+  if (form.type === 'object' && form.properties) {
+    return { ...base, kind: 'group', isThere: written !== undefined, nodes: plan(form, values, path) };
+  }
+  if (form.type === 'object' && form.oneOf) {
+    return { ...base, kind: 'group', isThere: written !== undefined, nodes: variants(form.oneOf, path, values, written) };
+  }
+  if (form.type === 'array' && form.minItems === 3 && form.maxItems === 3) {
+    return { ...base, kind: 'vector', unit: unitOf(form.items) };
+  }
+  if (form.type === 'array' && form.items?.type === 'object') {
+    return { ...base, ...list(form, form.items, path, name, values, written) };
+  }
+  if (form.type === 'array') {
+    return { ...base, kind: 'items', isText: form.items?.type === 'string' };
+  }
+  if (form.enum) {
+    return { ...base, kind: 'word', words: form.enum };
+  }
+  if (form.anyOf) {
+    return { ...base, kind: 'quantity', unit: unitOf(form), pattern: form.anyOf.find((f) => f.pattern)?.pattern, isMeasured: form.anyOf.some((f) => f.type === 'object') };
+  }
+  return { ...base, kind: form.type === 'string' ? 'text' : 'quantity' };
+}
+
+/**
+ * A thing of several kinds: the word that says which, and the fields of that kind.
+ * @param {Page.Schema[]} forms
+ * @param {string} path
+ * @param {Page.Values} values
+ * @param {any} written
+ * @returns {Page.Field[]}
+ */
+function variants(forms, path, values, written) {
+  const [tag, first] = Object.entries(forms[0].properties ?? {}).find(([, f]) => f.const !== undefined) ?? ['', {}];
+  const kinds = forms.map((form) => ({ word: form.properties?.[tag].const ?? '', form }));
+  const chosen = kinds.find((k) => k.word === written?.[tag]);
+  /** @type {Page.Field} */
+  const field = {
+    kind: 'word', path: join(path, tag), label: label(tag), help: first.description ?? '', default: undefined, isRequired: true, isThere: false, unit: '', nodes: [],
+    words: kinds.map((k) => k.word), kinds, owner: path,
+  };
+  return [field, ...(chosen ? plan(chosen.form, values, path) : [])];
+}
+
+/**
+ * @param {Page.Schema} form
+ * @param {Page.Schema} item
+ * @param {string} path
+ * @param {string} name
+ * @param {Page.Values} values
+ * @param {any} written
+ */
+function list(form, item, path, name, values, written) {
+  const count = Array.isArray(written) ? written.length : 0;
+  const one = (/** @type {number} */ i) => node(item, `${path}[${i}]`, fill(words.fields.item, { label: name, number: i }), values, false);
+  return { kind: /** @type {const} */ ('list'), maxCount: form.maxItems ?? Infinity, count, item, nodes: Array.from({ length: count }, (_, i) => ({ ...one(i + 1), isItem: true })) };
+}
+
+/**
+ * Which fields there are, as text.
+ * @param {Page.Field[]} nodes
+ * @returns {string}
+ */
+export const shape = (nodes) => nodes.map((n) => `${n.path}:${n.kind}:${n.isThere}(${shape(n.nodes)})`).join();
+
+/**
+ * What a new item or key begins with.
+ * @param {Page.Schema} form
+ * @returns {any}
+ */
+export function begin(form) {
+  if (form.const !== undefined) {
+    return form.const;
+  }
+  if (form.type === 'array') {
+    return form.minItems === 3 ? [0, 0, 0] : [];
+  }
+  const number = (form.anyOf ?? [form]).find((f) => f.type === 'number' || f.type === 'integer');
+  return number ? Math.max(number.minimum ?? -Infinity, Math.min(number.maximum ?? Infinity, 10)) : form.enum?.[0] ?? words.fields.newText;
+}
+
+/**
+ * A new item with every key it needs.
+ * @param {Page.Schema} form
+ */
+export function skeleton(form) {
+  const from = form.oneOf?.[0] ?? form;
+  return Object.fromEntries((from.required ?? []).map((name) => [name, begin(from.properties?.[name] ?? {})]));
+}

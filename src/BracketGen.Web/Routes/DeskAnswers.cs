@@ -1,0 +1,126 @@
+using System.Diagnostics;
+using System.Text;
+using BracketGen.Design.Inputs;
+using BracketGen.Drawing.Dxf.Model;
+using BracketGen.Drawing.Sheet;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Interview;
+using BracketGen.Web.Desk;
+using BracketGen.Web.Messages;
+using BracketGen.Words.Page;
+using BracketGen.Words.Profiles;
+using Microsoft.AspNetCore.Http;
+
+namespace BracketGen.Web.Routes;
+
+/// <summary>Answers about the job that a request carries: its bracket, its files, the job in one file.</summary>
+internal sealed class DeskAnswers
+{
+    private const int MaxEdits = 200;
+
+    private readonly DeskOutputs _outputs = new();
+
+    // A small machine solves two jobs at once well; the others wait.
+    private readonly SemaphoreSlim _turns = new(2);
+
+    /// <summary>The job after the edits, and what the solver says of it.</summary>
+    public async Task Work(HttpContext context, WorkMessage message)
+    {
+        if (DeskOf(message) is not { } desk || message.Edits.Length > MaxEdits || message.Edits.Contains(null!) || message.Accepted.Contains(null!))
+        {
+            await RefuseJob(context);
+            return;
+        }
+
+        (desk, var refused) = Edited(desk, message.Edits);
+        var depth = message.Depth switch { "offers" => Depth.Offers, "strength" => Depth.Strength, _ => Depth.Quick };
+        var watch = Stopwatch.StartNew();
+        var answer = await InTurn(() => DeskAnswer.Of(desk, message.Choice, depth), context.RequestAborted);
+        var solving = watch.Elapsed;
+        await Exchange.SendJson(context, to =>
+        {
+            Reply.Desk(to, desk);
+            to.WriteStartArray("refused");
+            refused.ForEach(to.WriteStringValue);
+            to.WriteEndArray();
+            to.WriteNumber("solveTime", Math.Round(solving.TotalMilliseconds, 1));
+            Reply.Answer(to, answer, message.Accepted);
+        });
+    }
+
+    /// <summary>One of the job's files.</summary>
+    public async Task Output(HttpContext context, OutputMessage message)
+    {
+        if (DeskOf(message) is not { } desk || message.Accepted.Contains(null!))
+        {
+            await RefuseJob(context);
+            return;
+        }
+
+        var asked = new OutputRequest(
+            desk, message.Choice, [.. message.Accepted], message.Dxf == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(message.Paper), message.Kerf);
+        var result = await InTurn(() => _outputs.Of(asked), context.RequestAborted);
+        if (result.Files?.Written.FirstOrDefault(f => f.Name == message.Name) is { Name: { } name, Bytes: { } bytes })
+        {
+            context.Response.Headers.ContentDisposition = $"attachment; filename=\"{name}\"";
+            await Exchange.Send(context, bytes, "application/octet-stream");
+            return;
+        }
+
+        await Exchange.Refuse(context, StatusCodes.Status409Conflict, WhyNot(result, message.Name));
+    }
+
+    /// <summary>The job and its profiles in one file.</summary>
+    public async Task Pack(HttpContext context, DeskMessage message)
+    {
+        if (DeskOf(message) is not { } desk)
+        {
+            await RefuseJob(context);
+            return;
+        }
+
+        var text = new PackedJob(desk.Job, [.. desk.Files.Select(f => (f.Key, f.Value))]).Write();
+        await Exchange.Send(context, Encoding.UTF8.GetBytes(text), "application/octet-stream");
+    }
+
+    private static JobDesk? DeskOf(DeskMessage message) => JobDesk.Of(message.Job, message.Files);
+
+    private static Task RefuseJob(HttpContext context) =>
+        Exchange.Refuse(context, StatusCodes.Status400BadRequest, ServerWords.BadJob(JobDesk.MaxFiles));
+
+    private static (JobDesk Desk, List<string> Refused) Edited(JobDesk desk, EditMessage[] edits)
+    {
+        var refused = new List<string>();
+        foreach (var edit in edits)
+        {
+            if (desk.With(edit.File, edit.Key, edit.Value) is { } edited)
+            {
+                desk = edited;
+            }
+            else
+            {
+                refused.Add(edit.Key);
+            }
+        }
+
+        return (desk, refused);
+    }
+
+    private static string WhyNot(OutputResult result, string name) =>
+        result.Errors.Count > 0 ? string.Join('\n', result.Errors.Select(ProfileErrorText.Format))
+        : result.Problem ?? (result.Files?.Withheld.Contains(name) == true ? ServerWords.Withheld(name) : ServerWords.NoOutput);
+
+    private async Task<T> InTurn<T>(Func<T> work, CancellationToken cancelled)
+    {
+        await _turns.WaitAsync(cancelled);
+        try
+        {
+            return await Task.Run(work, cancelled);
+        }
+        finally
+        {
+            _turns.Release();
+        }
+    }
+}

@@ -1,0 +1,100 @@
+using System.Text.Json;
+using BracketGen.Design.Inputs;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Interview;
+using BracketGen.Web.Desk;
+using BracketGen.Web.Folder;
+using BracketGen.Web.Messages;
+using BracketGen.Words.Page;
+using BracketGen.Words.Profiles;
+using Microsoft.AspNetCore.Http;
+
+namespace BracketGen.Web.Routes;
+
+/// <summary>Answers about the folder's profiles and the examples: list, read, open, write.</summary>
+internal sealed class FolderAnswers(WorkFolder folder)
+{
+    /// <summary>Every profile of the folder and of the examples.</summary>
+    public Task Shelf(HttpContext context) => Exchange.SendJson(context, to =>
+    {
+        to.WriteString("folder", Path.GetFileName(folder.Root));
+        to.WritePropertyName("profiles");
+        JsonSerializer.Serialize(to, folder.List(), MessageContext.Default.IReadOnlyListShelfEntry);
+        to.WritePropertyName("examples");
+        JsonSerializer.Serialize(to, Examples.List(), MessageContext.Default.IReadOnlyListShelfEntry);
+    });
+
+    /// <summary>A job with the profiles it names.</summary>
+    public async Task Open(HttpContext context, PathMessage message)
+    {
+        var read = ReaderFor(message);
+        if (read(message.Path) is { } text && ProfileValues.Summary(text) is ("packed job", _))
+        {
+            await Unpacked(context, message.Path, text);
+        }
+        else if (JobDesk.Open(message.Path, read) is { } desk)
+        {
+            await Exchange.SendJson(context, to => Reply.Desk(to, desk));
+        }
+        else
+        {
+            await NoFile(context, message);
+        }
+    }
+
+    /// <summary>The text of a profile.</summary>
+    public Task Read(HttpContext context, PathMessage message) => ReaderFor(message)(message.Path) is { } text
+        ? Exchange.SendJson(context, to => to.WriteString("text", text))
+        : NoFile(context, message);
+
+    /// <summary>The job in a text that packs one.</summary>
+    public Task Unpack(HttpContext context, TextMessage message) => Unpacked(context, "packed.toml", message.Text);
+
+    /// <summary>Writes profiles, and names those that hold something else than the page thought.</summary>
+    public async Task Save(HttpContext context, SaveMessage message)
+    {
+        if (message.Files.Length is 0 or > JobDesk.MaxFiles || message.Files.Any(f => f is null || f.Text.Length > WorkFolder.MostBytes))
+        {
+            await Exchange.Refuse(context, StatusCodes.Status400BadRequest, ServerWords.BadJob(JobDesk.MaxFiles));
+            return;
+        }
+
+        try
+        {
+            var changed = folder.Save(message.Files, message.Replace);
+            await Exchange.SendJson(context, to =>
+            {
+                to.WriteStartArray("changed");
+                foreach (var path in changed)
+                {
+                    to.WriteStringValue(path);
+                }
+
+                to.WriteEndArray();
+            });
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            await Exchange.Refuse(context, StatusCodes.Status409Conflict, ServerWords.NotWritten(problem.Message));
+        }
+    }
+
+    private Func<string, string?> ReaderFor(PathMessage message) => message.Example ? Examples.Read : folder.Read;
+
+    private static Task NoFile(HttpContext context, PathMessage message) =>
+        Exchange.Refuse(context, StatusCodes.Status404NotFound, ServerWords.NoFile(message.Path));
+
+    private static Task Unpacked(HttpContext context, string path, string text)
+    {
+        var packed = PackedJob.Read(path, MemoryFileSource.Empty.With(path, text));
+        if (packed.IsRead && JobDesk.Of(packed.Value.Job, packed.Value.Files.ToDictionary(f => f.Path, f => f.Text)) is { } desk)
+        {
+            return Exchange.SendJson(context, to => Reply.Desk(to, desk));
+        }
+
+        return Exchange.Refuse(
+            context, StatusCodes.Status409Conflict,
+            packed.IsRead ? ServerWords.BadPackedJob : string.Join('\n', packed.Errors.Select(ProfileErrorText.Format)));
+    }
+}

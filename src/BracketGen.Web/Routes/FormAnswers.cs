@@ -1,0 +1,47 @@
+using System.Text.Json;
+using BracketGen.Drawing.Measuring;
+using BracketGen.Profiles;
+using BracketGen.Profiles.Interview;
+using BracketGen.Web.Measuring;
+using BracketGen.Web.Messages;
+using BracketGen.Words.Page;
+using Microsoft.AspNetCore.Http;
+
+namespace BracketGen.Web.Routes;
+
+/// <summary>Answers about what can be entered: the profiles' schemas, and the questions of the measuring path.</summary>
+internal static class FormAnswers
+{
+    /// <summary>The schema of each kind of profile.</summary>
+    public static Task Schemas(HttpContext context) => Exchange.SendJson(context, to =>
+    {
+        foreach (var (file, text) in ProfileSchema.InFull)
+        {
+            to.WritePropertyName(file.Split('.')[0]);
+            to.WriteRawValue(text);
+        }
+    });
+
+    /// <summary>The questions of a profile as it is so far, with their sketches.</summary>
+    public static Task Questions(HttpContext context, TextMessage message)
+    {
+        if (message.Kind is not ("vehicle" or "throttle body"))
+        {
+            return Exchange.Refuse(context, StatusCodes.Status400BadRequest, ServerWords.NoQuestions);
+        }
+
+        var steps = MeasuringPath.Of(message.Kind, message.Text);
+        return Exchange.SendJson(context, to =>
+        {
+            to.WritePropertyName("steps");
+            JsonSerializer.Serialize(to, steps, MessageContext.Default.IReadOnlyListMeasuringStep);
+            to.WriteStartArray("sketches");
+            foreach (var svg in MeasuringPath.Sketches(message.Kind))
+            {
+                to.WriteStringValue(svg);
+            }
+
+            to.WriteEndArray();
+        });
+    }
+}

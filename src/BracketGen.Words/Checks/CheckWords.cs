@@ -1,0 +1,175 @@
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Throttles;
+
+namespace BracketGen.Words.Checks;
+
+/// <summary>The words of one check.</summary>
+/// <param name="Title">What is checked, in a few words.</param>
+/// <param name="Formula">How its value is found.</param>
+/// <param name="Consequence">What happens where it fails, and what to do.</param>
+public sealed record CheckPhrases(string Title, string Formula, string Consequence);
+
+/// <summary>The words of every check in the catalogue.</summary>
+public static class CheckWords
+{
+    /// <summary>The words of a check.</summary>
+    public static CheckPhrases Of(CheckId id) => id switch
+    {
+        CheckId.FreePlay => new(
+            "Free play at the closed stop", "free inner length minus the wire's path at the closed stop",
+            "Without free play the cable, not the valve's own stop, decides where the valve closes: it can hang open. Give more free play."),
+        CheckId.ReturnSprings => new(
+            "Return springs that close the valve alone", "number of springs",
+            "When the only spring breaks, nothing closes the valve. Fit a second, independent return spring."),
+        CheckId.WideOpen => new(
+            "Over-travel with the valve wide open", "available pull - free play - pull to wide open",
+            "The valve may not reach its wide-open stop: the engine does not give full power."),
+        CheckId.OverTravel => new(
+            "Over-travel of the pedal past wide open", "available pull - free play - pull to wide open",
+            "A stamped pedal strains the valve's stop, the cable and the bracket. Fit a pedal stop where the valve is just wide open."),
+        CheckId.MomentArm => new(
+            "Minimum moment arm of the wire over the sweep", "distance from the shaft's axis to the wire's line, minimum; limit: half of it at the closed stop",
+            "The wire pulls along the quadrant instead of turning it: it can pass the centre and hold the valve open."),
+        CheckId.WrapWideOpen => new(
+            "Wrap left at the wide-open stop", "tangent angle - pocket - rotation",
+            "The wire lifts out of the groove before the valve is open, and can catch beside it on the way back. Let the wire leave farther round the quadrant."),
+        CheckId.GrooveLength => new(
+            "Groove left behind the wire at the closed stop", "groove extent - wrap at the closed stop",
+            "The wire runs off the end of the groove with the valve closed, and can jump out. Let the wire leave nearer to the pocket."),
+        CheckId.WireInGroove => new(
+            "Groove width for the wire", "groove width; limit: wire diameter + 0.2 mm",
+            "The wire is pinched in the groove and may not come back. Use a thinner wire or another quadrant."),
+        CheckId.WireInSlot => new(
+            "Pocket slot width for the wire", "slot width; limit: wire diameter + 0.2 mm",
+            "The wire does not go into the pocket's slot. Open the slot, or use a thinner wire."),
+        CheckId.OuterSideLoad => new(
+            "Change of the wire's direction at the outer's end", "maximum minus minimum wire direction over the sweep",
+            "The wire pulls sideways at the outer's end: it wears through the liner and rubs. More free wire between quadrant and stop makes the change smaller."),
+        CheckId.OuterRoute => new(
+            "Routes for the outer with its minimum bend radius", "shortest route of arcs and straights from the stop to the bulkhead",
+            "The outer must bend tighter than it may to get from the stop to the bulkhead: it kinks, and the wire sticks in it. Let it leave in another direction, or move the bulkhead's exit."),
+        CheckId.OuterLength => new(
+            "Length of the outer for the shortest route to the bulkhead", "length of the outer; limit: length of the shortest route",
+            "The outer is too short to get from the stop to the bulkhead. Fit a longer cable."),
+        CheckId.FittingClearance => new(
+            "End fitting to the stop, nearest", "minimum straight wire - reach of the fitting - what stands out of the stop",
+            "The end fitting runs against the stop before the valve is open, and can jam there. Leave more free wire between quadrant and stop."),
+        CheckId.FleetAngle => new(
+            "Fleet angle at the groove", "atan(height of the stop over the groove's plane / minimum straight wire)",
+            "The wire rubs on the groove's flank and can climb out of it. Bring the stop into the groove's plane."),
+        CheckId.AdjusterReserve => new(
+            "Adjuster travel left both ways", "half the range - how far the adjuster stands off mid range",
+            "The design uses up the adjuster: nothing is left to set the free play on the vehicle."),
+        CheckId.BracketShape => new(
+            "A bracket that joins mount face and stop", "1 if a shape was found",
+            "No wire direction gives a stop that a bracket can reach from the mount face. Choose another mount face, or change the free inner length."),
+        CheckId.BoltHoleEdge => new(
+            "Centre of a bolt hole to the edge", "distance in the flat; limit: 1.2 hole diameters", "The hole tears out of the edge. Widen the flange."),
+        CheckId.StopHoleEdge => new(
+            "Centre of the stop's hole to the edge", "distance in the flat; limit: 1.2 hole diameters", "The hole tears out of the edge. Widen the flange."),
+        CheckId.SlotEdge => new(
+            "Metal beside the open slot", "distance in the flat; limit: one thickness", "The lips beside the slot bend open. Widen the flange."),
+        CheckId.SmallestHole => new(
+            "Smallest hole or slot", "diameter or width; limit by process and thickness",
+            "The process does not cut so small a hole clean in this thickness. Drill it, or use thinner sheet."),
+        CheckId.HoleBend => new(
+            "Edge of a hole to the bend", "distance in the flat, hole's edge to the bend's strip", "The bend pulls the hole out of round. Move the bend or the hole."),
+        CheckId.BendRadius => new(
+            "Inside radius of the bend", "inside radius; limit: the material's ratio times the thickness",
+            "The sheet cracks on the outside of the bend. Use a wider die or a softer sheet."),
+        CheckId.ShortestFlange => new(
+            "Shorter flange at the bend, outside", "setback + flat part; limit: (V/2) / cos(A/2)",
+            "The flange drops into the die before the bend is done. Use a narrower die or a longer flange."),
+        CheckId.BendAngle => new(
+            "Angle of the bend", "bend angle", "A plain die cannot air-bend so sharp an angle. Use an acute die, or choose another bracket."),
+        CheckId.ClipNeck => new(
+            "Sheet thickness in the clip's neck", "thickness; limit: length of the neck", "The outer's neck does not go over the sheet. Use thinner sheet."),
+        CheckId.FittingThroughStop => new(
+            "End fitting through the stop's opening", "1 if it passes", "The end fitting does not go through the hole. Use an open slot."),
+        CheckId.KeepOut => new(
+            "Bracket to a keep-out", "minimum distance of the folded bracket", "The bracket meets a keep-out."),
+        CheckId.MovingParts => new(
+            "Bracket to quadrant and fitting over the sweep", "minimum distance of the folded bracket",
+            "The quadrant or the end fitting can catch on the bracket and hold the valve open."),
+        CheckId.BoltRoom => new(
+            "Room for the socket on a bolt, radius", "distance of the bent flange from the bolt's axis", "The bent flange is in the socket's way: the bolt cannot be tightened."),
+        CheckId.StopRoom => new(
+            "Room for the nut or shoulder at the stop, radius", "distance of the other flanges from the stop's axis", "The spanner or the shoulder at the stop runs into the bend."),
+        CheckId.LipApart => new(
+            "Return lip to mount flange, folded", "minimum distance", "The return lip runs into the mount flange."),
+        CheckId.FlangesApart => new(
+            "Stop flange to mount flange, folded", "minimum distance", "The bent flanges run into each other."),
+        CheckId.SheetAllowed => new(
+            "Sheet that the job allows", "1 if it is allowed", "The customer asked for another material."),
+        CheckId.MountPattern => new(
+            "Bolt holes off the threaded holes, maximum", "distance on the mount face", "The bracket does not go onto the bolts."),
+        CheckId.MountThreads => new(
+            "Bolt holes of the size for the threads", "1 if they are", "The bolts do not fit the bracket's holes."),
+        CheckId.MountBosses => new(
+            "Metal over bosses and washers, minimum to spare", "radius of metal - radius of boss or washer", "A boss or washer stands out over the bracket's edge."),
+        CheckId.StopOpening => new(
+            "Stop's opening over what the outer's end needs", "opening - what is needed", "The outer's end does not go into the opening."),
+        CheckId.StopPlay => new(
+            "Play of the outer's end in the opening beyond the usual", "opening - what is needed", "The outer's end sits loose and wanders."),
+        CheckId.StopSlot => new(
+            "Open slot where the outer's end needs one", "1 if it has one or needs none", "The outer's end does not go into a round hole."),
+        CheckId.StopMetal => new(
+            "Metal round the stop, to spare", "radius of metal - what is needed", "Nut or shoulder stands out over the edge."),
+        CheckId.StopSquare => new(
+            "Wire off the stop's own direction, with its change over the sweep", "angle at the closed stop + change over the sweep",
+            "The wire pulls sideways at the outer's end: it wears through the liner and rubs."),
+        CheckId.StopPlace => new(
+            "Stop off its place, without an adjuster", "distance along the wire", "The free play cannot be set."),
+        CheckId.OuterBendRadius => new(
+            "Bend radius of the outer on its route", "radius of the widest route that the outer's length allows", "The outer is bent tighter than it may be."),
+        CheckId.WideOpenLoaded => new(
+            "Over-travel with lost motion taken off", "over-travel - lost motion at wide open",
+            "Wire stretch and the give of outer and bracket use up the over-travel: the valve may not open fully."),
+        CheckId.ReturnMargin => new(
+            "Part of the springs' torque left to close the valve, minimum over the sweep", "(spring torque - torque that friction and pedal take) / spring torque, weakest springs and maximum friction",
+            "Friction in the outer and the pedal's weight eat up the springs: the valve returns slowly or hangs open. Ease the outer's bends, give the pedal a spring of its own, or fit stronger return springs."),
+        CheckId.ReturnOneFailed => new(
+            "The same with one return spring broken", "as return-margin, with the springs that are left",
+            "With one spring broken the other does not close the valve against friction and pedal. Each must do it alone."),
+        CheckId.FootForce => new(
+            "Maximum foot force, pedal going down", "wire tension at the pedal times the lever, maximum over the sweep", "The pedal is heavy under the foot."),
+        CheckId.Suddenness => new(
+            "Off-idle gain: flow area of the first tenth of the pedal, over a tenth", "flow area at a tenth of the pedal / 0.1",
+            "The engine comes off idle suddenly and is hard to drive slowly. A quadrant that starts with a larger radius is gentler."),
+        CheckId.ProbabilityCloses => new(
+            "Probability that the valve can be made to close", "share of samples within every ± in which the adjuster can leave the minimum free play",
+            "Within the ± of the measurements the wire may be too short to let the valve close."),
+        CheckId.ProbabilityWideOpen => new(
+            "Probability that the valve opens fully", "share of samples within every ±",
+            "Within the ± of the measurements the valve may not open fully."),
+        CheckId.ProbabilityAdjuster => new(
+            "Probability that the adjuster can set the free play", "share of samples within every ±",
+            "Within the ± of the measurements the adjuster may come to its end before the free play is right."),
+        CheckId.DeadBand => new(
+            "Opening before the controller sees the valve move", "(controller zero - closed reading) / volts per angle",
+            "The engine does not answer the first part of the opening. Turn the sensor until it reads the controller's zero on the closed stop."),
+        CheckId.SensorClosed => new(
+            "Sensor on the closed stop", "closed reading", "The controller may take the closed valve for a broken wire. Set the sensor to about 0.5 V."),
+        CheckId.SensorLow => new(
+            "Minimum reading of the sensor", "the lower of both readings", "The controller takes the reading for a broken wire."),
+        CheckId.SensorHigh => new(
+            "Maximum reading of the sensor", "the higher of both readings", "The controller takes the reading for a short circuit."),
+        CheckId.StampedYield => new(
+            "Yield strength over the stress with the pedal stamped on", "yield strength / maximum von Mises stress under the proof load",
+            "A foot stamped on the pedal bends the bracket for good: the stop moves, and nothing is where it was set. Take thicker, wider or stronger sheet, or fit a pedal stop that takes the over-travel."),
+        CheckId.Endurance => new(
+            "Safety factor against cracking, every opening counted", "Soderberg: 2 / (stress/endurance + stress/yield), maximum tension of an opening",
+            "In the long run the bracket cracks from being pulled and let go. Take thicker or wider sheet, or a larger bend radius."),
+        CheckId.StopGive => new(
+            "Give of the stop along the wire, maximum tension of an opening", "finite elements",
+            "The stop gives way under the wire: the pedal feels soft and pull is lost. Take thicker or wider sheet."),
+        CheckId.Resonance => new(
+            "First natural frequency, clear of the engine's firing frequency", "finite elements; limit: 1.2 times the firing frequency at top speed",
+            "At high speed the engine shakes the bracket at its own frequency: the pedal hums and the bracket cracks. Take thicker or wider sheet, or a shorter stop flange."),
+        _ => throw new ArgumentOutOfRangeException(nameof(id), id, "This check has no words yet."),
+    };
+}

@@ -1,0 +1,43 @@
+namespace BracketGen.Words.Page;
+
+/// <summary>The files of the open job.</summary>
+internal static class FileWords
+{
+    /// <summary>What each file is for.</summary>
+    public static Dictionary<string, string> Files { get; } = new()
+    {
+        ["flat-pattern.dxf"] = "Cut file: flat pattern for laser or plasma",
+        ["drawing.pdf"] = "Drawing for the shop, with the 1:1 template",
+        ["setup-sheet.pdf"] = "Set-up sheet for fitting and adjusting",
+        ["solid.step"] = "Exact solid for CAD",
+        ["solid.glb"] = "Model to view",
+        ["solid.stl"] = "Model to print for a trial fit; never use the print as a bracket",
+        ["report.html"] = "Report: every check, the sweep, charts",
+        ["result.json"] = "All results, for other programs",
+        ["flat-pattern-kerf.dxf"] = "Beam path, for machines without kerf compensation",
+    };
+
+    /// <summary>Round the list.</summary>
+    public static Dictionary<string, string> All { get; } = new()
+    {
+        ["same"] = "These are the files that the command \"make\" writes, with strength. The first one takes a second or two.",
+        ["machine"] = "Cut file for",
+        ["r2000"] = "current machines (DXF 2000)",
+        ["r12"] = "old machines (DXF R12)",
+        ["paper"] = "Drawing sheet",
+        ["asJob"] = "as the job says",
+        ["a3"] = "A3",
+        ["a4"] = "A4",
+        ["b"] = "B, 17 x 11 in",
+        ["a"] = "A, 8.5 x 11 in",
+        ["download"] = "Download",
+        ["downloadOne"] = "Download {name}",
+        ["making"] = "Making {name}…",
+        ["done"] = "{name} is downloaded ({time} s).",
+        ["shareSave"] = "Share, at the top, packs the four profiles into one file, which the page and the command line read. Save writes them to the folder.",
+        ["safetyFailed"] = "A safety check fails.",
+        ["safetiesFailed"] = "{count} safety checks fail.",
+        ["withheld"] = "The cut file and the STEP file are withheld. Correct the numbers. To get the files all the same, accept each failed check by name; you answer for it, and the drawing shows it in large type.",
+        ["accept"] = "{title} ({id}): I accept it and answer for it",
+    };
+}

@@ -1,0 +1,52 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.SheetMetal.Shops;
+
+namespace BracketGen.Words.Page;
+
+/// <summary>The numbers of the open job: a tab a profile, as fields or as text.</summary>
+internal static class NumberWords
+{
+    /// <summary>The profiles.</summary>
+    public static Dictionary<string, string> Profiles { get; } = new()
+    {
+        ["body"] = "Throttle body",
+        ["vehicle"] = "Vehicle",
+        ["shop"] = "Shop",
+        ["job"] = "Job",
+    };
+
+    /// <summary>Round the fields.</summary>
+    public static Dictionary<string, string> All { get; } = new()
+    {
+        ["panes"] = "What to show",
+        ["heading"] = "Numbers",
+        ["bracket"] = "Bracket",
+        ["tabs"] = "Profiles",
+        ["which"] = "Profile",
+        ["file"] = "File",
+        ["asText"] = "As text",
+        ["textOf"] = "Text of {path}",
+        ["example"] = "{name}, example",
+        ["notSaved"] = "{name} (not saved)",
+        ["keyAllowed"] = "{key}: Allowed: {allowed}. {advice}",
+    };
+
+    /// <summary>In the fields.</summary>
+    public static Dictionary<string, string> Fields { get; } = new()
+    {
+        ["plusMinus"] = "{label}, plus or minus",
+        ["axis"] = "{label}, {axis}",
+        ["item"] = "{label} {number}",
+        ["remove"] = "Remove",
+        ["removeOne"] = "Remove: {label}",
+        ["add"] = "Add to {label}",
+        ["notGiven"] = "not given",
+        ["choose"] = "choose",
+        ["optional"] = "You may leave it out.",
+        ["default"] = "If left out: {value}.",
+        ["none"] = "none",
+        ["allowed"] = "Allowed: {allowed}. {advice}",
+        ["newText"] = "new",
+    };
+}

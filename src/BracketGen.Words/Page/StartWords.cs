@@ -1,0 +1,30 @@
+using BracketGen.Design.Inputs;
+using BracketGen.SheetMetal.Shops;
+
+namespace BracketGen.Words.Page;
+
+/// <summary>The first screen: begin a new job, or open one.</summary>
+internal static class StartWords
+{
+    public static Dictionary<string, string> All { get; } = new()
+    {
+        ["newHeading"] = "New job",
+        ["newExplain"] = "The vehicle has the pedal and the cable; the engine has the throttle body. Measure both, and the program designs the bracket.",
+        ["body"] = "Throttle body",
+        ["vehicle"] = "Vehicle",
+        ["shop"] = "Shop",
+        ["name"] = "Its name",
+        ["measureNow"] = "measure it now, step by step",
+        ["fromFolder"] = "{name} ({path})",
+        ["fromExamples"] = "{name}, example",
+        ["nameBody"] = "Give the throttle body a name with letters or digits.",
+        ["nameVehicle"] = "Give the vehicle a name with letters or digits.",
+        ["begin"] = "Begin",
+        ["jobsHeading"] = "Jobs in the folder {folder}",
+        ["noJobs"] = "No jobs yet.",
+        ["examplesHeading"] = "Examples",
+        ["sharedHeading"] = "Shared job",
+        ["shared"] = "Packed job (.toml)",
+        ["back"] = "Back to the open job",
+    };
+}

@@ -1,0 +1,197 @@
+using System.Globalization;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.ShopDrawing;
+
+namespace BracketGen.Words.Report;
+
+/// <summary>An input with its value and ± as text.</summary>
+public sealed record InputRow(string Name, string Value, string PlusMinus = "");
+
+/// <summary>The inputs of a job, by profile.</summary>
+/// <param name="solution">The solution.</param>
+public sealed class JobInputs(Solution solution)
+{
+    /// <summary>Before the tables.</summary>
+    public const string Intro = "As the profiles give them. An input that is wrong here makes everything above wrong.";
+
+    private readonly UnitSystem _units = solution.Job.Units;
+
+    /// <summary>Heads of the tables.</summary>
+    public static IReadOnlyList<string> Heads { get; } = ["input", "value", "±"];
+
+    /// <summary>A heading for each profile, and its inputs.</summary>
+    public IEnumerable<(string Heading, IEnumerable<InputRow> Rows)> All()
+    {
+        var job = solution.Job;
+        yield return ($"Throttle body: {job.Body.Name}", Body(job.Body));
+        yield return ($"Vehicle: {job.Vehicle.Name}", Vehicle(job.Vehicle));
+        yield return ($"Shop: {job.Shop.Name}", Shop(job.Shop));
+        yield return ("What was asked of the bracket", Wanted(job));
+    }
+
+    private string Length(double value) => _units.Write(Quantity.Length, value);
+
+    private string Degrees(Angle angle) => _units.Write(Quantity.Angle, angle.Radians);
+
+    private string Volts(double value) => _units.Write(Quantity.Voltage, value);
+
+    private InputRow Row(string name, Quantity quantity, Measured value) =>
+        new(name, _units.Write(quantity, value.Value), value.PlusMinus > 0 ? _units.Write(quantity, value.PlusMinus) : "");
+
+    private IEnumerable<InputRow> Body(ThrottleBody body)
+    {
+        var quadrant = body.Quadrant;
+        yield return new("opens, seen from outside along the shaft", body.Opens == OpeningSense.Clockwise ? "clockwise" : "counter-clockwise");
+        yield return new("bore", Length(body.Bore));
+        yield return new("throttle shaft", Length(body.ShaftDiameter));
+        yield return new("closed angle of the valve plate", Degrees(body.ValveClosedAngle));
+        foreach (var row in GrooveRows(quadrant.Groove))
+        {
+            yield return row;
+        }
+
+        yield return Row("rotation, closed to wide open", Quantity.Angle, quadrant.Rotation);
+        yield return Row("pocket angle, valve closed", Quantity.Angle, quadrant.Pocket);
+        yield return new("groove extent, from the pocket on", Degrees(quadrant.GrooveExtent));
+        yield return new("groove width", Length(quadrant.GrooveWidth));
+        yield return new("width of the pocket slot", Length(quadrant.SlotWidth));
+        yield return new("outside radius over the rims", Length(quadrant.OuterRadius));
+        yield return new("thickness over the rims", Length(quadrant.Thickness));
+        yield return new("hub radius", Length(quadrant.HubRadius));
+        yield return new("return springs", Phrases.Plain(body.Springs.Count));
+        yield return Row("closing torque, closed", Quantity.Torque, body.Springs.TorqueClosed);
+        yield return Row("closing torque, wide open", Quantity.Torque, body.Springs.TorqueOpen);
+        if (body.Sensor is { } sensor)
+        {
+            yield return new("sensor, closed and wide open", $"{Volts(sensor.ClosedVolts)} and {Volts(sensor.OpenVolts)}");
+        }
+
+        if (body.Engine is { } engine)
+        {
+            yield return new("engine", $"{engine.Cylinders} cylinders, {engine.Strokes} strokes, up to {engine.MaxSpeed.ToString("0", CultureInfo.InvariantCulture)} 1/min");
+        }
+
+        yield return new("normal of the mount face", Direction(body.Mount.Plane.Normal));
+        foreach (var hole in body.Mount.Holes)
+        {
+            yield return new($"mount hole {hole.Thread.Name}, boss {Length(hole.BossDiameter)}", Point(hole.At));
+        }
+
+        foreach (var keepOut in body.KeepOuts)
+        {
+            yield return new($"keep-out: {keepOut.Name}", keepOut switch
+            {
+                KeepOutBox box => $"box from {Point(box.Min)} to {Point(box.Max)}",
+                KeepOutCylinder c => $"cylinder of radius {Length(c.Radius)} from {Point(c.From)} to {Point(c.To)}",
+                _ => "",
+            });
+        }
+    }
+
+    private IEnumerable<InputRow> GrooveRows(Groove groove)
+    {
+        switch (groove)
+        {
+            case CircularGroove circle:
+                yield return Row("pitch radius", Quantity.Length, circle.PitchRadius);
+                break;
+            case EccentricGroove eccentric:
+                yield return Row("pitch radius, eccentric circle", Quantity.Length, eccentric.Radius);
+                yield return new("centre off the shaft", $"{Length(eccentric.Offset)} at {Degrees(eccentric.Direction)}");
+                break;
+            case TabulatedGroove table:
+                yield return new(
+                    "pitch radius, measured point by point", string.Join(", ", table.Points.Select(p => $"{Degrees(p.Polar)}: {Length(p.Radius)}")),
+                    table.PlusMinus > 0 ? Length(table.PlusMinus) : "");
+                break;
+            default:
+                yield return new("pitch radius", "along a calculated curve", groove.PlusMinus > 0 ? Length(groove.PlusMinus) : "");
+                break;
+        }
+    }
+
+    private IEnumerable<InputRow> Vehicle(Vehicle vehicle)
+    {
+        var cable = vehicle.Cable;
+        yield return new("end fitting", $"{cable.Fitting.Kind.ToString().ToLowerInvariant()}, diameter {Length(cable.Fitting.Diameter)}, length {Length(cable.Fitting.Length)}");
+        yield return new("wire diameter", Length(cable.WireDiameter));
+        yield return new("outer diameter", Length(cable.OuterDiameter));
+        yield return new("outer end", cable.OuterEnd switch
+        {
+            ThreadedAdjuster a => $"adjuster {PartTableText.Thread(a)}, nuts {Length(a.AcrossFlats)} across flats",
+            SlottedClip c => $"clip neck {Length(c.NeckDiameter)}, collars {Length(c.CollarDiameter)}",
+            var end => $"ferrule, nose {Length(end.BodyDiameter)}, shoulder {Length(end.SeatDiameter)}",
+        });
+        yield return new("adjuster range", cable.OuterEnd.AdjusterRange > 0 ? Length(cable.OuterEnd.AdjusterRange) : "none");
+        yield return Row("free inner length, seat to fitting", Quantity.Length, cable.FreeInnerLength);
+        yield return new("length of the outer", cable.OuterLength is { } length ? Length(length) : "not measured");
+        yield return new("minimum bend radius of the outer", Length(cable.MinBendRadius));
+        yield return new("maximum fleet angle", Degrees(cable.FleetLimit));
+        yield return new("friction coefficient of the wire in the outer", Phrases.Plain(cable.Friction.Value), cable.Friction.PlusMinus > 0 ? Phrases.Plain(cable.Friction.PlusMinus) : "");
+        yield return Row("available pull", Quantity.Length, vehicle.Pedal.AvailablePull);
+        yield return new("full pad travel", Length(vehicle.Pedal.FullStroke));
+        yield return new(
+            "force at the pad with which the released pedal opens the valve", _units.Write(Quantity.Force, vehicle.Pedal.PadLoad.Value), vehicle.Pedal.PadLoad.PlusMinus > 0 ? _units.Write(Quantity.Force, vehicle.Pedal.PadLoad.PlusMinus) : "");
+        yield return new("foot force, pedal stamped on", _units.Write(Quantity.Force, vehicle.Pedal.ProofForce));
+        yield return new("zero of the controller", vehicle.Controller.ZeroVolts is { } zero ? Volts(zero) : "learned");
+    }
+
+    private IEnumerable<InputRow> Shop(Shop shop)
+    {
+        yield return new("cuts by", DrawingText.Process(shop.Process));
+        yield return new("kerf", _units.WriteFine(Quantity.Length, shop.Kerf));
+        yield return new("sheets in stock", string.Join("; ", shop.Stock.GroupBy(s => s.Material.Designation)
+            .Select(g => $"{g.Key}: {string.Join(", ", g.Select(s => Length(s.Thickness)))}")));
+        yield return new("V dies, opening and inside radius", string.Join("; ", shop.Dies.Select(d => $"{Length(d.Opening)}, {Length(d.InsideRadius)}")));
+        if (solution.Bracket is { } bracket)
+        {
+            yield return new($"source of the values of {bracket.Stock.Material.Designation}", bracket.Stock.Material.Source);
+        }
+
+        yield return new("test bends", Phrases.Plain(shop.TestBends.Length));
+        yield return new("bend rule without a test bend", shop.BendRule == PublishedBendRule.Din6935 ? "DIN 6935" : "Machinery's Handbook");
+    }
+
+    private IEnumerable<InputRow> Wanted(Job job)
+    {
+        var wanted = job.Preferences;
+        yield return Row("free play at the closed stop", Quantity.Length, wanted.FreePlay);
+        yield return new("minimum free play", Length(wanted.MinFreePlay));
+        yield return new("minimum over-travel", Length(wanted.MinOverTravel));
+        yield return new("maximum over-travel without a pedal stop", Length(wanted.MaxOverTravel));
+        yield return new("minimum wrap, wide open", Degrees(wanted.MinWrap));
+        yield return new("minimum clearance, end fitting to stop", Length(wanted.FittingClearance));
+        yield return new("minimum clearance, bracket to moving parts", Length(wanted.SweepClearance));
+        yield return new("minimum clearance, bracket to keep-outs", Length(wanted.KeepOutClearance));
+        yield return new("part of the adjuster's half range kept unused", _units.Write(Quantity.Fraction, wanted.AdjusterReserve));
+        yield return new("opening for the outer end", wanted.StopOpening switch { StopOpening.Hole => "round hole", StopOpening.OpenSlot => "open slot", _ => "hole, or slot if the fitting needs one" });
+        yield return new("sheet", $"{_units.WriteRange(Quantity.Length, wanted.MinThickness, wanted.MaxThickness)}{(wanted.Materials.IsEmpty ? ", any in stock" : $", {string.Join(", ", wanted.Materials)}")}");
+        yield return new("minimum yield strength over stress, pedal stamped on", Phrases.Plain(wanted.MinYieldFactor));
+        yield return new("minimum safety against cracking", Phrases.Plain(wanted.MinEnduranceFactor));
+        yield return new("maximum give of the stop", Length(wanted.MaxGive));
+        yield return new("corner radius", Length(wanted.CornerRadius));
+        if (job.Bulkhead is { } bulkhead)
+        {
+            yield return new("point and direction at the bulkhead", $"{Point(bulkhead.Point)}, {Direction(bulkhead.Direction)}");
+        }
+    }
+
+    private string Point(Vector3 p) =>
+        $"({_units.Number(Quantity.Length, p.X)}, {_units.Number(Quantity.Length, p.Y)}, {_units.Number(Quantity.Length, p.Z)}) {_units.Symbol(Quantity.Length)}";
+
+    private static string Direction(Vector3 d) => $"({Part(d.X)}, {Part(d.Y)}, {Part(d.Z)})";
+
+    private static string Part(double value) => UnitSystems.Decimals(value, "0.###");
+}

@@ -1,0 +1,75 @@
+using System.Globalization;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Study;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Units;
+using BracketGen.Words.Results;
+
+namespace BracketGen.Words.Report;
+
+/// <summary>The numbers of the whole mechanism.</summary>
+public static class MechanismFacts
+{
+    /// <summary>Said if the wire passes the shaft.</summary>
+    public const string NoForces = "The wire passes the throttle shaft within the sweep: there no tension can open the valve, and forces have no meaning. Move the stop first.";
+
+    /// <summary>The facts.</summary>
+    public static IEnumerable<Fact> Of(Solution solution, MechanismReport mechanism)
+    {
+        var units = solution.Job.Units;
+        string Length(double value) => units.Write(Quantity.Length, value);
+        string Part(double value) => units.Write(Quantity.Fraction, value);
+        string Degrees(double radians) => units.Write(Quantity.Angle, radians);
+        if (mechanism.Loaded is { } loaded)
+        {
+            yield return new("Lost motion, wide open", Length(loaded.LostAtWideOpen), "stretch of the wire, compression of the outer, give of the stop");
+            yield return new("Over-travel under load", Length(loaded.OverTravel), "lost motion taken off");
+            if (double.IsFinite(loaded.TensionOnFloor) && loaded.OverTravel > 0)
+            {
+                yield return new("Tension on the floor", units.Write(Quantity.Force, loaded.TensionOnFloor), "pedal stamped on, no pedal stop before the floor");
+            }
+        }
+
+        yield return new(
+            "Total bend of the outer", Degrees(mechanism.Friction.TotalBend.Radians),
+            $"{(mechanism.Outer?.Route is null ? "from the profile" : "on its route to the bulkhead")}; friction multiplies the tension by {mechanism.Friction.Ratio.ToString("0.00", CultureInfo.InvariantCulture)}");
+        if (mechanism.Outer is { } outer)
+        {
+            yield return outer.Route is { } route
+                ? new("Outer to the bulkhead", Length(route.Length), $"with bends of radius {Length(route.Radius)}"
+                    + (double.IsFinite(outer.Spare) ? $"; {Length(outer.Spare)} of outer to spare" : ""))
+                : new("Outer to the bulkhead", "no route", OuterText.Problem(outer.Problem, units) ?? "");
+        }
+
+        if (!mechanism.Returns.IsEmpty)
+        {
+            var least = ReturnMargin.Least(mechanism.Returns);
+            yield return new("Return margin", Part(least.Fraction), $"minimum, at {Degrees(least.Opening.Radians)}; weakest springs, most friction");
+        }
+
+        if (!mechanism.ReturnsOneFailed.IsEmpty)
+        {
+            yield return new("With one spring broken", Part(ReturnMargin.Least(mechanism.ReturnsOneFailed).Fraction), "it must still close the valve");
+        }
+
+        if (mechanism.Sensor is { } sensor)
+        {
+            yield return Sensor(solution, sensor, units);
+        }
+    }
+
+    private static Fact Sensor(Solution solution, PositionSensor sensor, UnitSystem units)
+    {
+        string Volts(double value) => units.Write(Quantity.Voltage, value);
+        var zero = solution.Job.Vehicle.Controller.ZeroVolts;
+        var target = zero ?? PositionSensor.ClosedTarget;
+        var turn = sensor.TurnTo(target);
+        return new(
+            "Sensor", $"{Volts(sensor.ClosedVolts)} to {Volts(sensor.OpenVolts)}",
+            $"set it to {Volts(target)} closed{(zero is null ? $" ({Volts(PositionSensor.LeastWhereLearned)} is enough, the controller learns its zero)" : ", the zero of the controller")}: "
+            + $"turn it {units.Write(Quantity.Angle, turn.Magnitude.Radians)} {(turn.Radians >= 0 ? "in the direction of opening" : "back")}");
+    }
+}

@@ -1,0 +1,59 @@
+using BracketGen.Design.Inputs;
+
+namespace BracketGen.Words.Report;
+
+/// <summary>The solid in the report.</summary>
+public static class SolidText
+{
+    /// <summary>The still picture for people who cannot see it.</summary>
+    public const string StillSpoken = "The formed bracket seen over the corner, throttle shaft towards the right.";
+
+    /// <summary>Caption of the still picture.</summary>
+    public const string StillCaption = "The formed bracket, seen over the corner.";
+
+    /// <summary>How to turn it.</summary>
+    public const string Help = "Drag to turn the bracket, or use the arrow keys; plus and minus zoom. Quadrant and wire follow the pedal's slider above.";
+
+    /// <summary>The picture to turn for people who cannot see it.</summary>
+    public const string Spoken = "The formed bracket on its mount, with quadrant, wire and outer";
+
+    /// <summary>Name of the buttons.</summary>
+    public const string View = "View";
+
+    /// <summary>Button to zoom in.</summary>
+    public const string Nearer = "Zoom in";
+
+    /// <summary>Button to zoom out.</summary>
+    public const string Farther = "Zoom out";
+
+    /// <summary>Legend of the choices of colour.</summary>
+    public const string Sheet = "The sheet";
+
+    /// <summary>Without colour.</summary>
+    public const string Bare = "bare";
+
+    /// <summary>Coloured by stress.</summary>
+    public const string Stress = "stress, pedal stamped on";
+
+    /// <summary>Shown in its first vibration.</summary>
+    public const string Vibration = "first vibration";
+
+    /// <summary>Name of the boxes.</summary>
+    public const string ShownWithIt = "Shown with it";
+
+    /// <summary>What moves.</summary>
+    public const string Moving = "quadrant, wire and outer";
+
+    /// <summary>What it is bolted to.</summary>
+    public const string Mount = "bosses and bolts";
+
+    /// <summary>Buttons of the views, with how far they turn it (degrees).</summary>
+    public static IReadOnlyList<(string Name, int Yaw, int Pitch)> Views { get; } =
+        [("Corner", -38, 28), ("Along the shaft", 0, 0), ("From above", 0, 90), ("From the right", -90, 0), ("From behind", 180, 0)];
+
+    /// <summary>The keep-outs.</summary>
+    public static string KeepOuts(IEnumerable<KeepOut> keepOuts) => $"keep-outs: {string.Join(", ", keepOuts.Select(k => k.Name))}";
+
+    /// <summary>An offer's picture for people who cannot see it.</summary>
+    public static string OfferSpoken(string name) => $"{name}, formed, seen over the corner";
+}

@@ -1,0 +1,62 @@
+using BracketGen.Design.Part;
+using BracketGen.Design.Search;
+using BracketGen.Geometry;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+
+namespace BracketGen.Words.Results;
+
+/// <summary>Why the first bracket stands first, in words.</summary>
+public static class ReasonText
+{
+    /// <summary>One sentence for each reason; empty where there is none.</summary>
+    public static IReadOnlyList<string> Of(ChoiceReasons? reasons, UnitSystem units)
+    {
+        if (reasons is null)
+        {
+            return [];
+        }
+
+        string Mass(Offer offer) => units.Write(Quantity.Mass, offer.Mass);
+        string Give(Offer offer) => units.WriteFine(Quantity.Length, offer.BestGive);
+        string Spare(Offer offer) => units.Write(Quantity.Fraction, offer.LeastSpare);
+        var best = reasons.Best;
+        List<string> all =
+        [
+            $"Of {reasons.Shapes} shapes it costs the least{(reasons.TooWeak is null ? "" : " of those found that are strong enough")}: {Mass(best)}, {Bends(best, units)}, {Give(best)} of give under the wire's pull.",
+        ];
+        if (reasons.TooWeak is { } weak)
+        {
+            all.Add($"The cheapest shape, {Mass(weak)} of {weak.Candidate.Bracket.Stock.Material.Designation}, is out: it is not strong enough.");
+        }
+
+        if (reasons.Lighter is { } lighter)
+        {
+            all.Add($"The lightest, {Mass(lighter)}, gives {Give(lighter)} and has {Bends(lighter, units)}.");
+        }
+
+        if (reasons.Stiffer is { } stiffer)
+        {
+            all.Add($"The stiffest gives {Give(stiffer)}, but weighs {Mass(stiffer)} and has {Bends(stiffer, units)}.");
+        }
+
+        if (reasons.Roomier is { } roomier)
+        {
+            all.Add($"The roomiest has {Spare(roomier)} to spare at its tightest place; this one has {Spare(best)} ({best.Tightest.Title()}).");
+        }
+
+        return all;
+    }
+
+    private static string Bends(Offer offer, UnitSystem units)
+    {
+        var angles = string.Join(" and ", offer.Candidate.Bracket.Flat.Bends.Select(b => units.Write(Quantity.Angle, b.Turn.Magnitude.Radians)));
+        return offer.Bends switch
+        {
+            0 => "no bend",
+            1 => $"one bend of {angles}",
+            _ => $"two bends of {angles}",
+        };
+    }
+}

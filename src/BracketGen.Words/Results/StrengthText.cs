@@ -1,0 +1,67 @@
+using System.Globalization;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Worksheet;
+
+namespace BracketGen.Words.Results;
+
+/// <summary>A bracket's strength in words; drawing and report say the same.</summary>
+public static class StrengthText
+{
+    /// <summary>Heading of the notes.</summary>
+    public const string Heading = "Strength";
+
+    /// <summary>Said if nothing was calculated.</summary>
+    public const string NotCalculated = "Strength was NOT calculated: whether the bracket bends, shakes or cracks is not known.";
+
+    /// <summary>Heading of the stress picture.</summary>
+    public const string StressHeading = "Stress, pedal stamped on";
+
+    /// <summary>Title of the scale of the vibration.</summary>
+    public const string OfMaximum = "of maximum";
+
+    /// <summary>Title of the table of loads.</summary>
+    public const string LoadsTitle = "Loads at the stop";
+
+    /// <summary>Heads of the columns of <see cref="Loads"/>.</summary>
+    public static IReadOnlyList<string> LoadHeads { get; } = ["Load", "Tension", "Give", "Stress", "At (flat)"];
+
+    /// <summary>Heading of the picture of the first vibration.</summary>
+    public static string VibrationHeading(StrengthReport report) => $"First vibration, {UnitSystem.Metric.Write(Quantity.Frequency, report.Frequencies[0])}";
+
+    /// <summary>The loads at the stop with what they do; places are counted from the flat pattern's lower left corner.</summary>
+    public static IReadOnlyList<IReadOnlyList<string>> Loads(Solution solution, StrengthReport report)
+    {
+        var units = solution.Job.Units;
+        var corner = solution.Bracket!.Flat.Blank.Outline.Bounds.Min;
+        IReadOnlyList<string> Row(string name, LoadCase load) =>
+        [
+            name, units.Write(Quantity.Force, load.Tension), units.WriteFine(Quantity.Length, load.Give), units.Write(Quantity.Stress, load.LargestStress),
+            $"{units.Number(Quantity.Length, load.At.X - corner.X)}; {units.Write(Quantity.Length, load.At.Y - corner.Y)}",
+        ];
+
+        return [Row("Maximum of an opening", report.Opening), Row("Pedal stamped on", report.Stamped)];
+    }
+
+    /// <summary>A check as a note.</summary>
+    public static string Note(Check check, UnitSystem units) =>
+        $"{check.Title()}: {CheckText.Value(check, units)}, {CheckText.Limit(check, units)}{(check.Passes ? "." : " - FAILED.")}";
+
+    /// <summary>Natural frequencies and the engine, what limits the proof load, and what the calculation is worth.</summary>
+    public static IReadOnlyList<string> Notes(StrengthReport report, UnitSystem units) =>
+    [
+        $"Natural frequencies {string.Join(", ", report.Frequencies.Select(f => units.Number(Quantity.Frequency, f)))} {units.Symbol(Quantity.Frequency)}, the outer end hanging on the stop"
+            + (report.FiringFrequency is { } firing ? $"; the engine fires at up to {units.Write(Quantity.Frequency, firing)}." : "; the speed of the engine is not given."),
+        report.LimitingFootForce is { } foot
+            ? $"Pedal stamped on: a foot force of {units.Write(Quantity.Force, foot)} at the pad."
+            : "Pedal stamped on: the floor stops the pedal; pull beyond wide open stretches wire, outer and bracket.",
+        $"Shell elements on {report.Flat.Nodes.Length.ToString(CultureInfo.InvariantCulture)} nodes, washers held rigidly; von Mises stress, the larger of both sides. Movement of the vibration not to scale.",
+        "This is a calculation for choosing, not a test: it leaves out welds, cracks, rough edges and a mount that gives.",
+    ];
+}

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal.Fasteners;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.ShopDrawing;
+
+namespace BracketGen.Words.SetupSheet;
+
+/// <summary>What is needed to fit the bracket, and how tight.</summary>
+/// <param name="solution">A solution.</param>
+/// <param name="bracket">Its bracket.</param>
+public sealed class SetupHardware(Solution solution, Bracket bracket)
+{
+    private readonly SetupUnits _units = new(solution.Job.Units);
+
+    /// <summary>The bolts, one kind for each thread, with the letters of their holes.</summary>
+    public ImmutableArray<(BossScrew Bolt, ImmutableArray<string> Holes)> Bolts { get; } =
+    [
+        .. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt)
+            .GroupBy(h => h.Thread!)
+            .Select(g => (BossScrew.For(g.Key, bracket.Stock.Thickness), g.Select(h => h.Name).ToImmutableArray())),
+    ];
+
+    /// <summary>Hole or slot of the stop.</summary>
+    public string Opening => bracket.Stop.IsSlot ? "slot" : "hole";
+
+    /// <summary>Heads of the parts list.</summary>
+    public static IReadOnlyList<string> PartHeads { get; } = ["Item", "Count", "Part", "Size", "Where"];
+
+    /// <summary>Heads of the table of torques.</summary>
+    public static IReadOnlyList<string> TorqueHeads { get; } = ["Bolt", "Torque", "Thread in boss, at least", "of it used"];
+
+    /// <summary>"M6 x 16".</summary>
+    public static string Size(BossScrew bolt) => string.Create(CultureInfo.InvariantCulture, $"{bolt.Thread.Name} x {bolt.Length:0}");
+
+    /// <summary>The parts list.</summary>
+    public IReadOnlyList<IReadOnlyList<string>> Parts()
+    {
+        var document = solution.Job.Document;
+        var cable = solution.Job.Vehicle.Cable;
+        List<IReadOnlyList<string>> rows = [];
+        void Add(int count, string part, string size, string where) =>
+            rows.Add([(rows.Count + 1).ToString(CultureInfo.InvariantCulture), count.ToString(CultureInfo.InvariantCulture), part, size, where]);
+
+        Add(1, "bracket", $"{document.PartNumber}{SetupText.Revision(document)}", $"{bracket.Stock.Material.Designation}, {_units.Size(bracket.Stock.Thickness)}");
+        foreach (var (bolt, holes) in Bolts)
+        {
+            Add(holes.Length, "hexagon bolt", $"ISO 4017 - {Size(bolt)} - 8.8", "holes " + Phrases.List(holes));
+            Add(holes.Length, "plain washer", string.Create(CultureInfo.InvariantCulture, $"ISO 7089 - {bolt.Thread.Diameter:0} - 200 HV"), "under each head");
+        }
+
+        Add(1, "cable of the vehicle", $"{Fitting(cable.Fitting)}; wire {_units.Size(cable.WireDiameter)}", $"{Opening} {bracket.Stop.Name} to the quadrant");
+        if (cable.OuterEnd is ThreadedAdjuster adjuster)
+        {
+            Add(
+                2, "adjuster locknut, with the cable", $"{PartTableText.Thread(adjuster)}, {_units.Size(adjuster.AcrossFlats)} across flats",
+                $"each side of the sheet at {bracket.Stop.Name}");
+        }
+
+        return rows;
+    }
+
+    /// <summary>Torques, and the thread that the bosses must have.</summary>
+    public IReadOnlyList<IReadOnlyList<string>> Torques() =>
+    [
+        .. Bolts.Select(b => (IReadOnlyList<string>)
+        [
+            $"{Size(b.Bolt)}, {Phrases.List(b.Holes)}", _units.Torque(b.Bolt.Torque), _units.Length(b.Bolt.ThreadNeeded), _units.Length(b.Bolt.Engagement),
+        ]),
+    ];
+
+    /// <summary>Where the torques come from, and what to do if a boss has less thread.</summary>
+    public IEnumerable<string> TorqueNotes()
+    {
+        yield return "If the handbook of the throttle body gives a torque, use that one.";
+        foreach (var (bolt, _) in Bolts)
+        {
+            yield return $"{Size(bolt)}: the bolt alone would take {_units.Torque(bolt.TorqueFor(bolt.ScrewPreload))} ({_units.Load(bolt.ScrewPreload)}); "
+                + (bolt.IsLimitedByBoss ? "the thread of the boss limits the torque." : "the bolt limits the torque, not the thread of the boss.")
+                + $" If the boss has only {_units.Size(bolt.Thread.Diameter)} of thread, use a shorter bolt and {_units.Torque(bolt.With(bolt.Thread.Diameter).Torque)}. If it has less, do not fit the bracket.";
+        }
+
+        yield return $"M = F (0.16 P + 0.58 d2 µ + DKm µ / 2), VDI 2230 Blatt 1; µ = {Phrases.Plain(Tightening.Friction)}, steel dry or lightly oiled (its class B). "
+            + $"The preload F is the smaller of {Phrases.Plain(100 * Tightening.Utilisation)} % of the yield of class 8.8, torsion included (VDI 2230), and half of what strips the thread of the boss: "
+            + $"FED-STD-H28/2 with the limits of 6g/6H, tip of 0.8 P off, {_units.Stress(BossScrew.BossShear)} shear strength (weaker casting alloys, VDI 2230 table A9, from memory; the half: our judgement). "
+            + $"Length: sheet, washer and at least {Phrases.Plain(BossScrew.LeastEngagement)} d of thread in aluminium (common practice, no source).";
+    }
+
+    private string Fitting(EndFitting fitting) => fitting.Kind switch
+    {
+        EndFittingKind.Ball => $"ball {_units.Size(fitting.Diameter)}",
+        EndFittingKind.Nipple => $"nipple {_units.Size(fitting.Diameter)} x {_units.Size(fitting.Length)}",
+        _ => $"barrel {_units.Size(fitting.Diameter)} x {_units.Size(fitting.Length)}",
+    };
+}

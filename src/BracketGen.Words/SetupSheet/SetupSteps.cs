@@ -1,0 +1,81 @@
+using System.Globalization;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Standards;
+
+namespace BracketGen.Words.SetupSheet;
+
+/// <summary>The order of fitting, step by step.</summary>
+/// <param name="solution">A solution.</param>
+/// <param name="bracket">Its bracket.</param>
+/// <param name="hardware">Its bolts.</param>
+public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware hardware)
+{
+    private readonly SetupUnits _units = new(solution.Job.Units);
+
+    private Cable Cable => solution.Job.Vehicle.Cable;
+
+    private string Stop => bracket.Stop.Name;
+
+    /// <summary>The steps; free play, sensor and checks have tables of their own.</summary>
+    public IEnumerable<string> All()
+    {
+        yield return "Engine off, key out, wheels chocked. Remove the old bracket and the end of the cable. The springs alone must snap the valve shut on its closed stop. If they do not, repair that first.";
+        yield return $"Hold the bracket against template and drawing: holes, bend lines, flanges the right way round. Leave no burr, above all at {hardware.Opening} {Stop}.";
+        foreach (var (bolt, holes) in hardware.Bolts)
+        {
+            yield return $"Clean the mount face and the threads at {Phrases.List(holes)}. Turn a bare {bolt.Thread.Name} bolt in by hand: it must go in {_units.Length(bolt.ThreadNeeded)} or more before it stops ({Turns(bolt.ThreadNeeded, bolt.Thread)} turns).";
+        }
+
+        yield return "Bolt the bracket on by hand, a washer under each head, then tighten in two rounds: "
+            + string.Join(", ", hardware.Bolts.Select(b => $"{Phrases.List(b.Holes)} to {_units.Torque(b.Bolt.Torque)}"))
+            + ". Draw a line of paint across head, washer and sheet: it shows later if a bolt has turned.";
+        yield return "Turn the quadrant by hand from stop to stop. It must touch nothing"
+            + (solution.Checks.FirstOrDefault(c => c.Id == CheckId.MovingParts) is { } gap ? $"; by design its minimum gap to the bracket is {_units.Length(gap.Value)}." : ".");
+        yield return CableIn();
+        yield return "Lay the end fitting into the pocket of the quadrant and the wire into the groove. Push the wire back by hand: the fitting must stay in its pocket.";
+        yield return FreePlay();
+        if (solution.Mechanism?.Sensor is not null)
+        {
+            yield return "Set the sensor as in the table.";
+        }
+
+        yield return $"Route the outer in wide bends, none tighter than a radius of {_units.Size(Cable.MinBendRadius)}, clear of the exhaust and of everything that moves, and long enough for the engine to rock on its mounts.";
+        yield return "Do every check that has a box, cold and hot. Do not start the engine with the pedal connected while any box is empty.";
+    }
+
+    private string CableIn() => Cable.OuterEnd switch
+    {
+        ThreadedAdjuster a when bracket.Stop.IsSlot =>
+            $"Turn the locknuts of the adjuster ({_units.Size(a.AcrossFlats)} across flats) apart and lay it into slot {Stop} from the open side, one nut on each side of the sheet.",
+        ThreadedAdjuster a =>
+            $"Take the locknut on the quadrant's side off the adjuster and pass it over the end fitting. {Passage(a)} Bring the fitting through hole {Stop} and put the nut on again: one nut on each side of the sheet.",
+        SlottedClip =>
+            $"Push the neck of the clip into slot {Stop} from the open side until it rests on the bottom of the slot. Secure it so that it cannot climb out when the wire is slack.",
+        _ when bracket.Stop.IsSlot =>
+            $"Lay the nose of the ferrule into slot {Stop} from the open side, its shoulder on the side marked S on the drawing, away from the quadrant. Secure it with a clip so that it cannot climb out when the wire is slack.",
+        _ => $"Bring the end fitting through hole {Stop} from the side marked S on the drawing, away from the quadrant, and seat the shoulder of the ferrule on that side.",
+    };
+
+    private string Passage(ThreadedAdjuster adjuster)
+    {
+        // The nut's core hole D1 = d - 5/4 H, H = √3/2 P (ISO 724).
+        var core = adjuster.Thread - 1.25 * Math.Sqrt(3) / 2 * adjuster.Pitch;
+        var needed = Cable.Fitting.PassageDiameter(Cable.WireDiameter);
+        return needed < core
+            ? ""
+            : $"The fitting needs {_units.Length(needed)} to pass and the nut leaves {_units.Length(core)}: draw the wire out of the outer first and feed it back through bracket and nut, or make the stop an open slot.";
+    }
+
+    private string FreePlay() => Cable.OuterEnd switch
+    {
+        ThreadedAdjuster => "Set the free play as in the table. Then tighten the two locknuts against the sheet with two spanners, firmly and no more: the adjuster is hollow (common practice, no source).",
+        { AdjusterRange: > 0 } => "Set the free play as in the table at the adjuster in the outer, and tighten its locknut.",
+        _ => "There is no adjuster: measure the free play, and do not go on unless it is as in the table.",
+    };
+
+    private static string Turns(double length, MetricThread thread) => Math.Ceiling(length / thread.Pitch).ToString("0", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,108 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
+using BracketGen.Words.CutFile;
+
+namespace BracketGen.Words.ShopDrawing;
+
+/// <summary>What a bracket's drawing says: title block, headings, notes.</summary>
+public static class DrawingText
+{
+    /// <summary>Said if there is no bracket.</summary>
+    public const string NoBracket = "There is no bracket to draw: no shape was found for this job.";
+
+    /// <summary>Said if no scale is small enough.</summary>
+    public const string TooLarge = "The part is too large for a drawing.";
+
+    /// <summary>Kind of document.</summary>
+    public const string DocumentType = "Part drawing";
+
+    /// <summary>Finish, which no profile gives.</summary>
+    public const string Finish = "as agreed";
+
+    /// <summary>Heading of the safety note.</summary>
+    public const string Safety = "Safety";
+
+    /// <summary>Heading of the notes.</summary>
+    public const string NotesHeading = "Notes";
+
+    /// <summary>The side that the flat pattern shows.</summary>
+    public const string SeenFrom = "seen from the side away from the mount face";
+
+    /// <summary>Beside the arrow of the rolling direction.</summary>
+    public const string Grain = "GRAIN";
+
+    /// <summary>Letter of the seat.</summary>
+    public const string Seat = "S";
+
+    /// <summary>On later sheets of an unsafe part.</summary>
+    public const string SeeSheetOne = "See sheet 1.";
+
+    /// <summary>What the part is for.</summary>
+    public static string Subject(Job job) => $"{job.Vehicle.Name}, throttle body {job.Body.Name}";
+
+    /// <summary>General tolerances of the title block.</summary>
+    public static string Tolerances(int toleranceClass) => $"ISO 2768-m; ISO 9013, class {toleranceClass}";
+
+    /// <summary>The sheet as on the order.</summary>
+    public static string Sheet(Bracket bracket, UnitSystem units) => $"{bracket.Stock.Material.Designation}, {units.WriteSize(bracket.Stock.Thickness)}";
+
+    /// <summary>Heading of the flat pattern.</summary>
+    public static string FlatHeading(bool isPlate, string scale) => $"{(isPlate ? "Plate" : "Flat pattern")}, scale {scale}";
+
+    /// <summary>Up or down in capitals, as at a bend line.</summary>
+    public static string Direction(Bend bend) => bend.IsUp ? "UP" : "DOWN";
+
+    /// <summary>Said in the notes if the template is left out.</summary>
+    public static string TemplateLeftOut(int sheets) => $"The full-size template would take {sheets} sheets and is left out.";
+
+    /// <summary>The notes, in order.</summary>
+    /// <param name="solution">The solution.</param>
+    /// <param name="bracket">Its bracket.</param>
+    /// <param name="isCompensated">Whether a cut file compensated for the kerf goes with the drawing.</param>
+    /// <param name="toleranceClass">Class of the cut (ISO 9013).</param>
+    public static IReadOnlyList<string> Notes(Solution solution, Bracket bracket, bool isCompensated, int toleranceClass)
+    {
+        var (job, bends) = (solution.Job, bracket.Flat.Bends);
+        var units = job.Units;
+        List<string> notes =
+        [
+            $"Lengths in {TitleBlockText.Lengths(units)}. Untoleranced dimensions ISO 2768-m; {Process(job.Shop.Process)} cut edges ISO 9013, tolerance class {toleranceClass}.",
+            $"Deburr. Break sharp edges {Phrases.Tied(units.WriteSize(0.3))}.",
+        ];
+        if (!bends.IsEmpty)
+        {
+            notes.Add(AreParallel(bends) ? "Grain direction across the bend." : "Grain direction across bend B1.");
+            notes.Add($"Bend allowance: {string.Join("; ", bends.Select(b => b.Rule.Name).Distinct())}. Bend a test strip first. UP is towards the viewer.");
+        }
+
+        notes.AddRange(
+        [
+            $"Material {bracket.Stock.Material.Designation}; mass {Phrases.Tied(units.Write(Quantity.Mass, bracket.Mass))}, bare. Finish as agreed.",
+            isCompensated
+                ? $"The contour is the finished edge. Only {FileNames.BeamPath} is compensated, for a kerf of {Phrases.Tied(units.WriteFine(Quantity.Length, job.Shop.Kerf))}: switch compensation off at the machine when you cut from it."
+                : "The contour is the finished edge: kerf is not compensated.",
+            "Outline: arcs about the holes as in the hole table, joined by their common tangents" + (bends.IsEmpty ? "." : "; square across the bends."),
+            "Etch marks of the cut file (part number, bend ends): on the side seen in the flat pattern, or left out.",
+            $"The seat is the side marked {Seat}: the {(bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",
+        ]);
+        return notes;
+    }
+
+    /// <summary>How the shop cuts.</summary>
+    public static string Process(CuttingProcess process) => process switch
+    {
+        CuttingProcess.Laser => "laser",
+        CuttingProcess.Plasma => "plasma",
+        _ => "water jet",
+    };
+
+    private static bool AreParallel(IReadOnlyList<Bend> bends) => bends.All(b => Math.Abs(b.Along.Cross(bends[0].Along)) < Parallel);
+
+    // Sine of the angle between two bend lines that a press brake cannot tell from parallel.
+    private const double Parallel = 1e-6;
+}

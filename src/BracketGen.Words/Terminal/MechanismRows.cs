@@ -1,0 +1,159 @@
+using System.Globalization;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
+using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
+using BracketGen.Mechanism.Uncertainty;
+using BracketGen.Units;
+using BracketGen.Words.Results;
+
+namespace BracketGen.Words.Terminal;
+
+/// <summary>The whole mechanism as rows: progression and foot force over the pedal, lost motion, return, outer, sensor, and how sure it is.</summary>
+public static class MechanismRows
+{
+    private const int Rows = 10;
+
+    /// <summary>Pedal, valve, flow area, foot force and sensor over the pedal's stroke, with heads; empty where the travel cannot be solved under load.</summary>
+    public static IReadOnlyList<string[]> OverThePedal(Job job, MechanismReport report) => report is { Loaded: { } loaded, Progression: { } progression }
+        ? [Header(report), .. Enumerable.Range(0, Rows + 1).Select(i => Row(job, report, loaded, progression, (double)i / Rows))]
+        : [];
+
+    /// <summary>Lost motion, outer and return as rows: name, value, remark; empty likewise.</summary>
+    public static IReadOnlyList<string[]> Forces(Job job, MechanismReport report)
+    {
+        if (report is not { Loaded: { } loaded, Progression: { } progression })
+        {
+            return [];
+        }
+
+        string Length(double value) => job.Units.Write(Quantity.Length, value);
+        string Force(double value) => job.Units.Write(Quantity.Force, value);
+        return
+        [
+            ["off-idle gain", UnitSystems.Decimals(progression.Suddenness, "0.00"), "flow area gained by the first tenth of the pedal, over a tenth: 1 is even, above 2 sudden"],
+            ["lost motion, wide open", Length(loaded.LostAtWideOpen), "wire stretch, give of outer and bracket"],
+            ["over-travel under load", Length(loaded.OverTravel), "with lost motion taken off"],
+            .. double.IsFinite(loaded.TensionOnFloor) && loaded.OverTravel > 0
+                ? new[] { new[] { "tension on the floor", Force(loaded.TensionOnFloor), "pedal stamped on, no pedal stop" } }
+                : [],
+            ["bends of the outer", Degrees(report.Friction.TotalBend.Degrees), $"{(report.Outer?.Route is null ? "by the profile" : "on its route to the bulkhead")}; the wire's tension grows {UnitSystems.Decimals(report.Friction.Ratio, "0.00")} times"],
+            .. OuterRows(job, report),
+            .. ReturnRows(report),
+        ];
+    }
+
+    private static string[] Header(MechanismReport report) =>
+        ["pedal", "valve", "flow area", "foot down", "foot up", .. report.Sensor is null ? Array.Empty<string>() : ["sensor"]];
+
+    private static string[] Row(Job job, MechanismReport report, LoadedTravel loaded, Progression progression, double pedal)
+    {
+        var point = progression.Points[(int)Math.Round(pedal * (progression.Points.Length - 1))];
+        var lever = job.Vehicle.Pedal.Lever;
+        var opening = point.Valve * loaded.Travel.Rotation;
+        var tension = loaded.TensionAt(opening);
+        var gain = lever.PullPerTravel(lever.PadAt(loaded.PullAt(opening)));
+        var load = job.Vehicle.Pedal.PadLoad.Value;
+        var moves = point.Valve > 0;
+        string Force(double value) => moves ? job.Units.Write(Quantity.Force, value) : "";
+        return
+        [
+            Percent(point.Pedal), Percent(point.Valve), Percent(point.Area),
+            Force(loaded.Friction.Opening(tension) * gain - load), Force(loaded.Friction.Closing(tension) * gain - load),
+            .. report.Sensor is { } sensor ? new[] { job.Units.Write(Quantity.Voltage, sensor.Volts(opening)) } : [],
+        ];
+    }
+
+    private static IEnumerable<string[]> OuterRows(Job job, MechanismReport report)
+    {
+        if (report.Outer is not { } outer)
+        {
+            yield break;
+        }
+
+        string Length(double value) => job.Units.Write(Quantity.Length, value);
+        if (outer.Route is { } route)
+        {
+            yield return ["outer to the bulkhead", Length(route.Length), $"with bends of {Length(route.Radius)}"
+                + (double.IsNaN(outer.Spare) ? "" : $"; {Length(outer.Spare)} of outer is left over")];
+        }
+        else
+        {
+            yield return ["outer to the bulkhead", "none", OuterText.Problem(outer.Problem, job.Units) ?? ""];
+        }
+    }
+
+    private static IEnumerable<string[]> ReturnRows(MechanismReport report)
+    {
+        var least = ReturnMargin.Least(report.Returns);
+        yield return ["springs left to close", Percent(least.Fraction), $"minimum, at {Degrees(least.Opening.Degrees)}; weakest springs, maximum friction"];
+        if (!report.ReturnsOneFailed.IsEmpty)
+        {
+            yield return ["with one spring broken", Percent(ReturnMargin.Least(report.ReturnsOneFailed).Fraction), "it must still close the valve"];
+        }
+    }
+
+    /// <summary>What the sensor reads and how to set it; null where there is none.</summary>
+    public static string? Sensor(MechanismReport report, Controller controller)
+    {
+        if (report.Sensor is not { } sensor)
+        {
+            return null;
+        }
+
+        string Volts(double value) => UnitSystem.Metric.Write(Quantity.Voltage, value);
+        var target = controller.ZeroVolts ?? PositionSensor.ClosedTarget;
+        var turn = sensor.TurnTo(target).Degrees;
+        return $"Sensor: {Volts(sensor.ClosedVolts)} closed to {Volts(sensor.OpenVolts)} wide open. Set it to {Volts(target)} closed"
+            + (controller.ZeroVolts is null ? $" ({Volts(PositionSensor.LeastWhereLearned)} will do, the controller learns its zero)" : ", the controller's zero")
+            + $": turn it {Degrees(Math.Abs(turn))} {(turn >= 0 ? "in the sense of opening" : "back")}.";
+    }
+
+    /// <summary>Heading of <see cref="Probabilities"/>.</summary>
+    public static string ProbabilityHeading(TravelUncertainty sure) =>
+        $"How sure, over every ± ({sure.Run.Count.ToString("#,0", CultureInfo.InvariantCulture)} samples, worst cases in brackets):";
+
+    /// <summary>How sure the travel is, as rows: name, probability, remark.</summary>
+    public static IReadOnlyList<string[]> Probabilities(Job job, MechanismReport report, TravelUncertainty sure)
+    {
+        string Range(OutputSpread s) => $"{job.Units.WriteRange(Quantity.Length, s.Quantile(0.01), s.Quantile(0.99))} ({job.Units.WriteRange(Quantity.Length, s.Least, s.Most)})";
+        string Length(double value) => job.Units.Write(Quantity.Length, value);
+        return
+        [
+            ["can be made to close", Probability(report.Closes.Value), ""],
+            ["opens fully", Probability(sure.ReachesWideOpen.Value), $"over-travel {Range(sure.OverTravel)}"],
+            .. report.AdjusterRange > 0
+                ? new[]
+                {
+                    new[] { "adjuster suffices", Probability(sure.WithinAdjuster.Value), $"off mid range {Range(sure.AdjusterNeed)}" },
+                    ["adjuster needed", Length(sure.AdjusterRangeFor(MechanismChecks.LeastWorking)), $"in 99 of 100; {Length(sure.AdjusterRangeFor(1))} at worst; there is {Length(report.AdjusterRange)}"],
+                }
+                : [],
+        ];
+    }
+
+    /// <summary>Heading of <see cref="MeasureAgain"/>.</summary>
+    public static string MeasureAgainHeading(TravelUncertainty sure) => $"Measure these again first, for \"{sure.Ranking.Requirement}\", the nearest to failing:";
+
+    /// <summary>The measurements whose ± matters most, as rows: number, name, share, remark; empty where none matters.</summary>
+    public static IReadOnlyList<string[]> MeasureAgain(TravelUncertainty sure) =>
+    [
+        .. sure.Ranking.Contributions.Where(c => c.Share >= WorthMeasuring).Take(MaxMeasureAgain).Select((c, i) => new[]
+        {
+            $"{i + 1}.", c.Name, Percent(c.Share) + " of the spread", c.MeasuredAgain ? "" : "a tolerance: only finer work helps",
+        }),
+    ];
+
+    private const double WorthMeasuring = 0.005;
+
+    private const int MaxMeasureAgain = 6;
+
+    private static string Percent(double part) => UnitSystem.Metric.Write(Quantity.Fraction, part);
+
+    private static string Probability(double value) => UnitSystem.Metric.Write(Quantity.Fraction, value);
+
+    private static string Degrees(double value) => UnitSystems.Decimals(value, "0.0") + "°";
+}

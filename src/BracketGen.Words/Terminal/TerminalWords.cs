@@ -1,0 +1,48 @@
+using BracketGen.Design.Checks;
+
+namespace BracketGen.Words.Terminal;
+
+/// <summary>Sentences and headings of the terminal.</summary>
+public static class TerminalWords
+{
+    /// <summary>Heading of the pedal's table.</summary>
+    public const string OverThePedal = "Over the pedal, from released to the floor, with lost motion and friction:";
+
+    /// <summary>Heading of what is in the way of a bracket.</summary>
+    public const string NoBracket = "No bracket passes. Causes:";
+
+    /// <summary>Heading of the changes that open a way.</summary>
+    public const string AnyOne = "Any one of these opens a way:";
+
+    /// <summary>Where no change was found.</summary>
+    public const string NoChangeFound = "No single change of quadrant, adjuster, free inner length, keep-out or sheet was found that opens a way.";
+
+    /// <summary>Heading of the remedies of the travel.</summary>
+    public const string TravelRemedies = "Any one of these opens the valve fully:";
+
+    /// <summary>Where strength was left out.</summary>
+    public const string NoStrength = "Strength was NOT calculated: whether the bracket bends, shakes or cracks is not known.";
+
+    /// <summary>The verdict with its label.</summary>
+    public static string Verdict(string verdict) => $"Verdict: {verdict}";
+
+    /// <summary>How many checks pass.</summary>
+    public static string PassesSummedUp(int passing, int all, bool listed) =>
+        $"{passing} of {all} checks pass." + (listed || passing == 0 ? "" : " List them with --all-checks.");
+
+    /// <summary>The vehicle and its throttle body.</summary>
+    public static string Heading(string vehicle, string body) => $"{vehicle} on {body}";
+
+    /// <summary>The same after fitting.</summary>
+    public static string FittedHeading(string vehicle, string body) => $"{vehicle} on {body}, as fitted";
+
+    /// <summary>A file that was written.</summary>
+    public static string Wrote(string path) => $"wrote {path}";
+
+    /// <summary>Why cut file and STEP file were withheld, and what to do.</summary>
+    public static IReadOnlyList<string> Withheld(IReadOnlyList<string> open) =>
+    [
+        $"The cut file and the STEP file were NOT written: {(open.Count == 1 ? "a safety check fails" : $"{open.Count} safety checks fail")} ({string.Join(", ", open)}).",
+        $"Correct the job. To write them all the same, on your own responsibility, add --accept-danger {string.Join(' ', open)}.",
+    ];
+}

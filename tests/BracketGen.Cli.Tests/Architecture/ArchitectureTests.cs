@@ -1,0 +1,205 @@
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using BracketGen.Line.Combinations;
+using BracketGen.Profiles.Family;
+using BracketGen.Profiles.Forms;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Report;
+
+namespace BracketGen.Cli.Tests.Architecture;
+
+/// <summary>The rooms stand in one order, and every room holds only what belongs in it: see <see cref="House"/>.</summary>
+public partial class ArchitectureTests
+{
+    private static readonly string[] Projects =
+        [.. Directory.GetFiles(RepositoryRoot.PathOf("src"), "*.csproj", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
+
+    private static readonly Lazy<Use[]> Uses = new(() => [.. Assemblies().SelectMany(UsedTypes.In)]);
+
+    [Fact]
+    public void Every_project_uses_only_rooms_before_it()
+    {
+        Assert.NotEmpty(Projects);
+        foreach (var path in Projects)
+        {
+            var used = XDocument.Load(path).Descendants("ProjectReference")
+                .Select(r => Short(Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value.Split('/', '\\')[^1])));
+            var first = Places(Short(Path.GetFileNameWithoutExtension(path))).Min();
+            Assert.All(used, u => Assert.True(Places(u).Max() < first, $"{Path.GetFileName(path)} uses {u}, which does not come before it."));
+        }
+    }
+
+    [Fact]
+    public void Every_namespace_has_a_place_in_the_order()
+    {
+        var without = Uses.Value.SelectMany(u => new[] { u.From, u.To }).Distinct().Where(n => PlaceOf(n) < 0).Order(StringComparer.Ordinal);
+        Assert.True(!without.Any(), $"New: add them to {nameof(House)}.{nameof(House.Rooms)}. {string.Join(", ", without)}");
+    }
+
+    [Fact]
+    public void No_type_uses_a_later_room_or_its_neighbour()
+    {
+        var wrong = Uses.Value.Where(u => IsAgainstTheOrder(u.From, u.To) && !IsListed(u.From, u.To));
+        Assert.True(!wrong.Any(), Lines(wrong));
+    }
+
+    [Fact]
+    public void No_namespaces_of_one_room_use_each_other_in_a_circle()
+    {
+        var circle = Circle(Edges().Where(e => !IsListed(e.From, e.To)));
+        Assert.True(circle.Count == 0, Lines(Uses.Value.Where(u => circle.Contains((u.From, u.To)))));
+    }
+
+    [Fact]
+    public void What_is_listed_as_still_wrong_is_still_there()
+    {
+        var edges = Edges();
+        var fair = edges.Where(e => !IsListed(e.From, e.To)).ToArray();
+        var gone = House.StillWrong.Select(l => (From: Full(l.From), To: Full(l.To)))
+            .Where(l => !edges.Contains(l) || !(IsAgainstTheOrder(l.From, l.To) || Circle(fair.Append(l)).Count > 0));
+        Assert.True(!gone.Any(), $"Put right: remove from {nameof(House)}.{nameof(House.StillWrong)}. {string.Join("; ", gone)}");
+    }
+
+    [Fact]
+    public void Every_namespace_is_the_folder()
+    {
+        var wrong = new[] { "src", "tests" }.SelectMany(Sources).Select(s => (s.File, Said: Namespace().Match(s.Text).Groups[1].Value, Folder: NamespaceOf(s.File)))
+            .Where(s => s.Said.Length > 0 && s.Said != s.Folder).Select(s => $"{s.File}: {s.Said} instead of {s.Folder}");
+        Assert.True(!wrong.Any(), string.Join("\n", wrong));
+    }
+
+    [Fact]
+    public void Inner_rooms_hold_no_sentences()
+    {
+        var said = House.WithoutSentences.SelectMany(r => Sources($"src/BracketGen.{r}"))
+            .SelectMany(s => Literals.Sentences(s.Text).Select(l => (Folder: Short(NamespaceOf(s.File)), Where: $"{s.File}({l.Line}): {l.Text}")))
+            .ToLookup(s => s.Folder, s => s.Where);
+        var listed = House.StillSaid.ToDictionary(l => l.Folder, l => l.Count);
+        var wrong = said.Select(s => s.Key).Union(listed.Keys).Order(StringComparer.Ordinal)
+            .Select(f => (Folder: f, Now: said[f].Count(), Listed: listed.GetValueOrDefault(f)))
+            .Where(f => f.Now != f.Listed)
+            .Select(f => f.Now > f.Listed
+                ? $"{f.Folder} holds {f.Now} sentences, {f.Listed} are listed. Sentences belong in Words.\n{string.Join("\n", said[f.Folder])}"
+                : $"{f.Folder} holds {f.Now} sentences, {f.Listed} are listed in {nameof(House)}.{nameof(House.StillSaid)}: write {f.Now}, or remove the line.");
+        Assert.True(!wrong.Any(), string.Join("\n", wrong));
+    }
+
+    // Files, terminal and clock belong to the edges.
+    [Theory]
+    [InlineData("Units")]
+    [InlineData("Geometry")]
+    [InlineData("Mechanism")]
+    [InlineData("SheetMetal")]
+    [InlineData("Strength")]
+    [InlineData("Design")]
+    [InlineData("Words")]
+    [InlineData("Drawing")]
+    public void Inner_rooms_do_no_input_or_output(string room)
+    {
+        string[] forbidden = ["System.IO.File", "File.Read", "File.Write", "Console.", "DateTime.Now", "DateTime.UtcNow", "new Random("];
+        foreach (var (_, text) in Sources($"src/BracketGen.{room}"))
+        {
+            Assert.DoesNotContain(forbidden, word => text.Contains(word, StringComparison.Ordinal));
+        }
+    }
+
+    // The reader itself: it finds a type that is only a local variable, a type argument, a base class.
+    [Theory]
+    [InlineData("BracketGen.Strength.Analysis", "BracketGen.Strength.Solving")]
+    [InlineData("BracketGen.Design.Study", "BracketGen.Mechanism.Motion")]
+    [InlineData("BracketGen.Cli", "BracketGen.Cli.Commands")]
+    public void The_reader_sees_known_uses(string from, string to) => Assert.Contains((from, to), Edges());
+
+    [Fact]
+    public void A_circle_is_found()
+    {
+        Assert.Empty(Circle([("a", "b"), ("b", "c"), ("a", "c")]));
+        Assert.Equal([("b", "c"), ("c", "b")], Circle([("a", "b"), ("b", "c"), ("c", "b"), ("c", "d")]).Order());
+    }
+
+    [Fact]
+    public void A_sentence_is_found()
+    {
+        const string Source = """
+            // "A comment of many words is not a literal."
+            var unit = "lbf in the bore";
+            var name = $"{a + b} mm of wire at the closed stop";
+            throw new ArgumentException("The stop lies inside the groove, move it.");
+            """;
+        Assert.Equal([(3, "\"{a + b} mm of wire at the closed stop\"")], Literals.Sentences(Source));
+    }
+
+    // A room that is still empty is in no program.
+    private static IEnumerable<string> Assemblies() => Projects
+        .Where(p => Sources(Path.GetRelativePath(RepositoryRoot.Folder, Path.GetDirectoryName(p)!)).Any())
+        .Select(p => XDocument.Load(p).Descendants("AssemblyName").FirstOrDefault()?.Value ?? Path.GetFileNameWithoutExtension(p))
+        .Select(n => Path.Combine(AppContext.BaseDirectory, n + ".dll"));
+
+    private static HashSet<(string From, string To)> Edges() => [.. Uses.Value.Select(u => (u.From, u.To))];
+
+    private static bool IsListed(string from, string to) => House.StillWrong.Any(l => Full(l.From) == from && Full(l.To) == to);
+
+    private static bool IsAgainstTheOrder(string from, string to)
+    {
+        var (own, others) = (RoomOf(from), RoomOf(to));
+        return own is not null && others is not null && own != others && PlaceOf(to) >= PlaceOf(from);
+    }
+
+    private static string? RoomOf(string name) => House.Rooms.SelectMany(r => r)
+        .Where(r => Short(name) == r || Short(name).StartsWith(r + ".", StringComparison.Ordinal)).MaxBy(r => r.Length);
+
+    private static int PlaceOf(string name) => RoomOf(name) is { } room ? Array.FindIndex(House.Rooms, r => r.Contains(room)) : -1;
+
+    /// <summary>Places of all rooms of a project.</summary>
+    private static int[] Places(string project)
+    {
+        var places = Enumerable.Range(0, House.Rooms.Length)
+            .Where(i => House.Rooms[i].Any(r => r == project || r.StartsWith(project + ".", StringComparison.Ordinal))).ToArray();
+        Assert.True(places.Length > 0, $"{project} is new: add it to {nameof(House)}.{nameof(House.Rooms)}.");
+        return places;
+    }
+
+    /// <summary>The edges that lie on a circle: their end leads back to their start.</summary>
+    private static HashSet<(string From, string To)> Circle(IEnumerable<(string From, string To)> edges)
+    {
+        var all = edges.ToHashSet();
+        var next = all.ToLookup(e => e.From, e => e.To);
+        HashSet<string> ReachedFrom(string start)
+        {
+            var (reached, waiting) = (new HashSet<string>(), new Stack<string>([start]));
+            while (waiting.TryPop(out var at))
+            {
+                foreach (var n in next[at].Where(reached.Add))
+                {
+                    waiting.Push(n);
+                }
+            }
+
+            return reached;
+        }
+
+        var from = next.ToDictionary(n => n.Key, n => ReachedFrom(n.Key));
+        return [.. all.Where(e => from.TryGetValue(e.To, out var back) && back.Contains(e.From))];
+    }
+
+    private static IEnumerable<(string File, string Text)> Sources(string folder) => Directory
+        .EnumerateFiles(RepositoryRoot.PathOf(folder), "*.cs", SearchOption.AllDirectories)
+        .Select(f => Path.GetRelativePath(RepositoryRoot.Folder, f).Replace('\\', '/'))
+        .Where(f => !f.Split('/').Any(p => p is "obj" or "bin"))
+        .Order(StringComparer.Ordinal)
+        .Select(f => (f, File.ReadAllText(RepositoryRoot.PathOf(f))));
+
+    // The folder of the project is a whole name, those below it one word each.
+    private static string NamespaceOf(string file) => string.Join('.', file.Split('/')[1..^1]);
+
+    private static string Full(string name) => $"BracketGen.{name}";
+
+    private static string Short(string name) => name["BracketGen.".Length..];
+
+    private static string Lines(IEnumerable<Use> uses) => string.Join("\n", uses
+        .GroupBy(u => (u.From, u.To)).OrderBy(g => g.Key)
+        .Select(g => $"{g.Key.From} uses {g.Key.To}: {string.Join(", ", g.Select(u => $"{u.Type} -> {u.Used}").Order(StringComparer.Ordinal).Take(6))}"));
+
+    [GeneratedRegex(@"^namespace ([\w.]+);", RegexOptions.Multiline)]
+    private static partial Regex Namespace();
+}

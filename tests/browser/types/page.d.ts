@@ -1,0 +1,140 @@
+// What the page's modules pass to each other and what the server sends them.
+interface Window {
+  /** Where the browser has them (W3C, Trusted Types). */
+  readonly trustedTypes?: { createPolicy(name: string, rules: { createHTML(text: string): string }): { createHTML(text: string): unknown } };
+}
+
+declare namespace Page {
+  /** What may stand inside an element. */
+  type Child = Node | string | null | undefined | false | Child[];
+
+  /** What a profile holds, parsed; it may hold anything. */
+  type Values = Record<string, any>;
+
+  /** Texts by section and name, units by the profile's own. */
+  interface WordsDocument {
+    words: Record<string, Record<string, string>>;
+    units: { metric: string, inch: string, factor: number }[];
+  }
+
+  /** A part of a JSON Schema as the program writes them. */
+  interface Schema {
+    type?: string;
+    properties?: Record<string, Schema>;
+    required?: string[];
+    oneOf?: Schema[];
+    anyOf?: Schema[];
+    items?: Schema;
+    enum?: string[];
+    const?: string;
+    default?: any;
+    description?: string;
+    pattern?: string;
+    title?: string;
+    minItems?: number;
+    maxItems?: number;
+    minimum?: number;
+    maximum?: number;
+  }
+
+  interface Role { id: string, key: string | null, label: string, form: string, kind: string }
+
+  interface ShelfEntry { path: string, kind: string, name: string }
+  interface Shelf { folder: string, profiles: ShelfEntry[], examples: ShelfEntry[] }
+
+  interface Opened { job: string, files: Record<string, string>, values: Record<string, Values> }
+  interface Step extends Opened { choice: number }
+
+  /** One value changed; null removes the key. */
+  interface Change { key: string, value: any }
+  interface Edit extends Change { file: string }
+
+  interface Problem { file: string, line: number, key: string, missing: boolean, allowed: string, advice: string, text: string }
+
+  interface Verdict { state: 'unsafe' | 'fails' | 'not-proven' | 'passes', word: string, sentence: string }
+
+  interface Answer {
+    depth: 'Quick' | 'Offers' | 'Strength';
+    choice: number;
+    verdict: Verdict;
+    /** How many checks fail. */
+    failed: number;
+    hasBracket: boolean;
+    hasStrength: boolean;
+    dangers: { id: string, title: string }[];
+    /** Markup of each section. */
+    parts: Record<string, string>;
+    data: { solid: Report.SolidData | null, sweep: Report.SweepData };
+  }
+
+  interface Reply extends Opened { errors: Problem[], refused: string[], solveTime: number, answer: Answer | null }
+
+  /** What stands in a field, and the unit beside it. */
+  interface Shown { text: string, unit: string }
+
+  /** A field or a group of them. */
+  interface Field {
+    kind: 'group' | 'list' | 'quantity' | 'vector' | 'word' | 'text' | 'items';
+    path: string;
+    label: string;
+    help: string;
+    default: any;
+    isRequired: boolean;
+    unit: string;
+    words: string[];
+    nodes: Field[];
+    /** Whether a group is in the profile. */
+    isThere: boolean;
+    isItem?: boolean;
+    isText?: boolean;
+    isMeasured?: boolean;
+    pattern?: string;
+    /** Of a list: items now, maximum, schema of an item. */
+    count?: number;
+    maxCount?: number;
+    item?: Schema;
+    /** Of a word that says which kind of thing its owner is. */
+    kinds?: { word: string, form: Schema }[];
+    owner?: string;
+  }
+
+  /** What the fields of a profile know. */
+  interface Form {
+    values: Values;
+    inInches: boolean;
+    change(changes: Change[], what: string | null): void;
+    leave(): void;
+  }
+
+  interface Inputs { inputs: (HTMLInputElement | HTMLSelectElement)[], parts: HTMLElement[], fill(written: any): void }
+  interface DrawnField { n: Field, problem: HTMLElement, inputs: Inputs['inputs'], fill: Inputs['fill'] }
+  interface Fields { fill(values: Values, inInches: boolean): void, problems(errors: Problem[]): Problem[] }
+
+  /** A profile of a new job: picked from the folder or the examples, or to be measured under a name. */
+  interface Source { source: string, name: string, slug: string }
+  interface Wish { body: Source, vehicle: Source, shop: Source }
+  interface ToMeasure { path: string, kind: string, label: string }
+
+  interface MeasuringWish {
+    desk: import('../../../src/BracketGen.Web/Page/desk.js').Desk;
+    profiles: ToMeasure[];
+    unitOf(kind: string, key: string): string;
+    done(): void;
+    leave(): void;
+  }
+
+  interface MeasuringStep {
+    key: string;
+    form: 'Quantity' | 'Measured' | 'Text' | 'Word' | 'Point' | 'Count';
+    ask: string;
+    explain: string;
+    default: string | null;
+    words: string[];
+    sketch: number;
+    letter: string;
+    tool: string;
+    mistake: string;
+  }
+
+  interface MeasuringAnswer { s: MeasuringStep, written: any, standard: string, inInches: boolean }
+}
