@@ -24,10 +24,10 @@ public enum Evidence
 public readonly record struct Measured(double Value, double PlusMinus = 0, Evidence Evidence = Evidence.Measured)
 {
     /// <summary>The minimum value the reading allows.</summary>
-    public double Least => Value - PlusMinus;
+    public double Min => Value - PlusMinus;
 
     /// <summary>The maximum value the reading allows.</summary>
-    public double Most => Value + PlusMinus;
+    public double Max => Value + PlusMinus;
 
     /// <summary>An exact number, given.</summary>
     public static implicit operator Measured(double value) => new(value, 0, Evidence.Given);

@@ -5,21 +5,21 @@ namespace BracketGen.Profiles;
 public sealed class DiskFileSource : IFileSource
 {
     /// <inheritdoc/>
-    public FileReading Read(string path, int most)
+    public FileReading Read(string path, int max)
     {
         try
         {
             // Opening first and measuring the open file leaves no moment in which another file could take its place.
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
-            if (stream.CanSeek && stream.Length > most)
+            if (stream.CanSeek && stream.Length > max)
             {
                 return FileReading.Without(FileState.TooLong);
             }
 
             // A pipe or device tells no length: read one byte more than allowed and see.
-            var bytes = new byte[(stream.CanSeek ? (int)stream.Length : most) + 1];
+            var bytes = new byte[(stream.CanSeek ? (int)stream.Length : max) + 1];
             var count = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            return count > most ? FileReading.Without(FileState.TooLong) : FileReading.Of(bytes.AsMemory(0, count));
+            return count > max ? FileReading.Without(FileState.TooLong) : FileReading.Of(bytes.AsMemory(0, count));
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {

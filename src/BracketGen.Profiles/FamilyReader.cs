@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Paths;
 using BracketGen.Profiles.Sections;
 using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles;
 
@@ -18,14 +22,15 @@ public static class FamilyReader
     /// <param name="files">Where the files come from.</param>
     public static ProfileResult<LoadedFamily> Read(string path, IFileSource files)
     {
-        var reading = new Reading(files);
-        if (ProfileReader.Open(path, ProfileKind.Family, reading, named: null) is not { } table)
+        var reading = new Reading();
+        if (ProfileReader.Open(path, ProfileKind.Family, files, reading, named: null) is not { } table)
         {
             return new(null, reading.Errors);
         }
 
+        reading.Units = JobSection.UnitsOf(table);
         var isRead = FamilySection.Form.TryRead(table, "", reading, ProfileReader.ProfileKey, out var file);
-        var shop = ProfileReader.Follow(table, FamilySection.Shop, path, ProfileKind.Shop, ShopSection.Form, reading, out var shopTable);
+        var shop = ProfileReader.Follow(table, FamilySection.Shop, path, files, ProfileKind.Shop, ShopSection.Form, reading, out var shopTable);
         var options = isRead ? Options(table, file!, reading) : [];
         if (isRead && shop is not null)
         {
@@ -40,19 +45,20 @@ public static class FamilyReader
                     Family = file!.Family with { Options = [.. options.Select(o => o.Option)] },
                     Shop = shop,
                     ShopFacts = FactReader.Of(shopTable!),
-                    Vehicles = [.. file.Family.Vehicles.Select(m => Load(m, path, ProfileKind.Vehicle, VehicleSection.Form, files))],
-                    Bodies = [.. file.Family.Bodies.Select(m => Load(m, path, ProfileKind.ThrottleBody, ThrottleBodySection.Form, files))],
+                    Vehicles = [.. file.Family.Vehicles.Select(m => Load(m, path, ProfileKind.Vehicle, VehicleSection.Form, files, file.Family.Units))],
+                    Bodies = [.. file.Family.Bodies.Select(m => Load(m, path, ProfileKind.ThrottleBody, ThrottleBodySection.Form, files, file.Family.Units))],
                     Options = options,
                 },
                 reading.Errors)
             : new(null, reading.Errors);
     }
 
-    private static LoadedMember<T> Load<T>(Member member, string familyPath, ProfileKind kind, Section<T> form, IFileSource files)
+    private static LoadedMember<T> Load<T>(
+        Member member, string familyPath, ProfileKind kind, Section<T> form, IFileSource files, UnitSystem units)
         where T : class
     {
-        var reading = new Reading(files);
-        var table = ProfileReader.Open(ProfilePath.Beside(familyPath, member.File), kind, reading, named: null);
+        var reading = new Reading { Units = units };
+        var table = ProfileReader.Open(ProfilePath.Beside(familyPath, member.File), kind, files, reading, named: null);
         T? value = null;
         if (table is not null && form.TryRead(table, "", reading, ProfileReader.ProfileKey, out var read) && reading.Errors.IsEmpty)
         {
@@ -93,7 +99,6 @@ public static class FamilyReader
 
     private static void CheckDesignations(TomlTable table, ProductFamily family, Shop shop, Reading reading)
     {
-        var stocked = shop.Stock.Select(s => s.Material.Designation).Distinct().ToArray();
         if (table.Find("materials")?.Value is not TomlList list)
         {
             return;
@@ -101,13 +106,11 @@ public static class FamilyReader
 
         for (var i = 0; i < family.Materials.Length; i++)
         {
-            foreach (var designation in family.Materials[i].Designations.Where(d => !stocked.Contains(d)))
+            foreach (var designation in family.Materials[i].Designations)
             {
-                var near = Nearest.To(designation, stocked);
-                reading.Report(
-                    ((TomlTable)list.Items[i]).Find("designations")!.Value, $"materials[{i + 1}].designations",
-                    string.Join(" or ", stocked.Select(s => $"\"{s}\"")),
-                    near is null ? $"{shop.Name} has no such sheet: name what it has in stock." : $"Did you mean \"{near}\"?");
+                ProfileReader.CheckStocked(
+                    designation, shop, ((TomlTable)list.Items[i]).Find("designations")!.Value,
+                    string.Create(CultureInfo.InvariantCulture, $"materials[{i + 1}].designations"), reading);
             }
         }
     }

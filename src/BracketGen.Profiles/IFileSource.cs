@@ -1,13 +1,15 @@
+using BracketGen.Profiles.Paths;
+
 namespace BracketGen.Profiles;
 
 /// <summary>Where profile files come from: a disk, or memory for tests and for a page without a disk.</summary>
 public interface IFileSource
 {
-    /// <summary>Reads the file at <paramref name="path"/>, unless it is longer than <paramref name="most"/> bytes.</summary>
+    /// <summary>Reads the file at <paramref name="path"/>, unless it is longer than <paramref name="max"/> bytes.</summary>
     /// <remarks>Does not throw for a file that is missing, too long or closed to the reader: the answer says so.</remarks>
-    /// <param name="path">Path with forward slashes, as <see cref="ProfilePath"/> makes it.</param>
-    /// <param name="most">Longest file accepted (bytes).</param>
-    FileReading Read(string path, int most);
+    /// <param name="path">Path with forward slashes, as <see cref="Paths.ProfilePath"/> makes it.</param>
+    /// <param name="max">Maximum length accepted (bytes).</param>
+    FileReading Read(string path, int max);
 }
 
 /// <summary>How the reading of a file ended.</summary>

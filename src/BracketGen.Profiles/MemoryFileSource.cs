@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using BracketGen.Profiles.Paths;
 
 namespace BracketGen.Profiles;
 
@@ -22,8 +23,8 @@ public sealed class MemoryFileSource : IFileSource
     public MemoryFileSource With(string path, string text) => With(path, Encoding.UTF8.GetBytes(text));
 
     /// <inheritdoc/>
-    public FileReading Read(string path, int most) =>
+    public FileReading Read(string path, int max) =>
         !_files.TryGetValue(ProfilePath.Tidy(path), out var bytes) ? FileReading.Without(FileState.Missing)
-        : bytes.Length > most ? FileReading.Without(FileState.TooLong)
+        : bytes.Length > max ? FileReading.Without(FileState.TooLong)
         : FileReading.Of(bytes);
 }

@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using System.Text;
 using BracketGen.Design.Inputs;
-using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Paths;
 using BracketGen.Profiles.Sections;
 using BracketGen.Profiles.Toml;
 
@@ -14,8 +15,8 @@ namespace BracketGen.Profiles;
 /// <param name="Files">Path and text of each file; paths have forward slashes and lead out of nothing.</param>
 public sealed record PackedJob(string Job, ImmutableArray<(string Path, string Text)> Files)
 {
-    /// <summary>Most files in one: the job and what it names are four.</summary>
-    public const int MostFiles = 16;
+    /// <summary>Maximum number of files in one: the job and what it names are four.</summary>
+    public const int MaxFiles = PackedJobSection.MaxFiles;
 
     /// <summary>The file's text.</summary>
     public string Write()
@@ -31,27 +32,29 @@ public sealed record PackedJob(string Job, ImmutableArray<(string Path, string T
         return text.ToString();
     }
 
-    /// <summary>Reads a packed job.</summary>
+    /// <summary>Reads a packed job; keys with old names come out with their present ones.</summary>
     /// <param name="path">Path of the file.</param>
     /// <param name="files">Where it comes from.</param>
     public static ProfileResult<PackedJob> Read(string path, IFileSource files)
     {
-        var reading = new Reading(files);
-        var packed = ProfileReader.Open(path, ProfileKind.PackedJob, reading, named: null) is { } table
-            && PackedJobSection.Form.TryRead(table, "", reading, ProfileReader.ProfileKey, out var read) ? read : null;
+        var reading = new Reading();
+        var packed = ProfileReader.Open(path, ProfileKind.PackedJob, files, reading, named: null) is { } table
+            && PackedJobSection.Form.TryRead(table, "", reading, ProfileReader.ProfileKey, out var read)
+            ? new PackedJob(read.Job, [.. read.Files.Select(f => (f.Path, RenamedKeys.TextNow(f.Text)))])
+            : null;
         return new(packed, reading.Errors);
     }
 
     /// <summary>Whether the file at <paramref name="path"/> is a packed job rather than a plain one.</summary>
     internal static bool IsAt(string path, IFileSource files)
     {
-        var file = files.Read(ProfilePath.Tidy(path), TomlFile.Most);
+        var file = files.Read(ProfilePath.Tidy(path), TomlFile.MaxBytes);
         return file.State == FileState.Read && file.Bytes.Span.IndexOf(Encoding.UTF8.GetBytes(ProfileKind.PackedJob.Word)) >= 0
-            && TomlFile.Read(path, file.Bytes, new(files)) is { } table
+            && TomlFile.Read(path, file.Bytes, new()) is { } table
             && table.Find(ProfileReader.ProfileKey)?.Value is TomlText { Text: var kind } && kind == ProfileKind.PackedJob.Word;
     }
 
-    /// <summary>The files in memory, under the packed file's own path so that errors name both: «packed.toml/jobs/a.toml:3:5».</summary>
+    /// <summary>The files in memory, under the packed file's own path so that errors name both: packed.toml/jobs/a.toml:3:5.</summary>
     internal (string Job, IFileSource Files) Under(string path)
     {
         var folder = ProfilePath.Tidy(path);

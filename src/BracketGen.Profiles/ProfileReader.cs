@@ -1,7 +1,9 @@
-using BracketGen.Design.Checks;
+using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Paths;
 using BracketGen.Profiles.Sections;
 using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Shops;
@@ -35,16 +37,17 @@ public static class ProfileReader
 
     private static ProfileResult<Job> ReadPlainJob(string path, IFileSource files)
     {
-        var reading = new Reading(files);
-        if (Open(path, ProfileKind.Job, reading, named: null) is not { } table)
+        var reading = new Reading();
+        if (Open(path, ProfileKind.Job, files, reading, named: null) is not { } table)
         {
             return new(null, reading.Errors);
         }
 
+        reading.Units = JobSection.UnitsOf(table);
         var isRead = JobSection.Form.TryRead(table, "", reading, ProfileKey, out var file);
-        var body = Follow(table, JobSection.Body, path, ProfileKind.ThrottleBody, ThrottleBodySection.Form, reading);
-        var vehicle = Follow(table, JobSection.Vehicle, path, ProfileKind.Vehicle, VehicleSection.Form, reading);
-        var shop = Follow(table, JobSection.Shop, path, ProfileKind.Shop, ShopSection.Form, reading);
+        var body = Follow(table, JobSection.Body, path, files, ProfileKind.ThrottleBody, ThrottleBodySection.Form, reading);
+        var vehicle = Follow(table, JobSection.Vehicle, path, files, ProfileKind.Vehicle, VehicleSection.Form, reading);
+        var shop = Follow(table, JobSection.Shop, path, files, ProfileKind.Shop, ShopSection.Form, reading);
         if (isRead && shop is not null)
         {
             CheckMaterials(file!.Preferences, shop, reading);
@@ -86,94 +89,95 @@ public static class ProfileReader
     private static ProfileResult<T> ReadAlone<T>(string path, IFileSource files, ProfileKind kind, Section<T> form)
         where T : class
     {
-        var reading = new Reading(files);
-        var value = Read(path, kind, form, reading, named: null);
+        var reading = new Reading();
+        var value = Open(path, kind, files, reading, named: null) is { } table && form.TryRead(table, "", reading, ProfileKey, out var read) ? read : null;
         return new(value, reading.Errors);
     }
 
-    private static T? Read<T>(string path, ProfileKind kind, Section<T> form, Reading reading, Located<string>? named)
-        where T : class =>
-        Open(path, kind, reading, named) is { } table && form.TryRead(table, "", reading, ProfileKey, out var value) ? value : null;
-
-    private static T? Follow<T>(TomlTable job, Key<string> key, string jobPath, ProfileKind kind, Section<T> form, Reading reading)
-        where T : class => Follow(job, key, jobPath, kind, form, reading, out _);
+    private static T? Follow<T>(TomlTable job, Key<string> key, string jobPath, IFileSource files, ProfileKind kind, Section<T> form, Reading reading)
+        where T : class => Follow(job, key, jobPath, files, kind, form, reading, out _);
 
     // The file a job names, when the name itself is good; a bad name was reported with the job.
     internal static T? Follow<T>(
-        TomlTable job, Key<string> key, string jobPath, ProfileKind kind, Section<T> form, Reading reading, out TomlTable? table)
+        TomlTable job, Key<string> key, string jobPath, IFileSource files, ProfileKind kind, Section<T> form, Reading reading, out TomlTable? table)
         where T : class
     {
         table = null;
-        var silent = new Reading(reading.Files);
+        var silent = new Reading();
         if (job.Find(key.Name)?.Value is { } written && new FileForm().TryRead(written, key.Name, silent, out var relative)
             && !reading.IsHushed(written.Place.File, written.Place.Line))
         {
-            table = Open(ProfilePath.Beside(jobPath, relative), kind, reading, new(relative, key.Name, written));
+            table = Open(ProfilePath.Beside(jobPath, relative), kind, files, reading, new(relative, key.Name, written));
         }
 
         return table is not null && form.TryRead(table, "", reading, ProfileKey, out var value) ? value : null;
     }
 
-    internal static TomlTable? Open(string path, ProfileKind kind, Reading reading, Located<string>? named)
+    internal static TomlTable? Open(string path, ProfileKind kind, IFileSource files, Reading reading, Located<string>? named)
     {
         var tidy = ProfilePath.Tidy(path);
         reading.Begin(tidy);
-        var file = reading.Files.Read(tidy, TomlFile.Most);
-        var problem = file.State switch
+        var file = files.Read(tidy, TomlFile.MaxBytes);
+        FileMistake? mistake = file.State switch
         {
-            FileState.Missing => ("no such file", "a file that is there", "Check the path and its spelling, capital letters too."),
-            FileState.TooLong => ("a longer file", "a file of at most 1 MiB", "This is hardly a profile: check the path."),
-            FileState.Closed => ("a file that cannot be read", "a file that may be read", "Check the path and the permissions of the file."),
-            _ => default,
+            FileState.Missing => FileMistake.Missing,
+            FileState.TooLong => FileMistake.TooLong,
+            FileState.Closed => FileMistake.Closed,
+            _ => null,
         };
-        if (problem is ({ } read, { } allowed, { } advice))
+        if (mistake is not { } wrong)
         {
-            if (named is null)
-            {
-                reading.Report(new(tidy, 0, 0), "", read, allowed, advice);
-            }
-            else
-            {
-                reading.Report(named.Written.Place, named.Key, $"{named.Written.Written}: {read} at {tidy}", allowed, advice);
-            }
-
-            return null;
+            return TomlFile.Read(tidy, file.Bytes, reading) is { } table && IsKind(table, kind, reading) ? table : null;
         }
 
-        return TomlFile.Read(tidy, file.Bytes, reading) is { } table && IsKind(table, kind, reading) ? table : null;
+        if (named is null)
+        {
+            reading.Report(new(tidy, 0, 0), "", "", new FileUnread(wrong, null));
+        }
+        else
+        {
+            named.Written.Report(named.Key, reading, new FileUnread(wrong, tidy));
+        }
+
+        return null;
     }
 
     // A file of another kind would give an error for every key: one is enough.
     private static bool IsKind(TomlTable table, ProfileKind kind, Reading reading)
     {
-        var first = $"profile = \"{kind.Word}\"";
-        switch (table.Find(ProfileKey)?.Value)
+        var written = table.Find(ProfileKey)?.Value;
+        var word = (written as TomlText)?.Text;
+        if (written is null)
         {
-            case null:
-                reading.ReportMissing(table.Place, ProfileKey, first, $"Begin the file with the line {first}.");
-                return true;
-            case TomlText { Text: var word } when word == kind.Word:
-                return true;
-            case TomlText { Text: var word } other when ProfileKind.All.Any(k => k.Word == word):
-                reading.Report(other, ProfileKey, first, $"This file is the profile of a {word}; a {kind.Word} is wanted here. Check which file is named where.");
-                return false;
-            case { } other:
-                reading.Report(other, ProfileKey, first, $"Begin the file with the line {first}.");
-                return true;
+            reading.ReportMissing(table.Place, ProfileKey, new KindMissing(kind.Word));
+            return true;
         }
+
+        if (word == kind.Word)
+        {
+            return true;
+        }
+
+        var isOther = ProfileKind.All.Any(k => k.Word == word);
+        written.Report(ProfileKey, reading, new KindWrong(kind.Word, isOther ? word : null));
+        return !isOther;
     }
 
     internal static void CheckMaterials(LocatedPreferences preferences, Shop shop, Reading reading)
     {
-        var stocked = shop.Stock.Select(s => s.Material.Designation).Distinct().ToArray();
-        foreach (var material in preferences.Materials.Where(m => !stocked.Contains(m.Value)))
+        foreach (var material in preferences.Materials)
         {
-            var near = Nearest.To(material.Value, stocked);
-            reading.Report(
-                material.Written,
-                material.Key,
-                string.Join(" or ", stocked.Select(s => $"\"{s}\"")),
-                near is null ? $"{shop.Name} has no such sheet: name what it has in stock." : $"Did you mean \"{near}\"?");
+            CheckStocked(material.Value, shop, material.Written, material.Key, reading);
+        }
+    }
+
+    /// <summary>Reports a designation that is none of the shop's.</summary>
+    internal static void CheckStocked(string designation, Shop shop, TomlValue written, string key, Reading reading)
+    {
+        ImmutableArray<string> stocked = [.. shop.Stock.Select(s => s.Material.Designation).Distinct()];
+        if (!stocked.Contains(designation))
+        {
+            written.Report(key, reading, new NameUnknown(stocked, Nearest.To(designation, stocked), NamedThing.Material, shop.Name));
         }
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
+using BracketGen.Profiles.Errors;
 
 namespace BracketGen.Profiles;
 

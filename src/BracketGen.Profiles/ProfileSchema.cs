@@ -1,7 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Forms;
@@ -14,21 +11,26 @@ namespace BracketGen.Profiles;
 /// <remarks>Made from the declarations the reader itself works by, so they cannot differ.</remarks>
 public static class ProfileSchema
 {
-    /// <summary>File name and text of every schema; line ends are line feeds.</summary>
-    public static ImmutableArray<(string File, string Text)> All =>
-    [
-        Schema(ProfileKind.ThrottleBody, ThrottleBodySection.Form.Schema),
-        Schema(ProfileKind.Vehicle, VehicleSection.Form.Schema),
-        Schema(ProfileKind.Shop, ShopSection.Form.Schema),
-        Schema(ProfileKind.Job, JobSection.Form.Schema),
-        Schema(ProfileKind.Family, FamilySection.Form.Schema),
-        Schema(ProfileKind.PackedJob, PackedJobSection.Form.Schema),
-    ];
+    /// <summary>File name and text of every schema, shared definitions under <c>$defs</c>; line ends are line feeds.</summary>
+    public static ImmutableArray<(string File, string Text)> All => Written(isInFull: false);
+
+    /// <summary>The same schemas without references, for a form that is made from them.</summary>
+    public static ImmutableArray<(string File, string Text)> InFull => Written(isInFull: true);
 
     private const string Units =
         "A bare number is in mm, degrees, N m, MPa, GPa (modulus) or kg/m3; a text may carry a unit: \"1.125 in\", \"12 lbf in\".";
 
-    private static (string File, string Text) Schema(ProfileKind kind, Func<(string, string, string)?, JsonObject> schemaOf)
+    private static ImmutableArray<(string File, string Text)> Written(bool isInFull) =>
+    [
+        Schema(ProfileKind.ThrottleBody, ThrottleBodySection.Form, isInFull),
+        Schema(ProfileKind.Vehicle, VehicleSection.Form, isInFull),
+        Schema(ProfileKind.Shop, ShopSection.Form, isInFull),
+        Schema(ProfileKind.Job, JobSection.Form, isInFull),
+        Schema(ProfileKind.Family, FamilySection.Form, isInFull),
+        Schema(ProfileKind.PackedJob, PackedJobSection.Form, isInFull),
+    ];
+
+    private static (string File, string Text) Schema<T>(ProfileKind kind, Section<T> form, bool isInFull)
     {
         var schema = new JsonObject
         {
@@ -36,26 +38,19 @@ public static class ProfileSchema
             ["title"] = "BracketGen profile: " + kind.Word,
             ["description"] = Units,
         };
-        var body = schemaOf((ProfileReader.ProfileKey, kind.Word, "What this file is."));
+        var shared = new SharedSchemas(isInFull);
+        var body = form.Schema((ProfileReader.ProfileKey, kind.Word, "What this file is."), shared);
         foreach (var (name, value) in body.ToArray())
         {
             body.Remove(name);
             schema[name] = value;
         }
 
-        return (kind.SchemaFile, Text(schema));
-    }
-
-    private static string Text(JsonObject schema)
-    {
-        using var stream = new MemoryStream();
-        // Degree signs and dots between units stay readable; the file is never put into a web page.
-        var options = new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-        using (var writer = new Utf8JsonWriter(stream, options))
+        if (shared.Definitions is { } definitions)
         {
-            schema.WriteTo(writer);
+            schema["$defs"] = definitions;
         }
 
-        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length) + "\n";
+        return (kind.SchemaFile, SchemaText.Of(schema));
     }
 }

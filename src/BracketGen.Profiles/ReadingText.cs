@@ -1,5 +1,6 @@
 using System.Globalization;
 using BracketGen.Design.Search;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
 using BracketGen.Units;
@@ -20,17 +21,15 @@ public enum ReadingKind
 public static class ReadingText
 {
     /// <summary>The value in internal units (mm, V), or what is wrong with the text.</summary>
-    /// <param name="text">What was typed: «2.5», «0.1 in».</param>
+    /// <param name="text">What was typed: 2.5, 0.1 in.</param>
     /// <param name="kind">What it measures.</param>
-    public static (double? Value, string? Problem) Parse(string text, ReadingKind kind)
+    public static (double? Value, ProfileError? Error) Parse(string text, ReadingKind kind)
     {
         var form = kind == ReadingKind.Voltage ? QuantityForm.Volts(-1, 30) : QuantityForm.Length(-5, 1000);
         var place = new Place("", 1, 1);
         var written = new Excerpt(text, 0, text.Length);
         TomlValue value = QuantityText.Split(text) is (var number, "") ? new TomlNumber(number, place, written) : new TomlText(text, place, written);
-        var reading = new Reading(MemoryFileSource.Empty);
-        return form.TryRead(value, "", reading, out var result)
-            ? (result, null)
-            : (null, string.Create(CultureInfo.InvariantCulture, $"Allowed: {reading.Errors[0].Allowed}. {reading.Errors[0].Advice}"));
+        var reading = new Reading();
+        return form.TryRead(value, "", reading, out var result) ? (result, null) : (null, reading.Errors[0]);
     }
 }

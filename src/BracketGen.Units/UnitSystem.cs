@@ -57,6 +57,10 @@ public static class UnitSystems
     public static string WriteFine(this UnitSystem system, Quantity quantity, double value) =>
         WithUnit(system, quantity, value, system.FineNumber(quantity, value));
 
+    /// <summary>A quantity to four decimals at most and without trailing zeros, for a limit that someone must meet: "7 mm", "0.0197 in".</summary>
+    public static string WriteLimit(this UnitSystem system, Quantity quantity, double value) =>
+        WithUnit(system, quantity, value, Decimals(system.In(quantity, value), "0.####"));
+
     /// <summary>The same with coarser decimals, for bolts: "8.4 kN", "62 lbf in", "16 ksi".</summary>
     public static string WriteCoarse(this UnitSystem system, Quantity quantity, double value) => (system, quantity) switch
     {

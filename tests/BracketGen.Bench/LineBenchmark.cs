@@ -11,6 +11,7 @@ using BracketGen.Line.Solving;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
 using BracketGen.Storage;

@@ -34,7 +34,7 @@ internal static class SearchTables
         }
 
         var job = Read(RepositoryRoot.PathOf("profiles", "jobs", "plover-alder-58.toml"));
-        job = job with { Preferences = job.Preferences with { Materials = [], LeastThickness = 1.5 } };
+        job = job with { Preferences = job.Preferences with { Materials = [], MinThickness = 1.5 } };
         foreach (var copies in new[] { 1, 2, 4, 8 })
         {
             // The same sheets again under other names: as many more candidates, of the same kind.

@@ -78,7 +78,7 @@ public class BeginTests
         Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
         foreach (var told in new[]
         {
-            "An answer is needed", "lbf is a unit of force", "from 0.5 to 6 mm", "more than wire_diameter", "from 10 to 1000 mm", "both sides of", "barrel, nipple, ball",
+            "needs an answer", "lbf is a unit of force", "from 0.5 to 6 mm", "more than wire_diameter", "from 10 to 1000 mm", "both sides of", "barrel, nipple, ball",
         })
         {
             Assert.Contains(told, result.Output, StringComparison.Ordinal);

@@ -42,7 +42,7 @@ public class DesignerTests
     {
         var job = Examples.Read("dunlin-hornbeam-70");
         var remedy = Designer.Solve(job).Remedy!;
-        var reserve = job.Preferences.OverTravelReserve;
+        var reserve = job.Preferences.MinOverTravel;
         var circle = (CircularGroove)job.Body.Quadrant.Groove;
         Job[] mended =
         [
@@ -94,7 +94,7 @@ public class DesignerTests
         var solution = Designer.Solve(job with
         {
             Body = job.Body with { Mount = mount, KeepOuts = [] },
-            Preferences = job.Preferences with { Materials = [], LeastThickness = 3, MostThickness = 3 },
+            Preferences = job.Preferences with { Materials = [], MinThickness = 3, MaxThickness = 3 },
         });
         Assert.True(solution.Passes, string.Join(", ", solution.Checks.Where(c => !c.Passes).Select(c => c.Code)));
         Assert.Empty(solution.Bracket!.Flat.Bends);

@@ -5,6 +5,7 @@ using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Patterns;

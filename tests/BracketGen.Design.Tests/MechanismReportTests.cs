@@ -99,7 +99,7 @@ public class MechanismReportTests
         var cable = Plover.Vehicle.Cable with { Friction = 0.15, TotalBend = Angle.Straight };
         var solution = Designer.Solve(Plover with { Bulkhead = null, Vehicle = Plover.Vehicle with { Pedal = pedal, Cable = cable } });
         var needed = 2 * 3.4 * Math.Exp(0.15 * Math.PI) * 31.5;
-        var least = Plover.Body.Springs.TorqueClosed.Least;
+        var least = Plover.Body.Springs.TorqueClosed.Min;
         Assert.Equal(1 - needed / least, Check(solution, "return-margin").Value, 1e-9);
         Assert.Equal(1 - needed / (least / 2), Check(solution, "return-one-failed").Value, 1e-9);
         Assert.Contains(solution.Dangers, d => d.Code == "return-one-failed" || d.Code == "return-margin");
@@ -129,7 +129,7 @@ public class MechanismReportTests
                 "Plover",
                 Plover.Vehicle.Cable with { FreeInnerLength = new(138, plusMinus), OuterEnd = new ThreadedAdjuster(8, 1, range, 13, 5), Friction = 0 },
                 Plover.Vehicle.Pedal with { AvailablePull = 51 }),
-            Preferences = Plover.Preferences with { FreePlay = 2, LeastFreePlay = 1 },
+            Preferences = Plover.Preferences with { FreePlay = 2, MinFreePlay = 1 },
             Body = Plover.Body with
             {
                 Quadrant = Plover.Body.Quadrant with

@@ -99,8 +99,8 @@ internal static class MirrorImage
                 Members(a, b, path, [nameof(Bend.From), nameof(Bend.To), nameof(Bend.Turn), nameof(Bend.InsideRadius), nameof(Bend.Allowance)]);
                 break;
             case (KeepOutBox a, KeepOutBox b):
-                Compare(a.Least with { Y = a.Most.Y }, b.Least, member, path);
-                Compare(a.Most with { Y = a.Least.Y }, b.Most, member, path);
+                Compare(a.Min with { Y = a.Max.Y }, b.Min, member, path);
+                Compare(a.Max with { Y = a.Min.Y }, b.Max, member, path);
                 break;
             case (Triangle a, Triangle b):
                 Assert.Equal((a.A, a.C, a.B), (b.A, b.B, b.C));

@@ -71,7 +71,7 @@ public sealed class ReturnLipTests
     {
         // The cheapest bracket alone, asked to give a little less than it does; what a lip does to the stress is left aside.
         var offer = Designer.Solve(Plover, 1, StrengthDetail.Usual).Offers[0];
-        var strict = Plover with { Preferences = Plover.Preferences with { MostGive = 0.999 * offer.GiveFound!.Value, LeastYieldFactor = 0.1 } };
+        var strict = Plover with { Preferences = Plover.Preferences with { MaxGive = 0.999 * offer.GiveFound!.Value, MinYieldFactor = 0.1 } };
         Offer? Verify(Candidate c) => Ranking.Verify(c, strict);
         var proven = StrongOffers.Of(strict, [offer], [offer.Candidate], Verify, StrengthDetail.Usual);
         var taken = Assert.Single(proven);
@@ -81,7 +81,7 @@ public sealed class ReturnLipTests
         Assert.Contains(taken.Offer.Checks, c => c.Code == "lip-apart");
 
         // With the stress counted in, the lip's corners rule it out again: nothing is offered that is not strong.
-        var counted = strict with { Preferences = strict.Preferences with { LeastYieldFactor = 1.2 } };
+        var counted = strict with { Preferences = strict.Preferences with { MinYieldFactor = 1.2 } };
         Assert.False(StrongOffers.Of(counted, [offer], [offer.Candidate], Verify, StrengthDetail.Usual)[0].IsStrong);
     }
 }

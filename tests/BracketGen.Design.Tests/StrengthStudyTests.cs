@@ -130,7 +130,7 @@ public sealed class StrengthStudyTests
         var thin = Plover with
         {
             Shop = Plover.Shop with { Stock = [.. Plover.Shop.Stock.Where(s => s.Material.Designation == "DC01" && s.Thickness == 1.5)] },
-            Preferences = Plover.Preferences with { LeastThickness = 1, Materials = [] },
+            Preferences = Plover.Preferences with { MinThickness = 1, Materials = [] },
         };
         var solution = Designer.Solve(thin, 1, StrengthDetail.Usual);
         Assert.Empty(solution.Offers);

@@ -22,9 +22,11 @@ using BracketGen.Line.Solving;
 using BracketGen.Mechanism.Fitted;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Interview;
 using BracketGen.Units;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Fuzz.Tests;
 
@@ -93,7 +95,9 @@ public static class Subject
         Require(isRead == errors.IsEmpty, "read and errors do not go together");
         foreach (var error in errors)
         {
-            Require(error.Line >= 0 && error.Read.Length > 0 && error.Allowed.Length > 0 && error.Advice.Length > 0, $"an error without words: {error}");
+            Require(
+                error.Line >= 0 && ProfileErrorText.Read(error).Length > 0 && ProfileErrorText.Allowed(error).Length > 0 && ProfileErrorText.Advice(error).Length > 0,
+                $"an error without words: {error}");
             Require(ProfileErrorText.Format(error).Length < 4000, "an error longer than a screen");
         }
 
@@ -279,8 +283,8 @@ public static class Subject
         {
             foreach (var kind in (ReadingKind[])[ReadingKind.Length, ReadingKind.Voltage])
             {
-                var (value, problem) = ReadingText.Parse(line, kind);
-                Require(value is null == problem is { Length: > 0 } && (value is null || double.IsFinite(value.Value)), "value and problem do not go together");
+                var (value, error) = ReadingText.Parse(line, kind);
+                Require(value is null == (error is not null) && (error is null || ProfileErrorText.OfReading(error).Length > 0) && (value is null || double.IsFinite(value.Value)), "value and problem do not go together");
                 values.AddRange(value is { } good ? [good] : []);
             }
         }

@@ -16,6 +16,6 @@ public class MessageTests
         Assert.Equal("region: 1 segments, 0 holes", new Region(Contour.Circle(Vector2.Zero, 1), []).ToString());
         Assert.Contains("Max = (1, 1)", Bounds.Around([new(0, 0), new(1, 1)]).ToString());
         Assert.Contains("Radius = 2", new Disc(Vector2.Zero, 2).ToString());
-        Assert.Contains("Most = 3", new Measured(2, 1).ToString());
+        Assert.Contains("Max = 3", new Measured(2, 1).ToString());
     }
 }

@@ -7,6 +7,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Storage;
 using BracketGen.TestSupport;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Line.Tests;
 

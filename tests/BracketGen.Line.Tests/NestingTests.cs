@@ -100,7 +100,7 @@ public class NestingTests
         var bracket = Estuary.Solved.Parts.First(p => p.Bracket.Flat.Bends.Length > 0).Bracket;
         Bracket With(double radiusOverThickness) => bracket with
         {
-            Stock = bracket.Stock with { Material = bracket.Stock.Material with { LeastRadiusAlongGrain = bracket.Flat.Bends.Min(b => b.InsideRadius) / bracket.Stock.Thickness * radiusOverThickness } },
+            Stock = bracket.Stock with { Material = bracket.Stock.Material with { MinRadiusAlongGrain = bracket.Flat.Bends.Min(b => b.InsideRadius) / bracket.Stock.Thickness * radiusOverThickness } },
         };
         Assert.Equal(8, GrainTurns.Of(With(0.9)).Length);
         Assert.False(GrainTurns.IsBound(With(1)));

@@ -101,6 +101,32 @@ public class NumberingTests
         Assert.Equal(one.Revisions[0].Facts.AsEnumerable(), read.Revisions[0].Facts.AsEnumerable());
     }
 
+    // Written by commit 45bc180, when keys said least and most, for the small line of Estuary.
+    [Fact]
+    public void A_register_with_old_keys_is_read_as_one_with_the_present_keys()
+    {
+        var bytes = File.ReadAllBytes(RepositoryRoot.PathOf("tests/BracketGen.Line.Tests/Registers/creek-line-with-old-keys.jsonl"));
+        var register = Register.Parse(bytes).Register!;
+        Assert.Equal(bytes, register.Bytes);
+        var sources = register.Revisions.SelectMany(r => r.Sources).Distinct().Select(h => register.SourceOf(h)!).ToList();
+        Assert.Equal(8, sources.Count);
+        Assert.All(sources, s => Assert.Equal(s.Hash, InputHash.Of(s.Facts)));
+        Assert.All(sources.SelectMany(s => s.Facts), f => Assert.DoesNotMatch("least|most", f.Key));
+        Assert.Equal("6500", sources.Single(s => s.Name == "throttle body A58").Facts.Single(f => f.Key == "engine.max_speed").Value);
+    }
+
+    [Fact]
+    public void A_renamed_key_changes_no_hash()
+    {
+        var files = Estuary.Files.With(
+            Estuary.Path, Estuary.Small + "[preferences]\nmax_give = 0.4\nfree_play = 3\nmin_wrap = 12\nsweep_clearance = 2.5\nmin_over_travel = 1\nmin_free_play = 0.5\n");
+        var facts = Estuary.Read(files).Options[0].Facts;
+        Assert.Equal(["free_play", "min_free_play", "min_wrap", "max_give", "min_over_travel", "sweep_clearance"], facts.Select(f => f.Key));
+        Assert.Equal(
+            InputHash.OfTexts(["free_play", "3", "min_free_play", "0.5", "min_wrap", "12", "max_give", "0.4", "min_over_travel", "1", "sweep_clearance", "2.5"]),
+            InputHash.Of(facts));
+    }
+
     [Theory]
     [InlineData("", "no end")]
     [InlineData("{}\n", "line 1")]

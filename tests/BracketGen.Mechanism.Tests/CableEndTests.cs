@@ -47,7 +47,7 @@ public class CableEndTests
         Cable cable = new()
         {
             Fitting = new(EndFittingKind.Ball, 8, 8), WireDiameter = 1.5, OuterEnd = new PlainFerrule(8, 11), OuterDiameter = 5,
-            FreeInnerLength = 180, FleetLimit = new(0.02), LeastBendRadius = 60,
+            FreeInnerLength = 180, FleetLimit = new(0.02), MinBendRadius = 60,
         };
         Assert.Equal(5, cable.WanderLimit.Degrees, 1e-12);
         Assert.Equal(1180, cable.WireLength, 1e-12); // an outer of a metre

@@ -68,7 +68,7 @@ public class FittedLimitTests
     [Fact]
     public void Advice_on_free_play_never_leads_to_less_than_is_needed()
     {
-        var finding = Of("free-play", new() { FreePlay = 2 }, Expected with { LeastFreePlay = 3 });
+        var finding = Of("free-play", new() { FreePlay = 2 }, Expected with { MinFreePlay = 3 });
         Assert.Equal((FindingWeight.Safety, (double?)-1), (finding.Weight, finding.AdjusterShift));
     }
 
@@ -85,21 +85,21 @@ public class FittedLimitTests
     [Fact]
     public void Little_slack_is_told_with_its_turns()
     {
-        var finding = Of("free-play", new() { FreePlay = 0.5 }, Expected with { LeastFreePlay = 0.25 });
+        var finding = Of("free-play", new() { FreePlay = 0.5 }, Expected with { MinFreePlay = 0.25 });
         Assert.Equal(FindingWeight.Adjust, finding.Weight);
         Assert.Equal(
             "Free play is 0.5 mm, 2.0 mm was wanted: there is little in hand. Move the outer's end 1.5 mm towards the quadrant, giving slack: 1.2 turns of the adjuster's nuts (1.25 mm a turn).",
             Said(finding));
         Assert.EndsWith(
             "Move the outer's end 1.5 mm towards the quadrant, giving slack.",
-            Said(Of("free-play", new() { FreePlay = 0.5 }, Expected with { LeastFreePlay = 0.25, Pitch = null })), StringComparison.Ordinal);
+            Said(Of("free-play", new() { FreePlay = 0.5 }, Expected with { MinFreePlay = 0.25, Pitch = null })), StringComparison.Ordinal);
     }
 
     /// <summary>Slack that holds just the missing pull is given, one that lacks a bit of it is not.</summary>
     [Fact]
     public void Just_enough_slack_mends_the_opening()
     {
-        var bare = Expected with { LeastFreePlay = 0 };
+        var bare = Expected with { MinFreePlay = 0 };
         var pull = Of("wide-open", new() { FlooredVolts = 4.5, FreePlay = 40 }, bare).AdjusterShift!.Value;
         Assert.Equal(pull, Of("wide-open", new() { FlooredVolts = 4.5, FreePlay = pull }, bare).AdjusterShift);
         Assert.Null(Of("wide-open", new() { FlooredVolts = 4.5, FreePlay = Math.BitDecrement(pull) }, bare).AdjusterShift);

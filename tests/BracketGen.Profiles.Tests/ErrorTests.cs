@@ -3,6 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Profiles.Tests;
 
@@ -15,16 +16,21 @@ public class ErrorTests
         // unknown keys and typing errors
         { Samples.Body, "pitch_radius", "pitch_raduis", "quadrant.pitch_raduis", "pitch_raduis", "pitch_radius", "Did you mean pitch_radius?" },
         { Samples.Body, "hub_radius", "hub-radius", "quadrant.hub-radius", "hub-radius", "hub_radius", "Did you mean hub_radius?" },
-        { Samples.Body, "groove_width = 3\n", "groove_width = 3\ncolour = \"red\"\n", "quadrant.colour", "colour", "groove_width", "No such key" },
+        { Samples.Body, "groove_width = 3\n", "groove_width = 3\ncolour = \"red\"\n", "quadrant.colour", "colour", "groove_width", "There is no such key" },
         { Samples.Vehicle, "[pedal]", "[pedall]", "pedall", "pedall", "pedal", "Did you mean pedal?" },
         { Samples.Vehicle, "fleet_limit = 3  ", "fleet_limit.value = 3 \nfleet_limit.sharpness = 2 # ", "cable.fleet_limit", "fleet_limit", "an angle", "Give one number" },
+        // keys that had another name
+        { Samples.Vehicle, "min_bend_radius", "min_bend_radius", "cable.min_bend_radius", "the key min_bend_radius", "min_bend_radius", "min_bend_radius is now min_bend_radius" },
+        { Samples.Job, "[document]", "min_over_travel = 1\n[document]", "preferences.min_over_travel", "min_over_travel", "min_over_travel", "min_over_travel is now min_over_travel" },
+        { Samples.Job, "[document]", "max_give = 0.4\nmost_give = 1\n[document]", "preferences.max_give", "max_give", "max_give", "Delete one of the two" },
+        { Samples.Body, "min = [42", "least = [42", "keep_out[2].least", "least", "min", "least is now min" },
         // wrong units and wrong words
         { Samples.Body, "groove_width = 3\n", "groove_width = \"12 lbf\"\n", "quadrant.groove_width", "\"12 lbf\"", "a length from 0.5 to 20 mm", "lbf is a unit of force. Give a length in mm, cm, m, in or ft." },
         { Samples.Body, "bore = 58", "bore = \"58 mn\"", "bore", "\"58 mn\"", "a length", "did you mean mm?" },
         { Samples.Body, "bore = 58", "bore = \"58\"", "bore", "\"58\"", "a length", "Add a unit inside the quotes" },
-        { Samples.Body, "bore = 58", "bore = \"58,2 mm\"", "bore", "\"58,2 mm\"", "a length", "decimal sign as a point" },
+        { Samples.Body, "bore = 58", "bore = \"58,2 mm\"", "bore", "\"58,2 mm\"", "a length", "decimal point" },
         { Samples.Body, "bore = 58", "bore = \"wide\"", "bore", "\"wide\"", "a length", "Give a length in mm" },
-        { Samples.Body, "\"counter-clockwise\"", "\"anticlockwise\"", "opens", "anticlockwise", "\"counter-clockwise\" or \"clockwise\"", "Use one of these, in quotes." }, // a guess could be the other sense
+        { Samples.Body, "\"counter-clockwise\"", "\"anticlockwise\"", "opens", "anticlockwise", "\"counter-clockwise\" or \"clockwise\"", "Write one of these, in quotes." }, // a guess could be the other sense
         { Samples.Body, "thread = \"M6\"\nboss_diameter = 15\n\n[[mount.holes]]", "thread = \"M7\"\nboss_diameter = 15\n\n[[mount.holes]]", "mount.holes[1].thread", "\"M7\"", "\"M6\"", "Did you mean" },
         { Samples.Vehicle, "\"M8x1\"", "\"M8x9\"", "cable.outer_end.thread", "\"M8x9\"", "\"M8x1\" or \"5/16-24\"", "Measure the thread again." },
         { Samples.Vehicle, "\"M8x1\"", "\"G1/8\"", "cable.outer_end.thread", "\"G1/8\"", "\"M8x1\" or \"5/16-24\"", "thread gauge" },
@@ -37,7 +43,7 @@ public class ErrorTests
         { Samples.Body, "name = \"Alder 58\"", "name = 58", "name", "58", "text in quotes", "Put the text in quotes." },
         { Samples.Body, "name = \"Alder 58\"", "name = \" \"", "name", "\" \"", "text in quotes", "between the quotes" },
         { Samples.Body, "normal = [0, 0, 1]", "normal = [0, 1]", "mount.normal", "[0, 1]", "[x, y, z]", "three numbers" },
-        { Samples.Body, "normal = [0, 0, 1]", "normal = [0, 0, 0]", "mount.normal", "[0, 0, 0]", "not zero", "square to the face" },
+        { Samples.Body, "normal = [0, 0, 1]", "normal = [0, 0, 0]", "mount.normal", "[0, 0, 0]", "not zero", "Give a direction" },
         { Samples.Body, "normal = [0, 0, 1]", "normal = [0, \"a\", 1]", "mount.normal[2]", "\"a\"", "a number", "without quotes" },
         { Samples.Vehicle, "lever_ratio = 3.4 ", "lever_ratio = \"3.4\" ", "pedal.lever_ratio", "\"3.4\"", "a number from 0.2 to 20", "without quotes" },
         { Samples.Job, "date = 2026-03-02", "date = \"2 March\"", "document.date", "\"2 March\"", "a date", "2026-03-31" },
@@ -47,34 +53,34 @@ public class ErrorTests
         { Samples.Body, "bore = 58", "bore = 1e300", "bore", "1e300", "from 10 to 200 mm", "a number without a unit is in mm" },
         { Samples.Body, "bore = 58", "bore = \"58 in\"", "bore", "\"58 in\"", "from 10 to 200 mm", "\"58 in\" is 1473.2 mm." },
         { Samples.Body, "bore = 58", "bore = \"1/0 in\"", "bore", "\"1/0 in\"", "a length", "finite" },
-        { Samples.Body, "rotation = { value = 84", "rotation = { value = 184", "quadrant.rotation.value", "184", "an angle from 10 to 170 deg", "Check the number" },
+        { Samples.Body, "rotation = { value = 84", "rotation = { value = 184", "quadrant.rotation.value", "184", "an angle from 10 to 170°", "Check the number" },
         { Samples.Body, "pitch_radius = { value = 31.5, plus_minus = 0.2 }", "pitch_radius = -31.5", "quadrant.pitch_radius", "-31.5", "a length from 5 to 200 mm", "Check the number" },
         { Samples.Body, "31.5, plus_minus = 0.2 }", "31.5, plus_minus = -0.2 }", "quadrant.pitch_radius.plus_minus", "-0.2", "from 0 to 20 mm", "Check the number" },
-        { Samples.Body, "31.5, plus_minus = 0.2 }", "7, plus_minus = 7 }", "quadrant.pitch_radius.plus_minus", "7", "less than the value, 7 mm", "measure again" },
-        { Samples.Body, "31.5, plus_minus = 0.2 }", "\"1.24 in\", plus_minus = 0.01 }", "quadrant.pitch_radius.plus_minus", "0.01", "with its unit", "\"0.01 in\"" },
+        { Samples.Body, "31.5, plus_minus = 0.2 }", "7, plus_minus = 7 }", "quadrant.pitch_radius.plus_minus", "7", "less than the value, 7 mm", "Measure again" },
+        { Samples.Body, "31.5, plus_minus = 0.2 }", "\"1.24 in\", plus_minus = 0.01 }", "quadrant.pitch_radius.plus_minus", "0.01", "with a unit", "\"0.01 in\"" },
         { Samples.Body, "31.5, plus_minus = 0.2 }", "31.5 }", "quadrant.pitch_radius.plus_minus", "nothing", "a length", "Add the line plus_minus" },
-        { Samples.Body, "groove_extent = 150 ", "groove_extent = 350 ", "quadrant.groove_extent", "350", "from 10 to 330 deg", "Check" },
-        { Samples.Body, "outer_radius = 34.5 ", "outer_radius = 30 ", "quadrant.outer_radius", "30", "pitch_radius or more, 31.5 mm", "Measure outer_radius and pitch_radius again" },
-        { Samples.Body, "count = 2", "count = 2.5", "return_springs.count", "2.5", "a whole number from 1 to 6", "Count again" },
-        { Samples.Body, "count = 2", "count = 0", "return_springs.count", "0", "a whole number from 1 to 6", "Count again" },
+        { Samples.Body, "groove_extent = 150 ", "groove_extent = 350 ", "quadrant.groove_extent", "350", "from 10 to 330°", "Check" },
+        { Samples.Body, "outer_radius = 34.5 ", "outer_radius = 30 ", "quadrant.outer_radius", "30", "at least pitch_radius, 31.5 mm", "Measure outer_radius and pitch_radius again" },
+        { Samples.Body, "count = 2", "count = 2.5", "return_springs.count", "2.5", "a whole number from 1 to 6", "Write a whole number" },
+        { Samples.Body, "count = 2", "count = 0", "return_springs.count", "0", "a whole number from 1 to 6", "Write a whole number" },
         { Samples.Body, "torque_closed = { value = 0.55", "torque_closed = { value = 550", "return_springs.torque_closed.value", "550", "from 0.01 to 50 N m", "without a unit is in N m" },
-        { Samples.Body, "at = [-50, 12, -12]", "at = [-50, 12, -11.4]", "mount.holes[2].at", "[-50, 12, -11.4]", "within 0.05 mm", "It lies 0.6 mm before the face" },
-        { Samples.Body, "at = [-50, 12, -12]", "at = [-50, -20, -12]", "mount.holes[2].at", "[-50, -20, -12]", "more than 6 mm from hole 1", "run into each other at 2 mm" },
-        { Samples.Body, "most = [85, -20, 15]", "most = [85, -70, 15]", "keep_out[2].most", "[85, -70, 15]", "greater than least", "Exchange" },
+        { Samples.Body, "at = [-50, 12, -12]", "at = [-50, 12, -11.4]", "mount.holes[2].at", "[-50, 12, -11.4]", "within 0.05 mm", "The hole is 0.6 mm above the face" },
+        { Samples.Body, "at = [-50, 12, -12]", "at = [-50, -20, -12]", "mount.holes[2].at", "[-50, -20, -12]", "more than 6 mm from hole 1", "their centres are 2 mm apart" },
+        { Samples.Body, "max = [85, -20, 15]", "max = [85, -70, 15]", "keep_out[2].max", "[85, -70, 15]", "beyond min", "Swap" },
         { Samples.Body, "to = [60, 0, -55]", "to = [-60, 0, -55]", "keep_out[1].to", "[-60, 0, -55]", "other than from", "two ends" },
         { Samples.Vehicle, "wire_diameter = 1.5", "wire_diameter = 5.5", "cable.outer_diameter", "5", "more than wire_diameter", "Measure" },
-        { Samples.Vehicle, "across_flats = 13", "across_flats = 8", "cable.outer_end.across_flats", "8", "more than thread, over 8 mm", "Measure" },
+        { Samples.Vehicle, "across_flats = 13", "across_flats = 8", "cable.outer_end.across_flats", "8", "more than thread, 8 mm", "Measure" },
         { Samples.Shop, "k = 0.42", "k = 0.52", "test_bends[1].k", "0.52", "a number from 0 to 0.5", "it has no unit" },
         { Samples.Shop, "k = 0.42", "k = \"0.42\"", "test_bends[1].k", "\"0.42\"", "a number from 0 to 0.5", "without quotes" },
         { Samples.Shop, "inside_radius = 1.9", "inside_radius = 6.5", "dies[1].inside_radius", "6.5", "less than half the opening, 6 mm", "0.16" },
         { Samples.Shop, "material = \"DC01\"", "material = \"DC02\"", "test_bends[2].material", "\"DC02\"", "\"DC01\"", "Did you mean \"DC01\"?" },
         { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = [4, 5]", "test_bends[1].thickness", "3", "4 mm, 5 mm", "add it to the material's thicknesses" },
-        { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = [3, 4, 5, \"3 mm\"]", "materials[1].thicknesses[4]", "\"3 mm\"", "once", "Take the second one out." },
+        { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = [3, 4, 5, \"3 mm\"]", "materials[1].thicknesses[4]", "\"3 mm\"", "once", "Delete one of the two." },
         { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = []", "materials[1].thicknesses", "0 items", "a list of 1 to 40", "Add" },
-        { Samples.Shop, "inside_radius = 3.8\nk = 0.42", "inside_radius = 3.9\nk = 0.42", "test_bends[1].inside_radius", "3.9", "one of the dies", "Give the die the radius" },
-        { Samples.Shop, "least_radius_along_grain = 2\n", "least_radius_along_grain = 1\n", "materials[3].least_radius_along_grain", "1", "least_radius_across_grain or more", "exchange" },
-        { Samples.Job, "free_play = { value = 2,", "least_free_play = 3\nfree_play = { value = 2,", "preferences.least_free_play", "3", "free_play or less, at most 2 mm", "free_play is 2 mm" },
-        { Samples.Job, "[document]", "most_thickness = 1.5\n[document]", "preferences.most_thickness", "1.5", "least_thickness or more, at least 2 mm", "usual value" },
+        { Samples.Shop, "inside_radius = 3.8\nk = 0.42", "inside_radius = 3.9\nk = 0.42", "test_bends[1].inside_radius", "3.9", "one of the dies", "give the die the radius" },
+        { Samples.Shop, "min_radius_along_grain = 2\n", "min_radius_along_grain = 1\n", "materials[3].min_radius_along_grain", "1", "at least min_radius_across_grain", "Swap" },
+        { Samples.Job, "free_play = { value = 2,", "min_free_play = 3\nfree_play = { value = 2,", "preferences.min_free_play", "3", "at most free_play, 2 mm", "free_play is 2 mm" },
+        { Samples.Job, "[document]", "max_thickness = 1.5\n[document]", "preferences.max_thickness", "1.5", "at least min_thickness, 2 mm", "its default" },
         { Samples.Job, "\"S235JR\", \"DC01\"", "\"S235JR\", \"DC10\"", "preferences.materials[2]", "\"DC10\"", "\"EN AW-5754 H22\"", "Did you mean \"DC01\"?" },
         // missing keys
         { Samples.Body, "bore = 58\n", "", "bore", "nothing", "a length from 10 to 200 mm", "Add the line bore = … : Diameter of the bore." },
@@ -87,14 +93,14 @@ public class ErrorTests
         { Samples.Body, "[[mount.holes]]\nat = [-50, 12, -12]\nthread = \"M6\"\nboss_diameter = 15\n", "[mount.holes]\n", "mount.holes", "[mount.holes]", "[[mount.holes]]", "two brackets" },
         // what is not TOML
         { Samples.Body, "bore = 58", "bore = 58 mm", "bore", "bore = 58 mm", "TOML", "Put a value with its unit in quotes: \"58 mm\"." },
-        { Samples.Body, "bore = 58", "bore = 58,2", "bore", "bore = 58,2", "TOML", "decimal sign as a point" },
+        { Samples.Body, "bore = 58", "bore = 58,2", "bore", "bore = 58,2", "TOML", "decimal point" },
         { Samples.Body, "\"counter-clockwise\"", "counter-clockwise", "opens", "opens = counter-clockwise", "TOML", "Put words in quotes: \"counter-clockwise\"." },
         { Samples.Body, "name = \"Alder 58\"", "name = \"Alder 58", "name", "name = \"Alder 58", "TOML", "quotes are closed" },
         { Samples.Body, "bore = 58", "bore =", "bore", "bore =", "TOML", "value" },
         { Samples.Body, "bore = 58", "bore = 058", "bore", "bore = 058", "TOML", "" },
         { Samples.Body, "bore = 58", "bore = 99999999999999999999999", "bore", "bore = 9999", "TOML", "" },
         // files
-        { Samples.Job, "../vehicles/plover.toml", "../vehicles/plofer.toml", "vehicle", "no such file at vehicles/plofer.toml", "a file that is there", "spelling" },
+        { Samples.Job, "../vehicles/plover.toml", "../vehicles/plofer.toml", "vehicle", "no such file at vehicles/plofer.toml", "a file that exists", "spelling" },
         { Samples.Job, "../vehicles/plover.toml", "/vehicles/plover.toml", "vehicle", "/vehicles/plover.toml", "a path from this file's folder", "as seen from this file's folder" },
         { Samples.Job, "../vehicles/plover.toml", "C:/plover.toml", "vehicle", "C:/plover.toml", "a path from this file's folder", "as seen from this file's folder" },
         { Samples.Job, "\"../vehicles/plover.toml\"", "'..\\vehicles\\plover.toml'", "vehicle", "plover.toml", "forward slashes", "forward slashes" },
@@ -111,10 +117,10 @@ public class ErrorTests
         var error = result.Errors[0];
         Assert.Equal(file, error.File);
         Assert.Equal(key, error.Key);
-        Assert.Contains(read, error.Read);
-        Assert.Contains(allowed, error.Allowed);
-        Assert.Contains(advice, error.Advice);
-        Assert.EndsWith(".", error.Advice.Replace("?", "."));
+        Assert.Contains(read, ProfileErrorText.Read(error));
+        Assert.Contains(allowed, ProfileErrorText.Allowed(error));
+        Assert.Contains(advice, ProfileErrorText.Advice(error));
+        Assert.Matches("[.?]$", ProfileErrorText.Advice(error));
     }
 
     // file, what stands there, what it is changed to, line after where that begins (0: the same line), column
@@ -136,5 +142,23 @@ public class ErrorTests
         var error = Assert.Single(Samples.ReadWith(file, old, changed).Errors);
         Assert.Equal(file, error.File);
         Assert.Equal((Samples.LineOf(file, old) + lines, column), (error.Line, error.Column));
+    }
+
+    // In a job in inches the limits are in inches, whatever the file is written in.
+    [Theory]
+    [InlineData(Samples.Body, "groove_width = 3\n", "groove_width = 33\n", "a length from 0.0197 to 0.7874 in", "33 is 1.2992 in.")]
+    [InlineData(Samples.Body, "bore = 58", "bore = \"580 mm\"", "a length from 0.3938 to 7.874 in", "\"580 mm\" is 22.8346 in.")]
+    [InlineData(Samples.Body, "outer_radius = 34.5 ", "outer_radius = 30 ", "at least pitch_radius, 1.2402 in", "one contains the other")]
+    [InlineData(Samples.Body, "torque_closed = { value = 0.55", "torque_closed = { value = 550", "a torque from 0.0886 to 442.5372 lbf in", "550 is 4867.9")]
+    [InlineData(Samples.Body, "at = [-50, 12, -12]", "at = [-50, 12, -11.4]", "within 0.002 in", "0.0236 in above the face")]
+    [InlineData(Samples.Vehicle, "\"M8x1\"", "\"M8x9\"", "diameter 0.1181 to 1.1811 in", "Measure the thread")]
+    [InlineData(Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = [4, 5]", "0.1575 in, 0.1969 in", "add it")]
+    public void AJobInInchesHasItsLimitsInInches(string file, string old, string changed, string allowed, string advice)
+    {
+        var job = Samples.Texts[Samples.Job].Replace("units = \"mm\"", "units = \"in\"");
+        var error = Assert.Single(Samples.ReadJob(Samples.Edit(Samples.Files.With(Samples.Job, job), file, Samples.Texts[file], old, changed)).Errors);
+        Assert.Contains(allowed, ProfileErrorText.Allowed(error));
+        Assert.Contains(advice, ProfileErrorText.Advice(error));
+        Assert.DoesNotMatch("[0-9] (mm|N|N m|MPa|g)\\b", ProfileErrorText.Allowed(error) + ProfileErrorText.Advice(error).Replace("\"580 mm\"", ""));
     }
 }

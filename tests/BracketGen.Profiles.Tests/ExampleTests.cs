@@ -4,11 +4,14 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Profiles.Tests;
 
@@ -120,7 +123,7 @@ public class ExampleTests
         Assert.True(job.IsRead);
         Assert.Equal(Samples.ReadJob(Samples.Files).Value!.Vehicle, job.Value.Vehicle);
         var missing = ProfileReader.ReadVehicle(Path.Combine(root, "vehicles", "heron.toml"), new DiskFileSource());
-        Assert.Equal("no such file", Assert.Single(missing.Errors).Read);
+        Assert.Equal(new FileUnread(FileMistake.Missing, null), Assert.Single(missing.Errors).Problem);
         Assert.False(ProfileReader.ReadVehicle(root, new DiskFileSource()).IsRead);
     }
 }

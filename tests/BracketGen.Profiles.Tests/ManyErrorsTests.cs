@@ -1,8 +1,12 @@
 using System.Text;
 using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Paths;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Profiles.Tests;
 
@@ -42,7 +46,7 @@ public class ManyErrorsTests
     {
         var error = Assert.Single(Samples.ReadWith(Samples.Job, "../vehicles/plover.toml", "../shops/saltmarsh-fabrication.toml").Errors);
         Assert.Equal((Samples.Shop, 2, "profile"), (error.File, error.Line, error.Key));
-        Assert.Contains("profile of a shop; a vehicle is wanted", error.Advice);
+        Assert.Contains("describes a shop; a vehicle is needed", ProfileErrorText.Advice(error));
     }
 
     [Fact]
@@ -74,7 +78,7 @@ public class ManyErrorsTests
         var text = Samples.Texts[Samples.Shop].Replace("[[dies]]\nopening = 12", "[dies]]\nopening = 12").Replace("k = 0.42", "k = 0.62");
         var errors = ProfileReader.ReadShop("s.toml", MemoryFileSource.Empty.With("s.toml", text)).Errors;
         Assert.Equal(["", "test_bends[1].k"], errors.Select(e => e.Key));
-        Assert.Contains("[[name]]", errors[0].Advice);
+        Assert.Contains("[[name]]", ProfileErrorText.Advice(errors[0]));
     }
 
     [Fact]
@@ -82,7 +86,7 @@ public class ManyErrorsTests
     {
         var errors = Samples.ReadWith(Samples.Body, "at = [-50, -22, -12]", "at = [-50, -22, -12").Errors;
         Assert.Equal(Samples.LineOf(Samples.Body, "at = [-50, -22, -12]") + 1, Assert.Single(errors).Line);
-        Assert.Contains("the one before", errors[0].Advice);
+        Assert.Contains("the one before", ProfileErrorText.Advice(errors[0]));
     }
 
     [Fact]
@@ -90,8 +94,8 @@ public class ManyErrorsTests
     {
         byte[] bytes = [.. "profile = \"vehicle\"\nname = \"éPl"u8, 0xF6, .. "ver\"\n"u8];
         var error = Assert.Single(ProfileReader.ReadVehicle("v.toml", MemoryFileSource.Empty.With("v.toml", bytes)).Errors);
-        Assert.Equal(("v.toml", 2, 12, "byte 0xF6"), (error.File, error.Line, error.Column, error.Read));
-        Assert.Contains("UTF-8", error.Advice);
+        Assert.Equal(("v.toml", 2, 12, "byte 0xF6"), (error.File, error.Line, error.Column, ProfileErrorText.Read(error)));
+        Assert.Contains("UTF-8", ProfileErrorText.Advice(error));
     }
 
     [Fact]
@@ -113,15 +117,15 @@ public class ManyErrorsTests
     {
         var text = Samples.Texts[Samples.Vehicle].Replace("outer_diameter = 5", "outer_diameter = 5 mm").Replace("\n", "\r\n");
         var error = Assert.Single(ProfileReader.ReadVehicle("v.toml", MemoryFileSource.Empty.With("v.toml", text)).Errors);
-        Assert.Equal("Put a value with its unit in quotes: \"5 mm\".", error.Advice);
+        Assert.Equal("Put a value with its unit in quotes: \"5 mm\".", ProfileErrorText.Advice(error));
     }
 
     [Fact]
     public void AFileOfMoreThanAMebibyteIsNotRead()
     {
         var limit = new string('#', 1 << 20);
-        Assert.Equal("a longer file", Assert.Single(ProfileReader.ReadShop("s.toml", MemoryFileSource.Empty.With("s.toml", limit + "#")).Errors).Read);
-        Assert.DoesNotContain(ProfileReader.ReadShop("s.toml", MemoryFileSource.Empty.With("s.toml", limit)).Errors, e => e.Read == "a longer file");
+        Assert.Equal("a longer file", ProfileErrorText.Read(Assert.Single(ProfileReader.ReadShop("s.toml", MemoryFileSource.Empty.With("s.toml", limit + "#")).Errors)));
+        Assert.DoesNotContain(ProfileReader.ReadShop("s.toml", MemoryFileSource.Empty.With("s.toml", limit)).Errors, e => e.Problem is FileUnread);
     }
 
     [Fact]
@@ -129,7 +133,7 @@ public class ManyErrorsTests
     {
         var errors = ProfileReader.ReadVehicle("v.toml", MemoryFileSource.Empty.With("v.toml", "")).Errors;
         Assert.Equal(["cable", "name", "pedal", "profile"], errors.Select(e => e.Key));
-        Assert.All(errors, e => Assert.Equal(("nothing", 1, 1), (e.Read, e.Line, e.Column)));
+        Assert.All(errors, e => Assert.Equal(("nothing", 1, 1), (ProfileErrorText.Read(e), e.Line, e.Column)));
     }
 
     [Theory]
@@ -152,7 +156,7 @@ public class ManyErrorsTests
             ProfileErrorText.Format(error));
         var missing = Assert.Single(ProfileReader.ReadJob("jobs/heron.toml", Samples.Files).Errors);
         Assert.Equal(
-            "jobs/heron.toml: read no such file; allowed: a file that is there\n    Check the path and its spelling, capital letters too.",
+            "jobs/heron.toml: read no such file; allowed: the path of a file that exists\n    Check the path and its spelling, including capital letters.",
             ProfileErrorText.Format(missing));
     }
 

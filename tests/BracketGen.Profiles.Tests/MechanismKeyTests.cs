@@ -6,6 +6,8 @@ using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 
 namespace BracketGen.Profiles.Tests;
 
@@ -49,7 +51,7 @@ public class MechanismKeyTests
     }
 
     [Theory]
-    [InlineData("shape = \"eccentric circle\"\nradius = 30\noffset = 30\ndirection = 0", "quadrant.groove.offset", "less than the radius")]
+    [InlineData("shape = \"eccentric circle\"\nradius = 30\noffset = 30\ndirection = 0", "quadrant.groove.offset", "less than radius, 30 mm")]
     [InlineData("shape = \"eccentric circle\"\nradius = 30\noffset = 10\ndirection = 40", "quadrant", "outer_radius")]
     [InlineData("shape = \"oval\"", "quadrant.groove.shape", "eccentric circle")]
     [InlineData("shape = \"table\"\npoints = [{ angle = 0, radius = 30 }, { angle = 30, radius = 20 }, { angle = 60, radius = 30 }, { angle = 90, radius = 20 }]", "quadrant.groove.points", "convex")]
@@ -58,7 +60,7 @@ public class MechanismKeyTests
     {
         var error = Assert.Single(BodyWithGroove("[quadrant.groove]\n" + written + "\n").Errors);
         Assert.Equal(key, error.Key);
-        Assert.Contains(allowed, error.Allowed, StringComparison.Ordinal);
+        Assert.Contains(allowed, ProfileErrorText.Allowed(error), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -66,11 +68,11 @@ public class MechanismKeyTests
     {
         var none = Assert.Single(Samples.ReadWith(Samples.Body, PitchRadius, "").Errors);
         Assert.Equal("quadrant.pitch_radius", none.Key);
-        Assert.Contains("pitch_radius or groove", none.Allowed, StringComparison.Ordinal);
+        Assert.Contains("pitch_radius or groove", ProfileErrorText.Allowed(none), StringComparison.Ordinal);
         var both = Assert.Single(Samples.ReadWith(
             Samples.Body, "[return_springs]", "[quadrant.groove]\nshape = \"eccentric circle\"\nradius = 30\noffset = 2\ndirection = 40\n\n[return_springs]").Errors);
         Assert.Equal("quadrant.groove", both.Key);
-        Assert.Contains("not both", both.Allowed, StringComparison.Ordinal);
+        Assert.Contains("not both", ProfileErrorText.Allowed(both), StringComparison.Ordinal);
     }
 
     [Fact]

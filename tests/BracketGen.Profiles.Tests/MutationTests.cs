@@ -1,5 +1,7 @@
 using System.Text;
 using BracketGen.Profiles.Family;
+using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Profiles.Tests;
@@ -48,7 +50,7 @@ public class MutationTests
                 foreach (var job in Samples.Texts.Keys.Where(k => k.StartsWith("jobs", StringComparison.Ordinal)).Where(j => file == j || Samples.Texts[j].Contains("/" + file, StringComparison.Ordinal)).Take(2))
                 {
                     var result = ProfileReader.ReadJob(job, files);
-                    if (result.IsRead == !result.Errors.IsEmpty || result.Errors.Any(e => e.Line < 1 || e.Column < 1 || e.Read.Length == 0 || e.Allowed.Length == 0 || e.Advice.Length == 0))
+                    if (result.IsRead == !result.Errors.IsEmpty || result.Errors.Any(e => e.Line < 1 || e.Column < 1 || ProfileErrorText.Read(e).Length == 0 || ProfileErrorText.Allowed(e).Length == 0 || ProfileErrorText.Advice(e).Length == 0))
                     {
                         return false;
                     }

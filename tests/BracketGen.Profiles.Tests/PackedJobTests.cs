@@ -1,7 +1,10 @@
+using System.Text.RegularExpressions;
 using BracketGen.Design.Inputs;
 using BracketGen.Mechanism.Cables;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Words.Report;
 using Tomlyn;
 using Tomlyn.Model;
 
@@ -47,6 +50,32 @@ public class PackedJobTests
         Assert.Equal(text, back);
     }
 
+    // As written before keys said min and max; comments and whatever else holds the old words stay.
+    [Fact]
+    public void Old_keys_are_read_as_the_present_ones_and_nothing_else_changes()
+    {
+        static string WithGive(string text, string key) => text.Replace("[document]", key + " = 0.4 # least, max_give = 1\n[document]", StringComparison.Ordinal);
+        (string, string)[] plain = [.. Samples.Texts.Select(t => (t.Key, WithGive(t.Value, "max_give")))];
+        (string, string)[] old =
+        [
+            .. Samples.Texts.Select(t => (t.Key, WithGive(
+                RenamedKeys.All.Aggregate(t.Value, (text, r) => Regex.Replace(text, $"^{r.Now} =", r.Old + " =", RegexOptions.Multiline)), "max_give"))),
+        ];
+        Assert.Contains(old, f => f.Item2.Contains("min_bend_radius = 60", StringComparison.Ordinal));
+        Assert.Contains(old, f => f.Item2.Contains("\nmost = [", StringComparison.Ordinal));
+        var text = new PackedJob(Samples.Job, [.. old]).Write();
+        Assert.Equal(plain, Packed(text).Files);
+        var read = ProfileReader.ReadJob("p.toml", MemoryFileSource.Empty.With("p.toml", text));
+        Assert.True(read.IsRead);
+        Assert.Equal(0.4, read.Value.Preferences.MaxGive);
+    }
+
+    [Theory]
+    [InlineData("a = { least = [1, { most = 2 }] }\n\"min_wrap\" = 3 # min_wrap = 4", "a = { min = [1, { max = 2 }] }\nmin_wrap = 3 # min_wrap = 4")]
+    [InlineData("a.least.b = \"least\"\n[least]\n", "a.min.b = \"least\"\n[least]\n")]
+    [InlineData("least = 'é😀 least = 1'\r\nmost = '''\nleast = 1\n'''", "min = 'é😀 least = 1'\r\nmax = '''\nleast = 1\n'''")]
+    public void Only_keys_are_renamed(string old, string now) => Assert.Equal(now, RenamedKeys.TextNow(old));
+
     [Theory]
     [InlineData("../a.toml")]
     [InlineData("/a.toml")]
@@ -68,6 +97,6 @@ public class PackedJobTests
         var errors = ProfileReader.ReadJob("p.toml", files).Errors;
         Assert.Equal(3, errors.Length);
         Assert.All(errors, e => Assert.Equal("p.toml/jobs/plover-alder-58.toml", e.File));
-        Assert.All(errors, e => Assert.Contains("no such file", e.Read, StringComparison.Ordinal));
+        Assert.All(errors, e => Assert.True(e.Problem is FileUnread { Mistake: FileMistake.Missing, Path: not null }));
     }
 }

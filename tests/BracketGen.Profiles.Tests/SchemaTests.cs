@@ -1,8 +1,11 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Words.Report;
 using Json.Schema;
 using Tomlyn;
 using Tomlyn.Model;
@@ -12,8 +15,11 @@ namespace BracketGen.Profiles.Tests;
 /// <summary>The schemas judged by an independent validator (JsonSchema.Net) on files turned to JSON by the TOML library itself.</summary>
 public class SchemaTests
 {
-    private static readonly Dictionary<string, JsonSchema> Schemas =
-        ProfileSchema.All.ToDictionary(s => s.File.Replace(".schema.json", "", StringComparison.Ordinal), s => JsonSchema.FromText(s.Text));
+    private static readonly Dictionary<string, JsonSchema> Schemas = ByKind(ProfileSchema.All);
+    private static readonly Dictionary<string, JsonSchema> InFull = ByKind(ProfileSchema.InFull);
+
+    private static Dictionary<string, JsonSchema> ByKind(IEnumerable<(string File, string Text)> schemas) =>
+        schemas.ToDictionary(s => s.File.Replace(".schema.json", "", StringComparison.Ordinal), s => JsonSchema.FromText(s.Text));
 
     public static TheoryData<string> Files => [.. Examples.Texts.Keys];
 
@@ -42,6 +48,7 @@ public class SchemaTests
     public void EveryExampleIsValid(string file)
     {
         Assert.True(IsValid(file, Json(Examples.Texts[file])));
+        Assert.True(IsValid(InFull, file, Json(Examples.Texts[file])));
         var schema = Examples.Texts[file].Split('\n')[0]["#:schema ".Length..];
         Assert.Equal($"../schemas/{Kind(file)}.schema.json", schema);
     }
@@ -88,6 +95,49 @@ public class SchemaTests
         Assert.All(keys, k => Assert.Matches($"`[^`]*\\b{k}\\b[^`]*`", manual));
     }
 
+    // Limits stand beside the reference to a shared definition: each is held against values that only it refuses.
+    [Theory]
+    [InlineData(Samples.Body, "pitch_radius = { value = 31.5, plus_minus = 0.2 }", "pitch_radius = { value = 201, plus_minus = 0.2 }")]
+    [InlineData(Samples.Body, "pitch_radius = { value = 31.5, plus_minus = 0.2 }", "pitch_radius = { value = 31.5, plus_minus = 20.5 }")]
+    [InlineData(Samples.Body, "pitch_radius = { value = 31.5, plus_minus = 0.2 }", "pitch_radius = 4.9")]
+    [InlineData(Samples.Body, "at = [-50, 12, -12]", "at = [-50, 1001, -12]")]
+    [InlineData(Samples.Body, "at = [-50, 12, -12]", "at = [-50, \"12 N\", -12]")]
+    [InlineData(Samples.Body, "normal = [0, 0, 1]", "normal = [0, 0, 1001]")]
+    [InlineData(Samples.Shop, "k = 0.42", "k = 0.52")]
+    public void LimitsBesideASharedDefinitionHold(string file, string old, string changed)
+    {
+        Assert.Equal(2, Samples.Texts[file].Split(old).Length);
+        var text = Samples.Texts[file].Replace(old, changed);
+        Assert.False(IsValid(file, Json(text)));
+        Assert.False(IsValid(InFull, file, Json(text)));
+        Assert.False(IsRead(file, text));
+    }
+
+    [Fact]
+    public void EverySharedDefinitionIsUsedAndUnitsAreSpelledNowhereElse()
+    {
+        foreach (var (file, text) in ProfileSchema.All)
+        {
+            var body = JsonNode.Parse(text)!.AsObject();
+            body.Remove("$defs");
+            Assert.True(!body.ToJsonString().Contains("[ \\\\t]", StringComparison.Ordinal), file);
+            Assert.All(Definitions(text), d => Assert.Contains($"\"#/$defs/{d}\"", text));
+            Assert.All(Regex.Matches(text, "#/[$]defs/([a-z_]+)").Select(m => m.Groups[1].Value), d => Assert.Contains(d, Definitions(text)));
+        }
+    }
+
+    private static IReadOnlyCollection<string> Definitions(string text) => [.. JsonNode.Parse(text)!["$defs"]?.AsObject().Select(d => d.Key) ?? []];
+
+    // No key is called least or most, and no old name is in use again.
+    [Fact]
+    public void KeysSayMinAndMax()
+    {
+        var keys = ProfileSchema.All.SelectMany(s => Keys(JsonNode.Parse(s.Text)!)).Distinct().ToArray();
+        Assert.DoesNotContain(keys, k => k.Split('_').Any(w => w is "least" or "most"));
+        Assert.All(RenamedKeys.All, r => Assert.True(keys.Contains(r.Now) && !keys.Contains(r.Old), r.Now));
+        Assert.Equal(RenamedKeys.All.Length, RenamedKeys.All.Select(r => r.Now).Distinct().Count());
+    }
+
     private static IEnumerable<string> Keys(JsonNode node) => node switch
     {
         JsonObject o => (o["properties"] is JsonObject p ? p.Select(k => k.Key) : []).Concat(o.SelectMany(c => c.Value is null ? [] : Keys(c.Value))),
@@ -114,6 +164,7 @@ public class SchemaTests
     {
         var text = Samples.Texts[Samples.Body].Replace("bore = 58", "bore = " + written);
         Assert.Equal(isGood, IsValid(Samples.Body, Json(text)));
+        Assert.Equal(isGood, IsValid(InFull, Samples.Body, Json(text)));
         Assert.Equal(isGood, IsRead(Samples.Body, text));
     }
 
@@ -134,6 +185,7 @@ public class SchemaTests
     {
         var text = Samples.Texts[Samples.Body].Replace("torque_closed = { value = 0.55, plus_minus = 0.05 }", "torque_closed = " + written);
         Assert.Equal(isGood, IsValid(Samples.Body, Json(text)));
+        Assert.Equal(isGood, IsValid(InFull, Samples.Body, Json(text)));
         Assert.Equal(isGood, IsRead(Samples.Body, text));
     }
 
@@ -146,8 +198,10 @@ public class SchemaTests
         _ => "job",
     };
 
-    private static bool IsValid(string file, JsonNode json) =>
-        Schemas[Kind(file)].Evaluate(JsonSerializer.SerializeToElement(json)).IsValid;
+    private static bool IsValid(string file, JsonNode json) => IsValid(Schemas, file, json);
+
+    private static bool IsValid(Dictionary<string, JsonSchema> schemas, string file, JsonNode json) =>
+        schemas[Kind(file)].Evaluate(JsonSerializer.SerializeToElement(json)).IsValid;
 
     private static bool IsRead(string file, string text)
     {

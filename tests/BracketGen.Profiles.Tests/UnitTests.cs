@@ -1,6 +1,7 @@
 using System.Globalization;
 using BracketGen.Profiles.Family;
 using BracketGen.Units;
+using BracketGen.Words.Report;
 using CsCheck;
 
 namespace BracketGen.Profiles.Tests;

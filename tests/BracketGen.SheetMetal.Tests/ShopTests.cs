@@ -10,7 +10,7 @@ public class ShopTests
     private static readonly Material Sheet = new()
     {
         Designation = "EN AW-5754 H22", Density = 2.66e-9, Modulus = 70_000, Poisson = 0.33, Yield = 130, Endurance = 60,
-        LeastRadiusAcrossGrain = 1, LeastRadiusAlongGrain = 1.5, BendGroup = BendGroup.SoftBrassOrCopper, Source = "for this test",
+        MinRadiusAcrossGrain = 1, MinRadiusAlongGrain = 1.5, BendGroup = BendGroup.SoftBrassOrCopper, Source = "for this test",
     };
 
     private static readonly Shop Saltmarsh = new()

@@ -39,7 +39,7 @@ public static class RandomJobs
         OuterDiameter = 6,
         FreeInnerLength = new(length, 1),
         FleetLimit = Angle.FromDegrees(2),
-        LeastBendRadius = 60,
+        MinBendRadius = 60,
     });
 
     private static readonly Gen<Quadrant> Quadrant = Gen.Select(Gen.Double[18, 40], Gen.Double[70, 90], Gen.Double[-110, 20], (radius, rotation, pocket) => new Quadrant
@@ -117,8 +117,8 @@ public static class RandomJobs
         Poisson = 0.33,
         Yield = 130,
         Endurance = 60,
-        LeastRadiusAcrossGrain = 1,
-        LeastRadiusAlongGrain = 1.5,
+        MinRadiusAcrossGrain = 1,
+        MinRadiusAlongGrain = 1.5,
         BendGroup = BendGroup.SoftSteelOrAluminium,
         Source = "EN 485-2",
     };

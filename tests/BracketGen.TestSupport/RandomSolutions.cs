@@ -135,7 +135,7 @@ public static class RandomSolutions
             Placement = candidate.Placement,
             Bracket = bracket,
             Checks = [.. checks],
-            Remedy = TravelRemedy.For(candidate.Travel, job.Preferences.OverTravelReserve),
+            Remedy = TravelRemedy.For(candidate.Travel, job.Preferences.MinOverTravel),
             CandidateCount = 1,
         });
     }

@@ -12,6 +12,7 @@ using BracketGen.Profiles.Forms;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Messages;
+using BracketGen.Words.Profiles;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;

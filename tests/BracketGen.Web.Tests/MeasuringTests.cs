@@ -6,6 +6,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Measuring;
+using BracketGen.Words.Profiles;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Web.Tests;
@@ -28,7 +29,7 @@ public class MeasuringTests
         var empty = $"profile = \"{kind}\"\n";
         var files = MemoryFileSource.Empty.With("a.toml", empty);
         var errors = kind == "vehicle" ? ProfileReader.ReadVehicle("a.toml", files).Errors : ProfileReader.ReadThrottleBody("a.toml", files).Errors;
-        foreach (var missing in errors.Where(e => e.Read == "nothing").Select(e => e.Key))
+        foreach (var missing in errors.Where(e => e.IsMissing).Select(e => e.Key))
         {
             Assert.Contains(keys, k => k == missing || k.StartsWith(missing + ".", StringComparison.Ordinal));
         }

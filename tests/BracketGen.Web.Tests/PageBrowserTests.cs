@@ -6,6 +6,7 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Web.Tests;
 

@@ -5,6 +5,8 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Fitted;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Errors;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Cli.Commands;
 
@@ -38,9 +40,9 @@ internal static class FittedCommand
         var option = new Option<string?>(name) { Description = description };
         option.Validators.Add(result =>
         {
-            if (result.GetValueOrDefault<string?>() is { } text && ReadingText.Parse(text, kind) is { Problem: { } problem })
+            if (result.GetValueOrDefault<string?>() is { } text && ReadingText.Parse(text, kind) is { Error: { } error })
             {
-                result.AddError($"{name} was given as '{text}'. {problem}");
+                result.AddError($"{name} was given as '{text}'. {ProfileErrorText.OfReading(error)}");
             }
         });
         return option;

@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Cli.Commands;
 

@@ -13,6 +13,7 @@ using BracketGen.Profiles.Forms;
 using BracketGen.Storage;
 using BracketGen.Units;
 using BracketGen.Words.Line;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Cli.Commands;
 

@@ -3,6 +3,7 @@ using System.Text;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Interview;
+using BracketGen.Words.Interview;
 
 namespace BracketGen.Cli.Interview;
 
@@ -23,23 +24,23 @@ internal static class AnswerText
                     ?? (int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= question.Words.Length
                         ? question.Words[number - 1]
                         : null);
-                return word is null ? (null, $"Answer with one of: {string.Join(", ", question.Words)}; or its number.") : (Quoted(word), null);
+                return word is null ? (null, InterviewText.WordWanted(question.Words)) : (Quoted(word), null);
             case AnswerForm.Count:
                 return int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count <= 12
                     ? (answer, null)
-                    : (null, "Answer with a whole number from 0 to 12.");
+                    : (null, InterviewText.CountWanted);
             case AnswerForm.Point:
                 var parts = answer.Split((char[])[',', ';'], StringSplitOptions.TrimEntries);
                 parts = parts.Length == 3 ? parts : answer.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
                 return parts.Length == 3 && parts.All(p => p.Length > 0)
                     ? ($"[{string.Join(", ", parts.Select(Number))}]", null)
-                    : (null, "Answer with three numbers, x, y and z, parted by commas: -50, 12, -24.");
+                    : (null, InterviewText.PointWanted);
             case AnswerForm.Measured when PlusMinus.FirstOrDefault(p => answer.Contains(p, StringComparison.Ordinal)) is { } sign:
                 var at = answer.IndexOf(sign, StringComparison.Ordinal);
                 var (value, around) = (answer[..at].Trim(), answer[(at + sign.Length)..].Trim());
                 return value.Length > 0 && around.Length > 0
                     ? ($"{{ value = {Number(value)}, plus_minus = {Number(around)} }}", null)
-                    : (null, $"Give a number on both sides of {sign}: 31.5 {sign} 0.2.");
+                    : (null, InterviewText.BothSidesWanted(sign));
             default:
                 return (Number(answer), null);
         }

@@ -1,24 +1,25 @@
-using BracketGen.Profiles;
-using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Interview;
+using BracketGen.Words.Interview;
 
 namespace BracketGen.Cli.Interview;
 
 /// <summary>Asks question by question, and holds each answer against the profile's own rules at once.</summary>
-/// <param name="profile">Kind of profile: «vehicle», «throttle body».</param>
+/// <param name="profile">Kind of profile: vehicle, throttle body.</param>
 /// <param name="schema">Its schema's file.</param>
 /// <param name="questions">All questions, as far as the answers given so far say which there are.</param>
 /// <param name="read">Every mistake in a profile's text.</param>
 internal sealed class Interviewer(
     string profile, string schema, Func<Answers, IEnumerable<Question>> questions, Func<string, IReadOnlyList<ProfileError>> read)
 {
-    private const string Back = "back";
-
     /// <summary>The profile's text, or null where the input ended before the last answer.</summary>
     public string? Run(TextReader input, TextWriter output)
     {
-        output.WriteLine($"Questions for the profile of a {profile}. Bare numbers are in mm, degrees, N, N m and V; a unit may follow: 1.125 in.");
-        output.WriteLine($"Empty takes what stands in brackets; «{Back}» goes one question back; the end of input (Ctrl-D) leaves without writing.");
+        foreach (var line in InterviewText.Lead(profile))
+        {
+            output.WriteLine(line);
+        }
+
         var answers = new Answers();
         while (questions(answers).FirstOrDefault(q => !answers.Has(q)) is { } question)
         {
@@ -28,7 +29,7 @@ internal sealed class Interviewer(
                 return null;
             }
 
-            if (answer == Back)
+            if (answer == InterviewText.Back)
             {
                 if (answers.Count > 0)
                 {
@@ -47,18 +48,13 @@ internal sealed class Interviewer(
     private static void Ask(TextWriter output, Question question)
     {
         output.WriteLine();
-        output.WriteLine($"  {question.Explain}");
+        output.WriteLine($"  {QuestionText.Explain(question)}");
         if (question.Words.Length > 1)
         {
             output.WriteLine($"  {string.Join("   ", question.Words.Select((w, i) => $"{i + 1}: {w}"))}");
         }
 
-        output.Write(question.Default switch
-        {
-            null => $"{question.Ask} ",
-            "" => $"{question.Ask} [leave out] ",
-            var usual => $"{question.Ask} [{usual}] ",
-        });
+        output.Write(InterviewText.Prompt(question));
         output.Flush();
     }
 
@@ -66,7 +62,7 @@ internal sealed class Interviewer(
     {
         if (answer.Length == 0 && question.Default is null)
         {
-            output.WriteLine("  An answer is needed here.");
+            output.WriteLine($"  {InterviewText.AnswerNeeded}");
             return;
         }
 
@@ -86,14 +82,16 @@ internal sealed class Interviewer(
         answers.Give(question, toml);
 
         // What is still missing is no mistake yet; whatever else is wrong came with this answer.
-        var mistakes = read(answers.Compose(profile, schema)).Where(e => e.Read != "nothing").ToList();
+        var mistakes = read(answers.Compose(profile, schema)).Where(e => !e.IsMissing).ToList();
         if (mistakes.Count > 0)
         {
             answers.TakeBack();
             foreach (var mistake in mistakes)
             {
-                output.WriteLine($"  {mistake.Key}: {mistake.Read} will not do; allowed: {mistake.Allowed}.");
-                output.WriteLine($"  {mistake.Advice}");
+                foreach (var line in InterviewText.Wrong(mistake))
+                {
+                    output.WriteLine($"  {line}");
+                }
             }
         }
     }

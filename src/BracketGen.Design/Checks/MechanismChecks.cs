@@ -56,10 +56,10 @@ public static class MechanismChecks
         var cable = job.Vehicle.Cable;
         if (report.Outer?.Route is { } route)
         {
-            yield return new(CheckId.OuterBendRadius, route.Radius, cable.LeastBendRadius);
+            yield return new(CheckId.OuterBendRadius, route.Radius, cable.MinBendRadius);
         }
 
-        yield return new(CheckId.WideOpenLoaded, report.Loaded?.OverTravel ?? double.NaN, job.Preferences.OverTravelReserve);
+        yield return new(CheckId.WideOpenLoaded, report.Loaded?.OverTravel ?? double.NaN, job.Preferences.MinOverTravel);
         foreach (var check in Forces(report, job.Body.Springs).Concat(Probabilities(report)))
         {
             yield return check;
@@ -112,7 +112,7 @@ public static class MechanismChecks
             yield return new(CheckId.SensorClosed, sensor.ClosedVolts, PositionSensor.LeastWhereLearned);
         }
 
-        yield return new(CheckId.SensorLow, Math.Min(sensor.ClosedVolts, sensor.OpenVolts), controller.LeastVolts);
-        yield return new(CheckId.SensorHigh, Math.Max(sensor.ClosedVolts, sensor.OpenVolts), controller.MostVolts);
+        yield return new(CheckId.SensorLow, Math.Min(sensor.ClosedVolts, sensor.OpenVolts), controller.MinVolts);
+        yield return new(CheckId.SensorHigh, Math.Max(sensor.ClosedVolts, sensor.OpenVolts), controller.MaxVolts);
     }
 }

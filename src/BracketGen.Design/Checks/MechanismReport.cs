@@ -114,7 +114,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, body.Valve),
             Sensor = body.Sensor,
             Uncertainty = uncertainty,
-            Closes = Closing(uncertainty, placement?.AdjusterShift ?? 0, cable.OuterEnd.AdjusterRange, job.Preferences.LeastFreePlay),
+            Closes = Closing(uncertainty, placement?.AdjusterShift ?? 0, cable.OuterEnd.AdjusterRange, job.Preferences.MinFreePlay),
             AdjusterRange = cable.OuterEnd.AdjusterRange,
         };
         return report with { Checks = [.. MechanismChecks.Of(job, report)] };
@@ -132,8 +132,8 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             return null;
         }
 
-        var worst = slips ? friction with { Coefficient = Math.Max(friction.Coefficient.Most, Cable.FrictionAtWorst) } : friction.Worst();
-        var heavy = hangs ? pedal with { PadLoad = Math.Max(pedal.PadLoad.Most, Pedal.PadLoadAtWorst) } : pedal;
+        var worst = slips ? friction with { Coefficient = Math.Max(friction.Coefficient.Max, Cable.FrictionAtWorst) } : friction.Worst();
+        var heavy = hangs ? pedal with { PadLoad = Math.Max(pedal.PadLoad.Max, Pedal.PadLoadAtWorst) } : pedal;
         double LeastOf(ReturnSprings springs) => under(worst) is { } travel
             ? ReturnMargin.Least(ReturnMargin.Over(travel, springs, heavy)).Fraction
             : double.NaN;

@@ -12,9 +12,9 @@ public static class StrengthChecks
     public static IEnumerable<Check> NotCalculated(Job job)
     {
         var preferences = job.Preferences;
-        yield return new(CheckId.StampedYield, double.NaN, preferences.LeastYieldFactor);
-        yield return new(CheckId.Endurance, double.NaN, preferences.LeastEnduranceFactor);
-        yield return new(CheckId.StopGive, double.NaN, preferences.MostGive);
+        yield return new(CheckId.StampedYield, double.NaN, preferences.MinYieldFactor);
+        yield return new(CheckId.Endurance, double.NaN, preferences.MinEnduranceFactor);
+        yield return new(CheckId.StopGive, double.NaN, preferences.MaxGive);
         if (job.Body.Engine is { } engine)
         {
             yield return new(CheckId.Resonance, double.NaN, LeastFrequencyRatio * engine.FiringFrequency);
@@ -27,9 +27,9 @@ public static class StrengthChecks
     public static IEnumerable<Check> Of(Job job, StrengthReport report)
     {
         var preferences = job.Preferences;
-        yield return new(CheckId.StampedYield, report.YieldFactor, preferences.LeastYieldFactor);
-        yield return new(CheckId.Endurance, report.EnduranceFactor, preferences.LeastEnduranceFactor);
-        yield return new(CheckId.StopGive, report.Opening.Give, preferences.MostGive);
+        yield return new(CheckId.StampedYield, report.YieldFactor, preferences.MinYieldFactor);
+        yield return new(CheckId.Endurance, report.EnduranceFactor, preferences.MinEnduranceFactor);
+        yield return new(CheckId.StopGive, report.Opening.Give, preferences.MaxGive);
         if (report.FiringFrequency is { } firing)
         {
             yield return new(CheckId.Resonance, report.Frequencies[0], LeastFrequencyRatio * firing);

@@ -30,16 +30,16 @@ public static class TravelChecks
     {
         var quadrant = body.Quadrant;
         var cable = vehicle.Cable;
-        yield return new(CheckId.FreePlay, travel.FreePlay, preferences.LeastFreePlay);
+        yield return new(CheckId.FreePlay, travel.FreePlay, preferences.MinFreePlay);
         yield return new(CheckId.ReturnSprings, body.Springs.Count, LeastSprings);
-        yield return new(CheckId.WideOpen, travel.OverTravel, preferences.OverTravelReserve);
+        yield return new(CheckId.WideOpen, travel.OverTravel, preferences.MinOverTravel);
         if (travel.ReachesWideOpen)
         {
-            yield return new(CheckId.OverTravel, travel.OverTravel, preferences.MostOverTravel);
+            yield return new(CheckId.OverTravel, travel.OverTravel, preferences.MaxOverTravel);
         }
 
         yield return new(CheckId.MomentArm, travel.LeastArm, 0.5 * travel.Closed.Arm);
-        yield return new(CheckId.WrapWideOpen, travel.WideOpen.Wrap.Radians, preferences.LeastWrap.Radians);
+        yield return new(CheckId.WrapWideOpen, travel.WideOpen.Wrap.Radians, preferences.MinWrap.Radians);
         yield return new(CheckId.GrooveLength, (quadrant.GrooveExtent - travel.Closed.Wrap).Radians, 0);
         yield return new(CheckId.WireInGroove, quadrant.GrooveWidth, cable.WireDiameter + WirePlay);
         yield return new(CheckId.WireInSlot, quadrant.SlotWidth, cable.WireDiameter + WirePlay);

@@ -7,10 +7,10 @@ public sealed record Controller
     public double? ZeroVolts { get; init; }
 
     /// <summary>Readings below it are taken for a broken wire (V); default 0.2 (common practice, no source).</summary>
-    public double LeastVolts { get; init; } = 0.2;
+    public double MinVolts { get; init; } = 0.2;
 
     /// <summary>Readings above it are taken for a short circuit (V); default 4.8 (common practice, no source).</summary>
-    public double MostVolts { get; init; } = 4.8;
+    public double MaxVolts { get; init; } = 4.8;
 
     /// <summary>One that learns its zero, with the usual limits of a sensor fed with 5 V.</summary>
     public static readonly Controller Usual = new();

@@ -17,21 +17,21 @@ public abstract record KeepOut(string Name) : IMirrored<KeepOut>
 
 /// <summary>An upright box between two corners.</summary>
 /// <param name="Name">What is there.</param>
-/// <param name="Least">Corner of least coordinates (mm).</param>
-/// <param name="Most">Corner of greatest coordinates (mm).</param>
-public sealed record KeepOutBox(string Name, Vector3 Least, Vector3 Most) : KeepOut(Name)
+/// <param name="Min">Corner of minimum x, y and z (mm).</param>
+/// <param name="Max">Corner of maximum x, y and z (mm).</param>
+public sealed record KeepOutBox(string Name, Vector3 Min, Vector3 Max) : KeepOut(Name)
 {
     /// <inheritdoc/>
     public override double DistanceTo(Vector3 point)
     {
-        var middle = 0.5 * (Least + Most);
-        var half = 0.5 * (Most - Least);
+        var middle = 0.5 * (Min + Max);
+        var half = 0.5 * (Max - Min);
         double x = Math.Abs(point.X - middle.X) - half.X, y = Math.Abs(point.Y - middle.Y) - half.Y, z = Math.Abs(point.Z - middle.Z) - half.Z;
         return new Vector3(Math.Max(x, 0), Math.Max(y, 0), Math.Max(z, 0)).Length + Math.Min(Math.Max(x, Math.Max(y, z)), 0);
     }
 
     /// <inheritdoc/>
-    public override KeepOut Mirrored() => new KeepOutBox(Name, new(Least.X, -Most.Y, Least.Z), new(Most.X, -Least.Y, Most.Z));
+    public override KeepOut Mirrored() => new KeepOutBox(Name, new(Min.X, -Max.Y, Min.Z), new(Max.X, -Min.Y, Max.Z));
 }
 
 /// <summary>A cylinder with flat ends.</summary>

@@ -24,17 +24,17 @@ public sealed record Preferences
     /// <summary>Slack wanted in the wire at the closed stop (mm).</summary>
     public Measured FreePlay { get; init; } = new(2, 0.5);
 
-    /// <summary>Least slack at the closed stop that surely lets the valve close (mm).</summary>
-    public double LeastFreePlay { get; init; } = 1;
+    /// <summary>Minimum free play with which the valve surely closes (mm).</summary>
+    public double MinFreePlay { get; init; } = 1;
 
-    /// <summary>Pull that must be left at the floor when the valve is wide open (mm).</summary>
-    public double OverTravelReserve { get; init; } = 0.5;
+    /// <summary>Minimum over-travel: pull left with the valve wide open (mm).</summary>
+    public double MinOverTravel { get; init; } = 0.5;
 
-    /// <summary>Over-travel above which the pedal needs a stop of its own (mm).</summary>
-    public double MostOverTravel { get; init; } = 4;
+    /// <summary>Maximum over-travel, above which the pedal needs a pedal stop (mm).</summary>
+    public double MaxOverTravel { get; init; } = 4;
 
-    /// <summary>Wrap that must be left at the wide-open stop.</summary>
-    public Angle LeastWrap { get; init; } = Angle.FromDegrees(10);
+    /// <summary>Minimum wrap angle at the wide-open stop.</summary>
+    public Angle MinWrap { get; init; } = Angle.FromDegrees(10);
 
     /// <summary>Clearance between the end fitting and the stop, with everything that stands out of it (mm).</summary>
     public double FittingClearance { get; init; } = 5;
@@ -55,33 +55,33 @@ public sealed record Preferences
     public ImmutableArray<string> Materials { get; init; } = [];
 
     /// <summary>Thinnest sheet allowed (mm).</summary>
-    public double LeastThickness { get; init; } = 2;
+    public double MinThickness { get; init; } = 2;
 
     /// <summary>Thickest sheet allowed (mm).</summary>
-    public double MostThickness { get; init; } = 6;
+    public double MaxThickness { get; init; } = 6;
 
-    /// <summary>Least yield strength over stress with the pedal stamped on.</summary>
-    public double LeastYieldFactor { get; init; } = 1.2;
+    /// <summary>Minimum yield strength over stress with the pedal stamped on.</summary>
+    public double MinYieldFactor { get; init; } = 1.2;
 
-    /// <summary>Least safety factor against cracking, every opening counted.</summary>
-    public double LeastEnduranceFactor { get; init; } = 1.5;
+    /// <summary>Minimum safety factor against cracking, every opening counted.</summary>
+    public double MinEnduranceFactor { get; init; } = 1.5;
 
-    /// <summary>Most that the stop may give along the wire under the largest tension of an opening (mm).</summary>
-    public double MostGive { get; init; } = 0.5;
+    /// <summary>Maximum give of the stop along the wire under the largest tension of an opening (mm).</summary>
+    public double MaxGive { get; init; } = 0.5;
 
     /// <summary>Radius wanted at outline corners (mm).</summary>
     public double CornerRadius { get; init; } = 5;
 
     /// <inheritdoc/>
     public bool Equals(Preferences? other) => other is not null
-        && FreePlay == other.FreePlay && LeastFreePlay == other.LeastFreePlay && OverTravelReserve == other.OverTravelReserve
-        && MostOverTravel == other.MostOverTravel && LeastWrap == other.LeastWrap && FittingClearance == other.FittingClearance
+        && FreePlay == other.FreePlay && MinFreePlay == other.MinFreePlay && MinOverTravel == other.MinOverTravel
+        && MaxOverTravel == other.MaxOverTravel && MinWrap == other.MinWrap && FittingClearance == other.FittingClearance
         && SweepClearance == other.SweepClearance && KeepOutClearance == other.KeepOutClearance
         && AdjusterReserve == other.AdjusterReserve && StopOpening == other.StopOpening
-        && Materials.SequenceEqual(other.Materials) && LeastThickness == other.LeastThickness
-        && MostThickness == other.MostThickness && CornerRadius == other.CornerRadius
-        && LeastYieldFactor == other.LeastYieldFactor && LeastEnduranceFactor == other.LeastEnduranceFactor && MostGive == other.MostGive;
+        && Materials.SequenceEqual(other.Materials) && MinThickness == other.MinThickness
+        && MaxThickness == other.MaxThickness && CornerRadius == other.CornerRadius
+        && MinYieldFactor == other.MinYieldFactor && MinEnduranceFactor == other.MinEnduranceFactor && MaxGive == other.MaxGive;
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(FreePlay, LeastWrap, StopOpening, LeastThickness, MostThickness);
+    public override int GetHashCode() => HashCode.Combine(FreePlay, MinWrap, StopOpening, MinThickness, MaxThickness);
 }

@@ -20,8 +20,8 @@ internal sealed class BracketTools
     public BracketTools(SheetOnMount sheet, Shop shop)
     {
         _sheet = sheet;
-        _acrossGrain = [.. DiesFor(shop, sheet.Stock, sheet.Stock.Material.LeastRadiusAcrossGrain)];
-        _alongGrain = [.. DiesFor(shop, sheet.Stock, sheet.Stock.Material.LeastRadiusAlongGrain).Take(1)];
+        _acrossGrain = [.. DiesFor(shop, sheet.Stock, sheet.Stock.Material.MinRadiusAcrossGrain)];
+        _alongGrain = [.. DiesFor(shop, sheet.Stock, sheet.Stock.Material.MinRadiusAlongGrain).Take(1)];
     }
 
     /// <summary>The sheet.</summary>

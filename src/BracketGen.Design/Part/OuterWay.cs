@@ -12,7 +12,7 @@ public static class OuterWay
     /// <param name="placement">Where the stop is, in the job's frame.</param>
     public static OuterRoute? Tightest(Job job, StopPlacement placement) => job.Bulkhead is { } bulkhead
         ? OuterRoute.Shortest(
-            placement.Seat, placement.Direction, bulkhead.Point, -bulkhead.Direction, job.Vehicle.Cable.LeastBendRadius)
+            placement.Seat, placement.Direction, bulkhead.Point, -bulkhead.Direction, job.Vehicle.Cable.MinBendRadius)
         : null;
 
     /// <summary>
@@ -31,10 +31,10 @@ public static class OuterWay
         if (job.Vehicle.Cable.OuterLength is { } length)
         {
             return OuterRoute.Fit(
-                placement.Seat, placement.Direction, bulkhead.Point, bulkhead.Direction, job.Vehicle.Cable.LeastBendRadius, length);
+                placement.Seat, placement.Direction, bulkhead.Point, bulkhead.Direction, job.Vehicle.Cable.MinBendRadius, length);
         }
 
         var tightest = Tightest(job, placement);
-        return new(tightest, double.NaN, tightest is null ? new EndsTooClose(job.Vehicle.Cable.LeastBendRadius, placement.Seat.DistanceTo(bulkhead.Point)) : null);
+        return new(tightest, double.NaN, tightest is null ? new EndsTooClose(job.Vehicle.Cable.MinBendRadius, placement.Seat.DistanceTo(bulkhead.Point)) : null);
     }
 }

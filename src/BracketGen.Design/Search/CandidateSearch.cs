@@ -92,7 +92,7 @@ public static class CandidateSearch
         job.Vehicle.Cable.OuterEnd.AdjusterRange / 2 * (1 - job.Preferences.AdjusterReserve);
 
     private static IReadOnlyList<Angle> Angles(Job job, Angle? step = null) =>
-        LeavingAngles.Of(job.Body.Quadrant, job.Body.Mount.Plane.Normal, job.Preferences.LeastWrap, step ?? Step);
+        LeavingAngles.Of(job.Body.Quadrant, job.Body.Mount.Plane.Normal, job.Preferences.MinWrap, step ?? Step);
 
     private static IEnumerable<Place> Places(Job job, double[] shifts, Angle? step = null) =>
         from angle in Angles(job, step)
@@ -125,6 +125,6 @@ public static class CandidateSearch
     }
 
     internal static IEnumerable<Stock> StockAllowed(Job job) => job.Shop.Stock.Where(s =>
-        s.Thickness >= job.Preferences.LeastThickness && s.Thickness <= job.Preferences.MostThickness
+        s.Thickness >= job.Preferences.MinThickness && s.Thickness <= job.Preferences.MaxThickness
         && (job.Preferences.Materials.IsEmpty || job.Preferences.Materials.Contains(s.Material.Designation)));
 }

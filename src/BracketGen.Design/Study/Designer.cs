@@ -78,7 +78,7 @@ public static class Designer
             Placement = taken?.Candidate.Placement,
             Bracket = taken?.Candidate.Bracket,
             Checks = [.. checks, .. mechanism.Checks, .. proof?.Strength.Checks ?? (taken is null ? [] : StrengthChecks.NotCalculated(job))],
-            Remedy = TravelRemedy.For(travel, job.Preferences.OverTravelReserve),
+            Remedy = TravelRemedy.For(travel, job.Preferences.MinOverTravel),
             CandidateCount = 0,
         };
     }
@@ -95,7 +95,7 @@ public static class Designer
     {
         var travel = NominalTravel(job);
         return (travel, [.. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, travel)],
-            TravelRemedy.For(travel, job.Preferences.OverTravelReserve));
+            TravelRemedy.For(travel, job.Preferences.MinOverTravel));
     }
 
     // Farther from the shaft (mm) than any groove reaches.
@@ -104,7 +104,7 @@ public static class Designer
     private static Travel NominalTravel(Job job)
     {
         var quadrant = job.Body.Quadrant;
-        var angles = LeavingAngles.Of(quadrant, job.Body.Mount.Plane.Normal, job.Preferences.LeastWrap, Angle.FromDegrees(5));
+        var angles = LeavingAngles.Of(quadrant, job.Body.Mount.Plane.Normal, job.Preferences.MinWrap, Angle.FromDegrees(5));
         var middle = angles[angles.Count / 2];
         var placement = StopPlacement.At(
             quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, middle);

@@ -124,8 +124,8 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         Preferences = job.Preferences with
         {
             Materials = [],
-            LeastThickness = Math.Min(thickness, job.Preferences.LeastThickness),
-            MostThickness = Math.Max(thickness, job.Preferences.MostThickness),
+            MinThickness = Math.Min(thickness, job.Preferences.MinThickness),
+            MaxThickness = Math.Max(thickness, job.Preferences.MaxThickness),
         },
     };
 

@@ -23,7 +23,7 @@ public static class FittedCheck
             Sensor = report.Sensor,
             ControllerZero = job.Vehicle.Controller.ZeroVolts,
             Pitch = job.Vehicle.Cable.OuterEnd is ThreadedAdjuster adjuster ? adjuster.Pitch : null,
-            LeastFreePlay = job.Preferences.LeastFreePlay,
+            MinFreePlay = job.Preferences.MinFreePlay,
         })
         : null;
 }

@@ -56,7 +56,7 @@ internal static class Weakness
     private static double? LessPull(Job job, ImmutableArray<ProvenOffer> weak, StrengthDetail detail)
     {
         var pull = job.Vehicle.Pedal.AvailablePull;
-        for (var less = Step; less < weak[0].Offer.Candidate.Travel.OverTravel - job.Preferences.OverTravelReserve; less += Step)
+        for (var less = Step; less < weak[0].Offer.Candidate.Travel.OverTravel - job.Preferences.MinOverTravel; less += Step)
         {
             var changed = job with
             {

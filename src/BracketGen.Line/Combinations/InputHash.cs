@@ -26,6 +26,6 @@ public static class InputHash
     /// <summary>The 32 hexadecimal digits of XXH128 over bytes.</summary>
     public static string OfBytes(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(XxHash128.Hash(bytes));
 
-    /// <summary>The hash of a file's facts.</summary>
-    public static string Of(ImmutableArray<Fact> facts) => OfTexts(facts.SelectMany(f => new[] { f.Key, f.Value }));
+    /// <summary>The hash of a file's facts, by the first names of their keys: a key that is renamed changes none.</summary>
+    public static string Of(ImmutableArray<Fact> facts) => OfTexts(facts.SelectMany(f => new[] { RenamedKeys.FirstPath(f.Key), f.Value }));
 }

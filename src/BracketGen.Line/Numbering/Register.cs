@@ -180,7 +180,7 @@ public sealed class Register
 
             if (read is { Source: { } hash, Called: { } called, Facts: { } said })
             {
-                Sources[hash] = new(called, hash, Facts(said));
+                Sources[hash] = new(called, hash, [.. Facts(said).Select(f => f with { Key = RenamedKeys.PathNow(f.Key) })]);
                 return null;
             }
 

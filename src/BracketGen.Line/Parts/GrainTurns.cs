@@ -18,7 +18,7 @@ public static class GrainTurns
     public static ImmutableArray<Angle> Of(Bracket bracket)
     {
         var flat = bracket.Flat;
-        var least = bracket.Stock.Material.LeastRadiusAlongGrain * bracket.Stock.Thickness;
+        var least = bracket.Stock.Material.MinRadiusAlongGrain * bracket.Stock.Thickness;
         if (flat.Bends.Any(b => b.InsideRadius < least * (1 - 1e-9)))
         {
             var turn = -flat.Bends[0].Across.Polar;

@@ -77,7 +77,7 @@ public static class PossibleServices
     {
         var (stock, preferences) = (bracket.Stock, job.Preferences);
         var play = bracket.Stop.Diameter - seat.Opening;
-        return stock.Thickness >= preferences.LeastThickness && stock.Thickness <= preferences.MostThickness
+        return stock.Thickness >= preferences.MinThickness && stock.Thickness <= preferences.MaxThickness
             && (preferences.Materials.IsEmpty || preferences.Materials.Contains(stock.Material.Designation))
             && play >= -Tolerance.Point && play <= StopSeat.FerrulePlay + Tolerance.Point
             && (bracket.Stop.IsSlot || !seat.IsSlot)

@@ -11,6 +11,7 @@ using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Words.Line;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Line.Solving;
 

@@ -24,7 +24,7 @@ public sealed record Cable
     public required Angle FleetLimit { get; init; }
 
     /// <summary>Minimum bend radius of the outer (mm).</summary>
-    public required double LeastBendRadius { get; init; }
+    public required double MinBendRadius { get; init; }
 
     /// <summary>Maximum change of wire direction over the sweep at which side load does not wear the outer end.</summary>
     /// <remarks>Default 5° (common practice, no source).</remarks>

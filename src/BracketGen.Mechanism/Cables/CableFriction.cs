@@ -39,5 +39,5 @@ public sealed record CableFriction(Measured Coefficient, Angle TotalBend, double
     }
 
     /// <summary>The maximum friction within its ±.</summary>
-    public CableFriction Worst() => this with { Coefficient = Coefficient.Most };
+    public CableFriction Worst() => this with { Coefficient = Coefficient.Max };
 }

@@ -39,7 +39,7 @@ public sealed record FittedExpectation
     public double? Pitch { get; init; }
 
     /// <summary>Minimum free play that lets the valve close in every case (mm).</summary>
-    public double LeastFreePlay { get; init; } = 1;
+    public double MinFreePlay { get; init; } = 1;
 
     /// <summary>How well a voltage can be read (V): smaller differences are not mentioned.</summary>
     public double VoltsResolution { get; init; } = 0.02;

@@ -43,7 +43,7 @@ public static class FittedVerdict
 
         var wanted = Wanted(expected);
         var shift = slack - wanted;
-        return slack < expected.LeastFreePlay ? new TooLittleFreePlay(slack, expected.LeastFreePlay) { AdjusterShift = shift }
+        return slack < expected.MinFreePlay ? new TooLittleFreePlay(slack, expected.MinFreePlay) { AdjusterShift = shift }
             : Math.Abs(shift) > 0.5 * wanted ? new FreePlayOff(slack, wanted) { AdjusterShift = shift }
             : new FreePlayRight(slack);
     }
@@ -77,8 +77,8 @@ public static class FittedVerdict
         }
 
         var pull = PullOf(expected, expected.Travel.Travel.Rotation) - PullOf(expected, reached);
-        var inHand = (readings.FreePlay ?? Wanted(expected)) - expected.LeastFreePlay;
-        return new ValveStopsShort(sensor.Fraction(volts), reached, sensor.Rotation, pull, Math.Max(0, inHand), expected.LeastFreePlay)
+        var inHand = (readings.FreePlay ?? Wanted(expected)) - expected.MinFreePlay;
+        return new ValveStopsShort(sensor.Fraction(volts), reached, sensor.Rotation, pull, Math.Max(0, inHand), expected.MinFreePlay)
         {
             AdjusterShift = inHand >= pull ? pull : null,
         };
@@ -111,7 +111,7 @@ public static class FittedVerdict
     }
 
     // A job may have been changed since: advice never leads to less free play than the valve needs to close.
-    private static double Wanted(FittedExpectation expected) => Math.Max(expected.Travel.Travel.FreePlay, expected.LeastFreePlay);
+    private static double Wanted(FittedExpectation expected) => Math.Max(expected.Travel.Travel.FreePlay, expected.MinFreePlay);
 
     /// <summary>Wire at the quadrant (mm) between the closed stop and an opening.</summary>
     private static double PullOf(FittedExpectation expected, Angle opening) =>

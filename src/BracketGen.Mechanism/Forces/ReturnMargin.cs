@@ -45,7 +45,7 @@ public readonly record struct ReturnMargin(Angle Opening, double Spring, double 
             var fraction = (double)i / steps;
             var opening = fraction * travel.Travel.Rotation;
             var gain = lever.PullPerTravel(lever.PadAt(travel.PullAt(opening)));
-            var atPedal = Math.Max(0, pedal.PadLoad.Most) / gain;
+            var atPedal = Math.Max(0, pedal.PadLoad.Max) / gain;
             var needed = travel.Wire(opening).Arm * travel.Friction.ToDrawBack(atPedal) + shaftFriction;
             return new ReturnMargin(opening, springs.TorqueAt(fraction), needed);
         })];

@@ -14,7 +14,7 @@ public sealed record ReturnSprings(Measured TorqueClosed, Measured TorqueOpen, i
         TorqueClosed.Value + fraction * (TorqueOpen.Value - TorqueClosed.Value);
 
     /// <summary>As weak as their ± allows.</summary>
-    public ReturnSprings Weakest() => this with { TorqueClosed = TorqueClosed.Least, TorqueOpen = TorqueOpen.Least };
+    public ReturnSprings Weakest() => this with { TorqueClosed = TorqueClosed.Min, TorqueOpen = TorqueOpen.Min };
 
     /// <summary>The springs left when one has failed, all assumed equally strong (49 CFR 571.124 S5).</summary>
     public ReturnSprings OneFailed()

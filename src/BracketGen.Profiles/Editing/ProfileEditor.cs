@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Toml;
 using Tomlyn.Syntax;
 
 namespace BracketGen.Profiles.Editing;
@@ -12,7 +13,7 @@ public static partial class ProfileEditor
 
     /// <summary>The text with one value set, added or taken away; null where that cannot be done, because the text is not TOML or there is no such place.</summary>
     /// <param name="text">The profile.</param>
-    /// <param name="key">Key with the tables it stands in, as errors name it: «mount.holes[2].thread»; «mount.holes[+]» is one item more.</param>
+    /// <param name="key">Key with the tables it stands in, as errors name it: "mount.holes[2].thread"; "mount.holes[+]" is one item more.</param>
     /// <param name="value">The new value; null or JSON's null takes the key or the item away.</param>
     public static string? Apply(string text, string key, JsonElement? value)
     {
@@ -30,9 +31,6 @@ public static partial class ProfileEditor
             : Insert(text, map, key, literal!);
         return edited is not null && TomlMap.Read(edited) is not null ? edited : null;
     }
-
-    /// <summary>Whether <paramref name="name"/> may stand as a key without quotes.</summary>
-    internal static bool IsName(string name) => NameForm().IsMatch(name);
 
     private static string Replace(string text, TomlMap.Spot spot, string literal)
     {
@@ -63,7 +61,7 @@ public static partial class ProfileEditor
             return IntoBlock(text, block.End, $"{name} = {literal}");
         }
 
-        // «quadrant.rotation = 84» under the root: the next key is written as its neighbours are.
+        // "quadrant.rotation = 84" under the root: the next key is written as its neighbours are.
         if (map.Paths.FirstOrDefault(p => p.StartsWith(parent + ".", StringComparison.Ordinal) && !map.Find(p)!.IsInline) is { } neighbour
             && map.Blocks.LastOrDefault(b => b.Start <= map.Find(neighbour)!.PairStart) is { } home && !map.Blocks.Any(b => b.Path.StartsWith(parent + ".", StringComparison.Ordinal)))
         {
@@ -186,9 +184,6 @@ public static partial class ProfileEditor
 
     [GeneratedRegex(@"^[A-Za-z0-9_-]+(\[[1-9][0-9]{0,3}\])*(\.[A-Za-z0-9_-]+(\[[1-9][0-9]{0,3}\])*)*(\[\+\])?$", RegexOptions.CultureInvariant)]
     private static partial Regex KeyForm();
-
-    [GeneratedRegex("^[A-Za-z0-9_-]+$", RegexOptions.CultureInvariant)]
-    private static partial Regex NameForm();
 
     [GeneratedRegex("^\"[0-9]{4}-[0-9]{2}-[0-9]{2}\"$", RegexOptions.CultureInvariant)]
     private static partial Regex DayInQuotes();

@@ -13,7 +13,7 @@ public static class ProfileValues
     /// <summary>Every value by its key: texts with their units as written, numbers bare; an empty object where the text is not TOML.</summary>
     public static JsonObject Of(string text) => Tree(text) is { } table ? Table(table) : [];
 
-    /// <summary>What the first key says the profile is of, «throttle body», and its name; null where it is no profile.</summary>
+    /// <summary>What the first key says the profile is of ("throttle body"), and its name; null where it is no profile.</summary>
     public static (string Kind, string Name)? Summary(string text)
     {
         if (Tree(text) is not { } table || table.Find(ProfileReader.ProfileKey)?.Value is not TomlText { Text: var kind } || ProfileKind.All.All(k => k.Word != kind))
@@ -26,7 +26,7 @@ public static class ProfileValues
     }
 
     private static TomlTable? Tree(string text) =>
-        TomlMap.Read(text) is null ? null : TomlFile.Parse(InMemory, text, new(MemoryFileSource.Empty));
+        TomlMap.Read(text) is null ? null : TomlFile.Parse(InMemory, text, new());
 
     private static JsonObject Table(TomlTable table)
     {

@@ -6,7 +6,7 @@ using Tomlyn.Syntax;
 
 namespace BracketGen.Profiles.Editing;
 
-/// <summary>Where in a text each value and each header's keys stand, by the names that errors use: «mount.holes[2].at[1]».</summary>
+/// <summary>Where in a text each value and each header's keys stand, by the names that errors use: "mount.holes[2].at[1]".</summary>
 /// <remarks>Offsets are UTF-16 units from the start of the text, ends exclusive.</remarks>
 internal sealed class TomlMap
 {

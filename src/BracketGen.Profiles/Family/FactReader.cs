@@ -8,12 +8,12 @@ namespace BracketGen.Profiles.Family;
 /// <summary>Turns a file's tree into its facts.</summary>
 internal static class FactReader
 {
-    /// <summary>All facts of <paramref name="table"/>, sorted by key.</summary>
+    /// <summary>All facts of <paramref name="table"/>, sorted by the first names of their keys, so that a new name changes no order.</summary>
     public static ImmutableArray<Fact> Of(TomlTable table)
     {
         var facts = new List<Fact>();
         Gather(table, "", facts);
-        return [.. facts.OrderBy(f => f.Key, StringComparer.Ordinal)];
+        return [.. facts.OrderBy(f => RenamedKeys.FirstPath(f.Key), StringComparer.Ordinal)];
     }
 
     private static void Gather(TomlValue value, string key, List<Fact> into)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
@@ -30,7 +31,7 @@ public sealed record ProductFamily
     /// <summary>What else a customer may choose; one plain option without a code where the file says nothing.</summary>
     public required ImmutableArray<FamilyOption> Options { get; init; }
 
-    /// <summary>Combinations that are not offered.</summary>
+    /// <summary>Variants that are not sold.</summary>
     public required ImmutableArray<Exclusion> Exclusions { get; init; }
 
     /// <summary>How parts are numbered.</summary>
@@ -68,7 +69,7 @@ public sealed record FamilyOption(string Code, string Name, Preferences Preferen
 /// <param name="Body">Code of the throttle body; null for any.</param>
 /// <param name="Material">Code of the material; null for any.</param>
 /// <param name="Option">Code of the option; null for any.</param>
-/// <param name="Reason">Why, in words that the catalogue prints.</param>
+/// <param name="Reason">The reason; the catalogue prints it.</param>
 public sealed record Exclusion(string? Vehicle, string? Body, string? Material, string? Option, string Reason);
 
 /// <summary>How revisions are counted.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
 
@@ -7,7 +8,7 @@ namespace BracketGen.Profiles.Family;
 
 /// <summary>One thing a file says: a key with all its headers, and the value as text.</summary>
 /// <remarks>Comments, order and spacing of the file are gone, so two files that mean the same have the same facts.</remarks>
-/// <param name="Key">«quadrant.pitch_radius.value»; items of a list are counted from 1.</param>
+/// <param name="Key">"quadrant.pitch_radius.value"; items of a list are counted from 1.</param>
 /// <param name="Value">The value as written, without quotes; numbers in their shortest form.</param>
 public readonly record struct Fact(string Key, string Value);
 

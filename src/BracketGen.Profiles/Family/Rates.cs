@@ -12,7 +12,7 @@ public sealed record Rates
     /// <summary>Price of sheet for a kilogram, where the sheet has no price of its own.</summary>
     public double SheetPerKilogram { get; init; } = 2.5;
 
-    /// <summary>Cutting machine with its operator, for an hour.</summary>
+    /// <summary>Cutting machine with its operator, per hour.</summary>
     public double CuttingRate { get; init; } = 90;
 
     /// <summary>Time to cut one metre in sheet of one millimetre (s); it grows with the thickness.</summary>
@@ -24,7 +24,7 @@ public sealed record Rates
     /// <summary>Time to set up the cutting machine for a batch (s).</summary>
     public double CuttingSetUp { get; init; } = 600;
 
-    /// <summary>Press brake with its operator, for an hour.</summary>
+    /// <summary>Press brake with its operator, per hour.</summary>
     public double BendingRate { get; init; } = 70;
 
     /// <summary>Time for one bend (s).</summary>
@@ -39,10 +39,10 @@ public sealed record Rates
     /// <summary>Price of a bolt with its washer.</summary>
     public double BoltPrice { get; init; } = 0.4;
 
-    /// <summary>What is put on the cost to make the price, as a part of it.</summary>
+    /// <summary>Mark-up on the cost, as a fraction: 0.4 adds 40 %.</summary>
     public double MarkUp { get; init; } = 0.4;
 
-    /// <summary>Batches for which a price is given, rising.</summary>
+    /// <summary>Batch sizes to give prices for, from small to large.</summary>
     public ImmutableArray<int> Quantities { get; init; } = [1, 10, 50, 100];
 
     /// <inheritdoc/>

@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 
 namespace BracketGen.Profiles.Forms;
@@ -9,15 +10,18 @@ namespace BracketGen.Profiles.Forms;
 /// </summary>
 internal abstract class Form<T>
 {
-    /// <summary>What may stand here, in words that fit after «allowed:».</summary>
-    public abstract string Allowed { get; }
+    /// <summary>What may stand here.</summary>
+    public abstract AllowedValue Allowed { get; }
 
     /// <summary>Reads a value, or reports every mistake in it and answers false.</summary>
     public abstract bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out T result);
 
-    /// <summary>JSON Schema of the value.</summary>
-    public abstract JsonObject Schema();
+    /// <summary>JSON Schema of the value; what is shared goes to <paramref name="shared"/>.</summary>
+    public abstract JsonObject Schema(SharedSchemas shared);
 
     /// <summary>A value as it would be written in a file without a unit; null where the schema need not show it.</summary>
     public virtual JsonNode? Written(T value) => null;
+
+    /// <summary>Reports that the value is not of this form.</summary>
+    protected void Report(TomlValue value, string key, Reading reading, ValueMistake mistake) => value.Report(key, reading, new ValueWrong(mistake, Allowed));
 }

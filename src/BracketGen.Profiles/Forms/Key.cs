@@ -1,9 +1,11 @@
 using System.Text.Json.Nodes;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 
 namespace BracketGen.Profiles.Forms;
 
 /// <summary>A key of a section: name, form, whether it must be there, and help for the editor.</summary>
+/// <remarks>The help stays here and not in BracketGen.Words: it is part of the published schema, and reads with the key's limits beside it.</remarks>
 internal abstract class Key(string name, string help, bool isRequired)
 {
     public string Name => name;
@@ -12,14 +14,14 @@ internal abstract class Key(string name, string help, bool isRequired)
 
     public bool IsRequired => isRequired;
 
-    public abstract string Allowed { get; }
+    public abstract AllowedValue Allowed { get; }
 
     public abstract bool IsTable { get; }
 
     /// <summary>Reads the value and keeps it; false where it was wrong.</summary>
     public abstract bool Read(TomlValue value, string key, Reading reading, SectionValues into);
 
-    public abstract JsonObject Schema();
+    public abstract JsonObject Schema(SharedSchemas shared);
 }
 
 /// <summary>A key whose value is read as <typeparamref name="T"/>.</summary>
@@ -34,7 +36,7 @@ internal sealed class Key<T>(string name, Form<T> form, string help, bool isRequ
     public static Key<T> WithDefault(string name, Form<T> form, string help, T value) =>
         new(name, form, help, isRequired: false) { Default = value, _hasDefault = true };
 
-    public override string Allowed => form.Allowed;
+    public override AllowedValue Allowed => form.Allowed;
 
     public override bool IsTable => form is ISectionLike;
 
@@ -49,9 +51,9 @@ internal sealed class Key<T>(string name, Form<T> form, string help, bool isRequ
         return true;
     }
 
-    public override JsonObject Schema()
+    public override JsonObject Schema(SharedSchemas shared)
     {
-        var schema = form.Schema();
+        var schema = form.Schema(shared);
         schema["description"] = Help;
         if (_hasDefault && form.Written(Default) is { } written)
         {

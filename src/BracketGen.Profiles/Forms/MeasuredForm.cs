@@ -1,24 +1,27 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 
-/// <summary>A quantity, alone or with how well it was measured: <c>{ value = 31.5, plus_minus = 0.2 }</c>.</summary>
+/// <summary>A quantity, alone or with its ±: <c>{ value = 31.5, plus_minus = 0.2 }</c>.</summary>
 internal sealed class MeasuredForm : Form<Measured>
 {
-    private readonly QuantityForm _quantity;
+    private const string ValueKey = "value", PlusMinusKey = "plus_minus";
+
+    private readonly QuantityForm _quantity, _plusMinus;
     private readonly Section<Measured> _table;
 
-    public MeasuredForm(QuantityForm quantity, double mostPlusMinus)
+    public MeasuredForm(QuantityForm quantity, double maxPlusMinus)
     {
         _quantity = quantity;
-        var value = new Key<double>("value", quantity, "The reading.");
-        var plusMinus = new Key<double>("plus_minus", new QuantityForm(quantity.Standard, 0, mostPlusMinus), "Half-width of the interval that surely holds the true value.");
+        _plusMinus = new(quantity.Standard, 0, maxPlusMinus);
+        var value = new Key<double>(ValueKey, quantity, "The reading.");
+        var plusMinus = new Key<double>(PlusMinusKey, _plusMinus, "How far the reading may be off, each way.");
         _table = new(
-            "a reading with how well it was measured",
             [value, plusMinus],
             v => new Measured(v.Get(value), v.Get(plusMinus)),
             [
@@ -27,7 +30,7 @@ internal sealed class MeasuredForm : Form<Measured>
             ]);
     }
 
-    public override string Allowed => _quantity.Allowed;
+    public override AllowedValue Allowed => _quantity.Allowed;
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out Measured result)
     {
@@ -41,33 +44,59 @@ internal sealed class MeasuredForm : Form<Measured>
         return isRead;
     }
 
-    public override JsonObject Schema()
+    public override JsonObject Schema(SharedSchemas shared)
     {
-        var plain = _quantity.Schema();
-        var forms = plain["anyOf"] is JsonArray several ? several.Select(s => s!.DeepClone()) : [plain];
-        return new JsonObject { ["anyOf"] = new JsonArray([.. forms, _table.Schema()]) };
+        if (shared.IsInFull)
+        {
+            var plain = _quantity.Schema(shared);
+            var forms = plain["anyOf"] is JsonArray several ? several.Select(s => s!.DeepClone()) : [plain];
+            return new JsonObject { ["anyOf"] = new JsonArray([.. forms, _table.Schema(shared)]) };
+        }
+
+        var schema = shared.Use("measured_" + _quantity.SharedName, () => new JsonObject { ["anyOf"] = new JsonArray(_quantity.SharedSchema(shared), SharedTable(shared)) });
+        foreach (var (name, limit) in _quantity.Limits().ToArray())
+        {
+            schema[name] = limit!.DeepClone();
+        }
+
+        schema["properties"] = new JsonObject { [ValueKey] = _quantity.Limits(), [PlusMinusKey] = _plusMinus.Limits() };
+        return schema;
+    }
+
+    // The table with the shared schemas of its numbers; the limits stand with each key.
+    private JsonObject SharedTable(SharedSchemas shared)
+    {
+        var table = _table.Schema(shared);
+        foreach (var (name, schema) in table["properties"]!.AsObject().ToArray())
+        {
+            var plain = _quantity.SharedSchema(shared);
+            plain["description"] = schema!["description"]!.DeepClone();
+            table["properties"]![name] = plain;
+        }
+
+        return table;
     }
 
     public override JsonNode? Written(Measured value) => value.PlusMinus == 0
         ? _quantity.Written(value.Value)
-        : new JsonObject { ["value"] = _quantity.Written(value.Value), ["plus_minus"] = _quantity.Written(value.PlusMinus) };
+        : new JsonObject { [ValueKey] = _quantity.Written(value.Value), [PlusMinusKey] = _quantity.Written(value.PlusMinus) };
 
     // Where the quantity is positive by nature, a reading that may be zero or less says that nothing was measured.
     private void CheckSign(SectionValues values, Key<double> value, Key<double> plusMinus)
     {
-        if (_quantity.Least > 0 && values.Get(plusMinus) >= values.Get(value))
+        if (_quantity.Min > 0 && values.Get(plusMinus) >= values.Get(value))
         {
-            values.Report(plusMinus, $"less than the value, {_quantity.Show(values.Get(value))}", "The true value cannot be zero or less: measure again, or correct the number.");
+            values.Report(plusMinus, new Compared(Relation.LessThan, ValueKey, _quantity.Standard.Kind, values.Get(value), CompareReason.Positive));
         }
     }
 
-    // «1.125 in ± 0.01» means hundredths of an inch to whoever wrote it; silently reading millimetres would be wrong.
+    // "1.125 in ± 0.01" means hundredths of an inch to whoever wrote it; silently reading millimetres would be wrong.
     private static void CheckUnits(SectionValues values, Key<double> value, Key<double> plusMinus)
     {
         if (values.Written(value) is TomlText text && values.Written(plusMinus) is TomlNumber { Number: not 0 } bare
             && QuantityText.Split(text.Text) is var (_, unit))
         {
-            values.Report(plusMinus, "a quantity with its unit, as the value has one", $"Write \"{bare.Written} {unit}\" if it is in the same unit.");
+            values.Report(plusMinus, new PlusMinusWithoutUnit(bare.Written.ToString(), unit));
         }
     }
 }

@@ -1,8 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using System.Text.Json.Nodes;
-using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 using BracketGen.Units;
 
@@ -10,153 +9,125 @@ namespace BracketGen.Profiles.Forms;
 
 /// <summary>A number, bare in its standard unit or in quotes with any unit of its kind; read into internal units.</summary>
 /// <param name="standard">Unit of a bare number.</param>
-/// <param name="least">Least value allowed, in the standard unit.</param>
-/// <param name="most">Greatest value allowed, in the standard unit.</param>
-internal sealed class QuantityForm(Unit standard, double least, double most) : Form<double>
+/// <param name="min">Minimum, in the standard unit.</param>
+/// <param name="max">Maximum, in the standard unit.</param>
+internal sealed class QuantityForm(Unit standard, double min, double max) : Form<double>
 {
     // A limit written in another unit may miss itself by a rounding: 12 in is 304.79999999999995 mm.
     private const double Rounding = 1e-12;
 
-    public static QuantityForm Number(double least, double most) => new(UnitTable.One, least, most);
+    public static QuantityForm Number(double min, double max) => new(UnitTable.One, min, max);
 
-    public static QuantityForm Length(double least, double most) => new(UnitTable.Millimetre, least, most);
+    public static QuantityForm Length(double min, double max) => new(UnitTable.Millimetre, min, max);
 
-    public static QuantityForm Force(double least, double most) => new(UnitTable.Newton, least, most);
+    public static QuantityForm Force(double min, double max) => new(UnitTable.Newton, min, max);
 
-    public static QuantityForm Volts(double least, double most) => new(UnitTable.Volt, least, most);
+    public static QuantityForm Volts(double min, double max) => new(UnitTable.Volt, min, max);
 
-    public static QuantityForm Angle(double least, double most) => new(UnitTable.Degree, least, most);
+    public static QuantityForm Angle(double min, double max) => new(UnitTable.Degree, min, max);
 
     public Unit Standard => standard;
 
-    public double Least => least * standard.Factor;
+    /// <summary>Minimum, in the internal unit.</summary>
+    public double Min => min * standard.Factor;
 
-    public override string Allowed
-    {
-        get
-        {
-            var unit = standard.Kind == Quantity.Number ? "" : " " + standard.Name;
-            return $"{UnitTable.With(standard.Kind)} from {Plain(least)} to {Plain(most)}{unit}";
-        }
-    }
+    public AllowedQuantity Range => new(standard, min, max);
+
+    public override AllowedValue Allowed => Range;
+
+    private bool IsPlain => standard.Kind == Quantity.Number;
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out double result)
     {
-        if (Convert(value, key, reading) is not { } converted)
+        var (read, problem) = Read(value);
+        result = read;
+        if (problem is not null)
         {
-            result = 0;
-            return false;
+            value.Report(key, reading, problem);
         }
 
-        result = converted;
-        var slack = Rounding * Math.Max(Math.Abs(least), Math.Abs(most)) * standard.Factor;
-        if (converted >= least * standard.Factor - slack && converted <= most * standard.Factor + slack)
-        {
-            return true;
-        }
-
-        var inStandard = value is TomlText ? $" {value.Written} is {Show(converted)}." : "";
-        reading.Report(value, key, Allowed, $"Check the number and its unit; {BareUnit}.{inStandard}");
-        return false;
+        return problem is null;
     }
 
-    /// <summary>A value in internal units as a person reads it, in the standard unit.</summary>
-    public string Show(double internalValue)
+    public override JsonObject Schema(SharedSchemas shared)
     {
-        var unit = standard.Kind == Quantity.Number ? "" : " " + standard.Name;
-        return (internalValue / standard.Factor).ToString("0.####", CultureInfo.InvariantCulture) + unit;
-    }
-
-    public override JsonObject Schema()
-    {
-        var number = new JsonObject { ["type"] = "number", ["minimum"] = least, ["maximum"] = most };
-        if (standard.Kind == Quantity.Number)
+        if (IsPlain)
         {
-            return number;
+            return new() { ["type"] = "number", ["minimum"] = min, ["maximum"] = max };
         }
 
-        number["title"] = standard.Name;
-        return new JsonObject { ["anyOf"] = new JsonArray(number, new JsonObject { ["type"] = "string", ["pattern"] = Pattern }) };
+        if (shared.IsInFull)
+        {
+            var number = Limits();
+            number["type"] = "number";
+            number["title"] = standard.Name;
+            return new() { ["anyOf"] = new JsonArray(number, Text()) };
+        }
+
+        var schema = SharedSchema(shared);
+        foreach (var (name, limit) in Limits().ToArray())
+        {
+            schema[name] = limit!.DeepClone();
+        }
+
+        return schema;
     }
+
+    /// <summary>A reference to the schema of all values of this kind, without the limits.</summary>
+    public JsonObject SharedSchema(SharedSchemas shared) => IsPlain ? new() { ["type"] = "number" } : shared.Use(
+        SharedName, () => new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number", ["title"] = standard.Name }, Text()) });
+
+    /// <summary>Name of that schema: length, torque; modulus, which is a stress in another unit.</summary>
+    public string SharedName => standard == UnitTable.Gigapascal ? "modulus" : standard.Kind.ToString().ToLowerInvariant();
+
+    /// <summary>The limits alone; a schema applies them to bare numbers only.</summary>
+    public JsonObject Limits() => new() { ["minimum"] = min, ["maximum"] = max };
 
     public override JsonNode? Written(double value) => JsonValue.Create(Math.Round(value / standard.Factor, 9));
 
-    private string BareUnit => standard.Kind == Quantity.Number ? "it has no unit" : $"a number without a unit is in {standard.Name}";
-
-    private string UnitsWanted => $"Give {UnitTable.With(standard.Kind)} in {UnitTable.NamesOf(standard.Kind)}";
-
-    private string Pattern
+    private JsonObject Text()
     {
-        get
-        {
-            var words = UnitTable.All.Where(u => u.Kind == standard.Kind).SelectMany(u => u.Spellings).Select(s => s.Replace(" ", UnitTable.Between, StringComparison.Ordinal));
-            return $"^[ \\t]*({QuantityText.NumberPattern})[ \\t]*({string.Join('|', words)})[ \\t]*$";
-        }
+        var words = UnitTable.All.Where(u => u.Kind == standard.Kind).SelectMany(u => u.Spellings).Select(s => s.Replace(" ", UnitTable.Between, StringComparison.Ordinal));
+        return new() { ["type"] = "string", ["pattern"] = $"^[ \\t]*({QuantityText.NumberPattern})[ \\t]*({string.Join('|', words)})[ \\t]*$" };
     }
 
-    private double? Convert(TomlValue value, string key, Reading reading)
+    private (double Value, ProfileProblem? Problem) Read(TomlValue value) => value switch
     {
-        switch (value)
-        {
-            case TomlNumber { Number: var number } when double.IsFinite(number):
-                return number * standard.Factor;
-            case TomlNumber:
-                reading.Report(value, key, Allowed, "Give a finite number.");
-                return null;
-            case TomlText text:
-                return FromText(text, key, reading);
-            default:
-                reading.Report(value, key, Allowed, standard.Kind == Quantity.Number
-                    ? "Give one number, without quotes."
-                    : $"Give one number in {standard.Name}, or one in quotes with a unit.");
-                return null;
-        }
-    }
+        TomlNumber number => InRange(number.Number, standard, written: null),
+        TomlText text when IsPlain => Wrong(ValueMistake.QuotedNumber),
+        TomlText text => Read(text.Text),
+        _ => Wrong(ValueMistake.NotANumber),
+    };
 
-    private double? FromText(TomlText text, string key, Reading reading)
+    private (double Value, ProfileProblem? Problem) Read(string text)
     {
-        if (standard.Kind == Quantity.Number)
+        if (QuantityText.Split(text) is not var (number, word))
         {
-            reading.Report(text, key, Allowed, "Write the number without quotes and without a unit.");
-            return null;
-        }
-
-        if (QuantityText.Split(text.Text) is not var (number, word))
-        {
-            var advice = text.Text.Contains(',') ? "Write the decimal sign as a point." : $"{UnitsWanted}, for example \"{Example}\".";
-            reading.Report(text, key, Allowed, advice);
-            return null;
+            return Wrong(text.Contains(',') ? ValueMistake.DecimalComma : ValueMistake.NoNumber);
         }
 
         if (word.Length == 0)
         {
-            reading.Report(text, key, Allowed, $"Add a unit inside the quotes, or leave the quotes away; {BareUnit}.");
-            return null;
+            return Wrong(ValueMistake.NoUnit);
         }
 
-        if (UnitTable.Find(word) is not { } unit)
-        {
-            var near = Nearest.To(word, UnitTable.All.Where(u => u.Kind == standard.Kind).Select(u => u.Name));
-            reading.Report(text, key, Allowed, $"«{word}» is no unit known here{(near is null ? "." : $"; did you mean {near}?")} {UnitsWanted}.");
-            return null;
-        }
-
-        if (unit.Kind != standard.Kind)
-        {
-            reading.Report(text, key, Allowed, $"{unit.Name} is a unit of {UnitTable.With(unit.Kind).Split(' ')[1]}. {UnitsWanted}.");
-            return null;
-        }
-
-        if (!double.IsFinite(number))
-        {
-            reading.Report(text, key, Allowed, "Give a finite number.");
-            return null;
-        }
-
-        return number * unit.Factor;
+        return UnitTable.Find(word) is not { } unit
+                ? (0, new UnitUnknown(Range, word, Nearest.To(word, UnitTable.All.Where(u => u.Kind == standard.Kind).Select(u => u.Name))))
+            : unit.Kind != standard.Kind ? (0, new UnitWrong(Range, unit))
+            : InRange(number, unit, unit);
     }
 
-    private string Example => $"{Plain(Math.Round((least + most) / 2, 1))} {standard.Name}";
+    private (double Value, ProfileProblem? Problem) InRange(double number, Unit unit, Unit? written)
+    {
+        if (!double.IsFinite(number))
+        {
+            return Wrong(ValueMistake.NotFinite);
+        }
 
-    private static string Plain(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
+        var value = number * unit.Factor;
+        var slack = Rounding * Math.Max(Math.Abs(min), Math.Abs(max)) * standard.Factor;
+        return (value, value >= min * standard.Factor - slack && value <= max * standard.Factor + slack ? null : new OutOfRange(Range, value, written));
+    }
+
+    private (double Value, ProfileProblem? Problem) Wrong(ValueMistake mistake) => (0, new ValueWrong(mistake, Allowed));
 }

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using BracketGen.Design.Search;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 
 namespace BracketGen.Profiles.Forms;
@@ -13,15 +15,15 @@ internal static class Section
 }
 
 /// <summary>A table with known keys, read into one record. Whatever is not declared is an error.</summary>
-/// <param name="what">What the table is, with article: «a cable».</param>
 /// <param name="keys">Every key it may hold.</param>
 /// <param name="build">Makes the record once all keys are read and all checks hold.</param>
 /// <param name="checks">Conditions between keys.</param>
 /// <param name="oneOf">Keys of which exactly one must be there: two ways to say the same thing.</param>
+/// <param name="shareAs">Name of the section among the shared schemas; null where it stands in one place only.</param>
 internal sealed class Section<T>(
-    string what, Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null, Key[]? oneOf = null) : Form<T>, ISectionLike, ISectionSchema
+    Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null, Key[]? oneOf = null, string? shareAs = null) : Form<T>, ISectionLike, ISectionSchema
 {
-    public override string Allowed => $"{what}: a table with the keys {string.Join(", ", keys.Select(k => k.Name))}";
+    public override AllowedValue Allowed => new AllowedTable([.. keys.Select(k => k.Name)]);
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out T result) =>
         TryRead(value, key, reading, besides: null, out result);
@@ -32,7 +34,7 @@ internal sealed class Section<T>(
         result = default;
         if (value is not TomlTable table)
         {
-            reading.Report(value, path, Allowed, path.Contains('[') ? "Write a table in braces: { … }." : $"Write a table under a header [{path}].");
+            Report(value, path, reading, ValueMistake.NotATable);
             return false;
         }
 
@@ -75,10 +77,10 @@ internal sealed class Section<T>(
         return true;
     }
 
-    public override JsonObject Schema() => Schema(null);
+    public override JsonObject Schema(SharedSchemas shared) => shareAs is null ? Schema(null, shared) : shared.Use(shareAs, () => Schema(null, shared));
 
     /// <summary>The schema, with a first key whose one value is fixed.</summary>
-    public JsonObject Schema((string Name, string Word, string Help)? first)
+    public JsonObject Schema((string Name, string Word, string Help)? first, SharedSchemas shared)
     {
         var properties = new JsonObject();
         var required = new JsonArray();
@@ -90,7 +92,7 @@ internal sealed class Section<T>(
 
         foreach (var key in keys)
         {
-            properties[key.Name] = key.Schema();
+            properties[key.Name] = key.Schema(shared);
             if (key.IsRequired)
             {
                 required.Add((JsonNode)key.Name);
@@ -114,13 +116,13 @@ internal sealed class Section<T>(
     private static bool ReportAlternatives(TomlTable table, string path, Reading reading, Key[] oneOf, HashSet<Key> wrong)
     {
         var given = oneOf.Where(k => table.Find(k.Name) is not null).ToArray();
-        var names = string.Join(" or ", oneOf.Select(k => k.Name));
+        ImmutableArray<string> names = [.. oneOf.Select(k => k.Name)];
         if (given.Length == 0)
         {
             // A key that was mistyped was reported already.
             if (!oneOf.Any(wrong.Contains))
             {
-                reading.ReportMissing(table.Place, Join(path, oneOf[0].Name), names, $"Add one of the two: {names}.");
+                reading.ReportMissing(table.Place, Section.Join(path, oneOf[0].Name), new AlternativeMissing(names));
             }
 
             return false;
@@ -128,13 +130,11 @@ internal sealed class Section<T>(
 
         foreach (var more in given.Skip(1))
         {
-            reading.Report(table.Find(more.Name)!.Place, Join(path, more.Name), $"{given[0].Name} and {more.Name}", $"{names}, not both", $"Leave out {given[0].Name} or {more.Name}: they say the same thing.");
+            reading.Report(table.Find(more.Name)!.Place, Section.Join(path, more.Name), more.Name, new AlternativeTwice(names));
         }
 
         return given.Length == 1;
     }
-
-    private static string Join(string path, string key) => Section.Join(path, key);
 
     // A mistyped key is one mistake: the key that was meant is not reported as missing as well.
     private bool ReportUnknown(TomlTable table, string path, Reading reading, string? besides, HashSet<Key> wrong)
@@ -143,28 +143,30 @@ internal sealed class Section<T>(
         foreach (var entry in table.Entries.Where(e => e.Name != besides && keys.All(k => k.Name != e.Name)))
         {
             isWhole = false;
-            var absent = keys.Where(k => table.Find(k.Name) is null && !wrong.Contains(k)).ToArray();
-            var near = Nearest.To(entry.Name, absent.Select(k => k.Name));
-            if (near is not null)
+            var (meant, problem) = Unknown(table, entry.Name, wrong);
+            if (meant is not null)
             {
-                wrong.Add(keys.First(k => k.Name == near));
+                wrong.Add(meant);
             }
 
-            reading.Report(
-                entry.Place,
-                Section.Join(path, entry.Name),
-                $"the key {entry.Name}",
-                string.Join(", ", keys.Select(k => k.Name)),
-                near is not null ? $"Did you mean {near}?" : "No such key is known here: take it out, or see whether it belongs under another header.");
+            reading.Report(entry.Place, Section.Join(path, entry.Name), entry.Name, problem);
         }
 
         return isWhole;
     }
 
-    private static void ReportMissing(TomlTable table, string path, Reading reading, Key key)
+    private (Key? Meant, ProfileProblem Problem) Unknown(TomlTable table, string name, HashSet<Key> wrong)
     {
-        var full = Section.Join(path, key.Name);
-        var advice = key.IsTable && !path.Contains('[') ? $"Add a table under a header [{full}]: {key.Help}" : $"Add the line {key.Name} = … : {key.Help}";
-        reading.ReportMissing(table.Place, full, key.Allowed, advice);
+        if (keys.FirstOrDefault(k => k.Name == RenamedKeys.NowOf(name)) is { } renamed)
+        {
+            return (renamed, new KeyRenamed(name, renamed.Name, table.Find(renamed.Name) is not null));
+        }
+
+        var absent = keys.Where(k => table.Find(k.Name) is null && !wrong.Contains(k)).ToArray();
+        var near = Nearest.To(name, absent.Select(k => k.Name));
+        return (keys.FirstOrDefault(k => k.Name == near), new KeyUnknown(name, [.. keys.Select(k => k.Name)], near));
     }
+
+    private static void ReportMissing(TomlTable table, string path, Reading reading, Key key) => reading.ReportMissing(
+        table.Place, Section.Join(path, key.Name), new KeyMissing(key.Name, key.Allowed, key.Help, key.IsTable && !path.Contains('[')));
 }

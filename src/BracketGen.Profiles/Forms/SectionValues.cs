@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 
 namespace BracketGen.Profiles.Forms;
@@ -30,21 +31,21 @@ internal sealed class SectionValues(TomlTable table, string path, Reading readin
     public TomlValue? Written(Key key) => table.Find(key.Name)?.Value;
 
     /// <summary>Reports that a value does not go with the others, and fails the section.</summary>
-    public void Report(Key key, string allowed, string advice) => ReportAt(Written(key) ?? table, key.Name, allowed, advice);
+    public void Report(Key key, ProfileProblem problem) => ReportAt(Written(key) ?? table, key.Name, problem);
 
     /// <summary>The same for an item of a list, counted from 0.</summary>
-    public void ReportItem(Key key, int item, string inItem, string allowed, string advice)
+    public void ReportItem(Key key, int item, string inItem, ProfileProblem problem)
     {
         var list = (TomlList)Written(key)!;
         var found = list.Items[item];
         var value = inItem.Length > 0 && found is TomlTable entry ? entry.Find(inItem)?.Value ?? found : found;
-        ReportAt(value, $"{key.Name}[{item + 1}]{(inItem.Length > 0 ? "." : "")}{inItem}", allowed, advice);
+        ReportAt(value, $"{key.Name}[{item + 1}]{(inItem.Length > 0 ? "." : "")}{inItem}", problem);
     }
 
-    private void ReportAt(TomlValue value, string key, string allowed, string advice)
+    private void ReportAt(TomlValue value, string key, ProfileProblem problem)
     {
         HasFailed = true;
-        reading.Report(value, Section.Join(path, key), allowed, advice);
+        value.Report(Section.Join(path, key), reading, problem);
     }
 }
 

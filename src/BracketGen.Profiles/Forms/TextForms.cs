@@ -2,42 +2,46 @@ using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.Json.Nodes;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 
 /// <summary>Free text on one line.</summary>
-/// <param name="most">Longest text allowed (UTF-16 units).</param>
-internal sealed class TextForm(int most) : Form<string>
+/// <param name="max">Maximum length (UTF-16 units).</param>
+internal sealed class TextForm(int max) : Form<string>
 {
-    public override string Allowed => string.Create(CultureInfo.InvariantCulture, $"text in quotes, 1 to {most} characters on one line");
+    public override AllowedValue Allowed => new AllowedLine(max);
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out string result)
     {
         result = (value as TomlText)?.Text.Trim();
         if (result is null)
         {
-            reading.Report(value, key, Allowed, "Put the text in quotes.");
+            Report(value, key, reading, ValueMistake.NotText);
             return false;
         }
 
-        if (result.Length is 0 || result.Length > most || result.Any(char.IsControl))
+        if (result.Length is 0 || result.Length > max || result.Any(char.IsControl))
         {
-            reading.Report(value, key, Allowed, result.Length == 0 ? "Write the text between the quotes." : "Shorten the text and leave out line breaks and tabs.");
+            Report(value, key, reading, result.Length == 0 ? ValueMistake.EmptyText : ValueMistake.LongText);
             return false;
         }
 
         return true;
     }
 
-    public override JsonObject Schema() => new() { ["type"] = "string", ["minLength"] = 1, ["maxLength"] = most, ["pattern"] = "[^ ]" };
+    public override JsonObject Schema(SharedSchemas shared) => new() { ["type"] = "string", ["minLength"] = 1, ["maxLength"] = max, ["pattern"] = "[^ ]" };
 }
 
 /// <summary>One of a few words.</summary>
 internal sealed class WordForm<T>(params (string Word, T Value)[] words) : Form<T>
 {
-    public override string Allowed => string.Join(" or ", words.Select(w => $"\"{w.Word}\""));
+    public override AllowedValue Allowed => Choice;
+
+    /// <summary>The words.</summary>
+    public AllowedWords Choice => new([.. words.Select(w => w.Word)]);
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out T result)
     {
@@ -52,12 +56,11 @@ internal sealed class WordForm<T>(params (string Word, T Value)[] words) : Form<
         }
 
         result = default;
-        var near = text is null ? null : Nearest.To(text, words.Select(w => w.Word));
-        reading.Report(value, key, Allowed, near is null ? "Use one of these, in quotes." : $"Did you mean \"{near}\"?");
+        value.Report(key, reading, new WordUnknown(Choice, text is null ? null : Nearest.To(text, words.Select(w => w.Word))));
         return false;
     }
 
-    public override JsonObject Schema() => new() { ["enum"] = new JsonArray([.. words.Select(w => JsonValue.Create(w.Word))]) };
+    public override JsonObject Schema(SharedSchemas shared) => new() { ["enum"] = new JsonArray([.. words.Select(w => JsonValue.Create(w.Word))]) };
 
     public override JsonNode? Written(T value) =>
         JsonValue.Create(words.First(w => EqualityComparer<T>.Default.Equals(w.Value, value)).Word);
@@ -66,7 +69,7 @@ internal sealed class WordForm<T>(params (string Word, T Value)[] words) : Form<
 /// <summary>A day, written 2026-03-31 with or without quotes.</summary>
 internal sealed class DateForm : Form<DateOnly>
 {
-    public override string Allowed => "a date, year-month-day";
+    public override AllowedValue Allowed => new AllowedPattern(TextPattern.Date);
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out DateOnly result)
     {
@@ -82,32 +85,32 @@ internal sealed class DateForm : Form<DateOnly>
         }
 
         result = default;
-        reading.Report(value, key, Allowed, "Write the date like 2026-03-31.");
+        Report(value, key, reading, ValueMistake.NotThePattern);
         return false;
     }
 
-    public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" };
+    public override JsonObject Schema(SharedSchemas shared) => new() { ["type"] = "string", ["pattern"] = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$" };
 }
 
 /// <summary>A whole number.</summary>
-internal sealed class CountForm(int least, int most) : Form<int>
+internal sealed class CountForm(int min, int max) : Form<int>
 {
-    public override string Allowed => string.Create(CultureInfo.InvariantCulture, $"a whole number from {least} to {most}");
+    public override AllowedValue Allowed => new AllowedCount(min, max);
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out int result)
     {
-        if (value is TomlNumber { Number: var number } && number >= least && number <= most && Math.Floor(number) == number)
+        if (value is TomlNumber { Number: var number } && number >= min && number <= max && Math.Floor(number) == number)
         {
             result = (int)number;
             return true;
         }
 
         result = 0;
-        reading.Report(value, key, Allowed, "Count again; write the number without quotes.");
+        Report(value, key, reading, ValueMistake.NotACount);
         return false;
     }
 
-    public override JsonObject Schema() => new() { ["type"] = "integer", ["minimum"] = least, ["maximum"] = most };
+    public override JsonObject Schema(SharedSchemas shared) => new() { ["type"] = "integer", ["minimum"] = min, ["maximum"] = max };
 
     public override JsonNode? Written(int value) => JsonValue.Create(value);
 }
@@ -118,7 +121,7 @@ internal sealed record Located<T>(T Value, string Key, TomlValue Written);
 /// <summary>Reads as another form does and keeps the place.</summary>
 internal sealed class LocatedForm<T>(Form<T> form) : Form<Located<T>>
 {
-    public override string Allowed => form.Allowed;
+    public override AllowedValue Allowed => form.Allowed;
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out Located<T> result)
     {
@@ -127,5 +130,5 @@ internal sealed class LocatedForm<T>(Form<T> form) : Form<Located<T>>
         return isRead;
     }
 
-    public override JsonObject Schema() => form.Schema();
+    public override JsonObject Schema(SharedSchemas shared) => form.Schema(shared);
 }

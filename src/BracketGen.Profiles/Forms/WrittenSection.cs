@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 
 namespace BracketGen.Profiles.Forms;
@@ -7,28 +8,28 @@ namespace BracketGen.Profiles.Forms;
 /// <summary>A table that is kept as it is written, to be read later with another put under it; its schema is known already.</summary>
 internal sealed class WrittenSection(ISectionSchema form) : Form<TomlTable?>, ISectionLike
 {
-    public override string Allowed => form.Allowed;
+    public override AllowedValue Allowed => form.Allowed;
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out TomlTable? result)
     {
         result = value as TomlTable;
         if (result is null)
         {
-            reading.Report(value, key, Allowed, key.Contains('[') ? "Write a table in braces: { … }." : $"Write a table under a header [{key}].");
+            Report(value, key, reading, ValueMistake.NotATable);
         }
 
         return result is not null;
     }
 
-    public override JsonObject Schema() => form.Schema();
+    public override JsonObject Schema(SharedSchemas shared) => form.Schema(shared);
 }
 
 /// <summary>What a table may hold, without what it becomes.</summary>
 internal interface ISectionSchema
 {
-    /// <summary>What may stand there, in words.</summary>
-    string Allowed { get; }
+    /// <summary>What may stand there.</summary>
+    AllowedValue Allowed { get; }
 
     /// <summary>JSON Schema of the table.</summary>
-    JsonObject Schema();
+    JsonObject Schema(SharedSchemas shared);
 }

@@ -9,11 +9,11 @@ namespace BracketGen.Profiles.Sections;
 internal static class BulkheadSection
 {
     private static readonly Key<Vector3> Point = new(
-        "point", new VectorForm(QuantityForm.Length(-4000, 4000), "a point", isDirection: false), "Where the outer comes out of the bulkhead, throttle frame.");
+        "point", new VectorForm(QuantityForm.Length(-4000, 4000), isDirection: false), "Where the outer comes out of the bulkhead, throttle frame.");
 
     private static readonly Key<Vector3> Direction = new(
-        "direction", VectorForm.Direction, "Direction in which it comes out, towards the engine; of any length.");
+        "direction", VectorForm.Direction, "Direction out of the bulkhead, towards the engine; of any length.");
 
     public static Section<Bulkhead> Form { get; } = new(
-        "a bulkhead's exit", [Point, Direction], v => new(v.Get(Point), v.Get(Direction).Unit));
+        [Point, Direction], v => new(v.Get(Point), v.Get(Direction).Unit));
 }

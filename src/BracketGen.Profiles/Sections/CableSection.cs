@@ -1,5 +1,6 @@
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Units;
 
@@ -8,11 +9,11 @@ namespace BracketGen.Profiles.Sections;
 /// <summary><c>[cable]</c> of a vehicle.</summary>
 internal static class CableSection
 {
-    private static readonly Key<EndFitting> Fitting = new("fitting", EndFittingSection.Form, "What is fixed on the wire's end and sits in the quadrant.");
+    private static readonly Key<EndFitting> Fitting = new("fitting", EndFittingSection.Form, "The end fitting on the wire; it sits in the pocket of the quadrant.");
 
     private static readonly Key<double> WireDiameter = new("wire_diameter", QuantityForm.Length(0.5, 6), "Diameter of the wire.");
 
-    private static readonly Key<OuterEnd> OuterEnd = new("outer_end", OuterEndSection.Form, "How the outer ends at the bracket.");
+    private static readonly Key<OuterEnd> OuterEnd = new("outer_end", OuterEndSection.Form, "The outer end at the bracket.");
 
     private static readonly Key<double> OuterDiameter = new("outer_diameter", QuantityForm.Length(1.5, 20), "Diameter of the outer.");
 
@@ -21,35 +22,34 @@ internal static class CableSection
         new MeasuredForm(QuantityForm.Length(10, 1000), 100),
         "Wire from the stop's seat to the fitting's centre: adjuster at mid range, pedal released, wire taut.");
 
-    private static readonly Key<double> FleetLimit = new("fleet_limit", QuantityForm.Angle(0.1, 30), "Largest fleet angle the wire stands.");
+    private static readonly Key<double> FleetLimit = new("fleet_limit", QuantityForm.Angle(0.1, 30), "Maximum fleet angle of the wire.");
 
-    private static readonly Key<double> LeastBendRadius = new("least_bend_radius", QuantityForm.Length(5, 500), "Least bend radius of the outer.");
+    private static readonly Key<double> MinBendRadius = new("min_bend_radius", QuantityForm.Length(5, 500), "Minimum bend radius of the outer.");
 
     private static readonly Key<double> WanderLimit = Key<double>.WithDefault(
-        "wander_limit", QuantityForm.Angle(0.1, 45), "Largest change of the wire's direction over the sweep that the outer's end stands (default: common practice, no source).", 5 * Math.PI / 180);
+        "wander_limit", QuantityForm.Angle(0.1, 45), "Maximum side load: change of wire direction at the outer end over the sweep (default: common practice, no source).", 5 * Math.PI / 180);
 
     private static readonly Key<Measured> Friction = Key<Measured>.WithDefault(
         "friction", new MeasuredForm(QuantityForm.Number(0, 0.6), 0.3), "Friction coefficient of the wire in the outer; no unit (default: lined outer, common practice, no source).", new(0.12, 0.04));
 
     private static readonly Key<double> TotalBend = Key<double>.WithDefault(
-        "total_bend", QuantityForm.Angle(0, 1080), "All bends of the outer added, whichever way they go; not needed where the job gives the bulkhead (default: common practice, no source).", Math.PI);
+        "total_bend", QuantityForm.Angle(0, 1080), "All bends of the outer added up, whichever way they go; not needed if the job gives the bulkhead (default: common practice, no source).", Math.PI);
 
     private static readonly Key<double> WireModulus = Key<double>.WithDefault(
         "wire_modulus", new QuantityForm(UnitTable.Gigapascal, 1, 400), "Young's modulus of the wire's metal (default: steel).", 200_000);
 
     private static readonly Key<double> WireFill = Key<double>.WithDefault(
-        "wire_fill", QuantityForm.Number(0.1, 1), "Effective metal in the wire's circle, 1 for a single wire; no unit (default: a strand, common practice, no source).", 0.6);
+        "wire_fill", QuantityForm.Number(0.1, 1), "Effective metal area over the area of the wire's circle, 1 for a single wire; no unit (default: stranded wire, common practice, no source).", 0.6);
 
     private static readonly Key<double> OuterStiffness = Key<double>.WithDefault(
-        "outer_stiffness", new QuantityForm(UnitTable.NewtonPerMillimetre, 1, 100_000), "Stiffness of the whole outer against being pushed together (default: common practice, no source).", 100);
+        "outer_stiffness", new QuantityForm(UnitTable.NewtonPerMillimetre, 1, 100_000), "Stiffness of the whole outer in compression (default: common practice, no source).", 100);
 
     private static readonly Key<double> OuterLength = new(
         "outer_length", QuantityForm.Length(50, 5000), "Length of the outer from the stop's seat to the bulkhead.", isRequired: false);
 
     public static Section<Cable> Form { get; } = new(
-        "a cable",
         [
-            WireDiameter, OuterDiameter, FreeInnerLength, FleetLimit, LeastBendRadius, WanderLimit, Friction, TotalBend, WireModulus,
+            WireDiameter, OuterDiameter, FreeInnerLength, FleetLimit, MinBendRadius, WanderLimit, Friction, TotalBend, WireModulus,
             WireFill, OuterStiffness, OuterLength, Fitting, OuterEnd,
         ],
         v => new()
@@ -60,7 +60,7 @@ internal static class CableSection
             OuterDiameter = v.Get(OuterDiameter),
             FreeInnerLength = v.Get(FreeInnerLength),
             FleetLimit = new(v.Get(FleetLimit)),
-            LeastBendRadius = v.Get(LeastBendRadius),
+            MinBendRadius = v.Get(MinBendRadius),
             WanderLimit = new(v.Get(WanderLimit)),
             Friction = v.Get(Friction),
             TotalBend = new(v.Get(TotalBend)),
@@ -80,7 +80,7 @@ internal static class CableSection
         var (fitting, wire) = (values.Get(Fitting), values.Get(WireDiameter));
         if (fitting.Diameter <= wire)
         {
-            values.Report(WireDiameter, $"less than the end fitting's diameter, {Compare.Millimetres(fitting.Diameter)}", "Measure wire and end fitting again: the fitting holds the wire's end.");
+            values.Report(WireDiameter, new Compared(Relation.LessThan, "fitting.diameter", Quantity.Length, fitting.Diameter, CompareReason.FittingHoldsWire));
         }
     }
 
@@ -89,7 +89,7 @@ internal static class CableSection
         var (end, wire) = (values.Get(OuterEnd), values.Get(WireDiameter));
         if (end.BodyDiameter <= wire)
         {
-            values.Report(WireDiameter, $"less than the diameter of the outer's end, {Compare.Millimetres(end.BodyDiameter)}", "Measure both again: the wire runs through the outer's end.");
+            values.Report(WireDiameter, new Compared(Relation.LessThan, "outer_end", Quantity.Length, end.BodyDiameter, CompareReason.WireThroughOuterEnd));
         }
     }
 }

@@ -1,26 +1,25 @@
-using System.Globalization;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
 /// <summary>Lengths of one section held against each other.</summary>
 internal static class Compare
 {
-    public static void AtLeast(SectionValues values, Key<double> key, double least, Key other)
+    public static void AtLeast(SectionValues values, Key<double> key, double min, Key other)
     {
-        if (values.Get(key) < least)
+        if (values.Get(key) < min)
         {
-            values.Report(key, $"{other.Name} or more, {Millimetres(least)} or more", $"Measure {key.Name} and {other.Name} again: the one contains the other.");
+            values.Report(key, new Compared(Relation.AtLeast, other.Name, Quantity.Length, min, CompareReason.Contains));
         }
     }
 
-    public static void MoreThan(SectionValues values, Key<double> key, double least, Key other)
+    public static void MoreThan(SectionValues values, Key<double> key, double min, Key other)
     {
-        if (values.Get(key) <= least)
+        if (values.Get(key) <= min)
         {
-            values.Report(key, $"more than {other.Name}, over {Millimetres(least)}", $"Measure {key.Name} and {other.Name} again: the one contains the other.");
+            values.Report(key, new Compared(Relation.MoreThan, other.Name, Quantity.Length, min, CompareReason.Contains));
         }
     }
-
-    public static string Millimetres(double length) => length.ToString("0.###", CultureInfo.InvariantCulture) + " mm";
 }

@@ -1,5 +1,7 @@
 using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -7,25 +9,27 @@ namespace BracketGen.Profiles.Sections;
 internal static class ControllerSection
 {
     private static readonly Key<double> ZeroVolts = new(
-        "zero_volts", QuantityForm.Volts(0, 24), "Reading that it takes for the closed valve; left out where it learns its own zero.", isRequired: false);
+        "zero_volts", QuantityForm.Volts(0, 24), "Reading that it takes for the closed valve. Leave out if it learns its own zero.", isRequired: false);
 
-    private static readonly Key<double> LeastVolts = Key<double>.WithDefault(
-        "least_volts", QuantityForm.Volts(0, 24), "Readings below it are taken for a broken wire (default: common practice, no source).", Controller.Usual.LeastVolts);
+    private static readonly Key<double> MinVolts = Key<double>.WithDefault(
+        "min_volts", QuantityForm.Volts(0, 24), "Minimum reading; below it the controller reports a broken wire (default: common practice, no source).", Controller.Usual.MinVolts);
 
-    private static readonly Key<double> MostVolts = Key<double>.WithDefault(
-        "most_volts", QuantityForm.Volts(0, 24), "Readings above it are taken for a short circuit (default: common practice, no source).", Controller.Usual.MostVolts);
+    private static readonly Key<double> MaxVolts = Key<double>.WithDefault(
+        "max_volts", QuantityForm.Volts(0, 24), "Maximum reading; above it the controller reports a short circuit (default: common practice, no source).", Controller.Usual.MaxVolts);
 
     public static Section<Controller> Form { get; } = new(
-        "a controller",
-        [ZeroVolts, LeastVolts, MostVolts],
-        v => new() { ZeroVolts = v.OrNull(ZeroVolts), LeastVolts = v.Get(LeastVolts), MostVolts = v.Get(MostVolts) },
-        [new([LeastVolts, MostVolts], CheckOrder)]);
+        [ZeroVolts, MinVolts, MaxVolts],
+        v => new() { ZeroVolts = v.OrNull(ZeroVolts), MinVolts = v.Get(MinVolts), MaxVolts = v.Get(MaxVolts) },
+        [new([MinVolts, MaxVolts], CheckOrder)]);
 
     private static void CheckOrder(SectionValues values)
     {
-        if (values.Get(LeastVolts) >= values.Get(MostVolts))
+        if (values.Get(MinVolts) >= values.Get(MaxVolts))
         {
-            values.Report(values.Has(LeastVolts) ? LeastVolts : MostVolts, "least_volts below most_volts", "Exchange the two, or look them up again.");
+            var isAtMin = values.Has(MinVolts);
+            values.Report(
+                isAtMin ? MinVolts : MaxVolts,
+                new WrongOrder(MinVolts.Name, values.Get(MinVolts), MaxVolts.Name, values.Get(MaxVolts), Quantity.Voltage, isAtMin, !(isAtMin && values.Has(MaxVolts)), MayBeEqual: false));
         }
     }
 }

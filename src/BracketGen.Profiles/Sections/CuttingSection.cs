@@ -17,16 +17,16 @@ internal static class CuttingSection
 
     private static readonly Key<double> Width = new("width", QuantityForm.Length(100, 3000), "Its width.");
 
-    private static readonly Key<double> Price = new("price", QuantityForm.Number(0, 100_000), "Price of one sheet; left out: by its mass.", isRequired: false);
+    private static readonly Key<double> Price = new("price", QuantityForm.Number(0, 100_000), "Price of one sheet. If left out: by its mass.", isRequired: false);
 
     private static readonly Key<ImmutableArray<StockSheet>> Sheets = Key<ImmutableArray<StockSheet>>.WithDefault(
         "sheets",
         new ListForm<StockSheet>(
             new Section<StockSheet>(
-                "a sheet", [Material, Thickness, Length, Width, Price],
+                [Material, Thickness, Length, Width, Price],
                 v => new(v.Get(Material), v.Get(Thickness), v.Get(Length), v.Get(Width), v.OrNull(Price))),
             0, 200),
-        "Sizes in which sheet is bought; one that is not listed is 2000 by 1000 mm.",
+        "Stock sheets. A material without one is nested on 2000 by 1000 mm.",
         []);
 
     private static readonly Key<double> Spacing = Key<double>.WithDefault(
@@ -36,12 +36,12 @@ internal static class CuttingSection
         "border", QuantityForm.Length(0, 100), "Metal left along the edge of the sheet.", CuttingPlan.UsualBorder);
 
     private static readonly Key<int> Quantity = Key<int>.WithDefault(
-        "quantity", new CountForm(1, 10_000), "Pieces of each part to lay on sheets where no order says otherwise.", CuttingPlan.Usual.Quantity);
+        "quantity", new CountForm(1, 10_000), "Pieces of each part to nest if no order says otherwise.", CuttingPlan.Usual.Quantity);
 
     public static readonly Key<CuttingPlan> Cutting = Key<CuttingPlan>.WithDefault(
         "cutting",
         new Section<CuttingPlan>(
-            "a plan for cutting", [Spacing, Border, Quantity, Sheets], v => new(v.Get(Sheets), v.Get(Spacing), v.Get(Border), v.Get(Quantity))),
-        "How sheets are filled.",
+            [Spacing, Border, Quantity, Sheets], v => new(v.Get(Sheets), v.Get(Spacing), v.Get(Border), v.Get(Quantity))),
+        "How parts are nested.",
         CuttingPlan.Usual);
 }

@@ -12,11 +12,11 @@ internal static class DocumentSection
 
     private static readonly Key<string> Title = new("title", new TextForm(80), "Title of the drawing.");
 
-    private static readonly Key<DateOnly> Date = new("date", new DateForm(), "Date of issue; left out: the field stays blank.", isRequired: false);
+    private static readonly Key<DateOnly> Date = new("date", new DateForm(), "Date of issue. If left out, the field is blank.", isRequired: false);
 
-    private static readonly Key<string> Creator = new("creator", new TextForm(40), "Who drew it; left out: the field stays blank.", isRequired: false);
+    private static readonly Key<string> Creator = new("creator", new TextForm(40), "Who drew it. If left out, the field is blank.", isRequired: false);
 
-    private static readonly Key<string> Approver = new("approver", new TextForm(40), "Who approved it; left out: the field stays blank.", isRequired: false);
+    private static readonly Key<string> Approver = new("approver", new TextForm(40), "Who approved it. If left out, the field is blank.", isRequired: false);
 
     private static readonly Key<Projection> Layout = Key<Projection>.WithDefault(
         "projection",
@@ -27,11 +27,10 @@ internal static class DocumentSection
     private static readonly Key<Paper> Sheet = new(
         "paper",
         new WordForm<Paper>(("A3", Paper.A3), ("A4", Paper.A4), ("B", Paper.B), ("A", Paper.A)),
-        "Sheet of the drawing; left out: A3, or B (17 x 11 inches) where the job is in inches.",
+        "Drawing sheet. If left out: A3, or B (17 x 11 inches) for a job in inches.",
         isRequired: false);
 
     public static Section<DocumentData> Form { get; } = new(
-        "the title block",
         [PartNumber, Revision, Title, Date, Creator, Approver, Layout, Sheet],
         v => new(v.Get(PartNumber), v.Get(Revision), v.Get(Title), v.OrNull(Date), v.Get(Creator), v.Get(Approver), v.Get(Layout)) { Paper = v.OrNull(Sheet) });
 }

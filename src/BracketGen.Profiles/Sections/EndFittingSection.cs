@@ -11,13 +11,12 @@ internal static class EndFittingSection
     private static readonly Key<double> Length = new("length", QuantityForm.Length(1, 60), "Length of the end fitting along its own axis.");
 
     public static Variants<EndFitting> Form { get; } = new(
-        "an end fitting",
         "kind",
         "Its shape: a barrel lies across the wire, a nipple along it.",
-        ("barrel", Cylinder("a barrel", EndFittingKind.Barrel)),
-        ("nipple", Cylinder("a nipple", EndFittingKind.Nipple)),
-        ("ball", new("a ball", [Diameter], v => new(EndFittingKind.Ball, v.Get(Diameter), v.Get(Diameter)))));
+        ("barrel", Cylinder(EndFittingKind.Barrel)),
+        ("nipple", Cylinder(EndFittingKind.Nipple)),
+        ("ball", new([Diameter], v => new(EndFittingKind.Ball, v.Get(Diameter), v.Get(Diameter)))));
 
-    private static Section<EndFitting> Cylinder(string what, EndFittingKind kind) =>
-        new(what, [Diameter, Length], v => new(kind, v.Get(Diameter), v.Get(Length)));
+    private static Section<EndFitting> Cylinder(EndFittingKind kind) =>
+        new([Diameter, Length], v => new(kind, v.Get(Diameter), v.Get(Length)));
 }

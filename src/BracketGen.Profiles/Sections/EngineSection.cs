@@ -8,14 +8,13 @@ internal static class EngineSection
 {
     private static readonly Key<int> Cylinders = new("cylinders", new CountForm(1, 24), "Number of cylinders.");
 
-    private static readonly Key<double> MostSpeed = new(
-        "most_speed", QuantityForm.Number(500, 25000), "Highest speed of the crankshaft, in revolutions a minute; no unit.");
+    private static readonly Key<double> MaxSpeed = new(
+        "max_speed", QuantityForm.Number(500, 25000), "Maximum speed of the crankshaft, in revolutions a minute; no unit.");
 
     private static readonly Key<int> Strokes = Key<int>.WithDefault(
         "cycle", new WordForm<int>(("four-stroke", 4), ("two-stroke", 2)), "Working cycle.", 4);
 
     public static Section<Engine> Form { get; } = new(
-        "an engine",
-        [Cylinders, MostSpeed, Strokes],
-        v => new(v.Get(Cylinders), v.Get(MostSpeed), v.Get(Strokes)));
+        [Cylinders, MaxSpeed, Strokes],
+        v => new(v.Get(Cylinders), v.Get(MaxSpeed), v.Get(Strokes)));
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
@@ -23,13 +24,13 @@ internal static class FamilySection
     public static readonly Key<string> Shop = new("shop", new FileForm(), "File of the shop, from this file's folder.");
 
     private static readonly Key<UnitSystem> Units = Key<UnitSystem>.WithDefault(
-        "units", new WordForm<UnitSystem>(("mm", UnitSystem.Metric), ("in", UnitSystem.Inch)), "Unit of what comes out.", UnitSystem.Metric);
+        "units", new WordForm<UnitSystem>(("mm", UnitSystem.Metric), ("in", UnitSystem.Inch)), "Units of the outputs.", UnitSystem.Metric);
 
-    private static readonly Key<string> Code = new("code", new CodeForm(), "What part numbers call it: letters and digits.");
+    private static readonly Key<string> Code = new("code", new CodeForm(), "Its code in part numbers: letters and digits.");
 
     private static readonly Key<string> File = new("file", new FileForm(), "Its file, from this file's folder.");
 
-    private static readonly Section<Member> MemberForm = new("a profile of the line", [Code, File], v => new(v.Get(Code), v.Get(File)));
+    private static readonly Section<Member> MemberForm = new([Code, File], v => new(v.Get(Code), v.Get(File)));
 
     private static readonly Key<ImmutableArray<Member>> Vehicles = new(
         "vehicles", new ListForm<Member>(MemberForm, 1, 500), "The vehicles of the line.");
@@ -40,13 +41,13 @@ internal static class FamilySection
     private static readonly Key<string> ChoiceName = new("name", new TextForm(40), "What the customer reads.");
 
     private static readonly Key<ImmutableArray<string>> Designations = new(
-        "designations", new ListForm<string>(new TextForm(60), 1, 50), "Designations out of the shop's materials that will do.");
+        "designations", new ListForm<string>(new TextForm(60), 1, 50), "Designations of the shop's materials that count as this choice.");
 
     private static readonly Key<ImmutableArray<MaterialChoice>> Materials = Key<ImmutableArray<MaterialChoice>>.WithDefault(
         "materials",
         new ListForm<MaterialChoice>(
-            new Section<MaterialChoice>("a choice of material", [Code, ChoiceName, Designations], v => new(v.Get(Code), v.Get(ChoiceName), v.Get(Designations))), 0, 20),
-        "What a customer may have it made of; left out: one choice, as the preferences say.",
+            new Section<MaterialChoice>([Code, ChoiceName, Designations], v => new(v.Get(Code), v.Get(ChoiceName), v.Get(Designations))), 0, 20),
+        "The materials a customer may choose from. If left out: one choice, by the preferences.",
         []);
 
     private static readonly Key<TomlTable?> OptionPreferences = new(
@@ -55,15 +56,14 @@ internal static class FamilySection
     private static readonly Key<ImmutableArray<OptionFile>> Options = Key<ImmutableArray<OptionFile>>.WithDefault(
         "options",
         new ListForm<OptionFile>(
-            new Section<OptionFile>("an option", [Code, ChoiceName, OptionPreferences], v => new(v.Get(Code), v.Get(ChoiceName), v.Has(OptionPreferences) ? v.Get(OptionPreferences) : null)), 0, 50),
-        "What else a customer may choose; left out: nothing.",
+            new Section<OptionFile>([Code, ChoiceName, OptionPreferences], v => new(v.Get(Code), v.Get(ChoiceName), v.Has(OptionPreferences) ? v.Get(OptionPreferences) : null)), 0, 50),
+        "What else a customer may choose. If left out: nothing.",
         []);
 
     private static readonly Key<LocatedPreferences> Preferences = Key<LocatedPreferences>.WithDefault(
-        "preferences", PreferencesSection.Form, "What is wanted of every bracket of the line.", new(new(), []));
+        "preferences", PreferencesSection.Form, "What every bracket of the line must do.", new(new(), []));
 
     public static Section<FamilyFile> Form { get; } = new(
-        "a family",
         [
             Name, Shop, Units, Vehicles, Bodies, Materials, Options, ExclusionSection.Exclusions, NumberSection.Numbers, Preferences,
             FamilyDocumentSection.Document, CuttingSection.Cutting, RatesSection.Rates,
@@ -101,7 +101,7 @@ internal static class FamilySection
         {
             if (!seen.Add(code))
             {
-                values.ReportItem(list, item, "code", "each code once, capital and small letters alike", "Two parts would have the same number: choose another code.");
+                values.ReportItem(list, item, "code", new GivenTwice(Repeated.Code));
             }
         }
     }
@@ -112,13 +112,10 @@ internal static class FamilySection
         {
             void Known(string key, string? code, IEnumerable<string> codes)
             {
-                var all = codes.ToArray();
+                ImmutableArray<string> all = [.. codes];
                 if (code is not null && !all.Contains(code))
                 {
-                    var near = Nearest.To(code, all);
-                    values.ReportItem(
-                        ExclusionSection.Exclusions, item, key, all.Length == 0 ? "nothing: the line has no such choice" : string.Join(" or ", all.Select(c => $"\"{c}\"")),
-                        near is null ? "Name it by its code." : $"Did you mean \"{near}\"?");
+                    values.ReportItem(ExclusionSection.Exclusions, item, key, new NameUnknown(all, Nearest.To(code, all), NamedThing.Code));
                 }
             }
 
@@ -133,7 +130,7 @@ internal static class FamilySection
     private static void CheckPattern(SectionValues values)
     {
         var pattern = values.Get(NumberSection.Numbers).Pattern;
-        string[] missing = pattern.Contains("{serial}", StringComparison.Ordinal)
+        ImmutableArray<string> missing = pattern.Contains("{serial}", StringComparison.Ordinal)
             ? []
             :
             [
@@ -145,7 +142,7 @@ internal static class FamilySection
             ];
         if (missing.Length > 0)
         {
-            values.Report(NumberSection.Numbers, $"a rule with {string.Join(" and ", missing)}, or with {{serial}}", "As it is, several parts would have the same number.");
+            values.Report(NumberSection.Numbers, new NumbersAlike(missing));
         }
     }
 }

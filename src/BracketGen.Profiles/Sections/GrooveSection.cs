@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -27,23 +29,20 @@ internal static class GrooveSection
     private static readonly Key<ImmutableArray<GroovePoint>> Points = new(
         "points",
         new ListForm<GroovePoint>(
-            new Section<GroovePoint>("a point of the groove", [PointAngle, PointRadius], v => new(new Angle(v.Get(PointAngle)), v.Get(PointRadius))), 4, 90),
-        "Measured points by rising angle, over less than a turn; a smooth curve is laid through them.");
+            new Section<GroovePoint>([PointAngle, PointRadius], v => new(new Angle(v.Get(PointAngle)), v.Get(PointRadius))), 4, 90),
+        "Measured points by rising angle, over less than a full turn; a smooth curve runs through them.");
 
     private static readonly Key<double> PlusMinus = Key<double>.WithDefault(
-        "plus_minus", QuantityForm.Length(0, 20), "How well the radii are known, as one error common to all.", 0);
+        "plus_minus", QuantityForm.Length(0, 20), "How far the radii may be off: one error common to all.", 0);
 
     public static Variants<Groove> Form { get; } = new(
-        "a groove",
         "shape",
         "Shape of the wire's centre line.",
         ("eccentric circle", new(
-            "an eccentric circle",
             [Radius, Offset, Direction],
             v => new EccentricGroove(v.Get(Radius), v.Get(Offset), new(v.Get(Direction))),
             [new([Radius, Offset], CheckOffset)])),
         ("table", new(
-            "a table of points",
             [Points, PlusMinus],
             v => Make(v, out _)!,
             [new([Points, PlusMinus], CheckPoints)])));
@@ -53,7 +52,7 @@ internal static class GrooveSection
         var radius = values.Get(Radius).Value;
         if (values.Get(Offset) >= radius)
         {
-            values.Report(Offset, $"less than the radius, {Compare.Millimetres(radius)}", "The throttle shaft lies inside the groove's circle: measure again.");
+            values.Report(Offset, new Compared(Relation.LessThan, Radius.Name, Quantity.Length, radius, CompareReason.ShaftInsideGroove));
         }
     }
 
@@ -61,7 +60,7 @@ internal static class GrooveSection
     {
         if (Make(values, out var problem) is null)
         {
-            values.Report(Points, "points by rising angle on a convex curve", problem!);
+            values.Report(Points, new GrooveNotConvex(problem!));
         }
     }
 

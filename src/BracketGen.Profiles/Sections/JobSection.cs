@@ -1,7 +1,9 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Paths;
 using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
@@ -26,19 +28,21 @@ internal static class JobSection
     private static readonly Key<UnitSystem> Units = Key<UnitSystem>.WithDefault(
         "units",
         new WordForm<UnitSystem>(("mm", UnitSystem.Metric), ("in", UnitSystem.Inch)),
-        "Unit of what comes out. What goes in is in the units written beside the values.",
+        "Units of the outputs. Inputs have the units written with them.",
         UnitSystem.Metric);
 
     private static readonly Key<LocatedPreferences> Preferences = Key<LocatedPreferences>.WithDefault(
-        "preferences", PreferencesSection.Form, "What is wanted of the bracket.", new(new(), []));
+        "preferences", PreferencesSection.Form, "What the bracket must do.", new(new(), []));
 
     private static readonly Key<DocumentData> Document = new("document", DocumentSection.Form, "What the title block says.");
 
     private static readonly Key<Bulkhead> Exit = new(
-        "bulkhead", BulkheadSection.Form, "Where the outer comes out of the bulkhead; left out: its way is not looked at.", isRequired: false);
+        "bulkhead", BulkheadSection.Form, "Where the outer comes out of the bulkhead. If left out, the route is not checked.", isRequired: false);
+
+    /// <summary>The units that a job's or family's file asks for, before the file is read; those of an absent key where it says none that is known.</summary>
+    public static UnitSystem UnitsOf(TomlTable table) => table.Find(Units.Name)?.Value is TomlText { Text: "in" } ? UnitSystem.Inch : UnitSystem.Metric;
 
     public static Section<JobFile> Form { get; } = new(
-        "a job",
         [Body, Vehicle, Shop, Units, Preferences, Exit, Document],
         v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null));
 }
@@ -46,26 +50,26 @@ internal static class JobSection
 /// <summary>Path of another profile, from the folder of the file that names it.</summary>
 internal sealed class FileForm : Form<string>
 {
-    public override string Allowed => "a path from this file's folder, with forward slashes: \"../vehicles/name.toml\"";
+    public override AllowedValue Allowed => new AllowedPattern(TextPattern.ProfilePath);
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out string result)
     {
         result = (value as TomlText)?.Text;
-        var advice = result switch
+        ValueMistake? mistake = result switch
         {
-            null => "Put the path in quotes.",
-            _ when result.Trim().Length == 0 || result.Length > 500 || result.Any(char.IsControl) => "Write the path of a file between the quotes.",
-            _ when ProfilePath.IsAbsolute(result) => "Write the path as seen from this file's folder, so that the files can move together.",
-            _ when result.Contains('\\') => "Write forward slashes, they work on every system.",
+            null => ValueMistake.NotText,
+            _ when result.Trim().Length == 0 || result.Length > 500 || result.Any(char.IsControl) => ValueMistake.NotThePattern,
+            _ when ProfilePath.IsAbsolute(result) => ValueMistake.AbsolutePath,
+            _ when result.Contains('\\') => ValueMistake.Backslash,
             _ => null,
         };
-        if (advice is not null)
+        if (mistake is { } wrong)
         {
-            reading.Report(value, key, Allowed, advice);
+            Report(value, key, reading, wrong);
         }
 
-        return advice is null;
+        return mistake is null;
     }
 
-    public override JsonObject Schema() => new() { ["type"] = "string", ["minLength"] = 1, ["maxLength"] = 500, ["pattern"] = "^[^\\\\]*[^\\\\ ][^\\\\]*$" };
+    public override JsonObject Schema(SharedSchemas shared) => new() { ["type"] = "string", ["minLength"] = 1, ["maxLength"] = 500, ["pattern"] = "^[^\\\\]*[^\\\\ ][^\\\\]*$" };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Shops;
@@ -21,16 +22,16 @@ internal static class MaterialSection
     private static readonly Key<double> Poisson = new("poisson", QuantityForm.Number(0, 0.49), "Poisson's ratio; no unit.");
 
     private static readonly Key<double> Yield = new(
-        "yield", new QuantityForm(UnitTable.Megapascal, 10, 3000), "Yield strength or 0.2 % proof strength, the least the standard promises.");
+        "yield", new QuantityForm(UnitTable.Megapascal, 10, 3000), "Yield strength or 0.2 % proof strength, the minimum of the standard.");
 
     private static readonly Key<double> Endurance = new(
-        "endurance", new QuantityForm(UnitTable.Megapascal, 1, 2000), "Stress amplitude, fully reversed, that the sheet stands for the life of the vehicle.");
+        "endurance", new QuantityForm(UnitTable.Megapascal, 1, 2000), "Fully reversed stress amplitude that the sheet withstands for the life of the vehicle.");
 
     private static readonly Key<double> AcrossGrain = new(
-        "least_radius_across_grain", QuantityForm.Number(0, 20), "Least inside bend radius over thickness, bend line across the grain; no unit.");
+        "min_radius_across_grain", QuantityForm.Number(0, 20), "Minimum inside radius over thickness, bend line across the grain; no unit.");
 
     private static readonly Key<double> AlongGrain = new(
-        "least_radius_along_grain", QuantityForm.Number(0, 20), "Least inside bend radius over thickness, bend line along the grain; no unit.");
+        "min_radius_along_grain", QuantityForm.Number(0, 20), "Minimum inside radius over thickness, bend line along the grain; no unit.");
 
     private static readonly Key<BendGroup> Group = new(
         "bend_group",
@@ -46,7 +47,6 @@ internal static class MaterialSection
         "thicknesses", new ListForm<double>(QuantityForm.Length(0.3, 25), 1, 40), "Thicknesses in stock.");
 
     public static Section<StockedMaterial> Form { get; } = new(
-        "a material",
         [Designation, Density, Modulus, Poisson, Yield, Endurance, AcrossGrain, AlongGrain, Group, Source, Thicknesses],
         v => new(
             new()
@@ -57,8 +57,8 @@ internal static class MaterialSection
                 Poisson = v.Get(Poisson),
                 Yield = v.Get(Yield),
                 Endurance = v.Get(Endurance),
-                LeastRadiusAcrossGrain = v.Get(AcrossGrain),
-                LeastRadiusAlongGrain = v.Get(AlongGrain),
+                MinRadiusAcrossGrain = v.Get(AcrossGrain),
+                MinRadiusAlongGrain = v.Get(AlongGrain),
                 BendGroup = v.Get(Group),
                 Source = v.Get(Source),
             },
@@ -72,7 +72,7 @@ internal static class MaterialSection
     {
         if (values.Get(AlongGrain) < values.Get(AcrossGrain))
         {
-            values.Report(AlongGrain, $"{AcrossGrain.Name} or more", "Sheet cracks sooner with the bend line along the grain: exchange the two numbers.");
+            values.Report(AlongGrain, new Compared(Relation.AtLeast, AcrossGrain.Name, Quantity.Number, values.Get(AcrossGrain), CompareReason.Grain));
         }
     }
 
@@ -83,7 +83,7 @@ internal static class MaterialSection
         {
             if (thicknesses[..i].Any(t => ShopSection.IsSame(t, thicknesses[i])))
             {
-                values.ReportItem(Thicknesses, i, "", "each thickness once", "Take the second one out.");
+                values.ReportItem(Thicknesses, i, "", new GivenTwice(Repeated.Thickness));
             }
         }
     }

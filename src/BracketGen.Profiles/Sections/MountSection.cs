@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Standards;
 
@@ -16,10 +17,9 @@ internal static class MountSection
         "thread", new WordForm<MetricThread>([.. MetricThread.All.Select(t => (t.Name, t))]), "Thread of the hole.");
 
     private static readonly Key<double> BossDiameter = new(
-        "boss_diameter", QuantityForm.Length(4, 100), "Diameter of the boss around the hole; the bracket covers it.");
+        "boss_diameter", QuantityForm.Length(4, 100), "Diameter of the boss round the hole; the bracket covers it.");
 
     private static readonly Section<MountHole> Hole = new(
-        "a mount hole",
         [At, Thread, BossDiameter],
         v => new(v.Get(At), v.Get(Thread), v.Get(BossDiameter)),
         [
@@ -30,10 +30,9 @@ internal static class MountSection
         "normal", VectorForm.Direction, "Direction out of the casting, square to the face; of any length.");
 
     private static readonly Key<ImmutableArray<MountHole>> Holes = new(
-        "holes", new ListForm<MountHole>(Hole, 1, 12), "The threaded holes; the first one says where the face lies.");
+        "holes", new ListForm<MountHole>(Hole, 1, 12), "The tapped holes; the first one gives the position of the face.");
 
     public static Section<MountFace> Form { get; } = new(
-        "a mount face",
         [Normal, Holes],
         v => new(Face(v), v.Get(Holes)),
         [
@@ -52,11 +51,7 @@ internal static class MountSection
             var height = face.HeightOf(holes[i].At);
             if (Math.Abs(height) > Tolerance.OffPlane)
             {
-                var foot = face.FootOf(holes[i].At);
-                values.ReportItem(Holes, i, "at",
-                    $"a point on the face through hole 1, within {Compare.Millimetres(Tolerance.OffPlane)}",
-                    $"It lies {Compare.Millimetres(Math.Abs(height))} {(height > 0 ? "before" : "behind")} the face. "
-                    + $"Correct the hole or the normal; the nearest point of the face is {Show(foot)}.");
+                values.ReportItem(Holes, i, "at", new HoleOffFace(height, Tolerance.OffPlane, face.FootOf(holes[i].At)));
             }
         }
     }
@@ -68,18 +63,13 @@ internal static class MountSection
         {
             for (var j = 0; j < i; j++)
             {
-                var least = (holes[i].Thread.Diameter + holes[j].Thread.Diameter) / 2;
+                var min = (holes[i].Thread.Diameter + holes[j].Thread.Diameter) / 2;
                 var apart = holes[i].At.DistanceTo(holes[j].At);
-                if (apart < least)
+                if (apart < min)
                 {
-                    values.ReportItem(Holes, i, "at",
-                        $"a point more than {Compare.Millimetres(least)} from hole {(j + 1).ToString(CultureInfo.InvariantCulture)}",
-                        $"The two holes run into each other at {Compare.Millimetres(apart)}: measure their centres again.");
+                    values.ReportItem(Holes, i, "at", new HolesOverlap(j + 1, min, apart));
                 }
             }
         }
     }
-
-    private static string Show(Vector3 point) =>
-        string.Create(CultureInfo.InvariantCulture, $"[{point.X:0.###}, {point.Y:0.###}, {point.Z:0.###}]");
 }

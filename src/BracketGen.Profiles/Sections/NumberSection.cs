@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
@@ -11,21 +12,21 @@ namespace BracketGen.Profiles.Sections;
 internal static class NumberSection
 {
     private static readonly Key<string> Rule = new(
-        "rule", new PatternForm(), "The number of a part: letters, digits, - . _ and the words {vehicle}, {throttle_body}, {material}, {option} for the codes, {serial} for a running number.");
+        "rule", new PatternForm(), "Rule for part numbers: letters, digits, - . _ and the words {vehicle}, {throttle_body}, {material}, {option} for the codes, {serial} for a running number.");
 
     private static readonly Key<int> FirstSerial = Key<int>.WithDefault("first_serial", new CountForm(0, 9_999_999), "The first running number.", 1);
 
-    private static readonly Key<int> SerialDigits = Key<int>.WithDefault("serial_digits", new CountForm(1, 8), "Digits of the running number, filled up with zeros.", 4);
+    private static readonly Key<int> SerialDigits = Key<int>.WithDefault("serial_digits", new CountForm(1, 8), "Digits of the running number, with leading zeros.", 4);
 
     private static readonly Key<RevisionStyle> Revisions = Key<RevisionStyle>.WithDefault(
         "revisions", new WordForm<RevisionStyle>(("letters", RevisionStyle.Letters), ("numbers", RevisionStyle.Numbers)),
-        "How revisions are counted: A, B, C … without those letters that are misread (I O Q S X Z), or 1, 2, 3 …",
+        "How revisions are counted: A, B, C … without the letters that are misread (I O Q S X Z), or 1, 2, 3 …",
         RevisionStyle.Letters);
 
     public static readonly Key<NumberRule> Numbers = new(
         "numbers",
         new Section<NumberRule>(
-            "a rule for part numbers", [Rule, FirstSerial, SerialDigits, Revisions],
+            [Rule, FirstSerial, SerialDigits, Revisions],
             v => new(v.Get(Rule), v.Get(FirstSerial), v.Get(SerialDigits), v.Get(Revisions))),
         "How parts are numbered.");
 }
@@ -35,7 +36,7 @@ internal sealed partial class CodeForm : Form<string>
 {
     private const string Pattern = "^[A-Za-z0-9]{1,12}$";
 
-    public override string Allowed => "1 to 12 letters A to Z and digits, in quotes";
+    public override AllowedValue Allowed => new AllowedPattern(TextPattern.Code);
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out string result)
     {
@@ -45,11 +46,11 @@ internal sealed partial class CodeForm : Form<string>
             return true;
         }
 
-        reading.Report(value, key, Allowed, "It becomes part of part numbers and folder names: no spaces, no other signs.");
+        Report(value, key, reading, ValueMistake.NotThePattern);
         return false;
     }
 
-    public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = Pattern };
+    public override JsonObject Schema(SharedSchemas shared) => new() { ["type"] = "string", ["pattern"] = Pattern };
 
     [GeneratedRegex("\\A[A-Za-z0-9]{1,12}\\z", RegexOptions.CultureInvariant)]
     private static partial Regex Code();
@@ -60,7 +61,7 @@ internal sealed partial class PatternForm : Form<string>
 {
     private const string Part = "([A-Za-z0-9._-]|\\{(vehicle|throttle_body|material|option|serial)\\})";
 
-    public override string Allowed => "letters A to Z, digits, - . _ and the words {vehicle} {throttle_body} {material} {option} {serial}, in quotes";
+    public override AllowedValue Allowed => new AllowedPattern(TextPattern.PartNumber);
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out string result)
     {
@@ -70,11 +71,11 @@ internal sealed partial class PatternForm : Form<string>
             return true;
         }
 
-        reading.Report(value, key, Allowed, "Write it like \"SF-{vehicle}-{throttle_body}\".");
+        Report(value, key, reading, ValueMistake.NotThePattern);
         return false;
     }
 
-    public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = $"^{Part}+$", ["maxLength"] = 100 };
+    public override JsonObject Schema(SharedSchemas shared) => new() { ["type"] = "string", ["pattern"] = $"^{Part}+$", ["maxLength"] = 100 };
 
     [GeneratedRegex("\\A" + Part + "+\\z", RegexOptions.CultureInvariant)]
     private static partial Regex Rule();

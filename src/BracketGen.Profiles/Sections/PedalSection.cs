@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Pedals;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;
@@ -9,29 +10,28 @@ namespace BracketGen.Profiles.Sections;
 internal static class PedalSection
 {
     private static readonly Key<Measured> AvailablePull = new(
-        "available_pull", new MeasuredForm(QuantityForm.Length(5, 200), 50), "Wire pulled at the cable's end by the full stroke of the pedal.");
+        "available_pull", new MeasuredForm(QuantityForm.Length(5, 200), 50), "Available pull: length of wire drawn from pedal released to pedal on the floor.");
 
     private static readonly Key<double> LeverRatio = new(
-        "lever_ratio", QuantityForm.Number(0.2, 20), "Travel of the pad under the foot over the pull at the cable; no unit.", isRequired: false);
+        "lever_ratio", QuantityForm.Number(0.2, 20), "Lever ratio: pad travel over pull; no unit.", isRequired: false);
 
     private static readonly Key<double> Pad = new("pad", QuantityForm.Length(0, 400), "Travel of the pad from released.");
 
-    private static readonly Key<double> Pull = new("pull", QuantityForm.Length(0, 200), "Wire pulled there.");
+    private static readonly Key<double> Pull = new("pull", QuantityForm.Length(0, 200), "Pull there.");
 
     private static readonly Key<ImmutableArray<PedalPoint>> Table = new(
         "table",
-        new ListForm<PedalPoint>(new Section<PedalPoint>("a row of the pedal's table", [Pad, Pull], v => new(v.Get(Pad), v.Get(Pull))), 2, 60),
+        new ListForm<PedalPoint>(new Section<PedalPoint>([Pad, Pull], v => new(v.Get(Pad), v.Get(Pull))), 2, 60),
         "Pad travel and pull point by point, from released (0, 0) to the floor, instead of lever_ratio.",
         isRequired: false);
 
     private static readonly Key<Measured> PadLoad = Key<Measured>.WithDefault(
-        "pad_load", new MeasuredForm(QuantityForm.Force(-200, 200), 100), "Force at the pad with which the released pedal itself opens the valve: its own weight; negative where a spring lifts it.", new(0));
+        "pad_load", new MeasuredForm(QuantityForm.Force(-200, 200), 100), "Force at the pad with which the released pedal itself opens the valve, by its own weight; negative if a spring lifts it.", new(0));
 
     private static readonly Key<double> ProofForce = Key<double>.WithDefault(
-        "proof_force", QuantityForm.Force(50, 5000), "Foot force of somebody who stamps on the pedal (default: CS 23.397, 200 lbf of a pilot's foot; from memory).", new Pedal(new(1), 1).ProofForce);
+        "proof_force", QuantityForm.Force(50, 5000), "Foot force with the pedal stamped on (default: CS 23.397, 200 lbf of a pilot's foot; from memory).", new Pedal(new(1), 1).ProofForce);
 
     public static Section<Pedal> Form { get; } = new(
-        "a pedal",
         [AvailablePull, LeverRatio, Table, PadLoad, ProofForce],
         v => v.Has(Table)
             ? new(v.Get(AvailablePull), v.Get(Table)[^1].Pad / v.Get(Table)[^1].Pull) { Table = new(v.Get(Table)), PadLoad = v.Get(PadLoad), ProofForce = v.Get(ProofForce) }
@@ -53,14 +53,14 @@ internal static class PedalSection
         }
         catch (ArgumentException problem)
         {
-            values.Report(Table, "rows that rise from pad 0, pull 0", problem.Message);
+            values.Report(Table, new PedalTableWrong(problem.Message));
             return;
         }
 
         var full = values.Get(AvailablePull).Value;
         if (Math.Abs(rows[^1].Pull - full) > 0.005)
         {
-            values.ReportItem(Table, rows.Length - 1, "pull", $"the available_pull, {Compare.Millimetres(full)}", "The last row is the floor: measure it again, or correct available_pull.");
+            values.ReportItem(Table, rows.Length - 1, "pull", new PedalTableShort(full));
         }
     }
 }

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -14,28 +16,28 @@ internal static class PreferencesSection
     private static readonly Preferences Usual = new();
 
     private static readonly Key<Measured> FreePlay = Key<Measured>.WithDefault(
-        "free_play", new MeasuredForm(QuantityForm.Length(0.1, 20), 10), "Slack wanted in the wire at the closed stop.", Usual.FreePlay);
+        "free_play", new MeasuredForm(QuantityForm.Length(0.1, 20), 10), "Free play wanted.", Usual.FreePlay);
 
-    private static readonly Key<double> LeastFreePlay = Length(
-        "least_free_play", 0, 20, "Least slack at the closed stop that surely lets the valve close.", Usual.LeastFreePlay);
+    private static readonly Key<double> MinFreePlay = Length(
+        "min_free_play", 0, 20, "Minimum free play with which the valve surely closes.", Usual.MinFreePlay);
 
-    private static readonly Key<double> OverTravelReserve = Length(
-        "over_travel_reserve", 0, 50, "Pull that must be left at the floor when the valve is wide open.", Usual.OverTravelReserve);
+    private static readonly Key<double> MinOverTravel = Length(
+        "min_over_travel", 0, 50, "Minimum over-travel: pull left at the floor with the valve wide open.", Usual.MinOverTravel);
 
-    private static readonly Key<double> MostOverTravel = Length(
-        "most_over_travel", 0, 100, "Over-travel above which the pedal needs a stop of its own.", Usual.MostOverTravel);
+    private static readonly Key<double> MaxOverTravel = Length(
+        "max_over_travel", 0, 100, "Maximum over-travel; above it the pedal needs a pedal stop.", Usual.MaxOverTravel);
 
-    private static readonly Key<double> LeastWrap = Key<double>.WithDefault(
-        "least_wrap", QuantityForm.Angle(0, 90), "Wrap that must be left at the wide-open stop.", Usual.LeastWrap.Radians);
+    private static readonly Key<double> MinWrap = Key<double>.WithDefault(
+        "min_wrap", QuantityForm.Angle(0, 90), "Minimum wrap angle at the wide-open stop.", Usual.MinWrap.Radians);
 
     private static readonly Key<double> FittingClearance = Length(
-        "fitting_clearance", 0, 100, "Clearance between the end fitting and the stop with everything that stands out of it.", Usual.FittingClearance);
+        "fitting_clearance", 0, 100, "Clearance between the end fitting and the stop, with everything that sticks out of the stop.", Usual.FittingClearance);
 
     private static readonly Key<double> SweepClearance = Length(
-        "sweep_clearance", 0, 50, "Clearance between what moves and the bracket.", Usual.SweepClearance);
+        "sweep_clearance", 0, 50, "Clearance between moving parts and the bracket.", Usual.SweepClearance);
 
     private static readonly Key<double> KeepOutClearance = Length(
-        "keep_out_clearance", 0, 50, "Clearance between the bracket and keep-out spaces.", Usual.KeepOutClearance);
+        "keep_out_clearance", 0, 50, "Clearance between the bracket and the keep-outs.", Usual.KeepOutClearance);
 
     private static readonly Key<double> AdjusterReserve = Key<double>.WithDefault(
         "adjuster_reserve", QuantityForm.Number(0, 1), "Part of the adjuster's half range that the design leaves unused; no unit.", Usual.AdjusterReserve);
@@ -43,67 +45,67 @@ internal static class PreferencesSection
     private static readonly Key<StopOpening> Opening = Key<StopOpening>.WithDefault(
         "stop_opening",
         new WordForm<StopOpening>(("as needed", StopOpening.AsNeeded), ("hole", StopOpening.Hole), ("open slot", StopOpening.OpenSlot)),
-        "How the outer's end is let into the stop flange.",
+        "Opening in the stop flange for the outer end.",
         Usual.StopOpening);
 
     private static readonly Key<ImmutableArray<Located<string>>> Materials = Key<ImmutableArray<Located<string>>>.WithDefault(
         "materials",
         new ListForm<Located<string>>(new LocatedForm<string>(new TextForm(60)), 0, 100),
-        "Designations of the materials allowed, out of the shop's; left out or empty: all of them.",
+        "Designations of the materials allowed. If left out or empty: all that the shop stocks.",
         []);
 
-    private static readonly Key<double> LeastThickness = Length("least_thickness", 0.3, 25, "Thinnest sheet allowed.", Usual.LeastThickness);
+    private static readonly Key<double> MinThickness = Length("min_thickness", 0.3, 25, "Minimum thickness of the sheet.", Usual.MinThickness);
 
-    private static readonly Key<double> MostThickness = Length("most_thickness", 0.3, 25, "Thickest sheet allowed.", Usual.MostThickness);
+    private static readonly Key<double> MaxThickness = Length("max_thickness", 0.3, 25, "Maximum thickness of the sheet.", Usual.MaxThickness);
 
-    private static readonly Key<double> LeastYieldFactor = Key<double>.WithDefault(
-        "least_yield_factor", QuantityForm.Number(1, 10), "Least yield strength over stress with the pedal stamped on; no unit.", Usual.LeastYieldFactor);
+    private static readonly Key<double> MinYieldFactor = Key<double>.WithDefault(
+        "min_yield_factor", QuantityForm.Number(1, 10), "Minimum yield strength over stress with the pedal stamped on; no unit.", Usual.MinYieldFactor);
 
-    private static readonly Key<double> LeastEnduranceFactor = Key<double>.WithDefault(
-        "least_endurance_factor", QuantityForm.Number(1, 20), "Least safety factor against cracking, every opening counted; no unit.", Usual.LeastEnduranceFactor);
+    private static readonly Key<double> MinEnduranceFactor = Key<double>.WithDefault(
+        "min_endurance_factor", QuantityForm.Number(1, 20), "Minimum safety factor against cracking over all openings; no unit.", Usual.MinEnduranceFactor);
 
-    private static readonly Key<double> MostGive = Length(
-        "most_give", 0.01, 10, "Most that the stop may give along the wire under the largest tension of an opening.", Usual.MostGive);
+    private static readonly Key<double> MaxGive = Length(
+        "max_give", 0.01, 10, "Maximum give of the stop along the wire, at the largest tension of an opening.", Usual.MaxGive);
 
     private static readonly Key<double> CornerRadius = Length("corner_radius", 0, 50, "Radius wanted at outline corners.", Usual.CornerRadius);
 
     public static Section<LocatedPreferences> Form { get; } = new(
-        "preferences",
         [
-            FreePlay, LeastFreePlay, OverTravelReserve, MostOverTravel, LeastWrap, FittingClearance, SweepClearance,
-            KeepOutClearance, AdjusterReserve, Opening, Materials, LeastThickness, MostThickness, CornerRadius,
-            LeastYieldFactor, LeastEnduranceFactor, MostGive,
+            FreePlay, MinFreePlay, MinOverTravel, MaxOverTravel, MinWrap, FittingClearance, SweepClearance,
+            KeepOutClearance, AdjusterReserve, Opening, Materials, MinThickness, MaxThickness, CornerRadius,
+            MinYieldFactor, MinEnduranceFactor, MaxGive,
         ],
         v => new(
             new()
             {
                 FreePlay = v.Get(FreePlay),
-                LeastFreePlay = v.Get(LeastFreePlay),
-                OverTravelReserve = v.Get(OverTravelReserve),
-                MostOverTravel = v.Get(MostOverTravel),
-                LeastWrap = new Angle(v.Get(LeastWrap)),
+                MinFreePlay = v.Get(MinFreePlay),
+                MinOverTravel = v.Get(MinOverTravel),
+                MaxOverTravel = v.Get(MaxOverTravel),
+                MinWrap = new Angle(v.Get(MinWrap)),
                 FittingClearance = v.Get(FittingClearance),
                 SweepClearance = v.Get(SweepClearance),
                 KeepOutClearance = v.Get(KeepOutClearance),
                 AdjusterReserve = v.Get(AdjusterReserve),
                 StopOpening = v.Get(Opening),
                 Materials = [.. v.Get(Materials).Select(m => m.Value)],
-                LeastThickness = v.Get(LeastThickness),
-                MostThickness = v.Get(MostThickness),
+                MinThickness = v.Get(MinThickness),
+                MaxThickness = v.Get(MaxThickness),
                 CornerRadius = v.Get(CornerRadius),
-                LeastYieldFactor = v.Get(LeastYieldFactor),
-                LeastEnduranceFactor = v.Get(LeastEnduranceFactor),
-                MostGive = v.Get(MostGive),
+                MinYieldFactor = v.Get(MinYieldFactor),
+                MinEnduranceFactor = v.Get(MinEnduranceFactor),
+                MaxGive = v.Get(MaxGive),
             },
             v.Get(Materials)),
         [
-            new([FreePlay, LeastFreePlay], v => CheckOrder(v, LeastFreePlay, v.Get(LeastFreePlay), FreePlay, v.Get(FreePlay).Value)),
-            new([OverTravelReserve, MostOverTravel], v => CheckOrder(v, OverTravelReserve, v.Get(OverTravelReserve), MostOverTravel, v.Get(MostOverTravel))),
-            new([LeastThickness, MostThickness], v => CheckOrder(v, LeastThickness, v.Get(LeastThickness), MostThickness, v.Get(MostThickness))),
-        ]);
+            new([FreePlay, MinFreePlay], v => CheckOrder(v, MinFreePlay, v.Get(MinFreePlay), FreePlay, v.Get(FreePlay).Value)),
+            new([MinOverTravel, MaxOverTravel], v => CheckOrder(v, MinOverTravel, v.Get(MinOverTravel), MaxOverTravel, v.Get(MaxOverTravel))),
+            new([MinThickness, MaxThickness], v => CheckOrder(v, MinThickness, v.Get(MinThickness), MaxThickness, v.Get(MaxThickness))),
+        ],
+        shareAs: "preferences");
 
-    private static Key<double> Length(string name, double least, double most, string help, double usual) =>
-        Key<double>.WithDefault(name, QuantityForm.Length(least, most), help, usual);
+    private static Key<double> Length(string name, double min, double max, string help, double usual) =>
+        Key<double>.WithDefault(name, QuantityForm.Length(min, max), help, usual);
 
     private static void CheckOrder(SectionValues values, Key<double> less, double lessValue, Key more, double moreValue)
     {
@@ -111,10 +113,7 @@ internal static class PreferencesSection
         {
             // Whichever of the two stands in the file is the one to look at.
             var at = values.Has(less) ? less : more;
-            values.Report(
-                at,
-                at == less ? $"{more.Name} or less, at most {Compare.Millimetres(moreValue)}" : $"{less.Name} or more, at least {Compare.Millimetres(lessValue)}",
-                $"Here {less.Name} is {Compare.Millimetres(lessValue)} and {more.Name} is {Compare.Millimetres(moreValue)}{(values.Has(less) && values.Has(more) ? "" : " (a key left out has its usual value)")}.");
+            values.Report(at, new WrongOrder(less.Name, lessValue, more.Name, moreValue, Quantity.Length, at == less, !(values.Has(less) && values.Has(more)), MayBeEqual: true));
         }
     }
 }

@@ -25,21 +25,20 @@ internal static class QuadrantSection
     private static readonly Key<double> GrooveWidth = new("groove_width", QuantityForm.Length(0.5, 20), "Width of the groove.");
 
     private static readonly Key<double> SlotWidth = new(
-        "slot_width", QuantityForm.Length(0.5, 20), "Width of the slot through which the wire enters the pocket.");
+        "slot_width", QuantityForm.Length(0.5, 20), "Width of the pocket slot, through which the wire enters the pocket.");
 
-    private static readonly Key<double> OuterRadius = new("outer_radius", QuantityForm.Length(5, 250), "Radius over the flanges beside the groove.");
+    private static readonly Key<double> OuterRadius = new("outer_radius", QuantityForm.Length(5, 250), "Radius over the rims.");
 
     private static readonly Key<double> Thickness = new(
-        "thickness", QuantityForm.Length(1, 60), "Thickness over the flanges beside the groove.");
+        "thickness", QuantityForm.Length(1, 60), "Thickness over the rims.");
 
     private static readonly Key<double> HubRadius = new(
         "hub_radius",
         QuantityForm.Length(2, 250),
-        "Radius of the hub: what of the quadrant is not the grooved sector lies within it. Left out: the whole disc of outer_radius is taken to move.",
+        "Radius of the hub: all of the quadrant but its grooved sector lies inside it. If left out, the whole disc of outer_radius counts as moving.",
         isRequired: false);
 
     public static Section<Quadrant> Form { get; } = new(
-        "a quadrant",
         [PitchRadius, GrooveShape, Rotation, PocketAngle, GrooveExtent, GrooveWidth, SlotWidth, OuterRadius, Thickness, HubRadius],
         v => new()
         {

@@ -16,7 +16,6 @@ internal static class ReturnSpringsSection
         "count", new CountForm(1, 6), "Number of springs that each close the valve alone.");
 
     public static Section<ReturnSprings> Form { get; } = new(
-        "the return springs",
         [TorqueClosed, TorqueOpen, Count],
         v => new(v.Get(TorqueClosed), v.Get(TorqueOpen), v.Get(Count)));
 

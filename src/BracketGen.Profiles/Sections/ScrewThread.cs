@@ -2,9 +2,11 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Standards;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -14,15 +16,14 @@ namespace BracketGen.Profiles.Sections;
 internal readonly record struct ScrewThread(double Diameter, double Pitch);
 
 /// <summary>
-/// A thread as it is called: metric «M8x1» (ISO 965-1) or «M8» for the coarse pitch, or in inches «5/16-24», diameter and threads
+/// A thread as it is called: metric M8x1 (ISO 965-1) or M8 for the coarse pitch, or in inches 5/16-24, diameter and threads
 /// per inch (ASME B1.1).
 /// </summary>
 internal sealed partial class ScrewThreadForm : Form<ScrewThread>
 {
     private const string Pattern = "^(M[0-9]+([.][0-9]+)?([x×][0-9]+([.][0-9]+)?)?|[0-9]+/[0-9]+-[0-9]+)$";
-    private const double Inch = 25.4;
 
-    public override string Allowed => "a thread such as \"M8x1\" or \"5/16-24\", 3 to 30 mm in diameter with a pitch of 0.2 to 4 mm";
+    public override AllowedValue Allowed => new AllowedPattern(TextPattern.Thread);
 
     public override bool TryRead(TomlValue value, string key, Reading reading, [MaybeNullWhen(false)] out ScrewThread result)
     {
@@ -34,16 +35,16 @@ internal sealed partial class ScrewThreadForm : Form<ScrewThread>
                 return true;
             }
 
-            reading.Report(value, key, Allowed, "Measure the thread again.");
+            Report(value, key, reading, ValueMistake.ThreadSize);
             return false;
         }
 
         result = default;
-        reading.Report(value, key, Allowed, "Write diameter and pitch as on the thread gauge; only M4 to M12 have their coarse pitch filled in.");
+        Report(value, key, reading, ValueMistake.NotThePattern);
         return false;
     }
 
-    public override JsonObject Schema() => new() { ["type"] = "string", ["pattern"] = Pattern };
+    public override JsonObject Schema(SharedSchemas shared) => new() { ["type"] = "string", ["pattern"] = Pattern };
 
     private static ScrewThread? From(string text)
     {
@@ -55,7 +56,7 @@ internal sealed partial class ScrewThreadForm : Form<ScrewThread>
         if (!text.StartsWith('M'))
         {
             var parts = text.Split('/', '-').Select(Number).ToArray();
-            return new(parts[0] / parts[1] * Inch, Inch / parts[2]);
+            return new(parts[0] / parts[1] * UnitTable.InchLength.Factor, UnitTable.InchLength.Factor / parts[2]);
         }
 
         var metric = text[1..].Split('x', '×').Select(Number).ToArray();

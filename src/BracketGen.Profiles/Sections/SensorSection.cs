@@ -1,3 +1,4 @@
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;
@@ -15,7 +16,6 @@ internal static class SensorSection
         "open_volts", QuantityForm.Volts(0, 24), "Reading with the valve held on its wide-open stop, cable off.");
 
     public static Section<SensorReadings> Form { get; } = new(
-        "a position sensor",
         [ClosedVolts, OpenVolts],
         v => new(v.Get(ClosedVolts), v.Get(OpenVolts)),
         [new([ClosedVolts, OpenVolts], CheckApart)]);
@@ -24,7 +24,7 @@ internal static class SensorSection
     {
         if (Math.Abs(values.Get(ClosedVolts) - values.Get(OpenVolts)) < 0.1)
         {
-            values.Report(OpenVolts, "a reading at least 0.1 V from closed_volts", "A sensor that reads the same at both stops does not turn with the shaft: measure again.");
+            values.Report(OpenVolts, new Contradiction(Contradictory.SensorVolts));
         }
     }
 }

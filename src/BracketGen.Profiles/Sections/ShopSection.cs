@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
@@ -18,41 +19,39 @@ internal static class ShopSection
         new WordForm<CuttingProcess>(("laser", CuttingProcess.Laser), ("plasma", CuttingProcess.Plasma), ("water jet", CuttingProcess.WaterJet)),
         "How the shop cuts.");
 
-    private static readonly Key<double> Kerf = new("kerf", QuantityForm.Length(0, 10), "Width of the cut.");
+    private static readonly Key<double> Kerf = new("kerf", QuantityForm.Length(0, 10), "Width of metal the beam removes.");
 
     private static readonly Key<PublishedBendRule> BendRule = new(
         "bend_rule",
         new WordForm<PublishedBendRule>(("DIN 6935", PublishedBendRule.Din6935), ("Machinery's Handbook", PublishedBendRule.MachinerysHandbook)),
-        "The published bend rule where there is no test bend.");
+        "The published bend rule for bends without a test bend.");
 
     private static readonly Key<ImmutableArray<StockedMaterial>> Materials = new(
         "materials", new ListForm<StockedMaterial>(MaterialSection.Form, 1, 100), "The materials in stock.");
 
-    private static readonly Key<double> Opening = new("opening", QuantityForm.Length(2, 300), "Width of the V.");
+    private static readonly Key<double> Opening = new("opening", QuantityForm.Length(2, 300), "Width of the V: the die opening.");
 
     private static readonly Key<double> DieRadius = new(
         "inside_radius", QuantityForm.Length(0.1, 50), "Inside radius of the bend it gives in air bending.");
 
     private static readonly Section<PressBrakeDie> Die = new(
-        "a die",
         [Opening, DieRadius],
         v => new(v.Get(Opening), v.Get(DieRadius)),
         [new([Opening, DieRadius], CheckDie)]);
 
     private static readonly Key<ImmutableArray<PressBrakeDie>> Dies = new(
-        "dies", new ListForm<PressBrakeDie>(Die, 1, 100), "The V-dies of the press brake.");
+        "dies", new ListForm<PressBrakeDie>(Die, 1, 100), "The V dies of the press brake.");
 
     private static readonly Key<string> BentMaterial = new("material", new TextForm(60), "Designation of the sheet that was bent.");
 
     private static readonly Key<double> BentThickness = new("thickness", QuantityForm.Length(0.3, 25), "Its thickness.");
 
-    private static readonly Key<double> BentRadius = new("inside_radius", QuantityForm.Length(0.1, 50), "Inside radius measured on the test bend; that of one of the dies.");
+    private static readonly Key<double> BentRadius = new("inside_radius", QuantityForm.Length(0.1, 50), "Inside radius measured on the test bend; one of the dies must have it.");
 
     private static readonly Key<double> K = new(
-        "k", QuantityForm.Number(0, 0.5), "Distance of the neutral fibre from the inside face over the thickness; no unit.");
+        "k", QuantityForm.Number(0, 0.5), "K factor: distance of the neutral axis from the inside face over the thickness; no unit.");
 
     private static readonly Section<TestBend> Bend = new(
-        "a test bend",
         [BentMaterial, BentThickness, BentRadius, K],
         v => new(v.Get(BentMaterial), v.Get(BentThickness), v.Get(BentRadius), v.Get(K)));
 
@@ -60,7 +59,6 @@ internal static class ShopSection
         "test_bends", new ListForm<TestBend>(Bend, 0, 1000), "The shop's own test bends.", []);
 
     public static Section<Shop> Form { get; } = new(
-        "a shop",
         [Name, Process, Kerf, BendRule, Materials, Dies, TestBends],
         v => new()
         {
@@ -86,7 +84,7 @@ internal static class ShopSection
     {
         if (values.Get(DieRadius) >= values.Get(Opening) / 2)
         {
-            values.Report(DieRadius, $"less than half the opening, {Compare.Millimetres(values.Get(Opening) / 2)}", "A V cannot give a radius as wide as itself: about 0.16 of the opening is usual.");
+            values.Report(DieRadius, new Compared(Relation.LessThan, Opening.Name, Quantity.Length, values.Get(Opening) / 2, CompareReason.DieRadius));
         }
     }
 
@@ -97,7 +95,7 @@ internal static class ShopSection
         {
             if (materials[..i].Any(m => m.Material.Designation == materials[i].Material.Designation))
             {
-                values.ReportItem(Materials, i, "designation", "each designation once", "Put the thicknesses of one material into one entry.");
+                values.ReportItem(Materials, i, "designation", new GivenTwice(Repeated.Designation));
             }
         }
     }
@@ -111,13 +109,12 @@ internal static class ShopSection
             var material = materials.FirstOrDefault(m => m.Material.Designation == bends[i].Material);
             if (material is null)
             {
-                var names = materials.Select(m => m.Material.Designation).ToArray();
-                var near = Nearest.To(bends[i].Material, names);
-                values.ReportItem(TestBends, i, "material", string.Join(" or ", names.Select(n => $"\"{n}\"")), near is null ? "Name one of the shop's materials." : $"Did you mean \"{near}\"?");
+                ImmutableArray<string> names = [.. materials.Select(m => m.Material.Designation)];
+                values.ReportItem(TestBends, i, "material", new NameUnknown(names, Nearest.To(bends[i].Material, names), NamedThing.Material));
             }
             else if (!material.Thicknesses.Any(t => IsSame(t, bends[i].Thickness)))
             {
-                values.ReportItem(TestBends, i, "thickness", $"a thickness in stock: {string.Join(", ", material.Thicknesses.Select(Compare.Millimetres))}", "Correct the thickness, or add it to the material's thicknesses.");
+                values.ReportItem(TestBends, i, "thickness", new LengthUnknown(material.Thicknesses, ShopLength.Thickness));
             }
         }
     }
@@ -129,7 +126,7 @@ internal static class ShopSection
         {
             if (!dies.Any(d => IsSame(d.InsideRadius, bends[i].InsideRadius)))
             {
-                values.ReportItem(TestBends, i, "inside_radius", $"the inside radius of one of the dies: {string.Join(", ", dies.Select(d => Compare.Millimetres(d.InsideRadius)))}", "Give the die the radius that was measured, or correct the test bend.");
+                values.ReportItem(TestBends, i, "inside_radius", new LengthUnknown([.. dies.Select(d => d.InsideRadius)], ShopLength.InsideRadius));
             }
         }
     }

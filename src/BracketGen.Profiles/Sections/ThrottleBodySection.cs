@@ -3,6 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Throttles;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;
@@ -15,7 +16,7 @@ internal static class ThrottleBodySection
     private static readonly Key<OpeningSense> Opens = new(
         "opens",
         new WordForm<OpeningSense>(("counter-clockwise", OpeningSense.CounterClockwise), ("clockwise", OpeningSense.Clockwise)),
-        "Which way the quadrant turns when the valve opens, seen by the eye that looks at the quadrant.");
+        "Which way the quadrant turns when the valve opens, looking at the quadrant from outside.");
 
     private static readonly Key<double> Bore = new("bore", QuantityForm.Length(10, 200), "Diameter of the bore.");
 
@@ -26,22 +27,21 @@ internal static class ThrottleBodySection
 
     private static readonly Key<ReturnSprings> Springs = new("return_springs", ReturnSpringsSection.Form, "The springs that close the valve.");
 
-    private static readonly Key<MountFace> Mount = new("mount", MountSection.Form, "The flat face that the bracket is bolted to.");
+    private static readonly Key<MountFace> Mount = new("mount", MountSection.Form, "The flat face that the bracket bolts to.");
 
     private static readonly Key<ImmutableArray<KeepOut>> KeepOuts = Key<ImmutableArray<KeepOut>>.WithDefault(
-        "keep_out", new ListForm<KeepOut>(KeepOutSection.Form, 0, 100), "Spaces that the bracket must stay out of.", []);
+        "keep_out", new ListForm<KeepOut>(KeepOutSection.Form, 0, 100), "Boxes and cylinders that the bracket must stay clear of.", []);
 
     private static readonly Key<double> ClosedAngle = Key<double>.WithDefault(
-        "valve", ValveSection.Form, "The valve; left out: closed at 7 degrees (common practice, no source).", ValveSection.Usual);
+        "valve", ValveSection.Form, "The valve. If left out: closed at 7 degrees (common practice, no source).", ValveSection.Usual);
 
     private static readonly Key<SensorReadings> Sensor = new(
-        "sensor", SensorSection.Form, "The position sensor's readings at the two stops; left out where there is none.", isRequired: false);
+        "sensor", SensorSection.Form, "Readings of the position sensor at the two stops. Leave out if there is none.", isRequired: false);
 
     private static readonly Key<Engine> Engine = new(
-        "engine", EngineSection.Form, "The engine that shakes the bracket; left out: its frequency is told, but not held against anything.", isRequired: false);
+        "engine", EngineSection.Form, "The engine that shakes the bracket. If left out, the bracket's frequency is calculated but not checked.", isRequired: false);
 
     public static Section<ThrottleBody> Form { get; } = new(
-        "a throttle body",
         [Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, Mount, KeepOuts, ClosedAngle, Sensor, Engine],
         v => new()
         {
@@ -70,7 +70,7 @@ internal static class ThrottleBodySection
             .Max(i => quadrant.Groove.PointWithNormal(quadrant.Groove.NormalAt(new(quadrant.Pocket.Value + i / 48.0 * quadrant.GrooveExtent.Radians))).Length);
         if (farthest > quadrant.OuterRadius + Tolerance.SameSize)
         {
-            values.Report(Quadrant, $"an outer_radius of the groove's farthest point or more, {Compare.Millimetres(farthest)} or more", "Measure outer_radius and groove again: the one contains the other.");
+            values.Report(Quadrant, new GrooveOutsideRim(farthest));
         }
     }
 }

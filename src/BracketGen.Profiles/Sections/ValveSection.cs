@@ -10,7 +10,7 @@ internal static class ValveSection
     public const double Usual = 7 * Math.PI / 180;
 
     private static readonly Key<double> ClosedAngle = new(
-        "closed_angle", QuantityForm.Angle(0, 45), "Angle between the valve's plate and the bore's cross-section at the closed stop.");
+        "closed_angle", QuantityForm.Angle(0, 45), "Angle between the valve plate and the cross-section of the bore at the closed stop.");
 
-    public static Section<double> Form { get; } = new("a valve", [ClosedAngle], v => v.Get(ClosedAngle));
+    public static Section<double> Form { get; } = new([ClosedAngle], v => v.Get(ClosedAngle));
 }

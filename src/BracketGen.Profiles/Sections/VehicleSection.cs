@@ -15,8 +15,8 @@ internal static class VehicleSection
     private static readonly Key<Pedal> Pedal = new("pedal", PedalSection.Form, "The accelerator pedal the vehicle brings.");
 
     private static readonly Key<Controller> Controller = Key<Controller>.WithDefault(
-        "controller", ControllerSection.Form, "What reads the throttle body's position sensor; left out: one that learns its zero.", Design.Inputs.Controller.Usual);
+        "controller", ControllerSection.Form, "The controller that reads the position sensor. If left out: one that learns its own zero.", Design.Inputs.Controller.Usual);
 
     public static Section<Vehicle> Form { get; } = new(
-        "a vehicle", [Name, Cable, Pedal, Controller], v => new(v.Get(Name), v.Get(Cable), v.Get(Pedal)) { Controller = v.Get(Controller) });
+        [Name, Cable, Pedal, Controller], v => new(v.Get(Name), v.Get(Cable), v.Get(Pedal)) { Controller = v.Get(Controller) });
 }

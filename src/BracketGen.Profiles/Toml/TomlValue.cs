@@ -1,21 +1,28 @@
+using BracketGen.Design.Search;
+using BracketGen.Profiles.Errors;
+
 namespace BracketGen.Profiles.Toml;
 
 /// <summary>A value in a TOML file, with its place and the text it was written as.</summary>
-internal abstract record TomlValue(Place Place, Excerpt Written);
+internal abstract record TomlValue(Place Place, Excerpt Written)
+{
+    /// <summary>Reports a problem with this value.</summary>
+    public void Report(string key, Reading reading, ProfileProblem problem) => reading.Report(Place, key, Written.ToString(), problem);
+}
 
 /// <summary>A stretch of a file's text, cut out only when a message needs it.</summary>
 internal readonly record struct Excerpt(string Source, int Start, int End)
 {
-    private const int Most = 60;
+    private const int Max = 60;
 
     /// <summary>The text on one line, shortened.</summary>
     public override string ToString()
     {
         var start = Math.Clamp(Start, 0, Source.Length);
         var end = Math.Clamp(End, start, Source.Length);
-        var cut = Source[start..Math.Min(end, start + 4 * Most)];
+        var cut = Source[start..Math.Min(end, start + 4 * Max)];
         var line = string.Join(' ', cut.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
-        return line.Length > Most ? line[..Most] + "…" : end - start > 4 * Most ? line + "…" : line;
+        return line.Length > Max ? line[..Max] + "…" : end - start > 4 * Max ? line + "…" : line;
     }
 }
 

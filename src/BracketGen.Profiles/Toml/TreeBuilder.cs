@@ -1,3 +1,5 @@
+using BracketGen.Design.Search;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using Tomlyn.Syntax;
 
@@ -113,7 +115,7 @@ internal sealed class TreeBuilder(string path, string text, Reading reading)
                 next.HasHeader = true;
                 return next;
             case TomlList { IsOpen: true }:
-                reading.Report(last.Place, prefix + last.Name, $"[{prefix}{last.Name}]", $"[[{prefix}{last.Name}]]", $"Write the header with two brackets, as on line {found.Place.Line}.");
+                reading.Report(last.Place, prefix + last.Name, $"[{prefix}{last.Name}]", new HeaderOfOneBracket(found.Place.Line));
                 return null;
             default:
                 ReportTwice(last, prefix + last.Name, found!);
@@ -121,8 +123,7 @@ internal sealed class TreeBuilder(string path, string text, Reading reading)
         }
     }
 
-    private void ReportTwice(Part part, string key, TomlEntry first) => reading.Report(
-        part.Place, key, $"{key} again", "each key once", $"It was given on line {first.Place.Line}: keep one of the two.");
+    private void ReportTwice(Part part, string key, TomlEntry first) => reading.Report(part.Place, key, key, new KeyTwice(first.Place.Line));
 
     private TomlValue Value(ValueSyntax value, string key)
     {

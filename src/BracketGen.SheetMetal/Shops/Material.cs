@@ -24,10 +24,10 @@ public sealed record Material
     public required double Endurance { get; init; }
 
     /// <summary>Minimum inside radius over thickness with the bend line across the grain.</summary>
-    public required double LeastRadiusAcrossGrain { get; init; }
+    public required double MinRadiusAcrossGrain { get; init; }
 
     /// <summary>Minimum inside radius over thickness with the bend line along the grain.</summary>
-    public required double LeastRadiusAlongGrain { get; init; }
+    public required double MinRadiusAlongGrain { get; init; }
 
     /// <summary>Row of Machinery's Handbook's bend allowance table.</summary>
     public required BendGroup BendGroup { get; init; }

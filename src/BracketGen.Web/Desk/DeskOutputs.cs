@@ -7,6 +7,7 @@ using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Errors;
 using BracketGen.Units;
 using BracketGen.Words.CutFile;
 using BracketGen.Words.Page;
@@ -79,4 +80,4 @@ public sealed record OutputRequest(JobDesk Desk, int Choice, ImmutableArray<stri
 /// <param name="Files">The files.</param>
 /// <param name="Errors">Errors in the profiles.</param>
 /// <param name="Problem">Why else there are none; null if they are there.</param>
-public sealed record OutputResult(JobFiles? Files, IReadOnlyList<Profiles.ProfileError> Errors, string? Problem);
+public sealed record OutputResult(JobFiles? Files, IReadOnlyList<ProfileError> Errors, string? Problem);

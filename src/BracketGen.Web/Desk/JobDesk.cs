@@ -4,6 +4,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Paths;
 using BracketGen.Web.Folder;
 
 namespace BracketGen.Web.Desk;
@@ -14,7 +15,7 @@ namespace BracketGen.Web.Desk;
 public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, string> Files)
 {
     /// <summary>Maximum number of files of one job.</summary>
-    public const int MaxFiles = PackedJob.MostFiles;
+    public const int MaxFiles = PackedJob.MaxFiles;
 
     /// <summary>The desk of these files; null if they are too many, one is too long, or a path is not allowed.</summary>
     /// <param name="job">Path of the job's file.</param>

@@ -7,6 +7,7 @@ using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Interview;
 using BracketGen.Units;
+using BracketGen.Words.Interview;
 
 namespace BracketGen.Web.Measuring;
 
@@ -30,7 +31,7 @@ internal static class MeasuringPath
             answers.Give(question, Written(values, question, key));
             var (number, letter) = SketchOf(isVehicle, sketches, question);
             steps.Add(new(
-                key, question.Form.ToString(), question.Ask, question.Explain, question.Default, question.Words, number, letter,
+                key, question.Form.ToString(), QuestionText.Ask(question), QuestionText.Explain(question), question.Default, question.Words, number, letter,
                 number < 0 ? "" : sketches[number].Tool, number < 0 ? "" : sketches[number].Mistake));
         }
 
@@ -98,7 +99,7 @@ internal static class MeasuringPath
         var number = (isVehicle, question.Section, question.Key) switch
         {
             (_, "", "name") => -1,
-            (true, "[cable]", "least_bend_radius" or "outer_length") or (true, "[cable.outer_end]", _) => 1,
+            (true, "[cable]", "min_bend_radius" or "outer_length") or (true, "[cable.outer_end]", _) => 1,
             (true, "[cable]" or "[cable.fitting]", _) => 0,
             (true, "[pedal]", _) => 2,
             (true, _, _) => -1,

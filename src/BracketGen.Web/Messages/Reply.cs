@@ -6,13 +6,14 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
-using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Interview;
 using BracketGen.Web.Desk;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Page;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Web.Messages;
 
@@ -66,9 +67,9 @@ internal static class Reply
             to.WriteString("file", error.File);
             to.WriteNumber("line", error.Line);
             to.WriteString("key", error.Key);
-            to.WriteBoolean("missing", error.Read == "nothing");
-            to.WriteString("allowed", error.Allowed);
-            to.WriteString("advice", error.Advice);
+            to.WriteBoolean("missing", error.IsMissing);
+            to.WriteString("allowed", ProfileErrorText.Allowed(error));
+            to.WriteString("advice", ProfileErrorText.Advice(error));
             to.WriteString("text", ProfileErrorText.Format(error));
             to.WriteEndObject();
         }

@@ -9,6 +9,7 @@ using BracketGen.Profiles.Interview;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Messages;
 using BracketGen.Words.Page;
+using BracketGen.Words.Profiles;
 using Microsoft.AspNetCore.Http;
 
 namespace BracketGen.Web.Routes;

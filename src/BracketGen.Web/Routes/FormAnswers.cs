@@ -15,7 +15,7 @@ internal static class FormAnswers
     /// <summary>The schema of each kind of profile.</summary>
     public static Task Schemas(HttpContext context) => Exchange.SendJson(context, to =>
     {
-        foreach (var (file, text) in ProfileSchema.All)
+        foreach (var (file, text) in ProfileSchema.InFull)
         {
             to.WritePropertyName(file.Split('.')[0]);
             to.WriteRawValue(text);

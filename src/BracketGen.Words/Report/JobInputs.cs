@@ -80,7 +80,7 @@ public sealed class JobInputs(Solution solution)
 
         if (body.Engine is { } engine)
         {
-            yield return new("engine", $"{engine.Cylinders} cylinders, {engine.Strokes} strokes, up to {engine.MostSpeed.ToString("0", CultureInfo.InvariantCulture)} 1/min");
+            yield return new("engine", $"{engine.Cylinders} cylinders, {engine.Strokes} strokes, up to {engine.MaxSpeed.ToString("0", CultureInfo.InvariantCulture)} 1/min");
         }
 
         yield return new("normal of the mount face", Direction(body.Mount.Plane.Normal));
@@ -93,7 +93,7 @@ public sealed class JobInputs(Solution solution)
         {
             yield return new($"keep-out: {keepOut.Name}", keepOut switch
             {
-                KeepOutBox box => $"box from {Point(box.Least)} to {Point(box.Most)}",
+                KeepOutBox box => $"box from {Point(box.Min)} to {Point(box.Max)}",
                 KeepOutCylinder c => $"cylinder of radius {Length(c.Radius)} from {Point(c.From)} to {Point(c.To)}",
                 _ => "",
             });
@@ -137,7 +137,7 @@ public sealed class JobInputs(Solution solution)
         yield return new("adjuster range", cable.OuterEnd.AdjusterRange > 0 ? Length(cable.OuterEnd.AdjusterRange) : "none");
         yield return Row("free inner length, seat to fitting", Quantity.Length, cable.FreeInnerLength);
         yield return new("length of the outer", cable.OuterLength is { } length ? Length(length) : "not measured");
-        yield return new("minimum bend radius of the outer", Length(cable.LeastBendRadius));
+        yield return new("minimum bend radius of the outer", Length(cable.MinBendRadius));
         yield return new("maximum fleet angle", Degrees(cable.FleetLimit));
         yield return new("friction coefficient of the wire in the outer", Phrases.Plain(cable.Friction.Value), cable.Friction.PlusMinus > 0 ? Phrases.Plain(cable.Friction.PlusMinus) : "");
         yield return Row("available pull", Quantity.Length, vehicle.Pedal.AvailablePull);
@@ -168,19 +168,19 @@ public sealed class JobInputs(Solution solution)
     {
         var wanted = job.Preferences;
         yield return Row("free play at the closed stop", Quantity.Length, wanted.FreePlay);
-        yield return new("minimum free play", Length(wanted.LeastFreePlay));
-        yield return new("minimum over-travel", Length(wanted.OverTravelReserve));
-        yield return new("maximum over-travel without a pedal stop", Length(wanted.MostOverTravel));
-        yield return new("minimum wrap, wide open", Degrees(wanted.LeastWrap));
+        yield return new("minimum free play", Length(wanted.MinFreePlay));
+        yield return new("minimum over-travel", Length(wanted.MinOverTravel));
+        yield return new("maximum over-travel without a pedal stop", Length(wanted.MaxOverTravel));
+        yield return new("minimum wrap, wide open", Degrees(wanted.MinWrap));
         yield return new("minimum clearance, end fitting to stop", Length(wanted.FittingClearance));
         yield return new("minimum clearance, bracket to moving parts", Length(wanted.SweepClearance));
         yield return new("minimum clearance, bracket to keep-outs", Length(wanted.KeepOutClearance));
         yield return new("part of the adjuster's half range kept unused", _units.Write(Quantity.Fraction, wanted.AdjusterReserve));
         yield return new("opening for the outer end", wanted.StopOpening switch { StopOpening.Hole => "round hole", StopOpening.OpenSlot => "open slot", _ => "hole, or slot if the fitting needs one" });
-        yield return new("sheet", $"{_units.WriteRange(Quantity.Length, wanted.LeastThickness, wanted.MostThickness)}{(wanted.Materials.IsEmpty ? ", any in stock" : $", {string.Join(", ", wanted.Materials)}")}");
-        yield return new("minimum yield strength over stress, pedal stamped on", Phrases.Plain(wanted.LeastYieldFactor));
-        yield return new("minimum safety against cracking", Phrases.Plain(wanted.LeastEnduranceFactor));
-        yield return new("maximum give of the stop", Length(wanted.MostGive));
+        yield return new("sheet", $"{_units.WriteRange(Quantity.Length, wanted.MinThickness, wanted.MaxThickness)}{(wanted.Materials.IsEmpty ? ", any in stock" : $", {string.Join(", ", wanted.Materials)}")}");
+        yield return new("minimum yield strength over stress, pedal stamped on", Phrases.Plain(wanted.MinYieldFactor));
+        yield return new("minimum safety against cracking", Phrases.Plain(wanted.MinEnduranceFactor));
+        yield return new("maximum give of the stop", Length(wanted.MaxGive));
         yield return new("corner radius", Length(wanted.CornerRadius));
         if (job.Bulkhead is { } bulkhead)
         {

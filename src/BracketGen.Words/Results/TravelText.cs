@@ -32,7 +32,7 @@ public static class TravelText
             .. remedy.GrooveScale > 0 ? (string[])[$"a quadrant with {Percent(remedy.GrooveScale)} of the pitch radius"] : [],
             $"a pedal that pulls {Length(job, remedy.PullNeeded)} (cable arm {remedy.LeverScale.ToString("0.00", CultureInfo.InvariantCulture)} times as long)",
         ];
-        if (remedy.FreePlayNeeded is { } freePlay && freePlay >= job.Preferences.LeastFreePlay)
+        if (remedy.FreePlayNeeded is { } freePlay && freePlay >= job.Preferences.MinFreePlay)
         {
             all.Add($"free play of {Length(job, freePlay)}");
         }
@@ -41,7 +41,7 @@ public static class TravelText
     }
 
     /// <summary>Where to put a stop for the pedal; null where it needs none.</summary>
-    public static string? PedalStop(Job job, Travel travel) => travel.OverTravel > job.Preferences.MostOverTravel
+    public static string? PedalStop(Job job, Travel travel) => travel.OverTravel > job.Preferences.MaxOverTravel
         ? $"Set a pedal stop at {Percent(travel.PedalAtWideOpen)} of its stroke: {Length(job, job.Vehicle.Pedal.FullStroke * travel.PedalAtWideOpen)} of pad travel from released."
         : null;
 

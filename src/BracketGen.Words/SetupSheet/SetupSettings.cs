@@ -5,7 +5,7 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
-using BracketGen.Profiles;
+using BracketGen.Profiles.Errors;
 
 namespace BracketGen.Words.SetupSheet;
 
@@ -49,7 +49,7 @@ public sealed class SetupSettings(Solution solution)
 
         yield return (
             "Free play, pedal released",
-            $"{FreePlay}, minimum {_units.Length(Job.Preferences.LeastFreePlay)}",
+            $"{FreePlay}, minimum {_units.Length(Job.Preferences.MinFreePlay)}",
             $"Press the pad by hand until the valve just begins to move: the pad has moved {WithRange(Lever.PadAt)}."
                 + (End is ThreadedAdjuster ? "" : " Or pull the outer off its seat until the wire is taut: the gap is the free play."));
         yield return Floor();
@@ -77,7 +77,7 @@ public sealed class SetupSettings(Solution solution)
         }
 
         var left = solution.Mechanism?.Loaded?.OverTravel ?? travel.OverTravel;
-        return travel.OverTravel > Job.Preferences.MostOverTravel
+        return travel.OverTravel > Job.Preferences.MaxOverTravel
             ? ("Pedal stop", $"at {_units.Length(Lever.FullStroke * travel.PedalAtWideOpen)} of pad travel", "The pedal goes further than the valve: without a stop under the pedal the foot strains the wide-open stop and the wire.")
             : ("Pedal on the floor", $"valve on its wide-open stop, over-travel {_units.Length(Math.Max(0, left))}", "Pedal worked by foot, carpet and mat in place. The wire is taut and no more.");
     }
@@ -86,7 +86,7 @@ public sealed class SetupSettings(Solution solution)
     {
         var wanted = Job.Preferences.FreePlay;
         var half = wanted.PlusMinus;
-        var minimum = Math.Max(Job.Preferences.LeastFreePlay, wanted.Value - half);
+        var minimum = Math.Max(Job.Preferences.MinFreePlay, wanted.Value - half);
         return half > 0
             ? $"{_units.Length(of(wanted.Value))} ({_units.Range(of(minimum), of(wanted.Value + half))})"
             : _units.Length(of(wanted.Value));

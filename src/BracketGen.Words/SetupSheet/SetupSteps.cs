@@ -43,7 +43,7 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
             yield return "Set the sensor as in the table.";
         }
 
-        yield return $"Route the outer in wide bends, none tighter than a radius of {_units.Size(Cable.LeastBendRadius)}, clear of the exhaust and of everything that moves, and long enough for the engine to rock on its mounts.";
+        yield return $"Route the outer in wide bends, none tighter than a radius of {_units.Size(Cable.MinBendRadius)}, clear of the exhaust and of everything that moves, and long enough for the engine to rock on its mounts.";
         yield return "Do every check that has a box, cold and hot. Do not start the engine with the pedal connected while any box is empty.";
     }
 

@@ -81,8 +81,8 @@ public static class WorksheetSections
                 "forgetting what moves: hoses, the engine on its mounts, the bonnet.",
                 [
                     new("", "what it is", "", "name"),
-                    new("", "minimum x", length, "least"), new("", "minimum y", length, "least"), new("", "minimum z", length, "least"),
-                    new("", "maximum x", length, "most"), new("", "maximum y", length, "most"), new("", "maximum z", length, "most"),
+                    new("", "minimum x", length, "min"), new("", "minimum y", length, "min"), new("", "minimum z", length, "min"),
+                    new("", "maximum x", length, "max"), new("", "maximum y", length, "max"), new("", "maximum z", length, "max"),
                 ]),
             new(
                 "8  Only for a groove that is not round about the shaft", SketchKind.GrooveTable,
@@ -123,7 +123,7 @@ public static class WorksheetSections
                     new("F", "nuts across flats, or shoulder or collar", length, "across_flats"),
                     new("", "nut height, or neck length", length, "nut_height"),
                     new("", "whole range of the adjuster", length, "range"),
-                    new("", "minimum bend radius of the outer", length, "least_bend_radius"),
+                    new("", "minimum bend radius of the outer", length, "min_bend_radius"),
                     new("", "length of the outer, seat to bulkhead", length, "outer_length"),
                 ]),
             new(

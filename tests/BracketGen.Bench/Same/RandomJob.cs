@@ -1,6 +1,7 @@
 using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;

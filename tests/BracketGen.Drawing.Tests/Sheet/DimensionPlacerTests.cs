@@ -2,6 +2,7 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Search;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Toml;
 using BracketGen.TestSupport;

@@ -35,7 +35,7 @@ public class WorksheetTests
             {
                 "opens", "bore", "shaft_diameter", "pitch_radius", "rotation", "pocket_angle", "groove_extent", "groove_width", "slot_width",
                 "outer_radius", "thickness", "torque_closed", "torque_open", "count", "normal", "at", "thread", "boss_diameter", "wire_diameter",
-                "outer_diameter", "free_inner_length", "least_bend_radius", "diameter", "length", "range", "available_pull", "lever_ratio",
+                "outer_diameter", "free_inner_length", "min_bend_radius", "diameter", "length", "range", "available_pull", "lever_ratio",
             },
             keys);
         var texts = string.Join(' ', Compose(paper).SelectMany(p => p.Items).OfType<TextItem>().Select(t => t.Text));

@@ -136,7 +136,7 @@ internal static class JobCharts
             Y = new(ChartText.Sensor, scene.Axis(Quantity.Voltage)),
             At = [.. progression.Points.Select(p => p.Pedal)],
             Series = [new(ChartText.Sensor, [.. progression.Points.Select(p => sensor.Volts(p.Valve * sensor.Rotation))])],
-            Levels = [new(ChartText.ControllerMinimum, controller.LeastVolts), new(ChartText.ControllerMaximum, controller.MostVolts)],
+            Levels = [new(ChartText.ControllerMinimum, controller.MinVolts), new(ChartText.ControllerMaximum, controller.MaxVolts)],
         };
     }
 

@@ -102,7 +102,7 @@ internal static class JobSolid
 
     private static SolidPart KeepOutPart(KeepOut keepOut) => keepOut switch
     {
-        KeepOutBox box => new SolidShapes().Box(box.Least, box.Most).Part("keepout"),
+        KeepOutBox box => new SolidShapes().Box(box.Min, box.Max).Part("keepout"),
         KeepOutCylinder c => new SolidShapes().Cylinder(c.From, c.To, c.Radius, 40).Part("keepout"),
         _ => throw new InvalidOperationException($"There is no picture of a {keepOut.GetType().Name}."),
     };

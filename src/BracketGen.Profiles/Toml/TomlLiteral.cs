@@ -1,12 +1,16 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
-namespace BracketGen.Profiles.Editing;
+namespace BracketGen.Profiles.Toml;
 
 /// <summary>Values as TOML writes them.</summary>
-internal static class TomlLiteral
+internal static partial class TomlLiteral
 {
+    /// <summary>Whether <paramref name="name"/> may stand as a key without quotes.</summary>
+    public static bool IsName(string name) => NameForm().IsMatch(name);
+
     /// <summary>The value in TOML; null where TOML, or a profile, has no way to say it.</summary>
     public static string? Of(JsonElement value) => value.ValueKind switch
     {
@@ -89,7 +93,7 @@ internal static class TomlLiteral
     private static string? Table(JsonElement value)
     {
         var pairs = value.EnumerateObject().Select(p => (Name: NameOf(p), Text: Of(p.Value))).ToList();
-        return pairs.Any(p => p.Text is null || !ProfileEditor.IsName(p.Name)) || pairs.DistinctBy(p => p.Name).Count() < pairs.Count
+        return pairs.Any(p => p.Text is null || !IsName(p.Name)) || pairs.DistinctBy(p => p.Name).Count() < pairs.Count
             ? null
             : pairs.Count == 0 ? "{}" : $"{{ {string.Join(", ", pairs.Select(p => $"{p.Name} = {p.Text}"))} }}";
     }
@@ -105,4 +109,7 @@ internal static class TomlLiteral
             return ""; // As above; no name is refused.
         }
     }
+
+    [GeneratedRegex("^[A-Za-z0-9_-]+$", RegexOptions.CultureInvariant)]
+    private static partial Regex NameForm();
 }

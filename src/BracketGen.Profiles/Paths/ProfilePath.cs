@@ -1,4 +1,4 @@
-namespace BracketGen.Profiles;
+namespace BracketGen.Profiles.Paths;
 
 /// <summary>Paths between profile files: forward slashes on every system.</summary>
 public static class ProfilePath
@@ -10,7 +10,7 @@ public static class ProfilePath
         return Tidy(slashed[..(slashed.LastIndexOf('/') + 1)] + relative);
     }
 
-    /// <summary>The path without «.» and without «name/..».</summary>
+    /// <summary>The path without "." and without "name/..".</summary>
     public static string Tidy(string path)
     {
         var slashed = Slashed(path);

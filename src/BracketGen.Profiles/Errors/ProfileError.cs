@@ -1,0 +1,20 @@
+using BracketGen.Profiles.Forms;
+using BracketGen.Units;
+
+namespace BracketGen.Profiles.Errors;
+
+/// <summary>One mistake in a profile file, as data; BracketGen.Words says it in sentences.</summary>
+/// <param name="File">Path of the file.</param>
+/// <param name="Line">Line, from 1; 0 where the file as a whole is meant.</param>
+/// <param name="Column">Column, from 1, counted in characters; 0 where the file as a whole is meant.</param>
+/// <param name="Key">Key with the tables it stands in: mount.holes[2].thread; items of a list are counted from 1. Empty where there is none.</param>
+/// <param name="Read">What stands in the file, shortened; empty where nothing stands there.</param>
+/// <param name="Problem">What is wrong with it.</param>
+public sealed record ProfileError(string File, int Line, int Column, string Key, string Read, ProfileProblem Problem)
+{
+    /// <summary>Units of the job or family that is read; null where the file is read alone and has none.</summary>
+    public UnitSystem? Units { get; init; }
+
+    /// <summary>Whether something is not there, rather than wrong.</summary>
+    public bool IsMissing => Problem is KeyMissing or AlternativeMissing or KindMissing;
+}

@@ -1,0 +1,186 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Grooves;
+
+namespace BracketGen.Profiles.Interview;
+
+/// <summary>The questions of the interview.</summary>
+public enum QuestionId
+{
+    /// <summary>Vehicle name.</summary>
+    VehicleName,
+
+    /// <summary>Wire diameter.</summary>
+    WireDiameter,
+
+    /// <summary>Outer diameter.</summary>
+    OuterDiameter,
+
+    /// <summary>Free inner length.</summary>
+    FreeInnerLength,
+
+    /// <summary>Maximum fleet angle.</summary>
+    FleetLimit,
+
+    /// <summary>Minimum bend radius of the outer.</summary>
+    MinBendRadius,
+
+    /// <summary>Outer length.</summary>
+    OuterLength,
+
+    /// <summary>Fitting kind.</summary>
+    FittingKind,
+
+    /// <summary>Fitting diameter.</summary>
+    FittingDiameter,
+
+    /// <summary>Fitting length.</summary>
+    FittingLength,
+
+    /// <summary>Outer end kind.</summary>
+    OuterEndKind,
+
+    /// <summary>Adjuster thread.</summary>
+    AdjusterThread,
+
+    /// <summary>Nut across flats.</summary>
+    NutAcrossFlats,
+
+    /// <summary>Nut height.</summary>
+    NutHeight,
+
+    /// <summary>Adjuster range.</summary>
+    AdjusterRange,
+
+    /// <summary>Nose diameter.</summary>
+    NoseDiameter,
+
+    /// <summary>Shoulder diameter.</summary>
+    ShoulderDiameter,
+
+    /// <summary>Range of an adjuster in the run of the outer.</summary>
+    RangeElsewhere,
+
+    /// <summary>Neck diameter.</summary>
+    NeckDiameter,
+
+    /// <summary>Collar diameter.</summary>
+    CollarDiameter,
+
+    /// <summary>Neck length.</summary>
+    NeckLength,
+
+    /// <summary>Available pull.</summary>
+    AvailablePull,
+
+    /// <summary>Lever ratio of the pedal.</summary>
+    LeverRatio,
+
+    /// <summary>The pedal's own force at the pad.</summary>
+    PadLoad,
+
+    /// <summary>Sensor reading that the controller takes for closed.</summary>
+    ZeroVolts,
+
+    /// <summary>Throttle body name.</summary>
+    ThrottleBodyName,
+
+    /// <summary>The way the valve opens.</summary>
+    Opens,
+
+    /// <summary>Diameter of the bore.</summary>
+    Bore,
+
+    /// <summary>Shaft diameter.</summary>
+    ShaftDiameter,
+
+    /// <summary>Whether the groove is round about the shaft.</summary>
+    GrooveKind,
+
+    /// <summary>Pitch radius.</summary>
+    PitchRadius,
+
+    /// <summary>Rotation of the quadrant.</summary>
+    Rotation,
+
+    /// <summary>Pocket angle.</summary>
+    PocketAngle,
+
+    /// <summary>Groove extent.</summary>
+    GrooveExtent,
+
+    /// <summary>Groove width.</summary>
+    GrooveWidth,
+
+    /// <summary>Slot width.</summary>
+    SlotWidth,
+
+    /// <summary>Outer radius.</summary>
+    OuterRadius,
+
+    /// <summary>Thickness over the rims.</summary>
+    Thickness,
+
+    /// <summary>Hub radius.</summary>
+    HubRadius,
+
+    /// <summary>Groove shape.</summary>
+    GrooveShape,
+
+    /// <summary>Groove radius.</summary>
+    GrooveRadius,
+
+    /// <summary>Groove offset.</summary>
+    GrooveOffset,
+
+    /// <summary>Groove direction.</summary>
+    GrooveDirection,
+
+    /// <summary>Torque of the springs on the closed stop.</summary>
+    TorqueClosed,
+
+    /// <summary>Torque of the springs on the wide-open stop.</summary>
+    TorqueOpen,
+
+    /// <summary>Number of springs that each close the valve alone.</summary>
+    SpringCount,
+
+    /// <summary>Angle of the closed valve.</summary>
+    ClosedAngle,
+
+    /// <summary>Sensor reading on the closed stop.</summary>
+    ClosedVolts,
+
+    /// <summary>Sensor reading on the wide-open stop.</summary>
+    OpenVolts,
+
+    /// <summary>Mount normal.</summary>
+    MountNormal,
+
+    /// <summary>Hole count.</summary>
+    HoleCount,
+
+    /// <summary>Hole centre.</summary>
+    HoleCentre,
+
+    /// <summary>Hole thread.</summary>
+    HoleThread,
+
+    /// <summary>Boss diameter.</summary>
+    BossDiameter,
+
+    /// <summary>Keep out count.</summary>
+    KeepOutCount,
+
+    /// <summary>Keep out name.</summary>
+    KeepOutName,
+
+    /// <summary>Keep out shape.</summary>
+    KeepOutShape,
+
+    /// <summary>Minimum corner of a keep-out.</summary>
+    KeepOutMin,
+
+    /// <summary>Maximum corner of a keep-out.</summary>
+    KeepOutMax,
+}

@@ -1,0 +1,111 @@
+using System.Globalization;
+using BracketGen.Profiles.Interview;
+
+namespace BracketGen.Words.Interview;
+
+/// <summary>The questions of the interview as sentences: what is asked, and how to measure it.</summary>
+public static class QuestionText
+{
+    private const string Calliper = "Measure with a calliper.";
+
+    /// <summary>The question.</summary>
+    public static string Ask(Question question) => Of(question).Ask;
+
+    /// <summary>What the answer is and how to measure it.</summary>
+    public static string Explain(Question question) => Of(question).Explain;
+
+    private static (string Ask, string Explain) Of(Question question) => question.Id switch
+    {
+        <= QuestionId.ZeroVolts => OfVehicle(question.Id),
+        <= QuestionId.GrooveDirection => OfQuadrant(question.Id),
+        _ => OfThrottleBody(question.Id, question.Item.ToString(CultureInfo.InvariantCulture)),
+    };
+
+    private static (string Ask, string Explain) OfVehicle(QuestionId id) => id switch
+    {
+        QuestionId.VehicleName => ("Name of the vehicle?", "It is printed on drawings and reports."),
+        QuestionId.WireDiameter => ("Wire diameter?", "Measure the bare wire with a calliper."),
+        QuestionId.OuterDiameter => ("Outer diameter?", "Measure the outer with a calliper."),
+        QuestionId.FreeInnerLength => (
+            "Free inner length?",
+            "From the stop's seat to the end fitting's centre: adjuster at mid range, pedal released, wire pulled taut by hand. Give the ± too: 138 +/- 1."),
+        QuestionId.FleetLimit => ("Maximum fleet angle?", "How far the wire may lean out of the plane of the groove, in degrees."),
+        QuestionId.MinBendRadius => ("Minimum bend radius of the outer?", "The tightest bend in which the wire still slides freely."),
+        QuestionId.OuterLength => ("Length of the outer, seat to bulkhead?", "Needed only to check the route to the bulkhead."),
+        QuestionId.FittingKind => ("Which end fitting is on the wire?", "A barrel lies across the wire, a nipple along it."),
+        QuestionId.FittingDiameter => ("Diameter of the end fitting?", Calliper),
+        QuestionId.FittingLength => ("Length of the end fitting?", "Measure along its own axis."),
+        QuestionId.OuterEndKind => (
+            "Which outer end does the cable have at the bracket?",
+            "A threaded adjuster with two locknuts, a plain ferrule with a shoulder, or a slotted clip: a neck between two collars that slides into an open slot."),
+        QuestionId.AdjusterThread => ("Thread of the adjuster?", "\"M8x1\", \"M8\" for the coarse pitch, or \"5/16-24\". Count the pitch over ten threads."),
+        QuestionId.NutAcrossFlats => ("Width across flats of the locknuts?", Calliper),
+        QuestionId.NutHeight => ("Height of one locknut?", Calliper),
+        QuestionId.AdjusterRange => ("Full range of the adjuster?", "From one end of the thread to the other, locknuts on."),
+        QuestionId.NoseDiameter => ("Diameter of the nose?", "The nose goes through the hole."),
+        QuestionId.ShoulderDiameter => ("Diameter of the shoulder?", "The shoulder bears on the bracket."),
+        QuestionId.RangeElsewhere => ("Range of an adjuster in the run of the outer?", "0 if there is none."),
+        QuestionId.NeckDiameter => ("Diameter of the neck?", "The neck sits in the open slot."),
+        QuestionId.CollarDiameter => ("Diameter of the collars?", "One on each side of the neck."),
+        QuestionId.NeckLength => ("Length of the neck?", "The sheet must fit between the collars."),
+        QuestionId.AvailablePull => (
+            "Available pull?", "Length of wire drawn at the cable's end from pedal released to pedal on the floor, carpet in place: 51 +/- 0.5."),
+        QuestionId.LeverRatio => (
+            "Lever ratio?", "Pad travel to the floor divided by the pull to the floor; no unit. You can write a table into the file later."),
+        QuestionId.PadLoad => (
+            "The pedal's own force at the pad, cable off?", "In N, positive if the pedal's weight opens the valve, negative if a spring lifts the pedal: -1.5 +/- 0.5."),
+        _ => ("Sensor reading that the controller takes for closed?", "In V. Leave empty if the controller learns its own zero."),
+    };
+
+    private static (string Ask, string Explain) OfQuadrant(QuestionId id) => id switch
+    {
+        QuestionId.ThrottleBodyName => ("Name of the throttle body?", "It is printed on drawings and reports."),
+        QuestionId.Opens => (
+            "Which way does the quadrant turn when the valve opens?",
+            "Look at the quadrant from outside, along the throttle shaft. You see x to the right, y up and z towards you; the origin is where the shaft's axis crosses the middle of the groove."),
+        QuestionId.Bore => ("Bore?", "Diameter at the valve, not at the bell mouth."),
+        QuestionId.ShaftDiameter => ("Diameter of the throttle shaft?", "Where it crosses the bore."),
+        QuestionId.GrooveKind => (
+            "Shape of the groove?", "Round about the shaft, or round about a centre beside it. For any other shape, write a table of points into the file: see docs/profiles.md."),
+        QuestionId.PitchRadius => ("Pitch radius?", "From the shaft's axis to the centre line of the wire in the groove, not to the bottom of the groove: 31.5 +/- 0.2."),
+        QuestionId.Rotation => ("Rotation?", "From the closed stop to the wide-open stop, in degrees: 84 +/- 1."),
+        QuestionId.PocketAngle => (
+            "Pocket angle?", "Polar angle of the end fitting's centre with the valve closed, in degrees counter-clockwise from x; negative below x: -20 +/- 1."),
+        QuestionId.GrooveExtent => ("Groove extent?", "Arc of groove from the pocket on that can carry the wire, in degrees."),
+        QuestionId.GrooveWidth => ("Groove width?", "Where the wire lies."),
+        QuestionId.SlotWidth => ("Width of the pocket slot?", "The wire enters the pocket through it."),
+        QuestionId.OuterRadius => ("Outer radius?", "Over the rims."),
+        QuestionId.Thickness => ("Thickness of the quadrant?", "Over the rims, with a calliper."),
+        QuestionId.HubRadius => (
+            "Hub radius?", "All of the quadrant but its grooved sector lies inside this radius. Leave empty to count the whole disc as moving."),
+        QuestionId.GrooveShape => ("Which shape is it?", "Round about a centre beside the shaft."),
+        QuestionId.GrooveRadius => ("Radius of the groove about its own centre?", "To the centre line of the wire: 32.5 +/- 0.2."),
+        QuestionId.GrooveOffset => ("Distance of that centre from the shaft's axis?", "Half the difference between the longest and the shortest distance from shaft to groove."),
+        _ => ("Direction of that centre?", "Polar angle with the valve closed, in degrees counter-clockwise from x: where the groove is farthest from the shaft."),
+    };
+
+    private static (string Ask, string Explain) OfThrottleBody(QuestionId id, string item) => id switch
+    {
+        QuestionId.TorqueClosed => (
+            "Closing torque on the closed stop?",
+            "Pull a lever on the shaft with a spring balance and read it while the valve closes slowly: force times lever. In N m, or with a unit: 6 lbf in +/- 0.5 lbf in."),
+        QuestionId.TorqueOpen => ("Closing torque on the wide-open stop?", "Measure as on the closed stop."),
+        QuestionId.SpringCount => (
+            "How many return springs close the valve alone?", "Unhook the others and try each one. At least two are needed (49 CFR 571.124 S5)."),
+        QuestionId.ClosedAngle => ("Closed angle of the valve?", "Between the valve plate and the cross-section of the bore, in degrees."),
+        QuestionId.ClosedVolts => ("Sensor reading on the closed stop?", "In V, cable off. Leave empty if there is no position sensor."),
+        QuestionId.OpenVolts => ("Sensor reading on the wide-open stop?", "In V, valve held open by hand, cable off."),
+        QuestionId.MountNormal => (
+            "Normal of the mount face?", "Direction out of the casting, square to the face, as x, y, z: 0, 0, 1 for a face that you look straight at."),
+        QuestionId.HoleCount => ("How many tapped mount holes are there?", "1 to 12."),
+        QuestionId.HoleCentre => (
+            $"Centre of hole {item}?", "x, y, z on the face, from the throttle shaft's axis and the middle of the groove: -50, 12, -24."),
+        QuestionId.HoleThread => ($"Thread of hole {item}?", "Metric."),
+        QuestionId.BossDiameter => ($"Boss diameter of hole {item}?", "The bracket covers the boss."),
+        QuestionId.KeepOutCount => ("How many keep-outs are there?", "Things the bracket must stay clear of, each as a box. Include everything that moves."),
+        QuestionId.KeepOutName => ($"What is keep-out {item}?", "A name for the report."),
+        QuestionId.KeepOutShape => ("Its shape?", "A box. You can write cylinders into the file later."),
+        QuestionId.KeepOutMin => ("Its corner of minimum x, y and z?", "As x, y, z."),
+        _ => ("Its corner of maximum x, y and z?", "As x, y, z."),
+    };
+}

@@ -1,0 +1,124 @@
+using System.Globalization;
+using BracketGen.Geometry;
+using BracketGen.Profiles.Errors;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
+
+namespace BracketGen.Words.Profiles;
+
+/// <summary>Entries that do not go together: what is allowed, and what to do.</summary>
+internal static class ConflictText
+{
+    public static string Allowed(ProfileProblem problem, UnitSystem units) => problem switch
+    {
+        PlusMinusWithoutUnit => "a quantity with a unit, as the value has one",
+        Compared compared => $"{RelationOf(compared.Relation)} {Other(compared)}, {units.WriteLimit(compared.Quantity, compared.Limit)}",
+        WrongOrder { IsAtMin: true } order =>
+            $"{(order.MayBeEqual ? "at most" : "less than")} {order.Max}, {units.WriteLimit(order.Quantity, order.MaxValue)}",
+        WrongOrder order => $"{(order.MayBeEqual ? "at least" : "more than")} {order.Min}, {units.WriteLimit(order.Quantity, order.MinValue)}",
+        GivenTwice twice => twice.What switch
+        {
+            Repeated.Thickness => "each thickness once",
+            Repeated.Designation => "each designation once",
+            Repeated.Code => "each code once; capital and small letters count as the same",
+            _ => "each path once",
+        },
+        NameUnknown { Known.IsEmpty: true } => "nothing: the family has no such choice",
+        NameUnknown name => AllowedText.Choice(name.Known),
+        LengthUnknown length => $"{(length.What == ShopLength.Thickness ? "a thickness in stock" : "the inside radius of one of the dies")}: "
+            + string.Join(", ", length.Known.Select(k => Length(units, k))),
+        HoleOffFace hole => $"a point on the face through hole 1, within {Length(units, hole.Tolerance)}",
+        HolesOverlap holes => string.Create(CultureInfo.InvariantCulture, $"a point more than {Length(units, holes.Min)} from hole {holes.Other}"),
+        GrooveOutsideRim groove => $"an outer_radius of at least {Length(units, groove.Farthest)}, the groove's farthest point",
+        GrooveNotConvex => "points by rising angle on a convex curve",
+        PedalTableWrong => "rows that rise from pad 0, pull 0",
+        PedalTableShort pedal => $"available_pull, {Length(units, pedal.Pull)}",
+        NumbersAlike numbers => $"a rule with {string.Join(" and ", numbers.Missing)}, or with {{serial}}",
+        Contradiction { What: var what } => what switch
+        {
+            Contradictory.BoxCorners => "a corner beyond min in x, y and z",
+            Contradictory.CylinderEnds => "a point other than from",
+            Contradictory.Quantities => "more than the one before",
+            Contradictory.SensorVolts => "a reading at least 0.1 V from closed_volts",
+            _ => "the path of one of the files",
+        },
+        _ => throw new ArgumentException($"No words for {problem}.", nameof(problem)),
+    };
+
+    public static string Advice(ProfileProblem problem, string key, UnitSystem units) => problem switch
+    {
+        PlusMinusWithoutUnit plusMinus => $"If it is in the same unit, write \"{plusMinus.Bare} {plusMinus.Unit}\".",
+        Compared compared => ComparedAdvice(compared, key),
+        WrongOrder order => $"{order.Min} is {units.WriteLimit(order.Quantity, order.MinValue)} and {order.Max} is {units.WriteLimit(order.Quantity, order.MaxValue)}. "
+            + (order.IsOneDefault ? "A key that is left out has its default. " : "") + "Correct one of the two.",
+        GivenTwice twice => twice.What switch
+        {
+            Repeated.Thickness => "Delete one of the two.",
+            Repeated.Designation => "Put all thicknesses of one material in one entry.",
+            Repeated.Code => "Two parts would have the same number. Choose another code.",
+            _ => "Pack the job again.",
+        },
+        NameUnknown { Nearest: { } nearest } => $"Did you mean \"{nearest}\"?",
+        NameUnknown { What: NamedThing.Code } => "Name it by its code.",
+        NameUnknown { Shop: null } => "Name one of the shop's materials.",
+        NameUnknown name => $"{name.Shop} does not stock it. Name a material that is in stock.",
+        LengthUnknown { What: ShopLength.Thickness } => "Correct the thickness, or add it to the material's thicknesses.",
+        LengthUnknown => "Correct the test bend, or give the die the radius you measured.",
+        HoleOffFace hole => $"The hole is {Length(units, Math.Abs(hole.Height))} {(hole.Height > 0 ? "above" : "below")} the face. "
+            + $"Correct the hole or the normal; the nearest point on the face is {Point(units, hole.Nearest)}.",
+        HolesOverlap holes => $"The two holes overlap: their centres are {Length(units, holes.Distance)} apart. Measure them again.",
+        GrooveOutsideRim => "Measure outer_radius and the groove again: the groove lies inside the rims.",
+        GrooveNotConvex groove => groove.Detail,
+        PedalTableWrong pedal => pedal.Detail,
+        PedalTableShort => "The last row is the floor. Measure it again, or correct available_pull.",
+        NumbersAlike => "Several parts would have the same number. Add what is missing to the rule.",
+        Contradiction { What: var what } => what switch
+        {
+            Contradictory.BoxCorners => "Swap the coordinates that are the wrong way round.",
+            Contradictory.CylinderEnds => "Give the centres of the two ends of the cylinder.",
+            Contradictory.Quantities => "Write the batches from small to large, each once.",
+            Contradictory.SensorVolts => "A sensor that reads the same at both stops does not turn with the throttle shaft. Measure again.",
+            _ => "Pack the job again.",
+        },
+        _ => throw new ArgumentException($"No words for {problem}.", nameof(problem)),
+    };
+
+    private static string ComparedAdvice(Compared compared, string key) => compared.Reason switch
+    {
+        CompareReason.Contains => $"Measure {key[(key.LastIndexOf('.') + 1)..]} and {compared.Other} again: one contains the other.",
+        CompareReason.FittingHoldsWire => "Measure the wire and the end fitting again: the fitting holds the wire.",
+        CompareReason.WireThroughOuterEnd => "Measure the wire and the outer end again: the wire runs through the outer end.",
+        CompareReason.Positive => "The true value cannot be zero or less. Measure again, or correct the number.",
+        CompareReason.ShaftInsideGroove => "The throttle shaft lies inside the groove's circle. Measure again.",
+        CompareReason.DieRadius => "A V die cannot bend to a radius this large; about 0.16 of the opening is usual.",
+        _ => "Sheet cracks sooner with the bend line along the grain. Swap the two numbers.",
+    };
+
+    private static string Other(Compared compared) => compared.Reason switch
+    {
+        CompareReason.FittingHoldsWire => "the end fitting's diameter",
+        CompareReason.WireThroughOuterEnd => "the diameter of the outer end",
+        CompareReason.Positive => "the value",
+        CompareReason.DieRadius => "half the opening",
+        _ => compared.Other,
+    };
+
+    private static string RelationOf(Relation relation) => relation switch
+    {
+        Relation.MoreThan => "more than",
+        Relation.AtLeast => "at least",
+        _ => "less than",
+    };
+
+    private static string Length(UnitSystem units, double length) => units.WriteLimit(Quantity.Length, length);
+
+    // As one writes it in a profile: bare numbers are in mm, others carry their unit in quotes.
+    private static string Point(UnitSystem units, Vector3 point)
+    {
+        string Coordinate(double value) => units == UnitSystem.Metric
+            ? UnitSystems.Decimals(value, "0.###")
+            : $"\"{units.WriteLimit(Quantity.Length, value)}\"";
+        return $"[{Coordinate(point.X)}, {Coordinate(point.Y)}, {Coordinate(point.Z)}]";
+    }
+}

@@ -1,0 +1,132 @@
+using System.Globalization;
+using BracketGen.Design.Checks;
+using BracketGen.Profiles.Errors;
+using BracketGen.Profiles.Forms;
+using BracketGen.Units;
+
+namespace BracketGen.Words.Profiles;
+
+/// <summary>Mistakes in profiles as people read them, in the units of the job or family.</summary>
+public static class ProfileErrorText
+{
+    private const int MaxKey = 120;
+
+    /// <summary>Two lines: where, which key, what was read and what is allowed; then what to do.</summary>
+    /// <example>
+    /// <code>
+    /// bodies/alder-58.toml:12:16: quadrant.pitch_radius: read "12 lbf"; allowed: a length from 5 to 200 mm
+    ///     lbf is a unit of force. Give a length in mm, cm, m, in or ft.
+    /// </code>
+    /// </example>
+    public static string Format(ProfileError error)
+    {
+        var place = error.Line > 0 ? string.Create(CultureInfo.InvariantCulture, $":{error.Line}:{error.Column}") : "";
+        var key = error.Key.Length > 0 ? $" {(error.Key.Length > MaxKey ? error.Key[..MaxKey] + "…" : error.Key)}:" : "";
+        return $"{error.File}{place}:{key} read {Read(error)}; allowed: {Allowed(error)}\n    {Advice(error)}";
+    }
+
+    /// <summary>What was read.</summary>
+    public static string Read(ProfileError error) => error.Problem switch
+    {
+        KeyUnknown unknown => $"the key {unknown.Name}",
+        KeyRenamed renamed => $"the key {renamed.Old}",
+        AlternativeTwice both => string.Join(" and ", both.Keys),
+        KeyTwice => $"{error.Key} again",
+        ValueWrong { Mistake: ValueMistake.FewItems or ValueMistake.ManyItems } => $"{error.Read} items",
+        FileUnread { Mistake: var mistake, Path: var path } => FileRead(mistake) is var read && path is null ? read : $"{error.Read}: {read} at {path}",
+        NotToml { Mistake: SyntaxMistake.NotUtf8 } => error.Read.Length > 0 ? $"byte {error.Read}" : "a byte that is not UTF-8",
+        NotToml when error.Read.Length == 0 => "the end of the file",
+        _ when error.IsMissing => "nothing",
+        _ => error.Read,
+    };
+
+    /// <summary>What may stand there.</summary>
+    public static string Allowed(ProfileError error)
+    {
+        var units = UnitsOf(error);
+        return error.Problem switch
+        {
+            ValueWrong { Mistake: ValueMistake.ZeroDirection } => "a direction [x, y, z] that is not zero",
+            ValueWrong wrong => AllowedText.Of(wrong.Allowed, units),
+            WordUnknown word => AllowedText.Of(word.Allowed, units),
+            OutOfRange range => AllowedText.Of(range.Allowed, units),
+            UnitUnknown unit => AllowedText.Of(unit.Allowed, units),
+            UnitWrong unit => AllowedText.Of(unit.Allowed, units),
+            KeyMissing missing => AllowedText.Of(missing.Allowed, units),
+            KeyUnknown unknown => string.Join(", ", unknown.Known),
+            KeyRenamed renamed => renamed.Now,
+            AlternativeMissing missing => string.Join(" or ", missing.Keys),
+            AlternativeTwice both => $"{string.Join(" or ", both.Keys)}, not both",
+            KeyTwice => "each key once",
+            HeaderOfOneBracket => $"[{error.Read}]",
+            FileUnread { Mistake: FileMistake.Missing } => "the path of a file that exists",
+            FileUnread { Mistake: FileMistake.TooLong } => "a file of at most 1 MiB",
+            FileUnread => "a file that can be read",
+            KindMissing kind => FirstLine(kind.Wanted),
+            KindWrong kind => FirstLine(kind.Wanted),
+            NotToml { Mistake: SyntaxMistake.NotUtf8 } => "text in UTF-8",
+            NotToml { Mistake: SyntaxMistake.LongLine } line => $"lines of at most {line.Detail} characters",
+            NotToml => "TOML: [table] headers and key = value lines",
+            var conflict => ConflictText.Allowed(conflict, units),
+        };
+    }
+
+    /// <summary>What to do about it: whole sentences.</summary>
+    public static string Advice(ProfileError error) => error.Problem switch
+    {
+        ValueWrong wrong => ValueText.Advice(wrong, error.Key),
+        WordUnknown { Nearest: null } => "Write one of these, in quotes.",
+        WordUnknown word => $"Did you mean \"{word.Nearest}\"?",
+        OutOfRange range => ValueText.Advice(range, error.Read, UnitsOf(error)),
+        UnitUnknown unit => ValueText.Advice(unit),
+        UnitWrong unit => $"{unit.Unit.Name} is a unit of {Bare(UnitTable.With(unit.Unit.Kind))}. {ValueText.UnitsWanted(unit.Allowed)}",
+        KeyMissing { IsHeader: true } missing => $"Add a table under a header [{error.Key}]: {missing.Description}",
+        KeyMissing missing => $"Add the line {missing.Name} = … : {missing.Description}",
+        KeyUnknown { Nearest: null } => "There is no such key here. Delete it, or move it under the right header.",
+        KeyUnknown unknown => $"Did you mean {unknown.Nearest}?",
+        KeyRenamed { IsGivenToo: true } renamed => $"{renamed.Old} is now {renamed.Now}, which is given too. Delete one of the two.",
+        KeyRenamed renamed => $"{renamed.Old} is now {renamed.Now}. Write the new name; the value stays the same.",
+        AlternativeMissing => "Add one of the two.",
+        AlternativeTwice both => $"Delete {string.Join(" or ", both.Keys)}: both say the same thing.",
+        KeyTwice twice => string.Create(CultureInfo.InvariantCulture, $"It was given on line {twice.FirstLine}. Delete one of the two."),
+        HeaderOfOneBracket header => string.Create(CultureInfo.InvariantCulture, $"Write the header with two brackets, as on line {header.FirstLine}."),
+        FileUnread { Mistake: FileMistake.Missing } => "Check the path and its spelling, including capital letters.",
+        FileUnread { Mistake: FileMistake.TooLong } => "This is not a profile. Check the path.",
+        FileUnread => "Check the path and the file's permissions.",
+        KindWrong { Found: { } found } kind => $"This file describes a {found}; a {kind.Wanted} is needed here. Check the path.",
+        KindWrong kind => $"Begin the file with the line {FirstLine(kind.Wanted)}.",
+        KindMissing kind => $"Begin the file with the line {FirstLine(kind.Wanted)}.",
+        NotToml toml => Advice(toml),
+        var conflict => ConflictText.Advice(conflict, error.Key, UnitsOf(error)),
+    };
+
+    /// <summary>What is wrong with a reading typed on a command line.</summary>
+    public static string OfReading(ProfileError error) => $"Allowed: {Allowed(error)}. {Advice(error)}";
+
+    private static UnitSystem UnitsOf(ProfileError error) => error.Units ?? UnitSystem.Metric;
+
+    private static string Advice(NotToml toml) => toml.Mistake switch
+    {
+        SyntaxMistake.NotUtf8 => "In your editor, save the file as UTF-8.",
+        SyntaxMistake.LongLine => "This is not a profile. Check the path, or write long lists on several lines.",
+        SyntaxMistake.HalfLetter => "An escape such as \\uD800 stands for no letter. Write the letter itself.",
+        SyntaxMistake.UnquotedUnit => $"Put a value with its unit in quotes: \"{toml.Detail}\".",
+        SyntaxMistake.DecimalComma => "Write a decimal point, not a comma.",
+        SyntaxMistake.UnquotedWord => $"Put words in quotes: \"{toml.Detail}\".",
+        SyntaxMistake.Header => "Write a header as [name], or as [[name]] where there may be several.",
+        SyntaxMistake.Line => toml.Detail + " Check that brackets, braces and quotes are closed on this line and the one before.",
+        _ => toml.Detail,
+    };
+
+    private static string FileRead(FileMistake mistake) => mistake switch
+    {
+        FileMistake.Missing => "no such file",
+        FileMistake.TooLong => "a longer file",
+        _ => "a file that cannot be read",
+    };
+
+    private static string FirstLine(string kind) => $"profile = \"{kind}\"";
+
+    // "a length" without its article.
+    private static string Bare(string noun) => noun[(noun.IndexOf(' ') + 1)..];
+}
