@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests.Architecture;
 
