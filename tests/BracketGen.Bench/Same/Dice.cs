@@ -1,7 +1,6 @@
 using System.Globalization;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Toml;
 using Tomlyn.Model;
 
 namespace BracketGen.Bench.Same;

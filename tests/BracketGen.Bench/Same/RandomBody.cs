@@ -1,7 +1,6 @@
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Toml;
 using BracketGen.TestSupport.Comparison;
 using Tomlyn.Model;
 

@@ -3,7 +3,6 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Toml;
 using BracketGen.TestSupport.Comparison;
 using Tomlyn.Model;
 
