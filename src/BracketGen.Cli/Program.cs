@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
-using BracketGen.Cli;
+using BracketGen.Cli.Commands;
+using BracketGen.Cli.Terminal;
 
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
 var root = CommandTree.Create();

@@ -1,3 +1,4 @@
+using BracketGen.Cli.Terminal;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;

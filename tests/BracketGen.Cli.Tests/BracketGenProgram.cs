@@ -1,4 +1,5 @@
 using System.Reflection;
+using BracketGen.Cli.Terminal;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests;

@@ -1,3 +1,4 @@
+using BracketGen.Cli.Terminal;
 using BracketGen.Design.Inputs;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;

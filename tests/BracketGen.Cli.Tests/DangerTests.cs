@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using BracketGen.Cli.Terminal;
 using BracketGen.Design.Inputs;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using BracketGen.Cli.Terminal;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
 using BracketGen.Words.Report;

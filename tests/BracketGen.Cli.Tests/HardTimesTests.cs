@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using BracketGen.Cli.Terminal;
 using BracketGen.Design.Inputs;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;

@@ -1,3 +1,4 @@
+using BracketGen.Cli.Terminal;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
 using BracketGen.Words.Report;

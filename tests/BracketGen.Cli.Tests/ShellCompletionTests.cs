@@ -1,3 +1,5 @@
+using BracketGen.Cli.Commands;
+using BracketGen.Cli.Terminal;
 using BracketGen.Profiles.Family;
 using BracketGen.TestSupport;
 using BracketGen.Words.Report;

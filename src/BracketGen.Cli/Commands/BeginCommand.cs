@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using BracketGen.Cli.Interview;
+using BracketGen.Cli.Terminal;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Interview;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using BracketGen.Cli.Completions;
+using BracketGen.Cli.Terminal;
 
 namespace BracketGen.Cli.Commands;
 

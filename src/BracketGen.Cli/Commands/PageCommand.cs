@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BracketGen.Cli.Terminal;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Memory;
 using BracketGen.Web.Serving;

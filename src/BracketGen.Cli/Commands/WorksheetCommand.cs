@@ -1,4 +1,5 @@
 using System.CommandLine;
+using BracketGen.Cli.Terminal;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Storage;

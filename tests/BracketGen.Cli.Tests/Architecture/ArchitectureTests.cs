@@ -106,7 +106,7 @@ public partial class ArchitectureTests
     [Theory]
     [InlineData("BracketGen.Strength.Analysis", "BracketGen.Strength.Solving")]
     [InlineData("BracketGen.Design.Study", "BracketGen.Mechanism.Motion")]
-    [InlineData("BracketGen.Cli", "BracketGen.Cli.Commands")]
+    [InlineData("BracketGen.Cli.Commands", "BracketGen.Cli.Terminal")]
     public void The_reader_sees_known_uses(string from, string to) => Assert.Contains((from, to), Edges());
 
     [Fact]

@@ -1,7 +1,7 @@
 using System.CommandLine;
-using BracketGen.Cli.Commands;
+using BracketGen.Cli.Terminal;
 
-namespace BracketGen.Cli;
+namespace BracketGen.Cli.Commands;
 
 /// <summary>Every command with its options: what the program parses, and what shells complete.</summary>
 internal static class CommandTree

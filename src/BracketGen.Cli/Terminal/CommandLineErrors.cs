@@ -1,6 +1,6 @@
 using System.CommandLine;
 
-namespace BracketGen.Cli;
+namespace BracketGen.Cli.Terminal;
 
 /// <summary>Says what is wrong with a command line.</summary>
 internal static class CommandLineErrors

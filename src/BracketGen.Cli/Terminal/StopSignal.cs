@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using BracketGen.Drawing.Dxf.Format;
 
-namespace BracketGen.Cli;
+namespace BracketGen.Cli.Terminal;
 
 /// <summary>Turns the signals by which a user or the system stops a program into a wish to stop at the next good place.</summary>
 /// <remarks>A second signal ends the program at once, as it would have without this.</remarks>

@@ -1,6 +1,6 @@
 using BracketGen.Design.Checks;
 
-namespace BracketGen.Cli;
+namespace BracketGen.Cli.Terminal;
 
 /// <summary>What the program tells the shell when it ends.</summary>
 public static class ExitCode
