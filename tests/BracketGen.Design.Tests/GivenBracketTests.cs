@@ -29,8 +29,8 @@ public class GivenBracketTests
         Assert.True(solution.Placement.Seat.DistanceTo(given.Placement.Seat) < 1e-6);
         Assert.True(solution.Placement.Direction.DistanceTo(given.Placement.Direction) < 1e-6);
         Assert.Equal(solution.Travel.OverTravel, given.Travel.OverTravel, 1e-6);
-        Assert.Equal(solution.Passes, given.Passes);
-        foreach (var check in solution.Checks)
+        Assert.Equal(solution.Verdict.Kind, given.Verdict.Kind);
+        foreach (var check in solution.Checks.Where(c => !double.IsNaN(c.Value)))
         {
             Assert.Equal(check.Value, given.Checks.First(c => c.Code == check.Code).Value, 1e-4 * Math.Max(1, Math.Abs(check.Value)));
         }
@@ -50,7 +50,7 @@ public class GivenBracketTests
         Assert.Equal(longer, given.Placement!.AdjusterShift, 1e-6);
         var half = job.Vehicle.Cable.OuterEnd.AdjusterRange / 2;
         Assert.Equal(Math.Abs(longer) <= half * (1 - job.Preferences.AdjusterReserve), given.Checks.Single(c => c.Code == "adjuster-reserve").Passes);
-        Assert.Equal(Math.Abs(longer) <= half * (1 - job.Preferences.AdjusterReserve), given.Passes);
+        Assert.Equal(Math.Abs(longer) <= half * (1 - job.Preferences.AdjusterReserve), given.NothingFails);
     }
 
     [Fact]

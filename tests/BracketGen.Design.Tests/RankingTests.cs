@@ -63,7 +63,7 @@ public class RankingTests
             var taken = Designer.Solve(job, number);
             Assert.Equal(number, taken.Choice);
             Assert.Equal(first.Offers[number - 1].Mass, taken.Bracket!.Mass, 1e-15);
-            Assert.True(taken.Passes);
+            Assert.True(taken.NothingFails);
         }
 
         Assert.NotNull(first.Reasons);

@@ -35,7 +35,7 @@ internal sealed class VectorForm(QuantityForm coordinate, bool isDirection) : Fo
         }
 
         result = new(read[0], read[1], read[2]);
-        if (isRead && isDirection && result.Length < 1e-6)
+        if (isRead && isDirection && result.Length < Tolerance.NoDirection)
         {
             Report(value, key, reading, ValueMistake.ZeroDirection);
             return false;
