@@ -18,7 +18,7 @@ public class DangerTests
     public void The_cut_file_is_withheld_and_an_older_one_is_removed()
     {
         using var place = new Workplace();
-        Assert.Equal(ExitCode.Pass, place.Make(Job).ExitCode);
+        Assert.Equal(ExitCode.NotProven, place.Make(Job).ExitCode);
         Assert.True(File.Exists(place.Made(Job, Workplace.CutFile)));
         Assert.True(File.Exists(place.Made(Job, Workplace.StepFile)));
 
@@ -26,9 +26,12 @@ public class DangerTests
         var result = place.Make(Job);
         Assert.Equal(ExitCode.CheckFailed, result.ExitCode);
         Assert.Equal(Workplace.Files.Except([Workplace.CutFile, Workplace.StepFile]).Select(f => $"{Job}/{f}"), place.OutputFiles());
-        Assert.Contains("The cut file was NOT written", result.Output, StringComparison.Ordinal);
-        Assert.Contains($"--accept-danger {Danger}", result.Output, StringComparison.Ordinal);
-        Assert.Contains($"DANGER, {Danger}:", result.Output, StringComparison.Ordinal);
+        var said = ScreenText.OneLine(result.Output);
+        ScreenText.HasVerdict(result.Output, "UNSAFE");
+        ScreenText.HasRow(result.Output, "UNSAFE", Danger);
+        Assert.Contains($"{Danger}: When the only spring breaks, nothing closes the valve.", said, StringComparison.Ordinal);
+        Assert.Contains("The cut file and the STEP file were NOT written", said, StringComparison.Ordinal);
+        Assert.Contains($"--accept-danger {Danger}", said, StringComparison.Ordinal);
         Assert.DoesNotContain(Workplace.CutFile, result.Output, StringComparison.Ordinal);
         Assert.DoesNotContain(Workplace.StepFile, result.Output, StringComparison.Ordinal);
         WarnsInLargeType(place);
@@ -99,7 +102,7 @@ public class DangerTests
         return
         [
             .. json.RootElement.GetProperty("checks").EnumerateArray()
-                .Where(c => c.GetProperty("kind").GetString() == "safety" && !c.GetProperty("passes").GetBoolean())
+                .Where(c => c.GetProperty("kind").GetString() == "safety" && c.GetProperty("state").GetString() == "fails")
                 .Select(c => c.GetProperty("id").GetString()!),
         ];
     }

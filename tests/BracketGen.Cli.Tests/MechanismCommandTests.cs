@@ -14,13 +14,14 @@ public class MechanismCommandTests
         using var place = new Workplace();
         var result = BracketGenProgram.Run("travel", place.Job("plover-alder-58"));
         Assert.Equal(ExitCode.Pass, result.ExitCode);
+        var said = ScreenText.OneLine(result.Output);
         foreach (var told in new[]
         {
-            "flow area", "foot down", "foot up", "sensor", "off idle", "lost motion", "outer to the bulkhead", "springs left to close",
+            "flow area", "foot down", "foot up", "sensor", "off-idle gain", "lost motion", "outer to the bulkhead", "springs left to close",
             "with one spring broken", "can be made to close", "opens fully", "adjuster needed", "Measure these again first", "of the spread",
         })
         {
-            Assert.Contains(told, result.Output, StringComparison.Ordinal);
+            Assert.Contains(told, said, StringComparison.Ordinal);
         }
     }
 
@@ -31,7 +32,7 @@ public class MechanismCommandTests
         var result = BracketGenProgram.Run(
             "fitted", place.Job("plover-alder-58"), "--volts-closed", "0.52", "--volts-floored", "4.46", "--free-play", "2", "--pedal-travel", "173");
         Assert.Equal(ExitCode.Pass, result.ExitCode);
-        Assert.Contains("the readings are right", result.Output, StringComparison.Ordinal);
+        Assert.Contains("Verdict: PASSES. The readings are right.", ScreenText.OneLine(result.Output), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -40,8 +41,8 @@ public class MechanismCommandTests
         using var place = new Workplace();
         var result = BracketGenProgram.Run("fitted", place.Job("plover-alder-58"), "--volts-closed", "700 mV", "--free-play", "0.02 in");
         Assert.Equal(ExitCode.CheckFailed, result.ExitCode);
-        Assert.Contains("DO NOT START THE ENGINE", result.Output, StringComparison.Ordinal);
-        Assert.Contains("turns of the adjuster's nuts", result.Output, StringComparison.Ordinal);
+        Assert.Contains("Verdict: UNSAFE. DO NOT START THE ENGINE.", ScreenText.OneLine(result.Output), StringComparison.Ordinal);
+        Assert.Contains("turns of the nuts (1.0 mm a turn)", ScreenText.OneLine(result.Output), StringComparison.Ordinal);
     }
 
     [Fact]
