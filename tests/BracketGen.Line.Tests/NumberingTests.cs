@@ -123,7 +123,7 @@ public class NumberingTests
         var facts = Estuary.Read(files).Options[0].Facts;
         Assert.Equal(["free_play", "min_free_play", "min_wrap", "max_give", "min_over_travel", "sweep_clearance"], facts.Select(f => f.Key));
         Assert.Equal(
-            InputHash.OfTexts(["free_play", "3", "min_free_play", "0.5", "min_wrap", "12", "max_give", "0.4", "min_over_travel", "1", "sweep_clearance", "2.5"]),
+            InputHash.OfTexts(["free_play", "3", "least_free_play", "0.5", "least_wrap", "12", "most_give", "0.4", "over_travel_reserve", "1", "sweep_clearance", "2.5"]),
             InputHash.Of(facts));
     }
 

@@ -24,7 +24,7 @@ public class FittedLimitTests
         Pitch = 1.25,
     };
 
-    private static string Said(Finding finding) => new FindingText(UnitSystem.Metric, 1).Of(finding);
+    private static string Said(Finding finding, double? pitch = 1.25) => new FindingText(UnitSystem.Metric, pitch).Of(finding);
 
     private static Finding Of(string id, FittedReadings readings, FittedExpectation? expected = null) =>
         Assert.Single(FittedVerdict.Of(readings, expected ?? Expected), f => f.Code == id);
@@ -88,11 +88,11 @@ public class FittedLimitTests
         var finding = Of("free-play", new() { FreePlay = 0.5 }, Expected with { MinFreePlay = 0.25 });
         Assert.Equal(FindingWeight.Adjust, finding.Weight);
         Assert.Equal(
-            "Free play is 0.5 mm, 2.0 mm was wanted: there is little in hand. Move the outer's end 1.5 mm towards the quadrant, giving slack: 1.2 turns of the adjuster's nuts (1.25 mm a turn).",
+            "Free play is 0.5 mm, not 2.0 mm: there is little in hand. Move the outer's end 1.5 mm towards the quadrant, which gives slack: 1.2 turns of the nuts (1.25 mm a turn).",
             Said(finding));
         Assert.EndsWith(
-            "Move the outer's end 1.5 mm towards the quadrant, giving slack.",
-            Said(Of("free-play", new() { FreePlay = 0.5 }, Expected with { MinFreePlay = 0.25, Pitch = null })), StringComparison.Ordinal);
+            "Move the outer's end 1.5 mm towards the quadrant, which gives slack.",
+            Said(Of("free-play", new() { FreePlay = 0.5 }, Expected with { MinFreePlay = 0.25, Pitch = null }), pitch: null), StringComparison.Ordinal);
     }
 
     /// <summary>Slack that holds just the missing pull is given, one that lacks a bit of it is not.</summary>

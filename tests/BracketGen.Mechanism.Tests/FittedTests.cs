@@ -67,7 +67,7 @@ public class FittedTests
         Assert.Equal(FindingWeight.Safety, finding.Weight);
         Assert.Equal(-4.749, finding.AdjusterShift!.Value, 1e-3);
         Assert.Contains("5.0° open", Said(finding), StringComparison.Ordinal);
-        Assert.Contains("towards the quadrant, giving slack: 4.7 turns", Said(finding), StringComparison.Ordinal);
+        Assert.Contains("towards the quadrant, which gives slack: 4.7 turns", Said(finding), StringComparison.Ordinal);
         var all = FittedVerdict.Of(Right with { ClosedVolts = 0.75, FreePlay = 0 }, Expected);
         Assert.Equal(FindingWeight.Safety, all[0].Weight);
         Assert.DoesNotContain(all, f => f.Code == "dead-band");
@@ -76,7 +76,7 @@ public class FittedTests
     [Theory]
     [InlineData(0.4, FindingWeight.Safety, -1.6, "Too little free play: 0.4 mm")]
     [InlineData(1.6, FindingWeight.Good, null, "right")]
-    [InlineData(6, FindingWeight.Adjust, 4.0, "the first part of the pedal's travel does nothing. Move the outer's end 4.0 mm away from the quadrant, taking up slack: 4.0 turns")]
+    [InlineData(6, FindingWeight.Adjust, 4.0, "the first part of the pedal's travel does nothing. Move the outer's end 4.0 mm away from the quadrant, which takes up slack: 4.0 turns of the nuts (1.0 mm a turn).")]
     public void Free_play_is_judged(double slack, FindingWeight weight, double? shift, string text)
     {
         var finding = Of("free-play", Right with { FreePlay = slack });
@@ -113,12 +113,12 @@ public class FittedTests
     }
 
     [Theory]
-    [InlineData(100, "carpet or a pedal stop takes 20 mm, 8.0 mm of pull")]
-    [InlineData(130, "it may strain the valve's stop")]
+    [InlineData(100, "Carpet or a pedal stop takes 20.0 mm, 8.0 mm of pull.")]
+    [InlineData(130, "It may strain the valve's stop.")]
     public void Pad_travel_is_held_against_what_was_measured(double travel, string text) =>
         Assert.Contains(text, Said(Of("pad-travel", Right with { PadTravel = travel })), StringComparison.Ordinal);
 
     [Fact]
     public void A_sensor_that_has_turned_is_told() =>
-        Assert.Contains("the sensor has turned", Said(Of("closes", Right with { ClosedVolts = 0.45 })), StringComparison.Ordinal);
+        Assert.Contains("The sensor has turned, or the first reading was not taken at the stop.", Said(Of("closes", Right with { ClosedVolts = 0.45 })), StringComparison.Ordinal);
 }

@@ -20,9 +20,9 @@ public class ErrorTests
         { Samples.Vehicle, "[pedal]", "[pedall]", "pedall", "pedall", "pedal", "Did you mean pedal?" },
         { Samples.Vehicle, "fleet_limit = 3  ", "fleet_limit.value = 3 \nfleet_limit.sharpness = 2 # ", "cable.fleet_limit", "fleet_limit", "an angle", "Give one number" },
         // keys that had another name
-        { Samples.Vehicle, "min_bend_radius", "min_bend_radius", "cable.min_bend_radius", "the key min_bend_radius", "min_bend_radius", "min_bend_radius is now min_bend_radius" },
-        { Samples.Job, "[document]", "min_over_travel = 1\n[document]", "preferences.min_over_travel", "min_over_travel", "min_over_travel", "min_over_travel is now min_over_travel" },
-        { Samples.Job, "[document]", "max_give = 0.4\nmost_give = 1\n[document]", "preferences.max_give", "max_give", "max_give", "Delete one of the two" },
+        { Samples.Vehicle, "min_bend_radius", "least_bend_radius", "cable.least_bend_radius", "the key least_bend_radius", "min_bend_radius", "least_bend_radius is now min_bend_radius" },
+        { Samples.Job, "[document]", "over_travel_reserve = 1\n[document]", "preferences.over_travel_reserve", "over_travel_reserve", "min_over_travel", "over_travel_reserve is now min_over_travel" },
+        { Samples.Job, "[document]", "max_give = 0.4\nmost_give = 1\n[document]", "preferences.most_give", "most_give", "max_give", "Delete one of the two" },
         { Samples.Body, "min = [42", "least = [42", "keep_out[2].least", "least", "min", "least is now min" },
         // wrong units and wrong words
         { Samples.Body, "groove_width = 3\n", "groove_width = \"12 lbf\"\n", "quadrant.groove_width", "\"12 lbf\"", "a length from 0.5 to 20 mm", "lbf is a unit of force. Give a length in mm, cm, m, in or ft." },

@@ -54,14 +54,14 @@ public class PackedJobTests
     [Fact]
     public void Old_keys_are_read_as_the_present_ones_and_nothing_else_changes()
     {
-        static string WithGive(string text, string key) => text.Replace("[document]", key + " = 0.4 # least, max_give = 1\n[document]", StringComparison.Ordinal);
+        static string WithGive(string text, string key) => text.Replace("[document]", key + " = 0.4 # least, most_give = 1\n[document]", StringComparison.Ordinal);
         (string, string)[] plain = [.. Samples.Texts.Select(t => (t.Key, WithGive(t.Value, "max_give")))];
         (string, string)[] old =
         [
             .. Samples.Texts.Select(t => (t.Key, WithGive(
-                RenamedKeys.All.Aggregate(t.Value, (text, r) => Regex.Replace(text, $"^{r.Now} =", r.Old + " =", RegexOptions.Multiline)), "max_give"))),
+                RenamedKeys.All.Aggregate(t.Value, (text, r) => Regex.Replace(text, $"^{r.Now} =", r.Old + " =", RegexOptions.Multiline)), "most_give"))),
         ];
-        Assert.Contains(old, f => f.Item2.Contains("min_bend_radius = 60", StringComparison.Ordinal));
+        Assert.Contains(old, f => f.Item2.Contains("least_bend_radius = 60", StringComparison.Ordinal));
         Assert.Contains(old, f => f.Item2.Contains("\nmost = [", StringComparison.Ordinal));
         var text = new PackedJob(Samples.Job, [.. old]).Write();
         Assert.Equal(plain, Packed(text).Files);
@@ -71,7 +71,7 @@ public class PackedJobTests
     }
 
     [Theory]
-    [InlineData("a = { least = [1, { most = 2 }] }\n\"min_wrap\" = 3 # min_wrap = 4", "a = { min = [1, { max = 2 }] }\nmin_wrap = 3 # min_wrap = 4")]
+    [InlineData("a = { least = [1, { most = 2 }] }\n\"least_wrap\" = 3 # least_wrap = 4", "a = { min = [1, { max = 2 }] }\nmin_wrap = 3 # least_wrap = 4")]
     [InlineData("a.least.b = \"least\"\n[least]\n", "a.min.b = \"least\"\n[least]\n")]
     [InlineData("least = 'é😀 least = 1'\r\nmost = '''\nleast = 1\n'''", "min = 'é😀 least = 1'\r\nmax = '''\nleast = 1\n'''")]
     public void Only_keys_are_renamed(string old, string now) => Assert.Equal(now, RenamedKeys.TextNow(old));

@@ -30,12 +30,27 @@ public sealed partial class Changes
         _texts = Table(root, "texts").TryGetValue("compared", out var compared) ? [.. ((TomlArray)compared!).Cast<string>()] : [];
     }
 
+    // What the release after writes, compared with itself: its own paths, and nothing moved or worded anew.
+    private Changes(Changes changes)
+    {
+        Keys = _paths = ImmutableDictionary<string, string>.Empty;
+        _values = ImmutableDictionary<string, ImmutableDictionary<string, ImmutableArray<string>>>.Empty;
+        _exitCodes = ImmutableDictionary<string, ImmutableArray<string>>.Empty;
+        _lists = changes._lists.Keys.Select(changes.Moved).OfType<string>()
+            .Select(l => (List: l, Name: changes.NewNameIn(l))).Where(l => l.Name is not null).ToImmutableDictionary(l => l.List, l => l.Name!);
+        _tolerances = changes._tolerances.Select(t => (Path: changes.Moved(t.Key), t.Value)).Where(t => t.Path is not null).ToImmutableDictionary(t => t.Path!, t => t.Value);
+        _texts = [.. changes._texts.Select(changes.Moved).OfType<string>()];
+    }
+
     /// <summary>Keys of the profiles that have a new name: old to new.</summary>
     public ImmutableDictionary<string, string> Keys { get; }
 
     /// <summary>Reads a table of changes.</summary>
     /// <exception cref="TomlException">The text is not TOML.</exception>
     public static Changes Parse(string toml) => new(TomlSerializer.Deserialize<TomlTable>(toml)!);
+
+    /// <summary>The same lists, texts and tolerances for two outputs of the release after: nothing may differ.</summary>
+    public Changes WithinRelease() => new(this);
 
     /// <summary>A path with every element of a list written as [].</summary>
     public static string PatternOf(string path) => Element().Replace(path, "[]");
