@@ -37,7 +37,8 @@ public class CutFileOptionTests
         Assert.Contains("COMPENSATED for a kerf of 0.200 mm", file, StringComparison.Ordinal);
         Assert.Contains("The contours are the finished edge: kerf is not compensated.", CutFile(place, Workplace.CutFile), StringComparison.Ordinal);
         var drawing = string.Join(' ', PdfText.Of(place.Made(Job, Workplace.DrawingFile)).Select(w => w.Text));
-        Assert.Contains("compensation at the machine with it", drawing, StringComparison.Ordinal);
+        Assert.Contains("Only flat-pattern-kerf.dxf is compensated", drawing, StringComparison.Ordinal);
+        Assert.Contains("switch compensation off at the machine when you cut from it", drawing, StringComparison.Ordinal);
 
         Assert.Equal(ExitCode.NotProven, place.Make(Job).ExitCode);
         Assert.False(File.Exists(place.Made(Job, Workplace.KerfFile)));
