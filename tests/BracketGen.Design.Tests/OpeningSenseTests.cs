@@ -73,6 +73,6 @@ public partial class OpeningSenseTests
             GivenBracket.On(job.Mirrored(), solution.Bracket.Mirrored(), mount.Mirrored())!);
     }
 
-    [GeneratedRegex(@"\bOpeningSense\.\w|(?<!Text|Question)\.Opens\b|\bOpens\.\w|\(Opens\)")]
+    [GeneratedRegex(@"\bOpeningSense\.\w|(?<!Text|QuestionId)\.Opens\b|\bOpens\.\w|\(Opens\)")]
     private static partial Regex Question();
 }

@@ -33,12 +33,12 @@ internal static class TravelCommand
         var study = TravelStudy.Of(job, Samples, StrengthDetail.Usual);
         var screen = Screen.OfConsole();
         screen.Paragraph(TerminalWords.Heading(job.Vehicle.Name, job.Body.Name), Tone.Strong);
-        CheckTable.PrintVerdict(screen, study.Verdict);
+        CheckTable.PrintVerdict(screen, study.Verdict, TerminalWords.TheTravel);
         CheckTable.Print(screen, study.Checks, job.Units, all);
         AnswerTable.PrintTravel(screen, job, study.Travel, study.Remedy);
         AnswerTable.PrintMechanism(screen, job, study.Mechanism);
         screen.Line();
-        CheckTable.PrintVerdict(screen, study.Verdict);
+        CheckTable.PrintVerdict(screen, study.Verdict, TerminalWords.TheTravel);
         return ExitCode.Of(study.Verdict.Kind);
     }
 }

@@ -9,8 +9,11 @@ namespace BracketGen.Cli.Terminal;
 internal static class CheckTable
 {
     /// <summary>The verdict, as the first or the last line.</summary>
-    public static void PrintVerdict(Screen screen, Verdict verdict) =>
-        screen.Paragraph(TerminalWords.Verdict(VerdictText.Of(verdict)), InkOf(verdict.Kind), hang: 2);
+    /// <param name="screen">Where to.</param>
+    /// <param name="verdict">The verdict.</param>
+    /// <param name="question">What was asked, where that is not the whole job.</param>
+    public static void PrintVerdict(Screen screen, Verdict verdict, string? question = null) =>
+        screen.Paragraph(TerminalWords.Verdict(VerdictText.Of(verdict, question)), InkOf(verdict.Kind), hang: 2);
 
     /// <summary>The checks.</summary>
     /// <param name="screen">Where to.</param>
@@ -34,10 +37,10 @@ internal static class CheckTable
                 row => InkOf(listed[row]));
         }
 
-        foreach (var check in open)
+        foreach (var same in open.GroupBy(c => c.Consequence()))
         {
             screen.Line();
-            screen.Paragraph($"{check.Code}: {check.Consequence()}", hang: 2);
+            screen.Paragraph($"{string.Join(", ", same.Select(c => c.Code))}: {same.Key}", hang: 2);
         }
 
         screen.Line();

@@ -18,8 +18,10 @@ public static class VerdictText
     public static string Banner(VerdictKind kind) => Name(kind).ToUpperInvariant();
 
     /// <summary>The verdict as one sentence, with the checks that decide it.</summary>
-    public static string Of(Verdict verdict) => verdict.Kind == VerdictKind.Passes
-        ? $"PASSES every check. {AllTheSame}"
+    /// <param name="verdict">The verdict.</param>
+    /// <param name="question">What was asked, where that is not the whole job: "the travel".</param>
+    public static string Of(Verdict verdict, string? question = null) => verdict.Kind == VerdictKind.Passes
+        ? $"PASSES every check{(question is null ? "" : $" of {question}")}. {AllTheSame}"
         : $"{Banner(verdict.Kind)}. {Reason(verdict)}";
 
     /// <summary>What the verdict rests on, for a place that already shows its name.</summary>

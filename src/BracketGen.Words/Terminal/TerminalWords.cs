@@ -20,8 +20,8 @@ public static class TerminalWords
     /// <summary>Heading of the remedies of the travel.</summary>
     public const string TravelRemedies = "Any one of these opens the valve fully:";
 
-    /// <summary>Where strength was left out.</summary>
-    public const string NoStrength = "Strength was NOT calculated: whether the bracket bends, shakes or cracks is not known.";
+    /// <summary>What the command travel is asked.</summary>
+    public const string TheTravel = "the travel";
 
     /// <summary>The verdict with its label.</summary>
     public static string Verdict(string verdict) => $"Verdict: {verdict}";
