@@ -30,7 +30,7 @@ public class MechanismKeyTests
         Assert.Null(job.Body.Sensor);
         Assert.Null(job.Bulkhead);
         Assert.Equal(Controller.Usual, job.Vehicle.Controller);
-        Assert.Equal(new Measured(0), job.Vehicle.Pedal.PadLoad);
+        Assert.Equal(new Measured(0, 0, Evidence.Assumed), job.Vehicle.Pedal.PadLoad);
     }
 
     [Fact]
