@@ -78,6 +78,7 @@ public class ExampleTests
         Assert.Equal(new Measured(138, 1), job.Vehicle.Cable.FreeInnerLength);
         Assert.Equal(3 * Math.PI / 180, job.Vehicle.Cable.FleetLimit.Radians, 12);
         Assert.Equal(new Pedal(new(51, 0.5), 3.4), job.Vehicle.Pedal);
+        Assert.Equal(new Measured(0.12, 0.04, Evidence.Assumed), job.Vehicle.Cable.Friction);
         var steel = job.Shop.Stock[0].Material;
         Assert.Equal(7.85e-9, steel.Density, 15);
         Assert.Equal(210_000, steel.Modulus, 6);
@@ -90,6 +91,18 @@ public class ExampleTests
         Assert.Equal(new DateOnly(2026, 3, 2), job.Document.Date);
         Assert.Null(job.Document.Approver);
         Assert.Equal(Projection.FirstAngle, job.Document.Projection);
+    }
+
+    // The worst case is calculated where nobody measured: a default must not pass for a measurement, nor a measurement for a default.
+    [Fact]
+    public void WhatIsLeftOutIsAssumedAndWhatIsWrittenIsMeasured()
+    {
+        var vehicle = Samples.ReadJob(Samples.Files).Value!.Vehicle;
+        Assert.Equal((Evidence.Assumed, Evidence.Assumed), (vehicle.Cable.Friction.Evidence, vehicle.Pedal.PadLoad.Evidence));
+        var text = Samples.Texts[Samples.Vehicle]
+            .Replace("[cable]\n", "[cable]\nfriction = 0.12\n", StringComparison.Ordinal).Replace("[pedal]\n", "[pedal]\npad_load = 0\n", StringComparison.Ordinal);
+        var written = Samples.ReadJob(Samples.Files.With(Samples.Vehicle, text)).Value!.Vehicle;
+        Assert.Equal((new Measured(0.12), new Measured(0)), (written.Cable.Friction, written.Pedal.PadLoad));
     }
 
     [Fact]

@@ -21,7 +21,7 @@ public class MechanismKeyTests
     {
         var job = Samples.ReadJob(Samples.Files).Value!;
         var cable = job.Vehicle.Cable;
-        Assert.Equal(new Measured(0.12, 0.04), cable.Friction);
+        Assert.Equal(new Measured(0.12, 0.04, Evidence.Assumed), cable.Friction);
         Assert.Equal(5, cable.WanderLimit.Degrees, 9);
         Assert.Equal(180, cable.TotalBend.Degrees, 9);
         Assert.Equal((200_000, 0.6, 100), (cable.WireModulus, cable.WireFill, cable.OuterStiffness));
@@ -30,7 +30,7 @@ public class MechanismKeyTests
         Assert.Null(job.Body.Sensor);
         Assert.Null(job.Bulkhead);
         Assert.Equal(Controller.Usual, job.Vehicle.Controller);
-        Assert.Equal(new Measured(0), job.Vehicle.Pedal.PadLoad);
+        Assert.Equal(new Measured(0, 0, Evidence.Assumed), job.Vehicle.Pedal.PadLoad);
     }
 
     [Fact]

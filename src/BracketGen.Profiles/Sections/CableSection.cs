@@ -30,7 +30,7 @@ internal static class CableSection
         "wander_limit", QuantityForm.Angle(0.1, 45), "Maximum side load: change of wire direction at the outer end over the sweep (default: common practice, no source).", 5 * Math.PI / 180);
 
     private static readonly Key<Measured> Friction = Key<Measured>.WithDefault(
-        "friction", new MeasuredForm(QuantityForm.Number(0, 0.6), 0.3), "Friction coefficient of the wire in the outer; no unit (default: lined outer, common practice, no source).", new(0.12, 0.04));
+        "friction", new MeasuredForm(QuantityForm.Number(0, 0.6), 0.3), "Friction coefficient of the wire in the outer; no unit (default: lined outer, common practice, no source).", new(0.12, 0.04, Evidence.Assumed));
 
     private static readonly Key<double> TotalBend = Key<double>.WithDefault(
         "total_bend", QuantityForm.Angle(0, 1080), "All bends of the outer added up, whichever way they go; not needed if the job gives the bulkhead (default: common practice, no source).", Math.PI);

@@ -26,7 +26,7 @@ internal static class PedalSection
         isRequired: false);
 
     private static readonly Key<Measured> PadLoad = Key<Measured>.WithDefault(
-        "pad_load", new MeasuredForm(QuantityForm.Force(-200, 200), 100), "Force at the pad with which the released pedal itself opens the valve, by its own weight; negative if a spring lifts it.", new(0));
+        "pad_load", new MeasuredForm(QuantityForm.Force(-200, 200), 100), "Force at the pad with which the released pedal itself opens the valve, by its own weight; negative if a spring lifts it.", new(0, 0, Evidence.Assumed));
 
     private static readonly Key<double> ProofForce = Key<double>.WithDefault(
         "proof_force", QuantityForm.Force(50, 5000), "Foot force with the pedal stamped on (default: CS 23.397, 200 lbf of a pilot's foot; from memory).", new Pedal(new(1), 1).ProofForce);
