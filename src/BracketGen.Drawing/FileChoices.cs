@@ -1,4 +1,3 @@
-using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
 using BracketGen.SheetMetal.Cutting;

@@ -1,6 +1,4 @@
 using System.Collections.Concurrent;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Report;
@@ -13,9 +11,6 @@ using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Drawing.Solid.Glb;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Solid.Step;
-using BracketGen.SheetMetal.Cutting;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Words.Checks;
 using BracketGen.Words.CutFile;
 using BracketGen.Words.SetupSheet;
 

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Search;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;

@@ -1,5 +1,3 @@
-using BracketGen.Profiles.Paths;
-
 namespace BracketGen.Profiles;
 
 /// <summary>Where profile files come from: a disk, or memory for tests and for a page without a disk.</summary>

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Paths;

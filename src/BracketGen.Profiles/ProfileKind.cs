@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Profiles;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Search;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Paths;

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
-using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Profiles;
 

@@ -1,5 +1,3 @@
-using System.Globalization;
-using BracketGen.Design.Search;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;

@@ -134,7 +134,9 @@ public class MechanismReportTests
             {
                 Quadrant = Plover.Body.Quadrant with
                 {
-                    Groove = new CircularGroove(31.5), Rotation = Plover.Body.Quadrant.Rotation.Value, Pocket = Plover.Body.Quadrant.Pocket.Value,
+                    Groove = new CircularGroove(31.5),
+                    Rotation = Plover.Body.Quadrant.Rotation.Value,
+                    Pocket = Plover.Body.Quadrant.Pocket.Value,
                 },
             },
         };
@@ -204,7 +206,7 @@ public class MechanismReportTests
         Assert.Null(report.Loaded);
         Assert.Null(report.Progression);
         Assert.Empty(report.Returns);
-        
+
         // What could not be calculated is not known, and never passes.
         Assert.Equal(
             ["wide-open-loaded", "return-margin", "return-one-failed", "foot-force"],

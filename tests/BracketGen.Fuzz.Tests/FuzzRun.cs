@@ -66,7 +66,10 @@ public sealed class FuzzRun
                     escaped = e;
                 }
             },
-            8 << 20) { IsBackground = true };
+            8 << 20)
+        {
+            IsBackground = true,
+        };
         Volatile.Write(ref _since, Stopwatch.GetTimestamp());
         Volatile.Write(ref _spentBefore, Environment.CpuUsage.TotalTime.Ticks);
         worker.Start();

@@ -144,7 +144,10 @@ public class TravelUncertaintyTests
         var travel = Cases.AlderTravel with
         {
             Quadrant = Cases.AlderTravel.Quadrant with { Rotation = new(Cases.AlderTravel.Quadrant.Rotation.Value, 0.011), Pocket = new(Cases.AlderTravel.Quadrant.Pocket.Value, 0.006) },
-            FreeInnerLength = new(180, 0.7), AvailablePull = new(47.5, 0.5), LostMotion = new(0.2, 0.9), AdjusterRange = 0,
+            FreeInnerLength = new(180, 0.7),
+            AvailablePull = new(47.5, 0.5),
+            LostMotion = new(0.2, 0.9),
+            AdjusterRange = 0,
             SeatTolerances = [new("leg 2", Vector2.FromPolar(1, Angle.FromDegrees(220)), 0.15)],
         };
         var (requirement, contributions) = TravelUncertainty.Of(travel, 4096).Ranking;

@@ -200,10 +200,13 @@ public class UncertaintyTests
         {
             Quadrant = Cases.Alder with
             {
-                Groove = new CircularGroove(new(31.5, 0.2)), Rotation = new(Angle.FromDegrees(82).Radians, Angle.FromDegrees(1).Radians),
+                Groove = new CircularGroove(new(31.5, 0.2)),
+                Rotation = new(Angle.FromDegrees(82).Radians, Angle.FromDegrees(1).Radians),
                 Pocket = new(Cases.Alder.Pocket.Value, 0.02),
             },
-            AvailablePull = new(48, 1), FreePlay = new(2, 0.5), FreeInnerLength = new(180, 1.5),
+            AvailablePull = new(48, 1),
+            FreePlay = new(2, 0.5),
+            FreeInnerLength = new(180, 1.5),
         };
         var sure = TravelUncertainty.Of(travel);
         var theta = Angle.FromDegrees(82).Radians;

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Text;
 using BracketGen.Cli.Interview;
 using BracketGen.Cli.Terminal;
-using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Interview;
 using BracketGen.Storage;

@@ -1,11 +1,9 @@
 using System.CommandLine;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Fitted;
 using BracketGen.Profiles;
-using BracketGen.Profiles.Errors;
 using BracketGen.Words.Profiles;
 
 namespace BracketGen.Cli.Commands;

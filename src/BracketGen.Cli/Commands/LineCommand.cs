@@ -9,9 +9,7 @@ using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
 using BracketGen.Storage;
-using BracketGen.Units;
 using BracketGen.Words.Line;
 using BracketGen.Words.Profiles;
 

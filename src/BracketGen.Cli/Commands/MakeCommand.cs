@@ -2,17 +2,13 @@ using System.CommandLine;
 using System.Globalization;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.Storage;
-using BracketGen.Units;
 using BracketGen.Words.CutFile;
 using BracketGen.Words.Terminal;
 

@@ -1,9 +1,7 @@
 using System.CommandLine;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism.Motion;
 using BracketGen.Words.Terminal;
 
 namespace BracketGen.Cli.Commands;

@@ -1,7 +1,5 @@
 using System.Globalization;
 using System.Text;
-using BracketGen.Geometry;
-using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Interview;
 using BracketGen.Words.Interview;
 

@@ -1,10 +1,6 @@
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
-using BracketGen.Line.Numbering;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Cli.Line;
 

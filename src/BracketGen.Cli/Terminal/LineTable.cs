@@ -1,15 +1,10 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Checks;
-using BracketGen.Design.Part;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
-using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Line;

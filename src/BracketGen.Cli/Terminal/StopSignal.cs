@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using BracketGen.Drawing.Dxf.Format;
 
 namespace BracketGen.Cli.Terminal;
 

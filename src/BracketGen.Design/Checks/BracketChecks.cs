@@ -5,7 +5,6 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Checks;
 
@@ -23,7 +22,10 @@ public static class BracketChecks
             var worst = group.MinBy(h => outline.DistanceTo(h.Centre) - HoleDistances.CentreToEdge(h.Diameter))!;
             yield return new(
                 group.Key == HolePurpose.Bolt ? CheckId.BoltHoleEdge : CheckId.StopHoleEdge,
-                outline.DistanceTo(worst.Centre), HoleDistances.CentreToEdge(worst.Diameter)) { Subject = worst.Name };
+                outline.DistanceTo(worst.Centre), HoleDistances.CentreToEdge(worst.Diameter))
+            {
+                Subject = worst.Name,
+            };
         }
 
         if (bracket.Stop.IsSlot)

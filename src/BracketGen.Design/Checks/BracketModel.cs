@@ -1,7 +1,6 @@
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal.Standards;
 using BracketGen.Strength.Parts;
 

@@ -1,11 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Forces;
-using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism.Cables;
 using BracketGen.Units;
 
 namespace BracketGen.Design.Checks;

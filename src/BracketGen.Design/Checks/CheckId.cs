@@ -1,9 +1,3 @@
-using BracketGen.Design.Part;
-using BracketGen.Design.Search;
-using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Uncertainty;
-using BracketGen.SheetMetal.Bending;
-
 namespace BracketGen.Design.Checks;
 
 /// <summary>Every check the program makes, in the order a person would make them. <see cref="CheckCatalogue"/> says what each is.</summary>

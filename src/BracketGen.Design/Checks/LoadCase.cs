@@ -1,4 +1,3 @@
-using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Strength.Parts;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Forces;
@@ -10,7 +9,6 @@ using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Mechanism.Uncertainty;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Checks;
 

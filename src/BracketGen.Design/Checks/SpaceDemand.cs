@@ -3,7 +3,6 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Grooves;
 using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Checks;

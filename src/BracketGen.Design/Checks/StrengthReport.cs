@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Model;
 

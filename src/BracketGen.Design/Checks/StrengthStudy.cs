@@ -1,12 +1,8 @@
-using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Checks;
 

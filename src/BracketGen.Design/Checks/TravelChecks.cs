@@ -1,10 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Checks;
 

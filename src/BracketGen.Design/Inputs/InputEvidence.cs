@@ -1,8 +1,5 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Pedals;
-using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Inputs;
 

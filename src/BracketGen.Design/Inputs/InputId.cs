@@ -1,6 +1,3 @@
-using BracketGen.Geometry;
-using BracketGen.Mechanism.Grooves;
-
 namespace BracketGen.Design.Inputs;
 
 /// <summary>The inputs that checks rest on.</summary>

@@ -1,5 +1,4 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 

@@ -1,5 +1,4 @@
 using BracketGen.Geometry;
-using BracketGen.Units;
 
 namespace BracketGen.Design.Inputs;
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Bending;

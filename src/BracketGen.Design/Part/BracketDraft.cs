@@ -1,7 +1,6 @@
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 

@@ -1,7 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 

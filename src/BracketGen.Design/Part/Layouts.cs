@@ -2,7 +2,6 @@ using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 

@@ -1,6 +1,5 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Units;
 
 namespace BracketGen.Design.Part;
 

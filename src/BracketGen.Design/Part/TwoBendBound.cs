@@ -1,5 +1,4 @@
 using BracketGen.Geometry;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 

@@ -1,6 +1,4 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Search;
 

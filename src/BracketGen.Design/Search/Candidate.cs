@@ -3,9 +3,7 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Search;
 

@@ -1,6 +1,5 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism.Cables;
 
 namespace BracketGen.Design.Search;
 

@@ -1,11 +1,7 @@
-using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Search;

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Geometry;
 
 namespace BracketGen.Design.Search;

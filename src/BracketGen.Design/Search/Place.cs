@@ -2,10 +2,8 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
 
 namespace BracketGen.Design.Search;
 

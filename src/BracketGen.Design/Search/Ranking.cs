@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 
 namespace BracketGen.Design.Search;
 

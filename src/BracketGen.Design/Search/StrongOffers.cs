@@ -3,8 +3,6 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Motion;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Search;
 

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.SheetMetal.Shops;
 

@@ -3,8 +3,6 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Fitted;
-using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
 
 namespace BracketGen.Design.Study;
 

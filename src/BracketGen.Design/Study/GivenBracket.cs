@@ -4,12 +4,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
-using BracketGen.Mechanism.Throttles;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Study;
 

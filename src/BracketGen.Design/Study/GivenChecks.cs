@@ -3,9 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Study;
 

@@ -4,8 +4,6 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Design.Study;

@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Search;
-using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Study;
 

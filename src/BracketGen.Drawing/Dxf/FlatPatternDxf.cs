@@ -5,10 +5,8 @@ using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.CutFile;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Dxf;
 

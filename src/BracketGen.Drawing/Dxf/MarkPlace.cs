@@ -1,8 +1,6 @@
-using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Dxf;
 

@@ -1,9 +1,5 @@
-using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Measuring;

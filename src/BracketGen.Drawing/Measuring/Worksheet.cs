@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Geometry;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Measuring;

@@ -1,8 +1,5 @@
-using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 using BracketGen.Words.ShopDrawing;
 

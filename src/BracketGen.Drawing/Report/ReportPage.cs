@@ -1,11 +1,6 @@
-using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Report.Sections;
-using BracketGen.Words;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report;

@@ -1,8 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
@@ -10,7 +6,6 @@ using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Report.Sections;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
-using BracketGen.Units;
 using BracketGen.Words.Report;
 using BracketGen.Words.Results;
 

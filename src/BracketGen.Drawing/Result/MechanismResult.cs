@@ -1,10 +1,8 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;

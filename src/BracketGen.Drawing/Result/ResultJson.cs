@@ -11,12 +11,10 @@ using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Throttles;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Result;
 

@@ -1,6 +1,3 @@
-using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
-
 namespace BracketGen.Drawing.Result;
 
 /// <summary>

@@ -1,8 +1,3 @@
-using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Design.Study;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;

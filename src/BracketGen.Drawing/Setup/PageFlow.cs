@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Setup;
 

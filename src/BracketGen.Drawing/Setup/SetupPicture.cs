@@ -1,4 +1,3 @@
-using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Views;

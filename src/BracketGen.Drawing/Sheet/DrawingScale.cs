@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Design.Inputs;
 
 namespace BracketGen.Drawing.Sheet;
 

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Geometry;
-using BracketGen.SheetMetal.Bending;
 
 namespace BracketGen.Drawing.Sheet;
 

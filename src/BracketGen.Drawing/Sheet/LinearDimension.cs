@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.Units;
 
 namespace BracketGen.Drawing.Sheet;
 

@@ -1,5 +1,3 @@
-using BracketGen.Words.Checks;
-
 namespace BracketGen.Drawing.Sheet;
 
 /// <summary>What a PDF file says about itself.</summary>

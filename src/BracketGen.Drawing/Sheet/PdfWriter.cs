@@ -1,7 +1,5 @@
-using System.Text;
 using BracketGen.Geometry;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Sheet;

@@ -1,11 +1,7 @@
 using System.Globalization;
-using BracketGen.Drawing.Dxf.Format;
-using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words;
-using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Sheet;

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
-using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Sheet;

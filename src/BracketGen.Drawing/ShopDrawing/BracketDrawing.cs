@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
-using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;

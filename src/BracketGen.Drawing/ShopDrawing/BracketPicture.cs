@@ -5,7 +5,6 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.ShopDrawing;
 

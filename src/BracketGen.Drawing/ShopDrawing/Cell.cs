@@ -1,4 +1,3 @@
-using BracketGen.Design.Search;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 

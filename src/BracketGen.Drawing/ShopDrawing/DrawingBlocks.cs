@@ -1,16 +1,7 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Design.Study;
-using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
-using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Cutting;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;

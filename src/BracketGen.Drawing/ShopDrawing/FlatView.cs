@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.Words.ShopDrawing;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.ShopDrawing;
 

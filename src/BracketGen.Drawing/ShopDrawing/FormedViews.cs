@@ -1,15 +1,9 @@
-using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
-using BracketGen.Units;
 using BracketGen.Words.ShopDrawing;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.ShopDrawing;
 

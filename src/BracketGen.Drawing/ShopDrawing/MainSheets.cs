@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Search;
-using BracketGen.Design.Study;
-using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;

@@ -5,7 +5,6 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.Words.ShopDrawing;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.ShopDrawing;
 

@@ -1,8 +1,6 @@
-using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Strength.Model;
-using BracketGen.Units;
 
 namespace BracketGen.Drawing.ShopDrawing;
 

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;

@@ -1,5 +1,4 @@
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;

@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 

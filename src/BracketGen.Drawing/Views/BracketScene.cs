@@ -1,4 +1,3 @@
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
@@ -6,7 +5,6 @@ using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.Units;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Views;
 

@@ -1,7 +1,6 @@
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
-using BracketGen.Units;
 
 namespace BracketGen.Drawing.Views;
 

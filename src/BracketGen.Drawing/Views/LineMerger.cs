@@ -1,6 +1,5 @@
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
-using BracketGen.Units;
 
 namespace BracketGen.Drawing.Views;
 

@@ -1,7 +1,5 @@
-using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
-using BracketGen.Units;
 
 namespace BracketGen.Drawing.Views;
 

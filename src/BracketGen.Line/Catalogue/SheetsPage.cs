@@ -2,9 +2,6 @@ using System.Globalization;
 using System.Text;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Units;
-using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Catalogue;

@@ -1,8 +1,5 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Combinations;
 

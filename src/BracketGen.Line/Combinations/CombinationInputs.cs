@@ -1,11 +1,6 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Combinations;
 

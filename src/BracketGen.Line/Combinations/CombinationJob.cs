@@ -1,9 +1,5 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Drawing.Sheet;
-using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Combinations;
 

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Combinations;
 

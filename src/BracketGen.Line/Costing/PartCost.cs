@@ -3,8 +3,6 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Line.Parts;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Costing;
 

@@ -1,5 +1,4 @@
 using System.Text;
-using BracketGen.Drawing.ShopDrawing;
 
 namespace BracketGen.Line.Lists;
 

@@ -1,22 +1,15 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
-using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Lists;
 

@@ -1,10 +1,6 @@
 using System.Text;
-using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
-using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
 using BracketGen.Words.Line;
-using BracketGen.Words.Report;
 
 namespace BracketGen.Line.Lists;
 

@@ -1,6 +1,4 @@
 using System.IO.Compression;
-using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
 using SpreadCheetah;
 using SpreadCheetah.Styling;
 using SpreadCheetah.Worksheets;

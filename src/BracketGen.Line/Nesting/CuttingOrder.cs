@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
-using BracketGen.Units;
 using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Nesting;

@@ -1,14 +1,9 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Part;
 using BracketGen.Line.Costing;
-using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.Units;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Nesting;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
 
 namespace BracketGen.Line.Nesting;

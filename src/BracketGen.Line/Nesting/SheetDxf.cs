@@ -4,7 +4,6 @@ using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
 using BracketGen.Units;
 using BracketGen.Words.Line;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Nesting;
 

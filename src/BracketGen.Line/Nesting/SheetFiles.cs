@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Line;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
 using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Numbering;

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
-using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Numbering;

@@ -1,8 +1,6 @@
 using System.Globalization;
-using BracketGen.Design.Inputs;
 using BracketGen.Line.Combinations;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Numbering;
 

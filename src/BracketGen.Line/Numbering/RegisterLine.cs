@@ -1,8 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using BracketGen.Line.Combinations;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Numbering;
 

@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Parts;
 

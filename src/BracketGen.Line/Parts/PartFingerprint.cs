@@ -1,10 +1,7 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Line.Combinations;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Parts;
 

@@ -6,9 +6,7 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal.Standards;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Line.Parts;
 

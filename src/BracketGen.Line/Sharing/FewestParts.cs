@@ -1,11 +1,8 @@
 using System.Collections.Concurrent;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
 using BracketGen.Words.Checks;
 
 namespace BracketGen.Line.Sharing;

@@ -1,5 +1,4 @@
 using BracketGen.Line.Solving;
-using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Line.Sharing;
 

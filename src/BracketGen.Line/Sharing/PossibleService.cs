@@ -2,11 +2,8 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.Line.Combinations;
 using BracketGen.Line.Solving;
-using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Sharing;
 

@@ -1,6 +1,3 @@
-using BracketGen.Geometry;
-using BracketGen.Profiles.Forms;
-
 namespace BracketGen.Line.Sharing;
 
 /// <summary>The fewest sets that cover all rows, and of those covers the cheapest: exactly.</summary>

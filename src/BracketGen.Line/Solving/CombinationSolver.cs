@@ -1,15 +1,11 @@
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Result;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
-using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
 using BracketGen.Words.Line;
 using BracketGen.Words.Profiles;
 

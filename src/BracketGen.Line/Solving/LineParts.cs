@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
 using BracketGen.Line.Combinations;
-using BracketGen.Line.Numbering;
-using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 
 namespace BracketGen.Line.Solving;

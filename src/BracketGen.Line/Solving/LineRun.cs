@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Line.Combinations;
-using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Line.Solving;
 

@@ -3,9 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using BracketGen.Design.Checks;
 using BracketGen.Line.Combinations;
-using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
-using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Line.Solving;
 

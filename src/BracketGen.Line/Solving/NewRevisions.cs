@@ -2,9 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
-using BracketGen.Profiles.Forms;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Solving;

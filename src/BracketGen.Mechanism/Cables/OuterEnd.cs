@@ -1,5 +1,3 @@
-using BracketGen.Mechanism.Motion;
-
 namespace BracketGen.Mechanism.Cables;
 
 /// <summary>How the cable's outer ends and pushes on the bracket.</summary>

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Mechanism.Motion;
 

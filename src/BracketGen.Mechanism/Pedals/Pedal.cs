@@ -1,5 +1,4 @@
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Mechanism.Pedals;
 

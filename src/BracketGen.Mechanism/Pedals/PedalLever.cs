@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Numerics;
 
 namespace BracketGen.Mechanism.Pedals;

@@ -176,7 +176,9 @@ public sealed class TravelUncertainty
         {
             var quadrant = travel.Quadrant with
             {
-                Groove = travel.Quadrant.Groove.Grown(radius), Rotation = rotation, Pocket = pocket,
+                Groove = travel.Quadrant.Groove.Grown(radius),
+                Rotation = rotation,
+                Pocket = pocket,
             };
             var normal = quadrant.PocketNormal;
             var closed = TautWire.Solve(quadrant, normal, seat, Angle.Zero);

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
 using Tomlyn.Syntax;
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Toml;
-using BracketGen.Units;
 
 namespace BracketGen.Profiles.Editing;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using BracketGen.Profiles.Forms;
 using Tomlyn;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;

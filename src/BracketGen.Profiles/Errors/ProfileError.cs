@@ -1,4 +1,3 @@
-using BracketGen.Profiles.Forms;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Errors;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Profiles.Forms;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Errors;

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Family;

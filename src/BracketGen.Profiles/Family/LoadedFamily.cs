@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Profiles.Family;

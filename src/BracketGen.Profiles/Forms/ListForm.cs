@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.Json.Nodes;
-using BracketGen.Design.Search;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 

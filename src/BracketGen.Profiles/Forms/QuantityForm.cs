@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
-using BracketGen.Geometry;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 using BracketGen.Units;

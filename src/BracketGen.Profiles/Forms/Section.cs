@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
-using BracketGen.Design.Search;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 

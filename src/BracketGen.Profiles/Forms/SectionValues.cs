@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
 

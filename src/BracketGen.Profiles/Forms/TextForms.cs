@@ -1,10 +1,8 @@
-using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
-using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 

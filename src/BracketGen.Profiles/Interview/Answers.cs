@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Interview;
 

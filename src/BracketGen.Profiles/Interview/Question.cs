@@ -1,5 +1,3 @@
-using BracketGen.Profiles.Forms;
-
 namespace BracketGen.Profiles.Interview;
 
 /// <summary>How an answer is written into a profile.</summary>

@@ -1,7 +1,3 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Geometry;
-using BracketGen.Mechanism.Grooves;
-
 namespace BracketGen.Profiles.Interview;
 
 /// <summary>The questions of the interview.</summary>

@@ -1,7 +1,3 @@
-using BracketGen.Geometry;
-using BracketGen.Mechanism.Grooves;
-using BracketGen.Units;
-
 namespace BracketGen.Profiles.Interview;
 
 /// <summary>What is asked of a throttle body; what follows depends on what was answered.</summary>

@@ -1,6 +1,3 @@
-using BracketGen.Geometry;
-using BracketGen.Units;
-
 namespace BracketGen.Profiles.Interview;
 
 /// <summary>What is asked of a vehicle; what follows depends on what was answered.</summary>

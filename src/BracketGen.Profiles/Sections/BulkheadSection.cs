@@ -1,7 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
-using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 

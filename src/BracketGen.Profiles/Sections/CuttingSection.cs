@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 

@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;

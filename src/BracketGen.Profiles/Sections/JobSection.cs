@@ -5,7 +5,6 @@ using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Paths;
 using BracketGen.Profiles.Toml;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Errors;

@@ -1,4 +1,3 @@
-using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;

@@ -1,4 +1,3 @@
-using BracketGen.Design.Search;
 using BracketGen.Profiles.Errors;
 
 namespace BracketGen.Profiles.Toml;

@@ -1,6 +1,4 @@
-using BracketGen.Design.Search;
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Forms;
 using Tomlyn.Syntax;
 
 namespace BracketGen.Profiles.Toml;

@@ -1,4 +1,3 @@
-using BracketGen.Geometry;
 using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Elements;

@@ -1,5 +1,3 @@
-using BracketGen.Strength.Model;
-
 namespace BracketGen.Strength.Meshing;
 
 /// <summary>A constrained Delaunay triangulation that points and lines are put into.</summary>

@@ -1,6 +1,5 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
-using BracketGen.Profiles;
 using BracketGen.Profiles.Errors;
 
 namespace BracketGen.Web.Desk;

@@ -1,14 +1,9 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Profiles;
 using BracketGen.Profiles.Errors;
-using BracketGen.Units;
 using BracketGen.Words.CutFile;
 using BracketGen.Words.Page;
 

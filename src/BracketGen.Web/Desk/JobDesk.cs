@@ -3,7 +3,6 @@ using System.Text.Json;
 using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
-using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Paths;
 using BracketGen.Web.Folder;
 

@@ -1,6 +1,5 @@
 using System.Text;
 using BracketGen.Profiles.Editing;
-using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Web.Folder;
 

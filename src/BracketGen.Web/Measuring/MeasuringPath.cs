@@ -1,12 +1,8 @@
 using System.Text.Json.Nodes;
-using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Measuring;
-using BracketGen.Geometry;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
-using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Interview;
-using BracketGen.Units;
 using BracketGen.Words.Interview;
 
 namespace BracketGen.Web.Measuring;

@@ -1,8 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using BracketGen.Design.Inputs;
-using BracketGen.Profiles.Forms;
-using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Measuring;
 

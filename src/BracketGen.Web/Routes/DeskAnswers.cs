@@ -1,11 +1,8 @@
 using System.Diagnostics;
 using System.Text;
-using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles;
-using BracketGen.Profiles.Forms;
-using BracketGen.Profiles.Interview;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Messages;
 using BracketGen.Words.Page;

@@ -1,8 +1,6 @@
 using System.Text.Json;
-using BracketGen.Design.Inputs;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
-using BracketGen.Profiles.Interview;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Messages;

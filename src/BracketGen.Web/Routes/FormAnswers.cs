@@ -1,7 +1,5 @@
 using System.Text.Json;
-using BracketGen.Drawing.Measuring;
 using BracketGen.Profiles;
-using BracketGen.Profiles.Interview;
 using BracketGen.Web.Measuring;
 using BracketGen.Web.Messages;
 using BracketGen.Words.Page;

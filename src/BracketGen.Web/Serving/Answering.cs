@@ -1,5 +1,4 @@
 using System.Text.Json.Serialization.Metadata;
-using BracketGen.Profiles.Interview;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Memory;
 using BracketGen.Web.Messages;

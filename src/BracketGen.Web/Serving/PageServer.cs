@@ -1,5 +1,4 @@
 using System.Net;
-using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Memory;
 using BracketGen.Web.Messages;

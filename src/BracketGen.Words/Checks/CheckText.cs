@@ -1,8 +1,4 @@
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Geometry;
-using BracketGen.Mechanism.Forces;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Checks;

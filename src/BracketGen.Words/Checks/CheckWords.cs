@@ -1,9 +1,4 @@
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Forces;
-using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Words.Checks;
 

@@ -1,5 +1,4 @@
 using BracketGen.Design.Checks;
-using BracketGen.Mechanism.Fitted;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Checks;

@@ -1,5 +1,4 @@
 using BracketGen.Design.Part;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Words.CutFile;

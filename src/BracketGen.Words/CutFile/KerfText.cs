@@ -1,7 +1,4 @@
-using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.Units;
 

@@ -1,7 +1,4 @@
-using BracketGen.Design.Checks;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Fitted;
-using BracketGen.Mechanism.Motion;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Fitted;

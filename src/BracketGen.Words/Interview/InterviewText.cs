@@ -1,5 +1,4 @@
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Interview;
 using BracketGen.Words.Profiles;
 

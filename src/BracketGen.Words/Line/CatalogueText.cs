@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Line;

@@ -1,5 +1,3 @@
-using BracketGen.Profiles.Forms;
-
 namespace BracketGen.Words.Line;
 
 /// <summary>What the line command says while it runs, and why it stops.</summary>

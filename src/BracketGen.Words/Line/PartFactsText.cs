@@ -2,10 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Words.Line;
 

@@ -1,8 +1,3 @@
-using BracketGen.Profiles.Family;
-using BracketGen.Profiles.Forms;
-using BracketGen.Words.Checks;
-using BracketGen.Words.Report;
-
 namespace BracketGen.Words.Line;
 
 /// <summary>One fact that a revision changed.</summary>

@@ -1,6 +1,3 @@
-using BracketGen.Design.Checks;
-using BracketGen.Profiles.Interview;
-
 namespace BracketGen.Words.Page;
 
 /// <summary>The answers to the numbers.</summary>

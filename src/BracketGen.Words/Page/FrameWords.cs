@@ -1,5 +1,3 @@
-using BracketGen.Design.Inputs;
-
 namespace BracketGen.Words.Page;
 
 /// <summary>Head, foot and dialogs of the page.</summary>

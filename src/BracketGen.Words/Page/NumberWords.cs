@@ -1,7 +1,3 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.SheetMetal.Shops;
-
 namespace BracketGen.Words.Page;
 
 /// <summary>The numbers of the open job: a tab a profile, as fields or as text.</summary>

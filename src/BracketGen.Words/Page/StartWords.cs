@@ -1,6 +1,3 @@
-using BracketGen.Design.Inputs;
-using BracketGen.SheetMetal.Shops;
-
 namespace BracketGen.Words.Page;
 
 /// <summary>The first screen: begin a new job, or open one.</summary>

@@ -1,6 +1,5 @@
 using System.Globalization;
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Paths;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Profiles;

@@ -1,8 +1,6 @@
 using System.Globalization;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Profiles;

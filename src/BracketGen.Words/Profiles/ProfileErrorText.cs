@@ -1,7 +1,5 @@
 using System.Globalization;
-using BracketGen.Design.Checks;
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Forms;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Profiles;

@@ -1,7 +1,4 @@
-using BracketGen.Design.Checks;
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Forms;
-using BracketGen.Profiles.Paths;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Profiles;

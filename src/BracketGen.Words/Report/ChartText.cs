@@ -1,7 +1,4 @@
-using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Report;
 

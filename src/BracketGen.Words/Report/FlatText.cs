@@ -1,9 +1,6 @@
 using BracketGen.Design.Part;
-using BracketGen.Geometry;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.ShopDrawing;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Words.Report;
 

@@ -1,17 +1,12 @@
 using System.Globalization;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
-using BracketGen.Profiles.Forms;
-using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Words.Report;

@@ -1,8 +1,6 @@
 using System.Globalization;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;

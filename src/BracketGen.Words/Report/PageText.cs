@@ -1,6 +1,4 @@
-using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Report;
 

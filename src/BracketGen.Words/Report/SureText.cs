@@ -1,6 +1,5 @@
 using System.Globalization;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Search;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;
 

@@ -1,12 +1,6 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Forces;
-using BracketGen.Mechanism.Motion;
 using BracketGen.Units;
-using BracketGen.Words.ShopDrawing;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Words.Report;
 

@@ -1,10 +1,7 @@
 using System.Globalization;
-using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Results;
 

@@ -1,7 +1,4 @@
-using BracketGen.Design.Part;
 using BracketGen.Design.Search;
-using BracketGen.Geometry;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 

@@ -1,13 +1,8 @@
 using System.Globalization;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Geometry;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Words.Results;
 

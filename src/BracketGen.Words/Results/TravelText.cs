@@ -1,7 +1,6 @@
 using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Results;

@@ -1,8 +1,4 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
-using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
 
 namespace BracketGen.Words.SetupSheet;
 

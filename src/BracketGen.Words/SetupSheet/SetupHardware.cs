@@ -1,12 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Cables;
-using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Fasteners;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Words.SetupSheet;

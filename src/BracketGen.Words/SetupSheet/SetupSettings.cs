@@ -1,11 +1,8 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
-using BracketGen.Profiles.Errors;
 
 namespace BracketGen.Words.SetupSheet;
 

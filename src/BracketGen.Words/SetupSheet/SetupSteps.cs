@@ -1,6 +1,5 @@
 using System.Globalization;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Cables;

@@ -1,7 +1,4 @@
 using BracketGen.Design.Inputs;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Words.Checks;
-using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Words.SetupSheet;
 

@@ -3,7 +3,6 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.CutFile;
 

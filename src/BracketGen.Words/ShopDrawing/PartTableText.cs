@@ -1,7 +1,6 @@
 using BracketGen.Design.Part;
 using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Bending;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.ShopDrawing;
 

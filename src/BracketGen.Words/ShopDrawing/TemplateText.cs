@@ -1,4 +1,3 @@
-using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 
 namespace BracketGen.Words.ShopDrawing;

@@ -1,7 +1,4 @@
-using BracketGen.Design.Inputs;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.ShopDrawing;
 

@@ -1,10 +1,6 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Words.Terminal;
 

@@ -1,10 +1,8 @@
 using System.Globalization;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Search;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;

@@ -1,5 +1,3 @@
-using BracketGen.Design.Checks;
-
 namespace BracketGen.Words.Terminal;
 
 /// <summary>Sentences and headings of the terminal.</summary>

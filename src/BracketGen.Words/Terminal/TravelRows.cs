@@ -1,5 +1,4 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Units;
 

@@ -1,6 +1,3 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Mechanism.Cables;
-
 namespace BracketGen.Words.Worksheet;
 
 /// <summary>Labels in the sketches of the worksheet; single letters and axis names stand with the sketches.</summary>

@@ -1,9 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
-using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Pedals;
-using BracketGen.Profiles.Forms;
-using BracketGen.Units;
 using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Worksheet;

@@ -1,8 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Worksheet;

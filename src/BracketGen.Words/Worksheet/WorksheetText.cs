@@ -1,6 +1,3 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Words.Checks;
-
 namespace BracketGen.Words.Worksheet;
 
 /// <summary>Titles and warnings of the measuring worksheet.</summary>

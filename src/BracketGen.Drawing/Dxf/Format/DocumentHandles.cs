@@ -1,5 +1,3 @@
-using BracketGen.Design.Part;
-
 namespace BracketGen.Drawing.Dxf.Format;
 
 /// <summary>The handles of an R2000 file's fixed objects, which point at each other across sections.</summary>

@@ -1,5 +1,4 @@
 using BracketGen.Drawing.Dxf.Model;
-using BracketGen.Units;
 
 namespace BracketGen.Drawing.Dxf.Format;
 

@@ -1,6 +1,4 @@
-using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf.Model;
-using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Dxf.Format;
 

@@ -1,6 +1,4 @@
 using BracketGen.Drawing.Report.Scene;
-using BracketGen.Units;
-using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Charts;

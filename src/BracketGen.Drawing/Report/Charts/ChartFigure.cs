@@ -1,9 +1,7 @@
 using System.Globalization;
 using BracketGen.Drawing.Report.Html;
-using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
 using BracketGen.Units;
-using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Charts;

@@ -1,10 +1,6 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Scene;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Units;
 using BracketGen.Words.Report;

@@ -1,4 +1,3 @@
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;

@@ -1,13 +1,7 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Motion;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Drawing.Report.Model;
 

@@ -4,9 +4,7 @@ using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.Units;
 using BracketGen.Words.Report;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Report.Pictures;
 

@@ -1,13 +1,9 @@
 using BracketGen.Design.Checks;
-using BracketGen.Design.Part;
-using BracketGen.Design.Study;
-using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Words.Report;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Report.Pictures;
 

@@ -1,14 +1,6 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Grooves;
-using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Throttles;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 

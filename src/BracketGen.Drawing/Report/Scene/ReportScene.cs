@@ -1,12 +1,8 @@
-using System.Globalization;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
-using BracketGen.Geometry;
-using BracketGen.Mechanism.Grooves;
 using BracketGen.Units;
 
 namespace BracketGen.Drawing.Report.Scene;

@@ -2,11 +2,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Geometry;
-using BracketGen.Mechanism;
-using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Scene;

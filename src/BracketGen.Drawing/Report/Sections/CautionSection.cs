@@ -1,8 +1,5 @@
-using BracketGen.Design.Part;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
-using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;

@@ -1,8 +1,6 @@
 using BracketGen.Design.Checks;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
-using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 

@@ -1,12 +1,7 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Part;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.ShopDrawing;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Units;
 using BracketGen.Words.Report;
 using BracketGen.Words.ShopDrawing;
 

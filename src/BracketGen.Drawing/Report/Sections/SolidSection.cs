@@ -1,5 +1,3 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;

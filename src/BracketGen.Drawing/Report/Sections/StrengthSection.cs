@@ -1,12 +1,8 @@
 using BracketGen.Design.Checks;
-using BracketGen.Design.Part;
-using BracketGen.Design.Study;
-using BracketGen.Drawing.Dxf.Format;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Report;
 using BracketGen.Words.Results;

@@ -1,10 +1,7 @@
 using BracketGen.Design.Checks;
-using BracketGen.Design.Search;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Mechanism.Uncertainty;
-using BracketGen.Units;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Sections;

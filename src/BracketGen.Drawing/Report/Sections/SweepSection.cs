@@ -1,11 +1,6 @@
-using BracketGen.Design.Inputs;
-using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;
-using BracketGen.Geometry;
-using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Sections;

@@ -1,10 +1,7 @@
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
-using BracketGen.Mechanism.Motion;
-using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;

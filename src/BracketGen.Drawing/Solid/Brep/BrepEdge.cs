@@ -1,5 +1,3 @@
-using BracketGen.Geometry;
-
 namespace BracketGen.Drawing.Solid.Brep;
 
 /// <summary>An edge of a solid: a piece of a line or circle between two corners, or a whole circle from one corner to itself.</summary>

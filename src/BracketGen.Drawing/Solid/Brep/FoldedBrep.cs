@@ -3,8 +3,6 @@ using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.Units;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Solid.Brep;
 

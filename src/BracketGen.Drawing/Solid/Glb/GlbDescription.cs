@@ -1,6 +1,4 @@
 using System.Text.Json;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Solid.Glb;
 

@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 
 namespace BracketGen.Drawing.Solid.Glb;

@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.Units;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Solid.Mesh;
 

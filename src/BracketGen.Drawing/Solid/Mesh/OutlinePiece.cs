@@ -1,7 +1,6 @@
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Solid.Mesh;
 

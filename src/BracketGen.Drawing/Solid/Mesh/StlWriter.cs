@@ -1,7 +1,6 @@
 using System.Buffers.Binary;
 using System.Text;
 using BracketGen.Geometry;
-using BracketGen.Units;
 
 namespace BracketGen.Drawing.Solid.Mesh;
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Geometry;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Solid.Step;
 
