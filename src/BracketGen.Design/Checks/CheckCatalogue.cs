@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism.Throttles;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using static BracketGen.Design.Checks.Bound;
 using static BracketGen.Design.Checks.CheckKind;

@@ -1,6 +1,3 @@
-using BracketGen.Mechanism.Motion;
-using BracketGen.SheetMetal.Shops;
-using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Worksheet;
 

@@ -1,7 +1,6 @@
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Geometry;
-using BracketGen.Units;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Pictures;
