@@ -183,7 +183,7 @@ public sealed class JobInputs(Solution solution)
         }
     }
 
-    private string Point(Vector3 p) =>
+    private string Point(ThrottlePoint p) =>
         $"({_units.Number(Quantity.Length, p.X)}, {_units.Number(Quantity.Length, p.Y)}, {_units.Number(Quantity.Length, p.Z)}) {_units.Symbol(Quantity.Length)}";
 
     private static string Direction(Vector3 d) => $"({Part(d.X)}, {Part(d.Y)}, {Part(d.Z)})";
