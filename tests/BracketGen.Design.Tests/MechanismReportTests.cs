@@ -168,8 +168,8 @@ public class MechanismReportTests
     {
         var route = Answer.Mechanism!.Outer!.Route!;
         var bulkhead = Plover.Bulkhead!;
-        Assert.Equal(0, route.At(0).Point.DistanceTo(Answer.Placement!.Seat), 1e-6);
-        Assert.Equal(0, route.At(route.Length).Point.DistanceTo(bulkhead.Point), 1e-4);
+        Assert.Equal(0, route.At(0).Point.DistanceTo(Answer.Placement!.Seat.Vector), 1e-6);
+        Assert.Equal(0, route.At(route.Length).Point.DistanceTo(bulkhead.Point.Vector), 1e-4);
         Assert.Equal(Math.PI, route.At(route.Length).Direction.AngleTo(bulkhead.Direction).Radians, 1e-4);
         Assert.Equal(route.TotalBend, Answer.Mechanism.Friction.TotalBend);
         Assert.Equal(Plover.Vehicle.Cable.OuterLength!.Value, route.Length + Answer.Mechanism.Outer.Spare, 1e-6);

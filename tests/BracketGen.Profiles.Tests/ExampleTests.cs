@@ -69,7 +69,7 @@ public class ExampleTests
         Assert.Equal(1050, job.Body.Springs.TorqueOpen.Value, 9);
         Assert.Equal(2, job.Body.Springs.Count);
         Assert.Equal(new Vector3(0, 0, 1), job.Body.Mount.Plane.Normal);
-        Assert.Equal(new Vector3(-50, -22, -12), job.Body.Mount.Holes[0].At);
+        Assert.Equal(new ThrottlePoint(-50, -22, -12), job.Body.Mount.Holes[0].At);
         Assert.Equal("M6", job.Body.Mount.Holes[1].Thread.Name);
         Assert.Equal(new KeepOutBox("idle valve", new(42, -60, -45), new(85, -20, 15)), job.Body.KeepOuts[1]);
         Assert.Equal(new KeepOutCylinder("body round the bore", new(-60, 0, -55), new(60, 0, -55), 36), job.Body.KeepOuts[0]);

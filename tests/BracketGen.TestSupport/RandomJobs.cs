@@ -149,7 +149,7 @@ public static class RandomJobs
         var frame = Frame.FromZX(at, mount.Normal, helper);
         return new(
             new(at, mount.Normal),
-            [.. mount.Pattern.Select(p => new MountHole(frame.ToWorld(p.Rotate(new(mount.Turn))), mount.Thread, 2.4 * mount.Thread.Diameter))]);
+            [.. mount.Pattern.Select(p => new MountHole(new(frame.ToWorld(p.Rotate(new(mount.Turn)))), mount.Thread, 2.4 * mount.Thread.Diameter))]);
     }
 
     private static Job Make(
