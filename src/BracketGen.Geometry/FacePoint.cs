@@ -23,15 +23,6 @@ public readonly record struct FacePoint(Vector2 Vector)
     /// <summary>Distance to another point (mm).</summary>
     public double DistanceTo(FacePoint other) => Vector.DistanceTo(other.Vector);
 
-    /// <summary>The point a vector further.</summary>
-    public static FacePoint operator +(FacePoint point, Vector2 by) => new(point.Vector + by);
-
-    /// <summary>The point a vector back.</summary>
-    public static FacePoint operator -(FacePoint point, Vector2 by) => new(point.Vector - by);
-
-    /// <summary>The vector from <paramref name="from"/> to <paramref name="to"/>.</summary>
-    public static Vector2 operator -(FacePoint to, FacePoint from) => to.Vector - from.Vector;
-
     /// <summary>The coordinates to six decimals, for messages.</summary>
     public override string ToString() => Vector.ToString();
 }
