@@ -52,7 +52,7 @@ public class ClearanceTests
         {
             for (var step = 0; step <= 12; step++)
             {
-                Assert.False(InSector(point, quadrant, sense, step / 12.0 * quadrant.Rotation.Value), $"{point} at step {step}");
+                Assert.False(InSector(point, quadrant, sense, step / 12.0 * quadrant.Rotation.Value.Radians), $"{point} at step {step}");
             }
         }
     });
@@ -76,7 +76,7 @@ public class ClearanceTests
         }
 
         var radius = point.XY.Length;
-        var behind = sense * (point.XY.Polar.Radians - quadrant.Pocket.Value) - opening;
+        var behind = sense * (point.XY.Polar.Radians - quadrant.Pocket.Value.Radians) - opening;
         behind -= 2 * Math.PI * Math.Floor(behind / (2 * Math.PI));
         return radius < quadrant.HubRadius || (radius < quadrant.OuterRadius && behind < quadrant.GrooveExtent.Radians);
     }

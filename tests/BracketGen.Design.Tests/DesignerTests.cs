@@ -83,7 +83,7 @@ public class DesignerTests
     {
         var job = Examples.Read("plover-alder-58");
         var quadrant = job.Body.Quadrant;
-        var leaving = quadrant.PocketNormal + new Angle(quadrant.Rotation.Value) + Angle.FromDegrees(30);
+        var leaving = quadrant.PocketNormal + quadrant.Rotation.Value + Angle.FromDegrees(30);
         var placement = StopPlacement.At(quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, leaving)!;
         var thread = job.Body.Mount.Holes[0].Thread;
         var along = new Vector3(0, 0, 1);

@@ -72,9 +72,9 @@ public class MechanismReportTests
     {
         var quadrant = Examples.Read("dunlin-rowan-64").Body.OpeningCounterClockwise().Quadrant;
         var groove = Assert.IsType<EccentricGroove>(quadrant.Groove);
-        var leaving = quadrant.PocketNormal + new Angle(quadrant.Rotation.Value) + Angle.FromDegrees(30);
+        var leaving = quadrant.PocketNormal + quadrant.Rotation.Value + Angle.FromDegrees(30);
         var seat = groove.PointWithNormal(leaving) + 1e5 * Vector2.FromPolar(1, leaving).Left;
-        var rotation = quadrant.Rotation.Value;
+        var rotation = quadrant.Rotation.Value.Radians;
         var by = (leaving - groove.Direction).Radians;
         Assert.Equal(
             groove.Radius.Value * rotation + groove.Offset * (Math.Sin(by) - Math.Sin(by - rotation)),
@@ -199,7 +199,7 @@ public class MechanismReportTests
     [Fact]
     public void A_wire_that_passes_the_shaft_leaves_nothing_to_say_but_does_not_throw()
     {
-        var quadrant = Plover.Body.Quadrant with { Pocket = 0, Rotation = 3, GrooveExtent = new(3.1) };
+        var quadrant = Plover.Body.Quadrant with { Pocket = Angle.Zero, Rotation = new Angle(3), GrooveExtent = new(3.1) };
         var past = Travel.Solve(quadrant, new(-60, 30), 2, 51);
         Assert.True(past.LeastArm < 0);
         var report = MechanismReport.Of(Plover, past, null, null);

@@ -67,8 +67,12 @@ internal static class MirrorImage
                 Same(PolarAngles.Contains(member) ? -a.Radians : a.Radians, b.Radians, path);
                 break;
             case (Measured a, Measured b):
-                Same(PolarAngles.Contains(member) ? -a.Value : a.Value, b.Value, path);
+                Same(a.Value, b.Value, path);
                 Same(a.PlusMinus, b.PlusMinus, path);
+                break;
+            case (MeasuredAngle a, MeasuredAngle b):
+                Compare(a.Value, b.Value, member, path);
+                Same(a.PlusMinus.Radians, b.PlusMinus.Radians, path);
                 break;
             case (ThrottlePoint a, ThrottlePoint b):
                 Compare(a.Vector, b.Vector, (typeof(ThrottlePoint), nameof(a.Vector)), path);

@@ -46,7 +46,7 @@ public class ExampleTests
     // eccentric circle it is at most (ρ + e) Θ.
     private static bool ReachesWideOpen(Job job) =>
         job.Vehicle.Pedal.AvailablePull.Value - job.Preferences.FreePlay.Value
-            >= LargestArm(job.Body.Quadrant.Groove) * job.Body.Quadrant.Rotation.Value;
+            >= LargestArm(job.Body.Quadrant.Groove) * job.Body.Quadrant.Rotation.Value.Radians;
 
     private static double LargestArm(Groove groove) => groove switch
     {
@@ -62,9 +62,9 @@ public class ExampleTests
         Assert.Equal("Alder 58", job.Body.Name);
         Assert.Equal(58, job.Body.Bore);
         Assert.Equal(new Measured(31.5, 0.2), ((CircularGroove)job.Body.Quadrant.Groove).PitchRadius);
-        Assert.Equal(84 * Math.PI / 180, job.Body.Quadrant.Rotation.Value, 12);
-        Assert.Equal(1 * Math.PI / 180, job.Body.Quadrant.Rotation.PlusMinus, 12);
-        Assert.Equal(-20 * Math.PI / 180, job.Body.Quadrant.Pocket.Value, 12);
+        Assert.Equal(84 * Math.PI / 180, job.Body.Quadrant.Rotation.Value.Radians, 12);
+        Assert.Equal(1 * Math.PI / 180, job.Body.Quadrant.Rotation.PlusMinus.Radians, 12);
+        Assert.Equal(-20 * Math.PI / 180, job.Body.Quadrant.Pocket.Value.Radians, 12);
         Assert.Equal(550, job.Body.Springs.TorqueClosed.Value, 9);
         Assert.Equal(1050, job.Body.Springs.TorqueOpen.Value, 9);
         Assert.Equal(2, job.Body.Springs.Count);

@@ -19,7 +19,7 @@ public sealed class MovingParts
     {
         // The metal round the pocket reaches a fitting's radius past its centre.
         var before = Math.Asin(Math.Min(1, fitting.ReachRadius / quadrant.OuterRadius));
-        double from = quadrant.Pocket.Value - before, to = quadrant.Pocket.Value + quadrant.GrooveExtent.Radians + quadrant.Rotation.Value;
+        double from = quadrant.Pocket.Value.Radians - before, to = quadrant.Pocket.Value.Radians + quadrant.GrooveExtent.Radians + quadrant.Rotation.Value.Radians;
         var half = quadrant.Thickness / 2;
         Pieces =
         [
@@ -66,7 +66,7 @@ public sealed class MovingParts
     private static IEnumerable<ConvexDistance> Fitting(Quadrant quadrant, EndFitting fitting)
     {
         // A chain of capsules, wide enough to hold the arc between its joints as well.
-        var step = new Angle(quadrant.Rotation.Value / FittingSteps);
+        var step = new Angle(quadrant.Rotation.Value.Radians / FittingSteps);
         var sagitta = quadrant.FittingAt(Angle.Zero).Length * (1 - Math.Cos(step.Radians / 2));
         for (var i = 0; i < FittingSteps; i++)
         {
