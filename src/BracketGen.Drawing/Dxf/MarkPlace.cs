@@ -43,7 +43,7 @@ internal readonly record struct MarkPlace(FlatPoint At, double Height, Angle Alo
         .Select(l => Readable(l.StartTangent))
         .Prepend(Angle.Zero);
 
-    private static Angle Readable(Vector2 way) => (way.X > 1e-9 || (Math.Abs(way.X) <= 1e-9 && way.Y > 0) ? way : -way).Polar;
+    private static Angle Readable(Vector2 way) => (way.X > Tolerance.Direction || (Math.Abs(way.X) <= Tolerance.Direction && way.Y > 0) ? way : -way).Polar;
 
     private static FlatPoint? Find(double width, double height, Angle along, FlatPattern flat)
     {

@@ -54,18 +54,6 @@ internal static class House
     /// <summary>Numbers below 0.001 without a name, folder and number, that are still to be named.</summary>
     public static readonly (string Folder, int Count)[] StillUnnamed =
     [
-        ("Drawing.Dxf", 1),
-        ("Drawing.Report.Charts", 3),
-        ("Drawing.Report.Pictures", 1),
-        ("Drawing.Report.Scene", 1),
-        ("Drawing.Sheet", 1),
-        ("Drawing.ShopDrawing", 11),
-        ("Drawing.Solid", 2),
-        ("Drawing.Solid.Mesh", 2),
-        ("Drawing.Views", 9),
-        ("Line.Nesting", 2),
-        ("Line.Parts", 1),
-        ("Line.Sharing", 3),
     ];
 
     /// <summary>Sentences in inner rooms that are still to be moved to Words: folder, number, reason.</summary>
