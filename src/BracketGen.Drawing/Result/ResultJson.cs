@@ -142,21 +142,13 @@ public static class ResultJson
             check.Code, check.Title(), CheckText.Kind(check.Kind), unit, Known(scale * check.Value),
             check.Bound == Bound.AtLeast ? "at least" : "at most", Round(scale * check.Limit), Known(scale * check.Margin), Known(check.Spare), CheckText.State(check.State),
             check.Unfavourable is { } worst ? Known(scale * worst) : null,
-            [.. check.Definition.Inputs.Select(i => new ResultInput(NameOf(i), EvidenceOf(InputEvidence.Of(job, i))))],
+            [.. check.Definition.Inputs.Select(i => new ResultInput(NameOf(i), InputEvidence.Of(job, i) is { } e ? EvidenceText.Name(e) : null))],
             check.Source(), check.Consequence());
     }
 
     // FreeInnerLength is "free-inner-length" in files.
     private static string NameOf(InputId input) =>
         string.Concat(input.ToString().Select((c, i) => char.IsUpper(c) ? (i > 0 ? "-" : "") + char.ToLowerInvariant(c) : c.ToString()));
-
-    private static string? EvidenceOf(Evidence? evidence) => evidence switch
-    {
-        Evidence.Measured => "measured",
-        Evidence.Given => "given",
-        Evidence.Assumed => "assumed",
-        _ => null,
-    };
 
     private static double[] Point(Vector3 p) => [Round(p.X), Round(p.Y), Round(p.Z)];
 

@@ -96,7 +96,7 @@ internal static class MeasuringPath
         {
             (_, "", "name") => -1,
             (true, "[cable]", "min_bend_radius" or "outer_length") or (true, "[cable.outer_end]", _) => 1,
-            (true, "[cable]", "closing_drag" or "opening_drag") => -1,
+            (true, "[cable]", "closing_drag" or "opening_drag") => 3,
             (true, "[cable]" or "[cable.fitting]", _) => 0,
             (true, "[pedal]", _) => 2,
             (true, _, _) => -1,

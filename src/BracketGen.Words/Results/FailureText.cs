@@ -79,7 +79,7 @@ public static class FailureText
         FailureId.OuterOffStop => end is SlottedClip ? "Collars on both sides of the sheet, slot square to the wire." : "Hole rather than slot, adjuster or shoulder on the sheet.",
         FailureId.OuterEndLoose => end is ThreadedAdjuster ? "Both locknuts tight against the sheet and marked with paint." : "Neck and collars fit the sheet; no play.",
         FailureId.ReturnSpring => "The others must close the valve alone: tried with each spring unhooked in turn.",
-        FailureId.PedalSpring => "A pedal's spring closes no valve: a wire cannot push. Without it the pedal's own weight pulls the wire.",
+        FailureId.PedalSpring => "A pedal's spring closes no valve: a wire cannot push. Without it the pedal's weight pulls the wire: a heavy pedal is assumed.",
         FailureId.BracketBolt => "Bolts at their torque and marked with paint. The bracket then turns about the bolts that are left: not calculated.",
         FailureId.StrandInOuter => "Replace a cable with a broken strand. A strand that jams holds any valve: not calculated.",
         _ => "Keep the outer clear of the exhaust, or shield it.",
