@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Throttles;
 

@@ -92,9 +92,9 @@ public static class QuestionText
     private static (string Ask, string Explain) OfThrottleBody(QuestionId id, string item) => id switch
     {
         QuestionId.TorqueClosed => (
-            "Closing torque on the closed stop?",
+            "Closing torque of all springs together, on the closed stop?",
             "Pull a lever on the shaft with a spring balance and read it while the valve closes slowly: force times lever. In N m, or with a unit: 6 lbf in +/- 0.5 lbf in."),
-        QuestionId.TorqueOpen => ("Closing torque on the wide-open stop?", "Measure as on the closed stop."),
+        QuestionId.TorqueOpen => ("Closing torque of all springs together, on the wide-open stop?", "Measure as on the closed stop."),
         QuestionId.SpringCount => (
             "How many return springs close the valve alone?", "Unhook the others and try each one. At least two are needed (49 CFR 571.124 S5)."),
         QuestionId.SpringAloneClosed => (

@@ -44,7 +44,7 @@ public static class DragText
     // On the safe side: what is printed is never more than what passes.
     private static string RoundedDown(double drag, UnitSystem units)
     {
-        var tenths = Math.Floor(units.In(Quantity.Force, drag) * 10 + 1e-9) / 10;
+        var tenths = Math.Floor(units.In(Quantity.Force, drag) * 10) / 10;
         return units.Write(Quantity.Force, tenths * units.UnitOf(Quantity.Force).Factor);
     }
 }

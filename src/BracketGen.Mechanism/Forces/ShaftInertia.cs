@@ -1,6 +1,7 @@
 using BracketGen.Mechanism.Grooves;
+using BracketGen.Mechanism.Throttles;
 
-namespace BracketGen.Mechanism.Throttles;
+namespace BracketGen.Mechanism.Forces;
 
 /// <summary>Moment of inertia of what turns with the throttle shaft, estimated on the heavy side.</summary>
 /// <remarks>
@@ -10,7 +11,7 @@ namespace BracketGen.Mechanism.Throttles;
 public static class ShaftInertia
 {
     // t/mm³.
-    private const double Steel = 7.85e-9;
+    private const double SteelDensity = 7.85e-9;
 
     private const double PlateThickness = 2, ShaftBeyondBore = 60;
 
@@ -18,9 +19,9 @@ public static class ShaftInertia
     /// <param name="valve">The valve.</param>
     /// <param name="quadrant">The quadrant.</param>
     public static double Estimate(ButterflyValve valve, Quadrant quadrant) =>
-        Math.PI / 4 * Steel * PlateThickness * Math.Pow(valve.Bore / 2, 4)
+        Math.PI / 4 * SteelDensity * PlateThickness * Math.Pow(valve.Bore / 2, 4)
         + Cylinder(valve.Shaft / 2, valve.Bore + ShaftBeyondBore)
         + Cylinder(quadrant.OuterRadius, quadrant.Thickness);
 
-    private static double Cylinder(double radius, double length) => Math.PI / 2 * Steel * length * Math.Pow(radius, 4);
+    private static double Cylinder(double radius, double length) => Math.PI / 2 * SteelDensity * length * Math.Pow(radius, 4);
 }
