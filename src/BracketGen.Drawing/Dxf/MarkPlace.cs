@@ -43,7 +43,7 @@ internal readonly record struct MarkPlace(Vector2 At, double Height, Angle Along
         .Select(l => Readable(l.StartTangent))
         .Prepend(Angle.Zero);
 
-    private static Angle Readable(Vector2 way) => (way.X > 1e-9 || (Math.Abs(way.X) <= 1e-9 && way.Y > 0) ? way : -way).Polar;
+    private static Angle Readable(Vector2 way) => (way.X > Tolerance.Direction || (Math.Abs(way.X) <= Tolerance.Direction && way.Y > 0) ? way : -way).Polar;
 
     private static Vector2? Find(double width, double height, Angle along, FlatPattern flat)
     {

@@ -147,7 +147,7 @@ internal sealed class FormedViews
 
         var value = _scene.Value;
         var points = _scene.Mesh.Vertices.Select(v => sketch.View.ToLocal(v).XY).ToArray();
-        Vector2 Extreme(Vector2 way, Vector2 then) => points.MaxBy(p => way.Dot(p) + 1e-4 * then.Dot(p));
+        Vector2 Extreme(Vector2 way, Vector2 then) => points.MaxBy(p => way.Dot(p) + FlatView.SecondWay * then.Dot(p));
         List<WantedDimension> wanted = [];
         void Want(Vector2 a, Vector2 b, Vector2 along, Vector2 side, double clear = 0)
         {
@@ -199,7 +199,7 @@ internal sealed class FormedViews
     {
         var folded = _scene.Bracket.Folded;
         var (_, axis) = folded.AxisOf(bend);
-        if (Math.Abs(axis.Dot(sketch.View.Z)) < 1 - 1e-6 || bend.Turn.Magnitude.Degrees > 150)
+        if (Math.Abs(axis.Dot(sketch.View.Z)) < ViewSketch.SeenFromAbove || bend.Turn.Magnitude.Degrees > 150)
         {
             return;
         }
@@ -255,7 +255,7 @@ internal sealed class FormedViews
         foreach (var hole in _scene.Bracket.Holes)
         {
             var frame = _scene.Bracket.Folded.Flanges[hole.Flange];
-            if (Math.Abs(frame.Z.Dot(_front.View.Z)) > 1 - 1e-6)
+            if (Math.Abs(frame.Z.Dot(_front.View.Z)) > ViewSketch.SeenFromAbove)
             {
                 space.AddLabel(
                     hole.Name, scale * _front.View.ToLocal(frame.ToWorld(hole.Centre)).XY, scale * hole.Diameter / 2, TextHeight.Small, FontWeight.Bold);

@@ -61,7 +61,7 @@ internal static class PartTables
     private static string OuterRadius(Bracket bracket, BracketHole hole, ValueFormat value)
     {
         var radii = bracket.Flat.Blank.Outline.Segments.OfType<ArcSegment>()
-            .Where(a => a.Centre.DistanceTo(hole.Centre) < 1e-6 && a.Sweep.Radians > 0)
+            .Where(a => a.Centre.DistanceTo(hole.Centre) < Tolerance.SameSize && a.Sweep.Radians > 0)
             .Select(a => value.Radius(a.Radius))
             .Distinct();
         var text = string.Join(", ", radii);

@@ -89,7 +89,7 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
         var colours = new ValueScale(1);
         var atRest = ShellPicture.Rims(Triangles)
             .Select(e => (Start: scale * view.ToLocal(Nodes[e.From]).XY, End: scale * view.ToLocal(Nodes[e.To]).XY))
-            .Where(e => e.Start.DistanceTo(e.End) > 1e-6)
+            .Where(e => e.Start.DistanceTo(e.End) > Tolerance.SameSize)
             .Select(e => (SheetItem)new Stroke(e.Start, e.End, LineKind.Rule));
         var picture = ShellPicture.Draw(moved, Triangles, [.. shape.Select(s => s.Length)], view, scale, colours);
         return (SheetBlock.Around([.. picture.Items, .. atRest]), colours.Legend(StrengthText.OfMaximum, ValueScale.Plain));

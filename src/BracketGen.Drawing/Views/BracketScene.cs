@@ -78,6 +78,6 @@ internal sealed class BracketScene
     private static Angle QuarterRest(Angle angle)
     {
         var rest = Math.IEEERemainder(angle.Radians, Math.PI / 2);
-        return new(Math.Abs(rest) < 1e-9 ? 0 : rest);
+        return new(Math.Abs(rest) < Tolerance.Direction ? 0 : rest);
     }
 }
