@@ -8,6 +8,8 @@ public sealed class ConvexSolid
 {
     private readonly Func<Vector3, Vector3> _farthest;
 
+    private double _reach = double.NaN;
+
     private ConvexSolid(Func<Vector3, Vector3> farthest, Vector3 inside, double rounding) =>
         (_farthest, Inside, Rounding) = (farthest, inside, rounding);
 
@@ -16,6 +18,22 @@ public sealed class ConvexSolid
 
     /// <summary>How far its surface lies outside the solid whose farthest points are known (mm): the radius of a wire, for one; negative where it lies inside.</summary>
     public double Rounding { get; }
+
+    /// <summary>Radius of a ball about <see cref="Inside"/> that holds all of it, its rounding included (mm).</summary>
+    public double Reach
+    {
+        get
+        {
+            if (double.IsNaN(_reach))
+            {
+                // The farthest corner of the box round it.
+                double Along(Vector3 axis) => Math.Max((Farthest(axis) - Inside).Dot(axis), (Farthest(-axis) - Inside).Dot(-axis));
+                _reach = new Vector3(Along(new(1, 0, 0)), Along(new(0, 1, 0)), Along(new(0, 0, 1))).Length + Math.Max(0, Rounding);
+            }
+
+            return _reach;
+        }
+    }
 
     /// <summary>The point of the solid, <see cref="Rounding"/> not counted, that lies farthest in a direction of any length but zero.</summary>
     public Vector3 Farthest(Vector3 direction) => _farthest(direction);

@@ -66,7 +66,7 @@ public class SolidGapTests
     {
         var (one, other) = pair;
         var gap = SolidGap.Between(one, other);
-        Vector3[] ways = [.. Directions(1500)];
+        Vector3[] ways = [.. Directions(400)];
         var strip = ways.Max(w => (one.Farthest(-w) - other.Farthest(w)).Dot(w)) - one.Rounding - other.Rounding;
         if (gap > 0)
         {
@@ -75,9 +75,9 @@ public class SolidGapTests
             Assert.True(gap <= sampled + 1e-6, $"gap {gap}, sampled {sampled}");
         }
 
-        // No strip is wider than the gap, and a direction 4° off shows nearly all of it.
+        // No strip is wider than the gap, and a direction 8° off shows nearly all of it.
         Assert.True(strip <= gap + 1e-5, $"gap {gap}, strip {strip}");
-        Assert.True(strip >= gap - 0.08 * 130, $"gap {gap}, strip {strip}");
+        Assert.True(strip >= gap - 0.15 * 130, $"gap {gap}, strip {strip}");
     });
 
     // Two rods, boxes or discs through one point overlap, however they lie.

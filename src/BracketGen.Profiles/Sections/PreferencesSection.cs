@@ -34,10 +34,13 @@ internal static class PreferencesSection
         "fitting_clearance", 0, 100, "Clearance between the end fitting and the stop, with everything that sticks out of the stop.", Usual.FittingClearance);
 
     private static readonly Key<double> SweepClearance = Length(
-        "sweep_clearance", 0, 50, "Clearance between moving parts and the bracket.", Usual.SweepClearance);
+        "sweep_clearance", 0, 50, "Clearance between moving parts and the bracket, the casting and the keep-outs.", Usual.SweepClearance);
+
+    private static readonly Key<double> OuterClearance = Length(
+        "outer_clearance", 0, 50, "Clearance between the outer on its route and all that it passes.", Usual.OuterClearance);
 
     private static readonly Key<double> KeepOutClearance = Length(
-        "keep_out_clearance", 0, 50, "Clearance between the bracket and the keep-outs.", Usual.KeepOutClearance);
+        "keep_out_clearance", 0, 50, "Clearance between the bracket with the outer end and the casting and keep-outs.", Usual.KeepOutClearance);
 
     private static readonly Key<double> AdjusterReserve = Key<double>.WithDefault(
         "adjuster_reserve", QuantityForm.Number(0, 1), "Part of the adjuster's half range that the design leaves unused; no unit.", Usual.AdjusterReserve);
@@ -71,7 +74,7 @@ internal static class PreferencesSection
 
     public static Section<LocatedPreferences> Form { get; } = new(
         [
-            FreePlay, MinFreePlay, MinOverTravel, MaxOverTravel, MinWrap, FittingClearance, SweepClearance,
+            FreePlay, MinFreePlay, MinOverTravel, MaxOverTravel, MinWrap, FittingClearance, SweepClearance, OuterClearance,
             KeepOutClearance, AdjusterReserve, Opening, Materials, MinThickness, MaxThickness, CornerRadius,
             MinYieldFactor, MinEnduranceFactor, MaxGive,
         ],
@@ -85,6 +88,7 @@ internal static class PreferencesSection
                 MinWrap = new Angle(v.Get(MinWrap)),
                 FittingClearance = v.Get(FittingClearance),
                 SweepClearance = v.Get(SweepClearance),
+                OuterClearance = v.Get(OuterClearance),
                 KeepOutClearance = v.Get(KeepOutClearance),
                 AdjusterReserve = v.Get(AdjusterReserve),
                 StopOpening = v.Get(Opening),
