@@ -81,7 +81,7 @@ public static class BracketChecks
     /// <param name="job">The job, opening counter-clockwise like the bracket.</param>
     /// <param name="placement">Where the stop is.</param>
     /// <param name="travel">The travel with the stop there.</param>
-    /// <param name="error">How much too small a distance may be told (mm); it never decides whether a limit is kept.</param>
+    /// <param name="error">How much too small a distance may come out (mm); it never decides whether a limit is kept.</param>
     public static IEnumerable<Check> InSpace(
         Bracket bracket, Job job, StopPlacement placement, Travel travel, double error = SpaceDemand.Error)
     {
