@@ -80,7 +80,7 @@ public static class WorksheetSections
                     new("", "normal, out of the casting: x", "", "normal"), new("", "normal: y", "", "normal"), new("", "normal: z", "", "normal"),
                 ]),
             new(
-                "7  Keep-outs: what bracket, cable and quadrant must stay clear of (one for each)", SketchKind.KeepOut,
+                "7  Keep-outs for bracket, cable and quadrant (one for each)", SketchKind.KeepOut,
                 "rule; make the boxes generous.",
                 "forgetting what moves: hoses, the engine on its mounts, the bonnet.",
                 [
