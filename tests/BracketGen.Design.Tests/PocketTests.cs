@@ -38,12 +38,12 @@ public class PocketTests
     }
 
     [Theory]
-    [InlineData(CheckId.PocketShape, CheckKind.Function, EndFittingKind.Ball, 7.2, 8.2, true, 2.2)] // A barrel in a ball's socket.
-    [InlineData(CheckId.PocketPlay, CheckKind.Function, EndFittingKind.Barrel, 6.05, 8.2, true, 2.2)] // It goes in, but jams.
-    [InlineData(CheckId.PocketHold, CheckKind.Safety, EndFittingKind.Barrel, 7.2, 8.2, true, 5.2)] // It slips out through the slot.
-    [InlineData(CheckId.PocketTurn, CheckKind.Safety, EndFittingKind.Barrel, 7.2, 8.2, false, 2.2)] // Its axis lies across the shaft.
-    [InlineData(CheckId.PocketDepth, CheckKind.Safety, EndFittingKind.Barrel, 7.2, 7.5, true, 2.2)] // It sticks out.
-    public void What_is_wrong_with_a_pocket_is_found(CheckId id, CheckKind kind, EndFittingKind pocket, double width, double depth, bool along, double slot)
+    [InlineData(CheckId.PocketShape, CheckKind.Function, PocketKind.Socket, 7.2, 8.2, true, 2.2)] // A barrel in a ball's socket.
+    [InlineData(CheckId.PocketPlay, CheckKind.Function, PocketKind.Bore, 6.05, 8.2, true, 2.2)] // It goes in, but jams.
+    [InlineData(CheckId.PocketHold, CheckKind.Safety, PocketKind.Bore, 7.2, 8.2, true, 5.2)] // It slips out through the slot.
+    [InlineData(CheckId.PocketTurn, CheckKind.Safety, PocketKind.Bore, 7.2, 8.2, false, 2.2)] // Its axis lies across the shaft.
+    [InlineData(CheckId.PocketDepth, CheckKind.Safety, PocketKind.Bore, 7.2, 7.5, true, 2.2)] // It sticks out.
+    public void What_is_wrong_with_a_pocket_is_found(CheckId id, CheckKind kind, PocketKind pocket, double width, double depth, bool along, double slot)
     {
         var checks = With(new(pocket, width, width, depth, along), slot);
         Assert.True(checks[id].Fails);
@@ -60,12 +60,12 @@ public class PocketTests
         Assert.Equal(slot, new EndFitting(kind, diameter, length).LeastWidth);
 
     [Theory]
-    [InlineData(EndFittingKind.Ball, EndFittingKind.Barrel, true, true)] // A ball turns in a bore, whichever way that lies.
-    [InlineData(EndFittingKind.Ball, EndFittingKind.Barrel, false, true)]
-    [InlineData(EndFittingKind.Barrel, EndFittingKind.Barrel, false, false)]
-    [InlineData(EndFittingKind.Nipple, EndFittingKind.Nipple, false, false)]
-    public void What_turns(EndFittingKind fitting, EndFittingKind pocket, bool along, bool turns) =>
-        Assert.Equal(turns, new FittingPocket(pocket, 9, 9, 9, along).LetsTurn(new(fitting, 6, 7)));
+    [InlineData(EndFittingKind.Ball, PocketKind.Bore, true, true)] // A ball turns in a bore, whichever way that lies.
+    [InlineData(EndFittingKind.Ball, PocketKind.Bore, false, true)]
+    [InlineData(EndFittingKind.Barrel, PocketKind.Bore, false, false)]
+    [InlineData(EndFittingKind.Nipple, PocketKind.Recess, false, false)]
+    public void What_turns(EndFittingKind fitting, PocketKind pocket, bool along, bool turns) =>
+        Assert.Equal(turns, new FittingInPocket(new(fitting, 6, 7), new(pocket, 9, 9, 9, along)).LetsTurn);
 
     // Machinery's Handbook, minimum sheave diameters, from memory: 42 for 6x7 and 34 for 6x19. By hand: (2 x 31.5 - 1.5) / 1.5 = 41.
     [Theory]

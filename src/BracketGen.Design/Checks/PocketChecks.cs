@@ -33,12 +33,12 @@ public static class PocketChecks
     public static IEnumerable<Check> Of(Quadrant quadrant, Cable cable, Travel travel)
     {
         var (pocket, fitting, wire) = (quadrant.PocketShape, cable.Fitting, cable.WireDiameter);
-        var knownOrNot = pocket is null ? double.NaN : 0;
-        yield return new(CheckId.PocketShape, pocket is null ? double.NaN : pocket.Takes(fitting.Kind) ? 1 : 0, 1);
-        yield return new(CheckId.PocketPlay, pocket?.PlayOf(fitting) ?? double.NaN, LeastPlay);
-        yield return new(CheckId.PocketHold, fitting.LeastWidth - quadrant.SlotWidth + knownOrNot, LeastHold);
-        yield return new(CheckId.PocketTurn, pocket is null ? double.NaN : Turns(pocket, fitting, travel) ? 1 : 0, 1);
-        yield return new(CheckId.PocketDepth, pocket?.BelowFace(fitting) ?? double.NaN, 0);
+        double Known(Func<FittingInPocket, double> value) => pocket is null ? double.NaN : value(new(fitting, pocket));
+        yield return new(CheckId.PocketShape, Known(f => f.Belongs ? 1 : 0), 1);
+        yield return new(CheckId.PocketPlay, Known(f => f.Play), LeastPlay);
+        yield return new(CheckId.PocketHold, Known(_ => fitting.LeastWidth - quadrant.SlotWidth), LeastHold);
+        yield return new(CheckId.PocketTurn, Known(f => Turns(f, travel) ? 1 : 0), 1);
+        yield return new(CheckId.PocketDepth, Known(f => f.BelowFace), 0);
 
         yield return new(
             CheckId.WireBend, cable.Construction is null ? double.NaN : (2 * SmallestRadius(quadrant, travel) - wire) / wire,
@@ -49,8 +49,8 @@ public static class PocketChecks
     }
 
     // A nipple lies along the wire, whose direction in the quadrant does not change as long as it lies in the groove.
-    private static bool Turns(FittingPocket pocket, EndFitting fitting, Travel travel) => pocket.LetsTurn(fitting)
-        || (fitting.Kind == EndFittingKind.Nipple && pocket.Kind == EndFittingKind.Nipple && !travel.Sweep.Any(w => w.LiftedOff));
+    private static bool Turns(FittingInPocket held, Travel travel) => held.LetsTurn
+        || (held is { Fitting.Kind: EndFittingKind.Nipple, Pocket.Kind: PocketKind.Recess } && !travel.Sweep.Any(w => w.LiftedOff));
 
     // Smallest radius of the wire's centre line where it lies in the groove.
     private static double SmallestRadius(Quadrant quadrant, Travel travel)

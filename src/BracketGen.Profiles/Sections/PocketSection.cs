@@ -1,4 +1,3 @@
-using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles.Forms;
 
@@ -22,7 +21,7 @@ internal static class PocketSection
     public static Variants<FittingPocket> Form { get; } = new(
         "kind",
         "The fitting it is made for.",
-        ("barrel", new([Diameter, Depth, Axis], v => new(EndFittingKind.Barrel, v.Get(Diameter), v.Get(Diameter), v.Get(Depth), v.Get(Axis)))),
-        ("ball", new([Diameter, Depth], v => new(EndFittingKind.Ball, v.Get(Diameter), v.Get(Diameter), v.Get(Depth), true))),
-        ("nipple", new([Width, Length, Depth], v => new(EndFittingKind.Nipple, v.Get(Width), v.Get(Length), v.Get(Depth), false))));
+        ("barrel", new([Diameter, Depth, Axis], v => new(PocketKind.Bore, v.Get(Diameter), v.Get(Diameter), v.Get(Depth), v.Get(Axis)))),
+        ("ball", new([Diameter, Depth], v => new(PocketKind.Socket, v.Get(Diameter), v.Get(Diameter), v.Get(Depth), true))),
+        ("nipple", new([Width, Length, Depth], v => new(PocketKind.Recess, v.Get(Width), v.Get(Length), v.Get(Depth), false))));
 }

@@ -65,8 +65,8 @@ public sealed class JobInputs(Solution solution)
         yield return new("pocket", quadrant.PocketShape switch
         {
             null => "not measured",
-            { Kind: EndFittingKind.Nipple } p => $"recess for a nipple, {Length(p.Width)} wide, {Length(p.Length)} long, {Length(p.Depth)} deep",
-            { Kind: EndFittingKind.Ball } p => $"socket for a ball, diameter {Length(p.Width)}, {Length(p.Depth)} deep",
+            { Kind: PocketKind.Recess } p => $"recess for a nipple, {Length(p.Width)} wide, {Length(p.Length)} long, {Length(p.Depth)} deep",
+            { Kind: PocketKind.Socket } p => $"socket for a ball, diameter {Length(p.Width)}, {Length(p.Depth)} deep",
             var p => $"bore for a barrel, diameter {Length(p.Width)}, {Length(p.Depth)} deep, axis {(p.AlongShaft ? "along" : "across")} the shaft",
         });
         yield return new("outside radius over the rims", Length(quadrant.OuterRadius));
