@@ -49,7 +49,7 @@ public class BeginTests
         Assert.Equal(new CircularGroove(new(31.5, 0.2)), body.Quadrant.Groove);
         Assert.Equal(1129.848, body.Springs.TorqueOpen.Value, 0.001); // NIST SP 811, B.8
         Assert.Equal(0.52, body.Sensor!.ClosedVolts);
-        Assert.Equal(new Vector3(-50, -22, -24), body.Mount.Holes[0].At);
+        Assert.Equal(new ThrottlePoint(-50, -22, -24), body.Mount.Holes[0].At);
         Assert.Equal("M6", body.Mount.Holes[1].Thread.Name);
         Assert.Equal(new FittingPocket(PocketKind.Bore, 7.2, 7.2, 8.2, true), body.Quadrant.PocketShape);
         Assert.Equal(new BoreAxis(-63, Angle.Zero, 72, 60, 60), body.BoreAxis);

@@ -77,7 +77,7 @@ public class ObstacleTests
     public void A_box_where_the_adjuster_is()
     {
         var placement = Solved.Value.Placement!;
-        AssertFails(WithBox(placement.Seat + 10 * placement.Direction, 2), CheckId.OuterEndClearance, CheckKind.Function, "across the wire");
+        AssertFails(WithBox((placement.Seat + 10 * placement.Direction).Vector, 2), CheckId.OuterEndClearance, CheckKind.Function, "across the wire");
     }
 
     [Fact]
@@ -93,7 +93,7 @@ public class ObstacleTests
     public void The_search_goes_round_a_box_across_the_wire()
     {
         var placement = Solved.Value.Placement!;
-        var box = Box(placement.Seat - 12 * placement.Direction, 1);
+        var box = Box((placement.Seat - 12 * placement.Direction).Vector, 1);
         var other = Designer.Solve(Plover with { Body = Plover.Body with { KeepOuts = Plover.Body.KeepOuts.Add(box) } });
         Assert.NotEmpty(other.Offers);
         Assert.True(other.Checks.Single(c => c.Id == CheckId.WireOverlap).Passes);
@@ -147,7 +147,7 @@ public class ObstacleTests
         var (radius, offset, direction, straight, rotation) = drawn;
         var quadrant = new Quadrant
         {
-            Groove = new EccentricGroove(radius, offset, Angle.FromDegrees(direction)), Rotation = Angle.FromDegrees(rotation).Radians, Pocket = -0.4,
+            Groove = new EccentricGroove(radius, offset, Angle.FromDegrees(direction)), Rotation = new(Angle.FromDegrees(rotation)), Pocket = new(new Angle(-0.4)),
             GrooveExtent = Angle.FromDegrees(rotation + 65), GrooveWidth = 3, SlotWidth = 2, OuterRadius = radius + offset + 3, Thickness = 9, HubRadius = 10,
         };
         if (StopPlacement.At(quadrant, straight + quadrant.Groove.ArcBetween(quadrant.PocketNormal, new(1.7)), 2, new(1.7)) is not { } placement
@@ -166,7 +166,7 @@ public class ObstacleTests
                 var at = Vector3.From(taut.From + j / 20.0 * taut.Straight * taut.Direction);
                 if (at.XY.Length > quadrant.OuterRadius)
                 {
-                    Assert.True(rods.Min(r => MovingParts.SegmentDistance(at, r.From, r.To) - r.Radius) <= -wire / 2 + 1e-9, $"opening {i}, {at}");
+                    Assert.True(rods.Min(r => MovingParts.SegmentDistance(new(at), r.From, r.To) - r.Radius) <= -wire / 2 + 1e-9, $"opening {i}, {at}");
                 }
             }
         }
@@ -204,11 +204,11 @@ public class ObstacleTests
         var route = Solved.Value.Mechanism!.Outer!.Route!;
         foreach (var step in (double[])[3, 8, 25])
         {
-            var tube = OuterTube.Of(route.Points(step), 2.5, 0, double.PositiveInfinity);
+            var tube = OuterTube.Of([.. route.Points(step).Select(p => new ThrottlePoint(p))], 2.5, 0, double.PositiveInfinity);
             for (double along = 0; along <= route.Length; along += 0.37)
             {
                 var at = route.At(along).Point;
-                Assert.True(tube.Min(p => MovingParts.SegmentDistance(at, p.From, p.To) - p.Radius) <= -2.5 + 1e-9);
+                Assert.True(tube.Min(p => MovingParts.SegmentDistance(new(at), p.From, p.To) - p.Radius) <= -2.5 + 1e-9);
             }
 
             // And is not much thicker.
@@ -216,7 +216,7 @@ public class ObstacleTests
         }
     }
 
-    private static KeepOutBox Box(Vector3 middle, double half) => new("across the wire", middle - half * new Vector3(1, 1, 1), middle + half * new Vector3(1, 1, 1));
+    private static KeepOutBox Box(Vector3 middle, double half) => new("across the wire", new(middle - half * new Vector3(1, 1, 1)), new(middle + half * new Vector3(1, 1, 1)));
 
     // The same bracket with a box more: what its checks say then.
     private static ImmutableArray<Check> WithBox(Vector3 middle, double half) =>

@@ -32,7 +32,7 @@ public static class BodyChecks
     {
         var (plane, holes) = (body.Mount.Plane, body.Mount.Holes);
         bool Meets(IReadOnlyList<ConvexSolid> casting, double from, double to) => holes.Any(h => casting.Any(
-            c => SolidGap.Between(c, ConvexSolid.Rod(h.At + from * plane.Normal, h.At + to * plane.Normal, 0)) < 0));
+            c => SolidGap.Between(c, ConvexSolid.Rod((h.At + from * plane.Normal).Vector, (h.At + to * plane.Normal).Vector, 0)) < 0));
         if (body.Shape == BodyShape.KeepOuts)
         {
             // Of keep-outs, some are the casting and others are not: only what lies right at the face is taken for it.

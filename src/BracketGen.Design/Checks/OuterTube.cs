@@ -15,7 +15,7 @@ internal static class OuterTube
     /// <param name="radius">Radius of the outer (mm).</param>
     /// <param name="from">Distance along the line at which it begins to count (mm).</param>
     /// <param name="to">Distance along the line at which it ends to count (mm).</param>
-    public static ImmutableArray<Rod> Of(IReadOnlyList<Vector3> line, double radius, double from, double to)
+    public static ImmutableArray<Rod> Of(IReadOnlyList<ThrottlePoint> line, double radius, double from, double to)
     {
         var pieces = ImmutableArray.CreateBuilder<Rod>();
         double begin = 0;
@@ -39,7 +39,7 @@ internal static class OuterTube
     }
 
     /// <summary>Length of the line (mm).</summary>
-    public static double LengthOf(IReadOnlyList<Vector3> line)
+    public static double LengthOf(IReadOnlyList<ThrottlePoint> line)
     {
         double length = 0;
         for (var i = 0; i + 1 < line.Count; i++)
@@ -50,7 +50,7 @@ internal static class OuterTube
         return length;
     }
 
-    private static double TurnAt(IReadOnlyList<Vector3> line, int i)
+    private static double TurnAt(IReadOnlyList<ThrottlePoint> line, int i)
     {
         Vector3 before = line[i] - line[i - 1], after = line[i + 1] - line[i];
         return before.Length > Tolerance.Point && after.Length > Tolerance.Point ? before.AngleTo(after).Radians : 0;

@@ -6,10 +6,10 @@ namespace BracketGen.Design.Checks;
 /// <param name="From">One end of its centre line (mm).</param>
 /// <param name="To">The other end (mm).</param>
 /// <param name="Radius">Its radius (mm).</param>
-internal readonly record struct Rod(Vector3 From, Vector3 To, double Radius)
+internal readonly record struct Rod(ThrottlePoint From, ThrottlePoint To, double Radius)
 {
     /// <summary>As a solid.</summary>
-    public ConvexSolid Solid => ConvexSolid.Rod(From, To, Radius);
+    public ConvexSolid Solid => ConvexSolid.Rod(From.Vector, To.Vector, Radius);
 
     /// <summary>As the distance from it.</summary>
     public ConvexDistance Distance

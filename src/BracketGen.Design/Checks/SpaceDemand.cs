@@ -12,7 +12,7 @@ namespace BracketGen.Design.Checks;
 /// <param name="Things">What must be left room, as convex pieces.</param>
 /// <param name="Limit">Distance (mm) to be kept.</param>
 /// <param name="Within">The part of the sheet that keeps it: positive there, a signed distance (mm) in the flat; null for all.</param>
-internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Things, double Limit, Func<Vector2, double>? Within)
+internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Things, double Limit, Func<FlatPoint, double>? Within)
 {
     /// <summary>What is kept apart; null where the check's words say it.</summary>
     public Pair? Pair { get; init; }
@@ -72,7 +72,7 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
         if (body.Casting is { } casting)
         {
             Pair pair = new(Thing.Bracket, Thing.Casting);
-            Func<Vector2, double>? onFace = bends.IsEmpty ? null : p => -bends[0].Depth(p);
+            Func<FlatPoint, double>? onFace = bends.IsEmpty ? null : p => -bends[0].Depth(p);
             yield return new(CheckId.BodyClearance, [casting.DistanceTo], 0, onFace) { Pair = pair };
             if (!bends.IsEmpty)
             {
@@ -100,7 +100,7 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
         // The nut, shoulder or spanner on either side of the stop flange, and the wire, must stay clear of all that is not the stop flange.
         var last = bracket.StopBend!;
         var lip = bracket.Lip;
-        double OffStopFlange(Vector2 point) => Math.Max(last.Allowance - last.Depth(point), lip?.Depth(point) ?? double.NegativeInfinity);
+        double OffStopFlange(FlatPoint point) => Math.Max(last.Allowance - last.Depth(point), lip?.Depth(point) ?? double.NegativeInfinity);
         var (stop, normal) = bracket.FoldedSeat;
         var (from, to) = (stop - bracket.Seat.Protrusion * normal, stop + Surroundings.StopBodyRoom * normal);
         yield return new(CheckId.StopRoom, [p => MovingParts.SegmentDistance(p, from, to)], bracket.Seat.RoomDiameter / 2, OffStopFlange);

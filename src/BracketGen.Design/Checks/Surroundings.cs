@@ -19,7 +19,7 @@ internal sealed class Surroundings
 
     private readonly Lazy<MovingParts> _moving;
     private readonly Lazy<ImmutableArray<Rod>> _wire;
-    private readonly Lazy<ImmutableArray<Vector3>> _line;
+    private readonly Lazy<ImmutableArray<ThrottlePoint>> _line;
     private readonly Lazy<ImmutableArray<Standing>> _standing;
 
     /// <summary>The surroundings of a bracket.</summary>
@@ -63,7 +63,7 @@ internal sealed class Surroundings
     /// </summary>
     public ImmutableArray<Rod> OuterPast(Standing keepOut)
     {
-        if (Job.Bulkhead is not { } bulkhead || SolidGap.Between(keepOut.Solid, ConvexSolid.Rod(bulkhead.Point, bulkhead.Point, 0)) > AtBulkhead)
+        if (Job.Bulkhead is not { } bulkhead || SolidGap.Between(keepOut.Solid, ConvexSolid.Rod(bulkhead.Point.Vector, bulkhead.Point.Vector, 0)) > AtBulkhead)
         {
             return Outer;
         }
@@ -80,9 +80,9 @@ internal sealed class Surroundings
             var (seat, normal) = Bracket.FoldedSeat;
             var (end, thickness) = (Job.Vehicle.Cable.OuterEnd, Bracket.Stock.Thickness);
             var front = end is ThreadedAdjuster adjuster ? thickness + adjuster.NutHeight : Bracket.Seat.Protrusion;
-            var wide = ConvexSolid.Cylinder(seat - front * normal, seat + StopBodyRoom * normal, Bracket.Seat.SeatRadius);
+            var wide = ConvexSolid.Cylinder((seat - front * normal).Vector, (seat + StopBodyRoom * normal).Vector, Bracket.Seat.SeatRadius);
             return Bracket.Seat.Protrusion > front
-                ? [wide, ConvexSolid.Cylinder(seat - Bracket.Seat.Protrusion * normal, seat, end.BodyDiameter / 2)]
+                ? [wide, ConvexSolid.Cylinder((seat - Bracket.Seat.Protrusion * normal).Vector, seat.Vector, end.BodyDiameter / 2)]
                 : [wide];
         }
     }
@@ -93,7 +93,7 @@ internal sealed class Surroundings
         var thread = bolt.Thread!;
         var seat = Bracket.Folded.Fold(bolt.Centre, Bracket.Flat.Thickness);
         var top = seat + (thread.HeadHeight + thread.WasherThickness) * Bracket.Folded.Flanges[bolt.Flange].Z;
-        return new Standing(Thing.Bolt, bolt.Name, ConvexSolid.Cylinder(seat, top, thread.WasherDiameter / 2));
+        return new Standing(Thing.Bolt, bolt.Name, ConvexSolid.Cylinder(seat.Vector, top.Vector, thread.WasherDiameter / 2));
     });
 
     // The outer comes out of a panel whose face the bulkhead's point was measured on, within what a rule reads.

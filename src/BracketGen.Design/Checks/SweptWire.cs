@@ -26,7 +26,7 @@ internal static class SweptWire
     /// <param name="travel">The travel.</param>
     /// <param name="seat">The seat of the outer end (mm).</param>
     /// <param name="wireDiameter">Diameter of the wire (mm).</param>
-    public static ImmutableArray<Rod> Of(Quadrant quadrant, Travel travel, Vector3 seat, double wireDiameter)
+    public static ImmutableArray<Rod> Of(Quadrant quadrant, Travel travel, ThrottlePoint seat, double wireDiameter)
     {
         var sweep = travel.Sweep;
         var moves = MostMove(quadrant, travel, seat.XY) * travel.Rotation.Radians;
@@ -48,7 +48,7 @@ internal static class SweptWire
         var rods = ImmutableArray.CreateBuilder<Rod>();
         for (var i = 0; i <= steps; i += every)
         {
-            rods.Add(new(Vector3.From(sweep[i].From), seat, radius));
+            rods.Add(new(new(Vector3.From(sweep[i].From)), seat, radius));
         }
 
         return rods.ToImmutable();

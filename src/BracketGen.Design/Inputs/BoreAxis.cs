@@ -16,7 +16,7 @@ public sealed record BoreAxis(double Z, Angle Direction, double OutsideDiameter,
     public KeepOutCylinder Casting(string name)
     {
         var along = Vector3.From(Vector2.FromPolar(1, Direction));
-        var crossing = new Vector3(0, 0, Z);
+        var crossing = new ThrottlePoint(0, 0, Z);
         return new(name, crossing - Behind * along, crossing + Ahead * along, OutsideDiameter / 2);
     }
 

@@ -14,14 +14,14 @@ public static class OuterWay
     /// <param name="placement">Where the stop is, in the job's frame.</param>
     public static OuterRoute? Tightest(Job job, StopPlacement placement) => job.Bulkhead is { } bulkhead
         ? OuterRoute.Shortest(
-            placement.Seat, placement.Direction, bulkhead.Point, -bulkhead.Direction, job.Vehicle.Cable.MinBendRadius)
+            placement.Seat.Vector, placement.Direction, bulkhead.Point.Vector, -bulkhead.Direction, job.Vehicle.Cable.MinBendRadius)
         : null;
 
     /// <summary>Points along the outer's centre line, from the seat to the bulkhead, no two farther apart than <paramref name="step"/> (mm); empty where the line is not known.</summary>
     /// <param name="job">The job.</param>
     /// <param name="placement">Where the stop is, in the job's frame.</param>
     /// <param name="step">Step (mm).</param>
-    public static ImmutableArray<Vector3> Line(Job job, StopPlacement placement, double step) => Of(job, placement)?.Route?.Points(step) ?? [];
+    public static ImmutableArray<ThrottlePoint> Line(Job job, StopPlacement placement, double step) => Of(job, placement)?.Route?.Points(step) is { } points ? [.. points.Select(p => new ThrottlePoint(p))] : [];
 
     /// <summary>
     /// The gentlest way for an outer of known length; the tightest for one that was not measured, nothing being said of what is
@@ -39,7 +39,7 @@ public static class OuterWay
         if (job.Vehicle.Cable.OuterLength is { } length)
         {
             return OuterRoute.Fit(
-                placement.Seat, placement.Direction, bulkhead.Point, bulkhead.Direction, job.Vehicle.Cable.MinBendRadius, length);
+                placement.Seat.Vector, placement.Direction, bulkhead.Point.Vector, bulkhead.Direction, job.Vehicle.Cable.MinBendRadius, length);
         }
 
         var tightest = Tightest(job, placement);

@@ -70,7 +70,7 @@ internal static class ThrottleBodySection
             Shape = v.Get(Shape),
             SpringRooms = v.Get(SpringRooms),
             ValveClosedAngle = new Angle(v.Get(ClosedAngle)),
-            Sensor = v.Has(Sensor) ? new(v.Get(Sensor).Closed, v.Get(Sensor).Open, new(v.Get(Quadrant).Rotation.Value)) : null,
+            Sensor = v.Has(Sensor) ? new(v.Get(Sensor).Closed, v.Get(Sensor).Open, v.Get(Quadrant).Rotation.Value) : null,
             Engine = v.Has(Engine) ? v.Get(Engine) : null,
         },
         [
@@ -92,7 +92,7 @@ internal static class ThrottleBodySection
     {
         var quadrant = values.Get(Opens).Turned(values.Get(Quadrant));
         var farthest = Enumerable.Range(0, 49)
-            .Max(i => quadrant.Groove.PointWithNormal(quadrant.Groove.NormalAt(new(quadrant.Pocket.Value + i / 48.0 * quadrant.GrooveExtent.Radians))).Length);
+            .Max(i => quadrant.Groove.PointWithNormal(quadrant.Groove.NormalAt(new(quadrant.Pocket.Value.Radians + i / 48.0 * quadrant.GrooveExtent.Radians))).Length);
         if (farthest > quadrant.OuterRadius + Tolerance.SameSize)
         {
             values.Report(Quadrant, new GrooveOutsideRim(farthest));
