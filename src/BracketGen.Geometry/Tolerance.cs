@@ -1,6 +1,6 @@
 namespace BracketGen.Geometry;
 
-/// <summary>The tolerances that several rooms share, with the reason for each size. A room's own stand in its first folder.</summary>
+/// <summary>The tolerances that several rooms share, with the reason for each size. A room keeps its own in its first folder.</summary>
 public static class Tolerance
 {
     /// <summary>

@@ -15,7 +15,7 @@ internal static class PdfText
         ];
     }
 
-    /// <summary>Width and height of each page, whole millimetres: «210 x 297».</summary>
+    /// <summary>Width and height of each page, whole millimetres: 210 x 297.</summary>
     public static IReadOnlyList<string> Sizes(string path)
     {
         using var document = PdfDocument.Open(path);

@@ -33,7 +33,7 @@ internal sealed class Workplace : IDisposable
     public static IReadOnlyList<string> Jobs { get; } =
         [.. Directory.GetFiles(RepositoryRoot.PathOf("profiles", "jobs"), "*.toml").Select(f => Path.GetFileNameWithoutExtension(f)).Order()];
 
-    /// <summary>Where the program is told to put its files.</summary>
+    /// <summary>Folder given to the program for its files.</summary>
     public string Output => PathOf("output");
 
     /// <summary>Full path of a file or folder in it.</summary>

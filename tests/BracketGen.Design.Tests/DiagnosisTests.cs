@@ -11,7 +11,7 @@ namespace BracketGen.Design.Tests;
 /// <summary>What stands in the way of a bracket, and what opens a way.</summary>
 public class DiagnosisTests
 {
-    // A wall across the one place where the bracket could be: it, and nothing else, is named, and moving it off as told mends it.
+    // A wall across the one place where the bracket could be: it, and nothing else, is named, and moving it as printed leads to a bracket.
     [Fact]
     public void A_wall_in_the_way_is_named_and_moving_it_off_mends_it()
     {
@@ -24,7 +24,7 @@ public class DiagnosisTests
         Assert.NotEmpty(Designer.Solve(With(job, new KeepOutBox("wall", Least + way.To * new Vector3(1, 1, 1), Most - way.To * new Vector3(1, 1, 1)))).Offers);
     }
 
-    // Each way that is told is a way: the job so changed has a passing bracket.
+    // Each way that is printed is a way: the job so changed has a passing bracket.
     [Fact]
     public void A_cable_of_the_length_told_finds_a_bracket()
     {

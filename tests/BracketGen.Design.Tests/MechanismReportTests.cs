@@ -117,7 +117,7 @@ public class MechanismReportTests
     }
 
     // With one reading uncertain, uniform over its ±, the probability is a length over a length: the adjuster gives wire up to
-    // range/2, so the least free play f is there as long as the free inner length is not shorter than nominal by more than
+    // range/2, so the minimum free play f is there as long as the free inner length is not shorter than nominal by more than
     // range/2 + slack - f.
     [Fact]
     public void The_probability_of_closing_is_exact_for_one_reading()

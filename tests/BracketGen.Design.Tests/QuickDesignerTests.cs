@@ -116,7 +116,7 @@ public class QuickDesignerTests
             Assert.Equal(thorough.Placement, quick.Placement);
         }
 
-        // Distances are told more coarsely, never too large, and never on the other side of their limit.
+        // Distances are found more coarsely, never too large, and never on the other side of their limit.
         foreach (var (a, b) in thorough.Checks.Zip(quick.Checks))
         {
             Assert.Equal(a.Id, b.Id);

@@ -57,7 +57,7 @@ public static partial class OutputAudit
         if (strange.Success)
         {
             var from = Math.Max(0, strange.Index - 60);
-            throw new InvalidDataException($"{name}: {strange.Value} in «{text[from..Math.Min(text.Length, strange.Index + 40)]}»");
+            throw new InvalidDataException($"{name}: {strange.Value} in '{text[from..Math.Min(text.Length, strange.Index + 40)]}'");
         }
     }
 

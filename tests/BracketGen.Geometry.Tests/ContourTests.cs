@@ -48,7 +48,7 @@ public class ContourTests
             var polygon = contour.ToPolygon(1e-3);
             if (!polygon.IsValid)
             {
-                return; // Crosses itself: «inside» means different things to the two.
+                return; // Crosses itself: "inside" means different things to the two.
             }
 
             foreach (var point in RandomShapes.Point.Draw(40, stream: 9).Select(p => 2 * p))

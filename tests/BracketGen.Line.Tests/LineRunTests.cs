@@ -135,7 +135,7 @@ public class LineRunTests
         Assert.Equal(2, broken.Length);
         Assert.All(broken, m => Assert.Contains("wire_diameter", m!.Reasons[0]));
 
-        // Mended, the rest stays.
+        // Once corrected, the rest stays.
         Assert.Equal(4, rig.Make(Estuary.WithSmall).Kept);
         Assert.Equal(6, rig.Register.Revisions.Length);
     }

@@ -9,7 +9,7 @@ namespace BracketGen.Mechanism.Tests;
 
 public class PedalLeverTests
 {
-    /// <summary>The data «RPN 14» of Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980), on which ordinary splines overshoot.</summary>
+    /// <summary>The data RPN 14 of Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980), on which ordinary splines overshoot.</summary>
     private static readonly double[] X = [7.99, 8.09, 8.19, 8.7, 9.2, 10, 12, 15, 20];
 
     private static readonly double[] Y = [0, 2.76429e-5, 4.37498e-2, 0.169183, 0.469428, 0.943740, 0.998636, 0.999919, 0.999994];

@@ -185,7 +185,7 @@ public class TautWireTests
 
     /// <summary>
     /// A leaving angle is found up to a turn; which turn is meant, by the wrap it was placed at: short of the pocket (lifted off), or more
-    /// than the groove holds, so that this can be told.
+    /// than the groove holds, so that this is seen.
     /// </summary>
     [Theory]
     [InlineData(170, 200)]

@@ -49,7 +49,7 @@ public class TravelUncertaintyTests
         Assert.Equal(-10, sure.WrapWideOpen.Nominal * 180 / Math.PI, 1e-9);
     }
 
-    /// <summary>Polar angles may be told on any turn; here with a wrap of 80°, little past the rotation of 60°.</summary>
+    /// <summary>Polar angles may be given on any turn; here with a wrap of 80°, little past the rotation of 60°.</summary>
     [Theory]
     [InlineData(-2)]
     [InlineData(-1)]

@@ -10,7 +10,7 @@ namespace BracketGen.Profiles.Tests;
 /// <summary>One mistake each: exactly one error, at its file, line and key, that says what was read, what is allowed and what to do.</summary>
 public class ErrorTests
 {
-    // file, what stands there, what it is changed to, key of the error, parts of: read, allowed, advice
+    // file, what it has, what it is changed to, key of the error, parts of: read, allowed, advice
     public static TheoryData<string, string, string, string, string, string, string> Mistakes => new()
     {
         // unknown keys and typing errors
@@ -123,7 +123,7 @@ public class ErrorTests
         Assert.Matches("[.?]$", ProfileErrorText.Advice(error));
     }
 
-    // file, what stands there, what it is changed to, line after where that begins (0: the same line), column
+    // file, what it has, what it is changed to, line after where that begins (0: the same line), column
     [Theory]
     [InlineData(Samples.Body, "bore = 58", "bore = \"58 lbf\"", 0, 8)] // the value
     [InlineData(Samples.Body, "bore = 58", "boer = 58", 0, 1)] // an unknown key: the key

@@ -95,7 +95,7 @@ public class SchemaTests
         Assert.All(keys, k => Assert.Matches($"`[^`]*\\b{k}\\b[^`]*`", manual));
     }
 
-    // Limits stand beside the reference to a shared definition: each is held against values that only it refuses.
+    // Limits are written beside the reference to a shared definition: each is held against values that only it refuses.
     [Theory]
     [InlineData(Samples.Body, "pitch_radius = { value = 31.5, plus_minus = 0.2 }", "pitch_radius = { value = 201, plus_minus = 0.2 }")]
     [InlineData(Samples.Body, "pitch_radius = { value = 31.5, plus_minus = 0.2 }", "pitch_radius = { value = 31.5, plus_minus = 20.5 }")]

@@ -93,7 +93,7 @@ public class StandardTableTests
         Assert.Null(CutTolerance.Linear(1, 1000.1, 2));
     }
 
-    /// <summary>The last size of each range and the last thickness of each table belong to it: «over ... up to» in ISO 9013's headings.</summary>
+    /// <summary>The last size of each range and the last thickness of each table belong to it: over ... up to in ISO 9013's headings.</summary>
     [Fact]
     public void Iso_9013_ranges_hold_their_upper_limits()
     {

@@ -58,7 +58,7 @@ public sealed class OutsideTool
         var missing = packages.FirstOrDefault(p => !Directory.Exists(RepositoryRoot.PathOf("tests", "readers", "node_modules", p)));
         if (missing is not null)
         {
-            Missing($"This test needs {missing}: run «npm ci --ignore-scripts» in tests/readers.");
+            Missing($"This test needs {missing}: run 'npm ci --ignore-scripts' in tests/readers.");
         }
 
         return Require("node", "nodejs");

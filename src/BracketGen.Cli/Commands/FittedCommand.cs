@@ -19,7 +19,7 @@ internal static class FittedCommand
         var slack = Reading("--free-play", ReadingKind.Length, "Slack in the wire at the quadrant with the pedal released (mm, or with its unit: \"0.08 in\").");
         var travel = Reading("--pedal-travel", ReadingKind.Length, "Travel of the pad from released to the floor, carpet in place (mm, or with its unit).");
         var command = new Command(
-            "fitted", $"Say what the readings taken after fitting mean, and which adjuster turn mends them. Engine off for all of them.\n\n{ExitCode.Help}")
+            "fitted", $"Say what the readings taken after fitting mean, and how to turn the adjuster to correct them. Engine off for all of them.\n\n{ExitCode.Help}")
         {
             job, closed, floored, slack, travel,
         };

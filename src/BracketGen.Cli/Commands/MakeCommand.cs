@@ -30,7 +30,7 @@ internal static class MakeCommand
             Description = "Name of a failed safety check (as the table gives it) despite which the cut file and the STEP file are written. The drawing then carries it in large type.",
             AllowMultipleArgumentsPerToken = true,
         };
-        var date = new Option<string?>("--date") { Description = "Date of issue for the title block, YYYY-MM-DD; stands before the job's own." };
+        var date = new Option<string?>("--date") { Description = "Date of issue for the title block, YYYY-MM-DD; overrides the job's own." };
         date.Validators.Add(result =>
         {
             if (result.GetValueOrDefault<string?>() is { } text && ParseDate(text) is null)
@@ -51,11 +51,11 @@ internal static class MakeCommand
         dxf.AcceptOnlyFromAmong("r2000", "r12");
         var kerf = new Option<bool>("--kerf-compensated")
         {
-            Description = $"Write also {JobFiles.KerfFile}: the way of the beam's middle, half the shop's kerf off the finished edge, for machines that cannot do it themselves.",
+            Description = $"Write also {JobFiles.KerfFile}: the beam path, half the shop's kerf off the finished edge, for machines that cannot offset it themselves.",
         };
         var paper = new Option<string?>("--paper")
         {
-            Description = "Sheet of the drawing: A3, A4, or B (17 x 11 inches), A (8.5 x 11 inches); stands before the job's own.",
+            Description = "Sheet of the drawing: A3, A4, or B (17 x 11 inches), A (8.5 x 11 inches); overrides the job's own.",
         };
         paper.AcceptOnlyFromAmong("A3", "A4", "B", "A");
         var skip = new Option<bool>("--skip-strength")

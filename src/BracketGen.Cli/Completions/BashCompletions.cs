@@ -1,7 +1,7 @@
 namespace BracketGen.Cli.Completions;
 
 /// <summary>The completions for bash, as a script to source.</summary>
-/// <remarks>Plain bash 4: it needs no package of completion helpers. GNU Bash Reference Manual, «Programmable Completion».</remarks>
+/// <remarks>Plain bash 4: it needs no package of completion helpers. GNU Bash Reference Manual, chapter Programmable Completion.</remarks>
 internal static class BashCompletions
 {
     public static string Write(IReadOnlyList<CompletedCommand> commands) =>

@@ -1,7 +1,7 @@
 namespace BracketGen.Cli.Completions;
 
 /// <summary>The completions for zsh, as the file <c>_bracketgen</c> of a folder in its <c>fpath</c>.</summary>
-/// <remarks>zsh manual, «Completion System», <c>_arguments</c> and <c>_describe</c>.</remarks>
+/// <remarks>zsh manual, chapter Completion System, <c>_arguments</c> and <c>_describe</c>.</remarks>
 internal static class ZshCompletions
 {
     public static string Write(IReadOnlyList<CompletedCommand> commands) =>

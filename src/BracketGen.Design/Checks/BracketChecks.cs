@@ -80,7 +80,7 @@ public static class BracketChecks
     /// <param name="body">The throttle body, opening counter-clockwise like the bracket.</param>
     /// <param name="cable">The cable.</param>
     /// <param name="preferences">The limits wanted.</param>
-    /// <param name="error">How much too small a distance may be told (mm); it never decides whether a limit is kept.</param>
+    /// <param name="error">How much too small a distance may come out (mm); it never decides whether a limit is kept.</param>
     public static IEnumerable<Check> InSpace(
         Bracket bracket, ThrottleBody body, Cable cable, Preferences preferences, double error = SpaceDemand.Error) => SpaceDemand
         .Of(bracket, body, cable, preferences)

@@ -139,7 +139,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
     }
 
     // Where there is an adjuster, it can give wire up to the end of its range: the valve can be made to close if that leaves the
-    // least free play. Where there is none, it must close as built.
+    // minimum free play. Where there is none, it must close as built.
     private static Probability Closing(TravelUncertainty? uncertainty, double shift, double range, double leastFreePlay) =>
         uncertainty is null ? default
         : range > 0 ? uncertainty.Run.Probability(o => o[0] + shift + range / 2 >= leastFreePlay)

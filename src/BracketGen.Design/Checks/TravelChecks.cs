@@ -8,7 +8,7 @@ namespace BracketGen.Design.Checks;
 /// <summary>The checks that need no bracket: does the cable work the valve?</summary>
 public static class TravelChecks
 {
-    /// <summary>Least number of return springs (49 CFR 571.124 S5: at least two sources of energy).</summary>
+    /// <summary>Minimum number of return springs (49 CFR 571.124 S5: at least two sources of energy).</summary>
     public const int LeastSprings = 2;
 
     /// <summary>Room the wire needs in groove and slot beyond its own diameter (mm; common practice, no source).</summary>

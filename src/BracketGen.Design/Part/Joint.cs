@@ -18,7 +18,7 @@ public sealed record Joint(
     /// <summary>Largest bend angle from flat that is air bent on plain tooling (common practice, no source).</summary>
     public static readonly Angle MostTurn = Angle.FromDegrees(135);
 
-    /// <summary>Least bend angle worth setting up a press brake for (common practice, no source).</summary>
+    /// <summary>Minimum bend angle worth setting up a press brake for (common practice, no source).</summary>
     public static readonly Angle LeastTurn = Angle.FromDegrees(5);
 
     /// <summary>

@@ -7,7 +7,7 @@ namespace BracketGen.Design.Part;
 /// <summary>The outer's way from the stop to the bulkhead, where the job says where that is.</summary>
 public static class OuterWay
 {
-    /// <summary>The shortest way with the outer's least bend radius; null where there is none, or the job gives no bulkhead.</summary>
+    /// <summary>The shortest way with the outer's minimum bend radius; null where there is none, or the job gives no bulkhead.</summary>
     /// <param name="job">The job.</param>
     /// <param name="placement">Where the stop is, in the job's frame.</param>
     public static OuterRoute? Tightest(Job job, StopPlacement placement) => job.Bulkhead is { } bulkhead

@@ -34,10 +34,10 @@ public static class Ranking
         ];
     }
 
-    /// <summary>The offer of a candidate, or null where a check stands against it.</summary>
+    /// <summary>The offer of a candidate, or null where a check rejects it.</summary>
     /// <param name="candidate">The candidate.</param>
     /// <param name="job">The job, opening counter-clockwise.</param>
-    /// <param name="clearanceError">How exactly clearances are told (mm): at most so much too small.</param>
+    /// <param name="clearanceError">Error of clearances (mm): a clearance given is at most this much too small.</param>
     internal static Offer? Verify(Candidate candidate, Job job, double clearanceError = SpaceDemand.Error)
     {
         if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Bracket, job.Body, job.Vehicle.Cable, job.Preferences))

@@ -15,7 +15,7 @@ public sealed record ProvenOffer(Offer Offer, StrengthReport Strength, Mechanism
     /// <inheritdoc/>
     public ProvenOffer Mirrored() => new(Offer.Mirrored(), Strength.Mirrored(), Mechanism.Mirrored());
 
-    /// <summary>Whether none of its strength checks stands against it.</summary>
+    /// <summary>Whether it passes all strength checks.</summary>
     public bool IsStrong => Strength.Checks.All(CandidateSearch.IsGoodEnough);
 }
 
@@ -68,7 +68,7 @@ public static class StrongOffers
         return new(offer with { GiveFound = strength.Opening.Give }, strength, mechanism);
     }
 
-    // A lip takes nothing off the stress at the bend, but much off give and vibration: it is tried where only these are wanting.
+    // A lip does not lower the stress at the bend, but it stiffens the flange a lot: it is tried where only give or vibration fails.
     private static ProvenOffer? WithLip(Job job, ProvenOffer[] weak, Func<Candidate, Offer?> verify, StrengthDetail detail) => weak
         .Where(w => !w.IsStrong && w.Strength.Checks.All(c => CandidateSearch.IsGoodEnough(c) || c.Id is CheckId.StopGive or CheckId.Resonance))
         .Take(MostStiffened)

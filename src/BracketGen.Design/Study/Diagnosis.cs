@@ -28,7 +28,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         return new(ObstaclesOf(turned), [.. WaysOf(turned).OrderBy(w => Effort(w))]);
     }
 
-    /// <summary>The diagnosis of a solution that offers nothing; where only strength is wanting, of that. Null where there is an offer.</summary>
+    /// <summary>The diagnosis of a solution that offers nothing; where only strength fails, of that. Null where there is an offer.</summary>
     /// <param name="solution">The solution.</param>
     /// <param name="detail">How finely it was meshed; null where strength was not looked at.</param>
     public static Diagnosis? Of(Solution solution, StrengthDetail? detail) => !solution.Offers.IsEmpty ? null

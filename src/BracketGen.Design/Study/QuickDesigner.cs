@@ -6,13 +6,13 @@ namespace BracketGen.Design.Study;
 
 /// <summary>From a job to a verified bracket where there are many jobs: the best bracket alone, the same that <see cref="Designer"/> finds.</summary>
 /// <remarks>
-/// It differs in what it does not do: no other brackets are offered, no reasons given; clearances are told to <see cref="ClearanceError"/>
+/// It differs in what it does not do: no other brackets are offered, no reasons given; clearances are found to <see cref="ClearanceError"/>
 /// instead of 0.05 mm (never too large, and whether a limit is kept is decided as exactly); the uncertainty is found from
 /// <see cref="Samples"/> samples instead of 8,192.
 /// </remarks>
 public static class QuickDesigner
 {
-    /// <summary>How much too small a clearance may be told (mm).</summary>
+    /// <summary>How much too small a clearance may come out (mm).</summary>
     public const double ClearanceError = 0.5;
 
     /// <summary>Samples of the uncertainty.</summary>

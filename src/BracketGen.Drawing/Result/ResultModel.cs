@@ -1,6 +1,3 @@
-using BracketGen.Words;
-using BracketGen.Words.Checks;
-
 namespace BracketGen.Drawing.Result;
 
 /// <summary>The machine's copy of a solution. Lengths in mm, angles in degrees, masses in g, whatever the job's unit.</summary>

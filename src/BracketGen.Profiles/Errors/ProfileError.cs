@@ -7,7 +7,7 @@ namespace BracketGen.Profiles.Errors;
 /// <param name="Line">Line, from 1; 0 where the file as a whole is meant.</param>
 /// <param name="Column">Column, from 1, counted in characters; 0 where the file as a whole is meant.</param>
 /// <param name="Key">Key with the tables it stands in: mount.holes[2].thread; items of a list are counted from 1. Empty where there is none.</param>
-/// <param name="Read">What stands in the file, shortened; empty where nothing stands there.</param>
+/// <param name="Read">What the file has, shortened; empty where it has nothing.</param>
 /// <param name="Problem">What is wrong with it.</param>
 public sealed record ProfileError(string File, int Line, int Column, string Key, string Read, ProfileProblem Problem)
 {

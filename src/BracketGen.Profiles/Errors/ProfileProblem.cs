@@ -8,13 +8,13 @@ public abstract record ProfileProblem;
 
 /// <summary>A value is not of the form that its key asks for.</summary>
 /// <param name="Mistake">In what way.</param>
-/// <param name="Allowed">What may stand there.</param>
+/// <param name="Allowed">What is allowed.</param>
 public sealed record ValueWrong(ValueMistake Mistake, AllowedValue Allowed) : ProfileProblem;
 
 /// <summary>Ways in which a value misses its form.</summary>
 public enum ValueMistake
 {
-    /// <summary>Text is wanted, something else stands there.</summary>
+    /// <summary>The key needs text; the file has something else.</summary>
     NotText,
 
     /// <summary>Text without a letter.</summary>
@@ -90,13 +90,13 @@ public sealed record WordUnknown(AllowedWords Allowed, string? Nearest) : Profil
 public sealed record OutOfRange(AllowedQuantity Allowed, double Value, Unit? Written) : ProfileProblem;
 
 /// <summary>A unit that is not in the table of units.</summary>
-/// <param name="Allowed">What may stand there.</param>
+/// <param name="Allowed">What is allowed.</param>
 /// <param name="Word">What stands for the unit.</param>
 /// <param name="Nearest">The unit that was meant, as far as one can guess; null where one cannot.</param>
 public sealed record UnitUnknown(AllowedQuantity Allowed, string Word, string? Nearest) : ProfileProblem;
 
 /// <summary>A unit of another quantity.</summary>
-/// <param name="Allowed">What may stand there.</param>
+/// <param name="Allowed">What is allowed.</param>
 /// <param name="Unit">The unit.</param>
 public sealed record UnitWrong(AllowedQuantity Allowed, Unit Unit) : ProfileProblem;
 
@@ -107,7 +107,7 @@ public sealed record PlusMinusWithoutUnit(string Bare, string Unit) : ProfilePro
 
 /// <summary>A key that must be there is not.</summary>
 /// <param name="Name">The key without its tables.</param>
-/// <param name="Allowed">What may stand there.</param>
+/// <param name="Allowed">What is allowed.</param>
 /// <param name="Description">What it is, as the schema says it.</param>
 /// <param name="IsHeader">Whether it is a table that is written under a header.</param>
 public sealed record KeyMissing(string Name, AllowedValue Allowed, string Description, bool IsHeader) : ProfileProblem;

@@ -23,7 +23,7 @@ internal sealed class Reading
         }
     }
 
-    /// <summary>Reports a problem; <paramref name="read"/> is what stands there.</summary>
+    /// <summary>Reports a problem; <paramref name="read"/> is what the file has.</summary>
     public void Report(Place place, string key, string read, ProfileProblem problem)
     {
         if (!_hushed.Contains((place.File, place.Line)))
@@ -46,7 +46,7 @@ internal sealed class Reading
 
     public bool IsHushed(string file, int line) => _hushed.Contains((file, line));
 
-    /// <summary>Notes that part of a file could not be parsed: what is missing may stand there.</summary>
+    /// <summary>Notes that part of a file could not be parsed: what is missing may be in that part.</summary>
     public void SetPartial(string file) => _partial.Add(file);
 
     public bool IsPartial(string file) => _partial.Contains(file);

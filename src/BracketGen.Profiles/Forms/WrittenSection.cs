@@ -27,7 +27,7 @@ internal sealed class WrittenSection(ISectionSchema form) : Form<TomlTable?>, IS
 /// <summary>What a table may hold, without what it becomes.</summary>
 internal interface ISectionSchema
 {
-    /// <summary>What may stand there.</summary>
+    /// <summary>What is allowed.</summary>
     AllowedValue Allowed { get; }
 
     /// <summary>JSON Schema of the table.</summary>

@@ -156,7 +156,7 @@ internal static partial class TomlFile
             }
             else
             {
-                // No telling where this one ends: what stands before it is still read.
+                // No telling where this one ends: what comes before it is still read.
                 reading.SetPartial(path);
                 _isCut = true;
                 Lines = Lines[..Math.Min(number, Lines.Length)];

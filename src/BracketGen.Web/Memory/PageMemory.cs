@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using BracketGen.Storage;
 
 namespace BracketGen.Web.Memory;
 
@@ -43,21 +44,9 @@ public sealed class PageMemory
     /// <exception cref="UnauthorizedAccessException">The file cannot be written for want of rights.</exception>
     public void Save(Remembered what)
     {
-        if (_path is null)
+        if (_path is not null)
         {
-            return;
-        }
-
-        Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(_path))!);
-        var part = $"{_path}.{Environment.ProcessId}.part";
-        try
-        {
-            File.WriteAllBytes(part, JsonSerializer.SerializeToUtf8Bytes(what, RememberedContext.Default.Remembered));
-            File.Move(part, _path, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(part);
+            WholeFiles.WriteOne(_path, JsonSerializer.SerializeToUtf8Bytes(what, RememberedContext.Default.Remembered));
         }
     }
 }

@@ -6,9 +6,6 @@ namespace BracketGen.Words.Checks;
 /// <summary>A check as people read it: title, numbers in the job's units, consequence, source.</summary>
 public static class CheckText
 {
-    /// <summary>A quantity in a job's units.</summary>
-    public static string Number(Quantity unit, double value, UnitSystem units) => units.Write(unit, value);
-
     /// <summary>A check's value.</summary>
     public static string Value(Check check, UnitSystem units) => units.Write(check.Unit, check.Value);
 

@@ -41,7 +41,7 @@ public static class KerfText
         }
     }
 
-    /// <summary>Lines that stand beside the part, in letters for marking.</summary>
+    /// <summary>Lines beside the part, in letters for marking.</summary>
     public static IEnumerable<string> OnDrawing(double kerf, UnitSystem units) =>
         [$"COMPENSATED FOR A KERF OF {Fine(kerf, units)}", "SWITCH COMPENSATION OFF AT THE MACHINE"];
 

@@ -38,7 +38,7 @@ public static class ProfileErrorText
         _ => error.Read,
     };
 
-    /// <summary>What may stand there.</summary>
+    /// <summary>What is allowed.</summary>
     public static string Allowed(ProfileError error)
     {
         var units = UnitsOf(error);

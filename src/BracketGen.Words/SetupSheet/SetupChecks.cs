@@ -27,7 +27,7 @@ public sealed class SetupChecks(Solution solution, SetupSettings settings)
         yield return "Let the pedal slip off the foot from a quarter, a half and three quarters of its travel and from the floor: each time the valve is back on its closed stop at once.";
         yield return solution.Job.Body.Springs.Count switch
         {
-            > 2 => "Do the same with all return springs but one unhooked, each spring in turn: every spring closes the valve alone.",
+            > 2 => "Unhook all return springs but one and do the same, each spring in turn: every spring closes the valve alone.",
             2 => "Do the same with each return spring unhooked in turn: either spring closes the valve alone.",
             _ => "A second return spring is fitted and closes the valve alone with the first one unhooked. The profile of the throttle body gives one spring only: fit another.",
         };

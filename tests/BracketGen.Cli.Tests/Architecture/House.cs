@@ -1,6 +1,6 @@
 namespace BracketGen.Cli.Tests.Architecture;
 
-/// <summary>The order of the rooms, and what still stands against it.</summary>
+/// <summary>The order of the rooms, and what still breaks it.</summary>
 internal static class House
 {
     /// <summary>Namespaces in order, without the first word. Each may use those on the lines before; those on one line do not use each other.</summary>

@@ -92,7 +92,7 @@ public class ReportStrengthTests
             var document = ReportCases.Parse(ReportCases.Text(solution));
             var said = ReportCases.Plain(document.GetElementById("strength")!.TextContent);
             Assert.All(solution.Strength!.Checks, c => Assert.Contains(CheckText.Value(c, solution.Job.Units), said, StringComparison.Ordinal));
-            Assert.Contains(CheckText.Number(Quantity.Force, solution.Strength.Stamped.Tension, solution.Job.Units), said, StringComparison.Ordinal);
+            Assert.Contains(solution.Job.Units.Write(Quantity.Force, solution.Strength.Stamped.Tension), said, StringComparison.Ordinal);
             Assert.DoesNotContain("NOT calculated", document.Body!.TextContent, StringComparison.Ordinal);
 
             var without = ReportCases.Parse(ReportCases.Text(solution with { Strength = null }));

@@ -13,7 +13,7 @@ using BracketGen.Words.Checks;
 
 namespace BracketGen.Drawing.Tests.Solid;
 
-/// <summary>Open CASCADE reads our STEP files. What is the wrong way round it does not mend (tests/readers/step.mjs), so it is seen.</summary>
+/// <summary>Open CASCADE reads our STEP files. It does not correct what is the wrong way round (tests/readers/step.mjs), so it is seen.</summary>
 public class StepReaderTests
 {
     private static readonly IReadOnlyDictionary<string, Solution> Solutions = ExampleSolutions.All.Where(e => e.Solution.Bracket is not null)

@@ -18,7 +18,7 @@ internal sealed class StepData
         return name;
     }
 
-    /// <summary>Adds an instance unless the same one stands there already: for points and directions, which many refer to.</summary>
+    /// <summary>Adds an instance unless the same one is there already: for points and directions, which many refer to.</summary>
     public string Share(string instance)
     {
         if (!_shared.TryGetValue(instance, out var name))

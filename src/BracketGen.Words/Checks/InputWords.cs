@@ -1,0 +1,43 @@
+using BracketGen.Design.Inputs;
+
+namespace BracketGen.Words.Checks;
+
+/// <summary>The names of a job's inputs.</summary>
+public static class InputWords
+{
+    /// <summary>An input's name, without an article and without a capital letter.</summary>
+    public static string Name(InputId input) => input switch
+    {
+        InputId.FreeInnerLength => "free inner length",
+        InputId.FreePlay => "free play",
+        InputId.Groove => "groove radius or shape",
+        InputId.Rotation => "rotation",
+        InputId.Pocket => "pocket angle",
+        InputId.GrooveExtent => "groove extent",
+        InputId.GrooveWidth => "groove and slot width",
+        InputId.QuadrantSize => "outside of the quadrant",
+        InputId.ReturnSprings => "return springs",
+        InputId.Valve => "closed angle, bore and shaft",
+        InputId.Friction => "friction coefficient of the cable",
+        InputId.OuterBends => "bends of the outer",
+        InputId.OuterLength => "length of the outer",
+        InputId.OuterStiffness => "stiffness of the outer",
+        InputId.OuterBendRadius => "minimum bend radius of the outer",
+        InputId.Wire => "wire",
+        InputId.EndFitting => "end fitting",
+        InputId.OuterEnd => "outer end",
+        InputId.WireAngles => "fleet and wander limits",
+        InputId.AvailablePull => "available pull",
+        InputId.PedalLever => "pedal lever",
+        InputId.PadLoad => "pedal's own force at the pad",
+        InputId.Mount => "mount face and holes",
+        InputId.KeepOuts => "keep-outs",
+        InputId.Bulkhead => "bulkhead",
+        InputId.Sensor => "position sensor",
+        InputId.Controller => "controller",
+        InputId.Engine => "cylinders and maximum speed",
+        InputId.Sheet => "sheet",
+        InputId.Shop => "tools and process of the shop",
+        _ => throw new ArgumentOutOfRangeException(nameof(input), input, null),
+    };
+}
