@@ -50,6 +50,24 @@ public class ElasticRodTests
         });
     }
 
+    /// <summary>
+    /// The line of least energy found by shooting with SciPy 1.10.1: t' = M × t, M' = F × t from the beginning (solve_ivp, DOP853, rtol 1e-10), F and the two
+    /// unknown parts of M from place and direction at the far end (root, hybr) from 16 random starts; bend integrated beside.
+    /// </summary>
+    [Fact]
+    public void Its_line_is_that_of_shooting()
+    {
+        var lines = ElasticRod.Lines(new(Vector3.Zero, X), new(new(250, 120, -80), new(0.2, 0.9, 0.4)), 420);
+        Within(5.501095024 / 420, lines[0].Energy, 1e-5);
+        Within(178.9121512, lines[0].Bend.Degrees, 1e-5);
+        Within(86.288549, lines[0].MinRadius, 2e-5);
+        Within(1.298858282e-4, lines[0].EndForce.Length, 2e-5);
+        Within(0.00969549837, lines[0].StartMoment.Length, 5e-5);
+        Within(0.00509919258, lines[0].EndMoment.Length, 5e-5);
+        Assert.InRange(lines[0].TightestAt, 240, 241.5);
+        Assert.True(lines[0].Points[lines[0].Points.Length / 2].DistanceTo(new(182.97379, -54.07428, -65.03656)) < 0.003);
+    }
+
     /// <summary>The rows P4a and P6a: a line that keeps to its plane has one way out of it, and the energy is higher than beside it.</summary>
     [Theory]
     [InlineData(0.5, 0, 343.48904, 0.10056533)]

@@ -203,64 +203,12 @@ public class OuterRouteTests
         Assert.Equal(400, route.Length, 1e-9);
         Assert.Equal(0, route.TotalBend.Radians, 1e-9);
         Assert.Equal([0.0, 100, 200, 300, 400], route.Points(100).Select(p => p.Y));
-
-        // It is as long at any radius: an outer that just reaches is enough, and the radius is limited by the search alone.
-        var fit = OuterRoute.Fit(Vector3.Zero, new(0, 1, 0), new(0, 400, 0), new(0, -1, 0), 80, 400);
-        Assert.Equal(0, fit.Spare);
-        Assert.True(fit.Route!.Radius > 3999);
     }
-
-    /// <summary>Worked by hand: straight across a corner, the largest radius is that of the quarter circle through both ends.</summary>
-    [Fact]
-    public void A_longer_outer_takes_gentler_bends()
-    {
-        // From (0,0) along x to (300,300) along y: an eighth of a circle, straight on the diagonal, an eighth again. The diagonal of 300 √2 is
-        // 2 r tan 22.5° (1 + cos 45°) = √2 r and the straight part, so the way is 300 √2 + (π/2 - √2) r, up to r = 300.
-        OuterFit Fit(double length) => OuterRoute.Fit(Vector3.Zero, new(1, 0, 0), new(300, 300, 0), new(0, -1, 0), 60, length);
-        var tooShort = Fit(400);
-        Assert.Null(tooShort.Route);
-        Assert.Equal(-33.6591, tooShort.Spare, 1e-3); // 424.2641 + 0.156583 · 60 = 433.6591
-        Assert.Equal(433.6591, Assert.IsType<OuterTooShort>(tooShort.Problem).Needed, 1e-3);
-
-        var usedUp = Fit(450);
-        Assert.Null(usedUp.Problem);
-        Assert.Equal(164.36, usedUp.Route!.Radius, 0.01); // (450 - 424.2641) / 0.156583
-        Assert.InRange(usedUp.Spare, 0, 1e-4);
-
-        var quarter = Fit(600);
-        Assert.Equal(300, quarter.Route!.Radius, 1e-3);
-        Assert.Equal(90, quarter.Route.TotalBend.Degrees, 1e-6);
-        Assert.Equal(600 - 150 * Math.PI, quarter.Spare, 1e-3);
-    }
-
-    [Fact]
-    public void The_gentlest_route_uses_the_outer_up_or_cannot_be_gentler() => Ends.Check(25, t =>
-    {
-        if (OuterRoute.Shortest(t.From, t.Leaving, t.To, t.Arriving, 50) is not { } tight)
-        {
-            return;
-        }
-
-        var fit = OuterRoute.Fit(t.From, t.Leaving, t.To, -t.Arriving, 50, tight.Length * 1.05);
-        Assert.True(fit.Route!.Radius >= 50);
-        Assert.True(fit.Spare >= 0);
-        var wider = OuterRoute.Shortest(t.From, t.Leaving, t.To, t.Arriving, fit.Route.Radius * 1.001);
-        Assert.True(wider is null || wider.Length > tight.Length * 1.05);
-
-        // Where a route a hair wider exists the outer was used up: the length grows by no more than the bends' angle and the straight's change.
-        var hair = OuterRoute.Shortest(t.From, t.Leaving, t.To, t.Arriving, fit.Route.Radius * (1 + 4e-6));
-        Assert.True(hair is null || hair.Length > tight.Length * 1.05);
-    });
 
     /// <summary>Side by side and back to back: the outer must swing out and come back, 270° at each end about lines 100 mm off.</summary>
     [Fact]
-    public void Too_near_for_the_directions_takes_a_loop()
-    {
-        var fit = OuterRoute.Fit(Vector3.Zero, new(1, 0, 0), new(-20, 0, 0), new(-1, 0, 0), 100, 400);
-        Assert.Null(fit.Route);
-        Assert.IsType<OuterTooShort>(fit.Problem);
-        Assert.True(OuterRoute.Fit(Vector3.Zero, new(1, 0, 0), new(-20, 0, 0), new(-1, 0, 0), 100, 900).Route!.TotalBend > Angle.Straight);
-    }
+    public void Too_near_for_the_directions_takes_a_loop() =>
+        Assert.True(OuterRoute.Shortest(Vector3.Zero, new(1, 0, 0), new(-20, 0, 0), new(1, 0, 0), 100)!.TotalBend > Angle.Straight);
 
     /// <summary>Where stop, bulkhead and both directions lie on one line, whatever is called a route leads there, and arrives the way it should.</summary>
     [Theory]

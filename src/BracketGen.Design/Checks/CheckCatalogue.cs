@@ -56,6 +56,7 @@ public static class CheckCatalogue
         Of(CheckId.StopSquare, "stop-square", Function, Quantity.Angle, AtMost, LimitSource.Profile, ExistingBracket, InputId.WireAngles, InputId.Mount),
         Of(CheckId.StopPlace, "stop-place", Function, Quantity.Length, AtMost, LimitSource.CommonPractice, ExistingBracket, InputId.FreeInnerLength),
         Of(CheckId.OuterBendRadius, "outer-bend-radius", Function, Quantity.Length, AtLeast, LimitSource.Profile, WholeMechanism, InputId.Bulkhead, InputId.OuterLength, InputId.OuterBendRadius),
+        Of(CheckId.OuterSpare, "outer-spare", Advice, Quantity.Angle, AtMost, LimitSource.Judgement, WholeMechanism, InputId.Bulkhead, InputId.OuterLength),
         Of(CheckId.WideOpenLoaded, "wide-open-loaded", Function, Quantity.Length, AtLeast, LimitSource.Preference, WholeMechanism, InputId.AvailablePull, InputId.FreePlay, InputId.Groove, InputId.Rotation, InputId.ReturnSprings, InputId.Wire, InputId.OuterStiffness, InputId.OuterLength, InputId.Friction),
         Of(CheckId.ReturnMargin, "return-margin", Safety, Quantity.Fraction, AtLeast, LimitSource.CommonPractice, WholeMechanism, InputId.ReturnSprings, InputId.Friction, InputId.OuterBends, InputId.PadLoad, InputId.PedalLever),
         Of(CheckId.ReturnOneFailed, "return-one-failed", Safety, Quantity.Fraction, AtLeast, LimitSource.TwoSprings, WholeMechanism, InputId.ReturnSprings, InputId.Friction, InputId.OuterBends, InputId.PadLoad, InputId.PedalLever),

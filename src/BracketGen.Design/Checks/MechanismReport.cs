@@ -82,7 +82,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
         var body = job.Body;
         var cable = job.Vehicle.Cable;
         var outer = placement is null ? null : OuterWay.Of(job, placement);
-        var friction = new CableFriction(cable.Friction, outer?.Route?.TotalBend ?? cable.TotalBend);
+        var friction = new CableFriction(cable.Friction, BendsOf(cable, outer));
         var seat = travel.Closed.From + travel.Closed.Straight * travel.Closed.Direction;
         var compliance = new CableCompliance
         {
@@ -108,7 +108,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             FootForces = loaded is null ? [] : FootForce.Loop(loaded, pedal),
             Returns = worst is null ? [] : ReturnMargin.Over(worst, weakest, pedal),
             ReturnsOneFailed = worst is null || weakest.Count < 2 ? [] : ReturnMargin.Over(worst, weakest.OneFailed(), pedal),
-            ReturnsAtWorst = loaded is null ? null : AtWorst(cable, pedal, friction, weakest, Under),
+            ReturnsAtWorst = loaded is null ? null : AtWorst(cable, pedal, friction, outer, weakest, Under),
             Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, body.Valve),
             Sensor = body.Sensor,
             Uncertainty = uncertainty,
@@ -121,16 +121,26 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
     /// <inheritdoc/>
     public MechanismReport Mirrored() => this with { Loaded = Loaded?.Mirrored(), Outer = Outer?.Mirrored() };
 
+    // The larger of what was measured and what is calculated. The shortest route only says what the bends come to at a minimum, so
+    // a usual value stands beside it.
+    private static Angle BendsOf(Cable cable, OuterFit? outer)
+    {
+        var given = cable.TotalBend.Evidence != Evidence.Assumed || outer is not { IsLaid: true } ? cable.TotalBend.Max : 0;
+        return new(Math.Max(given, outer?.Bends?.Radians ?? 0));
+    }
+
     private static (double All, double? OneFailed)? AtWorst(
-        Cable cable, Pedal pedal, CableFriction friction, ReturnSprings weakest, Func<CableFriction, LoadedTravel?> under)
+        Cable cable, Pedal pedal, CableFriction friction, OuterFit? outer, ReturnSprings weakest, Func<CableFriction, LoadedTravel?> under)
     {
         var (slips, hangs) = (cable.Friction.Evidence == Evidence.Assumed, pedal.PadLoad.Evidence == Evidence.Assumed);
-        if (!slips && !hangs)
+        var bends = outer is not { IsLaid: true } && cable.TotalBend.Evidence == Evidence.Assumed;
+        if (!slips && !hangs && !bends)
         {
             return null;
         }
 
         var worst = slips ? friction with { Coefficient = Math.Max(friction.Coefficient.Max, Cable.FrictionAtWorst) } : friction.Worst();
+        worst = bends ? worst with { TotalBend = new(Math.Max(worst.TotalBend.Radians, Cable.TotalBendAtWorst.Radians)) } : worst;
         var heavy = hangs ? pedal with { PadLoad = Math.Max(pedal.PadLoad.Max, Pedal.PadLoadAtWorst) } : pedal;
         double LeastOf(ReturnSprings springs) => under(worst) is { } travel
             ? ReturnMargin.Least(ReturnMargin.Over(travel, springs, heavy)).Fraction

@@ -21,8 +21,12 @@ public sealed record RodPiece(ImmutableArray<ElasticLine> Lines) : IMirrored<Rod
 /// <summary>How an elastic rod of given length can lie from its beginning to its end, over its supports.</summary>
 /// <param name="Length">Length of the rod.</param>
 /// <param name="Chord">Shortest length that reaches: from point to point.</param>
+/// <param name="LeastBend">
+/// Bend that no curve through the same points with the same directions goes below: that of the polygon inscribed in it (J. Milnor, <i>Annals of
+/// Mathematics</i> 52 (1950) 248-257; W. Fenchel, 1929).
+/// </param>
 /// <param name="Pieces">Its pieces in order; empty if it is too short.</param>
-public sealed record ElasticLines(double Length, double Chord, ImmutableArray<RodPiece> Pieces) : IMirrored<ElasticLines>
+public sealed record ElasticLines(double Length, double Chord, Angle LeastBend, ImmutableArray<RodPiece> Pieces) : IMirrored<ElasticLines>
 {
     /// <summary>Whether some piece has no line: the rod does not reach.</summary>
     public bool IsTooShort => Pieces.IsEmpty || Pieces.Any(p => p.Lines.IsEmpty);
@@ -35,6 +39,9 @@ public sealed record ElasticLines(double Length, double Chord, ImmutableArray<Ro
 
     /// <summary>Smallest bend over its lines, looped ones left out likewise; zero if it is too short.</summary>
     public Angle MinBend => IsTooShort ? Angle.Zero : new(Pieces.Sum(p => p.Worst.Min(l => l.Bend.Radians)));
+
+    /// <summary>Bend beyond <see cref="LeastBend"/>: what spare length adds.</summary>
+    public Angle SpareBend => IsTooShort ? Angle.Zero : new(Math.Max(0, (MaxBend - LeastBend).Radians));
 
     /// <summary>Minimum radius over the same lines; zero if it is too short.</summary>
     public double MinRadius => IsTooShort ? 0 : Pieces.Min(p => p.Worst.Min(l => l.MinRadius));

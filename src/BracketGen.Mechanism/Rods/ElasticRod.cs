@@ -39,15 +39,26 @@ public static class ElasticRod
         }
 
         marks[spans] = length;
-        double chord = 0;
+        double chord = 0, leastBend = 0;
+        var before = directions[0];
         for (var k = 0; k < spans; k++)
         {
-            chord += points[k].DistanceTo(points[k + 1]);
+            // Where two points coincide there is no chord, and nothing of the bend can be said there.
+            var gap = points[k + 1] - points[k];
+            chord += gap.Length;
+            foreach (var next in new[] { gap, directions[k + 1] })
+            {
+                if (next.Length > 0)
+                {
+                    leastBend += before.AngleTo(next).Radians;
+                    before = next;
+                }
+            }
         }
 
         if (Split(points, marks) is not { } lengths)
         {
-            return new(length, chord, []);
+            return new(length, chord, new(leastBend), []);
         }
 
         var pieces = ImmutableArray.CreateBuilder<RodPiece>();
@@ -62,7 +73,7 @@ public static class ElasticRod
             }
         }
 
-        return new(length, chord, pieces.ToImmutable());
+        return new(length, chord, new(leastBend), pieces.ToImmutable());
     }
 
     // Where the rod slides, its length is first shared out by the distances; null if it does not reach somewhere.
