@@ -11,7 +11,8 @@ namespace BracketGen.Mechanism.Cables;
 /// geometrical path in 3D with curvature constraint", IROS 2010) find the same form in space by solving for the line's
 /// direction u. An arc of angle α from d to u moves on by r tan(α/2) (d + u), so the line must run along
 /// Q - P - r tan(α/2) (d + u) - r tan(γ/2) (u + e); that equation is solved here. Arcs of less than half a turn are tried
-/// first; arcs up to three quarters only if those give no route. A real outer takes the smoother shape of an elastic line; the route shows
+/// first; arcs up to three quarters only if those give no route. Among the starts are the routes in each plane that two of the directions span:
+/// between ends in one plane none is missed, also where an arc is just past half a turn and two ways meet. A real outer takes the smoother shape of an elastic line; the route shows
 /// whether its bend limit and length can be kept at all, and its total bend is the minimum that friction sees.
 /// Lengths in mm, throttle frame.
 /// </remarks>
@@ -66,12 +67,13 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
     public static OuterRoute? Shortest(Vector3 from, Vector3 leaving, Vector3 to, Vector3 arriving, double radius)
     {
         (leaving, arriving) = (leaving.Unit, arriving.Unit);
+        var inPlane = PlaneRoutes.Of(from, leaving, to, arriving, radius);
         foreach (var ways in new[] { new[] { (false, false) }, [(true, false), (false, true), (true, true)] })
         {
             OuterRoute? best = null;
             foreach (var (first, last) in ways)
             {
-                foreach (var start in Starts(from, leaving, to, arriving))
+                foreach (var start in inPlane.Where(p => p.LongFirst == first && p.LongLast == last).Select(p => p.Along).Concat(Starts(from, leaving, to, arriving)))
                 {
                     if (Solve(from, leaving, first, to, arriving, last, radius, start) is { } route
                         && (best is null || route.Length < best.Length - Tolerance.OnLimit))
