@@ -36,8 +36,9 @@ public sealed record OuterFit : IMirrored<OuterFit>
     /// <summary>Minimum radius over all lines, a hundred metres where it is straight; zero if the outer does not reach, not a number if its length was not measured.</summary>
     public double MinRadius => AtLengths.IsEmpty ? double.NaN : AtLengths.Min(l => Math.Min(l.MinRadius, Straight));
 
-    /// <summary>Bend that spare length adds to what the ends ask for; a full turn at least if the outer has to loop.</summary>
-    public Angle SpareBend => new(Math.Max(AtLengths.Max(l => l.SpareBend.Radians), IsTooLong ? 2 * Math.PI : 0));
+    /// <summary>Bend that spare length adds to what the ends ask for; a full turn at least if the outer has to loop, zero if its length was not measured.</summary>
+    public Angle SpareBend =>
+        new(Math.Max(AtLengths.Select(l => l.SpareBend.Radians).DefaultIfEmpty().Max(), IsTooLong ? 2 * Math.PI : 0));
 
     /// <summary>Points along the worst elastic line, or along the shortest route, no two farther apart than <paramref name="step"/> (mm).</summary>
     public ImmutableArray<Vector3> Points(double step) => IsLaid ? Thinned(AtLengths[0].Points, step) : Shortest?.Points(step) ?? [];
