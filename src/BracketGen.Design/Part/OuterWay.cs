@@ -18,7 +18,7 @@ public static class OuterWay
     /// <param name="placement">Where the stop is, in the job's frame.</param>
     public static OuterRoute? Tightest(Job job, StopPlacement placement) => job.Bulkhead is { } bulkhead
         ? OuterRoute.Shortest(
-            placement.Seat, placement.Direction, bulkhead.Point, -bulkhead.Direction, job.Vehicle.Cable.MinBendRadius)
+            placement.Seat.Vector, placement.Direction, bulkhead.Point.Vector, -bulkhead.Direction, job.Vehicle.Cable.MinBendRadius)
         : null;
 
     /// <summary>How the outer lies; null where the job gives no bulkhead.</summary>
@@ -33,9 +33,9 @@ public static class OuterWay
 
         var cable = job.Vehicle.Cable;
         var tightest = Tightest(job, placement);
-        RodSupport[] clips = [.. bulkhead.Clips.Select(c => new RodSupport(c.Point, c.Direction, c.Along))];
+        RodSupport[] clips = [.. bulkhead.Clips.Select(c => new RodSupport(c.Point.Vector, c.Direction, c.Along))];
         ElasticLines At(double length) => ElasticRod.Lay(
-            new(placement.Seat, placement.Direction), clips, new(bulkhead.Point, -bulkhead.Direction), length);
+            new(placement.Seat.Vector, placement.Direction), clips, new(bulkhead.Point.Vector, -bulkhead.Direction), length);
         ImmutableArray<ElasticLines> lines = cable.OuterLength is { } length ? [.. Lengths(length).Select(At)] : [];
         var isShort = lines.Any(l => l.IsTooShort);
         return new()

@@ -111,7 +111,7 @@ internal sealed record ValueScale(double Most)
         }
 
         var power = Math.Pow(10, Math.Floor(Math.Log10(most)));
-        return new(power * new[] { 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10 }.First(f => f * power >= most * (1 - 1e-9)));
+        return new(power * new[] { 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10 }.First(f => f * power >= most * (1 - Tolerance.LimitSlack)));
     }
 
     /// <summary>A value with as many figures as the legend needs.</summary>

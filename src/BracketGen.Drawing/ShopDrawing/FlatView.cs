@@ -45,7 +45,7 @@ internal sealed class FlatView
     {
         foreach (var bend in bends)
         {
-            var (start, end) = bend.CentreLine;
+            var (start, end) = (bend.CentreLine.Start.Vector, bend.CentreLine.End.Vector);
             var past = BendOverrun * bend.Along;
             yield return new Stroke(scale * start - past, scale * end + past, LineKind.Bend);
         }
@@ -99,7 +99,7 @@ internal sealed class FlatView
         return block.And(Heading(scale, block, homeless));
     }
 
-    private Vector2 Local(Vector2 flat) => flat - _scene.FlatDatum;
+    private Vector2 Local(FlatPoint flat) => flat.Vector - _scene.FlatDatum;
 
     private SheetBlock Heading(DrawingScale scale, SheetBlock view, List<string> homeless)
     {
@@ -155,7 +155,7 @@ internal sealed class FlatView
         Want(Extreme(down, left), Extreme(up, left), ViewSide.Left);
         foreach (var bend in _bends)
         {
-            var (start, end) = bend.CentreLine;
+            var (start, end) = (bend.CentreLine.Start.Vector, bend.CentreLine.End.Vector);
             if (IsUpright(bend))
             {
                 Want(Extreme(left, up), start.Y < end.Y ? end : start, ViewSide.Above);
@@ -175,17 +175,20 @@ internal sealed class FlatView
         // The farthest point of the outline; of several, the one nearest to where the dimension stands.
         Vector2 Extreme(Vector2 way, Vector2 then) => _blank.Outline.Segments
             .SelectMany(s => s is ArcSegment arc && arc.FractionAt(way.Polar) is var f && f < 1 ? (Vector2[])[s.Start, arc.PointAt(f)] : [s.Start])
-            .MaxBy(p => Math.Round(p.Dot(way), 6) + 1e-5 * p.Dot(then));
+            .MaxBy(p => Math.Round(p.Dot(way), 6) + SecondWay * p.Dot(then));
     }
+
+    /// <summary>Of points equally far one way, the one farther this way is taken: it counts this much, less than what a drawing shows of a part of 1 m.</summary>
+    public const double SecondWay = 1e-5;
 
     /// <summary>A distance below this (mm) is nothing on a drawing.</summary>
     private const double Shown = 0.005;
 
     /// <summary>Whether a bend line runs along y, and its place is a dimension along x.</summary>
-    public static bool IsUpright(Bend bend) => Math.Abs(bend.Along.X) < 1e-6;
+    public static bool IsUpright(Bend bend) => Math.Abs(bend.Along.X) < Tolerance.Smooth;
 
     /// <summary>Whether a bend line runs along x.</summary>
-    public static bool IsLevel(Bend bend) => Math.Abs(bend.Along.Y) < 1e-6;
+    public static bool IsLevel(Bend bend) => Math.Abs(bend.Along.Y) < Tolerance.Smooth;
 
     /// <summary>Where x and y are counted from.</summary>
     private static void AddDatumAxes(FreeSpace space)
@@ -208,7 +211,7 @@ internal sealed class FlatView
     {
         var bend = _bends[index];
         var text = NoteOf(index);
-        var (start, end) = bend.CentreLine;
+        var (start, end) = (bend.CentreLine.Start.Vector, bend.CentreLine.End.Vector);
         var along = LinearDimension.Readable(bend.Along);
         var length = bend.Length * scale;
         var width = SheetFont.Of(FontWeight.Regular).Width(text, TextHeight.Small);
@@ -235,7 +238,7 @@ internal sealed class FlatView
     private IEnumerable<string> AddRadii(FreeSpace space, double scale)
     {
         var arcs = _blank.Outline.Segments.OfType<ArcSegment>()
-            .Where(a => !_scene.Bracket.Holes.Any(h => Local(h.Centre).DistanceTo(a.Centre) < 1e-6));
+            .Where(a => !_scene.Bracket.Holes.Any(h => Local(h.Centre).DistanceTo(a.Centre) < Tolerance.SameSize));
         foreach (var group in arcs.GroupBy(a => _scene.Value.Radius(a.Radius)))
         {
             var text = group.Count() > 1 ? $"{group.Count()} x {group.Key}" : group.Key;

@@ -10,6 +10,9 @@ internal static class ShellPicture
     /// <summary>Neighbours overlap by this (mm on paper), or a viewer lets the paper shine through between them.</summary>
     private const double Overlap = 0.04;
 
+    /// <summary>Smaller than this on paper (mm, mm²) is not drawn: a viewer draws nothing of it, and an edge without length has no direction.</summary>
+    private const double NoSize = 1e-6;
+
     /// <summary>The picture; the view's origin is the block's.</summary>
     /// <param name="nodes">Where the nodes are (mm).</param>
     /// <param name="triangles">The triangles.</param>
@@ -27,7 +30,7 @@ internal static class ShellPicture
         {
             Vector2 a = scale * points[t.A].XY, b = scale * points[t.B].XY, c = scale * points[t.C].XY;
             var area = (b - a).Cross(c - a);
-            if (Math.Abs(area) > 1e-6)
+            if (Math.Abs(area) > NoSize)
             {
                 var middle = (a + b + c) / 3;
                 Vector2 Grown(Vector2 p) => p + Overlap * (p - middle).Unit;
@@ -36,7 +39,7 @@ internal static class ShellPicture
 
             foreach (var (from, to) in new[] { (t.A, t.B), (t.B, t.C), (t.C, t.A) })
             {
-                if (rims.Contains((from, to)) && scale * points[from].XY is var start && scale * points[to].XY is var end && start.DistanceTo(end) > 1e-6)
+                if (rims.Contains((from, to)) && scale * points[from].XY is var start && scale * points[to].XY is var end && start.DistanceTo(end) > NoSize)
                 {
                     items.Add(new Stroke(start, end, LineKind.Rule));
                 }

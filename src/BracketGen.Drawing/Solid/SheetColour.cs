@@ -8,12 +8,12 @@ namespace BracketGen.Drawing.Solid;
 /// <param name="Blue">Blue, likewise.</param>
 public readonly record struct SheetColour(double Red, double Green, double Blue)
 {
-    /// <summary>Colour by what kind of metal it must be, told by its density (t/mm³): light metal, steel or a copper alloy.</summary>
-    /// <remarks>Aluminium 2.7e-9, steel 7.7 to 8.0e-9, brass 8.4e-9, copper 8.9e-9 (any table of densities).</remarks>
-    public static SheetColour Of(Material material) => material.Density switch
+    /// <summary>Colour by what kind of metal it must be, seen by its density: light metal, steel or a copper alloy.</summary>
+    /// <remarks>Density in kg/dm³: aluminium 2.7, steel 7.7 to 8.0, brass 8.4, copper 8.9 (any table of densities).</remarks>
+    public static SheetColour Of(Material material) => (1e9 * material.Density) switch
     {
-        < 5e-9 => new(0.82, 0.84, 0.86),
-        < 8.2e-9 => new(0.56, 0.59, 0.63),
+        < 5 => new(0.82, 0.84, 0.86),
+        < 8.2 => new(0.56, 0.59, 0.63),
         _ => new(0.80, 0.62, 0.33),
     };
 

@@ -115,7 +115,7 @@ internal static class HiddenLines
         Vector3 a = mesh[edge.Points[i]], b = mesh[edge.Points[i + 1]];
         var point = a + (at - i) * (b - a);
         var along = b.XY - a.XY;
-        if (along.Length < 1e-9)
+        if (along.Length < Tolerance.OnLimit)
         {
             return mesh.IsHidden(point);
         }
@@ -142,7 +142,7 @@ internal static class HiddenLines
         }
 
         var tilt = Math.Abs(circle.Axis.Dot(mesh.View.Z));
-        if (tilt > 1 - 1e-9)
+        if (tilt > 1 - Tolerance.OnLimit)
         {
             var centre = mesh.View.ToLocal(circle.Centre).XY;
             var sweep = 0.0;
@@ -152,12 +152,12 @@ internal static class HiddenLines
                 sweep += Math.Atan2(a.Cross(b), a.Dot(b));
             }
 
-            if (Math.Abs(sweep) > 1e-9)
+            if (Math.Abs(sweep) > Tolerance.OnLimit)
             {
                 lines.AddArc(new(centre, circle.Radius, (points[0] - centre).Polar, new(sweep)), kind);
             }
         }
-        else if (tilt < 1e-6)
+        else if (tilt < Tolerance.Smooth)
         {
             var along = circle.Axis.Cross(mesh.View.Z);
             var direction = mesh.View.ToLocalDirection(along).XY.Unit;

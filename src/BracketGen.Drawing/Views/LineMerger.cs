@@ -19,7 +19,7 @@ internal sealed class LineMerger
 
     public void AddLine(Vector2 from, Vector2 to, LineKind kind)
     {
-        if (from.DistanceTo(to) < 1e-6)
+        if (from.DistanceTo(to) < Tolerance.SameSize)
         {
             return;
         }
@@ -61,7 +61,7 @@ internal sealed class LineMerger
 
     public void AddChain(IReadOnlyList<Vector2> points, LineKind kind)
     {
-        var distinct = points.Where((p, i) => i == 0 || p.DistanceTo(points[i - 1]) > 1e-9).ToList();
+        var distinct = points.Where((p, i) => i == 0 || p.DistanceTo(points[i - 1]) > Tolerance.OnLimit).ToList();
         if (distinct.Count > 1)
         {
             _chains.Add(new(null, distinct, kind));

@@ -10,6 +10,9 @@ internal sealed class ProjectedMesh
     /// <summary>Something this little (mm) before a point does not hide it: it is the surface that the point itself lies on.</summary>
     private const double OwnSurface = 0.03;
 
+    /// <summary>A point this little outside a facet's rim (mm², twice an area) lies on it: else light falls through the seam between two facets.</summary>
+    private const double Rim = 1e-9;
+
     private const int Fields = 24;
 
     private readonly Vector3[] _points;
@@ -28,7 +31,7 @@ internal sealed class ProjectedMesh
         _grid = [.. Enumerable.Range(0, Fields * Fields).Select(_ => new List<int>())];
 
         // Of a closed solid the facets towards the eye hide all that the others would.
-        _triangles = [.. mesh.Triangles.Where(t => Area(t) > 1e-9)];
+        _triangles = [.. mesh.Triangles.Where(t => Area(t) > Rim)];
         for (var i = 0; i < _triangles.Length; i++)
         {
             var t = _triangles[i];
@@ -66,8 +69,7 @@ internal sealed class ProjectedMesh
             var t = _triangles[i];
             Vector3 a = _points[t.A], b = _points[t.B], c = _points[t.C];
             double u = (b.XY - a.XY).Cross(xy - a.XY), v = (c.XY - b.XY).Cross(xy - b.XY), w = (a.XY - c.XY).Cross(xy - c.XY);
-            const double rim = -1e-9;
-            if (u < rim || v < rim || w < rim)
+            if (u < -Rim || v < -Rim || w < -Rim)
             {
                 continue;
             }

@@ -6,6 +6,9 @@ namespace BracketGen.Drawing.Views;
 /// <summary>One view of the formed bracket before it is put on paper: its lines, in mm of the part.</summary>
 internal sealed class ViewSketch
 {
+    /// <summary>An axis is seen end on if its direction along the line of sight is more than this: its ellipse is a circle to a thousandth of a millimetre.</summary>
+    public const double SeenFromAbove = 1 - 1e-6;
+
     private readonly BracketScene _scene;
 
     public ViewSketch(BracketScene scene, Frame view, bool withHidden)
@@ -41,9 +44,9 @@ internal sealed class ViewSketch
         foreach (var hole in _scene.Bracket.Holes)
         {
             var frame = _scene.Bracket.Folded.Flanges[hole.Flange];
-            Vector2 bottom = View.ToLocal(frame.ToWorld(hole.Centre)).XY, top = View.ToLocal(frame.ToWorld(hole.Centre, _scene.Thickness)).XY;
+            Vector2 bottom = View.ToLocal(frame.ToWorld(hole.Centre.Vector)).XY, top = View.ToLocal(frame.ToWorld(hole.Centre.Vector, _scene.Thickness)).XY;
             var tilt = Math.Abs(frame.Z.Dot(View.Z));
-            if (tilt > 1 - 1e-6)
+            if (tilt > SeenFromAbove)
             {
                 foreach (var item in Dimensions.CentreMark(scale * top, scale * hole.Diameter / 2))
                 {

@@ -58,7 +58,7 @@ public static class Nester
             }
 
             var first = Masks[0].Turn;
-            return this with { Masks = [.. Masks.Where(m => Math.Abs(Math.Sin((m.Turn - first).Radians)) < 1e-6)] };
+            return this with { Masks = [.. Masks.Where(m => Math.Abs(Math.Sin((m.Turn - first).Radians)) < Tolerance.Smooth)] };
         }
     }
 

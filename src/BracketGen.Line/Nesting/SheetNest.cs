@@ -39,5 +39,5 @@ public sealed record SheetNest(ImmutableArray<LaidSheet> Sheets, ImmutableArray<
     public double Utilisation => UsedArea > 0 ? Sheets.Sum(s => s.Area) / UsedArea : 0;
 
     /// <summary>Sheets that the net area alone would need.</summary>
-    public int FewestSheets => Sheets.IsEmpty ? 0 : (int)Math.Ceiling(Sheets.Sum(s => s.Area) / (Sheets[0].Length * Sheets[0].Width) - 1e-9);
+    public int FewestSheets => Sheets.IsEmpty ? 0 : (int)Math.Ceiling(Sheets.Sum(s => s.Area) / (Sheets[0].Length * Sheets[0].Width) - Tolerance.LimitSlack);
 }

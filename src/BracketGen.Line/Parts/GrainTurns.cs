@@ -17,7 +17,7 @@ public static class GrainTurns
     {
         var flat = bracket.Flat;
         var least = bracket.Stock.Material.MinRadiusAlongGrain * bracket.Stock.Thickness;
-        if (flat.Bends.Any(b => b.InsideRadius < least * (1 - 1e-9)))
+        if (flat.Bends.Any(b => b.InsideRadius < least * (1 - Tolerance.LimitSlack)))
         {
             var turn = -flat.Bends[0].Across.Polar;
             return [turn.Normalised, (turn + Angle.Straight).Normalised];

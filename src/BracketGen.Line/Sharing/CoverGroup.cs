@@ -6,6 +6,9 @@ internal sealed class CoverGroup
     /// <summary>Branches after which a group's cost is taken as found so far; the number of sets is always proven.</summary>
     private const int MaxBranchesForCost = 200_000;
 
+    /// <summary>Costs closer than this are the same: only more than round-off makes a cover cheaper.</summary>
+    private const double SameCost = 1e-12;
+
     private readonly int[] _names;
     private readonly RowSet[] _rowsOf;
     private readonly RowSet[] _neighbours;
@@ -109,7 +112,7 @@ internal sealed class CoverGroup
         if (open.IsEmpty)
         {
             var cost = lowest.Sum();
-            if (cost < _minCost - 1e-12)
+            if (cost < _minCost - SameCost)
             {
                 (_best, _minCost) = ([.. chosen], cost);
             }
@@ -117,7 +120,7 @@ internal sealed class CoverGroup
             return;
         }
 
-        if (chosen.Count + MinSets(open) > number || MinCost(lowest) >= _minCost - 1e-12)
+        if (chosen.Count + MinSets(open) > number || MinCost(lowest) >= _minCost - SameCost)
         {
             return;
         }

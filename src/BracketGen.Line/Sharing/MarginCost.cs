@@ -1,3 +1,4 @@
+using BracketGen.Geometry;
 using BracketGen.Line.Solving;
 
 namespace BracketGen.Line.Sharing;
@@ -16,7 +17,7 @@ public sealed record MarginCost(Service Service, FitMargin OwnTightest, FitMargi
         var own = service.Served.Made.Fit!;
         var before = own.Margins.GroupBy(m => m.Code).ToDictionary(g => g.Key, g => g.First());
         var dearest = service.Fit.Margins
-            .Where(m => before.TryGetValue(m.Code, out var b) && m.Spare < b.Spare - 1e-6)
+            .Where(m => before.TryGetValue(m.Code, out var b) && m.Spare < b.Spare - Tolerance.SameSize)
             .MinBy(m => m.Spare - before[m.Code].Spare);
         return new(service, own.Tightest!, service.Fit.Tightest!, dearest, dearest is null ? null : before[dearest.Code]);
     }

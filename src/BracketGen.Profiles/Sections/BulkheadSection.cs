@@ -18,7 +18,7 @@ internal static class BulkheadSection
         "clip", new ListForm<OuterClip>(ClipSection.Form, 0, 8), "Clips and grommets that hold the outer, in order from the stop to the bulkhead.", []);
 
     public static Section<Bulkhead> Form { get; } = new(
-        [Point, Direction, Clips], v => new(v.Get(Point), v.Get(Direction).Unit) { Clips = v.Get(Clips) });
+        [Point, Direction, Clips], v => new(new(v.Get(Point)), v.Get(Direction).Unit) { Clips = v.Get(Clips) });
 }
 
 /// <summary>One <c>[[bulkhead.clip]]</c> of a job.</summary>
@@ -35,5 +35,5 @@ internal static class ClipSection
 
     public static Section<OuterClip> Form { get; } = new(
         [Point, Direction, Along],
-        v => new(v.Get(Point), v.Has(Direction) ? v.Get(Direction).Unit : null, v.OrNull(Along)));
+        v => new(new(v.Get(Point)), v.Has(Direction) ? v.Get(Direction).Unit : null, v.OrNull(Along)));
 }

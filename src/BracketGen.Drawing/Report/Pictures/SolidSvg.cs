@@ -20,7 +20,7 @@ internal static class SolidSvg
         foreach (var t in mesh.Triangles)
         {
             Vector3 a = mesh.Vertices[t.A], b = mesh.Vertices[t.B], c = mesh.Vertices[t.C];
-            if ((b - a).Cross(c - a).Dot(view.Z) > 1e-6)
+            if ((b - a).Cross(c - a).Dot(view.Z) > Tolerance.SameSize)
             {
                 faces.Chain([On(view, a), On(view, b), On(view, c)]).Close();
             }

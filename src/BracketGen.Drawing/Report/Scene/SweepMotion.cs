@@ -94,7 +94,7 @@ internal sealed class SweepMotion
         {
             var next = Travel.Sweep[i];
             var pull = PullOf(next);
-            if (pull > Travel.AvailablePull + nothing || next.Opening.Radians > Travel.Reached.Radians + 1e-12)
+            if (pull > Travel.AvailablePull + nothing || next.Opening.Radians > Travel.Reached.Radians + Tolerance.OnLimit)
             {
                 break;
             }

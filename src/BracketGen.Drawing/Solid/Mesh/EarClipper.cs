@@ -9,6 +9,9 @@ namespace BracketGen.Drawing.Solid.Mesh;
 /// </remarks>
 internal static class EarClipper
 {
+    /// <summary>An ear with no more area (mm²) is none: round-off of coordinates of a metre.</summary>
+    private const double NoArea = 1e-12;
+
     /// <summary>
     /// Triangles, counter-clockwise, as numbers into <paramref name="points"/>. The first loop runs counter-clockwise, the others
     /// are holes and run clockwise.
@@ -83,7 +86,7 @@ internal static class EarClipper
             return (p - before).Cross(after - p) >= 0 ? fromBefore >= 0 && toAfter >= 0 : fromBefore >= 0 || toAfter >= 0;
         }
 
-        double Slope(Vector2 p) => Math.Abs(p.Y - from.Y) / Math.Max(1e-12, p.X - from.X);
+        double Slope(Vector2 p) => Math.Abs(p.Y - from.Y) / Math.Max(NoArea, p.X - from.X);
     }
 
     private static List<MeshTriangle> Clip(IReadOnlyList<Vector2> points, List<int> ring)
@@ -131,7 +134,7 @@ internal static class EarClipper
                 return true;
             }
 
-            if (relaxation == 0 ? area <= 1e-12 : area < -1e-9)
+            if (relaxation == 0 ? area <= NoArea : area < -Tolerance.OnLimit)
             {
                 return false;
             }
