@@ -131,12 +131,12 @@ public class MechanismKeyTests
     [Fact]
     public void SensorControllerAndBulkheadAreRead()
     {
-        var files = Samples.Edit(Samples.Files, Samples.Body, Samples.Texts[Samples.Body], "[return_springs]", "[valve]\nclosed_angle = 9\n[sensor]\nclosed_volts = \"520 mV\"\nopen_volts = 4.5\n\n[return_springs]");
+        var files = Samples.Edit(Samples.Files, Samples.Body, Samples.Texts[Samples.Body], "[return_springs]", "[valve]\nclosed_angle = 9\n[sensor]\nclosed_volts = \"520 mV\"\nopen_volts = 4.5\nslot = \"8 deg\"\nmax_volts = 4.9\n\n[return_springs]");
         files = Samples.Edit(files, Samples.Vehicle, Samples.Texts[Samples.Vehicle], "[pedal]", "[controller]\nzero_volts = 0.5\n\n[pedal]");
         files = Samples.Edit(files, Samples.Job, Samples.Texts[Samples.Job], "[document]", "[bulkhead]\npoint = [-400, \"4 in\", 10]\ndirection = [3, 0, 4]\n\n[document]");
         var job = Samples.ReadJob(files).Value!;
         Assert.Equal(9, job.Body.ValveClosedAngle.Degrees, 9);
-        Assert.Equal(new PositionSensor(0.52, 4.5, job.Body.Quadrant.Rotation.Value), job.Body.Sensor);
+        Assert.Equal(new PositionSensor(0.52, 4.5, job.Body.Quadrant.Rotation.Value) { Slot = Angle.FromDegrees(8), MaxVolts = 4.9 }, job.Body.Sensor);
         Assert.Equal(0.5, job.Vehicle.Controller.ZeroVolts);
         Assert.Equal(new Bulkhead(new(-400, 101.6, 10), new(0.6, 0, 0.8)), job.Bulkhead);
     }
@@ -144,6 +144,8 @@ public class MechanismKeyTests
     [Theory]
     [InlineData("[sensor]\nclosed_volts = 0.52\nopen_volts = 0.5\n", "sensor.open_volts")]
     [InlineData("[sensor]\nclosed_volts = \"0.5 N\"\nopen_volts = 4.5\n", "sensor.closed_volts")]
+    [InlineData("[sensor]\nclosed_volts = 0.5\nopen_volts = 4.5\nslot = -1\n", "sensor.slot")]
+    [InlineData("[sensor]\nclosed_volts = 0.5\nopen_volts = 4.5\nmin_volts = 4.8\n", "sensor.min_volts")]
     public void ASensorThatDoesNotTurnIsAMistake(string written, string key) => Assert.Equal(
         key, Assert.Single(Samples.ReadWith(Samples.Body, "[return_springs]", written + "[return_springs]").Errors).Key);
 

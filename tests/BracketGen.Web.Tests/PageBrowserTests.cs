@@ -85,6 +85,7 @@ public class PageBrowserTests
         [Asked(QuestionId.ClosedAngle)] = 7,
         [Asked(QuestionId.ClosedVolts)] = 0.52,
         [Asked(QuestionId.OpenVolts)] = 4.46,
+        [Asked(QuestionId.SensorSlot)] = 10,
         [Asked(QuestionId.MountNormal)] = new[] { 0, 0, 1 },
         [Asked(QuestionId.HoleCount)] = 2,
         [Asked(QuestionId.HoleCentre, 1)] = new[] { -50, -22, -24 },

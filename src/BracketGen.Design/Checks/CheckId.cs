@@ -162,6 +162,9 @@ public enum CheckId
     /// <summary>Opening before the controller sees the valve move.</summary>
     DeadBand,
 
+    /// <summary>How far open the controller takes the closed valve.</summary>
+    ControllerZero,
+
     /// <summary>Sensor on the closed stop.</summary>
     SensorClosed,
 

@@ -18,6 +18,7 @@ public static class InputEvidence
             InputId.Friction => cable.Friction.Evidence,
             InputId.ClosingDrag => cable.ClosingDrag.Evidence,
             InputId.OpeningDrag => cable.OpeningDrag.Evidence,
+            InputId.Sensor when job.Body.Sensor is { } sensor => sensor.Slot is null ? Evidence.Assumed : Evidence.Given,
             InputId.ShaftDrag => job.Body.ShaftDrag.Evidence,
             InputId.AvailablePull => pedal.AvailablePull.Evidence,
             InputId.PadLoad => pedal.PadLoad.Evidence,

@@ -165,6 +165,9 @@ public enum QuestionId
     /// <summary>Sensor reading on the wide-open stop.</summary>
     OpenVolts,
 
+    /// <summary>How far the sensor can be turned.</summary>
+    SensorSlot,
+
     /// <summary>Mount normal.</summary>
     MountNormal,
 

@@ -65,7 +65,7 @@ internal static class ThrottleBodySection
             Mount = v.Get(Mount),
             KeepOuts = v.Get(KeepOuts),
             ValveClosedAngle = new Angle(v.Get(ClosedAngle)),
-            Sensor = v.Has(Sensor) ? new(v.Get(Sensor).Closed, v.Get(Sensor).Open, v.Get(Quadrant).Rotation.Value) : null,
+            Sensor = v.Has(Sensor) ? v.Get(Sensor).Over(v.Get(Quadrant).Rotation.Value) : null,
             Engine = v.Has(Engine) ? v.Get(Engine) : null,
         },
         [

@@ -98,6 +98,8 @@ public static class CheckText
         {
             CheckId.ReturnMargin or CheckId.ReturnOneFailed =>
                 "It passes with the usual values, but not at the bad end of what was assumed. Measure the closing drag of the cable, the drag at the throttle shaft, the friction of the cable, the pedal's own force at the pad and each return spring alone, as far as they are assumed.",
+            CheckId.DeadBand or CheckId.ControllerZero or CheckId.SensorClosed or CheckId.SensorLow or CheckId.SensorHigh =>
+                "It passes once the sensor is turned, but nobody has measured how far its slot lets it turn. Measure the sensor's slot.",
             _ => "It passes only as long as the assumed inputs hold. Measure them.",
         };
 }

@@ -148,14 +148,20 @@ public static class CheckWords
             "Probability that the adjuster can set the free play", "share of samples within every ±",
             "Within the ± of the measurements the adjuster may come to its end before the free play is right."),
         CheckId.DeadBand => new(
-            "Opening before the controller sees the valve move", "(controller zero - closed reading) / volts per angle",
-            "The engine does not answer the first part of the opening. Turn the sensor until it reads the controller's zero on the closed stop."),
+            "Opening before the controller sees the valve move", "(controller zero - closed reading) / volts per angle, sensor turned towards the zero as far as its slot allows",
+            "The engine does not answer the first part of the opening, and a valve that stands a little open is not seen. The sensor's slot does not let it read the controller's zero on the closed stop: lengthen the slot, or fit another sensor."),
+        CheckId.ControllerZero => new(
+            "How far open the controller takes the closed valve", "(closed reading - controller zero) / volts per angle, sensor turned towards the zero as far as its slot allows",
+            "The controller takes the closed valve for open: the engine may not idle, and fuel is not cut off. The sensor's slot does not let it read the controller's zero on the closed stop: lengthen the slot, or fit another sensor."),
         CheckId.SensorClosed => new(
-            "Sensor on the closed stop", "closed reading", "The controller may take the closed valve for a broken wire. Set the sensor to about 0.5 V."),
+            "Closed reading off its target of 0.5 V", "|closed reading - 0.5 V|, sensor turned towards 0.5 V as far as its slot allows",
+            "The controller may take the closed valve for a broken wire, or for an open valve. The sensor's slot does not let it read 0.45 to 0.55 V on the closed stop: lengthen the slot, or fit another sensor."),
         CheckId.SensorLow => new(
-            "Minimum reading of the sensor", "the lower of both readings", "The controller takes the reading for a broken wire."),
+            "Minimum reading of the sensor, once it is set", "the lower of both readings, turned to the target; limit: the higher of what the controller accepts and where the reading still follows the shaft",
+            "The controller takes the reading for a broken wire, or the reading no longer follows the shaft."),
         CheckId.SensorHigh => new(
-            "Maximum reading of the sensor", "the higher of both readings", "The controller takes the reading for a short circuit."),
+            "Maximum reading of the sensor, once it is set", "the higher of both readings, turned to the target; limit: the lower of what the controller accepts and where the reading still follows the shaft",
+            "The controller takes the reading for a short circuit, or the reading no longer follows the shaft."),
         CheckId.StampedYield => new(
             "Yield strength over the stress with the pedal stamped on", "yield strength / maximum von Mises stress under the proof load",
             "A foot stamped on the pedal bends the bracket for good: the stop moves, and nothing is where it was set. Take thicker, wider or stronger sheet, or fit a pedal stop that takes the over-travel."),

@@ -106,6 +106,8 @@ public static class QuestionText
         QuestionId.ClosedAngle => ("Closed angle of the valve?", "Between the valve plate and the cross-section of the bore, in degrees."),
         QuestionId.ClosedVolts => ("Sensor reading on the closed stop?", "In V, cable off. Leave empty if there is no position sensor."),
         QuestionId.OpenVolts => ("Sensor reading on the wide-open stop?", "In V, valve held open by hand, cable off."),
+        QuestionId.SensorSlot => (
+            "How far can the sensor be turned each way?", "In degrees, from where you read it to the end of its slot, the shorter way. 0 if it cannot be turned. Leave empty if you do not know."),
         QuestionId.MountNormal => (
             "Normal of the mount face?", "Direction out of the casting, square to the face, as x, y, z: 0, 0, 1 for a face that you look straight at."),
         QuestionId.HoleCount => ("How many tapped mount holes are there?", "1 to 12."),

@@ -88,6 +88,8 @@ public sealed class JobInputs(Solution solution)
         if (body.Sensor is { } sensor)
         {
             yield return new("sensor, closed and wide open", $"{Volts(sensor.ClosedVolts)} and {Volts(sensor.OpenVolts)}");
+            yield return new("the sensor's slot, each way", sensor.Slot is { } slot ? Degrees(slot) : "not measured");
+            yield return new("the sensor's usable range", $"{Volts(sensor.MinVolts)} to {Volts(sensor.MaxVolts)}");
         }
 
         if (body.Engine is { } engine)

@@ -17,7 +17,7 @@ public sealed class SetupChecks(Solution solution, SetupSettings settings)
 
     /// <summary>Blanks for the readings: rows of labels.</summary>
     public static IReadOnlyList<IReadOnlyList<string>> Readings { get; } =
-        [["Sensor closed, V", "floor, V", "free play", "pad travel"], ["Checked by", "date"]];
+        [["Sensor, cable off, V", "pedal released, V", "floor, V"], ["Free play", "pad travel"], ["Checked by", "date"]];
 
     /// <summary>The checks.</summary>
     public IEnumerable<string> All()
