@@ -99,7 +99,7 @@ public class MechanismReportTests
         var pedal = Plover.Vehicle.Pedal with { PadLoad = 2 };
         var cable = Plover.Vehicle.Cable with { Friction = 0.15, TotalBend = Angle.Straight };
         var solution = Designer.Solve(Plover with { Bulkhead = null, Vehicle = Plover.Vehicle with { Pedal = pedal, Cable = cable } });
-        var needed = (2 * 3.4 * Math.Exp(0.15 * Math.PI) + 1.5 * 2) * 31.5 + 1.5 * 15;
+        var needed = (2 * 3.4 * Math.Exp(0.15 * Math.PI) + 1.5 * 1.5) * 31.5 + 1.5 * 15;
         var least = Plover.Body.Springs.TorqueClosed.Min;
         Assert.Equal(1 - needed / least, Check(solution, "return-margin").Value, 1e-9);
         Assert.Equal(1 - needed / 240, Check(solution, "return-one-failed").Value, 1e-9);
