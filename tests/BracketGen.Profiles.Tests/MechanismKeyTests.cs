@@ -141,6 +141,21 @@ public class MechanismKeyTests
         Assert.Equal(new Bulkhead(new(-400, 101.6, 10), new(0.6, 0, 0.8)), job.Bulkhead);
     }
 
+    [Fact]
+    public void TheEnginesMovementIsReadOrAssumed()
+    {
+        Assert.Equal(EngineMovement.Usual, Samples.ReadJob(Samples.Files).Value!.Movement);
+        var job = Samples.ReadWith(Samples.Job, "[document]", "[engine_movement]\nx = 6\ny = \"0.2 in\"\nz = 0\nroll = 2\ncrankshaft_direction = [0, 0, -3]\n\n[document]").Value!;
+        Assert.Equal(new() { X = 6, Y = 5.08, Z = 0, Roll = Angle.FromDegrees(2), Direction = new(0, 0, -1) }, job.Movement);
+        Assert.Equal("engine_movement.roll", Assert.Single(Samples.ReadWith(Samples.Job, "[document]", "[engine_movement]\nx = 6\ny = 5\nz = 0\n\n[document]").Errors).Key);
+    }
+
+    [Theory]
+    [InlineData("1.4")]
+    [InlineData("6")]
+    public void AnOutersBoreIsBetweenWireAndOuter(string bore) => Assert.Equal(
+        "cable.outer_bore", Assert.Single(Samples.ReadWith(Samples.Vehicle, "[cable]", $"[cable]\nouter_bore = {bore}").Errors).Key);
+
     [Theory]
     [InlineData("[sensor]\nclosed_volts = 0.52\nopen_volts = 0.5\n", "sensor.open_volts")]
     [InlineData("[sensor]\nclosed_volts = \"0.5 N\"\nopen_volts = 4.5\n", "sensor.closed_volts")]

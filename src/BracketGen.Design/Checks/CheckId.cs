@@ -132,6 +132,12 @@ public enum CheckId
     /// <summary>Bend radius of the outer on its route.</summary>
     OuterBendRadius,
 
+    /// <summary>Free play left as the engine moves.</summary>
+    FreePlayMoving,
+
+    /// <summary>Whether the outer reaches wherever the engine moves.</summary>
+    OuterReach,
+
     /// <summary>Over-travel with lost motion taken off.</summary>
     WideOpenLoaded,
 

@@ -59,6 +59,11 @@ public static class MechanismChecks
             yield return new(CheckId.OuterBendRadius, route.Radius, cable.MinBendRadius);
         }
 
+        foreach (var check in Moved(report))
+        {
+            yield return check;
+        }
+
         yield return new(CheckId.WideOpenLoaded, report.Loaded?.OverTravel ?? double.NaN, job.Preferences.MinOverTravel);
         foreach (var check in Forces(report, job.Body.Springs, job.Vehicle.IsHeavy).Concat(Probabilities(report)))
         {
@@ -74,6 +79,21 @@ public static class MechanismChecks
         }
     }
 
+    // A movement that nobody measured fails nothing by itself: where it would, the value is that at rest, and the check is not known.
+    private static IEnumerable<Check> Moved(MechanismReport report)
+    {
+        var movement = report.Movement;
+        yield return new(CheckId.FreePlayMoving, movement.IsAssumed && movement.Left < 0 ? movement.FreePlay : movement.Left, 0)
+        {
+            Unfavourable = movement.IsAssumed ? movement.LeftAtWorst : null,
+        };
+        if (movement.Reached is { } reached)
+        {
+            var rests = movement.Movement.IsAssumed && report.Outer?.Route is not null;
+            yield return new(CheckId.OuterReach, rests ? 1 : reached, 1) { Unfavourable = rests ? reached : null };
+        }
+    }
+
     private static IEnumerable<Check> Forces(MechanismReport report, ReturnSprings springs, bool isHeavy)
     {
         static double LeastOf(ImmutableArray<ReturnMargin> margins) => margins.IsEmpty ? double.NaN : ReturnMargin.Least(margins).Fraction;
@@ -84,7 +104,11 @@ public static class MechanismChecks
         }
 
         yield return new(CheckId.ClosingTime, report.Return?.ClosingTime ?? double.NaN, isHeavy ? MostClosingTimeHeavy : MostClosingTime) { Unfavourable = report.Return?.ClosingTimeAtWorst };
-        yield return new(CheckId.FootForce, report.FootForces.IsEmpty ? double.NaN : report.FootForces.Max(f => f.Pressing), MostFootForce);
+        var (still, moved) = (report.FootForces.IsEmpty ? double.NaN : report.FootForces.Max(f => f.Pressing), report.FootForceMoved ?? double.NaN);
+        yield return new(CheckId.FootForce, report.Movement.Movement.IsAssumed ? still : moved, MostFootForce)
+        {
+            Unfavourable = report.Movement.Movement.IsAssumed ? moved : null,
+        };
         if (report.Progression is { } progression)
         {
             yield return new(CheckId.Suddenness, progression.Suddenness, Progression.Sudden);

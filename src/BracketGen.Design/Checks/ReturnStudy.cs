@@ -49,10 +49,11 @@ public sealed record ReturnStudy
     /// <summary>The study of a job.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="friction">Friction and drag as measured.</param>
+    /// <param name="atWorst">The same where all that is assumed is at its worst: with the outer's bends as the engine's assumed movement leaves them.</param>
     /// <param name="under">The travel under a friction; null where the wire passes the throttle shaft within the sweep.</param>
-    public static ReturnStudy? Of(Job job, CableFriction friction, Func<CableFriction, LoadedTravel?> under)
+    public static ReturnStudy? Of(Job job, CableFriction friction, CableFriction atWorst, Func<CableFriction, LoadedTravel?> under)
     {
-        var (usual, worst) = (Hindrance.Of(job, friction, atWorst: false), Hindrance.Of(job, friction, atWorst: true));
+        var (usual, worst) = (Hindrance.Of(job, friction, atWorst: false), Hindrance.Of(job, atWorst, atWorst: true));
         if (under(usual.Friction) is not { } travel || under(worst.Friction) is not { } travelAtWorst)
         {
             return null;

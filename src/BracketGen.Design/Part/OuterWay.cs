@@ -1,4 +1,5 @@
 using BracketGen.Design.Inputs;
+using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
 
@@ -7,6 +8,17 @@ namespace BracketGen.Design.Part;
 /// <summary>The outer's way from the stop to the bulkhead, where the job says where that is.</summary>
 public static class OuterWay
 {
+    /// <summary>
+    /// Bends of an outer of known length with the bulkhead at another place; null where the outer does not get there with its bends, or its length was not
+    /// measured.
+    /// </summary>
+    /// <param name="cable">The cable.</param>
+    /// <param name="placement">Where the stop is.</param>
+    /// <param name="bulkhead">The bulkhead, in the frame of the stop.</param>
+    public static Angle? Bends(Cable cable, StopPlacement placement, Bulkhead bulkhead) => cable.OuterLength is { } length
+        ? OuterRoute.Fit(placement.Seat.Vector, placement.Direction, bulkhead.Point.Vector, bulkhead.Direction, cable.MinBendRadius, length).Route?.TotalBend
+        : null;
+
     /// <summary>The shortest way with the outer's minimum bend radius; null where there is none, or the job gives no bulkhead.</summary>
     /// <param name="job">The job.</param>
     /// <param name="placement">Where the stop is, in the job's frame.</param>

@@ -52,6 +52,12 @@ public sealed record Cable
     /// <remarks>Default 180° (common practice, no source): out of the bulkhead and round to the engine.</remarks>
     public Angle TotalBend { get; init; } = Angle.Straight;
 
+    /// <summary>How much wider than the wire the outer's bore is where nobody measured it (mm): what is usual, and what it may be (common practice, no source).</summary>
+    public const double UsualBorePlay = 0.5, BorePlayAtWorst = 1;
+
+    /// <summary>Inside diameter of the outer or of its liner (mm); null if it was not measured.</summary>
+    public double? OuterBore { get; init; }
+
     /// <summary>Modulus of elasticity of the wire's metal (MPa).</summary>
     /// <remarks>Default 200,000, steel.</remarks>
     public double WireModulus { get; init; } = 200_000;

@@ -121,6 +121,12 @@ public static class CheckWords
             "Stop off its place, without an adjuster", "distance along the wire", "The free play cannot be set."),
         CheckId.OuterBendRadius => new(
             "Bend radius of the outer on its route", "radius of the widest route that the outer's length allows", "The outer is bent tighter than it may be."),
+        CheckId.FreePlayMoving => new(
+            "Free play left at the worst corner of the engine's movement", "minimum free play as set - 2 c Δβ: c half of (inside diameter of the outer - wire), Δβ the maximum change of the outer's bends in radians; twice c because a slack wire may lie on either side",
+            "As the engine rocks, the outer's bends change and the wire goes taut: the cable opens the valve by itself. Give more free play, a lined outer that fits the wire, a longer way with wider bends, or hold the engine better."),
+        CheckId.OuterReach => new(
+            "Corners of the engine's movement that the outer reaches", "part of the corners to which the outer's length allows a route with its minimum bend radius",
+            "As the engine rocks, the outer pulls taut or kinks: it comes off its seat and pulls the valve open, or the wire sticks in it. Fit a longer cable, or move the bulkhead's exit."),
         CheckId.WideOpenLoaded => new(
             "Over-travel with lost motion taken off", "over-travel - lost motion at wide open",
             "Wire stretch and the give of outer and bracket use up the over-travel: the valve may not open fully."),

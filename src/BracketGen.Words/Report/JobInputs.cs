@@ -151,6 +151,7 @@ public sealed class JobInputs(Solution solution)
         yield return new("adjuster range", cable.OuterEnd.AdjusterRange > 0 ? Length(cable.OuterEnd.AdjusterRange) : "none");
         yield return Row("free inner length, seat to fitting", Quantity.Length, cable.FreeInnerLength);
         yield return new("length of the outer", cable.OuterLength is { } length ? Length(length) : "not measured");
+        yield return new("inside diameter of the outer", cable.OuterBore is { } bore ? Length(bore) : "not measured");
         yield return new("minimum bend radius of the outer", Length(cable.MinBendRadius));
         yield return new("maximum fleet angle", Degrees(cable.FleetLimit));
         yield return new("friction coefficient of the wire in the outer", Phrases.Plain(cable.Friction.Value), cable.Friction.PlusMinus > 0 ? Phrases.Plain(cable.Friction.PlusMinus) : "");
@@ -204,6 +205,10 @@ public sealed class JobInputs(Solution solution)
         {
             yield return new("point and direction at the bulkhead", $"{Point(bulkhead.Point)}, {Direction(bulkhead.Direction)}");
         }
+
+        yield return new("movement of the throttle body as the engine rocks", MovementText.Of(job.Movement, _units));
+        yield return new("crankshaft, direction", job.Movement.Direction is { } along ? Direction(along) : "not given: x, y and z are each tried");
+        yield return new("crankshaft, a point on its axis", job.Movement.Crankshaft is { } point ? Point(point) : "not given: the body turns about its own origin");
     }
 
     private string Point(ThrottlePoint p) =>

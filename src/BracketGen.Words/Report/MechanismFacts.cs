@@ -43,6 +43,7 @@ public static class MechanismFacts
                 : new("Outer to the bulkhead", "no route", OuterText.Problem(outer.Problem, units) ?? "");
         }
 
+        yield return new(MovementText.Left, Length(mechanism.Movement.Left), MovementText.Remark(mechanism.Movement, units));
         if (!mechanism.Returns.IsEmpty)
         {
             var least = ReturnMargin.Least(mechanism.Returns);

@@ -39,6 +39,7 @@ public static class MechanismRows
                 : [],
             ["bends of the outer", Degrees(report.Friction.TotalBend.Degrees), $"{(report.Outer?.Route is null ? "by the profile" : "on its route to the bulkhead")}; the wire's tension grows {UnitSystems.Decimals(report.Friction.Ratio, "0.00")} times"],
             .. OuterRows(job, report),
+            ["free play left as the engine moves", Length(report.Movement.Left), MovementText.Remark(report.Movement, job.Units)],
             .. ReturnRows(job, report),
         ];
     }

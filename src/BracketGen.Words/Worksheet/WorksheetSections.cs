@@ -154,6 +154,8 @@ public static class WorksheetSections
                 [
                     new("", "point: x", length, "point"), new("", "point: y", length, "point"), new("", "point: z", length, "point"),
                     new("", "direction out of it: x", "", "direction"), new("", "direction: y", "", "direction"), new("", "direction: z", "", "direction"),
+                    new("", "body moves as the engine rocks, each way: x", length, "x"), new("", "y", length, "y"), new("", "z", length, "z"),
+                    new("", "and turns about the crankshaft, each way", "deg", "roll"),
                 ]),
         ];
     }
