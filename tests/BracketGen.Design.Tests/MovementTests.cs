@@ -129,7 +129,7 @@ public class MovementTests
         Assert.True(moved.Movement.MaxBend > still.Movement.MaxBend);
         var ratio = Math.Exp(Plover.Vehicle.Cable.Friction.Value * (moved.Movement.MaxBend!.Value - still.Movement.MaxBend!.Value).Radians);
         double Foot(MechanismReport r) => r.Checks.Single(c => c.Id == CheckId.FootForce).Value;
-        Assert.InRange(Foot(moved) / Foot(still), 1 + 0.5 * (ratio - 1), ratio);
+        Assert.InRange(Foot(moved) / Foot(still), 1 + 0.5 * (ratio - 1), 1 + 1.1 * (ratio - 1)); // drag does not grow with it, lost motion does
         Assert.True(moved.Checks.Single(c => c.Id == CheckId.ReturnMargin).Value < still.Checks.Single(c => c.Id == CheckId.ReturnMargin).Value);
         var assumed = Check(Plover with { Movement = EngineMovement.Usual }, CheckId.ReturnMargin);
         Assert.Equal(still.Checks.Single(c => c.Id == CheckId.ReturnMargin).Value, assumed.Value, 1e-12);
