@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
@@ -26,6 +27,12 @@ public static class OuterWay
         ? OuterRoute.Shortest(
             placement.Seat.Vector, placement.Direction, bulkhead.Point.Vector, -bulkhead.Direction, job.Vehicle.Cable.MinBendRadius)
         : null;
+
+    /// <summary>Points along the outer's centre line, from the seat to the bulkhead, no two farther apart than <paramref name="step"/> (mm); empty where the line is not known.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="placement">Where the stop is, in the job's frame.</param>
+    /// <param name="step">Step (mm).</param>
+    public static ImmutableArray<ThrottlePoint> Line(Job job, StopPlacement placement, double step) => Of(job, placement)?.Route?.Points(step) is { } points ? [.. points.Select(p => new ThrottlePoint(p))] : [];
 
     /// <summary>
     /// The gentlest way for an outer of known length; the tightest for one that was not measured, nothing being said of what is

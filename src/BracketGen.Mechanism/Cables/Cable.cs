@@ -55,6 +55,9 @@ public sealed record Cable
     /// <summary>How much wider than the wire the outer's bore is where nobody measured it (mm): what is usual, and what it may be (common practice, no source).</summary>
     public const double UsualBorePlay = 0.5, BorePlayAtWorst = 1;
 
+    /// <summary>How the wire is stranded; null where nobody looked.</summary>
+    public WireConstruction? Construction { get; init; }
+
     /// <summary>Inside diameter of the outer or of its liner (mm); null if it was not measured.</summary>
     public double? OuterBore { get; init; }
 

@@ -20,6 +20,13 @@ internal static class CableSection
     private static readonly Key<double> OuterBore = new(
         "outer_bore", QuantityForm.Length(0.5, 20), "Inside diameter of the outer, or of its liner where it has one.", isRequired: false);
 
+    private static readonly Key<WireConstruction> Construction = new(
+        "wire_construction",
+        new WordForm<WireConstruction>(
+            ("7x19", WireConstruction.SevenByNineteen), ("7x7", WireConstruction.SevenBySeven), ("1x19", WireConstruction.OneStrand), ("single", WireConstruction.Single)),
+        "How the wire is stranded: strands times wires in each.",
+        isRequired: false);
+
     private static readonly Key<Measured> FreeInnerLength = new(
         "free_inner_length",
         new MeasuredForm(QuantityForm.Length(10, 1000), 100),
@@ -58,7 +65,7 @@ internal static class CableSection
 
     public static Section<Cable> Form { get; } = new(
         [
-            WireDiameter, OuterDiameter, OuterBore, FreeInnerLength, FleetLimit, MinBendRadius, WanderLimit, Friction, ClosingDrag, OpeningDrag, TotalBend, WireModulus,
+            WireDiameter, OuterDiameter, OuterBore, Construction, FreeInnerLength, FleetLimit, MinBendRadius, WanderLimit, Friction, ClosingDrag, OpeningDrag, TotalBend, WireModulus,
             WireFill, OuterStiffness, OuterLength, Fitting, OuterEnd,
         ],
         v => new()
@@ -68,6 +75,7 @@ internal static class CableSection
             OuterEnd = v.Get(OuterEnd),
             OuterDiameter = v.Get(OuterDiameter),
             OuterBore = v.OrNull(OuterBore),
+            Construction = v.OrNull(Construction),
             FreeInnerLength = v.Get(FreeInnerLength),
             FleetLimit = new(v.Get(FleetLimit)),
             MinBendRadius = v.Get(MinBendRadius),
