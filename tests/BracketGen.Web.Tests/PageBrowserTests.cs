@@ -89,6 +89,7 @@ public class PageBrowserTests
         [Asked(QuestionId.ClosedAngle)] = 7,
         [Asked(QuestionId.ClosedVolts)] = 0.52,
         [Asked(QuestionId.OpenVolts)] = 4.46,
+        [Asked(QuestionId.SensorSlot)] = 10,
         [Asked(QuestionId.BoreZ)] = -63,
         [Asked(QuestionId.BoreDirection)] = 0,
         [Asked(QuestionId.CastingDiameter)] = 72,
