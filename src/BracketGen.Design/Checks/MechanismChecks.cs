@@ -35,6 +35,11 @@ public static class MechanismChecks
     {
         var cable = job.Vehicle.Cable;
         yield return SideLoad(cable, travel);
+        foreach (var check in ObstacleChecks.OfWire(job, travel, placement))
+        {
+            yield return check;
+        }
+
         if (job.Bulkhead is null)
         {
             yield break;

@@ -13,13 +13,32 @@ public static class OuterWay
     /// <summary>Bend that spare outer may add (our judgement, no source): at a friction of 0.16 it takes a fifth of the springs' pull.</summary>
     public static readonly Angle MostSpareBend = Angle.Right;
 
-    /// <summary>The shortest way with the outer's least bend radius; null where there is none, or the job gives no bulkhead.</summary>
+    /// <summary>The shortest way with the outer's minimum bend radius; null where there is none, or the job gives no bulkhead.</summary>
     /// <param name="job">The job.</param>
     /// <param name="placement">Where the stop is, in the job's frame.</param>
     public static OuterRoute? Tightest(Job job, StopPlacement placement) => job.Bulkhead is { } bulkhead
         ? OuterRoute.Shortest(
             placement.Seat.Vector, placement.Direction, bulkhead.Point.Vector, -bulkhead.Direction, job.Vehicle.Cable.MinBendRadius)
         : null;
+
+    /// <summary>
+    /// Points along the outer's centre line, from the seat to the bulkhead: the line with the most bends at the outer's length, the shortest
+    /// route where the length was not given, no two farther apart than <paramref name="step"/> (mm) or a piece of the rod. Empty where the line is not known.
+    /// </summary>
+    /// <param name="job">The job.</param>
+    /// <param name="placement">Where the stop is, in the job's frame.</param>
+    /// <param name="step">Step (mm).</param>
+    public static ImmutableArray<ThrottlePoint> Line(Job job, StopPlacement placement, double step)
+    {
+        if (job.Bulkhead is not { } bulkhead)
+        {
+            return [];
+        }
+
+        ImmutableArray<ElasticLines> lines = job.Vehicle.Cable.OuterLength is { } length ? [Lay(placement, bulkhead, length.Value)] : [];
+        var fit = new OuterFit { Shortest = lines.IsEmpty || lines[0].IsTooShort ? Tightest(job, placement) : null, AtLengths = lines, Problem = null, Order = null };
+        return fit.Points(step);
+    }
 
     /// <summary>How the outer lies; null where the job gives no bulkhead.</summary>
     /// <param name="job">The job.</param>
@@ -33,9 +52,7 @@ public static class OuterWay
 
         var cable = job.Vehicle.Cable;
         var tightest = Tightest(job, placement);
-        RodSupport[] clips = [.. bulkhead.Clips.Select(c => new RodSupport(c.Point.Vector, c.Direction, c.Along))];
-        ElasticLines At(double length) => ElasticRod.Lay(
-            new(placement.Seat.Vector, placement.Direction), clips, new(bulkhead.Point.Vector, -bulkhead.Direction), length);
+        ElasticLines At(double length) => Lay(placement, bulkhead, length);
         ImmutableArray<ElasticLines> lines = cable.OuterLength is { } length ? [.. Lengths(length).Select(At)] : [];
         var isShort = lines.Any(l => l.IsTooShort);
         return new()
@@ -48,6 +65,10 @@ public static class OuterWay
             Order = !lines.IsEmpty && lines.All(l => LiesWell(l, cable)) ? null : ToOrder(At, cable, tightest?.Length ?? 0),
         };
     }
+
+    private static ElasticLines Lay(StopPlacement placement, Bulkhead bulkhead, double length) => ElasticRod.Lay(
+        new(placement.Seat.Vector, placement.Direction), [.. bulkhead.Clips.Select(c => new RodSupport(c.Point.Vector, c.Direction, c.Along))],
+        new(bulkhead.Point.Vector, -bulkhead.Direction), length);
 
     private static IEnumerable<double> Lengths(Measured length) =>
         length.PlusMinus > 0 ? [length.Value, length.Min, length.Max] : [length.Value];

@@ -55,6 +55,12 @@ public sealed record Cable
     /// <remarks>Default 180° (common practice, no source), assumed: out of the bulkhead and round to the engine.</remarks>
     public Measured TotalBend { get; init; } = new(Math.PI, 0, Evidence.Assumed);
 
+    /// <summary>How the wire is stranded; null where nobody looked.</summary>
+    public WireConstruction? Construction { get; init; }
+
+    /// <summary>Inside diameter of the outer or of its liner (mm); null if it was not measured.</summary>
+    public double? OuterBore { get; init; }
+
     /// <summary>Modulus of elasticity of the wire's metal (MPa).</summary>
     /// <remarks>Default 200,000, steel.</remarks>
     public double WireModulus { get; init; } = 200_000;

@@ -17,6 +17,16 @@ internal static class CableSection
 
     private static readonly Key<double> OuterDiameter = new("outer_diameter", QuantityForm.Length(1.5, 20), "Diameter of the outer.");
 
+    private static readonly Key<double> OuterBore = new(
+        "outer_bore", QuantityForm.Length(0.5, 20), "Inside diameter of the outer, or of its liner where it has one.", isRequired: false);
+
+    private static readonly Key<WireConstruction> Construction = new(
+        "wire_construction",
+        new WordForm<WireConstruction>(
+            ("7x19", WireConstruction.SevenByNineteen), ("7x7", WireConstruction.SevenBySeven), ("1x19", WireConstruction.OneStrand), ("single", WireConstruction.Single)),
+        "How the wire is stranded: strands times wires in each.",
+        isRequired: false);
+
     private static readonly Key<Measured> FreeInnerLength = new(
         "free_inner_length",
         new MeasuredForm(QuantityForm.Length(10, 1000), 100),
@@ -58,7 +68,7 @@ internal static class CableSection
 
     public static Section<Cable> Form { get; } = new(
         [
-            WireDiameter, OuterDiameter, FreeInnerLength, FleetLimit, MinBendRadius, WanderLimit, Friction, ClosingDrag, OpeningDrag, TotalBend, WireModulus,
+            WireDiameter, OuterDiameter, OuterBore, Construction, FreeInnerLength, FleetLimit, MinBendRadius, WanderLimit, Friction, ClosingDrag, OpeningDrag, TotalBend, WireModulus,
             WireFill, OuterStiffness, OuterLength, Fitting, OuterEnd,
         ],
         v => new()
@@ -67,6 +77,8 @@ internal static class CableSection
             WireDiameter = v.Get(WireDiameter),
             OuterEnd = v.Get(OuterEnd),
             OuterDiameter = v.Get(OuterDiameter),
+            OuterBore = v.OrNull(OuterBore),
+            Construction = v.OrNull(Construction),
             FreeInnerLength = v.Get(FreeInnerLength),
             FleetLimit = new(v.Get(FleetLimit)),
             MinBendRadius = v.Get(MinBendRadius),
@@ -81,12 +93,30 @@ internal static class CableSection
             OuterLength = v.Has(OuterLength) ? v.Get(OuterLength) : null,
         },
         [
+            new([OuterBore, OuterDiameter, WireDiameter], CheckBore),
             new([OuterDiameter, WireDiameter], v => Compare.MoreThan(v, OuterDiameter, v.Get(WireDiameter), WireDiameter)),
             new([Fitting, WireDiameter], CheckFitting),
             new([OuterEnd, WireDiameter], CheckOuterEnd),
         ]);
 
     private static MeasuredForm Drag() => new(QuantityForm.Force(0, 200), 100);
+
+    private static void CheckBore(SectionValues values)
+    {
+        if (values.OrNull(OuterBore) is not { } bore)
+        {
+            return;
+        }
+
+        if (bore <= values.Get(WireDiameter))
+        {
+            values.Report(OuterBore, new Compared(Relation.MoreThan, WireDiameter.Name, Quantity.Length, values.Get(WireDiameter), CompareReason.Contains));
+        }
+        else if (bore >= values.Get(OuterDiameter))
+        {
+            values.Report(OuterBore, new Compared(Relation.LessThan, OuterDiameter.Name, Quantity.Length, values.Get(OuterDiameter), CompareReason.Contains));
+        }
+    }
 
     private static void CheckFitting(SectionValues values)
     {

@@ -20,7 +20,7 @@ internal static class JobSolid
         var mesh = scene.Mesh!;
         var job = scene.Job;
         List<SolidPart> parts = [Sheet(mesh), Mount(job, scene.Solution.Bracket!.Stock.Thickness), .. Moving(scene), Outer(scene)];
-        parts.AddRange(job.Body.KeepOuts.Select(KeepOutPart));
+        parts.AddRange(job.Body.KeepOuts.Concat(job.Body.Casting is { } casting ? [casting] : Array.Empty<KeepOut>()).Concat(job.Body.SpringRooms).Select(KeepOutPart));
 
         var rim = scene.Motion.Quadrant.OuterRadius;
         var points = mesh.Vertices.Concat([new(rim, rim, 0), new(-rim, -rim, 0)]).ToList();
