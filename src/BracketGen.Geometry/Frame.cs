@@ -44,6 +44,12 @@ public readonly record struct Frame : IMirrored<Frame>
     /// <summary>Local coordinates at height <paramref name="height"/> above the local xy plane to the throttle frame (mm).</summary>
     public Vector3 ToWorld(Vector2 local, double height = 0) => ToWorld(Vector3.From(local, height));
 
+    /// <summary>Where a point of the flat part that lies in this frame, <paramref name="height"/> (mm) above its bottom, is in the throttle frame.</summary>
+    public ThrottlePoint ToThrottle(FlatPoint flat, double height = 0) => new(ToWorld(flat.Vector, height));
+
+    /// <summary>Where a point of the throttle frame, or its foot on the bottom, lies on the flat part in this frame.</summary>
+    public FlatPoint ToFlat(ThrottlePoint point) => new(ToLocal(point.Vector).XY);
+
     /// <summary>A local direction in the throttle frame.</summary>
     public Vector3 ToWorldDirection(Vector3 local) => local.X * X + local.Y * Y + local.Z * Z;
 

@@ -75,7 +75,7 @@ internal static class SideBySide
         {
             s.Start.X, s.Start.Y, s is ArcSegment arc ? Math.Tan(arc.Sweep.Radians / 4) : 0,
         }).ToArray();
-        double[] At(Vector2 p) => [p.X, p.Y];
+        double[] At(FlatPoint p) => [p.X, p.Y];
         var circles = solution.Bracket.Holes.Where(h => !h.IsSlot).Select(h => new object[] { At(h.Centre), h.Diameter / 2 }).ToArray();
         var folds = flat.Bends.Select(b => new[] { At(b.Start), At(b.End) }).ToArray();
         var file = Path.Combine(folder, "contours.json");

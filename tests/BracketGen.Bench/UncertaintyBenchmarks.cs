@@ -38,7 +38,7 @@ public class UncertaintyBenchmarks
         };
         Quadrant quadrant = new()
         {
-            Groove = groove, Rotation = new(1.43, 0.02), Pocket = new(0.35, 0.02), GrooveExtent = new(2.97), GrooveWidth = 2.5,
+            Groove = groove, Rotation = new(new(1.43), new(0.02)), Pocket = new(new(0.35), new(0.02)), GrooveExtent = new(2.97), GrooveWidth = 2.5,
             SlotWidth = 2, OuterRadius = 36, Thickness = 8, HubRadius = 10,
         };
         _travel = new()

@@ -50,7 +50,7 @@ public class BeginTests
         Assert.Equal([new(new(270, 30), 520), new(new(280, 30), 530)], body.Springs.Each.Select(s => s with { TorqueOpen = s.TorqueOpen.Value }));
         Assert.Equal(new(10, 5), body.ShaftDrag);
         Assert.Equal(0.52, body.Sensor!.ClosedVolts);
-        Assert.Equal(new Vector3(-50, -22, -24), body.Mount.Holes[0].At);
+        Assert.Equal(new ThrottlePoint(-50, -22, -24), body.Mount.Holes[0].At);
         Assert.Equal("M6", body.Mount.Holes[1].Thread.Name);
         Assert.Equal("idle \"valve\"", Assert.Single(body.KeepOuts).Name);
     }

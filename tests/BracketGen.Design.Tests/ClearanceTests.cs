@@ -52,14 +52,14 @@ public class ClearanceTests
         {
             for (var step = 0; step <= 12; step++)
             {
-                Assert.False(InSector(point, quadrant, sense, step / 12.0 * quadrant.Rotation.Value), $"{point} at step {step}");
+                Assert.False(InSector(point, quadrant, sense, step / 12.0 * quadrant.Rotation.Value.Radians), $"{point} at step {step}");
             }
         }
     });
 
     [Fact]
     public void The_sector_distance_is_a_distance() => CsCheck.Gen.Select(CsCheck.Gen.Double[-60, 60], CsCheck.Gen.Double[-60, 60], CsCheck.Gen.Double[-20, 20],
-        CsCheck.Gen.Double[-1, 1], CsCheck.Gen.Double[-1, 1], (x, y, z, dx, dy) => (new Vector3(x, y, z), new Vector3(x + dx, y + dy, z))).Check(3000, pair =>
+        CsCheck.Gen.Double[-1, 1], CsCheck.Gen.Double[-1, 1], (x, y, z, dx, dy) => (new ThrottlePoint(x, y, z), new ThrottlePoint(x + dx, y + dy, z))).Check(3000, pair =>
     {
         var quadrant = RandomJobs.Job.Draw(1)[0].Body.Quadrant;
         var moving = new MovingParts(quadrant, new(EndFittingKind.Ball, 6, 6));
@@ -68,7 +68,7 @@ public class ClearanceTests
         Assert.True(Math.Abs(moving.DistanceTo(pair.Item1) - moving.DistanceTo(pair.Item2)) <= pair.Item1.DistanceTo(pair.Item2) + 1e-9);
     });
 
-    private static bool InSector(Vector3 point, Quadrant quadrant, int sense, double opening)
+    private static bool InSector(ThrottlePoint point, Quadrant quadrant, int sense, double opening)
     {
         if (Math.Abs(point.Z) > quadrant.Thickness / 2)
         {
@@ -76,14 +76,14 @@ public class ClearanceTests
         }
 
         var radius = point.XY.Length;
-        var behind = sense * (point.XY.Polar.Radians - quadrant.Pocket.Value) - opening;
+        var behind = sense * (point.XY.Polar.Radians - quadrant.Pocket.Value.Radians) - opening;
         behind -= 2 * Math.PI * Math.Floor(behind / (2 * Math.PI));
         return radius < quadrant.HubRadius || (radius < quadrant.OuterRadius && behind < quadrant.GrooveExtent.Radians);
     }
 
-    private static double SampledLeast(Bracket bracket, Func<Vector3, double> distance, double step) => Points(bracket, step).Min(distance);
+    private static double SampledLeast(Bracket bracket, Func<ThrottlePoint, double> distance, double step) => Points(bracket, step).Min(distance);
 
-    private static IEnumerable<Vector3> Points(Bracket bracket, double step)
+    private static IEnumerable<ThrottlePoint> Points(Bracket bracket, double step)
     {
         var bounds = bracket.Flat.Blank.Outline.Bounds;
         for (var x = bounds.Min.X; x <= bounds.Max.X; x += step)

@@ -71,7 +71,7 @@ public class DesignerTests
     {
         var job = Examples.Read("plover-alder-58");
         Solution one = Designer.Solve(job), other = Designer.Solve(job.Mirrored());
-        Assert.Equal(0, one.Placement!.Seat.MirroredInY.DistanceTo(other.Placement!.Seat), 1e-9);
+        Assert.Equal(0, one.Placement!.Seat.Mirrored().DistanceTo(other.Placement!.Seat), 1e-9);
         Assert.Equal(one.Bracket!.Flat.Blank.Area, other.Bracket!.Flat.Blank.Area, 1e-6);
         Assert.Equal(one.Bracket.Flat.Bends[0].IsUp, other.Bracket.Flat.Bends[0].IsUp);
         Assert.Equal(one.Checks.Select(c => (c.Code, Math.Round(c.Value, 6))), other.Checks.Select(c => (c.Code, Math.Round(c.Value, 6))));
@@ -83,13 +83,13 @@ public class DesignerTests
     {
         var job = Examples.Read("plover-alder-58");
         var quadrant = job.Body.Quadrant;
-        var leaving = quadrant.PocketNormal + new Angle(quadrant.Rotation.Value) + Angle.FromDegrees(30);
+        var leaving = quadrant.PocketNormal + quadrant.Rotation.Value + Angle.FromDegrees(30);
         var placement = StopPlacement.At(quadrant, job.Vehicle.Cable.FreeInnerLength.Value, job.Preferences.FreePlay.Value, leaving)!;
         var thread = job.Body.Mount.Holes[0].Thread;
         var along = new Vector3(0, 0, 1);
         var face = placement.Seat - 3 * placement.Direction;
         var mount = new MountFace(
-            new(face, placement.Direction),
+            new(face.Vector, placement.Direction),
             [new(face - 40 * along + 15 * along.Cross(placement.Direction), thread, 14), new(face - 40 * along - 15 * along.Cross(placement.Direction), thread, 14)]);
         var solution = Designer.Solve(job with
         {

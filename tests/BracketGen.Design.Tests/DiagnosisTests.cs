@@ -38,7 +38,7 @@ public class DiagnosisTests
         Assert.Empty(Designer.Solve(Of(way.From)).Offers);
     }
 
-    private static readonly Vector3 Least = new(-200, -60, -30), Most = new(-20, 120, 60);
+    private static readonly ThrottlePoint Least = new(-200, -60, -30), Most = new(-20, 120, 60);
 
     private static Job Walled(Job job) => With(job, new KeepOutBox("wall", Least, Most));
 

@@ -95,6 +95,6 @@ public class FoldBackTests
         }
 
         Assert.InRange(folded.TopAt(bracket.Holes[0].Centre).AngleTo(body.Mount.Plane.Normal).Radians, 0, Direction);
-        Assert.All(bracket.Holes.Where(h => !h.IsSlot), h => Assert.True(bracket.Flat.Blank.Outline.Contains(h.Centre)));
+        Assert.All(bracket.Holes.Where(h => !h.IsSlot), h => Assert.True(bracket.Flat.Blank.Outline.Contains(h.Centre.Vector)));
     }
 }

@@ -90,7 +90,7 @@ public class GivenBracketTests
             Assert.InRange(ways.Count, 1, holes.Length == 2 ? 2 : 8);
             foreach (var way in ways)
             {
-                Assert.All(holes, h => Assert.True(job.Body.Mount.Holes.Min(t => t.At.DistanceTo(way.ToWorld(h.Centre))) < MountMatch.MostOff + 0.05));
+                Assert.All(holes, h => Assert.True(job.Body.Mount.Holes.Min(t => t.At.DistanceTo(way.ToThrottle(h.Centre))) < MountMatch.MostOff + 0.05));
                 Assert.True(way.Z.DistanceTo(job.Body.Mount.Plane.Normal) < 1e-9);
             }
 

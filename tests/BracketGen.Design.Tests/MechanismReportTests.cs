@@ -72,9 +72,9 @@ public class MechanismReportTests
     {
         var quadrant = Examples.Read("dunlin-rowan-64").Body.OpeningCounterClockwise().Quadrant;
         var groove = Assert.IsType<EccentricGroove>(quadrant.Groove);
-        var leaving = quadrant.PocketNormal + new Angle(quadrant.Rotation.Value) + Angle.FromDegrees(30);
+        var leaving = quadrant.PocketNormal + quadrant.Rotation.Value + Angle.FromDegrees(30);
         var seat = groove.PointWithNormal(leaving) + 1e5 * Vector2.FromPolar(1, leaving).Left;
-        var rotation = quadrant.Rotation.Value;
+        var rotation = quadrant.Rotation.Value.Radians;
         var by = (leaving - groove.Direction).Radians;
         Assert.Equal(
             groove.Radius.Value * rotation + groove.Offset * (Math.Sin(by) - Math.Sin(by - rotation)),
@@ -168,8 +168,8 @@ public class MechanismReportTests
     {
         var route = Answer.Mechanism!.Outer!.Route!;
         var bulkhead = Plover.Bulkhead!;
-        Assert.Equal(0, route.At(0).Point.DistanceTo(Answer.Placement!.Seat), 1e-6);
-        Assert.Equal(0, route.At(route.Length).Point.DistanceTo(bulkhead.Point), 1e-4);
+        Assert.Equal(0, route.At(0).Point.DistanceTo(Answer.Placement!.Seat.Vector), 1e-6);
+        Assert.Equal(0, route.At(route.Length).Point.DistanceTo(bulkhead.Point.Vector), 1e-4);
         Assert.Equal(Math.PI, route.At(route.Length).Direction.AngleTo(bulkhead.Direction).Radians, 1e-4);
         Assert.Equal(route.TotalBend, Answer.Mechanism.Friction.TotalBend);
         Assert.Equal(Plover.Vehicle.Cable.OuterLength!.Value, route.Length + Answer.Mechanism.Outer.Spare, 1e-6);
@@ -199,7 +199,7 @@ public class MechanismReportTests
     [Fact]
     public void A_wire_that_passes_the_shaft_leaves_nothing_to_say_but_does_not_throw()
     {
-        var quadrant = Plover.Body.Quadrant with { Pocket = 0, Rotation = 3, GrooveExtent = new(3.1) };
+        var quadrant = Plover.Body.Quadrant with { Pocket = Angle.Zero, Rotation = new Angle(3), GrooveExtent = new(3.1) };
         var past = Travel.Solve(quadrant, new(-60, 30), 2, 51);
         Assert.True(past.LeastArm < 0);
         var report = MechanismReport.Of(Plover, past, null, null);

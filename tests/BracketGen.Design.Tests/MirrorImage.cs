@@ -39,7 +39,7 @@ internal static class MirrorImage
     private static readonly HashSet<Type> InGroovePlane = [typeof(TautWire), typeof(QuadrantPicture)];
 
     private static readonly HashSet<Type> InFlatPattern =
-        [typeof(Part.BracketHole), typeof(TriangleMesh), typeof(Checks.LoadCase)];
+        [typeof(Part.BracketHole)];
 
     // Thousands of samples without coordinates, the groove's normal up to a whole turn, and the mirror image itself.
     private static readonly HashSet<string> Skipped = [nameof(TravelUncertainty.Run), nameof(Quadrant.PocketNormal), nameof(TriangleMesh.MirroredInX)];
@@ -67,8 +67,19 @@ internal static class MirrorImage
                 Same(PolarAngles.Contains(member) ? -a.Radians : a.Radians, b.Radians, path);
                 break;
             case (Measured a, Measured b):
-                Same(PolarAngles.Contains(member) ? -a.Value : a.Value, b.Value, path);
+                Same(a.Value, b.Value, path);
                 Same(a.PlusMinus, b.PlusMinus, path);
+                break;
+            case (MeasuredAngle a, MeasuredAngle b):
+                Compare(a.Value, b.Value, member, path);
+                Same(a.PlusMinus.Radians, b.PlusMinus.Radians, path);
+                break;
+            case (ThrottlePoint a, ThrottlePoint b):
+                Compare(a.Vector, b.Vector, (typeof(ThrottlePoint), nameof(a.Vector)), path);
+                break;
+            case (FlatPoint a, FlatPoint b):
+                Same(-a.X, b.X, path);
+                Same(a.Y, b.Y, path);
                 break;
             case (Vector3 a, Vector3 b):
                 var sign = Turns.Contains(member) ? -1 : 1;
@@ -99,8 +110,8 @@ internal static class MirrorImage
                 Members(a, b, path, [nameof(Bend.From), nameof(Bend.To), nameof(Bend.Turn), nameof(Bend.InsideRadius), nameof(Bend.Allowance)]);
                 break;
             case (KeepOutBox a, KeepOutBox b):
-                Compare(a.Min with { Y = a.Max.Y }, b.Min, member, path);
-                Compare(a.Max with { Y = a.Min.Y }, b.Max, member, path);
+                Compare(new ThrottlePoint(a.Min.X, a.Max.Y, a.Min.Z), b.Min, member, path);
+                Compare(new ThrottlePoint(a.Max.X, a.Min.Y, a.Max.Z), b.Max, member, path);
                 break;
             case (Triangle a, Triangle b):
                 Assert.Equal((a.A, a.C, a.B), (b.A, b.B, b.C));

@@ -97,7 +97,7 @@ public class CostTests
                 {
                     Blank = new(
                         Geometry.Contour.Polygon([new(0, 0), new(100, 0), new(100, 40), new(0, 40)]),
-                        holes.Select(h => Geometry.Contour.Circle(h.Centre, h.Diameter / 2))),
+                        holes.Select(h => Geometry.Contour.Circle(h.Centre.Vector, h.Diameter / 2))),
                     Thickness = 2,
                     Bends = [],
                 },

@@ -61,8 +61,8 @@ internal static class Cases
     public static Quadrant Quadrant(Groove groove, double rotationDegrees = 82, double pocketDegrees = 20) => new()
     {
         Groove = groove,
-        Rotation = Angle.FromDegrees(rotationDegrees).Radians,
-        Pocket = Angle.FromDegrees(pocketDegrees).Radians,
+        Rotation = Angle.FromDegrees(rotationDegrees),
+        Pocket = Angle.FromDegrees(pocketDegrees),
         GrooveExtent = Angle.FromDegrees(170),
         GrooveWidth = 2.5,
         SlotWidth = 2,

@@ -90,7 +90,7 @@ public class TautWireTests
         var closed = TautWire.Solve(Cases.Alder, stop, Angle.Zero);
         Assert.Equal(Math.Sqrt(120 * 120 - 31.5 * 31.5), closed.Straight, 1e-10);
         Assert.Equal(230 - Angle.FromDegrees(1).Degrees * Math.Acos(31.5 / 120) * 180 / Math.PI, closed.Leaving.Degrees, 1e-9);
-        Assert.Equal(closed.Straight + 31.5 * (closed.Leaving.Radians - Cases.Alder.Pocket.Value), closed.Length, 1e-9);
+        Assert.Equal(closed.Straight + 31.5 * (closed.Leaving.Radians - Cases.Alder.Pocket.Value.Radians), closed.Length, 1e-9);
         for (var opening = 0.0; opening < 1.4; opening += 0.1)
         {
             var wire = TautWire.Solve(Cases.Alder, stop, new(opening));
@@ -115,7 +115,7 @@ public class TautWireTests
         double cx = e * Math.Cos(gamma + opening), cy = e * Math.Sin(gamma + opening);
         double dx = stop.X - cx, dy = stop.Y - cy, d = Math.Sqrt(dx * dx + dy * dy);
         var phi = Math.Atan2(dy, dx) - Math.Acos(rho / d);
-        var pocket = quadrant.Pocket.Value + Math.Asin(e / rho * Math.Sin(quadrant.Pocket.Value - gamma));
+        var pocket = quadrant.Pocket.Value.Radians + Math.Asin(e / rho * Math.Sin(quadrant.Pocket.Value.Radians - gamma));
         var wrap = phi - opening - pocket;
         wrap -= 2 * Math.PI * Math.Floor((wrap + Math.PI / 2) / (2 * Math.PI));
         if (wrap > 0)
@@ -177,7 +177,7 @@ public class TautWireTests
     public void Long_grooves_take_long_wraps()
     {
         var quadrant = Cases.Alder with { GrooveExtent = Angle.FromDegrees(340) };
-        Angle leaving = new(quadrant.Pocket.Value + Angle.FromDegrees(330).Radians);
+        Angle leaving = new(quadrant.Pocket.Value.Radians + Angle.FromDegrees(330).Radians);
         var stop = quadrant.Groove.PointWithNormal(leaving) + 80 * Vector2.FromPolar(1, leaving).Left;
         Assert.Equal(330, TautWire.Solve(quadrant, stop, Angle.Zero).Wrap.Degrees, 1e-9);
         Assert.Equal(250, TautWire.Solve(quadrant, stop, Angle.FromDegrees(80)).Wrap.Degrees, 1e-9);

@@ -58,7 +58,7 @@ public class TravelUncertaintyTests
     {
         TravelUncertainty With(int turn) => Of(Cases.AlderTravel with
         {
-            Quadrant = Cases.Quadrant(new CircularGroove(Radius), 60, 50) with { Pocket = Angle.FromDegrees(50).Radians + 2 * Math.PI * turn },
+            Quadrant = Cases.Quadrant(new CircularGroove(Radius), 60, 50) with { Pocket = Angle.FromDegrees(50) + new Angle(2 * Math.PI * turn) },
         });
         for (var output = 0; output < 5; output++)
         {
@@ -92,8 +92,8 @@ public class TravelUncertaintyTests
     public void Exactly_at_the_limit_is_well()
     {
         // The limits are asked of the same arithmetic, so that they are met to the last bit.
-        double Wrap() => Of(Cases.AlderTravel with { Quadrant = Cases.AlderTravel.Quadrant with { Rotation = 0 } }).WrapWideOpen.Nominal;
-        var atWideOpen = Cases.AlderTravel with { Quadrant = Cases.AlderTravel.Quadrant with { Rotation = Wrap() }, FreePlay = 0 };
+        double Wrap() => Of(Cases.AlderTravel with { Quadrant = Cases.AlderTravel.Quadrant with { Rotation = Angle.Zero } }).WrapWideOpen.Nominal;
+        var atWideOpen = Cases.AlderTravel with { Quadrant = Cases.AlderTravel.Quadrant with { Rotation = new Angle(Wrap()) }, FreePlay = 0 };
         var length = -Of(atWideOpen with { FreeInnerLength = 0 }).FreePlayUntouched.Nominal;
         var drawn = -Of(atWideOpen with { AvailablePull = 0 }).OverTravel.Nominal;
         var fixedStop = Of(atWideOpen with { FreeInnerLength = length, AvailablePull = drawn, AdjusterRange = 0 });
@@ -143,7 +143,7 @@ public class TravelUncertaintyTests
     {
         var travel = Cases.AlderTravel with
         {
-            Quadrant = Cases.AlderTravel.Quadrant with { Rotation = new(Cases.AlderTravel.Quadrant.Rotation.Value, 0.011), Pocket = new(Cases.AlderTravel.Quadrant.Pocket.Value, 0.006) },
+            Quadrant = Cases.AlderTravel.Quadrant with { Rotation = new(Cases.AlderTravel.Quadrant.Rotation.Value, new(0.011)), Pocket = new(Cases.AlderTravel.Quadrant.Pocket.Value, new(0.006)) },
             FreeInnerLength = new(180, 0.7),
             AvailablePull = new(47.5, 0.5),
             LostMotion = new(0.2, 0.9),

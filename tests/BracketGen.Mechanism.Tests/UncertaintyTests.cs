@@ -201,8 +201,8 @@ public class UncertaintyTests
             Quadrant = Cases.Alder with
             {
                 Groove = new CircularGroove(new(31.5, 0.2)),
-                Rotation = new(Angle.FromDegrees(82).Radians, Angle.FromDegrees(1).Radians),
-                Pocket = new(Cases.Alder.Pocket.Value, 0.02),
+                Rotation = new(Angle.FromDegrees(82), Angle.FromDegrees(1)),
+                Pocket = new(Cases.Alder.Pocket.Value, new(0.02)),
             },
             AvailablePull = new(48, 1),
             FreePlay = new(2, 0.5),
@@ -254,7 +254,7 @@ public class UncertaintyTests
     {
         var quick = Cases.AlderTravel with
         {
-            Quadrant = Cases.Alder with { Groove = new CircularGroove(new(31.5, 0.3)), Rotation = new(1.43, 0.02), Pocket = new(0.35, 0.03) },
+            Quadrant = Cases.Alder with { Groove = new CircularGroove(new(31.5, 0.3)), Rotation = new(new(1.43), new(0.02)), Pocket = new(new(0.35), new(0.03)) },
             SeatTolerances = [new("leg", new(1, 0), 0.5), new("cut", new(0, 1), 0.5)],
         };
         var general = quick with { Quadrant = quick.Quadrant with { Groove = new EccentricGroove(new(31.5, 0.3), 0, Angle.Zero) } };

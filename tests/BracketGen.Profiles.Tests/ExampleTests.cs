@@ -46,7 +46,7 @@ public class ExampleTests
     // eccentric circle it is at most (ρ + e) Θ.
     private static bool ReachesWideOpen(Job job) =>
         job.Vehicle.Pedal.AvailablePull.Value - job.Preferences.FreePlay.Value
-            >= LargestArm(job.Body.Quadrant.Groove) * job.Body.Quadrant.Rotation.Value;
+            >= LargestArm(job.Body.Quadrant.Groove) * job.Body.Quadrant.Rotation.Value.Radians;
 
     private static double LargestArm(Groove groove) => groove switch
     {
@@ -62,14 +62,14 @@ public class ExampleTests
         Assert.Equal("Alder 58", job.Body.Name);
         Assert.Equal(58, job.Body.Bore);
         Assert.Equal(new Measured(31.5, 0.2), ((CircularGroove)job.Body.Quadrant.Groove).PitchRadius);
-        Assert.Equal(84 * Math.PI / 180, job.Body.Quadrant.Rotation.Value, 12);
-        Assert.Equal(1 * Math.PI / 180, job.Body.Quadrant.Rotation.PlusMinus, 12);
-        Assert.Equal(-20 * Math.PI / 180, job.Body.Quadrant.Pocket.Value, 12);
+        Assert.Equal(84 * Math.PI / 180, job.Body.Quadrant.Rotation.Value.Radians, 12);
+        Assert.Equal(1 * Math.PI / 180, job.Body.Quadrant.Rotation.PlusMinus.Radians, 12);
+        Assert.Equal(-20 * Math.PI / 180, job.Body.Quadrant.Pocket.Value.Radians, 12);
         Assert.Equal(550, job.Body.Springs.TorqueClosed.Value, 9);
         Assert.Equal(1050, job.Body.Springs.TorqueOpen.Value, 9);
         Assert.Equal(2, job.Body.Springs.Count);
         Assert.Equal(new Vector3(0, 0, 1), job.Body.Mount.Plane.Normal);
-        Assert.Equal(new Vector3(-50, -22, -12), job.Body.Mount.Holes[0].At);
+        Assert.Equal(new ThrottlePoint(-50, -22, -12), job.Body.Mount.Holes[0].At);
         Assert.Equal("M6", job.Body.Mount.Holes[1].Thread.Name);
         Assert.Equal(new KeepOutBox("idle valve", new(42, -60, -45), new(85, -20, 15)), job.Body.KeepOuts[1]);
         Assert.Equal(new KeepOutCylinder("body round the bore", new(-60, 0, -55), new(60, 0, -55), 36), job.Body.KeepOuts[0]);

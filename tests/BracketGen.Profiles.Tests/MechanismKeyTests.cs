@@ -136,7 +136,7 @@ public class MechanismKeyTests
         files = Samples.Edit(files, Samples.Job, Samples.Texts[Samples.Job], "[document]", "[bulkhead]\npoint = [-400, \"4 in\", 10]\ndirection = [3, 0, 4]\n\n[document]");
         var job = Samples.ReadJob(files).Value!;
         Assert.Equal(9, job.Body.ValveClosedAngle.Degrees, 9);
-        Assert.Equal(new PositionSensor(0.52, 4.5, new(job.Body.Quadrant.Rotation.Value)), job.Body.Sensor);
+        Assert.Equal(new PositionSensor(0.52, 4.5, job.Body.Quadrant.Rotation.Value), job.Body.Sensor);
         Assert.Equal(0.5, job.Vehicle.Controller.ZeroVolts);
         Assert.Equal(new Bulkhead(new(-400, 101.6, 10), new(0.6, 0, 0.8)), job.Bulkhead);
     }

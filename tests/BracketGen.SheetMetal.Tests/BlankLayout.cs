@@ -30,7 +30,7 @@ internal sealed record BlankLayout(Bend[] Bends, Disc[][] Discs)
     public BlankLayout With(int flange, params Disc[] more) =>
         this with { Discs = [.. Discs.Select((d, i) => i == flange ? [.. d, .. more] : d)] };
 
-    public static Bend Across(int from, int to, Vector2 start, Vector2 end, double allowance = Allowance) => new()
+    public static Bend Across(int from, int to, FlatPoint start, FlatPoint end, double allowance = Allowance) => new()
     {
         From = from, To = to, Start = start, End = end, Turn = Angle.Right, InsideRadius = 2, Allowance = allowance, Rule = new Din6935Rule(),
     };

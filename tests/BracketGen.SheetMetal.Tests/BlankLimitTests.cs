@@ -106,7 +106,7 @@ public class BlankLimitTests
     [InlineData(9, -40, 40, -55, 180, true)]
     public void A_bend_that_hangs_on_another_stays_behind_its_whole_line(double x, double y, double farX, double farY, double turn, bool apart)
     {
-        Vector2 near = new(x, y), far = new(farX, farY);
+        FlatPoint near = new(x, y), far = new(farX, farY);
         var next = turn == 0 ? Across(1, 2, near, far) : Across(1, 2, far, near);
         BlankLayout layout = new([Across(0, 1, new(0, 20), new(0, 0)), next], [[], [], []]);
         Assert.Equal(apart, layout.KeepApart());
@@ -119,9 +119,9 @@ public class BlankLimitTests
     [InlineData(40, 45, true)]
     public void A_bend_s_whole_line_passes_the_bend_that_its_flange_hangs_on(double y, double farY, bool apart)
     {
-        Vector2 near = new(30, y), far = new(40, farY);
+        FlatPoint near = new(30, y), far = new(40, farY);
         Assert.Equal(apart, new BlankLayout([Across(0, 1, new(0, 20), new(0, 0)), Across(1, 2, near, far)], [[], [], []]).KeepApart());
-        Vector2 below = new(30, 20 - y), farBelow = new(40, 20 - farY);
+        FlatPoint below = new(30, 20 - y), farBelow = new(40, 20 - farY);
         Assert.Equal(apart, new BlankLayout([Across(0, 1, new(0, 20), new(0, 0)), Across(1, 2, farBelow, below)], [[], [], []]).KeepApart());
     }
 

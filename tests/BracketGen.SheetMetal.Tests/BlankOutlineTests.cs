@@ -140,7 +140,7 @@ public class BlankOutlineTests
         // are 10 wide and 18 long. The corners at the arms turn by 45°; behind the bends the arms run straight on.
         var quarter = new[] { 0.0, 90, 180, 270 }.Select(Angle.FromDegrees).ToArray();
         BlankLayout cross = new(
-            [.. quarter.Select((q, i) => Across(0, i + 1, new Vector2(10, 5).Rotate(q), new Vector2(10, -5).Rotate(q)))],
+            [.. quarter.Select((q, i) => Across(0, i + 1, new FlatPoint(10, 5).Rotate(q), new FlatPoint(10, -5).Rotate(q)))],
             [[], .. quarter.Select(q => Points(new Vector2(26, -5).Rotate(q), new Vector2(26, 5).Rotate(q)))]);
         var half = Math.Tan(Math.PI / 8);
         foreach (var turn in Turns)

@@ -100,7 +100,7 @@ public class CutPathTests
     [Fact]
     public void Paths_are_equal_when_all_that_is_in_them_is()
     {
-        Vector2 corner = new(10, 8), place = new(1, 2);
+        FlatPoint corner = new(10, 8), place = new(1, 2);
         CutPath path = new(0.2, new(Plate, []), [corner], place), same = new(0.2, new(Plate, []), [corner], place);
         Assert.True(path.Equals(same));
         Assert.Equal(path.GetHashCode(), same.GetHashCode());

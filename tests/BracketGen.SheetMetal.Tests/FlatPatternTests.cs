@@ -25,12 +25,12 @@ public class FlatPatternTests
     {
         var bend = Strip.Bends[0];
         Assert.Equal((20.0, new Vector2(0, -1), new Vector2(1, 0)), (bend.Length, bend.Along, bend.Across));
-        Assert.Equal((new Vector2(32, 20), new Vector2(32, 0)), bend.CentreLine);
+        Assert.Equal((new FlatPoint(32, 20), new FlatPoint(32, 0)), bend.CentreLine);
         Assert.True(bend.IsUp);
         Assert.False(Strip.Bends[1].IsUp);
         Assert.False((bend with { Turn = Angle.Zero }).IsUp);
         var shifted = bend.Shift(new(3, -5));
-        Assert.Equal((new Vector2(33, 15), new Vector2(33, -5)), (shifted.Start, shifted.End));
+        Assert.Equal((new FlatPoint(33, 15), new FlatPoint(33, -5)), (shifted.Start, shifted.End));
         Assert.Throws<InvalidOperationException>(() => (bend with { End = bend.Start }).Along);
     }
 

@@ -52,9 +52,9 @@ public class FoldingTests
         Assert.Equal(-33, tip.Z, 1e-9);
     }
 
-    private static readonly Gen<(double Turn, double Radius, Vector2 A, Vector2 B)> Cases = Gen.Select(
+    private static readonly Gen<(double Turn, double Radius, FlatPoint A, FlatPoint B)> Cases = Gen.Select(
         Gen.Double[5, 150], Gen.Bool, Gen.Double[0.5, 8], Gen.Double[0, 1], Gen.Double[0, 1],
-        (turn, up, radius, a, b) => (up ? turn : -turn, radius, new Vector2(60 * a, 20 * b), new Vector2(60 * b, 20 * a)));
+        (turn, up, radius, a, b) => (up ? turn : -turn, radius, new FlatPoint(60 * a, 20 * b), new FlatPoint(60 * b, 20 * a)));
 
     [Fact]
     public void Flanges_stay_rigid_and_the_sheet_stays_whole() => BracketGen.TestSupport.Repeatable.Check(Cases, 2000, c =>
@@ -87,7 +87,7 @@ public class FoldingTests
     {
         var folded = new FoldedSheet(Strip(c.Turn, c.Radius), Frame.FromZX(new(3, 4, 5), new(1, 2, 3), new(0, 1, 0)));
         var mirrored = folded.Mirrored();
-        Assert.Equal(0, folded.Fold(c.A, 1.5).MirroredInY.DistanceTo(mirrored.Fold(new(-c.A.X, c.A.Y), 1.5)), 1e-9);
+        Assert.Equal(0, folded.Fold(c.A, 1.5).Mirrored().DistanceTo(mirrored.Fold(new(-c.A.X, c.A.Y), 1.5)), 1e-9);
         Assert.Equal(folded.Flat.Blank.Area, mirrored.Flat.Blank.Area, 1e-9);
     });
 

@@ -18,7 +18,7 @@ public class RandomBlankTests
     /// <summary>A bend as it was laid: by the middle of its line, the way across and half its length.</summary>
     private sealed record Laid(int From, int To, Vector2 Middle, Vector2 Way, double Half, double Allowance)
     {
-        public Bend Bend => Across(From, To, Middle + Half * Way.Left, Middle - Half * Way.Left, Allowance);
+        public Bend Bend => Across(From, To, new(Middle + Half * Way.Left), new(Middle - Half * Way.Left), Allowance);
 
         /// <summary>Corners of its strip and of <paramref name="straight"/> on either side: two before it, two behind it.</summary>
         public Vector2[] Corners(double straight) =>

@@ -43,7 +43,7 @@ internal static class BeamCases
     public static double Curved(BeamCase load, int along, int across)
     {
         var flat = Grid.Rectangle(1, 1, along, across);
-        var mesh = ShellMesh.Fold(flat, p => Vector3.From(Vector2.FromPolar(4.12 + 0.2 * (1 - p.Y), new(Math.PI / 2 * p.X))));
+        var mesh = ShellMesh.Fold(flat, p => new(Vector3.From(Vector2.FromPolar(4.12 + 0.2 * (1 - p.Y), new(Math.PI / 2 * p.X)))));
         var tip = flat.Where(p => p.X == 1).ToList();
         var direction = load == BeamCase.InPlaneShear ? new Vector3(0, 1, 0) : new(0, 0, 1);
         return ShellSystem.Factorise(new(mesh, 0.1, new(1e7, 0.25, 0), Held.Clamped(flat.Where(p => p.X == 0))))

@@ -17,8 +17,8 @@ internal static class CalculixDeck
         void Line(FormattableString line) => text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
         Line($"** L-bracket, {LBracket.Thickness} mm steel, clamped under two washers, pulled at the seat. mm, N, MPa, tonne.");
         Line($"*NODE, NSET=NALL");
-        var places = new List<Vector2>();
-        int Put(Vector2 p, double height)
+        var places = new List<FlatPoint>();
+        int Put(FlatPoint p, double height)
         {
             places.Add(p);
             var at = LBracket.Fold(p) + height * Normal(p);
@@ -34,7 +34,7 @@ internal static class CalculixDeck
             var key = (Math.Min(a, b), Math.Max(a, b));
             if (!sides.TryGetValue(key, out var made))
             {
-                var middle = (flat.Nodes[a] + flat.Nodes[b]) / 2;
+                var middle = FlatPoint.Middle(flat.Nodes[a], flat.Nodes[b]);
                 sides[key] = made = (Put(middle, -half), Put(middle, half));
             }
 
@@ -59,7 +59,7 @@ internal static class CalculixDeck
         Line($"*NSET, NSET=WASHERS");
         for (var n = 0; n < places.Count; n++)
         {
-            if (part.Washers.Any(w => places[n].DistanceTo(w.Centre) <= 1.001 * w.Radius))
+            if (part.Washers.Any(w => places[n].DistanceTo(new(w.Centre)) <= 1.001 * w.Radius))
             {
                 Line($"{n + 1}");
             }
@@ -131,7 +131,7 @@ internal static class CalculixDeck
         return (sum / weight, frequencies);
     }
 
-    private static Vector3 Normal(Vector2 p)
+    private static Vector3 Normal(FlatPoint p)
     {
         const double step = 1e-6;
         Vector3 x = LBracket.Fold(p + new Vector2(step, 0)) - LBracket.Fold(p - new Vector2(step, 0));

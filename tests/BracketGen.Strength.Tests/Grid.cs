@@ -38,13 +38,13 @@ internal static class Grid
             }
         }
 
-        return new([.. nodes], [.. triangles]);
+        return new([.. nodes.Select(n => new FlatPoint(n))], [.. triangles]);
     }
 
-    public static IEnumerable<int> Where(this TriangleMesh mesh, Func<Vector2, bool> which) =>
+    public static IEnumerable<int> Where(this TriangleMesh mesh, Func<FlatPoint, bool> which) =>
         Enumerable.Range(0, mesh.Nodes.Length).Where(i => which(mesh.Nodes[i]));
 
-    public static ShellMesh Flat(this TriangleMesh mesh) => ShellMesh.Fold(mesh, p => Vector3.From(p));
+    public static ShellMesh Flat(this TriangleMesh mesh) => ShellMesh.Fold(mesh, p => new(Vector3.From(p.Vector)));
 
     /// <summary>A total force shared over a straight edge by the trapezium rule.</summary>
     public static IEnumerable<NodalLoad> EdgeLoad(IReadOnlyList<int> nodes, Vector3 force)

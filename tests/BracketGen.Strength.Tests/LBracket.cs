@@ -47,7 +47,7 @@ internal static class LBracket
     };
 
     /// <summary>The foot lies in z = 0; the other flange stands up towards +z.</summary>
-    public static Vector3 Fold(Vector2 p)
+    public static ThrottlePoint Fold(FlatPoint p)
     {
         var angle = Math.Clamp((p.Y - Foot) / Radius, 0, Math.PI / 2);
         var beyond = Math.Max(0, p.Y - Foot - Arc);

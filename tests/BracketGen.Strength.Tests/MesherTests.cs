@@ -44,8 +44,8 @@ public sealed class MesherTests
         Assert.Equal(1 - request.Region.Holes.Length, mesh.Nodes.Length - edges.Count + mesh.Triangles.Length);
         foreach (var (a, b) in edges.Where(e => e.Value == 1).Select(e => e.Key))
         {
-            Assert.True(request.Region.Contours.Min(c => c.DistanceTo((mesh.Nodes[a] + mesh.Nodes[b]) / 2)) < 0.5);
-            Assert.True(request.Region.Contours.Min(c => c.DistanceTo(mesh.Nodes[a])) < 0.05);
+            Assert.True(request.Region.Contours.Min(c => c.DistanceTo(FlatPoint.Middle(mesh.Nodes[a], mesh.Nodes[b]).Vector)) < 0.5);
+            Assert.True(request.Region.Contours.Min(c => c.DistanceTo(mesh.Nodes[a].Vector)) < 0.05);
         }
 
         Assert.All(mesh.Triangles, t => Assert.True(mesh.AreaOf(t) > 0));
@@ -66,7 +66,7 @@ public sealed class MesherTests
             {
                 foreach (var t in mesh.Triangles)
                 {
-                    var sides = Enumerable.Range(0, 3).Select(i => line.StartTangent.Cross(mesh.Nodes[t[i]] - line.Start)).ToArray();
+                    var sides = Enumerable.Range(0, 3).Select(i => line.StartTangent.Cross(mesh.Nodes[t[i]].Vector - line.Start)).ToArray();
                     Assert.False(sides.Min() < -1e-3 && sides.Max() > 1e-3, $"{sides.Min()} to {sides.Max()}");
                 }
             }
@@ -90,7 +90,7 @@ public sealed class MesherTests
         var edges = Edges(mesh);
         foreach (var n in edges.Where(e => e.Value == 1).SelectMany(e => new[] { e.Key.Item1, e.Key.Item2 }).Distinct())
         {
-            Assert.True(region.Contours.Min(c => c.DistanceTo(mesh.Nodes[n])) < 1e-6);
+            Assert.True(region.Contours.Min(c => c.DistanceTo(mesh.Nodes[n].Vector)) < 1e-6);
         }
     }
 

@@ -28,7 +28,7 @@ public sealed class PatchTests
     {
         // u = 1e-3 (x + y/2), v = 1e-3 (y + x/2): σx = σy = 1333, τxy = 400 (MacNeal-Harder, table 3), no rotation.
         var frame = new Turned(turn, tilt);
-        Vector3 Move(Vector2 p) => frame.Of(new(1e-3 * (p.X + p.Y / 2), 1e-3 * (p.Y + p.X / 2), 0));
+        Vector3 Move(FlatPoint p) => frame.Of(new(1e-3 * (p.X + p.Y / 2), 1e-3 * (p.Y + p.X / 2), 0));
         var solution = Solve(frame, Move, _ => Vector3.Zero);
         for (var n = 0; n < Patch.Nodes.Length; n++)
         {
@@ -46,8 +46,8 @@ public sealed class PatchTests
     {
         // w = 1e-3 (x² + xy + y²)/2: surface stress ±0.667, ±0.667, ±0.200 (MacNeal-Harder, table 3).
         var frame = new Turned(turn, tilt);
-        Vector3 Move(Vector2 p) => frame.Of(new(0, 0, 1e-3 * (p.X * p.X + p.X * p.Y + p.Y * p.Y) / 2));
-        Vector3 Turn(Vector2 p) => frame.Of(new(1e-3 * (p.Y + p.X / 2), -1e-3 * (p.X + p.Y / 2), 0));
+        Vector3 Move(FlatPoint p) => frame.Of(new(0, 0, 1e-3 * (p.X * p.X + p.X * p.Y + p.Y * p.Y) / 2));
+        Vector3 Turn(FlatPoint p) => frame.Of(new(1e-3 * (p.Y + p.X / 2), -1e-3 * (p.X + p.Y / 2), 0));
         var solution = Solve(frame, Move, Turn);
         for (var n = 0; n < Patch.Nodes.Length; n++)
         {
@@ -80,20 +80,20 @@ public sealed class PatchTests
         var model = new ShellModel(Patch.Flat(), T, new(E, Nu, 0), Held.Clamped([0, 3]));
         var solution = ShellSystem.Factorise(model).Solve([new(1, new(1, 2, 3e-6)), new(6, new(-0.5, 0.25, 1e-6))]);
         var force = solution.Reactions.Aggregate(Vector3.Zero, (s, r) => s + r.Force);
-        var moment = solution.Reactions.Aggregate(Vector3.Zero, (s, r) => s + r.Moment + model.Mesh.Nodes[r.Node].Cross(r.Force));
+        var moment = solution.Reactions.Aggregate(Vector3.Zero, (s, r) => s + r.Moment + model.Mesh.Nodes[r.Node].Vector.Cross(r.Force));
         var applied = new Vector3(0.24, 0, 0).Cross(new(1, 2, 3e-6)) + new Vector3(0.16, 0.08, 0).Cross(new(-0.5, 0.25, 1e-6));
         Close(new(-0.5, -2.25, -4e-6), force, 1e-9);
         Close(-applied, moment, 1e-9);
     }
 
-    private static StaticSolution Solve(Turned frame, Func<Vector2, Vector3> move, Func<Vector2, Vector3> turn)
+    private static StaticSolution Solve(Turned frame, Func<FlatPoint, Vector3> move, Func<FlatPoint, Vector3> turn)
     {
-        var mesh = ShellMesh.Fold(Patch, p => frame.Of(Vector3.From(p)));
+        var mesh = ShellMesh.Fold(Patch, p => new(frame.Of(Vector3.From(p.Vector))));
         return ShellSystem.Factorise(new(mesh, T, new(E, Nu, 0), Boundary(move, turn))).Solve([]);
     }
 
     // All six freedoms of the four corners are given; the inner nodes are free.
-    private static IEnumerable<Held> Boundary(Func<Vector2, Vector3> move, Func<Vector2, Vector3> turn) =>
+    private static IEnumerable<Held> Boundary(Func<FlatPoint, Vector3> move, Func<FlatPoint, Vector3> turn) =>
         Enumerable.Range(0, 4).SelectMany(n =>
         {
             Vector3 u = move(Patch.Nodes[n]), r = turn(Patch.Nodes[n]);

@@ -12,12 +12,12 @@ public sealed class SeatLoadTests
         var part = LBracket.Part.Prepare(4, 2);
         var loads = SeatLoad.Spread(part.Flat, LBracket.Seat, LBracket.Force);
         var force = loads.Aggregate(Vector3.Zero, (s, l) => s + l.Force);
-        var centre = LBracket.Fold(LBracket.Seat.Centre);
+        var centre = LBracket.Fold(new(LBracket.Seat.Centre));
         var moment = loads.Aggregate(Vector3.Zero, (s, l) => s + (part.Model.Mesh.Nodes[l.Node] - centre).Cross(l.Force));
         Assert.True(force.DistanceTo(LBracket.Force) < 1e-9);
         Assert.True(moment.Length < 1e-8);
         Assert.All(loads, l => Assert.True(l.Force.Dot(LBracket.Force) > 0));
-        Assert.All(loads, l => Assert.True(part.Flat.Nodes[l.Node].DistanceTo(LBracket.Seat.Centre) < LBracket.Seat.Radius + 1e-6));
+        Assert.All(loads, l => Assert.True(part.Flat.Nodes[l.Node].DistanceTo(new(LBracket.Seat.Centre)) < LBracket.Seat.Radius + 1e-6));
     }
 
     [Fact]

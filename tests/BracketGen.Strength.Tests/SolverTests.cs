@@ -92,7 +92,7 @@ public sealed class SolverTests
         var matrix = new double[324];
         foreach (var t in mesh.Triangles)
         {
-            var g = new LocalTriangle(mesh.Nodes[t.A], mesh.Nodes[t.B], mesh.Nodes[t.C]);
+            var g = new LocalTriangle(mesh.Nodes[t.A].Vector, mesh.Nodes[t.B].Vector, mesh.Nodes[t.C].Vector);
             ShellTriangle.Stiffness(g, thickness, Steel, matrix);
             stiffness.Add(t, matrix);
             ShellTriangle.Mass(g, thickness, Steel, matrix);

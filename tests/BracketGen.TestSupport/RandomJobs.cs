@@ -45,8 +45,8 @@ public static class RandomJobs
     private static readonly Gen<Quadrant> Quadrant = Gen.Select(Gen.Double[18, 40], Gen.Double[70, 90], Gen.Double[-110, 20], (radius, rotation, pocket) => new Quadrant
     {
         Groove = new CircularGroove(radius),
-        Rotation = Angle.FromDegrees(rotation).Radians,
-        Pocket = Angle.FromDegrees(pocket).Radians,
+        Rotation = Angle.FromDegrees(rotation),
+        Pocket = Angle.FromDegrees(pocket),
         GrooveExtent = Angle.FromDegrees(rotation + 65),
         GrooveWidth = 3,
         SlotWidth = 2.2,
@@ -139,9 +139,9 @@ public static class RandomJobs
         Cable cable, Quadrant quadrant, (Vector3 Normal, Vector2[] Pattern, Vector3 Offset, MetricThread Thread, double Turn) mount)
     {
         // The wire leaves somewhere in the middle of what the groove allows; the mount face lies off to the side of where it ends.
-        var middle = quadrant.Pocket.Value + quadrant.Rotation.Value + Angle.FromDegrees(35).Radians;
+        var middle = quadrant.Pocket.Value.Radians + quadrant.Rotation.Value.Radians + Angle.FromDegrees(35).Radians;
         var radius = ((CircularGroove)quadrant.Groove).PitchRadius.Value;
-        var straight = Math.Max(25, cable.FreeInnerLength.Value - radius * (middle - quadrant.Pocket.Value));
+        var straight = Math.Max(25, cable.FreeInnerLength.Value - radius * (middle - quadrant.Pocket.Value.Radians));
         var stop = Vector2.FromPolar(radius, new(middle)) + straight * Vector2.FromPolar(1, new(middle)).Left;
         var along = Vector2.FromPolar(1, new(middle)).Left;
         var at = Vector3.From(stop + mount.Offset.X * along + mount.Offset.Y * along.Left, mount.Offset.Z);
@@ -149,7 +149,7 @@ public static class RandomJobs
         var frame = Frame.FromZX(at, mount.Normal, helper);
         return new(
             new(at, mount.Normal),
-            [.. mount.Pattern.Select(p => new MountHole(frame.ToWorld(p.Rotate(new(mount.Turn))), mount.Thread, 2.4 * mount.Thread.Diameter))]);
+            [.. mount.Pattern.Select(p => new MountHole(new(frame.ToWorld(p.Rotate(new(mount.Turn)))), mount.Thread, 2.4 * mount.Thread.Diameter))]);
     }
 
     private static Job Make(

@@ -52,7 +52,7 @@ public static class RandomSolutions
         {
             var at = mount.ToWorld(Vector2.FromPolar(reach * (lengthening == 0 ? 6 : 1), new(way)), choice.Stock.Thickness);
             return BracketShape.Make(
-                choice with { Placement = Placement(at, mount.Z), Die = null }, [], true, []);
+                choice with { Placement = Placement(new(at), mount.Z), Die = null }, [], true, []);
         }));
 
     /// <summary>Brackets bent twice: up or down, square or not, parallel bends or skew.</summary>
@@ -86,16 +86,16 @@ public static class RandomSolutions
 
     private static readonly Lazy<IReadOnlyList<Solution>> Sampled = new(() => [.. Any.Draw(LongRun.Of(480)).OfType<Solution>().Where(s => s.Bracket is not null)]);
 
-    private static StopPlacement Placement(Vector3 seat, Vector3 direction) => new(Angle.Zero, seat, direction, 50, 0, 2);
+    private static StopPlacement Placement(ThrottlePoint seat, Vector3 direction) => new(Angle.Zero, seat, direction, 50, 0, 2);
 
     /// <summary>The job's body and travel with a bracket that was not made for it: never wrong to draw.</summary>
     private static Solution? Reshaped(Job job, Func<BracketShape.Choice, Frame, Bracket?> shape)
     {
         var stock = job.Shop.Stock[(int)(Math.Abs(job.Vehicle.Cable.FreeInnerLength.Value) % job.Shop.Stock.Length)];
         var die = job.Shop.Dies.First(d => d.Suits(stock.Thickness));
-        var mount = BracketShape.MountFrame(job.Body.Mount);
-        var choice = new BracketShape.Choice(new(job.Body.Mount, job.Vehicle.Cable, job.Preferences, stock), Placement(mount.Origin, mount.Z), die);
-        if (shape(choice, mount) is not { } bracket || HolesMeet(bracket))
+        var mount = MountFrame.Of(job.Body.Mount);
+        var choice = new BracketShape.Choice(new(job.Body.Mount, job.Vehicle.Cable, job.Preferences, stock), Placement(mount.ToThrottle(default), mount.Frame.Z), die);
+        if (shape(choice, mount.Frame) is not { } bracket || HolesMeet(bracket))
         {
             return null;
         }
@@ -117,10 +117,10 @@ public static class RandomSolutions
     /// <summary>Whether a hole runs into another one or over the edge: no region, whatever the checks would say.</summary>
     private static bool HolesMeet(Bracket bracket) => bracket.Holes.Any(h =>
         bracket.Holes.Any(o => o != h && h.Flange == o.Flange && Reach(h, o.Centre) < (h.Diameter + o.Diameter) / 2 + 0.5)
-        || !h.IsSlot && bracket.Flat.Blank.Outline.DistanceTo(h.Centre) < h.Diameter / 2 + 0.2);
+        || !h.IsSlot && bracket.Flat.Blank.Outline.DistanceTo(h.Centre.Vector) < h.Diameter / 2 + 0.2);
 
     /// <summary>Distance from a hole's centre, or the middle line of a slot, to a point.</summary>
-    private static double Reach(BracketHole hole, Vector2 point) => hole.Towards is { } way
+    private static double Reach(BracketHole hole, FlatPoint point) => hole.Towards is { } way
         ? point.DistanceTo(hole.Centre + Math.Max(0, way.Dot(point - hole.Centre)) * way)
         : point.DistanceTo(hole.Centre);
 
@@ -155,7 +155,7 @@ public static class RandomSolutions
         }
 
         var across = place.IsSkew ? one.Across.Rotate(new(place.Skew)) : one.Across;
-        var reach = one.Point.Dot(one.Across) + one.Allowance + place.Height;
+        var reach = one.Point.Vector.Dot(one.Across) + one.Allowance + place.Height;
         var end = Bottom(one.Next, across, reach, angles.SecondUp ? second : -second);
         if (Joint.Between(one.Next, end, angles.SecondUp, thickness, radius, rule) is not { } two)
         {
@@ -163,7 +163,7 @@ public static class RandomSolutions
         }
 
         // The stop a little way past the second bend.
-        var seat = two.Next.ToWorld((two.Point.Dot(two.Across) + two.Allowance + 22) * two.Across, thickness);
+        var seat = two.Next.ToThrottle(new((two.Point.Vector.Dot(two.Across) + two.Allowance + 22) * two.Across), thickness);
         return BracketShape.Make(choice with { Placement = Placement(seat, two.Next.Z) }, [one, two], true, [0.5, 0.5]);
     }
 

@@ -19,10 +19,10 @@ public static class BracketChecks
         var outline = flat.Blank.Outline;
         foreach (var group in bracket.Holes.Where(h => !h.IsSlot).GroupBy(h => h.Purpose))
         {
-            var worst = group.MinBy(h => outline.DistanceTo(h.Centre) - HoleDistances.CentreToEdge(h.Diameter))!;
+            var worst = group.MinBy(h => outline.DistanceTo(h.Centre.Vector) - HoleDistances.CentreToEdge(h.Diameter))!;
             yield return new(
                 group.Key == HolePurpose.Bolt ? CheckId.BoltHoleEdge : CheckId.StopHoleEdge,
-                outline.DistanceTo(worst.Centre), HoleDistances.CentreToEdge(worst.Diameter))
+                outline.DistanceTo(worst.Centre.Vector), HoleDistances.CentreToEdge(worst.Diameter))
             {
                 Subject = worst.Name,
             };
@@ -98,7 +98,7 @@ public static class BracketChecks
         var outline = bracket.Flat.Blank.Outline;
         var across = stop.Towards!.Value.Left;
         double Side(Vector2 direction) => outline.Segments
-            .SelectMany(s => s.CrossingsWithLine(stop.Centre, direction))
+            .SelectMany(s => s.CrossingsWithLine(stop.Centre.Vector, direction))
             .Where(c => c.Along > stop.Diameter / 2 + Tolerance.Point)
             .Select(c => c.Along - stop.Diameter / 2)
             .DefaultIfEmpty(0).Min();
@@ -123,9 +123,9 @@ public static class BracketChecks
     // carry is the flange's middle.
     private static double Reach(FlatPattern flat, Bend bend, int side)
     {
-        var from = 0.5 * (bend.Start + bend.End) + (side > 0 ? bend.Allowance : 0) * bend.Across;
+        var from = bend.Middle + (side > 0 ? bend.Allowance : 0) * bend.Across;
         return flat.Blank.Outline.Segments
-            .SelectMany(s => s.CrossingsWithLine(from, side * bend.Across))
+            .SelectMany(s => s.CrossingsWithLine(from.Vector, side * bend.Across))
             .Where(c => c.Along > Tolerance.Point)
             .Select(c => c.Along)
             .DefaultIfEmpty(0).Min();

@@ -19,11 +19,11 @@ public static class BracketModel
         {
             Flat = flat.Blank,
             MiddleSurface = p => folded.Fold(p, flat.Thickness / 2),
-            Bends = [.. flat.Bends.Select(b => new BendZone(new(b.Start, b.End), new(b.Start + b.Allowance * b.Across, b.End + b.Allowance * b.Across)))],
+            Bends = [.. flat.Bends.Select(b => new BendZone(new(b.Start.Vector, b.End.Vector), new((b.Start + b.Allowance * b.Across).Vector, (b.End + b.Allowance * b.Across).Vector)))],
             Thickness = flat.Thickness,
             Material = new(material.Modulus, material.Poisson, material.Density),
-            Washers = [.. bracket.Holes.Where(h => h.Thread is not null).Select(h => new Disc(h.Centre, WasherRadius(h.Thread!)))],
-            Seat = new(bracket.Stop.Centre, bracket.Seat.SeatRadius),
+            Washers = [.. bracket.Holes.Where(h => h.Thread is not null).Select(h => new Disc(h.Centre.Vector, WasherRadius(h.Thread!)))],
+            Seat = new(bracket.Stop.Centre.Vector, bracket.Seat.SeatRadius),
             SeatMass = EndMass.Of(end, flat.Thickness),
         };
     }

@@ -6,7 +6,7 @@ namespace BracketGen.Design.Checks;
 
 /// <summary>A convex thing in space: the signed distance (mm) of a point from its surface, negative inside.</summary>
 /// <remarks>The signed distance from a convex set is a convex function; the search for the nearest point leans on it.</remarks>
-public delegate double ConvexDistance(Vector3 point);
+public delegate double ConvexDistance(ThrottlePoint point);
 
 /// <summary>How near the folded sheet comes to something else in space.</summary>
 /// <remarks>
@@ -17,7 +17,7 @@ public delegate double ConvexDistance(Vector3 point);
 /// </remarks>
 public static class Clearance
 {
-    private readonly record struct Box(Vector2 Middle, double Height, Vector2 Half, double HalfHeight, bool AllMetal)
+    private readonly record struct Box(FlatPoint Middle, double Height, Vector2 Half, double HalfHeight, bool AllMetal)
     {
         public double Reach => Half.Length;
     }
@@ -41,7 +41,7 @@ public static class Clearance
     /// Only the sheet where this is positive: a signed distance (mm) in the flat pattern, such as a bend's depth; null for all of it.
     /// </param>
     public static double Least(
-        FoldedSheet sheet, IEnumerable<ConvexDistance> things, double error, double limit, Func<Vector2, double>? within = null)
+        FoldedSheet sheet, IEnumerable<ConvexDistance> things, double error, double limit, Func<FlatPoint, double>? within = null)
     {
         double nearest = double.PositiveInfinity, bound = double.PositiveInfinity;
         foreach (var thing in things)
@@ -60,7 +60,7 @@ public static class Clearance
     /// <param name="limit">Distance (mm) that is to be kept.</param>
     /// <param name="within">Only the sheet where this is positive; null for all of it.</param>
     public static bool Keeps(
-        FoldedSheet sheet, IEnumerable<ConvexDistance> things, double limit, Func<Vector2, double>? within = null)
+        FoldedSheet sheet, IEnumerable<ConvexDistance> things, double limit, Func<FlatPoint, double>? within = null)
     {
         // One point too near ends the search; until then, only boxes that may hold one are looked into.
         double Settled(double best) => best < limit ? double.NegativeInfinity : limit - Negligible;
@@ -80,12 +80,12 @@ public static class Clearance
     }
 
     private static (double Nearest, double Bound) Least(
-        FoldedSheet sheet, ConvexDistance thing, Func<double, double> settled, Func<Vector2, double>? within, double best) =>
+        FoldedSheet sheet, ConvexDistance thing, Func<double, double> settled, Func<FlatPoint, double>? within, double best) =>
         new Search(sheet, thing, settled, within, best).Run();
 
     /// <summary>The search for the place nearest to one thing.</summary>
     private sealed class Search(
-        FoldedSheet sheet, ConvexDistance thing, Func<double, double> settled, Func<Vector2, double>? within, double best)
+        FoldedSheet sheet, ConvexDistance thing, Func<double, double> settled, Func<FlatPoint, double>? within, double best)
     {
         private readonly PriorityQueue<Box, double> _queue = new();
         private double _best = best;
@@ -95,7 +95,7 @@ public static class Clearance
         {
             var bounds = sheet.Flat.Blank.Outline.Bounds;
             var halfThickness = sheet.Flat.Thickness / 2;
-            Push(new(bounds.Centre, halfThickness, new(bounds.Width / 2, bounds.Height / 2), halfThickness, false));
+            Push(new(new(bounds.Centre), halfThickness, new(bounds.Width / 2, bounds.Height / 2), halfThickness, false));
             while (_queue.TryDequeue(out var box, out var bound))
             {
                 if (bound >= settled(_best))
@@ -148,7 +148,7 @@ public static class Clearance
             inMetal = true;
             if (!box.AllMetal)
             {
-                var depth = sheet.Flat.Blank.DepthOf(box.Middle);
+                var depth = sheet.Flat.Blank.DepthOf(box.Middle.Vector);
                 if (depth < -reach)
                 {
                     return false;
@@ -169,7 +169,7 @@ public static class Clearance
         }
     }
 
-    private static double LargestDrop(FoldedSheet sheet, ConvexDistance thing, Box box, Vector3 place, double here)
+    private static double LargestDrop(FoldedSheet sheet, ConvexDistance thing, Box box, ThrottlePoint place, double here)
     {
         var flat = sheet.Flat;
         var stretch = 1.0;

@@ -15,7 +15,7 @@ internal static class ConvexPlate
         var half = sheet.Flat.Thickness / 2;
         return point =>
         {
-            var local = frame.ToLocal(point);
+            var local = frame.ToLocal(point.Vector);
             return MovingParts.Prism(-hull.DepthOf(local.XY), local.Z - half, half);
         };
     }

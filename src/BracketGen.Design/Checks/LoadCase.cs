@@ -12,7 +12,7 @@ namespace BracketGen.Design.Checks;
 /// <param name="LargestStress">Largest von Mises stress on either surface (MPa).</param>
 /// <param name="At">Where that is, on the flat pattern (mm).</param>
 /// <param name="Response">Displacements and stresses everywhere.</param>
-public sealed record LoadCase(double Tension, double Give, double LargestStress, Vector2 At, SeatResponse Response) : IMirrored<LoadCase>
+public sealed record LoadCase(double Tension, double Give, double LargestStress, FlatPoint At, SeatResponse Response) : IMirrored<LoadCase>
 {
     /// <inheritdoc/>
     public LoadCase Mirrored() => this with { At = At.MirroredInX, Response = Response.Mirrored() };

@@ -19,7 +19,7 @@ public sealed class MovingParts
     {
         // The metal round the pocket reaches a fitting's radius past its centre.
         var before = Math.Asin(Math.Min(1, fitting.ReachRadius / quadrant.OuterRadius));
-        double from = quadrant.Pocket.Value - before, to = quadrant.Pocket.Value + quadrant.GrooveExtent.Radians + quadrant.Rotation.Value;
+        double from = quadrant.Pocket.Value.Radians - before, to = quadrant.Pocket.Value.Radians + quadrant.GrooveExtent.Radians + quadrant.Rotation.Value.Radians;
         var half = quadrant.Thickness / 2;
         Pieces =
         [
@@ -33,7 +33,7 @@ public sealed class MovingParts
     public ImmutableArray<ConvexDistance> Pieces { get; }
 
     /// <summary>Signed distance (mm) of a point from the swept space, negative inside.</summary>
-    public double DistanceTo(Vector3 point)
+    public double DistanceTo(ThrottlePoint point)
     {
         var least = double.PositiveInfinity;
         foreach (var piece in Pieces)
@@ -66,17 +66,17 @@ public sealed class MovingParts
     private static IEnumerable<ConvexDistance> Fitting(Quadrant quadrant, EndFitting fitting)
     {
         // A chain of capsules, wide enough to hold the arc between its joints as well.
-        var step = new Angle(quadrant.Rotation.Value / FittingSteps);
+        var step = new Angle(quadrant.Rotation.Value.Radians / FittingSteps);
         var sagitta = quadrant.FittingAt(Angle.Zero).Length * (1 - Math.Cos(step.Radians / 2));
         for (var i = 0; i < FittingSteps; i++)
         {
-            Vector3 a = Vector3.From(quadrant.FittingAt(i * step)), b = Vector3.From(quadrant.FittingAt((i + 1) * step));
+            ThrottlePoint a = new(Vector3.From(quadrant.FittingAt(i * step))), b = new(Vector3.From(quadrant.FittingAt((i + 1) * step)));
             yield return point => SegmentDistance(point, a, b) - fitting.ReachRadius - sagitta;
         }
     }
 
     /// <summary>Distance (mm) of a point from a straight line's part.</summary>
-    internal static double SegmentDistance(Vector3 point, Vector3 from, Vector3 to)
+    internal static double SegmentDistance(ThrottlePoint point, ThrottlePoint from, ThrottlePoint to)
     {
         var along = to - from;
         var fraction = Math.Clamp((point - from).Dot(along) / along.Dot(along), 0, 1);

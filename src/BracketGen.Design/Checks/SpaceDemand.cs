@@ -13,7 +13,7 @@ namespace BracketGen.Design.Checks;
 /// <param name="Things">What must be left room, as convex pieces.</param>
 /// <param name="Limit">Distance (mm) to be kept.</param>
 /// <param name="Within">The part of the sheet that keeps it: positive there, a signed distance (mm) in the flat; null for all.</param>
-internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Things, double Limit, Func<Vector2, double>? Within)
+internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Things, double Limit, Func<FlatPoint, double>? Within)
 {
     /// <summary>Number of the keep-out, from 1; null for all others.</summary>
     public int? Number { get; init; }

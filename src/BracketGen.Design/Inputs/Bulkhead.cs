@@ -8,8 +8,8 @@ namespace BracketGen.Design.Inputs;
 /// </remarks>
 /// <param name="Point">Where the outer comes out (mm).</param>
 /// <param name="Direction">Direction in which it comes out, towards the engine, length one.</param>
-public sealed record Bulkhead(Vector3 Point, Vector3 Direction) : IMirrored<Bulkhead>
+public sealed record Bulkhead(ThrottlePoint Point, Vector3 Direction) : IMirrored<Bulkhead>
 {
     /// <inheritdoc/>
-    public Bulkhead Mirrored() => new(Point.MirroredInY, Direction.MirroredInY);
+    public Bulkhead Mirrored() => new(Point.Mirrored(), Direction.MirroredInY);
 }

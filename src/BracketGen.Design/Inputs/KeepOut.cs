@@ -8,7 +8,7 @@ namespace BracketGen.Design.Inputs;
 public abstract record KeepOut(string Name) : IMirrored<KeepOut>
 {
     /// <summary>Signed distance (mm) from its surface: negative inside.</summary>
-    public abstract double DistanceTo(Vector3 point);
+    public abstract double DistanceTo(ThrottlePoint point);
 
     /// <inheritdoc/>
     public abstract KeepOut Mirrored();
@@ -18,12 +18,12 @@ public abstract record KeepOut(string Name) : IMirrored<KeepOut>
 /// <param name="Name">What is there.</param>
 /// <param name="Min">Corner of minimum x, y and z (mm).</param>
 /// <param name="Max">Corner of maximum x, y and z (mm).</param>
-public sealed record KeepOutBox(string Name, Vector3 Min, Vector3 Max) : KeepOut(Name)
+public sealed record KeepOutBox(string Name, ThrottlePoint Min, ThrottlePoint Max) : KeepOut(Name)
 {
     /// <inheritdoc/>
-    public override double DistanceTo(Vector3 point)
+    public override double DistanceTo(ThrottlePoint point)
     {
-        var middle = 0.5 * (Min + Max);
+        var middle = ThrottlePoint.Middle(Min, Max);
         var half = 0.5 * (Max - Min);
         double x = Math.Abs(point.X - middle.X) - half.X, y = Math.Abs(point.Y - middle.Y) - half.Y, z = Math.Abs(point.Z - middle.Z) - half.Z;
         return new Vector3(Math.Max(x, 0), Math.Max(y, 0), Math.Max(z, 0)).Length + Math.Min(Math.Max(x, Math.Max(y, z)), 0);
@@ -38,14 +38,14 @@ public sealed record KeepOutBox(string Name, Vector3 Min, Vector3 Max) : KeepOut
 /// <param name="From">Centre of one end (mm).</param>
 /// <param name="To">Centre of the other end (mm), another point.</param>
 /// <param name="Radius">Radius (mm), positive.</param>
-public sealed record KeepOutCylinder(string Name, Vector3 From, Vector3 To, double Radius) : KeepOut(Name)
+public sealed record KeepOutCylinder(string Name, ThrottlePoint From, ThrottlePoint To, double Radius) : KeepOut(Name)
 {
     /// <inheritdoc/>
-    public override double DistanceTo(Vector3 point)
+    public override double DistanceTo(ThrottlePoint point)
     {
         var axis = To - From;
         var half = axis.Length / 2;
-        var from = point - 0.5 * (From + To);
+        var from = point - ThrottlePoint.Middle(From, To);
         var along = from.Dot(axis.Unit);
         var out_ = Math.Sqrt(Math.Max(0, from.Dot(from) - along * along)) - Radius;
         var past = Math.Abs(along) - half;
@@ -53,5 +53,5 @@ public sealed record KeepOutCylinder(string Name, Vector3 From, Vector3 To, doub
     }
 
     /// <inheritdoc/>
-    public override KeepOut Mirrored() => this with { From = From.MirroredInY, To = To.MirroredInY };
+    public override KeepOut Mirrored() => this with { From = From.Mirrored(), To = To.Mirrored() };
 }

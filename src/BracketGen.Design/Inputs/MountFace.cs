@@ -5,10 +5,10 @@ using BracketGen.SheetMetal.Standards;
 namespace BracketGen.Design.Inputs;
 
 /// <summary>A threaded hole that the bracket is bolted to.</summary>
-/// <param name="At">Centre on the face, throttle frame (mm).</param>
+/// <param name="At">Centre on the face (mm).</param>
 /// <param name="Thread">Thread.</param>
 /// <param name="BossDiameter">Diameter (mm) of the boss around it; the bracket covers it.</param>
-public sealed record MountHole(Vector3 At, MetricThread Thread, double BossDiameter);
+public sealed record MountHole(ThrottlePoint At, MetricThread Thread, double BossDiameter);
 
 /// <summary>The flat face that the bracket lies on, with its holes.</summary>
 /// <remarks>The holes lie on the face within <see cref="Tolerance.OffPlane"/>.</remarks>
@@ -17,7 +17,7 @@ public sealed record MountHole(Vector3 At, MetricThread Thread, double BossDiame
 public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : IMirrored<MountFace>
 {
     /// <inheritdoc/>
-    public MountFace Mirrored() => new(Plane.Mirrored(), [.. Holes.Select(h => h with { At = h.At.MirroredInY })]);
+    public MountFace Mirrored() => new(Plane.Mirrored(), [.. Holes.Select(h => h with { At = h.At.Mirrored() })]);
 
     /// <inheritdoc/>
     public bool Equals(MountFace? other) => other is not null && Plane == other.Plane && Holes.SequenceEqual(other.Holes);

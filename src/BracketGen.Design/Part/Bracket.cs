@@ -28,7 +28,7 @@ public enum HolePurpose
 /// <param name="Thread">The bolt's thread; null for the stop.</param>
 /// <param name="MetalRadius">Radius of metal that was laid around it (mm).</param>
 public sealed record BracketHole(
-    string Name, HolePurpose Purpose, int Flange, Vector2 Centre, double Diameter, Vector2? Towards, MetricThread? Thread,
+    string Name, HolePurpose Purpose, int Flange, FlatPoint Centre, double Diameter, Vector2? Towards, MetricThread? Thread,
     double MetalRadius)
 {
     /// <summary>Whether it is a slot open to the edge.</summary>
@@ -72,7 +72,7 @@ public sealed record Bracket : IMirrored<Bracket>
     public double Mass => Flat.Blank.Area * Stock.Thickness * Stock.Material.Density;
 
     /// <summary>Where the seat lies and which way it faces, found by folding the flat pattern (mm; length one).</summary>
-    public (Vector3 Point, Vector3 Normal) FoldedSeat
+    public (ThrottlePoint Point, Vector3 Normal) FoldedSeat
     {
         get
         {

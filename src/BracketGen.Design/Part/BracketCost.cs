@@ -59,8 +59,8 @@ public static class BracketCost
         var bends = lip is null ? flat.Bends : flat.Bends.Remove(lip);
         var give = PlainGive(
             bracket.Stock, bends.AsSpan(), bracket.Stop.Centre, bracket.Stop.MetalRadius,
-            [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new Disc(h.Centre, h.MetalRadius))],
-            bracket.FoldedSeat.Point, (bend, _) => bracket.Folded.Fold(0.5 * (bend.Start + bend.End), 0));
+            [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new Disc(h.Centre.Vector, h.MetalRadius))],
+            bracket.FoldedSeat.Point, (bend, _) => bracket.Folded.Fold(bend.Middle, 0));
         if (lip is not null)
         {
             // Integral of M²/EI: the plain sheet from the bend on, the angle section from where the lip begins.
@@ -84,7 +84,7 @@ public static class BracketCost
     /// <param name="seat">Where the seat lies in space (mm).</param>
     /// <param name="foot">Where the middle of a bend's near edge lies in space (mm): of the bend with that number.</param>
     internal static double PlainGive(
-        Stock stock, ReadOnlySpan<Bend> bends, Vector2 stop, double stopMetal, IReadOnlyList<Disc> bolts, Vector3 seat, Func<Bend, int, Vector3> foot)
+        Stock stock, ReadOnlySpan<Bend> bends, FlatPoint stop, double stopMetal, IReadOnlyList<Disc> bolts, ThrottlePoint seat, Func<Bend, int, ThrottlePoint> foot)
     {
         var modulus = stock.Material.Modulus;
         var last = bends[^1];
@@ -93,7 +93,7 @@ public static class BracketCost
         for (var i = 0; i < bends.Length; i++)
         {
             var bend = bends[i];
-            var free = i == 0 ? FromBolts(bend, bolts) : bends[i - 1].Depth(0.5 * (bend.Start + bend.End)) - bends[i - 1].Allowance;
+            var free = i == 0 ? FromBolts(bend, bolts) : bends[i - 1].Depth(bend.Middle) - bends[i - 1].Allowance;
             var lever = seat.DistanceTo(foot(bend, i));
             give += lever * Math.Max(0, free + bend.Allowance / 2) / (modulus * PlainSection(bend.Length, stock.Thickness)) * lever;
         }
@@ -106,7 +106,7 @@ public static class BracketCost
         var least = double.PositiveInfinity;
         for (var i = 0; i < bolts.Count; i++)
         {
-            least = Math.Min(least, -bend.Depth(bolts[i].Centre) - bolts[i].Radius);
+            least = Math.Min(least, -bend.Depth(new(bolts[i].Centre)) - bolts[i].Radius);
         }
 
         return least;
@@ -132,7 +132,7 @@ public static class BracketCost
     private static double LipHeight(Bracket bracket)
     {
         var lip = bracket.Lip!;
-        var edge = bracket.Flat.Blank.Outline.Segments.Max(s => Math.Max(lip.Depth(s.Start), lip.Depth(s.End)));
+        var edge = bracket.Flat.Blank.Outline.Segments.Max(s => Math.Max(lip.Depth(new(s.Start)), lip.Depth(new(s.End))));
         return edge - lip.Allowance + lip.InsideRadius;
     }
 }

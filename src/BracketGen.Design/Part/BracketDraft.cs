@@ -22,7 +22,7 @@ internal sealed class BracketDraft
     public required Bend[] Bends { get; init; }
 
     /// <summary>Centre of the stop's hole, flat coordinates (mm).</summary>
-    public required Vector2 Stop { get; init; }
+    public required FlatPoint Stop { get; init; }
 
     /// <summary>Whether the seat is on the top of the sheet.</summary>
     public required bool SeatOnTop { get; init; }
@@ -39,6 +39,6 @@ internal sealed class BracketDraft
         var sheet = Choice.Sheet;
         return Bends.Length == 0 ? 0 : tension * BracketCost.PlainGive(
             sheet.Stock, Bends, Stop, sheet.StopMetalRadius, sheet.BoltMetal, Choice.Placement.Seat,
-            (bend, i) => (i == 0 ? sheet.Frame : Joints[i - 1].Next).ToWorld(0.5 * (bend.Start + bend.End)));
+            (bend, i) => (i == 0 ? sheet.Frame : Joints[i - 1].Next).ToThrottle(bend.Middle));
     }
 }

@@ -27,26 +27,10 @@ public static class BracketShape
     /// <summary>Straight edge beside a bend (mm) for a thickness: long enough to round a corner in, so that no relief is needed.</summary>
     public static double StraightBesideBend(double thickness) => Math.Max(3, 1.5 * thickness);
 
-    /// <summary>The mount flange's frame before any bend: origin at the first hole, top away from the casting.</summary>
-    public static Frame MountFrame(MountFace mount)
-    {
-        var normal = mount.Plane.Normal;
-        var origin = mount.Plane.FootOf(mount.Holes[0].At);
-
-        // Along the holes where there are two, so that a drawing's x runs along the bolt line.
-        var along = mount.Holes.Length > 1 ? mount.Plane.FootOf(mount.Holes[1].At) - origin : Vector3.Zero;
-        if (along.Length < 1)
-        {
-            along = Math.Abs(normal.Z) < 0.9 ? new Vector3(0, 0, 1).Cross(normal) : new Vector3(1, 0, 0);
-        }
-
-        return Frame.FromZX(origin, normal, along);
-    }
-
     /// <summary>The stop slab's bottom: the seat is its top face, or its bottom face with the top the other way.</summary>
     public static Plane StopBottom(StopPlacement placement, double thickness, bool seatOnTop) => seatOnTop
-        ? new(placement.Seat - thickness * placement.Direction, placement.Direction)
-        : new(placement.Seat, -placement.Direction);
+        ? new((placement.Seat - thickness * placement.Direction).Vector, placement.Direction)
+        : new(placement.Seat.Vector, -placement.Direction);
 
     /// <summary>The bracket over the given joints; null where it has no outline.</summary>
     /// <param name="choice">What was chosen before.</param>
@@ -61,15 +45,15 @@ public static class BracketShape
     {
         var sheet = choice.Sheet;
         var last = joints.Count;
-        var stop = (last == 0 ? sheet.Frame : joints[^1].Next).ToLocal(choice.Placement.Seat).XY;
-        if (stop.Length > MostReach || sheet.BoltMetal.Any(d => d.Centre.Length > MostReach))
+        var stop = (last == 0 ? sheet.Frame : joints[^1].Next).ToFlat(choice.Placement.Seat);
+        if (stop.Vector.Length > MostReach || sheet.BoltMetal.Any(d => d.Centre.Length > MostReach))
         {
             return null;
         }
 
         var discs = new IReadOnlyList<Disc>[last + 1];
         Array.Fill(discs, []);
-        var stopMetal = new Disc(stop, sheet.StopMetalRadius);
+        var stopMetal = new Disc(stop.Vector, sheet.StopMetalRadius);
         discs[0] = last == 0 ? [.. sheet.BoltMetal, stopMetal] : sheet.BoltMetal;
         if (last > 0)
         {
@@ -82,7 +66,7 @@ public static class BracketShape
             var (from, to) = ExtentOf(
                 joints[i], discs[i], discs[i + 1], i > 0 ? bends[i - 1] : null, i + 1 < last ? joints[i + 1] : null, stopMetal, widths[i]);
             bends[i] = joints[i].ToBend(i, from, to);
-            if (bends[i].Length > MostReach || bends[i].Start.Length > MostReach)
+            if (bends[i].Length > MostReach || bends[i].Start.Vector.Length > MostReach)
             {
                 return null;
             }
@@ -106,7 +90,7 @@ public static class BracketShape
         var stopHole = StopHole(sheet, draft.Bends.Length, draft.Stop, draft.Bends.Length > 0 ? draft.Bends[^1].Across : null);
         var outline = BlankOutline.Draw(draft.Bends, draft.Discs, sheet.Straight, sheet.Preferences.CornerRadius);
         outline = outline is not null ? WithSlot(outline, stopHole) : null;
-        if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre) || outline.DistanceTo(b.Centre) < b.Diameter / 2 + Tolerance.Point))
+        if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre.Vector) || outline.DistanceTo(b.Centre.Vector) < b.Diameter / 2 + Tolerance.Point))
         {
             return null; // Not to be drawn, or the slot runs into a bolt.
         }
@@ -114,7 +98,7 @@ public static class BracketShape
         ImmutableArray<BracketHole> holes = [.. sheet.Bolts, stopHole];
         var flat = new FlatPattern
         {
-            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => Contour.Circle(h.Centre, h.Diameter / 2))),
+            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => Contour.Circle(h.Centre.Vector, h.Diameter / 2))),
             Thickness = sheet.Stock.Thickness,
             Bends = [.. draft.Bends],
         };
@@ -132,7 +116,7 @@ public static class BracketShape
     /// <summary>An outline with the stop's slot cut into it; itself where the stop is a hole, null where the slot cannot be cut.</summary>
     internal static Contour? WithSlot(Contour outline, BracketHole stop) => stop.Towards is not { } towards
         ? outline
-        : Notch.Cut(outline, stop.Centre, towards, stop.Diameter) is { } slotted ? RoundMouth(slotted) : null;
+        : Notch.Cut(outline, stop.Centre.Vector, towards, stop.Diameter) is { } slotted ? RoundMouth(slotted) : null;
 
     // The two sharp corners where an open slot meets the edge; the cut puts the slot's three pieces last.
     private static Contour RoundMouth(Contour slotted)
@@ -156,7 +140,7 @@ public static class BracketShape
     /// <summary>Radius (mm) at the mouth of a slot: what a hand does not cut itself on (common practice, no source).</summary>
     private const double MouthRadius = 1;
 
-    internal static BracketHole BoltHole(MountHole hole, int index, Vector2 centre)
+    internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre)
     {
         return new(
             Letter(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium, null, hole.Thread,
@@ -168,7 +152,7 @@ public static class BracketShape
         Math.Max(hole.BossDiameter / 2, hole.Thread.WasherDiameter / 2 + 1),
         HoleDistances.CentreToEdge(hole.Thread.ClearanceMedium));
 
-    private static BracketHole StopHole(SheetOnMount sheet, int flange, Vector2 centre, Vector2? acrossBend)
+    private static BracketHole StopHole(SheetOnMount sheet, int flange, FlatPoint centre, Vector2? acrossBend)
     {
         // A slot opens away from what holds the flange: across the bend, or clear of the bolts on a plate.
         Vector2? towards = sheet.Seat.IsSlot ? acrossBend ?? ClearOf(sheet.Bolts, centre) : null;
@@ -177,7 +161,7 @@ public static class BracketShape
 
     private static string Letter(int index) => ((char)('A' + index)).ToString();
 
-    private static Vector2 ClearOf(ImmutableArray<BracketHole> bolts, Vector2 from)
+    private static Vector2 ClearOf(ImmutableArray<BracketHole> bolts, FlatPoint from)
     {
         double Room(Vector2 way) => bolts.Min(b =>
         {
@@ -225,7 +209,7 @@ public static class BracketShape
 
     private static (double From, double To) SpanOf(Bend bend, Vector2 along)
     {
-        double start = bend.Start.Dot(along), end = bend.End.Dot(along);
+        double start = bend.Start.Vector.Dot(along), end = bend.End.Vector.Dot(along);
         return (Math.Min(start, end), Math.Max(start, end));
     }
 }

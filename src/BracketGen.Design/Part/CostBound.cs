@@ -73,13 +73,13 @@ internal static class CostBound
             {
                 if (bend.From == flange)
                 {
-                    ends[count++] = bend.Start - straight * bend.Across;
-                    ends[count++] = bend.End - straight * bend.Across;
+                    ends[count++] = bend.Start.Vector - straight * bend.Across;
+                    ends[count++] = bend.End.Vector - straight * bend.Across;
                 }
                 else if (bend.To == flange)
                 {
-                    ends[count++] = bend.Start + (bend.Allowance + straight) * bend.Across;
-                    ends[count++] = bend.End + (bend.Allowance + straight) * bend.Across;
+                    ends[count++] = bend.Start.Vector + (bend.Allowance + straight) * bend.Across;
+                    ends[count++] = bend.End.Vector + (bend.Allowance + straight) * bend.Across;
                 }
             }
 

@@ -13,7 +13,7 @@ namespace BracketGen.Design.Part;
 /// <param name="Rule">Where the allowance comes from.</param>
 /// <param name="Next">Where the bent flange lies: flat coordinates and height to the throttle frame.</param>
 public sealed record Joint(
-    Vector2 Point, Vector2 Across, Angle Turn, double InsideRadius, double Allowance, BendRule Rule, Frame Next)
+    FlatPoint Point, Vector2 Across, Angle Turn, double InsideRadius, double Allowance, BendRule Rule, Frame Next)
 {
     /// <summary>Largest bend angle from flat that is air bent on plain tooling (common practice, no source).</summary>
     public static readonly Angle MostTurn = Angle.FromDegrees(135);
@@ -51,9 +51,9 @@ public sealed record Joint(
             return null;
         }
 
-        var point = near * across;
+        var point = new FlatPoint(near * across);
         var next = flange.Shift(Vector3.From(-allowance * across)).Rotate(
-            flange.ToWorld(point, axis), flange.ToWorldDirection(Vector3.From(across).Cross(new(0, 0, 1))), turn);
+            flange.ToThrottle(point, axis).Vector, flange.ToWorldDirection(Vector3.From(across).Cross(new(0, 0, 1))), turn);
         return new(point, across, turn, insideRadius, allowance, rule, next);
     }
 
@@ -120,8 +120,8 @@ public sealed record Joint(
     {
         From = flange,
         To = flange + 1,
-        Start = Point + (from - Point.Dot(Along)) * Along,
-        End = Point + (to - Point.Dot(Along)) * Along,
+        Start = Point + (from - Point.Vector.Dot(Along)) * Along,
+        End = Point + (to - Point.Vector.Dot(Along)) * Along,
         Turn = Turn,
         InsideRadius = InsideRadius,
         Allowance = Allowance,

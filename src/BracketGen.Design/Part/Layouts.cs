@@ -41,10 +41,10 @@ internal static class Layouts
     public static IEnumerable<Chain> TwoBends(BracketShape.Choice choice, Frame mount, BendRule rule, TwoBendBound? bound = null)
     {
         var seat = choice.Placement.Seat;
-        var centre = 1.0 / choice.Sheet.Mount.Holes.Length * choice.Sheet.Mount.Holes.Aggregate(Vector3.Zero, (sum, h) => sum + h.At);
-        var stand = mount.ToLocal(seat);
+        var centre = 1.0 / choice.Sheet.Mount.Holes.Length * choice.Sheet.Mount.Holes.Aggregate(Vector3.Zero, (sum, h) => sum + h.At.Vector);
+        var stand = mount.ToLocal(seat.Vector);
         var chains = new List<Chain>();
-        foreach (var facing in MiddlePlanes.Of(mount.Z, choice.Placement.Direction, seat - centre))
+        foreach (var facing in MiddlePlanes.Of(mount.Z, choice.Placement.Direction, seat.Vector - centre))
         {
             var angles = TwoBendBound.Angles(mount.Z, facing, choice.Placement.Direction);
             if (bound?.Allows(angles, choice.Sheet.Straight, stand.Z, NeededPast(choice.Sheet)) == false)
@@ -78,11 +78,11 @@ internal static class Layouts
 
         // Where the first bend comes to lie moves evenly with the middle plane: just clear of the bolts is where it costs least.
         var (sin, cos) = Math.SinCos(atOrigin.Turn.Radians);
-        double near = atOrigin.Point.Dot(atOrigin.Across), pace = -1 / sin;
+        double near = atOrigin.Point.Vector.Dot(atOrigin.Across), pace = -1 / sin;
         var clear = choice.Sheet.BoltMetal.Max(b => b.Centre.Dot(atOrigin.Across) + b.Radius) + choice.Sheet.Straight;
         var byBolts = (clear - near) / pace;
         var needed = NeededPast(choice.Sheet);
-        var seat = atOrigin.Next.ToLocal(choice.Placement.Seat);
+        var seat = atOrigin.Next.ToLocal(choice.Placement.Seat.Vector);
 
         // How all that stands still moves in the middle flange's coordinates as the plane moves by a millimetre.
         var drift = pace * Vector3.From((1 - cos) * atOrigin.Across, sin);
@@ -146,13 +146,13 @@ internal static class Layouts
         var first = chain.Joints[0];
         foreach (var bolt in choice.Sheet.BoltMetal)
         {
-            if ((bolt.Centre - first.Point).Dot(first.Across) + bolt.Radius > -straight + Tolerance.OnLimit)
+            if ((bolt.Centre - first.Point.Vector).Dot(first.Across) + bolt.Radius > -straight + Tolerance.OnLimit)
             {
                 return false;
             }
         }
 
-        var stop = chain.Joints[^1].Next.ToLocal(choice.Placement.Seat).XY;
+        var stop = chain.Joints[^1].Next.ToFlat(choice.Placement.Seat);
         foreach (var joint in chain.Joints)
         {
             if ((stop - joint.Point).Dot(joint.Across) - choice.Sheet.StopMetalRadius < joint.Allowance + straight - Tolerance.OnLimit)

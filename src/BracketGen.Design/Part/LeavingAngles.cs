@@ -16,7 +16,7 @@ public static class LeavingAngles
     /// <param name="step">Largest step between two leaving angles.</param>
     public static IReadOnlyList<Angle> Of(Quadrant quadrant, Vector3 mountNormal, Angle leastWrap, Angle step)
     {
-        var first = quadrant.PocketNormal + new Angle(quadrant.Rotation.Value) + leastWrap;
+        var first = quadrant.PocketNormal + quadrant.Rotation.Value + leastWrap;
         var last = quadrant.PocketNormal + quadrant.GrooveExtent;
         if (last < first)
         {

@@ -12,7 +12,7 @@ public static class OuterWay
     /// <param name="placement">Where the stop is, in the job's frame.</param>
     public static OuterRoute? Tightest(Job job, StopPlacement placement) => job.Bulkhead is { } bulkhead
         ? OuterRoute.Shortest(
-            placement.Seat, placement.Direction, bulkhead.Point, -bulkhead.Direction, job.Vehicle.Cable.MinBendRadius)
+            placement.Seat.Vector, placement.Direction, bulkhead.Point.Vector, -bulkhead.Direction, job.Vehicle.Cable.MinBendRadius)
         : null;
 
     /// <summary>
@@ -31,7 +31,7 @@ public static class OuterWay
         if (job.Vehicle.Cable.OuterLength is { } length)
         {
             return OuterRoute.Fit(
-                placement.Seat, placement.Direction, bulkhead.Point, bulkhead.Direction, job.Vehicle.Cable.MinBendRadius, length);
+                placement.Seat.Vector, placement.Direction, bulkhead.Point.Vector, bulkhead.Direction, job.Vehicle.Cable.MinBendRadius, length);
         }
 
         var tightest = Tightest(job, placement);

@@ -55,16 +55,16 @@ public static class ReturnLip
 
         // Where the lip's bend begins: clear of the stop's metal, of the spanner, and of the ends of the flange's own bend.
         var from = Math.Max(
-            Math.Max(root.Start.Dot(outwards), root.End.Dot(outwards)),
-            stop.Centre.Dot(outwards) + Math.Max(stop.MetalRadius, bracket.Seat.RoomDiameter / 2 - straight)) + straight + Clear;
+            Math.Max(root.Start.Vector.Dot(outwards), root.End.Vector.Dot(outwards)),
+            stop.Centre.Vector.Dot(outwards) + Math.Max(stop.MetalRadius, bracket.Seat.RoomDiameter / 2 - straight)) + straight + Clear;
         double near = root.Allowance + straight + Clear, far = root.Depth(stop.Centre) + stop.MetalRadius;
         if (far - near < 4 * Corner)
         {
             return null;
         }
 
-        Vector2 At(double distance, double depth) =>
-            root.Start + (distance - root.Start.Dot(outwards)) * outwards + depth * root.Across;
+        FlatPoint At(double distance, double depth) =>
+            root.Start + (distance - root.Start.Vector.Dot(outwards)) * outwards + depth * root.Across;
         // The strip lies to the left of its line: from start to end turns with the side.
         var (start, end) = side > 0 ? (At(from, far), At(from, near)) : (At(from, near), At(from, far));
         var lip = new Bend
@@ -77,10 +77,10 @@ public static class ReturnLip
         var height = Math.Max(straight + 2 * Corner, die.ShortestFlange(turn) - (die.InsideRadius + thickness) + Clear);
         var discs = Enumerable.Range(0, flat.FlangeCount + 1)
             .Select(f => f < flat.FlangeCount
-                ? bracket.Holes.Where(h => h.Flange == f).Select(h => new Disc(h.Centre, h.MetalRadius)).ToList()
+                ? bracket.Holes.Where(h => h.Flange == f).Select(h => new Disc(h.Centre.Vector, h.MetalRadius)).ToList()
                 : [
-                    new(At(from + allowance + height - Corner, near + Corner), Corner),
-                    new(At(from + allowance + height - Corner, far - Corner), Corner),
+                    new(At(from + allowance + height - Corner, near + Corner).Vector, Corner),
+                    new(At(from + allowance + height - Corner, far - Corner).Vector, Corner),
                 ])
             .ToArray();
         List<Bend> bends = [.. flat.Bends, lip];

@@ -17,12 +17,13 @@ public sealed class SheetOnMount
     public SheetOnMount(MountFace mount, Cable cable, Preferences preferences, Stock stock)
     {
         (Mount, Cable, Preferences, Stock) = (mount, cable, preferences, stock);
-        Frame = BracketShape.MountFrame(mount);
+        var face = MountFrame.Of(mount);
+        Frame = face.Frame;
         Seat = StopSeat.For(cable, preferences.StopOpening, stock.Thickness);
         StopMetalRadius = Seat.MetalRadius(stock.Thickness);
         Straight = BracketShape.StraightBesideBend(stock.Thickness);
-        Bolts = [.. mount.Holes.Select((hole, i) => BracketShape.BoltHole(hole, i, Frame.ToLocal(hole.At).XY))];
-        BoltMetal = Bolts.Select(b => new Disc(b.Centre, b.MetalRadius)).ToArray();
+        Bolts = [.. mount.Holes.Select((hole, i) => BracketShape.BoltHole(hole, i, MountFrame.ToFlat(face.ToFace(hole.At))))];
+        BoltMetal = Bolts.Select(b => new Disc(b.Centre.Vector, b.MetalRadius)).ToArray();
     }
 
     /// <summary>The face it is bolted to.</summary>
@@ -37,7 +38,7 @@ public sealed class SheetOnMount
     /// <summary>The sheet.</summary>
     public Stock Stock { get; }
 
-    /// <summary>The mount flange's frame: <see cref="BracketShape.MountFrame"/>.</summary>
+    /// <summary>The mount flange's frame, that of the mount face: flat coordinates and height to the throttle frame.</summary>
     public Frame Frame { get; }
 
     /// <summary>What the outer's end needs.</summary>

@@ -18,7 +18,7 @@ internal readonly record struct BeamEstimate(double Give, double Stress, double 
         var seat = bracket.FoldedSeat.Point;
         var stress = flat.Bends.Select(b =>
         {
-            var middle = bracket.Folded.Fold(0.5 * (b.Start + b.End), flat.Thickness / 2);
+            var middle = bracket.Folded.Fold(b.Middle, flat.Thickness / 2);
             return 6 * seat.DistanceTo(middle) / (b.Length * flat.Thickness * flat.Thickness);
         }).DefaultIfEmpty(DesignTolerance.Nothing).Max();
         return new(Math.Max(candidate.Give, DesignTolerance.Nothing), stress, bracket.Mass, material.Yield, material.Endurance);

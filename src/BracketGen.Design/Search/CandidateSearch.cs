@@ -108,7 +108,7 @@ public static class CandidateSearch
                 continue;
             }
 
-            var height = mount.HeightOf(middle.Seat);
+            var height = mount.HeightOf(middle.Seat.Vector);
             foreach (var thickness in job.Shop.Stock.Select(s => s.Thickness).Distinct())
             {
                 var shift = middle.Direction.Dot(mount.Normal) > 0 ? height - thickness : -height;

@@ -83,7 +83,7 @@ public static class GivenBracket
         return new(wire.Leaving, seat, normal, wire.Straight, shift, freePlay);
     }
 
-    private static TautWire? WireTo(ThrottleBody body, Vector3 seat)
+    private static TautWire? WireTo(ThrottleBody body, ThrottlePoint seat)
     {
         try
         {

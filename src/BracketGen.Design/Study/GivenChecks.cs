@@ -42,12 +42,12 @@ public static class GivenChecks
     private static (double Worst, bool Threads, double Metal) Bolts(MountFace mount, Bracket placed)
     {
         var holes = placed.Holes.Where(h => h.Purpose == HolePurpose.Bolt).ToArray();
-        var places = holes.Select(h => placed.Folded.Flanges[0].ToWorld(h.Centre)).ToArray();
+        var places = holes.Select(h => placed.Folded.Flanges[0].ToThrottle(h.Centre)).ToArray();
         var (worst, threads, metal) = (holes.Length == mount.Holes.Length ? 0 : double.PositiveInfinity, true, double.PositiveInfinity);
         foreach (var threaded in mount.Holes)
         {
             var nearest = Enumerable.Range(0, holes.Length).MinBy(i => places[i].DistanceTo(threaded.At));
-            worst = Math.Max(worst, places[nearest].DistanceTo(mount.Plane.FootOf(threaded.At)));
+            worst = Math.Max(worst, places[nearest].Vector.DistanceTo(mount.Plane.FootOf(threaded.At.Vector)));
             threads &= holes[nearest].Thread == threaded.Thread;
             metal = Math.Min(metal, holes[nearest].MetalRadius - BracketShape.BoltMetalRadius(threaded));
         }

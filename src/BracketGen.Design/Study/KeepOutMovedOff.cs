@@ -9,7 +9,7 @@ namespace BracketGen.Design.Study;
 internal sealed record KeepOutMovedOff(KeepOut Whole, double By) : KeepOut(Whole.Name)
 {
     /// <inheritdoc/>
-    public override double DistanceTo(Vector3 point) => Whole.DistanceTo(point) + By;
+    public override double DistanceTo(ThrottlePoint point) => Whole.DistanceTo(point) + By;
 
     /// <inheritdoc/>
     public override KeepOut Mirrored() => this with { Whole = Whole.Mirrored() };

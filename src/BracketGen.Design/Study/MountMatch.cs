@@ -19,7 +19,7 @@ public static class MountMatch
     public static IEnumerable<Frame> Of(Bracket bracket, MountFace mount)
     {
         var holes = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => h.Centre).ToArray();
-        var threaded = mount.Holes.Select(h => mount.Plane.FootOf(h.At)).ToArray();
+        var threaded = mount.Holes.Select(h => mount.Plane.FootOf(h.At.Vector)).ToArray();
         if (holes.Length != threaded.Length)
         {
             yield break;
@@ -45,8 +45,8 @@ public static class MountMatch
                 // Local x of the frame: the direction that the first two holes have, turned back by their own in the flat.
                 var lined = Frame.FromZX(threaded[first], mount.Plane.Normal, way);
                 var x = lined.ToWorldDirection(Vector3.From(Vector2.FromPolar(1, -along.Polar)));
-                var frame = Frame.FromZX(threaded[first], mount.Plane.Normal, x).Shift(Vector3.From(-holes[0]));
-                if (holes.All(h => threaded.Min(t => t.DistanceTo(frame.ToWorld(h))) <= MostOff))
+                var frame = Frame.FromZX(threaded[first], mount.Plane.Normal, x).Shift(Vector3.From(-holes[0].Vector));
+                if (holes.All(h => threaded.Min(t => t.DistanceTo(frame.ToWorld(h.Vector))) <= MostOff))
                 {
                     yield return frame;
                 }

@@ -72,7 +72,7 @@ public static class FlatPatternDxf
     {
         foreach (var bend in flat.Bends)
         {
-            var (start, end) = bend.CentreLine;
+            var (start, end) = (bend.CentreLine.Start.Vector, bend.CentreLine.End.Vector);
             yield return new DxfLine(DxfLayers.FoldLine, start, end);
             yield return new DxfLine(DxfLayers.SurfaceMark, start, start + TickLength * bend.Along);
             yield return new DxfLine(DxfLayers.SurfaceMark, end, end - TickLength * bend.Along);
@@ -80,7 +80,7 @@ public static class FlatPatternDxf
 
         if (place is { } at)
         {
-            foreach (var stroke in StrokeText.Of(label, at.At, at.Height, at.Along, DxfLayers.SurfaceMark))
+            foreach (var stroke in StrokeText.Of(label, at.At.Vector, at.Height, at.Along, DxfLayers.SurfaceMark))
             {
                 yield return stroke;
             }

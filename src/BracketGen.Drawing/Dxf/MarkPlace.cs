@@ -8,7 +8,7 @@ namespace BracketGen.Drawing.Dxf;
 /// <param name="At">Lower left corner of the first letter (mm).</param>
 /// <param name="Height">Height of the capitals (mm).</param>
 /// <param name="Along">Direction of the line of text.</param>
-internal readonly record struct MarkPlace(Vector2 At, double Height, Angle Along)
+internal readonly record struct MarkPlace(FlatPoint At, double Height, Angle Along)
 {
     /// <summary>Metal (mm) left between the letters and edges, holes and bends.</summary>
     private const double Clear = 1;
@@ -45,14 +45,14 @@ internal readonly record struct MarkPlace(Vector2 At, double Height, Angle Along
 
     private static Angle Readable(Vector2 way) => (way.X > Tolerance.Direction || (Math.Abs(way.X) <= Tolerance.Direction && way.Y > 0) ? way : -way).Polar;
 
-    private static Vector2? Find(double width, double height, Angle along, FlatPattern flat)
+    private static FlatPoint? Find(double width, double height, Angle along, FlatPattern flat)
     {
         var bounds = flat.Blank.Outline.Rotate(-along).Bounds.Grow(-Clear);
         for (var y = bounds.Min.Y; y + height <= bounds.Max.Y; y += 0.75)
         {
             for (var x = bounds.Min.X; x + width <= bounds.Max.X;)
             {
-                var at = new Vector2(x, y).Rotate(along);
+                var at = new FlatPoint(x, y).Rotate(along);
                 if (Obstacle(at, width, height, along, flat) is not { } obstacle)
                 {
                     return at;
@@ -69,7 +69,7 @@ internal readonly record struct MarkPlace(Vector2 At, double Height, Angle Along
     /// How far (mm) the text must at least be moved along itself to be clear of an obstacle: past the rightmost point that is not clear, and
     /// by what metal is lacking there, because a depth changes by no more than one moves. Null where it lies clear.
     /// </summary>
-    private static double? Obstacle(Vector2 at, double width, double height, Angle along, FlatPattern flat)
+    private static double? Obstacle(FlatPoint at, double width, double height, Angle along, FlatPattern flat)
     {
         const double least = 0.75;
         Vector2 right = Vector2.FromPolar(1, along), up = right.Left;
@@ -84,7 +84,7 @@ internal readonly record struct MarkPlace(Vector2 At, double Height, Angle Along
                 var point = at + past * right + height * j / 2 * up;
                 if (past < clearDownTo[j])
                 {
-                    var depth = flat.Blank.DepthOf(point);
+                    var depth = flat.Blank.DepthOf(point.Vector);
                     if (depth < Clear)
                     {
                         return past + Math.Max(least, Clear - depth);
@@ -103,9 +103,9 @@ internal readonly record struct MarkPlace(Vector2 At, double Height, Angle Along
         return null;
     }
 
-    private static bool IsNear(Bend bend, Vector2 point)
+    private static bool IsNear(Bend bend, FlatPoint point)
     {
         var depth = bend.Depth(point);
-        return depth > -Clear && depth < bend.Allowance + Clear && new LineSegment(bend.Start, bend.End).DistanceTo(point) < bend.Allowance + Clear;
+        return depth > -Clear && depth < bend.Allowance + Clear && new LineSegment(bend.Start.Vector, bend.End.Vector).DistanceTo(point.Vector) < bend.Allowance + Clear;
     }
 }

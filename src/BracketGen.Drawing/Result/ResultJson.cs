@@ -72,7 +72,7 @@ public static class ResultJson
     private static ResultStop? StopOf(StopPlacement? placement) => placement is null
         ? null
         : new(
-            Point(placement.Seat), Point(placement.Direction), Round(placement.Leaving.Normalised.Degrees), Round(placement.Straight),
+            Point(placement.Seat.Vector), Point(placement.Direction), Round(placement.Leaving.Normalised.Degrees), Round(placement.Straight),
             Round(placement.AdjusterShift), Round(placement.FreePlay));
 
     private static ResultBracket? BracketOf(Bracket? bracket)
@@ -91,12 +91,12 @@ public static class ResultJson
             Round(flat.Blank.CutLength), Round(bounds.Width), Round(bounds.Height), bracket.SeatOnTop ? "top" : "bottom", bracket.Die?.Opening,
             [
                 .. flat.Bends.Select(b => new ResultBend(
-                    b.From, b.To, Point(b.Start), Point(b.End), b.IsUp ? "up" : "down", Round(b.Turn.Magnitude.Degrees),
+                    b.From, b.To, Point(b.Start.Vector), Point(b.End.Vector), b.IsUp ? "up" : "down", Round(b.Turn.Magnitude.Degrees),
                     b.InsideRadius, Round(b.Allowance), b.Rule.Name)),
             ],
             [
                 .. bracket.Holes.Select(h => new ResultHole(
-                    h.Name, h.Purpose == HolePurpose.Bolt ? "bolt" : "stop", Point(h.Centre - corner), h.Diameter, h.IsSlot, h.Thread?.Name)),
+                    h.Name, h.Purpose == HolePurpose.Bolt ? "bolt" : "stop", Point(h.Centre.Vector - corner), h.Diameter, h.IsSlot, h.Thread?.Name)),
             ],
             [Point(mount.Origin), Point(mount.X), Point(mount.Y), Point(mount.Z)]);
     }

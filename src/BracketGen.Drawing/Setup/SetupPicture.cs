@@ -32,7 +32,7 @@ internal static class SetupPicture
         {
             var frame = scene.Bracket.Folded.Flanges[hole.Flange];
             var isSeen = frame.Z.Dot(view.View.Z) > 0;
-            var rim = view.View.ToLocal(frame.ToWorld(hole.Centre + hole.Diameter / 2 * Vector2.FromPolar(1, Angle.FromDegrees(45)), isSeen ? scene.Thickness : 0)).XY;
+            var rim = view.View.ToLocal(frame.ToWorld(hole.Centre.Vector + hole.Diameter / 2 * Vector2.FromPolar(1, Angle.FromDegrees(45)), isSeen ? scene.Thickness : 0)).XY;
             space.AddLeader(scale * rim, 0, Angle.FromDegrees(50), hole.Name);
         }
 

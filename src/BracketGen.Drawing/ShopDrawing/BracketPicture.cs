@@ -44,7 +44,7 @@ public static class BracketPicture
         foreach (var bend in bracket.Flat.Bends)
         {
             var (start, end) = bend.CentreLine;
-            Append(fold, [start, end]);
+            Append(fold, [start.Vector, end.Vector]);
         }
 
         return Svg(bracket.Flat.Blank.Outline.Bounds, $"<path class=\"cut\" d=\"{cut}\"/><path class=\"fold\" d=\"{fold}\"/>");

@@ -45,7 +45,7 @@ internal sealed class FlatView
     {
         foreach (var bend in bends)
         {
-            var (start, end) = bend.CentreLine;
+            var (start, end) = (bend.CentreLine.Start.Vector, bend.CentreLine.End.Vector);
             var past = BendOverrun * bend.Along;
             yield return new Stroke(scale * start - past, scale * end + past, LineKind.Bend);
         }
@@ -99,7 +99,7 @@ internal sealed class FlatView
         return block.And(Heading(scale, block, homeless));
     }
 
-    private Vector2 Local(Vector2 flat) => flat - _scene.FlatDatum;
+    private Vector2 Local(FlatPoint flat) => flat.Vector - _scene.FlatDatum;
 
     private SheetBlock Heading(DrawingScale scale, SheetBlock view, List<string> homeless)
     {
@@ -155,7 +155,7 @@ internal sealed class FlatView
         Want(Extreme(down, left), Extreme(up, left), ViewSide.Left);
         foreach (var bend in _bends)
         {
-            var (start, end) = bend.CentreLine;
+            var (start, end) = (bend.CentreLine.Start.Vector, bend.CentreLine.End.Vector);
             if (IsUpright(bend))
             {
                 Want(Extreme(left, up), start.Y < end.Y ? end : start, ViewSide.Above);
@@ -211,7 +211,7 @@ internal sealed class FlatView
     {
         var bend = _bends[index];
         var text = NoteOf(index);
-        var (start, end) = bend.CentreLine;
+        var (start, end) = (bend.CentreLine.Start.Vector, bend.CentreLine.End.Vector);
         var along = LinearDimension.Readable(bend.Along);
         var length = bend.Length * scale;
         var width = SheetFont.Of(FontWeight.Regular).Width(text, TextHeight.Small);

@@ -41,7 +41,7 @@ internal sealed class FormedViews
             .MaxBy(s => s.Worth).Sketch;
         _mount = OutlinePiece.Of(scene.Flat)
             .Where(p => p.Flange == 0 && p.Bend is null)
-            .Select(p => p.Segment.Shift(-scene.DatumHole.Centre).Rotate(-scene.Turn).Bounds)
+            .Select(p => p.Segment.Shift(-scene.DatumHole.Centre.Vector).Rotate(-scene.Turn).Bounds)
             .Aggregate((a, b) => a.Union(b));
     }
 
@@ -184,7 +184,7 @@ internal sealed class FormedViews
         });
     }
 
-    private Vector3 FrontOf(Vector2 flat, double height) => _scene.Front.ToLocal(_scene.Bracket.Folded.Flanges[0].ToWorld(flat, height));
+    private Vector3 FrontOf(FlatPoint flat, double height) => _scene.Front.ToLocal(_scene.Bracket.Folded.Flanges[0].ToWorld(flat.Vector, height));
 
     private void AddThickness(FreeSpace space, ViewSketch sketch, double scale, Vector2 side, double y, Vector2 along)
     {
@@ -206,7 +206,7 @@ internal sealed class FormedViews
 
         Frame from = folded.Flanges[bend.From], to = folded.Flanges[bend.To];
         var inside = bend.IsUp ? _scene.Thickness : 0;
-        var near = sketch.View.ToLocal(from.ToWorld(bend.Start, inside)).XY;
+        var near = sketch.View.ToLocal(from.ToWorld(bend.Start.Vector, inside)).XY;
         var back = sketch.View.ToLocalDirection(from.ToWorldDirection(Vector3.From(-bend.Across))).XY.Unit;
         var on = sketch.View.ToLocalDirection(to.ToWorldDirection(Vector3.From(bend.Across))).XY.Unit;
         var setback = bend.InsideRadius * Math.Tan(bend.Turn.Magnitude.Radians / 2);
@@ -228,7 +228,7 @@ internal sealed class FormedViews
     /// <summary>Length of the shorter leg of a bend from the corner of its insides (mm).</summary>
     private double LegOf(Bend bend, double setback)
     {
-        var depths = _scene.Flat.Blank.Outline.Segments.SelectMany(s => (Vector2[])[s.Start, s.End]).Select(bend.Depth).ToArray();
+        var depths = _scene.Flat.Blank.Outline.Segments.SelectMany(s => (FlatPoint[])[new(s.Start), new(s.End)]).Select(bend.Depth).ToArray();
         return setback + Math.Max(0, Math.Min(depths.Max() - bend.Allowance, -depths.Min()));
     }
 
@@ -242,7 +242,7 @@ internal sealed class FormedViews
         var height = _scene.Bracket.SeatOnTop ? _scene.Thickness : 0;
         var beside = new[] { 0.0, 90, 180, 270 }
             .Select(d => stop.Centre + Vector2.FromPolar((stop.Diameter / 2 + stop.MetalRadius) / 2, Angle.FromDegrees(d)))
-            .Select(p => sketch.View.ToLocal(frame.ToWorld(p, height)).XY);
+            .Select(p => sketch.View.ToLocal(frame.ToWorld(p.Vector, height)).XY);
         var middle = sketch.At(_scene.Seat);
         var point = beside.MaxBy(p => Math.Round(p.DistanceTo(middle), 6));
         var wanted = normal.Length > 0.1 ? normal.Polar + Angle.FromDegrees(30) : Angle.FromDegrees(30);
@@ -258,7 +258,7 @@ internal sealed class FormedViews
             if (Math.Abs(frame.Z.Dot(_front.View.Z)) > ViewSketch.SeenFromAbove)
             {
                 space.AddLabel(
-                    hole.Name, scale * _front.View.ToLocal(frame.ToWorld(hole.Centre)).XY, scale * hole.Diameter / 2, TextHeight.Small, FontWeight.Bold);
+                    hole.Name, scale * _front.View.ToLocal(frame.ToWorld(hole.Centre.Vector)).XY, scale * hole.Diameter / 2, TextHeight.Small, FontWeight.Bold);
             }
         }
     }

@@ -29,7 +29,7 @@ internal static class PartTables
         // Lines square to the axes are dimensioned on the view; the others are given by their ends.
         var oblique = bracket.Flat.Bends.Any(IsOblique);
         var corner = bracket.Flat.Blank.Outline.Bounds.Min;
-        string Point(Vector2 flat) => $"{value.Length((flat - corner).X)}; {value.Length((flat - corner).Y)}";
+        string Point(FlatPoint flat) => $"{value.Length((flat - corner).X)}; {value.Length((flat - corner).Y)}";
         var rows = bracket.Flat.Bends.Select((b, i) =>
         {
             List<string> row =
@@ -61,7 +61,7 @@ internal static class PartTables
     private static string OuterRadius(Bracket bracket, BracketHole hole, ValueFormat value)
     {
         var radii = bracket.Flat.Blank.Outline.Segments.OfType<ArcSegment>()
-            .Where(a => a.Centre.DistanceTo(hole.Centre) < Tolerance.SameSize && a.Sweep.Radians > 0)
+            .Where(a => a.Centre.DistanceTo(hole.Centre.Vector) < Tolerance.SameSize && a.Sweep.Radians > 0)
             .Select(a => value.Radius(a.Radius))
             .Distinct();
         var text = string.Join(", ", radii);

@@ -78,24 +78,24 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
     {
         double[] values = [.. report.Stamped.Response.Solution.Stresses.Select(s => Units.In(Quantity.Stress, s.Largest))];
         var colours = ValueScale.UpTo(values.Max());
-        return (ShellPicture.Draw(Nodes, Triangles, values, view, scale, colours), colours.Legend(Units.Symbol(Quantity.Stress), ValueScale.Plain));
+        return (ShellPicture.Draw([.. Nodes.Select(n => n.Vector)], Triangles, values, view, scale, colours), colours.Legend(Units.Symbol(Quantity.Stress), ValueScale.Plain));
     }
 
     private (SheetBlock, SheetBlock) Vibration(Frame view, double scale)
     {
         var shape = report.Modes[0].Shape;
         var size = Nodes.Max(n => n.DistanceTo(Nodes[0]));
-        Vector3[] moved = [.. Nodes.Select((n, i) => n + Exaggeration * size * shape[i])];
+        Vector3[] moved = [.. Nodes.Select((n, i) => n.Vector + Exaggeration * size * shape[i])];
         var colours = new ValueScale(1);
         var atRest = ShellPicture.Rims(Triangles)
-            .Select(e => (Start: scale * view.ToLocal(Nodes[e.From]).XY, End: scale * view.ToLocal(Nodes[e.To]).XY))
+            .Select(e => (Start: scale * view.ToLocal(Nodes[e.From].Vector).XY, End: scale * view.ToLocal(Nodes[e.To].Vector).XY))
             .Where(e => e.Start.DistanceTo(e.End) > Tolerance.SameSize)
             .Select(e => (SheetItem)new Stroke(e.Start, e.End, LineKind.Rule));
         var picture = ShellPicture.Draw(moved, Triangles, [.. shape.Select(s => s.Length)], view, scale, colours);
         return (SheetBlock.Around([.. picture.Items, .. atRest]), colours.Legend(StrengthText.OfMaximum, ValueScale.Plain));
     }
 
-    private ImmutableArray<Vector3> Nodes => report.Folded.Nodes;
+    private ImmutableArray<ThrottlePoint> Nodes => report.Folded.Nodes;
 
     private ImmutableArray<Triangle> Triangles => report.Folded.Triangles;
 
@@ -103,7 +103,7 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
     private Frame BestView() => new[] { (1, 1), (-1, 1), (1, -1), (-1, -1) }
         .Select(c => scene.Isometric(c.Item1, c.Item2))
         .MaxBy(view => Triangles.Sum(t => Math.Abs(
-            (view.ToLocal(Nodes[t.B]).XY - view.ToLocal(Nodes[t.A]).XY).Cross(view.ToLocal(Nodes[t.C]).XY - view.ToLocal(Nodes[t.A]).XY))))!;
+            (view.ToLocal(Nodes[t.B].Vector).XY - view.ToLocal(Nodes[t.A].Vector).XY).Cross(view.ToLocal(Nodes[t.C].Vector).XY - view.ToLocal(Nodes[t.A].Vector).XY))))!;
 
     private SheetBlock Table() => SheetTable.Draw(
         StrengthText.LoadsTitle, StrengthText.LoadHeads,

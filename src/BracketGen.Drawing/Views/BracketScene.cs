@@ -23,7 +23,7 @@ internal sealed class BracketScene
         var mount = bracket.Folded.Flanges[0];
         Turn = Flat.Bends.IsEmpty ? Angle.Zero : QuarterRest(Flat.Bends[0].Along.Polar);
         var right = mount.ToWorldDirection(Vector3.From(Vector2.FromPolar(1, Turn)));
-        Front = Frame.FromZX(mount.ToWorld(DatumHole.Centre), mount.Z, right);
+        Front = Frame.FromZX(mount.ToWorld(DatumHole.Centre.Vector), mount.Z, right);
         ProfileFromSide = !Flat.Bends.IsEmpty && Math.Abs(Flat.Bends[0].Along.Rotate(-Turn).X) > 0.5;
     }
 
@@ -57,7 +57,7 @@ internal sealed class BracketScene
     public bool ProfileFromSide { get; }
 
     /// <summary>The seat of the outer, in front view coordinates (mm).</summary>
-    public Vector3 Seat => Front.ToLocal(Bracket.FoldedSeat.Point);
+    public Vector3 Seat => Front.ToLocal(Bracket.FoldedSeat.Point.Vector);
 
     public Frame FromTop => Frame.FromZX(Front.Origin, Front.Y, Front.X);
 

@@ -44,7 +44,7 @@ internal sealed class ViewSketch
         foreach (var hole in _scene.Bracket.Holes)
         {
             var frame = _scene.Bracket.Folded.Flanges[hole.Flange];
-            Vector2 bottom = View.ToLocal(frame.ToWorld(hole.Centre)).XY, top = View.ToLocal(frame.ToWorld(hole.Centre, _scene.Thickness)).XY;
+            Vector2 bottom = View.ToLocal(frame.ToWorld(hole.Centre.Vector)).XY, top = View.ToLocal(frame.ToWorld(hole.Centre.Vector, _scene.Thickness)).XY;
             var tilt = Math.Abs(frame.Z.Dot(View.Z));
             if (tilt > SeenFromAbove)
             {

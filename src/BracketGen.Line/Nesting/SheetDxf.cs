@@ -29,7 +29,7 @@ public static class SheetDxf
             foreach (var bend in flat.Bends)
             {
                 var (start, end) = bend.CentreLine;
-                entities.Add(new DxfLine(DxfLayers.FoldLine, start.Rotate(laid.Turn) + laid.Shift, end.Rotate(laid.Turn) + laid.Shift));
+                entities.Add(new DxfLine(DxfLayers.FoldLine, start.Vector.Rotate(laid.Turn) + laid.Shift, end.Vector.Rotate(laid.Turn) + laid.Shift));
             }
         }
 

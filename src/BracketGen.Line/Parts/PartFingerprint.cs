@@ -21,8 +21,8 @@ public static class PartFingerprint
             .. bracket.Flat.Blank.Outline.Segments.Select(s => s is ArcSegment arc
                 ? $"arc {Exact(arc.Start - from)} {Exact(arc.End - from)} {Exact(arc.Radius)} {Exact(arc.Sweep.Radians)}"
                 : $"line {Exact(s.Start - from)} {Exact(s.End - from)}"),
-            .. bracket.Flat.Bends.Select(b => $"bend {Exact(b.Start - from)} {Exact(b.End - from)} {Exact(b.Turn.Radians)} {Exact(b.InsideRadius)} {Exact(b.Allowance)}"),
-            .. bracket.Holes.Select(h => $"{h.Purpose} {h.Thread?.Name} {Exact(h.Centre - from)} {Exact(h.Diameter)} {h.IsSlot}"),
+            .. bracket.Flat.Bends.Select(b => $"bend {Exact(b.Start.Vector - from)} {Exact(b.End.Vector - from)} {Exact(b.Turn.Radians)} {Exact(b.InsideRadius)} {Exact(b.Allowance)}"),
+            .. bracket.Holes.Select(h => $"{h.Purpose} {h.Thread?.Name} {Exact(h.Centre.Vector - from)} {Exact(h.Diameter)} {h.IsSlot}"),
         ]);
     }
 

@@ -70,7 +70,7 @@ public sealed record PartShape(
             : (Segment)new LineSegment(new(s[0], s[1]), new(s[2], s[3]))));
         var flat = new FlatPattern
         {
-            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => Contour.Circle(h.Centre, h.Diameter / 2))),
+            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => Contour.Circle(h.Centre.Vector, h.Diameter / 2))),
             Thickness = Thickness,
             Bends =
             [

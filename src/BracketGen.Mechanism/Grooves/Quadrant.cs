@@ -12,11 +12,11 @@ public sealed record Quadrant : IMirrored<Quadrant>
     /// <summary>The wire's centre line.</summary>
     public required Groove Groove { get; init; }
 
-    /// <summary>Rotation from the closed stop to the wide-open stop (rad), positive.</summary>
-    public required Measured Rotation { get; init; }
+    /// <summary>Rotation from the closed stop to the wide-open stop, positive.</summary>
+    public required MeasuredAngle Rotation { get; init; }
 
-    /// <summary>Polar angle of the end fitting's centre at the closed stop (rad).</summary>
-    public required Measured Pocket { get; init; }
+    /// <summary>Polar angle of the end fitting's centre at the closed stop.</summary>
+    public required MeasuredAngle Pocket { get; init; }
 
     /// <summary>Arc of groove, from the pocket on, that can carry the wire, positive.</summary>
     public required Angle GrooveExtent { get; init; }
@@ -37,7 +37,7 @@ public sealed record Quadrant : IMirrored<Quadrant>
     public required double HubRadius { get; init; }
 
     /// <summary>Outward normal of the groove at the pocket: where the wire's wrap begins.</summary>
-    public Angle PocketNormal => Groove.NormalAt(new(Pocket.Value));
+    public Angle PocketNormal => Groove.NormalAt(Pocket.Value);
 
     /// <summary>Centre of the end fitting after the valve has opened by <paramref name="opening"/> (mm, z = 0).</summary>
     public Vector2 FittingAt(Angle opening) => Groove.PointWithNormal(PocketNormal).Rotate(opening);

@@ -91,7 +91,7 @@ public sealed record QuadrantPicture : IMirrored<QuadrantPicture>
     {
         var (outer, hub) = (quadrant.OuterRadius, Math.Min(quadrant.HubRadius, 0.98 * quadrant.OuterRadius));
         var before = Math.Asin(Math.Min(1, fitting.ReachRadius / outer));
-        double from = quadrant.Pocket.Value - before, to = quadrant.Pocket.Value + quadrant.GrooveExtent.Radians;
+        double from = quadrant.Pocket.Value.Radians - before, to = quadrant.Pocket.Value.Radians + quadrant.GrooveExtent.Radians;
 
         // A tangent from the rim touches the hub this far on.
         var tangent = Math.Acos(hub / outer);

@@ -12,7 +12,7 @@ namespace BracketGen.Mechanism.Motion;
 /// <param name="AdjusterShift">How far the adjuster is off mid range (mm), positive if it takes up wire.</param>
 /// <param name="FreePlay">Free play at the closed stop (mm).</param>
 public sealed record StopPlacement(
-    Angle Leaving, Vector3 Seat, Vector3 Direction, double Straight, double AdjusterShift, double FreePlay) : IMirrored<StopPlacement>
+    Angle Leaving, ThrottlePoint Seat, Vector3 Direction, double Straight, double AdjusterShift, double FreePlay) : IMirrored<StopPlacement>
 {
     /// <summary>The one place of the stop for a tangent angle, or null if the wire is too short to get there.</summary>
     /// <remarks>
@@ -36,14 +36,14 @@ public sealed record StopPlacement(
 
         var direction = Vector2.FromPolar(1, leaving).Left;
         var seat = groove.PointWithNormal(leaving) + straight * direction;
-        return new(leaving, Vector3.From(seat), Vector3.From(direction), straight, adjusterShift, freePlay);
+        return new(leaving, new(Vector3.From(seat)), Vector3.From(direction), straight, adjusterShift, freePlay);
     }
 
     /// <inheritdoc/>
     public StopPlacement Mirrored() => this with
     {
         Leaving = -Leaving,
-        Seat = Seat.MirroredInY,
+        Seat = Seat.Mirrored(),
         Direction = Direction.MirroredInY,
     };
 }

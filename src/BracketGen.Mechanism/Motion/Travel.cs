@@ -89,7 +89,7 @@ public sealed record Travel : IMirrored<Travel>
     /// <exception cref="ArgumentException">The groove comes over the stop somewhere in the sweep: no wire can run to it.</exception>
     public static Travel Solve(Quadrant quadrant, Vector2 seat, double freePlay, double availablePull)
     {
-        var rotation = new Angle(quadrant.Rotation.Value);
+        var rotation = quadrant.Rotation.Value;
         var pocket = quadrant.PocketNormal;
         TautWire At(double fraction) => TautWire.Solve(quadrant, pocket, seat, fraction * rotation);
         var sweep = ImmutableArray.CreateRange(Enumerable.Range(0, Steps + 1).Select(i => At((double)i / Steps)));

@@ -139,8 +139,8 @@ public sealed class TravelUncertainty
         [
             UncertainQuantity.Reading("free inner length", travel.FreeInnerLength),
             UncertainQuantity.Reading("groove radius", new(0, quadrant.Groove.PlusMinus)),
-            UncertainQuantity.Reading("rotation", quadrant.Rotation),
-            UncertainQuantity.Reading("pocket angle", quadrant.Pocket),
+            UncertainQuantity.Reading("rotation", quadrant.Rotation.Radians),
+            UncertainQuantity.Reading("pocket angle", quadrant.Pocket.Radians),
             UncertainQuantity.Reading("available pull", travel.AvailablePull),
             UncertainQuantity.Reading("free play as set", travel.FreePlay),
             UncertainQuantity.Reading("lost motion", travel.LostMotion),
@@ -177,8 +177,8 @@ public sealed class TravelUncertainty
             var quadrant = travel.Quadrant with
             {
                 Groove = travel.Quadrant.Groove.Grown(radius),
-                Rotation = rotation,
-                Pocket = pocket,
+                Rotation = new Angle(rotation),
+                Pocket = new Angle(pocket),
             };
             var normal = quadrant.PocketNormal;
             var closed = TautWire.Solve(quadrant, normal, seat, Angle.Zero);

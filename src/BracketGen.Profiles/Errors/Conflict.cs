@@ -124,7 +124,7 @@ public enum ShopLength
 /// <param name="Height">Height over the face (mm); negative below it.</param>
 /// <param name="Tolerance">Height allowed (mm).</param>
 /// <param name="Nearest">Nearest point of the face (mm).</param>
-public sealed record HoleOffFace(double Height, double Tolerance, Vector3 Nearest) : ProfileProblem;
+public sealed record HoleOffFace(double Height, double Tolerance, ThrottlePoint Nearest) : ProfileProblem;
 
 /// <summary>Two mount holes that run into each other.</summary>
 /// <param name="Other">Number of the other, from 1.</param>

@@ -14,5 +14,5 @@ internal static class BulkheadSection
         "direction", VectorForm.Direction, "Direction out of the bulkhead, towards the engine; of any length.");
 
     public static Section<Bulkhead> Form { get; } = new(
-        [Point, Direction], v => new(v.Get(Point), v.Get(Direction).Unit));
+        [Point, Direction], v => new(new(v.Get(Point)), v.Get(Direction).Unit));
 }

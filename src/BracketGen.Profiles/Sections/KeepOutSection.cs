@@ -22,12 +22,12 @@ internal static class KeepOutSection
 
     private static readonly Section<KeepOut> Box = new(
         [Name, Min, Max],
-        v => new KeepOutBox(v.Get(Name), v.Get(Min), v.Get(Max)),
+        v => new KeepOutBox(v.Get(Name), new(v.Get(Min)), new(v.Get(Max))),
         [new([Min, Max], CheckCorners)]);
 
     private static readonly Section<KeepOut> Cylinder = new(
         [Name, From, To, Radius],
-        v => new KeepOutCylinder(v.Get(Name), v.Get(From), v.Get(To), v.Get(Radius)),
+        v => new KeepOutCylinder(v.Get(Name), new(v.Get(From)), new(v.Get(To)), v.Get(Radius)),
         [new([From, To], CheckEnds)]);
 
     public static Variants<KeepOut> Form { get; } = new(

@@ -20,7 +20,7 @@ internal static class MountSection
 
     private static readonly Section<MountHole> Hole = new(
         [At, Thread, BossDiameter],
-        v => new(v.Get(At), v.Get(Thread), v.Get(BossDiameter)),
+        v => new(new(v.Get(At)), v.Get(Thread), v.Get(BossDiameter)),
         [
             new([Thread, BossDiameter], v => Compare.MoreThan(v, BossDiameter, v.Get(Thread).Diameter, Thread)),
         ]);
@@ -39,7 +39,7 @@ internal static class MountSection
             new([Holes], CheckApart),
         ]);
 
-    private static Plane Face(SectionValues values) => new(values.Get(Holes)[0].At, values.Get(Normal));
+    private static Plane Face(SectionValues values) => new(values.Get(Holes)[0].At.Vector, values.Get(Normal));
 
     private static void CheckFlat(SectionValues values)
     {
@@ -47,10 +47,10 @@ internal static class MountSection
         var holes = values.Get(Holes);
         for (var i = 1; i < holes.Length; i++)
         {
-            var height = face.HeightOf(holes[i].At);
+            var height = face.HeightOf(holes[i].At.Vector);
             if (Math.Abs(height) > Tolerance.OffPlane)
             {
-                values.ReportItem(Holes, i, "at", new HoleOffFace(height, Tolerance.OffPlane, face.FootOf(holes[i].At)));
+                values.ReportItem(Holes, i, "at", new HoleOffFace(height, Tolerance.OffPlane, new(face.FootOf(holes[i].At.Vector))));
             }
         }
     }

@@ -43,8 +43,8 @@ internal static class QuadrantSection
         v => new()
         {
             Groove = v.Has(GrooveShape) ? v.Get(GrooveShape) : new CircularGroove(v.Get(PitchRadius)),
-            Rotation = v.Get(Rotation),
-            Pocket = v.Get(PocketAngle),
+            Rotation = MeasuredAngle.FromRadians(v.Get(Rotation)),
+            Pocket = MeasuredAngle.FromRadians(v.Get(PocketAngle)),
             GrooveExtent = new(v.Get(GrooveExtent)),
             GrooveWidth = v.Get(GrooveWidth),
             SlotWidth = v.Get(SlotWidth),

@@ -65,7 +65,7 @@ internal static class ThrottleBodySection
             Mount = v.Get(Mount),
             KeepOuts = v.Get(KeepOuts),
             ValveClosedAngle = new Angle(v.Get(ClosedAngle)),
-            Sensor = v.Has(Sensor) ? new(v.Get(Sensor).Closed, v.Get(Sensor).Open, new(v.Get(Quadrant).Rotation.Value)) : null,
+            Sensor = v.Has(Sensor) ? new(v.Get(Sensor).Closed, v.Get(Sensor).Open, v.Get(Quadrant).Rotation.Value) : null,
             Engine = v.Has(Engine) ? v.Get(Engine) : null,
         },
         [
@@ -78,7 +78,7 @@ internal static class ThrottleBodySection
     {
         var quadrant = values.Get(Opens).Turned(values.Get(Quadrant));
         var farthest = Enumerable.Range(0, 49)
-            .Max(i => quadrant.Groove.PointWithNormal(quadrant.Groove.NormalAt(new(quadrant.Pocket.Value + i / 48.0 * quadrant.GrooveExtent.Radians))).Length);
+            .Max(i => quadrant.Groove.PointWithNormal(quadrant.Groove.NormalAt(new(quadrant.Pocket.Value.Radians + i / 48.0 * quadrant.GrooveExtent.Radians))).Length);
         if (farthest > quadrant.OuterRadius + Tolerance.SameSize)
         {
             values.Report(Quadrant, new GrooveOutsideRim(farthest));

@@ -16,18 +16,18 @@ public sealed record Bend
     /// <summary>Number of the flange that is bent.</summary>
     public required int To { get; init; }
 
-    private readonly Vector2 _start, _end;
+    private readonly FlatPoint _start, _end;
     private readonly (double Length, Vector2 Along) _line;
 
     /// <summary>One end of the strip's near edge.</summary>
-    public required Vector2 Start
+    public required FlatPoint Start
     {
         get => _start;
         init => (_start, _line) = (value, Line(value, _end));
     }
 
     /// <summary>Other end of the strip's near edge.</summary>
-    public required Vector2 End
+    public required FlatPoint End
     {
         get => _end;
         init => (_end, _line) = (value, Line(_start, value));
@@ -59,16 +59,19 @@ public sealed record Bend
     public Vector2 Across => Along.Left;
 
     /// <summary>How far (mm) a flat point lies across the strip's near edge; above <see cref="Allowance"/> it is past the bend.</summary>
-    public double Depth(Vector2 flat) => (flat - Start).Dot(Across);
+    public double Depth(FlatPoint flat) => (flat - Start).Dot(Across);
 
     /// <summary>The middle of the strip, where the bend line is drawn, from one end to the other.</summary>
-    public (Vector2 Start, Vector2 End) CentreLine => (Start + Allowance / 2 * Across, End + Allowance / 2 * Across);
+    public (FlatPoint Start, FlatPoint End) CentreLine => (Start + Allowance / 2 * Across, End + Allowance / 2 * Across);
+
+    /// <summary>The middle of the strip's near edge.</summary>
+    public FlatPoint Middle => FlatPoint.Middle(Start, End);
 
     /// <summary>The same bend with the flat pattern mirrored in its y axis: still up where it was up.</summary>
     public Bend Mirrored() => this with { Start = End.MirroredInX, End = Start.MirroredInX };
 
     // Called so often that it is kept.
-    private static (double Length, Vector2 Along) Line(Vector2 start, Vector2 end)
+    private static (double Length, Vector2 Along) Line(FlatPoint start, FlatPoint end)
     {
         var length = start.DistanceTo(end);
         return (length, length > 0 ? (end - start) / length : default);

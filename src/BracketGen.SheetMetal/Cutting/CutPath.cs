@@ -11,7 +11,7 @@ namespace BracketGen.SheetMetal.Cutting;
 /// <param name="Contours">Outline and holes of the path, in the order of the blank's; null if the beam does not fit.</param>
 /// <param name="Tight">Inside corners (mm) rounded tighter than the beam: it leaves half the kerf as their radius.</param>
 /// <param name="Stuck">Where the beam does not fit (mm); null if it fits.</param>
-public sealed record CutPath(double Kerf, Region? Contours, ImmutableArray<Vector2> Tight, Vector2? Stuck)
+public sealed record CutPath(double Kerf, Region? Contours, ImmutableArray<FlatPoint> Tight, FlatPoint? Stuck)
 {
     /// <summary>The path that cuts <paramref name="blank"/> with a cut of width <paramref name="kerf"/> (mm, positive).</summary>
     /// <exception cref="ArgumentException">The kerf is not positive.</exception>
@@ -19,8 +19,8 @@ public sealed record CutPath(double Kerf, Region? Contours, ImmutableArray<Vecto
     {
         var rolled = blank.Contours.Select(c => RollingDisc.Along(c, kerf / 2)).ToArray();
         return rolled.FirstOrDefault(r => r.Path is null) is { } stuck
-            ? new(kerf, null, [], stuck.Stuck)
-            : new(kerf, new(rolled[0].Path!, rolled.Skip(1).Select(r => r.Path!)), [.. rolled.SelectMany(r => r.Tight)], null);
+            ? new(kerf, null, [], stuck.Stuck is { } at ? new(at) : null)
+            : new(kerf, new(rolled[0].Path!, rolled.Skip(1).Select(r => r.Path!)), [.. rolled.SelectMany(r => r.Tight).Select(t => new FlatPoint(t))], null);
     }
 
     /// <inheritdoc/>

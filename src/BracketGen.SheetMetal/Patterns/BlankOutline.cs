@@ -55,7 +55,7 @@ public static class BlankOutline
                 for (var k = 0; (own || hangs) && k < discs[flange].Count; k++)
                 {
                     var disc = discs[flange][k];
-                    var depth = bend.Depth(disc.Centre);
+                    var depth = bend.Depth(new(disc.Centre));
                     if ((own && depth + disc.Radius > before) || (hangs && depth - disc.Radius < behind))
                     {
                         return false;
@@ -78,7 +78,7 @@ public static class BlankOutline
                 }
             }
 
-            bool Reaches(Bend next, Vector2 end) =>
+            bool Reaches(Bend next, FlatPoint end) =>
                 bend.Depth(NearEnd(next, end, straight)) < behind || bend.Depth(FarEnd(next, end, straight)) < behind;
         }
 
@@ -124,7 +124,7 @@ public static class BlankOutline
             {
                 var across = bend.Allowance * bend.Across;
                 if (bend.From != i && bend.To != i
-                    && !ConvexGap.IsAtLeast(gap, one.AsSpan(), [bend.End, bend.Start, bend.Start + across, bend.End + across]))
+                    && !ConvexGap.IsAtLeast(gap, one.AsSpan(), [bend.End.Vector, bend.Start.Vector, (bend.Start + across).Vector, (bend.End + across).Vector]))
                 {
                     return true;
                 }
@@ -145,14 +145,14 @@ public static class BlankOutline
         var all = discs[flange].ToList();
         if (hangsOn is not null)
         {
-            all.Add(new(FarEnd(hangsOn, hangsOn.Start, straight), 0));
-            all.Add(new(FarEnd(hangsOn, hangsOn.End, straight), 0));
+            all.Add(new(FarEnd(hangsOn, hangsOn.Start, straight).Vector, 0));
+            all.Add(new(FarEnd(hangsOn, hangsOn.End, straight).Vector, 0));
         }
 
         foreach (var bend in own)
         {
-            all.Add(new(NearEnd(bend, bend.Start, straight), 0));
-            all.Add(new(NearEnd(bend, bend.End, straight), 0));
+            all.Add(new(NearEnd(bend, bend.Start, straight).Vector, 0));
+            all.Add(new(NearEnd(bend, bend.End, straight).Vector, 0));
         }
 
         if (all.Count == 0 || all.Count == 1 && all[0].Radius == 0)
@@ -165,7 +165,7 @@ public static class BlankOutline
         var outline = whole.Segments.ToList();
         if (hangsOn is not null)
         {
-            Vector2 from = FarEnd(hangsOn, hangsOn.Start, straight), to = FarEnd(hangsOn, hangsOn.End, straight);
+            Vector2 from = FarEnd(hangsOn, hangsOn.Start, straight).Vector, to = FarEnd(hangsOn, hangsOn.End, straight).Vector;
             var edge = FindEdge(outline, from, to);
             if (edge < 0)
             {
@@ -177,7 +177,7 @@ public static class BlankOutline
 
         foreach (var bend in own)
         {
-            Vector2 from = NearEnd(bend, bend.End, straight), to = NearEnd(bend, bend.Start, straight);
+            Vector2 from = NearEnd(bend, bend.End, straight).Vector, to = NearEnd(bend, bend.Start, straight).Vector;
             var edge = FindEdge(outline, from, to);
             var beyond = edge < 0 ? null : Around(bend.To, bend, bends, discs, straight, corners, flanges);
             if (beyond is null)
@@ -185,7 +185,7 @@ public static class BlankOutline
                 return null;
             }
 
-            Vector2 farEnd = FarEnd(bend, bend.End, straight), farStart = FarEnd(bend, bend.Start, straight);
+            Vector2 farEnd = FarEnd(bend, bend.End, straight).Vector, farStart = FarEnd(bend, bend.Start, straight).Vector;
             corners.UnionWith([from, to, farEnd, farStart]);
             outline.RemoveAt(edge);
             outline.InsertRange(edge, [new LineSegment(from, farEnd), .. beyond, new LineSegment(farStart, to)]);
@@ -194,9 +194,9 @@ public static class BlankOutline
         return outline;
     }
 
-    private static Vector2 NearEnd(Bend bend, Vector2 end, double straight) => end - straight * bend.Across;
+    private static FlatPoint NearEnd(Bend bend, FlatPoint end, double straight) => end - straight * bend.Across;
 
-    private static Vector2 FarEnd(Bend bend, Vector2 end, double straight) => end + (bend.Allowance + straight) * bend.Across;
+    private static FlatPoint FarEnd(Bend bend, FlatPoint end, double straight) => end + (bend.Allowance + straight) * bend.Across;
 
     private static int FindEdge(List<Segment> outline, Vector2 from, Vector2 to) => outline.FindIndex(
         s => s is LineSegment && s.Start.DistanceTo(from) < Tolerance.Point && s.End.DistanceTo(to) < Tolerance.Point);

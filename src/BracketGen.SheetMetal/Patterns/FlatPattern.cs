@@ -38,7 +38,7 @@ public sealed record FlatPattern
     };
 
     /// <summary>Which flange or bend a flat point belongs to.</summary>
-    public (int Flange, Bend? Bend) ZoneOf(Vector2 flat)
+    public (int Flange, Bend? Bend) ZoneOf(FlatPoint flat)
     {
         var flange = 0;
         for (var i = 0; i < Bends.Length; i++)
@@ -74,15 +74,15 @@ public sealed record FlatPattern
         {
             if (bend.From == flange)
             {
-                outline = HalfPlane.KeepRight(outline, bend.Start, bend.End);
+                outline = HalfPlane.KeepRight(outline, bend.Start.Vector, bend.End.Vector);
             }
             else if (bend.To == flange)
             {
-                outline = HalfPlane.KeepRight(outline, bend.End + bend.Allowance * bend.Across, bend.Start + bend.Allowance * bend.Across);
+                outline = HalfPlane.KeepRight(outline, (bend.End + bend.Allowance * bend.Across).Vector, (bend.Start + bend.Allowance * bend.Across).Vector);
             }
         }
 
-        return new(outline, Blank.Holes.Where(h => ZoneOf(h.Bounds.Centre) == (flange, null)));
+        return new(outline, Blank.Holes.Where(h => ZoneOf(new(h.Bounds.Centre)) == (flange, null)));
     }
 
     /// <inheritdoc/>

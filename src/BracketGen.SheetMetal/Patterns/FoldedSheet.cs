@@ -11,7 +11,7 @@ namespace BracketGen.SheetMetal.Patterns;
 public sealed class FoldedSheet : IMirrored<FoldedSheet>
 {
     // The axis of the bend that carries each flange.
-    private readonly (Vector3 Point, Vector3 Direction)[] _axes;
+    private readonly (ThrottlePoint Point, Vector3 Direction)[] _axes;
 
     /// <summary>Folds <paramref name="flat"/> with its mount flange lying in <paramref name="mount"/> (flat coordinates to throttle frame).</summary>
     public FoldedSheet(FlatPattern flat, Frame mount)
@@ -19,11 +19,11 @@ public sealed class FoldedSheet : IMirrored<FoldedSheet>
         Flat = flat;
         var flanges = new Frame[flat.FlangeCount];
         flanges[0] = mount;
-        _axes = new (Vector3, Vector3)[flat.FlangeCount];
+        _axes = new (ThrottlePoint, Vector3)[flat.FlangeCount];
         foreach (var bend in flat.Bends)
         {
             var (point, axis) = _axes[bend.To] = AxisOf(bend, flanges[bend.From]);
-            flanges[bend.To] = flanges[bend.From].Shift(Vector3.From(-bend.Allowance * bend.Across)).Rotate(point, axis, bend.Turn);
+            flanges[bend.To] = flanges[bend.From].Shift(Vector3.From(-bend.Allowance * bend.Across)).Rotate(point.Vector, axis, bend.Turn);
         }
 
         Flanges = [.. flanges];
@@ -36,32 +36,32 @@ public sealed class FoldedSheet : IMirrored<FoldedSheet>
     public ImmutableArray<Frame> Flanges { get; }
 
     /// <summary>Where a flat point at a height in the sheet comes to lie (mm).</summary>
-    public Vector3 Fold(Vector2 flat, double height)
+    public ThrottlePoint Fold(FlatPoint flat, double height)
     {
         var (flange, bend) = Flat.ZoneOf(flat);
         if (bend is null)
         {
-            return Flanges[flange].ToWorld(flat, height);
+            return Flanges[flange].ToThrottle(flat, height);
         }
 
         // Within the bend the strip rolls up evenly: its near edge is carried round the axis in proportion to the depth.
         var depth = bend.Depth(flat);
         var (point, axis) = _axes[bend.To];
-        var edge = Flanges[flange].ToWorld(flat - depth * bend.Across, height);
+        var edge = Flanges[flange].ToThrottle(flat - depth * bend.Across, height);
         return point + (edge - point).Rotate(axis, depth / bend.Allowance * bend.Turn);
     }
 
     /// <summary>Direction of the sheet's top at a flat point, length one.</summary>
-    public Vector3 TopAt(Vector2 flat) => (Fold(flat, 1) - Fold(flat, 0)).Unit;
+    public Vector3 TopAt(FlatPoint flat) => (Fold(flat, 1) - Fold(flat, 0)).Unit;
 
     /// <summary>Axis of a bend in place: a point of it (mm) and its direction (length one), about which the bend turns.</summary>
-    public (Vector3 Point, Vector3 Direction) AxisOf(Bend bend) => AxisOf(bend, Flanges[bend.From]);
+    public (ThrottlePoint Point, Vector3 Direction) AxisOf(Bend bend) => AxisOf(bend, Flanges[bend.From]);
 
-    private (Vector3 Point, Vector3 Direction) AxisOf(Bend bend, Frame flange)
+    private (ThrottlePoint Point, Vector3 Direction) AxisOf(Bend bend, Frame flange)
     {
         var height = bend.IsUp ? Flat.Thickness + bend.InsideRadius : -bend.InsideRadius;
         var axis = Vector3.From(bend.Across).Cross(new(0, 0, 1));
-        return (flange.ToWorld(bend.Start, height), flange.ToWorldDirection(axis));
+        return (flange.ToThrottle(bend.Start, height), flange.ToWorldDirection(axis));
     }
 
     /// <inheritdoc/>

@@ -38,7 +38,7 @@ public sealed class ShellSystem
         Span<double> k = stackalloc double[ShellTriangle.Size * ShellTriangle.Size];
         foreach (var t in triangles)
         {
-            ShellTriangle.Stiffness(new(nodes[t.A], nodes[t.B], nodes[t.C]), model.Thickness, model.Material, k);
+            ShellTriangle.Stiffness(new(nodes[t.A].Vector, nodes[t.B].Vector, nodes[t.C].Vector), model.Thickness, model.Material, k);
             stiffness.Add(t, k);
         }
 
@@ -121,7 +121,7 @@ public sealed class ShellSystem
         Span<double> m = stackalloc double[ShellTriangle.Size * ShellTriangle.Size];
         foreach (var t in triangles)
         {
-            ShellTriangle.Mass(new(nodes[t.A], nodes[t.B], nodes[t.C]), _model.Thickness, _model.Material, m);
+            ShellTriangle.Mass(new(nodes[t.A].Vector, nodes[t.B].Vector, nodes[t.C].Vector), _model.Thickness, _model.Material, m);
             mass.Add(t, m);
         }
 
@@ -161,11 +161,11 @@ public sealed record Mode(double Frequency, ImmutableArray<Vector3> Shape) : IMi
 /// <summary>The part can move without being bent: it is not held, or not enough.</summary>
 public sealed class NotHeldException : Exception
 {
-    internal NotHeldException(Vector3 near, Exception inner)
+    internal NotHeldException(ThrottlePoint near, Exception inner)
         : base(FormattableString.Invariant(
             $"The part is not held firmly: it can move freely near ({near.X:0.#}, {near.Y:0.#}, {near.Z:0.#}) mm. Check bolts and washers."), inner) =>
         Near = near;
 
     /// <summary>Where the free motion was found (mm).</summary>
-    public Vector3 Near { get; }
+    public ThrottlePoint Near { get; }
 }

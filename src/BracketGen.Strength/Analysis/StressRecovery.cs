@@ -28,7 +28,7 @@ internal static class StressRecovery
                 continue;
             }
 
-            var g = new LocalTriangle(nodes[t.A], nodes[t.B], nodes[t.C]);
+            var g = new LocalTriangle(nodes[t.A].Vector, nodes[t.B].Vector, nodes[t.C].Vector);
             for (var corner = 0; corner < 3; corner++)
             {
                 u.AsSpan(6 * t[corner], 6).CopyTo(all[(6 * corner)..]);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Strength.Model;
 
@@ -112,7 +111,7 @@ public static class Mesher
         var places = nodes.ToArray();
         var pulled = Enumerable.Range(0, places.Length).Where(n => onLine[n] && wanted[n] != places[n]).Select(n => (n, wanted[n]));
         Smoothing.Run(places, triangles, [.. onLine], [.. pulled]);
-        return new(ImmutableArray.Create(places), [.. triangles]);
+        return new([.. places.Select(p => new FlatPoint(p))], [.. triangles]);
     }
 }
 

@@ -9,15 +9,15 @@ namespace BracketGen.Strength.Model;
 /// </remarks>
 /// <param name="Nodes">The nodes.</param>
 /// <param name="Triangles">The triangles, by node number.</param>
-public sealed record ShellMesh(ImmutableArray<Vector3> Nodes, ImmutableArray<Triangle> Triangles) : IMirrored<ShellMesh>
+public sealed record ShellMesh(ImmutableArray<ThrottlePoint> Nodes, ImmutableArray<Triangle> Triangles) : IMirrored<ShellMesh>
 {
     /// <inheritdoc/>
     /// <remarks>Node numbers stay, and so does the side of the sheet that is its top.</remarks>
-    public ShellMesh Mirrored() => new([.. Nodes.Select(n => n.MirroredInY)], [.. Triangles.Select(t => t.Mirrored())]);
+    public ShellMesh Mirrored() => new([.. Nodes.Select(n => n.Mirrored())], [.. Triangles.Select(t => t.Mirrored())]);
 
     /// <summary>Folds a flat mesh: node numbers and triangles stay.</summary>
     /// <param name="flat">Mesh of the flat pattern.</param>
     /// <param name="middleSurface">Where each point of the flat pattern's middle surface comes to lie.</param>
-    public static ShellMesh Fold(TriangleMesh flat, Func<Vector2, Vector3> middleSurface) =>
+    public static ShellMesh Fold(TriangleMesh flat, Func<FlatPoint, ThrottlePoint> middleSurface) =>
         new([.. flat.Nodes.Select(middleSurface)], flat.Triangles);
 }

@@ -7,7 +7,7 @@ namespace BracketGen.Strength.Model;
 /// <remarks>Nodes in mm in the flat pattern; triangles counter-clockwise.</remarks>
 /// <param name="Nodes">The nodes.</param>
 /// <param name="Triangles">The triangles, by node number.</param>
-public sealed record TriangleMesh(ImmutableArray<Vector2> Nodes, ImmutableArray<Triangle> Triangles)
+public sealed record TriangleMesh(ImmutableArray<FlatPoint> Nodes, ImmutableArray<Triangle> Triangles)
 {
     /// <summary>Mirrored in the y axis (x becomes -x); node numbers stay.</summary>
     public TriangleMesh MirroredInX => new([.. Nodes.Select(n => n.MirroredInX)], [.. Triangles.Select(t => t.Mirrored())]);
@@ -28,7 +28,7 @@ public sealed record TriangleMesh(ImmutableArray<Vector2> Nodes, ImmutableArray<
 
     /// <summary>Nodes in the ring from <paramref name="inner"/> to <paramref name="outer"/> (mm) about <paramref name="centre"/>, rims included.</summary>
     /// <remarks>The rims are widened by a thousandth of the outer radius, for nodes put on them by the mesher.</remarks>
-    public ImmutableArray<int> NodesInRing(Vector2 centre, double inner, double outer)
+    public ImmutableArray<int> NodesInRing(FlatPoint centre, double inner, double outer)
     {
         var slack = StrengthTolerance.OnRim * outer;
         return [.. Enumerable.Range(0, Nodes.Length)

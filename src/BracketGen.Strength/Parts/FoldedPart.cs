@@ -14,7 +14,7 @@ public sealed record FoldedPart
 
     /// <summary>Where each point of the flat pattern comes to lie on the folded middle surface (mm).</summary>
     /// <remarks>Flanges keep their measures; a bend may be longer on the middle surface than its zone, which is as long as the neutral axis.</remarks>
-    public required Func<Vector2, Vector3> MiddleSurface { get; init; }
+    public required Func<FlatPoint, ThrottlePoint> MiddleSurface { get; init; }
 
     /// <summary>The bends.</summary>
     public ImmutableArray<BendZone> Bends { get; init; } = [];
@@ -54,14 +54,14 @@ public sealed record FoldedPart
     {
         foreach (var washer in Washers)
         {
-            if (flat.NodesInRing(washer.Centre, 0, washer.Radius).IsEmpty)
+            if (flat.NodesInRing(new(washer.Centre), 0, washer.Radius).IsEmpty)
             {
                 throw new ArgumentException(FormattableString.Invariant(
                     $"The washer of radius {washer.Radius:0.##} mm at ({washer.Centre.X:0.##}, {washer.Centre.Y:0.##}) lies on no metal."));
             }
         }
 
-        var clamped = Washers.SelectMany(w => flat.NodesInRing(w.Centre, 0, w.Radius)).Distinct().Order();
+        var clamped = Washers.SelectMany(w => flat.NodesInRing(new(w.Centre), 0, w.Radius)).Distinct().Order();
         var model = new ShellModel(ShellMesh.Fold(flat, MiddleSurface), Thickness, Material, Held.Clamped(clamped))
         {
             // Distributed like a force, so that its centre is the seat's.

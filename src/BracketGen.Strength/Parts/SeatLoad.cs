@@ -18,7 +18,7 @@ public static class SeatLoad
         var shares = new SortedDictionary<int, double>();
         foreach (var t in flat.Triangles)
         {
-            var middle = (flat.Nodes[t.A] + flat.Nodes[t.B] + flat.Nodes[t.C]) / 3;
+            var middle = (flat.Nodes[t.A].Vector + flat.Nodes[t.B].Vector + flat.Nodes[t.C].Vector) / 3;
             if (middle.DistanceTo(seat.Centre) <= seat.Radius)
             {
                 var third = flat.AreaOf(t) / 3;
@@ -37,10 +37,10 @@ public static class SeatLoad
         // The mesh is not quite even about the centre: a slight tilt of the pressure brings the resultant back there, so that no
         // moment comes from the mesh. Share of node i: a_i (1 + tilt · (x_i - mean)) / area.
         double area = shares.Values.Sum(), xx = 0, xy = 0, yy = 0;
-        var mean = shares.Aggregate(Vector2.Zero, (s, n) => s + n.Value * flat.Nodes[n.Key]) / area;
+        var mean = shares.Aggregate(Vector2.Zero, (s, n) => s + n.Value * flat.Nodes[n.Key].Vector) / area;
         foreach (var (node, share) in shares)
         {
-            var d = flat.Nodes[node] - mean;
+            var d = flat.Nodes[node].Vector - mean;
             xx += share * d.X * d.X / area;
             xy += share * d.X * d.Y / area;
             yy += share * d.Y * d.Y / area;
@@ -50,6 +50,6 @@ public static class SeatLoad
         var determinant = xx * yy - xy * xy;
         var tilt = new Vector2((yy * off.X - xy * off.Y) / determinant, (xx * off.Y - xy * off.X) / determinant);
         return [.. shares.Select(n =>
-            new NodalLoad(n.Key, n.Value / area * (1 + tilt.Dot(flat.Nodes[n.Key] - mean)) * force))];
+            new NodalLoad(n.Key, n.Value / area * (1 + tilt.Dot(flat.Nodes[n.Key].Vector - mean)) * force))];
     }
 }

@@ -51,6 +51,6 @@ public static class KerfText
         $"the beam leaves a radius of {Fine(path.Kerf / 2, units)} in inside corners that are drawn tighter, at "
         + string.Join(", ", path.Tight.Select(t => Place(t, units)));
 
-    private static string Place(Vector2 point, UnitSystem units) =>
+    private static string Place(FlatPoint point, UnitSystem units) =>
         $"({units.Number(Quantity.Length, point.X)}; {units.Write(Quantity.Length, point.Y)})";
 }

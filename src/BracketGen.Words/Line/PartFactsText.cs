@@ -22,7 +22,7 @@ public static class PartFactsText
         var unit = units.Symbol(Quantity.Length);
         string Fine(double value) => UnitSystems.Decimals(units.In(Quantity.Length, value), units == UnitSystem.Inch ? "0.000" : "0.00");
         string Short(double value) => UnitSystems.Decimals(units.In(Quantity.Length, value), units == UnitSystem.Inch ? "0.####" : "0.###");
-        string At(Vector2 point) => $"({Fine(point.X)}, {Fine(point.Y)})";
+        string At(FlatPoint point) => $"({Fine(point.X)}, {Fine(point.Y)})";
         var facts = ImmutableArray.CreateBuilder<Fact>();
         facts.Add(new(Sheet, $"{bracket.Stock.Material.Designation}, {Short(bracket.Stock.Thickness)} {unit}"));
         facts.Add(new("blank", $"{Fine(bounds.Width)} x {Fine(bounds.Height)} {unit}"));

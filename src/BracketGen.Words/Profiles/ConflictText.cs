@@ -114,7 +114,7 @@ internal static class ConflictText
     private static string Length(UnitSystem units, double length) => units.WriteLimit(Quantity.Length, length);
 
     // As one writes it in a profile: bare numbers are in mm, others carry their unit in quotes.
-    private static string Point(UnitSystem units, Vector3 point)
+    private static string Point(UnitSystem units, ThrottlePoint point)
     {
         string Coordinate(double value) => units == UnitSystem.Metric
             ? UnitSystems.Decimals(value, "0.###")

@@ -61,8 +61,8 @@ public sealed class JobInputs(Solution solution)
             yield return row;
         }
 
-        yield return Row("rotation, closed to wide open", Quantity.Angle, quadrant.Rotation);
-        yield return Row("pocket angle, valve closed", Quantity.Angle, quadrant.Pocket);
+        yield return Row("rotation, closed to wide open", Quantity.Angle, quadrant.Rotation.Radians);
+        yield return Row("pocket angle, valve closed", Quantity.Angle, quadrant.Pocket.Radians);
         yield return new("groove extent, from the pocket on", Degrees(quadrant.GrooveExtent));
         yield return new("groove width", Length(quadrant.GrooveWidth));
         yield return new("width of the pocket slot", Length(quadrant.SlotWidth));
@@ -204,7 +204,7 @@ public sealed class JobInputs(Solution solution)
         }
     }
 
-    private string Point(Vector3 p) =>
+    private string Point(ThrottlePoint p) =>
         $"({_units.Number(Quantity.Length, p.X)}, {_units.Number(Quantity.Length, p.Y)}, {_units.Number(Quantity.Length, p.Z)}) {_units.Symbol(Quantity.Length)}";
 
     private static string Direction(Vector3 d) => $"({Part(d.X)}, {Part(d.Y)}, {Part(d.Z)})";

@@ -1,5 +1,10 @@
+using System.Reflection;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using BracketGen.Design.Part;
+using BracketGen.Geometry;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.Strength.Model;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Cli.Tests.Architecture;
@@ -83,6 +88,21 @@ public partial class ArchitectureTests
         AssertAsListed(bare, House.StillUnnamed.ToDictionary(l => l.Folder, l => l.Count), nameof(House.StillUnnamed), "Give the number a name and a reason.");
     }
 
+    [Fact]
+    public void Public_points_say_their_frame()
+    {
+        Assembly[] rooms = [typeof(FlatPattern).Assembly, typeof(ShellMesh).Assembly, typeof(Bracket).Assembly];
+        var found = rooms.SelectMany(BareVectors.In).ToHashSet();
+        var listed = House.WithoutFrame.SelectMany(l => l.Members).ToHashSet();
+        var added = found.Except(listed).Order(StringComparer.Ordinal);
+        Assert.True(
+            !added.Any(),
+            $"A point is a {nameof(FlatPoint)}, {nameof(FacePoint)} or {nameof(ThrottlePoint)}; a direction is listed in {nameof(House)}.{nameof(House.WithoutFrame)}.\n"
+            + string.Join("\n", added));
+        var gone = listed.Except(found).Order(StringComparer.Ordinal);
+        Assert.True(!gone.Any(), $"Remove from {nameof(House)}.{nameof(House.WithoutFrame)}:\n{string.Join("\n", gone)}");
+    }
+
     // Files, terminal and clock belong to the edges.
     [Theory]
     [InlineData("Units")]
@@ -114,6 +134,27 @@ public partial class ArchitectureTests
     {
         Assert.Empty(Circle([("a", "b"), ("b", "c"), ("a", "c")]));
         Assert.Equal([("b", "c"), ("c", "b")], Circle([("a", "b"), ("b", "c"), ("c", "b"), ("c", "d")]).Order());
+    }
+
+    /// <summary>What the reader of bare vectors has to find.</summary>
+    public abstract record Bare(Vector2 Point, (FlatPoint Safe, Vector3? Way) Pair, FlatPoint Flat)
+    {
+        /// <summary>A field of vectors.</summary>
+        public static readonly Vector2[] Corners = [];
+
+        /// <summary>A function of one.</summary>
+        public abstract FlatPoint Ask(Func<Vector3, double> distance, ThrottlePoint from);
+
+        internal Vector2 Hidden => Point;
+    }
+
+    [Fact]
+    public void A_bare_vector_is_found()
+    {
+        const string Owner = "Cli.Tests.Architecture.ArchitectureTests.Bare";
+        Assert.Equal(
+            [$"{Owner}.Ask(distance)", $"{Owner}.Corners", $"{Owner}.Pair.Way", $"{Owner}.Point"],
+            BareVectors.In(typeof(Bare)).Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -65,4 +65,34 @@ internal static class House
         ("Profiles.Interview", 1, "questions"),
         ("Profiles.Sections", 177, "descriptions of keys; errors"),
     ];
+
+    /// <summary>
+    /// Public members of SheetMetal, Strength and Design that give a vector without its frame: no points, but what has the same
+    /// meaning wherever it begins, with the reason.
+    /// </summary>
+    public static readonly (string Reason, string[] Members)[] WithoutFrame =
+    [
+        ("a direction in the flat pattern",
+        [
+            "SheetMetal.Bending.Bend.Along", "SheetMetal.Bending.Bend.Across", "Design.Part.BracketHole.Towards",
+            "Design.Part.Joint.Along", "Design.Part.Joint.Across",
+        ]),
+        ("a direction in the throttle frame",
+        [
+            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction",
+            "Design.Part.Bracket.FoldedSeat.Normal", "Design.Part.LeavingAngles.Of(mountNormal)", "Design.Part.MiddlePlanes.Of",
+            "Design.Part.MiddlePlanes.Of(mount)", "Design.Part.MiddlePlanes.Of(stop)", "Design.Part.MiddlePlanes.Of(way)",
+        ]),
+        ("how far the flat pattern is shifted", ["SheetMetal.Bending.Bend.Shift(by)", "SheetMetal.Patterns.FlatPattern.Shift(by)"]),
+        ("a force or a moment",
+        [
+            "Strength.Analysis.NodalLoad.Force", "Strength.Analysis.NodalLoad.Moment", "Strength.Parts.PreparedPart.Under(force)",
+            "Strength.Parts.SeatLoad.Spread(force)", "Strength.Parts.SeatResponse.Force",
+        ]),
+        ("a displacement or a rotation",
+        [
+            "Strength.Analysis.StaticSolution.Displacements", "Strength.Analysis.StaticSolution.Rotations", "Strength.Analysis.Mode.Shape",
+            "Strength.Parts.SeatResponse.SeatDeflection",
+        ]),
+    ];
 }

@@ -108,8 +108,8 @@ internal static class Claims
     private static Quadrant Round(double radius, double rotation) => new()
     {
         Groove = new CircularGroove(radius),
-        Rotation = Angle.FromDegrees(rotation).Radians,
-        Pocket = Angle.FromDegrees(-20).Radians,
+        Rotation = Angle.FromDegrees(rotation),
+        Pocket = Angle.FromDegrees(-20),
         GrooveExtent = Angle.FromDegrees(150),
         GrooveWidth = 3,
         SlotWidth = 2.2,

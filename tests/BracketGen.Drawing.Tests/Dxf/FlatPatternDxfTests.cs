@@ -70,7 +70,7 @@ public class FlatPatternDxfTests
             var flat = bracket.Flat.Shift(-bracket.Flat.Blank.Outline.Bounds.Min);
             var drawing = FlatPatternDxf.Compose(bracket, solution.Job, []);
             var folds = drawing.Entities.Where(e => e.Layer == DxfLayers.FoldLine).Cast<DxfLine>().ToList();
-            Assert.Equal(flat.Bends.Select(b => b.CentreLine), folds.Select(f => (f.Start, f.End)));
+            Assert.Equal(flat.Bends.Select(b => b.CentreLine), folds.Select(f => (new FlatPoint(f.Start), new FlatPoint(f.End))));
             Assert.All(folds, f => Assert.All(new[] { f.Start, f.End }, end => Assert.InRange(flat.Blank.Outline.DistanceTo(end), 0, 1e-6)));
 
             var marks = drawing.Entities.Where(e => e.Layer == DxfLayers.SurfaceMark).ToList();
@@ -81,7 +81,7 @@ public class FlatPatternDxfTests
             Assert.All(strokes.SelectMany(s => s.Segments).SelectMany(s => new[] { s.Start, s.PointAt(0.5), s.End }), p =>
             {
                 Assert.True(flat.Blank.DepthOf(p) > 0.9);
-                Assert.Null(flat.ZoneOf(p).Bend);
+                Assert.Null(flat.ZoneOf(new(p)).Bend);
             });
             named += strokes.Count > 0 ? 1 : 0;
             Assert.Equal(strokes.Count == 0, drawing.Comment.Contains("finds no room", StringComparison.Ordinal));

@@ -272,7 +272,7 @@ public class BracketDrawingTests
         foreach (var arc in bracket.Flat.Blank.Outline.Segments.OfType<ArcSegment>())
         {
             // The bottom of a slot is half its width, which the hole table gives.
-            var isBottom = bracket.Stop.IsSlot && arc.Centre.DistanceTo(bracket.Stop.Centre) < 1e-6 && arc.Sweep.Radians < 0;
+            var isBottom = bracket.Stop.IsSlot && arc.Centre.DistanceTo(bracket.Stop.Centre.Vector) < 1e-6 && arc.Sweep.Radians < 0;
             Assert.True(isBottom || texts.Any(t => t.Contains(value.Radius(arc.Radius))), $"The radius {arc.Radius} is not given.");
         }
     });

@@ -34,7 +34,7 @@ public class CentreLineTests
                     }
 
                     // From the centre on the face that the eye sees, four arms, the long ones past the rim.
-                    var face = view.ToLocal(frame.ToWorld(hole.Centre, facing > 0 || Math.Abs(facing) > 1 - 1e-6 ? scene.Thickness : 0)).XY;
+                    var face = view.ToLocal(frame.ToWorld(hole.Centre.Vector, facing > 0 || Math.Abs(facing) > 1 - 1e-6 ? scene.Thickness : 0)).XY;
                     var arms = lines.Where(l => l.Segment.Start.DistanceTo(face) < 1e-6).Select(l => l.Segment.End - face).ToList();
                     Assert.Equal(4, arms.Count);
                     Assert.Equal(2 * (hole.Diameter / 2 + 2), arms.Max(a => 2 * a.Length), 1e-6);

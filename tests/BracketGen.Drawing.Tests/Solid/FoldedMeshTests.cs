@@ -47,7 +47,7 @@ public class FoldedMeshTests
         {
             foreach (var height in (double[])[0, bracket.Flat.Thickness])
             {
-                var point = bracket.Folded.Fold(segment.Start, height);
+                var point = bracket.Folded.Fold(new(segment.Start), height).Vector;
                 Assert.True(mesh.Vertices.Min(v => v.DistanceTo(point)) < 1e-6);
             }
         }

@@ -25,7 +25,7 @@ internal static class JobShell
         var size = mesh.Nodes.Max(n => n.DistanceTo(mesh.Nodes[0]));
         var most = shape.Max(s => s.Length);
         return new(
-            Flat(mesh.Nodes), [.. mesh.Triangles.SelectMany(t => (int[])[t.A, t.B, t.C])],
+            Flat(mesh.Nodes.Select(n => n.Vector)), [.. mesh.Triangles.SelectMany(t => (int[])[t.A, t.B, t.C])],
             [.. stresses.Select(s => Math.Round(s / scale.Most, 3))],
             Flat(shape.Select(s => Exaggeration * size / most * s)),
             [.. Enumerable.Range(0, ValueScale.Steps).Select(i => scale.Shade((i + 0.5) / ValueScale.Steps * scale.Most)).Select(c => $"#{c.Red:x2}{c.Green:x2}{c.Blue:x2}")]);

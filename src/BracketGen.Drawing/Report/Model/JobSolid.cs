@@ -42,8 +42,9 @@ internal static class JobSolid
         var up = job.Body.Mount.Plane.Normal;
         foreach (var hole in job.Body.Mount.Holes)
         {
-            shapes.Cylinder(hole.At - BossDepth * up, hole.At, hole.BossDiameter / 2, 32);
-            var (seat, washer) = (hole.At + thickness * up, hole.Thread.WasherThickness * up);
+            var at = hole.At.Vector;
+            shapes.Cylinder(at - BossDepth * up, at, hole.BossDiameter / 2, 32);
+            var (seat, washer) = (at + thickness * up, hole.Thread.WasherThickness * up);
             shapes.Cylinder(seat, seat + washer, hole.Thread.WasherDiameter / 2);
             shapes.Cylinder(seat + washer, seat + washer + hole.Thread.HeadHeight * up, hole.Thread.AcrossFlats / Math.Sqrt(3), 6);
         }
@@ -74,7 +75,7 @@ internal static class JobSolid
         var along = Vector3.From(scene.Motion.Travel.Closed.Direction);
         if (scene.Solution.Placement is { } placement)
         {
-            (seat, along) = (placement.Seat, placement.Direction);
+            (seat, along) = (placement.Seat.Vector, placement.Direction);
         }
 
         foreach (var (from, to, diameter) in OuterEndShape.Of(cable, scene.Solution.Bracket!.Stock.Thickness))
@@ -96,8 +97,8 @@ internal static class JobSolid
 
     private static SolidPart KeepOutPart(KeepOut keepOut) => keepOut switch
     {
-        KeepOutBox box => new SolidShapes().Box(box.Min, box.Max).Part("keepout"),
-        KeepOutCylinder c => new SolidShapes().Cylinder(c.From, c.To, c.Radius, 40).Part("keepout"),
+        KeepOutBox box => new SolidShapes().Box(box.Min.Vector, box.Max.Vector).Part("keepout"),
+        KeepOutCylinder c => new SolidShapes().Cylinder(c.From.Vector, c.To.Vector, c.Radius, 40).Part("keepout"),
         _ => throw new InvalidOperationException($"There is no picture of a {keepOut.GetType().Name}."),
     };
 }

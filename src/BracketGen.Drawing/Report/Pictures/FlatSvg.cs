@@ -32,7 +32,7 @@ internal static class FlatSvg
         for (var i = 0; i < flat.Bends.Length; i++)
         {
             var bend = flat.Bends[i];
-            var (start, end) = bend.CentreLine;
+            var (start, end) = (bend.CentreLine.Start.Vector, bend.CentreLine.End.Vector);
             var past = letter / 2 * bend.Along;
             html.Void("path", ("class", "bend"), ("d", new PathData().MoveTo(PathData.Down(start - past)).LineTo(PathData.Down(end + past)).ToString()));
             var along = LinearDimension.Readable(bend.Along);
@@ -45,7 +45,7 @@ internal static class FlatSvg
 
         foreach (var hole in bracket.Holes)
         {
-            var at = PathData.Down(hole.Centre - corner) + new Vector2(0, 0.35 * letter);
+            var at = PathData.Down(hole.Centre.Vector - corner) + new Vector2(0, 0.35 * letter);
             html.Line("text", hole.Name, ("class", "note name"), ("x", N(at.X)), ("y", N(at.Y)), ("text-anchor", "middle"));
         }
 

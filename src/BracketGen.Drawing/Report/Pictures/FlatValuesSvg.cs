@@ -18,7 +18,7 @@ internal sealed class FlatValuesSvg(ReportScene scene, StrengthReport report)
     /// <param name="colours">Their colours.</param>
     /// <param name="label">What it shows, in words.</param>
     /// <param name="at">A place to mark (mm, flat pattern); null for none.</param>
-    public void Write(HtmlWriter html, IReadOnlyList<double> values, ValueScale colours, string label, Vector2? at)
+    public void Write(HtmlWriter html, IReadOnlyList<double> values, ValueScale colours, string label, FlatPoint? at)
     {
         var blank = scene.Solution.Bracket!.Flat.Blank;
         var bounds = blank.Outline.Bounds;
@@ -59,7 +59,7 @@ internal sealed class FlatValuesSvg(ReportScene scene, StrengthReport report)
         html.Void("path", ("class", "edge"), ("d", outline.ToString()));
         if (at is { } place)
         {
-            html.Void("path", ("class", "most"), ("d", new PathData().Circle(PathData.Down(place), 1.2 * room).ToString()));
+            html.Void("path", ("class", "most"), ("d", new PathData().Circle(PathData.Down(place.Vector), 1.2 * room).ToString()));
         }
     }
 
@@ -83,5 +83,5 @@ internal sealed class FlatValuesSvg(ReportScene scene, StrengthReport report)
         }
     }
 
-    private (Vector2 Point, double Value) Corner(int node, IReadOnlyList<double> values) => (PathData.Down(report.Flat.Nodes[node]), values[node]);
+    private (Vector2 Point, double Value) Corner(int node, IReadOnlyList<double> values) => (PathData.Down(report.Flat.Nodes[node].Vector), values[node]);
 }

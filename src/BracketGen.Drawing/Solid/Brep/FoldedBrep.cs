@@ -42,7 +42,7 @@ public static class FoldedBrep
             var strips = flat.Bends.Select(b => StripOf(b, outline)).ToList();
             var holes = flat.Blank.Holes.Select(hole =>
             {
-                var flange = flat.ZoneOf(hole.Bounds.Centre).Flange;
+                var flange = flat.ZoneOf(new(hole.Bounds.Centre)).Flange;
                 return (Flange: flange, Sides: SidesOf([.. hole.Segments.Select(s => new OutlinePiece(s, flange, null))]));
             }).ToList();
             for (var flange = 0; flange < flat.FlangeCount; flange++)
@@ -63,7 +63,7 @@ public static class FoldedBrep
             foreach (var piece in pieces)
             {
                 var point = piece.Segment.Start;
-                var flange = piece.Bend is { } bend && bend.Depth(point) > bend.Allowance / 2 ? bend.To : piece.Flange;
+                var flange = piece.Bend is { } bend && bend.Depth(new(point)) > bend.Allowance / 2 ? bend.To : piece.Flange;
                 _corners.Add(sheet.Flanges[flange].ToWorld(point));
                 _corners.Add(sheet.Flanges[flange].ToWorld(point, _thickness));
             }
@@ -82,7 +82,7 @@ public static class FoldedBrep
         {
             if (piece.Bend is { } bend)
             {
-                var (point, axis) = sheet.AxisOf(bend);
+                var (point, axis) = AxisOf(bend);
                 var foot = point + (_corners[start] - point).Dot(axis) * axis;
                 var isOver = piece.Segment.StartTangent.Dot(bend.Across) > 0;
                 return AddCircle(start, end, foot, isOver == bend.Turn.Radians > 0 ? axis : -axis, RadiusOf(bend, height));
@@ -92,6 +92,12 @@ public static class FoldedBrep
             return piece.Segment is ArcSegment arc
                 ? AddCircle(start, end, frame.ToWorld(arc.Centre, height), arc.Sweep.Radians > 0 ? frame.Z : -frame.Z, arc.Radius)
                 : AddLine(start, end);
+        }
+
+        private (Vector3 Point, Vector3 Direction) AxisOf(Bend bend)
+        {
+            var (point, direction) = sheet.AxisOf(bend);
+            return (point.Vector, direction);
         }
 
         private double RadiusOf(Bend bend, double height) => bend.InsideRadius + (bend.IsUp ? _thickness - height : height);
@@ -173,7 +179,7 @@ public static class FoldedBrep
         private void BendFaces(Strip strip)
         {
             var bend = strip.Bend;
-            var (point, axis) = sheet.AxisOf(bend);
+            var (point, axis) = AxisOf(bend);
             var middle = (_corners[TopOf(strip.Over.From)] - point).Rotate(axis, 0.5 * bend.Turn);
             var away = -(middle - middle.Dot(axis) * axis).Unit;
             var loop = new[]

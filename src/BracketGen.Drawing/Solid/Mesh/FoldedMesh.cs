@@ -62,7 +62,7 @@ public sealed class FoldedMesh
             {
                 if (piece.Bend is { } bend)
                 {
-                    sides[bend].Add(bend.Depth(_flat[points[0]]) < bend.Depth(_flat[points[^1]]) ? points : [.. points.AsEnumerable().Reverse()]);
+                    sides[bend].Add(bend.Depth(new(_flat[points[0]])) < bend.Depth(new(_flat[points[^1]])) ? points : [.. points.AsEnumerable().Reverse()]);
                     continue;
                 }
 
@@ -72,7 +72,7 @@ public sealed class FoldedMesh
 
             foreach (var hole in flat.Blank.Holes)
             {
-                var flange = flat.ZoneOf(hole.Bounds.Centre).Flange;
+                var flange = flat.ZoneOf(new(hole.Bounds.Centre)).Flange;
                 var pieces = Contour([.. hole.Segments.Select(s => new OutlinePiece(s, flange, null))]);
                 loops[flange].Add([.. pieces.SelectMany(p => p.Points.SkipLast(1))]);
             }
@@ -195,17 +195,23 @@ public sealed class FoldedMesh
                 return sheet.Flanges[piece.Flange].ToWorld(point, height);
             }
 
-            var depth = bend.Depth(point);
-            var (centre, axis) = sheet.AxisOf(bend);
+            var depth = bend.Depth(new(point));
+            var (centre, axis) = AxisOf(bend);
             var edge = sheet.Flanges[bend.From].ToWorld(point - depth * bend.Across, height);
             return centre + (edge - centre).Rotate(axis, depth / bend.Allowance * bend.Turn);
+        }
+
+        private (Vector3 Point, Vector3 Direction) AxisOf(Bend bend)
+        {
+            var (point, direction) = sheet.AxisOf(bend);
+            return (point.Vector, direction);
         }
 
         private EdgeCircle? CircleOf(OutlinePiece piece, List<int> points, bool top)
         {
             if (piece.Bend is { } bend)
             {
-                var (centre, axis) = sheet.AxisOf(bend);
+                var (centre, axis) = AxisOf(bend);
                 var point = _vertices[top ? Top(points[0]) : Bottom(points[0])];
                 var foot = centre + (point - centre).Dot(axis) * axis;
                 return new(foot, axis, point.DistanceTo(foot));
@@ -244,7 +250,7 @@ public sealed class FoldedMesh
                 throw new ArgumentException($"Bend {bend.To} is crossed by {sides.Count} edges of the outline, where two are expected.");
             }
 
-            var startFirst = _flat[sides[0][0]].DistanceTo(bend.Start) < _flat[sides[1][0]].DistanceTo(bend.Start);
+            var startFirst = _flat[sides[0][0]].DistanceTo(bend.Start.Vector) < _flat[sides[1][0]].DistanceTo(bend.Start.Vector);
             var (start, end) = startFirst ? (sides[0], sides[1]) : (sides[1], sides[0]);
             var axis = sheet.AxisOf(bend).Direction;
             Vector3 UpAt(int i) => sheet.Flanges[bend.From].Z.Rotate(axis, (double)i / (start.Count - 1) * bend.Turn);

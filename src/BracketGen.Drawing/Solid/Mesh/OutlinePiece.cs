@@ -20,8 +20,8 @@ internal sealed record OutlinePiece(Segment Segment, int Flange, Bend? Bend)
     {
         var gates = flat.Bends.SelectMany(b => (Gate[])
         [
-            new(b.Start, b, false), new(b.End, b, false),
-            new(b.Start + b.Allowance * b.Across, b, true), new(b.End + b.Allowance * b.Across, b, true),
+            new(b.Start.Vector, b, false), new(b.End.Vector, b, false),
+            new((b.Start + b.Allowance * b.Across).Vector, b, true), new((b.End + b.Allowance * b.Across).Vector, b, true),
         ]).ToArray();
         var pieces = flat.Blank.Outline.Segments.SelectMany(s => Cut(s, gates)).ToList();
         Gate? GateAt(Vector2 p) => gates.FirstOrDefault(g => g.At.DistanceTo(p) < Near);

@@ -1,0 +1,35 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Geometry;
+
+namespace BracketGen.Design.Part;
+
+/// <summary>The mount face's own frame: origin at the first hole, x along the line to the second, z out of the casting.</summary>
+/// <remarks>The mount flange lies in it before any bend, its top away from the casting: there flat pattern and face have the same coordinates.</remarks>
+/// <param name="Frame">Where it lies in the throttle frame.</param>
+public readonly record struct MountFrame(Frame Frame)
+{
+    /// <summary>The frame of <paramref name="mount"/>; with one hole only, the throttle shaft decides where x points.</summary>
+    public static MountFrame Of(MountFace mount)
+    {
+        var normal = mount.Plane.Normal;
+        var origin = mount.Plane.FootOf(mount.Holes[0].At.Vector);
+
+        // Along the holes where there are two, so that a drawing's x runs along the bolt line.
+        var along = mount.Holes.Length > 1 ? mount.Plane.FootOf(mount.Holes[1].At.Vector) - origin : Vector3.Zero;
+        if (along.Length < 1)
+        {
+            along = Math.Abs(normal.Z) < 0.9 ? new Vector3(0, 0, 1).Cross(normal) : new Vector3(1, 0, 0);
+        }
+
+        return new(Frame.FromZX(origin, normal, along));
+    }
+
+    /// <summary>The foot of a point on the face.</summary>
+    public FacePoint ToFace(ThrottlePoint point) => new(Frame.ToLocal(point.Vector).XY);
+
+    /// <summary>Where a point of the face lies.</summary>
+    public ThrottlePoint ToThrottle(FacePoint point) => new(Frame.ToWorld(point.Vector));
+
+    /// <summary>The point of the flat pattern that comes to lie on a point of the face: the mount flange is not bent.</summary>
+    public static FlatPoint ToFlat(FacePoint point) => new(point.Vector);
+}
