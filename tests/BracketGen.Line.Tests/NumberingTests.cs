@@ -169,7 +169,10 @@ public class NumberingTests
         {
             Assert.Contains("vehicle PLV, cable.free_inner_length.value: 139.5, now 141", r.Differences);
             Assert.DoesNotContain(r.Differences, d => d.StartsWith("sheet: ", StringComparison.Ordinal));
-            Assert.Single(r.Differences, d => d.Split(' ')[0] is "vehicle" or "throttle" or "shop" or "material" or "option,");
+
+            // Drag and each spring alone were measured for the shipped profiles since then.
+            var sinceThen = r.Differences.Where(d => d.Contains("_drag", StringComparison.Ordinal) || d.Contains("return_springs.", StringComparison.Ordinal));
+            Assert.Single(r.Differences.Except(sinceThen), d => d.Split(' ')[0] is "vehicle" or "throttle" or "shop" or "material" or "option,");
         });
         Assert.True(rig.Register.Bytes.AsSpan().StartsWith(bytes));
     }
