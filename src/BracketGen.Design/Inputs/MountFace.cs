@@ -16,6 +16,9 @@ public sealed record MountHole(ThrottlePoint At, MetricThread Thread, double Bos
 /// <param name="Holes">At least one threaded hole.</param>
 public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : IMirrored<MountFace>
 {
+    /// <summary>Letter of a hole by its index.</summary>
+    public static string LetterOf(int index) => ((char)('A' + index)).ToString();
+
     /// <inheritdoc/>
     public MountFace Mirrored() => new(Plane.Mirrored(), [.. Holes.Select(h => h with { At = h.At.Mirrored() })]);
 
