@@ -49,7 +49,7 @@ public static class MechanismChecks
         yield return new(CheckId.OuterRoute, way is null ? 0 : 1, 1);
         if (way is not null && cable.OuterLength is { } length)
         {
-            yield return new(CheckId.OuterLength, length, way.Length);
+            yield return new(CheckId.OuterLength, length.Min, way.Length);
         }
     }
 
@@ -62,9 +62,10 @@ public static class MechanismChecks
     public static IEnumerable<Check> Of(Job job, MechanismReport report)
     {
         var cable = job.Vehicle.Cable;
-        if (report.Outer?.Route is { } route)
+        if (report.Outer is { } outer)
         {
-            yield return new(CheckId.OuterBendRadius, route.Radius, cable.MinBendRadius);
+            yield return new(CheckId.OuterBendRadius, outer.MinRadius, cable.MinBendRadius);
+            yield return new(CheckId.OuterSpare, outer.IsLaid ? outer.SpareBend.Radians : double.NaN, OuterWay.MostSpareBend.Radians);
         }
 
         yield return new(CheckId.WideOpenLoaded, report.Loaded?.OverTravel ?? double.NaN, job.Preferences.MinOverTravel);

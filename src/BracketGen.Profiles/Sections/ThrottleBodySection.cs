@@ -63,7 +63,9 @@ internal static class ThrottleBodySection
         "engine", EngineSection.Form, "The engine that shakes the bracket. If left out, the bracket's frequency is calculated but not checked.", isRequired: false);
 
     public static Section<ThrottleBody> Form { get; } = new(
-        [Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, ShaftDrag, Inertia, Mount, KeepOuts, BoreAxis, Shape, SpringRooms, ClosedAngle, Sensor, Engine],
+        [
+            Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, ShaftDrag, Inertia, Mount, KeepOuts, BoreAxis, Shape, SpringRooms, ClosedAngle, Sensor, Engine,
+        ],
         v => new()
         {
             Name = v.Get(Name),

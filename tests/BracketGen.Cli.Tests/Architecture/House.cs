@@ -10,7 +10,7 @@ internal static class House
         ["Units"],
         ["Geometry"],
         ["Mechanism.Numerics", "SheetMetal.Bending", "SheetMetal.Cutting", "SheetMetal.Standards", "Strength.Model"],
-        ["Mechanism.Grooves", "Mechanism.Cables", "Mechanism.Pedals", "Mechanism.Throttles", "SheetMetal.Patterns", "SheetMetal.Fasteners",
+        ["Mechanism.Grooves", "Mechanism.Cables", "Mechanism.Rods", "Mechanism.Pedals", "Mechanism.Throttles", "SheetMetal.Patterns", "SheetMetal.Fasteners",
             "SheetMetal.Shops", "Strength.Meshing", "Strength.Elements", "Strength.Solving"],
         ["Mechanism.Motion", "Strength.Analysis"],
         ["Mechanism.Forces", "Mechanism.Uncertainty", "Mechanism.Fitted", "Strength.Parts"],
