@@ -4,6 +4,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Rods;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;
@@ -38,19 +39,19 @@ public class MovementTests
                 var (sin, cos) = Math.SinCos(roll * 2 * Math.PI / 180);
                 Vector3 Turn(Vector3 v) => new(cos * v.X - sin * v.Y, sin * v.X + cos * v.Y, v.Z);
                 var about = Given.Crankshaft!.Value.Vector;
-                var route = OuterRoute.Fit(
-                    about + Turn(placement.Seat.Vector - about) + shift, Turn(placement.Direction), bulkhead.Point.Vector, bulkhead.Direction,
-                    cable.MinBendRadius, cable.OuterLength!.Value).Route!;
-                moved.Add(route.TotalBend.Radians);
+                var lines = ElasticRod.Lay(
+                    new(about + Turn(placement.Seat.Vector - about) + shift, Turn(placement.Direction)), [], new(bulkhead.Point.Vector, -bulkhead.Direction),
+                    cable.OuterLength!.Value.Value);
+                moved.Add(lines.MaxBend.Radians);
             }
         }
 
-        var seen = Given.Corners(bulkhead).Select(b => OuterWay.Bends(cable, placement, b)!.Value.Radians).ToArray();
+        var seen = Given.Corners(bulkhead).Select(b => OuterWay.At(cable, placement, b)!.MaxBend.Radians).ToArray();
         Assert.Equal(16, seen.Length);
         Assert.All(moved.Order().Zip(seen.Order()), p => Assert.Equal(p.First, p.Second, 1e-4));
 
         var study = Report(Plover with { Movement = Given }).Movement;
-        var rest = Answer.Mechanism!.Outer!.Route!.TotalBend.Radians;
+        var rest = Answer.Mechanism!.Outer!.AtLengths[0].MaxBend.Radians;
         Assert.Equal(moved.Max(b => Math.Abs(b - rest)), study.Change!.Value.Radians, 1e-4);
         Assert.Equal(1, study.Reached);
 
@@ -126,7 +127,7 @@ public class MovementTests
     public void Foot_and_springs_are_judged_at_the_worst_corner()
     {
         var (still, moved) = (Report(Plover with { Movement = Given with { X = 0, Y = 0, Z = 0, Roll = Angle.Zero } }), Report(Plover with { Movement = Given }));
-        Assert.True(moved.Movement.MaxBend > still.Movement.MaxBend);
+        Assert.True(moved.Movement.MaxBend!.Value.Radians > still.Movement.MaxBend!.Value.Radians);
         var ratio = Math.Exp(Plover.Vehicle.Cable.Friction.Value * (moved.Movement.MaxBend!.Value - still.Movement.MaxBend!.Value).Radians);
         double Foot(MechanismReport r) => r.Checks.Single(c => c.Id == CheckId.FootForce).Value;
         Assert.InRange(Foot(moved) / Foot(still), 1 + 0.5 * (ratio - 1), 1 + 1.1 * (ratio - 1)); // drag does not grow with it, lost motion does

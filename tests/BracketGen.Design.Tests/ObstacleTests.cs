@@ -57,10 +57,10 @@ public class ObstacleTests
     [Fact]
     public void A_box_on_the_way_of_the_outer()
     {
-        var route = Solved.Value.Mechanism!.Outer!.Route!;
+        var line = Solved.Value.Mechanism!.Outer!.Points(1);
         foreach (var part in (double[])[0.2, 0.5, 0.9])
         {
-            AssertFails(WithBox(route.At(part * route.Length).Point, 3), CheckId.OuterClearance, CheckKind.Function, "across the wire");
+            AssertFails(WithBox(line[(int)(part * line.Length)], 3), CheckId.OuterClearance, CheckKind.Function, "across the wire");
         }
     }
 
@@ -201,7 +201,7 @@ public class ObstacleTests
     [Fact]
     public void The_tube_holds_the_route_between_its_points()
     {
-        var route = Solved.Value.Mechanism!.Outer!.Route!;
+        var route = Solved.Value.Mechanism!.Outer!.Shortest!;
         foreach (var step in (double[])[3, 8, 25])
         {
             var tube = OuterTube.Of([.. route.Points(step).Select(p => new ThrottlePoint(p))], 2.5, 0, double.PositiveInfinity);

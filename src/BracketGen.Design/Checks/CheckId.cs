@@ -186,8 +186,11 @@ public enum CheckId
     /// <summary>Place of a stop that is already made, without an adjuster.</summary>
     StopPlace,
 
-    /// <summary>Bend radius of the outer on its route.</summary>
+    /// <summary>Minimum bend radius of the outer at its real length.</summary>
     OuterBendRadius,
+
+    /// <summary>Bends that spare outer adds.</summary>
+    OuterSpare,
 
     /// <summary>Free play left as the engine moves.</summary>
     FreePlayMoving,

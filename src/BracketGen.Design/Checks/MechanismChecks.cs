@@ -46,7 +46,7 @@ public static class MechanismChecks
         yield return new(CheckId.OuterRoute, way is null ? 0 : 1, 1);
         if (way is not null && cable.OuterLength is { } length)
         {
-            yield return new(CheckId.OuterLength, length, way.Length);
+            yield return new(CheckId.OuterLength, length.Min, way.Length);
         }
     }
 
@@ -59,9 +59,14 @@ public static class MechanismChecks
     public static IEnumerable<Check> Of(Job job, MechanismReport report)
     {
         var cable = job.Vehicle.Cable;
-        if (report.Outer?.Route is { } route)
+        if (report.Outer is { } outer)
         {
-            yield return new(CheckId.OuterBendRadius, route.Radius, cable.MinBendRadius);
+            var moved = Math.Min(outer.MinRadius, report.Movement.MinRadius ?? double.PositiveInfinity);
+            yield return new(CheckId.OuterBendRadius, report.Movement.Movement.IsAssumed ? outer.MinRadius : moved, cable.MinBendRadius)
+            {
+                Unfavourable = report.Movement.Movement.IsAssumed ? moved : null,
+            };
+            yield return new(CheckId.OuterSpare, outer.IsLaid ? outer.SpareBend.Radians : double.NaN, OuterWay.MostSpareBend.Radians);
         }
 
         foreach (var check in Moved(report))
@@ -94,7 +99,7 @@ public static class MechanismChecks
         };
         if (movement.Reached is { } reached)
         {
-            var rests = movement.Movement.IsAssumed && report.Outer?.Route is not null;
+            var rests = movement.Movement.IsAssumed && report.Outer is { Problem: null };
             yield return new(CheckId.OuterReach, rests ? 1 : reached, 1) { Unfavourable = rests ? reached : null };
         }
     }

@@ -85,7 +85,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
         var body = job.Body;
         var cable = job.Vehicle.Cable;
         var outer = placement is null ? null : OuterWay.Of(job, placement);
-        var friction = new CableFriction(cable.Friction, outer?.Route?.TotalBend ?? cable.TotalBend)
+        var friction = new CableFriction(cable.Friction, BendsOf(cable, outer))
         {
             OpeningDrag = cable.OpeningDrag.Value,
             ClosingDrag = cable.ClosingDrag.Value,
@@ -104,8 +104,8 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             ? LoadedTravel.Solve(body.Quadrant, seat, travel.FreePlay, travel.AvailablePull, body.Springs, f, compliance, body.ShaftDrag.Value)
             : null;
         var loaded = Under(friction);
-        var movement = MovementStudy.Of(job, placement, outer?.Route?.TotalBend);
-        var moved = movement.MaxBend is { } bend ? friction with { TotalBend = bend } : friction;
+        var movement = MovementStudy.Of(job, placement, outer);
+        var moved = movement.MaxBend is { } bend && bend > friction.TotalBend ? friction with { TotalBend = bend } : friction;
         var pedal = job.Vehicle.Pedal;
         var uncertainty = Uncertain(job, body.Quadrant, seat, placement, bracket, loaded, samples);
         var report = new MechanismReport
@@ -116,7 +116,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             FootForces = loaded is null ? [] : FootForce.Loop(loaded, pedal),
             Movement = movement,
             FootForceMoved = (moved == friction ? loaded : Under(moved)) is { } atCorner ? FootForce.Loop(atCorner, pedal).Max(f => f.Pressing) : null,
-            Return = ReturnStudy.Of(job, movement.Movement.IsAssumed ? friction : moved, moved, Under),
+            Return = ReturnStudy.Of(job, movement.Movement.IsAssumed ? friction : moved, moved, AreBendsAssumed(cable, outer), Under),
             Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, body.Valve),
             Sensor = body.Sensor,
             Uncertainty = uncertainty,
@@ -128,6 +128,17 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
 
     /// <inheritdoc/>
     public MechanismReport Mirrored() => this with { Loaded = Loaded?.Mirrored(), Outer = Outer?.Mirrored() };
+
+    // The larger of what was measured and what is calculated. The shortest route only says what the bends come to at a minimum, so
+    // a usual value stands beside it.
+    private static Angle BendsOf(Cable cable, OuterFit? outer)
+    {
+        var given = cable.TotalBend.Evidence != Evidence.Assumed || AreBendsAssumed(cable, outer) ? cable.TotalBend.Max : 0;
+        return new(Math.Max(given, outer?.Bends?.Radians ?? 0));
+    }
+
+    private static bool AreBendsAssumed(Cable cable, OuterFit? outer) =>
+        cable.TotalBend.Evidence == Evidence.Assumed && outer is not { IsLaid: true };
 
     // Where there is an adjuster, it can give wire up to the end of its range: the valve can be made to close if that leaves the
     // minimum free play. Where there is none, it must close as built.

@@ -50,10 +50,11 @@ public sealed record ReturnStudy
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="friction">Friction and drag as measured.</param>
     /// <param name="atWorst">The same where all that is assumed is at its worst: with the outer's bends as the engine's assumed movement leaves them.</param>
+    /// <param name="areBendsAssumed">Whether nobody measured the outer's bends, and its length gives none.</param>
     /// <param name="under">The travel under a friction; null where the wire passes the throttle shaft within the sweep.</param>
-    public static ReturnStudy? Of(Job job, CableFriction friction, CableFriction atWorst, Func<CableFriction, LoadedTravel?> under)
+    public static ReturnStudy? Of(Job job, CableFriction friction, CableFriction atWorst, bool areBendsAssumed, Func<CableFriction, LoadedTravel?> under)
     {
-        var (usual, worst) = (Hindrance.Of(job, friction, atWorst: false), Hindrance.Of(job, atWorst, atWorst: true));
+        var (usual, worst) = (Hindrance.Of(job, friction, atWorst: false), Hindrance.Of(job, areBendsAssumed ? AtMostBends(atWorst) : atWorst, atWorst: true));
         if (under(usual.Friction) is not { } travel || under(worst.Friction) is not { } travelAtWorst)
         {
             return null;
@@ -81,6 +82,9 @@ public sealed record ReturnStudy
     /// <summary>The same margins with other springs.</summary>
     internal static ImmutableArray<ReturnMargin> With(ImmutableArray<ReturnMargin> margins, ReturnSprings springs) =>
         [.. margins.Select((m, i) => m with { Spring = springs.TorqueAt((double)i / (margins.Length - 1)) })];
+
+    private static CableFriction AtMostBends(CableFriction friction) =>
+        friction with { TotalBend = new(Math.Max(friction.TotalBend.Radians, Cable.TotalBendAtWorst.Radians)) };
 
     private static double Part(ImmutableArray<ReturnMargin> margins) => ReturnMargin.Least(margins).Fraction;
 

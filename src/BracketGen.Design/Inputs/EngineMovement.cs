@@ -36,7 +36,7 @@ public sealed record EngineMovement : IMirrored<EngineMovement>
     /// <summary>Whether nobody measured it.</summary>
     public bool IsAssumed => Evidence == Evidence.Assumed;
 
-    /// <summary>Where a bulkhead comes to lie, seen from the body, at every corner of the movement.</summary>
+    /// <summary>Where a bulkhead and the clips of the vehicle come to lie, seen from the body, at every corner of the movement.</summary>
     /// <param name="bulkhead">The bulkhead as it lies at rest.</param>
     public IEnumerable<Bulkhead> Corners(Bulkhead bulkhead)
     {
@@ -58,6 +58,7 @@ public sealed record EngineMovement : IMirrored<EngineMovement>
                             {
                                 Point = about + Back(bulkhead.Point - new Vector3(x, y, z) - about),
                                 Direction = Back(bulkhead.Direction),
+                                Clips = [.. bulkhead.Clips.Select(c => c with { Point = about + Back(c.Point - new Vector3(x, y, z) - about), Direction = c.Direction is { } held ? Back(held) : null })],
                             };
                         }
                     }

@@ -48,8 +48,11 @@ internal static class CableSection
     private static readonly Key<Measured> OpeningDrag = Key<Measured>.WithDefault(
         "opening_drag", Drag(), "Pull at the pedal end that draws the wire, end fitting free; likewise (default: assumed, up to 15 N; common practice, no source).", new(Cable.UsualDrag, 0, Evidence.Assumed));
 
-    private static readonly Key<double> TotalBend = Key<double>.WithDefault(
-        "total_bend", QuantityForm.Angle(0, 1080), "All bends of the outer added up, whichever way they go; not needed if the job gives the bulkhead (default: common practice, no source).", Math.PI);
+    private static readonly Key<Measured> TotalBend = Key<Measured>.WithDefault(
+        "total_bend",
+        new MeasuredForm(QuantityForm.Angle(0, 1080), Math.PI),
+        "All bends of the outer added up, whichever way they go; where the job gives the bulkhead, the larger of this and what is calculated counts (default: common practice, no source).",
+        new(Math.PI, 0, Evidence.Assumed));
 
     private static readonly Key<double> WireModulus = Key<double>.WithDefault(
         "wire_modulus", new QuantityForm(UnitTable.Gigapascal, 1, 400), "Young's modulus of the wire's metal (default: steel).", 200_000);
@@ -60,8 +63,8 @@ internal static class CableSection
     private static readonly Key<double> OuterStiffness = Key<double>.WithDefault(
         "outer_stiffness", new QuantityForm(UnitTable.NewtonPerMillimetre, 1, 100_000), "Stiffness of the whole outer in compression (default: common practice, no source).", 100);
 
-    private static readonly Key<double> OuterLength = new(
-        "outer_length", QuantityForm.Length(50, 5000), "Length of the outer from the stop's seat to the bulkhead.", isRequired: false);
+    private static readonly Key<Measured> OuterLength = new(
+        "outer_length", new MeasuredForm(QuantityForm.Length(50, 5000), 100), "Length of the outer from the stop's seat to the bulkhead.", isRequired: false);
 
     public static Section<Cable> Form { get; } = new(
         [
@@ -83,11 +86,11 @@ internal static class CableSection
             Friction = v.Get(Friction),
             ClosingDrag = v.Get(ClosingDrag),
             OpeningDrag = v.Get(OpeningDrag),
-            TotalBend = new(v.Get(TotalBend)),
+            TotalBend = v.Get(TotalBend),
             WireModulus = v.Get(WireModulus),
             WireFill = v.Get(WireFill),
             OuterStiffness = v.Get(OuterStiffness),
-            OuterLength = v.OrNull(OuterLength),
+            OuterLength = v.Has(OuterLength) ? v.Get(OuterLength) : null,
         },
         [
             new([OuterBore, OuterDiameter, WireDiameter], CheckBore),

@@ -176,7 +176,11 @@ public static class CheckWords
         CheckId.StopPlace => new(
             "Stop off its place, without an adjuster", "distance along the wire", "The free play cannot be set."),
         CheckId.OuterBendRadius => new(
-            "Bend radius of the outer on its route", "radius of the widest route that the outer's length allows", "The outer is bent tighter than it may be."),
+            "Minimum bend radius of the outer at its real length", "minimum radius of the elastic line of the outer, worst stable line within its length's ±",
+            "The outer is bent tighter than it may be: it kinks, and the wire sticks in it. Fit an outer of another length, or a clip that leads it."),
+        CheckId.OuterSpare => new(
+            "Bends that spare outer adds", "bends of the elastic line - minimum bends between stop and bulkhead; a full turn where the outer has to loop",
+            "The outer is too long: the spare lies in bends, and friction grows with every one. Fit a shorter cable, or lead the spare with clips."),
         CheckId.FreePlayMoving => new(
             "Free play left at the worst corner of the engine's movement", "minimum free play as set - 2 c Δβ: c half of (inside diameter of the outer - wire), Δβ the maximum change of the outer's bends in radians; twice c because a slack wire may lie on either side",
             "As the engine rocks, the outer's bends change and the wire goes taut: the cable opens the valve by itself. Give more free play, a lined outer that fits the wire, a longer way with wider bends, or hold the engine better."),

@@ -174,7 +174,7 @@ public sealed class JobInputs(Solution solution)
         });
         yield return new("adjuster range", cable.OuterEnd.AdjusterRange > 0 ? Length(cable.OuterEnd.AdjusterRange) : "none");
         yield return Row("free inner length, seat to fitting", Quantity.Length, cable.FreeInnerLength);
-        yield return new("length of the outer", cable.OuterLength is { } length ? Length(length) : "not measured");
+        yield return new("length of the outer", cable.OuterLength is { } length ? Length(length.Value) : "not measured", cable.OuterLength is { PlusMinus: > 0 } known ? Length(known.PlusMinus) : "");
         yield return new("minimum bend radius of the outer", Length(cable.MinBendRadius));
         yield return new("maximum fleet angle", Degrees(cable.FleetLimit));
         yield return new("friction coefficient of the wire in the outer", Phrases.Plain(cable.Friction.Value), cable.Friction.PlusMinus > 0 ? Phrases.Plain(cable.Friction.PlusMinus) : "");
@@ -228,10 +228,16 @@ public sealed class JobInputs(Solution solution)
         if (job.Bulkhead is { } bulkhead)
         {
             yield return new("point and direction at the bulkhead", $"{Point(bulkhead.Point)}, {Direction(bulkhead.Direction)}");
+            foreach (var clip in bulkhead.Clips)
+            {
+                yield return new(
+                    "clip on the outer's way",
+                    $"{Point(clip.Point)}, {(clip.Direction is { } way ? Direction(way) : "lets the outer turn")}, {(clip.Along is { } along ? $"grips it {Length(along)} from the stop" : "lets it slide")}");
+            }
         }
 
         yield return new("movement of the throttle body as the engine rocks", MovementText.Of(job.Movement, _units));
-        yield return new("crankshaft, direction", job.Movement.Direction is { } along ? Direction(along) : "not given: x, y and z are each tried");
+        yield return new("crankshaft, direction", job.Movement.Direction is { } crankshaft ? Direction(crankshaft) : "not given: x, y and z are each tried");
         yield return new("crankshaft, a point on its axis", job.Movement.Crankshaft is { } point ? Point(point) : "not given: the body turns about its own origin");
     }
 

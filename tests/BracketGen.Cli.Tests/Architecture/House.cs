@@ -10,7 +10,7 @@ internal static class House
         ["Units"],
         ["Geometry"],
         ["Mechanism.Numerics", "SheetMetal.Bending", "SheetMetal.Cutting", "SheetMetal.Standards", "Strength.Model"],
-        ["Mechanism.Grooves", "Mechanism.Cables", "Mechanism.Pedals", "Mechanism.Throttles", "SheetMetal.Patterns", "SheetMetal.Fasteners",
+        ["Mechanism.Grooves", "Mechanism.Cables", "Mechanism.Rods", "Mechanism.Pedals", "Mechanism.Throttles", "SheetMetal.Patterns", "SheetMetal.Fasteners",
             "SheetMetal.Shops", "Strength.Meshing", "Strength.Elements", "Strength.Solving"],
         ["Mechanism.Motion", "Strength.Analysis"],
         ["Mechanism.Forces", "Mechanism.Uncertainty", "Mechanism.Fitted", "Strength.Parts"],
@@ -79,7 +79,7 @@ internal static class House
         ]),
         ("a direction in the throttle frame",
         [
-            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction",
+            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction", "Design.Inputs.EngineMovement.Direction",
             "Design.Part.Bracket.FoldedSeat.Normal", "Design.Part.LeavingAngles.Of(mountNormal)", "Design.Part.MiddlePlanes.Of",
             "Design.Part.MiddlePlanes.Of(mount)", "Design.Part.MiddlePlanes.Of(stop)", "Design.Part.MiddlePlanes.Of(way)",
         ]),
