@@ -53,6 +53,8 @@ public static class UnitTable
     public static readonly Unit Hertz = new("Hz", Quantity.Frequency, 1, "Hz");
     /// <summary>g.</summary>
     public static readonly Unit Gram = new("g", Quantity.Mass, 1e-6, "g");
+    /// <summary>kg.</summary>
+    public static readonly Unit Kilogram = new("kg", Quantity.Mass, 1e-3, "kg");
     /// <summary>lb.</summary>
     public static readonly Unit PoundMass = new("lb", Quantity.Mass, Pound / 1000, "lb");
     /// <summary>mm².</summary>
@@ -96,7 +98,7 @@ public static class UnitTable
         new("mV", Quantity.Voltage, 1e-3, "mV"),
         Hertz,
         Gram,
-        new("kg", Quantity.Mass, 1e-3, "kg"),
+        Kilogram,
         PoundMass,
         Second,
     ];

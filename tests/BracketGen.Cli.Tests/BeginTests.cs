@@ -13,13 +13,13 @@ public class BeginTests
 {
     private static readonly string[] Plover =
     [
-        "Plover", "1.5", "5", "138 +/- 1", "", "60", "", "barrel", "6", "8", "1", "M8x1", "13", "5", "14", "51 ± 0.5", "3.4", "0.5 +- 0.2", "",
+        "Plover", "1.5", "5", "138 +/- 1", "", "60", "", "barrel", "6", "8", "1", "M8x1", "13", "5", "14", "51 ± 0.5", "3.4", "0.5 +- 0.2", "1.2 +/- 0.3", "1.4 +/- 0.3", "",
     ];
 
     private static readonly string[] Alder =
     [
         "Alder 58", "1", "58", "8", "", "31.5 +/- 0.2", "84 +/- 1", "-20 +/- 1", "150", "3", "2.2", "34.5", "9", "14",
-        "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "2", "", "520 mV", "4.46", "0, 0, 1", "", "-50 -22 -24", "", "15", "-50, 12, -24", "M6", "15",
+        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "", "520 mV", "4.46", "0, 0, 1", "", "-50 -22 -24", "", "15", "-50, 12, -24", "M6", "15",
         "1", "idle \"valve\"", "", "42, -60, -45", "85, -20, 15",
     ];
 
@@ -47,6 +47,8 @@ public class BeginTests
         var body = ProfileReader.ReadThrottleBody(file, new DiskFileSource()).Value!;
         Assert.Equal(new CircularGroove(new(31.5, 0.2)), body.Quadrant.Groove);
         Assert.Equal(1129.848, body.Springs.TorqueOpen.Value, 0.001); // NIST SP 811, B.8
+        Assert.Equal([new(new(270, 30), 520), new(new(280, 30), 530)], body.Springs.Each.Select(s => s with { TorqueOpen = s.TorqueOpen.Value }));
+        Assert.Equal(new(10, 5), body.ShaftDrag);
         Assert.Equal(0.52, body.Sensor!.ClosedVolts);
         Assert.Equal(new ThrottlePoint(-50, -22, -24), body.Mount.Holes[0].At);
         Assert.Equal("M6", body.Mount.Holes[1].Thread.Name);

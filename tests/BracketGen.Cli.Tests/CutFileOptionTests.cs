@@ -75,7 +75,7 @@ public class CutFileOptionTests
     public void A_failed_safety_check_withholds_both()
     {
         using var place = new Workplace();
-        place.Edit("throttle-bodies/alder-58.toml", "count = 2", "count = 1");
+        place.TakeASpring();
         place.Make(Job, "--kerf-compensated");
         Assert.False(File.Exists(place.Made(Job, Workplace.CutFile)));
         Assert.False(File.Exists(place.Made(Job, Workplace.KerfFile)));

@@ -22,7 +22,7 @@ public class DangerTests
         Assert.True(File.Exists(place.Made(Job, Workplace.CutFile)));
         Assert.True(File.Exists(place.Made(Job, Workplace.StepFile)));
 
-        TakeASpring(place);
+        place.TakeASpring();
         var result = place.Make(Job);
         Assert.Equal(ExitCode.CheckFailed, result.ExitCode);
         Assert.Equal(Workplace.Files.Except([Workplace.CutFile, Workplace.StepFile]).Select(f => $"{Job}/{f}"), place.OutputFiles());
@@ -46,7 +46,7 @@ public class DangerTests
     public void Accepted_by_name_it_is_written_and_says_so_in_the_file_and_on_the_drawing()
     {
         using var place = new Workplace();
-        TakeASpring(place);
+        place.TakeASpring();
         var result = place.Make(Job, "--accept-danger", Danger);
         Assert.Equal(ExitCode.CheckFailed, result.ExitCode);
         Assert.DoesNotContain("NOT written", result.Output, StringComparison.Ordinal);
@@ -70,7 +70,7 @@ public class DangerTests
     public void Accepting_another_danger_is_bad_input_and_the_failed_checks_are_named()
     {
         using var place = new Workplace();
-        TakeASpring(place);
+        place.TakeASpring();
         var result = place.Make(Job, "--accept-danger", Danger, "free-play");
         Assert.Equal(ExitCode.BadInput, result.ExitCode);
         Assert.Contains("free-play", result.Errors, StringComparison.Ordinal);
@@ -82,7 +82,7 @@ public class DangerTests
     public void Two_dangers_must_both_be_named()
     {
         using var place = new Workplace();
-        TakeASpring(place);
+        place.TakeASpring();
         place.Edit("throttle-bodies/alder-58.toml", "groove_width = 3", "groove_width = 1");
         var dangers = Dangers(place);
         Assert.Contains(Danger, dangers);
@@ -107,7 +107,6 @@ public class DangerTests
         ];
     }
 
-    private static void TakeASpring(Workplace place) => place.Edit("throttle-bodies/alder-58.toml", "count = 2", "count = 1");
 
     private static void WarnsInLargeType(Workplace place)
     {

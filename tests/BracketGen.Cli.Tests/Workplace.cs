@@ -54,6 +54,14 @@ internal sealed class Workplace : IDisposable
     /// <summary>Runs <c>make</c> on a job as a user does.</summary>
     public ToolResult MakeStrong(string job, params string[] options) => BracketGenProgram.Run(["make", Job(job), "--into", Output, .. options]);
 
+    /// <summary>Leaves the throttle body of the first example one return spring, as strong as both.</summary>
+    public void TakeASpring()
+    {
+        const string file = "throttle-bodies/alder-58.toml", first = "[[return_springs.each]]", after = "# Two bosses";
+        var text = File.ReadAllText(PathOf("profiles", file));
+        Edit(file, text[text.IndexOf(first, StringComparison.Ordinal)..text.IndexOf(after, StringComparison.Ordinal)], "count = 1\n\n");
+    }
+
     /// <summary>Replaces a text that must be there in one of the copied profiles.</summary>
     public void Edit(string profile, string old, string replacement)
     {

@@ -196,7 +196,7 @@ public class ForceTests
     [Fact]
     public void Shaft_friction_and_drag_take_their_part()
     {
-        var margins = ReturnMargin.Over(Solve(friction: Friction with { Drag = 2 }), Springs, Pedal, shaftFriction: 25);
+        var margins = ReturnMargin.Over(Solve(friction: Friction with { ClosingDrag = 2, OpeningDrag = 3 }), Springs, Pedal, shaftDrag: 25);
         Assert.All(margins, m => Assert.Equal(2 * 31.5 + 25, m.Needed, 1e-9));
     }
 
@@ -214,14 +214,14 @@ public class ForceTests
     }
 
     /// <summary>
-    /// Drag by hand, 2 N beside μβ = 0.314 (ratio 1.3691): opening against 20 N takes 29.38 N, closing with 20 N leaves (20 - 2)/1.3691 =
+    /// Drag by hand, 3 N opening and 2 N closing beside μβ = 0.314 (ratio 1.3691): opening against 20 N takes 30.38 N, closing with 20 N leaves (20 - 2)/1.3691 =
     /// 13.147 N, and drawing back against those takes the 20 N again. A pedal that weighs 3 N on the pad takes as much off the foot's force.
     /// </summary>
     [Fact]
     public void Drag_and_the_pedals_weight_have_their_sign()
     {
-        var dragging = Friction with { Drag = 2 };
-        Assert.Equal(20 * 1.36911 + 2, dragging.Opening(20), 1e-3);
+        var dragging = Friction with { ClosingDrag = 2, OpeningDrag = 3 };
+        Assert.Equal(20 * 1.36911 + 3, dragging.Opening(20), 1e-3);
         Assert.Equal(13.147, dragging.Closing(20), 1e-3);
         Assert.Equal(20, dragging.ToDrawBack(dragging.Closing(20)), 1e-12);
         Assert.Equal(0, dragging.Closing(1.5));

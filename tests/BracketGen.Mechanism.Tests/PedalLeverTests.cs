@@ -163,4 +163,29 @@ public class PedalLeverTests
         Assert.NotEqual(one, new TabulatedLever([new(0, 0), new(20, 9)]));
         Assert.False(one.Equals(null));
     }
+
+    /// <summary>
+    /// A table that flattens at its end: PCHIP levels it (Math.NET Numerics' as ours), and then no load at the pad holds the wire. The lever's own end
+    /// slope is that of the parabola through the last three points with pull and pad changed over (Lagrange, worked by hand).
+    /// </summary>
+    [Fact]
+    public void A_table_that_flattens_still_moves_the_wire_at_the_floor()
+    {
+        PedalPoint[] rows = [new(0, 0), new(60, 25), new(120, 47), new(170, 51)];
+        var lever = new TabulatedLever(rows);
+        Assert.Equal(0, new MonotoneCubic([.. rows.Select(r => r.Pad)], [.. rows.Select(r => r.Pull)]).At(170).Slope);
+        double h0 = 4, h1 = 22, d0 = 50 / 4.0, d1 = 60 / 22.0;
+        Assert.Equal(1 / (((2 * h0 + h1) * d0 - h0 * d1) / (h0 + h1)), lever.PullPerTravel(170), 1e-12);
+        Assert.InRange(lever.PullPerTravel(170), 0.07, 0.08);
+    }
+
+    [Fact]
+    public void Every_table_rises_everywhere() => Rising.Check(300, rows =>
+    {
+        var lever = new TabulatedLever(rows);
+        for (var i = 0; i <= 200; i++)
+        {
+            Assert.True(lever.PullPerTravel(i / 200.0 * lever.FullStroke) > 0);
+        }
+    });
 }

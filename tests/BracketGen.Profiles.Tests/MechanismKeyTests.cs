@@ -31,6 +31,41 @@ public class MechanismKeyTests
         Assert.Null(job.Bulkhead);
         Assert.Equal(Controller.Usual, job.Vehicle.Controller);
         Assert.Equal(new Measured(0, 0, Evidence.Assumed), job.Vehicle.Pedal.PadLoad);
+        Assert.Equal((new Measured(5, 0, Evidence.Assumed), new Measured(5, 0, Evidence.Assumed)), (cable.ClosingDrag, cable.OpeningDrag));
+        Assert.Equal(new Measured(10, 0, Evidence.Assumed), job.Body.ShaftDrag);
+        Assert.Empty(job.Body.Springs.Each);
+        Assert.Null(job.Body.MeasuredInertia);
+        Assert.False(job.Vehicle.IsHeavy);
+        Assert.Equal((0.5e-3, 1.5), (job.Vehicle.Pedal.PadMass, job.Preferences.DirtAndCold));
+    }
+
+    [Fact]
+    public void DragAndSpringsOneByOneAreRead()
+    {
+        var body = Samples.Texts[Samples.Body].Replace("bore = 58\n", "bore = 58\nshaft_drag = { value = 0.02, plus_minus = 0.01 }\ninertia = 210\n");
+        var files = Samples.Edit(
+            Samples.Files, Samples.Body, body, "count = 2",
+            "[[return_springs.each]]\ntorque_closed = { value = 0.25, plus_minus = 0.02 }\ntorque_open = 0.5\n[[return_springs.each]]\ntorque_closed = 0.3\ntorque_open = 0.55\n");
+        files = Samples.Edit(files, Samples.Vehicle, Samples.Texts[Samples.Vehicle], "[cable]", "gross_mass = 5000\n[cable]\nclosing_drag = { value = \"0.5 lbf\", plus_minus = \"0.1 lbf\" }\nopening_drag = 3");
+        var job = Samples.ReadJob(files).Value!;
+        Assert.Equal(ReturnSprings.Of([new(new(250, 20), new(500)), new(new(300), new(550))], (job.Body.Springs.TorqueClosed, job.Body.Springs.TorqueOpen)), job.Body.Springs);
+        Assert.Equal((2, 550), (job.Body.Springs.Count, job.Body.Springs.TorqueClosed.Value));
+        Assert.Equal(new Measured(20, 10), job.Body.ShaftDrag);
+        Assert.Equal(0.21, job.Body.Inertia, 1e-12); // 210 kg mm² in t mm²
+        Assert.True(job.Vehicle.IsHeavy);
+        Assert.Equal(2.224, job.Vehicle.Cable.ClosingDrag.Value, 1e-3); // NIST SP 811, B.8
+        Assert.Equal(new Measured(3), job.Vehicle.Cable.OpeningDrag);
+    }
+
+    [Theory]
+    [InlineData("", "return_springs.count", "count")]
+    [InlineData("count = 2\n[[return_springs.each]]\ntorque_closed = 0.5\ntorque_open = 1", "return_springs.each", "count")]
+    [InlineData("[[return_springs.each]]\ntorque_closed = 0.1\ntorque_open = 1", "return_springs.torque_closed", "near what the springs alone add up to")]
+    public void SpringsThatDoNotGoTogetherAreOneMistake(string written, string key, string allowed)
+    {
+        var error = Assert.Single(Samples.ReadWith(Samples.Body, "count = 2", written).Errors);
+        Assert.Equal(key, error.Key);
+        Assert.Contains(allowed, ProfileErrorText.Format(error), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -46,7 +46,7 @@ public class AnswerTests
 
         var broken = JobDesk.Open(Job, Examples.Read)!.With("vehicles/plover.toml", "pedal.available_pull.value", JsonDocument.Parse("40").RootElement)!;
         Assert.Equal("fails", VerdictOf(broken, Depth.Quick));
-        var danger = JobDesk.Open(Job, Examples.Read)!.With("throttle-bodies/alder-58.toml", "return_springs.count", JsonDocument.Parse("1").RootElement)!;
+        var danger = JobDesk.Open(Job, Examples.Read)!.With("vehicles/plover.toml", "cable.closing_drag.value", JsonDocument.Parse("2.4").RootElement)!;
         Assert.Equal("unsafe", VerdictOf(danger, Depth.Quick));
 
         static string VerdictOf(JobDesk desk, Depth depth)
@@ -96,7 +96,7 @@ public class AnswerTests
     public async Task The_cut_file_of_a_job_that_is_not_safe_is_withheld_until_it_is_accepted_by_name()
     {
         await using var served = await Served.Start();
-        var desk = JobDesk.Open(Job, Examples.Read)!.With("throttle-bodies/alder-58.toml", "return_springs.count", JsonDocument.Parse("1").RootElement)!;
+        var desk = JobDesk.Open(Job, Examples.Read)!.With("vehicles/plover.toml", "cable.closing_drag.value", JsonDocument.Parse("2.4").RootElement)!;
         var danger = Assert.Single(DeskAnswer.Of(desk, 1, Depth.Quick).Solution!.Dangers);
         var message = JsonNode.Parse(Work(desk))!.AsObject();
         message["name"] = JobFiles.CutFile;

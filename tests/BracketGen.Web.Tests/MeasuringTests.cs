@@ -66,7 +66,7 @@ public class MeasuringTests
             var step = steps[i];
             if (step.Form == "Count")
             {
-                for (var n = 0; n < (step.Key == "mount.holes" ? 2 : 0); n++)
+                for (var n = 0; n < (step.Key is "mount.holes" or "return_springs.each" ? 2 : 0); n++)
                 {
                     text = ProfileEditor.Apply(text, step.Key + "[+]", JsonDocument.Parse("{}").RootElement)!;
                 }

@@ -259,8 +259,8 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
   await lookOver(page, say, 'strength', 1400, '#panel-strength');
 
   // A safety check fails: the cut file is withheld until it is accepted by name.
-  await page.locator('#profile-tab-body').click();
-  await page.locator('[data-path="return_springs.count"]').fill('1');
+  await page.locator('#profile-tab-vehicle').click();
+  await page.locator('[data-path="cable.closing_drag"]:not(.pm)').fill('10');
   await verdict(page, 'Unsafe');
   await page.locator('#tab-files').click();
   await page.waitForSelector('#dangers input');

@@ -51,6 +51,9 @@ public enum LimitSource
     /// <summary>49 CFR 571.124 S5: at least two sources of energy, each of which closes the throttle.</summary>
     TwoSprings,
 
+    /// <summary>49 CFR 571.124 S5.3: time in which the throttle is closed.</summary>
+    ClosingTime,
+
     /// <summary>EN 1993-1-8, table 3.3: 1.2 times the hole's diameter.</summary>
     EdgeDistance,
 

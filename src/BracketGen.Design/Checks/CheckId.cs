@@ -141,6 +141,9 @@ public enum CheckId
     /// <summary>The same with one spring broken.</summary>
     ReturnOneFailed,
 
+    /// <summary>Time from wide open to closed.</summary>
+    ClosingTime,
+
     /// <summary>Foot force.</summary>
     FootForce,
 

@@ -21,6 +21,9 @@ public static class MechanismChecks
     /// <summary>Foot force above which a pedal tires (N; common practice, no source).</summary>
     public const double MostFootForce = 60;
 
+    /// <summary>Time in which the throttle must be closed after the foot is off (s): 49 CFR 571.124 S5.3, vehicles of 4,536 kg gross mass or less, and heavier ones; 3 s for any in the cold, at -18 °C and below (from memory).</summary>
+    public const double MostClosingTime = 1, MostClosingTimeHeavy = 2, MostClosingTimeCold = 3;
+
     /// <summary>How far the valve may open before a controller with a fixed zero sees it (common practice, no source).</summary>
     public static readonly Angle MostDeadBand = Angle.FromDegrees(0.5);
 
@@ -60,7 +63,7 @@ public static class MechanismChecks
         }
 
         yield return new(CheckId.WideOpenLoaded, report.Loaded?.OverTravel ?? double.NaN, job.Preferences.MinOverTravel);
-        foreach (var check in Forces(report, job.Body.Springs).Concat(Probabilities(report)))
+        foreach (var check in Forces(report, job.Body.Springs, job.Vehicle.IsHeavy).Concat(Probabilities(report)))
         {
             yield return check;
         }
@@ -74,15 +77,16 @@ public static class MechanismChecks
         }
     }
 
-    private static IEnumerable<Check> Forces(MechanismReport report, ReturnSprings springs)
+    private static IEnumerable<Check> Forces(MechanismReport report, ReturnSprings springs, bool isHeavy)
     {
         static double LeastOf(ImmutableArray<ReturnMargin> margins) => margins.IsEmpty ? double.NaN : ReturnMargin.Least(margins).Fraction;
-        yield return new(CheckId.ReturnMargin, LeastOf(report.Returns), ReturnMargin.SafeFraction) { Unfavourable = report.ReturnsAtWorst?.All };
+        yield return new(CheckId.ReturnMargin, LeastOf(report.Returns), ReturnMargin.SafeFraction) { Unfavourable = report.Return?.AtWorst?.All };
         if (springs.Count > 1)
         {
-            yield return new(CheckId.ReturnOneFailed, LeastOf(report.ReturnsOneFailed), 0) { Unfavourable = report.ReturnsAtWorst?.OneFailed };
+            yield return new(CheckId.ReturnOneFailed, LeastOf(report.ReturnsOneFailed), 0) { Unfavourable = report.Return?.AtWorst?.OneFailed };
         }
 
+        yield return new(CheckId.ClosingTime, report.Return?.ClosingTime ?? double.NaN, isHeavy ? MostClosingTimeHeavy : MostClosingTime) { Unfavourable = report.Return?.ClosingTimeAtWorst };
         yield return new(CheckId.FootForce, report.FootForces.IsEmpty ? double.NaN : report.FootForces.Max(f => f.Pressing), MostFootForce);
         if (report.Progression is { } progression)
         {

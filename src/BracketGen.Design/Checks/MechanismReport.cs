@@ -36,17 +36,14 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
     /// <summary>Foot force over the sweep; empty without <see cref="Loaded"/>.</summary>
     public required ImmutableArray<FootForce> FootForces { get; init; }
 
-    /// <summary>Return margin over the sweep, springs as weak and friction as strong as their ± allow; empty likewise.</summary>
-    public required ImmutableArray<ReturnMargin> Returns { get; init; }
+    /// <summary>Whether the valve returns, and with what out of order; null without <see cref="Loaded"/>.</summary>
+    public required ReturnStudy? Return { get; init; }
 
-    /// <summary>The same with one spring broken; empty likewise, and where there is only one.</summary>
-    public required ImmutableArray<ReturnMargin> ReturnsOneFailed { get; init; }
+    /// <summary>Return margin over the sweep, springs as weak and friction and drag as strong as their ± allow; empty without <see cref="Loaded"/>.</summary>
+    public ImmutableArray<ReturnMargin> Returns => Return?.All ?? [];
 
-    /// <summary>
-    /// Minimum part of the springs' torque left where all that is assumed is at its worst, with every spring and with one broken; null where
-    /// nothing it rests on is assumed, and without <see cref="Loaded"/>.
-    /// </summary>
-    public required (double All, double? OneFailed)? ReturnsAtWorst { get; init; }
+    /// <summary>The same with the strongest spring broken; empty likewise, and where there is only one.</summary>
+    public ImmutableArray<ReturnMargin> ReturnsOneFailed => Return?.OneFailed ?? [];
 
     /// <summary>Pedal to valve to flow area; null without <see cref="Loaded"/>.</summary>
     public required Progression? Progression { get; init; }
@@ -82,7 +79,11 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
         var body = job.Body;
         var cable = job.Vehicle.Cable;
         var outer = placement is null ? null : OuterWay.Of(job, placement);
-        var friction = new CableFriction(cable.Friction, outer?.Route?.TotalBend ?? cable.TotalBend);
+        var friction = new CableFriction(cable.Friction, outer?.Route?.TotalBend ?? cable.TotalBend)
+        {
+            OpeningDrag = cable.OpeningDrag.Value,
+            ClosingDrag = cable.ClosingDrag.Value,
+        };
         var seat = travel.Closed.From + travel.Closed.Straight * travel.Closed.Direction;
         var compliance = new CableCompliance
         {
@@ -94,10 +95,9 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             Bracket = give ?? (bracket is null ? 0 : BracketCost.Give(bracket, 1)),
         };
         LoadedTravel? Under(CableFriction f) => travel.LeastArm > 0
-            ? LoadedTravel.Solve(body.Quadrant, seat, travel.FreePlay, travel.AvailablePull, body.Springs, f, compliance)
+            ? LoadedTravel.Solve(body.Quadrant, seat, travel.FreePlay, travel.AvailablePull, body.Springs, f, compliance, body.ShaftDrag.Value)
             : null;
-        var (loaded, worst) = (Under(friction), Under(friction.Worst()));
-        var weakest = body.Springs.Weakest();
+        var loaded = Under(friction);
         var pedal = job.Vehicle.Pedal;
         var uncertainty = Uncertain(job, body.Quadrant, seat, placement, bracket, loaded, samples);
         var report = new MechanismReport
@@ -106,9 +106,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             Friction = friction,
             Outer = outer,
             FootForces = loaded is null ? [] : FootForce.Loop(loaded, pedal),
-            Returns = worst is null ? [] : ReturnMargin.Over(worst, weakest, pedal),
-            ReturnsOneFailed = worst is null || weakest.Count < 2 ? [] : ReturnMargin.Over(worst, weakest.OneFailed(), pedal),
-            ReturnsAtWorst = loaded is null ? null : AtWorst(cable, pedal, friction, weakest, Under),
+            Return = ReturnStudy.Of(job, friction, Under),
             Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, body.Valve),
             Sensor = body.Sensor,
             Uncertainty = uncertainty,
@@ -120,23 +118,6 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
 
     /// <inheritdoc/>
     public MechanismReport Mirrored() => this with { Loaded = Loaded?.Mirrored(), Outer = Outer?.Mirrored() };
-
-    private static (double All, double? OneFailed)? AtWorst(
-        Cable cable, Pedal pedal, CableFriction friction, ReturnSprings weakest, Func<CableFriction, LoadedTravel?> under)
-    {
-        var (slips, hangs) = (cable.Friction.Evidence == Evidence.Assumed, pedal.PadLoad.Evidence == Evidence.Assumed);
-        if (!slips && !hangs)
-        {
-            return null;
-        }
-
-        var worst = slips ? friction with { Coefficient = Math.Max(friction.Coefficient.Max, Cable.FrictionAtWorst) } : friction.Worst();
-        var heavy = hangs ? pedal with { PadLoad = Math.Max(pedal.PadLoad.Max, Pedal.PadLoadAtWorst) } : pedal;
-        double LeastOf(ReturnSprings springs) => under(worst) is { } travel
-            ? ReturnMargin.Least(ReturnMargin.Over(travel, springs, heavy)).Fraction
-            : double.NaN;
-        return (LeastOf(weakest), weakest.Count < 2 ? null : LeastOf(weakest.OneFailed()));
-    }
 
     // Where there is an adjuster, it can give wire up to the end of its range: the valve can be made to close if that leaves the
     // minimum free play. Where there is none, it must close as built.

@@ -16,6 +16,9 @@ public static class InputEvidence
         {
             InputId.FreeInnerLength => cable.FreeInnerLength.Evidence,
             InputId.Friction => cable.Friction.Evidence,
+            InputId.ClosingDrag => cable.ClosingDrag.Evidence,
+            InputId.OpeningDrag => cable.OpeningDrag.Evidence,
+            InputId.ShaftDrag => job.Body.ShaftDrag.Evidence,
             InputId.AvailablePull => pedal.AvailablePull.Evidence,
             InputId.PadLoad => pedal.PadLoad.Evidence,
             InputId.Rotation => quadrant.Rotation.Evidence,

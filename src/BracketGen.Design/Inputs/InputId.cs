@@ -36,6 +36,18 @@ public enum InputId
     /// <summary>Friction coefficient of the wire in the outer.</summary>
     Friction,
 
+    /// <summary>Drag of the cable while it closes.</summary>
+    ClosingDrag,
+
+    /// <summary>Drag of the cable while it opens.</summary>
+    OpeningDrag,
+
+    /// <summary>Drag at the throttle shaft.</summary>
+    ShaftDrag,
+
+    /// <summary>Moment of inertia at the shaft, and mass of the pedal.</summary>
+    Inertia,
+
     /// <summary>Bends of the outer.</summary>
     OuterBends,
 

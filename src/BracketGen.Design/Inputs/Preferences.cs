@@ -44,6 +44,9 @@ public sealed record Preferences
     /// <summary>Clearance between the bracket and keep-out spaces (mm).</summary>
     public double KeepOutClearance { get; init; } = 2;
 
+    /// <summary>How many times the measured drag of cable and shaft counts for dirt and cold, where the return is judged.</summary>
+    public double DirtAndCold { get; init; } = 1.5;
+
     /// <summary>Part of the adjuster's half range that must be left unused by the design, 0 to 1.</summary>
     public double AdjusterReserve { get; init; } = 0.5;
 
@@ -79,7 +82,8 @@ public sealed record Preferences
         && AdjusterReserve == other.AdjusterReserve && StopOpening == other.StopOpening
         && Materials.SequenceEqual(other.Materials) && MinThickness == other.MinThickness
         && MaxThickness == other.MaxThickness && CornerRadius == other.CornerRadius
-        && MinYieldFactor == other.MinYieldFactor && MinEnduranceFactor == other.MinEnduranceFactor && MaxGive == other.MaxGive;
+        && MinYieldFactor == other.MinYieldFactor && MinEnduranceFactor == other.MinEnduranceFactor && MaxGive == other.MaxGive
+        && DirtAndCold == other.DirtAndCold;
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(FreePlay, MinWrap, StopOpening, MinThickness, MaxThickness);

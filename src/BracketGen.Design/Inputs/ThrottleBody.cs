@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Throttles;
 
@@ -26,6 +27,19 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
 
     /// <summary>The return springs.</summary>
     public required ReturnSprings Springs { get; init; }
+
+    /// <summary>Drag at the throttle shaft where nobody measured it (N·mm): what is usual, and what it may be (common practice, no source).</summary>
+    public const double UsualShaftDrag = 10, ShaftDragAtWorst = 40;
+
+    /// <summary>Drag torque at the throttle shaft (N·mm), cable off: half the difference between the torques read as the valve opens and as it closes.</summary>
+    /// <remarks>Default 0.01 N·m, assumed.</remarks>
+    public Measured ShaftDrag { get; init; } = new(UsualShaftDrag, 0, Evidence.Assumed);
+
+    /// <summary>Moment of inertia of what turns with the shaft, where it was measured (t·mm²); otherwise it is estimated.</summary>
+    public double? MeasuredInertia { get; init; }
+
+    /// <summary>Moment of inertia of what turns with the shaft (t·mm²).</summary>
+    public double Inertia => MeasuredInertia ?? ShaftInertia.Estimate(Valve, Quadrant);
 
     /// <summary>Where the bracket is bolted on.</summary>
     public required MountFace Mount { get; init; }

@@ -9,6 +9,9 @@ namespace BracketGen.Design.Inputs;
 /// <param name="Pedal">The pedal it brings.</param>
 public sealed record Vehicle(string Name, Cable Cable, Pedal Pedal)
 {
+    /// <summary>Whether its gross mass is above 4,536 kg: 49 CFR 571.124 then gives the throttle more time to close.</summary>
+    public bool IsHeavy { get; init; }
+
     /// <summary>What reads the position sensor.</summary>
     public Controller Controller { get; init; } = Controller.Usual;
 }

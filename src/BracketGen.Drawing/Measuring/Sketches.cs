@@ -21,6 +21,7 @@ internal static class Sketches
         SketchKind.Cable => Cable(),
         SketchKind.OuterEnds => OuterEnds(),
         SketchKind.Pedal => Pedal(),
+        SketchKind.Drag => Drag(),
         SketchKind.Bulkhead => Bulkhead(),
         _ => Fitted(),
     };
@@ -111,6 +112,32 @@ internal static class Sketches
         s.Corner(Vector2.Zero, 78, 12, 18, "J", 12.5);
         s.Up(new(-22, -12), new(-22, 12), -28, "H");
         s.Leader(Sketcher.Polar(2.5, -30), new(12, -6.5), SketchText.Shaft);
+        return s.Block;
+    }
+
+    /// <summary>Drag of the cable: a spring balance at either end, the other end free.</summary>
+    private static SheetBlock Drag()
+    {
+        var s = new Sketcher();
+        foreach (var y in new[] { 0.0, -16 })
+        {
+            s.Line(new(-9, y + 1), new(9, y + 1));
+            s.Line(new(-9, y - 1), new(9, y - 1));
+            s.Line(new(-15, y), new(15, y));
+            s.Circle(new(-16.5, y), 1.5);
+            s.Circle(new(16.5, y), 1.5);
+        }
+
+        s.Box(-26, -2, 7, 4);
+        s.Line(new(-19, 0), new(-18, 0));
+        s.ArrowTo(new(-26, 0), new(-32, 0));
+        s.Text("A", new(-29, 2));
+        s.Box(19, -18, 7, 4);
+        s.Line(new(18, -16), new(19, -16));
+        s.ArrowTo(new(26, -16), new(32, -16));
+        s.Text("B", new(29, -14));
+        s.Text(SketchText.FittingEnd, new(-16.5, -6.5));
+        s.Text(SketchText.PedalEnd, new(16.5, -6.5));
         return s.Block;
     }
 

@@ -17,6 +17,7 @@ internal static class ReportPage
         new("sweep", PageText.Sweep, SweepSection.Write),
         new("solid", PageText.Solid, SolidSection.Write, s => s.Solution.Bracket is not null),
         new("charts", PageText.Charts, ChartsSection.Write),
+        new("failures", PageText.Failures, FailureSection.Write, s => s.Solution.Mechanism?.Return is not null),
         new("sure", PageText.Sure, SureSection.Write, s => s.Solution.Mechanism?.Uncertainty is not null),
 
         new("strength", PageText.Strength, StrengthSection.Write, s => s.Solution.Bracket is not null),

@@ -1,11 +1,14 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Result;
@@ -17,9 +20,9 @@ internal static class MechanismResult
     private const int Every = 8, EveryPedal = 5;
 
     public static ResultMechanism? Of(Solution solution) =>
-        solution.Mechanism is { } report ? Of(report, solution.Travel, solution.Job.Vehicle.Controller) : null;
+        solution.Mechanism is { } report ? Of(report, solution.Travel, solution.Job) : null;
 
-    private static ResultMechanism Of(MechanismReport report, Travel travel, Controller controller) => new(
+    private static ResultMechanism Of(MechanismReport report, Travel travel, Job job) => new(
         Outer(report, travel),
         report.Loaded is { } loaded
             ? new(Round(loaded.LostPerTension), Round(loaded.LostAtFirstMove), Round(loaded.LostAtWideOpen), Round(loaded.OverTravel),
@@ -27,7 +30,7 @@ internal static class MechanismResult
             : null,
         [.. report.FootForces.Where((_, i) => i % Every == 0).Select(f =>
             new ResultForce(Round(f.Opening.Degrees), Round(f.PadTravel), Round(f.Tension), Round(f.Pressing), Round(f.Releasing)))],
-        Return(report), Progression(report), Sensor(report, controller), Uncertainty(report));
+        Return(report, job), Failures(report, job), Progression(report), Sensor(report, job.Vehicle.Controller), Uncertainty(report));
 
     private static ResultOuter Outer(MechanismReport report, Travel travel)
     {
@@ -38,19 +41,34 @@ internal static class MechanismResult
             route is null ? null : [.. route.Points(40).Select(double[] (p) => [Round(p.X), Round(p.Y), Round(p.Z)])]);
     }
 
-    private static ResultReturn? Return(MechanismReport report)
+    private static ResultReturn? Return(MechanismReport report, Job job)
     {
-        if (report.Returns.IsEmpty)
+        if (report.Return is not { } study)
         {
             return null;
         }
 
+        var cable = job.Vehicle.Cable;
         var least = ReturnMargin.Least(report.Returns);
         return new(
-            Round(least.Fraction), Round(least.Opening.Degrees),
+            Finite(least.Fraction), Round(least.Opening.Degrees),
             report.ReturnsOneFailed.IsEmpty ? null : Finite(ReturnMargin.Least(report.ReturnsOneFailed).Fraction),
-            [.. report.Returns.Where((_, i) => i % Every == 0).Select(r => new ResultReturnPoint(Round(r.Opening.Degrees), Round(r.Spring), Round(r.Needed)))]);
+            Drag(cable.ClosingDrag, Cable.DragAtWorst), Drag(cable.OpeningDrag, Cable.DragAtWorst), Drag(job.Body.ShaftDrag, ThrottleBody.ShaftDragAtWorst),
+            Finite(study.GreatestDrag), Finite(study.ClosingTime),
+            [.. report.Returns.Where((_, i) => i % Every == 0).Select(r => new ResultReturnPoint(Round(r.Opening.Degrees), Round(r.Spring), Finite(r.Needed)))]);
     }
+
+    private static ResultDrag Drag(Measured drag, double atWorst) => new(
+        Round(drag.Value), Round(drag.PlusMinus), EvidenceText.Name(drag.Evidence), drag.Evidence == Evidence.Assumed ? Round(atWorst) : null);
+
+    private static IReadOnlyList<ResultFailure> Failures(MechanismReport report, Job job) => report.Return is not { } study
+        ? []
+        :
+        [
+            .. study.Failures.Select(f => new ResultFailure(
+                FailureText.Code(f), FailureText.What(f, job.Vehicle.Cable.OuterEnd), FailureText.Rule(f.Rule), FailureText.Answer(f.Answer).ToLowerInvariant(),
+                Finite(f.TorqueLeft), Finite(f.ClosingTime), FailureText.Keeps(f, job.Vehicle.Cable.OuterEnd))),
+        ];
 
     private static ResultProgression? Progression(MechanismReport report) => report.Progression is { } p
         ? new(Round(p.PedalAtFirstMove), Round(p.Suddenness), [.. p.Points.Where((_, i) => i % EveryPedal == 0).Select(q => new ResultProgressionPoint(

@@ -27,10 +27,21 @@ public static class ResultJson
     /// <summary>The bytes of result.json, the same for the same solution.</summary>
     /// <param name="solution">The solution.</param>
     /// <param name="allowed">Failed safety checks that the user allowed by name.</param>
-    public static byte[] Write(Solution solution, IReadOnlyList<string> allowed) =>
-        Encoding.UTF8.GetBytes(JsonSerializer.Serialize(ModelOf(solution, allowed), ResultContext.Readable.ResultModel) + "\n");
+    public static byte[] Write(Solution solution, IReadOnlyList<string> allowed) => Write(ModelOf(solution, allowed));
 
-    private static ResultModel ModelOf(Solution solution, IReadOnlyList<string> allowed)
+    /// <summary>The bytes of a model: whatever in it is not a finite number is null, and its path stands in <see cref="ResultModel.NotCalculated"/>.</summary>
+    internal static byte[] Write(ResultModel model)
+    {
+        var text = JsonSerializer.Serialize(model, ResultContext.Readable.ResultModel);
+        if (FiniteNumbers.PathsOfMarks(text) is { Count: > 0 } paths)
+        {
+            text = FiniteNumbers.WithoutMarks(JsonSerializer.Serialize(model with { NotCalculated = paths }, ResultContext.Readable.ResultModel));
+        }
+
+        return Encoding.UTF8.GetBytes(text + "\n");
+    }
+
+    internal static ResultModel ModelOf(Solution solution, IReadOnlyList<string> allowed)
     {
         var job = solution.Job;
         return new(
@@ -40,7 +51,10 @@ public static class ResultJson
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == UnitSystem.Inch ? "in" : "mm"),
             TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, solution.Bracket?.Flat.Blank.Outline.Bounds.Min ?? default),
             [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, ReasonText.Of(solution.Reasons, UnitSystem.Metric), DiagnosisOf(solution.Diagnosis, job),
-            [.. solution.Checks.Select(c => CheckOf(c, job))], allowed, Cautions.All);
+            [.. solution.Checks.Select(c => CheckOf(c, job))], allowed, Cautions.All)
+        {
+            NotCalculated = [],
+        };
     }
 
     private static ResultTravel TravelOf(Solution solution)
@@ -128,21 +142,13 @@ public static class ResultJson
             check.Code, check.Title(), CheckText.Kind(check.Kind), unit, Known(scale * check.Value),
             check.Bound == Bound.AtLeast ? "at least" : "at most", Round(scale * check.Limit), Known(scale * check.Margin), Known(check.Spare), CheckText.State(check.State),
             check.Unfavourable is { } worst ? Known(scale * worst) : null,
-            [.. check.Definition.Inputs.Select(i => new ResultInput(NameOf(i), EvidenceOf(InputEvidence.Of(job, i))))],
+            [.. check.Definition.Inputs.Select(i => new ResultInput(NameOf(i), InputEvidence.Of(job, i) is { } e ? EvidenceText.Name(e) : null))],
             check.Source(), check.Consequence());
     }
 
     // FreeInnerLength is "free-inner-length" in files.
     private static string NameOf(InputId input) =>
         string.Concat(input.ToString().Select((c, i) => char.IsUpper(c) ? (i > 0 ? "-" : "") + char.ToLowerInvariant(c) : c.ToString()));
-
-    private static string? EvidenceOf(Evidence? evidence) => evidence switch
-    {
-        Evidence.Measured => "measured",
-        Evidence.Given => "given",
-        Evidence.Assumed => "assumed",
-        _ => null,
-    };
 
     private static double[] Point(Vector3 p) => [Round(p.X), Round(p.Y), Round(p.Z)];
 
@@ -172,5 +178,6 @@ internal sealed partial class ResultContext : JsonSerializerContext
         WriteIndented = true,
         NewLine = "\n",
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Converters = { new FiniteNumbers() },
     });
 }

@@ -4,7 +4,7 @@ namespace BracketGen.Drawing.Result;
 /// The whole mechanism. Lengths in mm, angles in degrees, forces in N, torques in N·mm, voltages in V; parts of a whole from 0 to 1.
 /// </summary>
 public sealed record ResultMechanism(
-    ResultOuter Outer, ResultLoaded? UnderLoad, IReadOnlyList<ResultForce> Forces, ResultReturn? Return, ResultProgression? Progression,
+    ResultOuter Outer, ResultLoaded? UnderLoad, IReadOnlyList<ResultForce> Forces, ResultReturn? Return, IReadOnlyList<ResultFailure> Failures, ResultProgression? Progression,
     ResultSensor? Sensor, ResultUncertainty? Uncertainty);
 
 /// <summary>The outer: friction, and its way to the bulkhead where the job gives one.</summary>
@@ -19,11 +19,20 @@ public sealed record ResultLoaded(
 /// <summary>The foot's force at one opening.</summary>
 public sealed record ResultForce(double Opening, double PadTravel, double Tension, double Pressing, double Releasing);
 
-/// <summary>What is left of the springs, minimum over the sweep: weakest springs, most friction.</summary>
-public sealed record ResultReturn(double MinPart, double AtOpening, double? MinPartOneFailed, IReadOnlyList<ResultReturnPoint> Points);
+/// <summary>What is left of the springs, minimum over the sweep: weakest springs, most friction and drag.</summary>
+public sealed record ResultReturn(
+    double? MinPart, double AtOpening, double? MinPartOneFailed, ResultDrag ClosingDrag, ResultDrag OpeningDrag, ResultDrag ShaftDrag, double? MaxClosingDrag,
+    double? ClosingTime, IReadOnlyList<ResultReturnPoint> Points);
+
+/// <summary>A drag as it was given or assumed, and what it may be where it was assumed.</summary>
+public sealed record ResultDrag(double Value, double PlusMinus, string Evidence, double? Worst);
+
+/// <summary>A part that breaks or comes loose, and what the valve does then.</summary>
+public sealed record ResultFailure(
+    string Id, string What, string Rule, string State, double? TorqueLeft, double? ClosingTime, string Keeps);
 
 /// <summary>Closing torque at one opening and what friction and pedal take of it.</summary>
-public sealed record ResultReturnPoint(double Opening, double Spring, double Needed);
+public sealed record ResultReturnPoint(double Opening, double Spring, double? Needed);
 
 /// <summary>Pedal to valve to flow area, each as a part of its full range.</summary>
 public sealed record ResultProgression(double PedalAtFirstMove, double Suddenness, IReadOnlyList<ResultProgressionPoint> Points);

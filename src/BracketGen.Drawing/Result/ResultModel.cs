@@ -4,7 +4,11 @@ namespace BracketGen.Drawing.Result;
 public sealed record ResultModel(
     string Format, int Version, string Verdict, IReadOnlyList<string> ToProve, ResultJob Job, ResultTravel Travel, ResultStop? Stop, ResultBracket? Bracket,
     ResultMechanism? Mechanism, ResultStrength? Strength, IReadOnlyList<ResultOffer> Offers, int? Choice, IReadOnlyList<string> Reasons, ResultDiagnosis? Diagnosis,
-    IReadOnlyList<ResultCheck> Checks, IReadOnlyList<string> AllowedByName, IReadOnlyList<string> Cautions);
+    IReadOnlyList<ResultCheck> Checks, IReadOnlyList<string> AllowedByName, IReadOnlyList<string> Cautions)
+{
+    /// <summary>Paths of numbers that could not be calculated and are null; empty in every result of a job that could be solved.</summary>
+    public required IReadOnlyList<string> NotCalculated { get; init; }
+}
 
 /// <summary>What was asked.</summary>
 public sealed record ResultJob(

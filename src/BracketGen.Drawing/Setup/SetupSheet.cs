@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
@@ -6,6 +7,7 @@ using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
 using BracketGen.Words.SetupSheet;
 
 namespace BracketGen.Drawing.Setup;
@@ -64,6 +66,13 @@ public static class SetupSheet
         flow.Add(SetupBoxes.Readings(width), 2);
         flow.Add(Notes.Paragraph(SetupText.GiveReadings, width), Gap);
         Section(SetupText.TorqueSources, [Stacked([.. hardware.TorqueNotes().Select(n => Notes.Paragraph(n, width))])]);
+        if (solution.Mechanism?.Return is { } study)
+        {
+            Heading(FailureText.Heading);
+            flow.Add(Notes.Paragraph(FailureText.Intro, width), 1.5, keepWithNext: true);
+            flow.Add(Failures(study, solution, width), Gap);
+        }
+
         return flow.Pages((sheet, sheets) => Head(solution, width, sheet, sheets));
 
         void Section(string title, IReadOnlyList<SheetBlock> blocks, double gap = Gap)
@@ -110,11 +119,26 @@ public static class SetupSheet
     {
         const double what = 34, value = 40, padding = 2 * 0.7 * TextHeight.Small;
         var how = width - what - value - 3 * padding;
-        string Wrapped(string text, double room) => string.Join('\n', TextFlow.Wrap(text, room, TextHeight.Small));
         return SheetTable.Draw(
             "", SetupSettings.Heads,
             [.. settings.Rows().Select(r => (IReadOnlyList<string>)[Wrapped(r.What, what), Wrapped(r.Value, value), Wrapped(r.How, how)])], maximumWidth: how);
     }
+
+    // Texts are wrapped by hand, so that the last column takes what the others leave of the sheet.
+    private static SheetBlock Failures(ReturnStudy study, Solution solution, double width)
+    {
+        const double what = 32, answer = 17, room = 50;
+        SheetBlock With(double keeps) => SheetTable.Draw(
+            "", [.. FailureText.Heads.SkipLast(1), Wrapped(FailureText.Heads[^1], 0.9 * keeps)],
+            [
+                .. FailureText.Rows(study, solution.Job.Vehicle.Cable.OuterEnd, solution.Job.Units)
+                    .Select(r => (IReadOnlyList<string>)[Wrapped(r[0], what), r[1], Wrapped(r[2], answer), r[3], r[4], Wrapped(r[5], keeps)]),
+            ],
+            [3, 4]);
+        return With(room + width - With(room).Bounds.Width - 1);
+    }
+
+    private static string Wrapped(string text, double room) => string.Join('\n', TextFlow.Wrap(text, room, TextHeight.Small));
 
     private static SheetBlock PictureAndTorque(BracketScene scene, SetupHardware hardware, double width)
     {

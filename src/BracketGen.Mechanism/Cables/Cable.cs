@@ -37,6 +37,17 @@ public sealed record Cable
     /// <remarks>Default 0.12 ± 0.04, a steel wire in a plastic liner (common practice, no source), assumed.</remarks>
     public Measured Friction { get; init; } = new(0.12, 0.04, Evidence.Assumed);
 
+    /// <summary>Drag where nobody measured it (N): what is usual, and what it may be (common practice, no source).</summary>
+    public const double UsualDrag = 5, DragAtWorst = 15;
+
+    /// <summary>Drag while closing (N): the pull at the end fitting that draws the wire back, pedal's end unhooked, outer routed as on the vehicle; the largest over the stroke.</summary>
+    /// <remarks>Default 5 N, assumed.</remarks>
+    public Measured ClosingDrag { get; init; } = new(UsualDrag, 0, Evidence.Assumed);
+
+    /// <summary>Drag while opening (N): the pull at the pedal's end that draws the wire, end fitting free; likewise.</summary>
+    /// <remarks>Default 5 N, assumed.</remarks>
+    public Measured OpeningDrag { get; init; } = new(UsualDrag, 0, Evidence.Assumed);
+
     /// <summary>All bends of the outer added without sign, used if no route is computed.</summary>
     /// <remarks>Default 180° (common practice, no source): out of the bulkhead and round to the engine.</remarks>
     public Angle TotalBend { get; init; } = Angle.Straight;

@@ -34,4 +34,7 @@ public sealed record CableCompliance
     /// <summary>Lost motion (mm) for 1 N of tension at the quadrant while opening.</summary>
     /// <remarks>Wire and outer feel the mean tension along the outer, the bracket the tension at the quadrant.</remarks>
     public double PerTension(CableFriction friction) => friction.MeanRatio * (Wire + 1 / OuterStiffness) + Bracket;
+
+    /// <summary>Lost motion (mm) for the drag while opening, whatever the tension: all of it taken as arising at the stop, so that the whole cable feels it.</summary>
+    public double ForDrag(CableFriction friction) => friction.OpeningDrag * (Wire + 1 / OuterStiffness);
 }

@@ -15,8 +15,8 @@ public readonly record struct FootForce(Angle Opening, double PadTravel, double 
 {
     /// <summary>The loop of foot force over the sweep, from the closed to the wide-open stop, at equal steps of opening.</summary>
     /// <remarks>
-    /// F = T_pedal dp/dx - W, with T_pedal = T e^{±μβ} (Euler-Eytelwein), dp/dx of the lever (virtual work), and W the pad load,
-    /// which itself opens the valve.
+    /// F = T_pedal dp/dx - W, dp/dx of the lever (virtual work), W the pad load, which itself opens the valve. Going down T_pedal = T e^{μβ} + F0 with T that opens
+    /// the valve against springs and shaft drag; coming up (T - F0) e^{-μβ} with T that the springs give (Euler-Eytelwein, and the drag F0 of either direction).
     /// </remarks>
     /// <param name="travel">The travel under load.</param>
     /// <param name="pedal">The pedal.</param>
@@ -33,7 +33,7 @@ public readonly record struct FootForce(Angle Opening, double PadTravel, double 
             return new FootForce(
                 opening, pad, tension,
                 travel.Friction.Opening(tension) * gain - pedal.PadLoad.Value,
-                travel.Friction.Closing(tension) * gain - pedal.PadLoad.Value);
+                travel.Friction.Closing(travel.ClosingTensionAt(opening)) * gain - pedal.PadLoad.Value);
         })];
     }
 }

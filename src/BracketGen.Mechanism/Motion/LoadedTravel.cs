@@ -10,10 +10,11 @@ namespace BracketGen.Mechanism.Motion;
 
 /// <summary>The travel with the wire under tension: what the pedal must really pull, lost motion included.</summary>
 /// <remarks>
-/// At the opening θ the springs need the tension T(θ) = τ(θ)/arm(θ), under which wire, outer and bracket take lost motion c T, so
-/// the pedal pulls p(θ) = f + pull(θ) + c T(θ). The opening for a pull is found from that equation, so that tension and
+/// At the opening θ the springs need the tension T(θ) = (τ(θ) + 2 d)/arm(θ): τ is read as the valve closes, so the drag d at the throttle shaft is taken off in it, and
+/// opening it must be overcome twice. Under T wire, outer and bracket take lost motion c T, and c0 more for the cable's drag, so
+/// the pedal pulls p(θ) = f + pull(θ) + c T(θ) + c0. The opening for a pull is found from that equation, so that tension and
 /// opening belong together. Free play is taken up without tension; before the valve leaves its stop the wire is first pulled
-/// tight, which takes c T(0). Lengths in mm of wire at the cable, forces in N.
+/// tight, which takes c T(0) + c0. Lengths in mm of wire at the cable, forces in N.
 /// </remarks>
 public sealed record LoadedTravel : IMirrored<LoadedTravel>
 {
@@ -36,14 +37,20 @@ public sealed record LoadedTravel : IMirrored<LoadedTravel>
     /// <summary>Lost motion for 1 N of tension at the quadrant (mm/N).</summary>
     public required double LostPerTension { get; init; }
 
+    /// <summary>Lost motion that the cable's drag takes whatever the tension (mm).</summary>
+    public double LostToDrag { get; init; }
+
+    /// <summary>Drag torque at the throttle shaft (N·mm): half the difference between the torque that opens and the torque read as it closes.</summary>
+    public double ShaftDrag { get; init; }
+
     /// <summary>Opening with the pedal on the floor, up to the full rotation.</summary>
     public required Angle Reached { get; init; }
 
     /// <summary>Lost motion when the valve begins to move (mm).</summary>
-    public double LostAtFirstMove => LostPerTension * TensionAt(Travel.Closed);
+    public double LostAtFirstMove => LostAt(Travel.Closed);
 
     /// <summary>Lost motion when the valve is wide open (mm).</summary>
-    public double LostAtWideOpen => LostPerTension * TensionAt(Travel.WideOpen);
+    public double LostAtWideOpen => LostAt(Travel.WideOpen);
 
     /// <summary>Over-travel: pull left at the floor after the valve is wide open (mm); negative if the valve does not open fully.</summary>
     public double OverTravel => Travel.OverTravel - LostAtWideOpen;
@@ -59,14 +66,21 @@ public sealed record LoadedTravel : IMirrored<LoadedTravel>
     /// <summary>The wire at <paramref name="opening"/>.</summary>
     public TautWire Wire(Angle opening) => _isMirrored ? Solved(opening).Mirrored() : Solved(opening);
 
-    /// <summary>Tension at the quadrant (N) that holds the valve at <paramref name="opening"/> against its springs.</summary>
+    /// <summary>Tension at the quadrant (N) that opens the valve further at <paramref name="opening"/>, against springs and shaft drag.</summary>
     public double TensionAt(Angle opening) => TensionAt(Solved(opening));
+
+    /// <summary>Tension at the quadrant (N) with which the springs close the valve at <paramref name="opening"/>.</summary>
+    public double ClosingTensionAt(Angle opening)
+    {
+        var wire = Solved(opening);
+        return TensionAt(wire) - 2 * ShaftDrag / wire.Arm;
+    }
 
     /// <summary>Pull at the pedal's end (mm) that holds the valve at <paramref name="opening"/>.</summary>
     public double PullAt(Angle opening)
     {
         var wire = Solved(opening);
-        return Travel.FreePlay + Travel.Closed.Length - wire.Length + LostPerTension * TensionAt(wire);
+        return Travel.FreePlay + Travel.Closed.Length - wire.Length + LostAt(wire);
     }
 
     /// <summary>Opening at a pull (mm), from 0 to the full rotation: the first at which <see cref="PullAt"/> needs that pull.</summary>
@@ -84,7 +98,7 @@ public sealed record LoadedTravel : IMirrored<LoadedTravel>
     /// <exception cref="ArgumentException">The wire pulls past the shaft somewhere: no tension can open the valve there.</exception>
     public static LoadedTravel Solve(
         Quadrant quadrant, Vector2 seat, double freePlay, double availablePull,
-        ReturnSprings springs, CableFriction friction, CableCompliance compliance)
+        ReturnSprings springs, CableFriction friction, CableCompliance compliance, double shaftDrag = 0)
     {
         var travel = Travel.Solve(quadrant, seat, freePlay, availablePull);
         if (!(travel.LeastArm > 0))
@@ -99,6 +113,8 @@ public sealed record LoadedTravel : IMirrored<LoadedTravel>
             Springs = springs,
             Friction = friction,
             LostPerTension = compliance.PerTension(friction),
+            LostToDrag = compliance.ForDrag(friction),
+            ShaftDrag = shaftDrag,
             Reached = travel.Rotation,
         };
         return loaded with { Reached = loaded.OpeningAt(availablePull) };
@@ -109,7 +125,9 @@ public sealed record LoadedTravel : IMirrored<LoadedTravel>
 
     private TautWire Solved(Angle opening) => TautWire.Solve(_quadrant, _seat, opening);
 
-    private double TensionAt(TautWire wire) => Springs.TorqueAt(wire.Opening.Radians / Travel.Rotation.Radians) / wire.Arm;
+    private double TensionAt(TautWire wire) => (Springs.TorqueAt(wire.Opening.Radians / Travel.Rotation.Radians) + 2 * ShaftDrag) / wire.Arm;
+
+    private double LostAt(TautWire wire) => LostPerTension * TensionAt(wire) + LostToDrag;
 
     // The pull may fall again where the arm grows faster than the opening needs, so the first step past it is searched for.
     private const int Steps = 24;

@@ -14,7 +14,10 @@ internal sealed class MonotoneCubic
     private readonly double[] slope;
 
     /// <summary>The curve through at least two points with rising <paramref name="x"/>.</summary>
-    public MonotoneCubic(double[] x, double[] y)
+    /// <param name="x">Where the points are.</param>
+    /// <param name="y">Their values.</param>
+    /// <param name="risesAtEnds">Whether the values rise throughout and the curve must still rise at its ends; otherwise it may be level there.</param>
+    public MonotoneCubic(double[] x, double[] y, bool risesAtEnds = false)
     {
         (this.x, this.y) = (x, y);
         var n = x.Length;
@@ -33,8 +36,8 @@ internal sealed class MonotoneCubic
             slope[i] = d[i - 1] * d[i] > 0 ? (w1 + w2) / (w1 / d[i - 1] + w2 / d[i]) : 0;
         }
 
-        slope[0] = End(h[0], h[1], d[0], d[1]);
-        slope[n - 1] = End(h[n - 2], h[n - 3], d[n - 2], d[n - 3]);
+        slope[0] = risesAtEnds ? RisingEnd(h[0], h[1], d[0], d[1]) : End(h[0], h[1], d[0], d[1]);
+        slope[n - 1] = risesAtEnds ? RisingEnd(h[n - 2], h[n - 3], d[n - 2], d[n - 3]) : End(h[n - 2], h[n - 3], d[n - 2], d[n - 3]);
     }
 
     /// <summary>Value and slope.</summary>
@@ -82,4 +85,12 @@ internal sealed class MonotoneCubic
         var slope = ((2 * h0 + h1) * d0 - h0 * d1) / (h0 + h1);
         return slope * d0 <= 0 ? 0 : d0 * d1 <= 0 && Math.Abs(slope) > 3 * Math.Abs(d0) ? 3 * d0 : slope;
     }
+
+    /// <summary>
+    /// The slope at an end where the curve must still rise: through three points, of the curve itself where it grows steeper, of its inverse
+    /// where it flattens. Of the two only that one can never come out as zero or less; on a straight line both agree.
+    /// </summary>
+    /// <remarks>Between 0 and d0 where it flattens, up to 2 d0 where it steepens: within the region of Fritsch and Carlson (1980).</remarks>
+    private static double RisingEnd(double h0, double h1, double d0, double d1) =>
+        d0 >= d1 ? End(h0, h1, d0, d1) : 1 / End(h0 * d0, h1 * d1, 1 / d0, 1 / d1);
 }

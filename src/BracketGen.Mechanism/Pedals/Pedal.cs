@@ -19,6 +19,10 @@ public sealed record Pedal(Measured AvailablePull, double LeverRatio)
     /// </summary>
     public Measured PadLoad { get; init; }
 
+    /// <summary>Mass of the moving pedal as felt at the pad (t): it must come up with the wire.</summary>
+    /// <remarks>Default 0.5 kg (common practice, no source).</remarks>
+    public double PadMass { get; init; } = 0.0005;
+
     /// <summary>Foot force (N) of somebody who stamps on the pedal: the maximum load on the cable.</summary>
     /// <remarks>Default 890 N: the maximum force of a pilot's foot that CS 23.397 has controls designed for (200 lbf; from memory).</remarks>
     public double ProofForce { get; init; } = 890;

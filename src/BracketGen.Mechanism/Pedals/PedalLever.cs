@@ -50,7 +50,10 @@ public sealed record ConstantLever(double Ratio, double Stroke) : PedalLever
 public readonly record struct PedalPoint(double Pad, double Pull);
 
 /// <summary>A lever measured point by point, joined by a smooth curve that never turns back (<see cref="MonotoneCubic"/>).</summary>
-/// <remarks>Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980) 238-246. Equal where the points are.</remarks>
+/// <remarks>
+/// Fritsch and Carlson, SIAM J. Numer. Anal. 17 (1980) 238-246. dp/dx is positive everywhere, also at the ends of a table that flattens: a level end
+/// would mean that no load at the pad holds the wire. Equal where the points are.
+/// </remarks>
 public sealed record TabulatedLever : PedalLever
 {
     private readonly MonotoneCubic curve;
@@ -81,7 +84,7 @@ public sealed record TabulatedLever : PedalLever
             }
         }
 
-        curve = new([.. Points.Select(p => p.Pad)], [.. Points.Select(p => p.Pull)]);
+        curve = new([.. Points.Select(p => p.Pad)], [.. Points.Select(p => p.Pull)], risesAtEnds: true);
     }
 
     /// <summary>The points, from released to floor.</summary>

@@ -50,6 +50,12 @@ public enum CompareReason
     Grain,
 }
 
+/// <summary>Return springs measured one by one that do not add up to their torque together.</summary>
+/// <param name="Sum">What they add up to (N·mm).</param>
+/// <param name="From">Minimum of the torque together that would go with that (N·mm).</param>
+/// <param name="To">Maximum (N·mm).</param>
+public sealed record SpringsDoNotAddUp(double Sum, double From, double To) : ProfileProblem;
+
 /// <summary>A minimum above its maximum.</summary>
 /// <param name="Min">Key of the smaller.</param>
 /// <param name="MinValue">Its value, in the internal unit.</param>

@@ -75,6 +75,12 @@ public enum QuestionId
     /// <summary>The pedal's own force at the pad.</summary>
     PadLoad,
 
+    /// <summary>Drag of the cable while it closes.</summary>
+    ClosingDrag,
+
+    /// <summary>Drag of the cable while it opens.</summary>
+    OpeningDrag,
+
     /// <summary>Sensor reading that the controller takes for closed.</summary>
     ZeroVolts,
 
@@ -140,6 +146,15 @@ public enum QuestionId
 
     /// <summary>Number of springs that each close the valve alone.</summary>
     SpringCount,
+
+    /// <summary>Closing torque of one return spring on the closed stop.</summary>
+    SpringAloneClosed,
+
+    /// <summary>Closing torque of one return spring on the wide-open stop.</summary>
+    SpringAloneOpen,
+
+    /// <summary>Drag at the throttle shaft.</summary>
+    ShaftDrag,
 
     /// <summary>Angle of the closed valve.</summary>
     ClosedAngle,

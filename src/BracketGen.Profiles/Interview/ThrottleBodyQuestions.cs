@@ -36,9 +36,18 @@ internal static class ThrottleBodyQuestions
             yield return new(QuestionId.GrooveDirection, Groove, "direction", AnswerForm.Quantity);
         }
 
+        yield return new(QuestionId.SpringCount, Springs, "springs", AnswerForm.Count, "2");
+        for (var i = 1; i <= answers.CountOf(Springs, "springs"); i++)
+        {
+            var spring = $"[[return_springs.each]] {i}";
+            yield return new(QuestionId.SpringAloneClosed, spring, "torque_closed", AnswerForm.Measured) { Item = i };
+            yield return new(QuestionId.SpringAloneOpen, spring, "torque_open", AnswerForm.Measured) { Item = i };
+        }
+
+        // Last, because each is held against what the springs alone add up to.
         yield return new(QuestionId.TorqueClosed, Springs, "torque_closed", AnswerForm.Measured);
         yield return new(QuestionId.TorqueOpen, Springs, "torque_open", AnswerForm.Measured);
-        yield return new(QuestionId.SpringCount, Springs, "count", AnswerForm.Quantity);
+        yield return new(QuestionId.ShaftDrag, "", "shaft_drag", AnswerForm.Measured, "");
         yield return new(QuestionId.ClosedAngle, "[valve]", "closed_angle", AnswerForm.Quantity, "7");
         yield return new(QuestionId.ClosedVolts, "[sensor]", "closed_volts", AnswerForm.Quantity, "");
         if (answers.Of("[sensor]", "closed_volts") is not null)

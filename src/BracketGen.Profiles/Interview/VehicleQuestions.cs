@@ -47,6 +47,8 @@ internal static class VehicleQuestions
         yield return new(QuestionId.AvailablePull, "[pedal]", "available_pull", AnswerForm.Measured);
         yield return new(QuestionId.LeverRatio, "[pedal]", "lever_ratio", AnswerForm.Quantity);
         yield return new(QuestionId.PadLoad, "[pedal]", "pad_load", AnswerForm.Measured, "0");
+        yield return new(QuestionId.ClosingDrag, "[cable]", "closing_drag", AnswerForm.Measured, "");
+        yield return new(QuestionId.OpeningDrag, "[cable]", "opening_drag", AnswerForm.Measured, "");
         yield return new(QuestionId.ZeroVolts, "[controller]", "zero_volts", AnswerForm.Quantity, "");
     }
 }

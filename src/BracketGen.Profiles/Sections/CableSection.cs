@@ -32,6 +32,12 @@ internal static class CableSection
     private static readonly Key<Measured> Friction = Key<Measured>.WithDefault(
         "friction", new MeasuredForm(QuantityForm.Number(0, 0.6), 0.3), "Friction coefficient of the wire in the outer; no unit (default: lined outer, common practice, no source).", new(0.12, 0.04, Evidence.Assumed));
 
+    private static readonly Key<Measured> ClosingDrag = Key<Measured>.WithDefault(
+        "closing_drag", Drag(), "Pull at the end fitting that draws the wire back, pedal end unhooked, outer routed as on the vehicle; the largest over the stroke (default: assumed, up to 15 N; common practice, no source).", new(Cable.UsualDrag, 0, Evidence.Assumed));
+
+    private static readonly Key<Measured> OpeningDrag = Key<Measured>.WithDefault(
+        "opening_drag", Drag(), "Pull at the pedal end that draws the wire, end fitting free; likewise (default: assumed, up to 15 N; common practice, no source).", new(Cable.UsualDrag, 0, Evidence.Assumed));
+
     private static readonly Key<double> TotalBend = Key<double>.WithDefault(
         "total_bend", QuantityForm.Angle(0, 1080), "All bends of the outer added up, whichever way they go; not needed if the job gives the bulkhead (default: common practice, no source).", Math.PI);
 
@@ -49,7 +55,7 @@ internal static class CableSection
 
     public static Section<Cable> Form { get; } = new(
         [
-            WireDiameter, OuterDiameter, FreeInnerLength, FleetLimit, MinBendRadius, WanderLimit, Friction, TotalBend, WireModulus,
+            WireDiameter, OuterDiameter, FreeInnerLength, FleetLimit, MinBendRadius, WanderLimit, Friction, ClosingDrag, OpeningDrag, TotalBend, WireModulus,
             WireFill, OuterStiffness, OuterLength, Fitting, OuterEnd,
         ],
         v => new()
@@ -63,6 +69,8 @@ internal static class CableSection
             MinBendRadius = v.Get(MinBendRadius),
             WanderLimit = new(v.Get(WanderLimit)),
             Friction = v.Get(Friction),
+            ClosingDrag = v.Get(ClosingDrag),
+            OpeningDrag = v.Get(OpeningDrag),
             TotalBend = new(v.Get(TotalBend)),
             WireModulus = v.Get(WireModulus),
             WireFill = v.Get(WireFill),
@@ -74,6 +82,8 @@ internal static class CableSection
             new([Fitting, WireDiameter], CheckFitting),
             new([OuterEnd, WireDiameter], CheckOuterEnd),
         ]);
+
+    private static MeasuredForm Drag() => new(QuantityForm.Force(0, 200), 100);
 
     private static void CheckFitting(SectionValues values)
     {

@@ -3,6 +3,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -31,11 +32,14 @@ internal static class PedalSection
     private static readonly Key<double> ProofForce = Key<double>.WithDefault(
         "proof_force", QuantityForm.Force(50, 5000), "Foot force with the pedal stamped on (default: CS 23.397, 200 lbf of a pilot's foot; from memory).", new Pedal(new(1), 1).ProofForce);
 
+    private static readonly Key<double> PadMass = Key<double>.WithDefault(
+        "pad_mass", new QuantityForm(UnitTable.Kilogram, 0.01, 10), "Mass of the moving pedal as felt at the pad: it slows the closing valve (default: common practice, no source).", new Pedal(new(1), 1).PadMass);
+
     public static Section<Pedal> Form { get; } = new(
-        [AvailablePull, LeverRatio, Table, PadLoad, ProofForce],
+        [AvailablePull, LeverRatio, Table, PadLoad, ProofForce, PadMass],
         v => v.Has(Table)
-            ? new(v.Get(AvailablePull), v.Get(Table)[^1].Pad / v.Get(Table)[^1].Pull) { Table = new(v.Get(Table)), PadLoad = v.Get(PadLoad), ProofForce = v.Get(ProofForce) }
-            : new(v.Get(AvailablePull), v.Get(LeverRatio)) { PadLoad = v.Get(PadLoad), ProofForce = v.Get(ProofForce) },
+            ? new(v.Get(AvailablePull), v.Get(Table)[^1].Pad / v.Get(Table)[^1].Pull) { Table = new(v.Get(Table)), PadLoad = v.Get(PadLoad), ProofForce = v.Get(ProofForce), PadMass = v.Get(PadMass) }
+            : new(v.Get(AvailablePull), v.Get(LeverRatio)) { PadLoad = v.Get(PadLoad), ProofForce = v.Get(ProofForce), PadMass = v.Get(PadMass) },
         [new([Table, AvailablePull], CheckTable)],
         [LeverRatio, Table]);
 

@@ -39,6 +39,9 @@ internal static class PreferencesSection
     private static readonly Key<double> KeepOutClearance = Length(
         "keep_out_clearance", 0, 50, "Clearance between the bracket and the keep-outs.", Usual.KeepOutClearance);
 
+    private static readonly Key<double> DirtAndCold = Key<double>.WithDefault(
+        "dirt_and_cold", QuantityForm.Number(1, 20), "How many times measured drag counts for dirt and cold; 1 if it was measured cold and on a worn cable; no unit.", Usual.DirtAndCold);
+
     private static readonly Key<double> AdjusterReserve = Key<double>.WithDefault(
         "adjuster_reserve", QuantityForm.Number(0, 1), "Part of the adjuster's half range that the design leaves unused; no unit.", Usual.AdjusterReserve);
 
@@ -72,7 +75,7 @@ internal static class PreferencesSection
     public static Section<LocatedPreferences> Form { get; } = new(
         [
             FreePlay, MinFreePlay, MinOverTravel, MaxOverTravel, MinWrap, FittingClearance, SweepClearance,
-            KeepOutClearance, AdjusterReserve, Opening, Materials, MinThickness, MaxThickness, CornerRadius,
+            KeepOutClearance, DirtAndCold, AdjusterReserve, Opening, Materials, MinThickness, MaxThickness, CornerRadius,
             MinYieldFactor, MinEnduranceFactor, MaxGive,
         ],
         v => new(
@@ -86,6 +89,7 @@ internal static class PreferencesSection
                 FittingClearance = v.Get(FittingClearance),
                 SweepClearance = v.Get(SweepClearance),
                 KeepOutClearance = v.Get(KeepOutClearance),
+                DirtAndCold = v.Get(DirtAndCold),
                 AdjusterReserve = v.Get(AdjusterReserve),
                 StopOpening = v.Get(Opening),
                 Materials = [.. v.Get(Materials).Select(m => m.Value)],

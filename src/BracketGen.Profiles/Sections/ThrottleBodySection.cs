@@ -5,6 +5,7 @@ using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -27,6 +28,14 @@ internal static class ThrottleBodySection
 
     private static readonly Key<ReturnSprings> Springs = new("return_springs", ReturnSpringsSection.Form, "The springs that close the valve.");
 
+    private static readonly Key<Measured> ShaftDrag = Key<Measured>.WithDefault(
+        "shaft_drag", new MeasuredForm(new QuantityForm(UnitTable.NewtonMetre, 0, 5), 2),
+        "Drag torque at the throttle shaft, cable off: half the difference between the torques read as the valve opens and as it closes (default: assumed, up to 0.04 N m; common practice, no source).",
+        new(ThrottleBody.UsualShaftDrag, 0, Evidence.Assumed));
+
+    private static readonly Key<double> Inertia = new(
+        "inertia", QuantityForm.Number(0.1, 100_000), "Moment of inertia of plate, shaft and quadrant about the throttle shaft, in kg mm²; no unit. If left out, it is estimated from bore and radii.", isRequired: false);
+
     private static readonly Key<MountFace> Mount = new("mount", MountSection.Form, "The flat face that the bracket bolts to.");
 
     private static readonly Key<ImmutableArray<KeepOut>> KeepOuts = Key<ImmutableArray<KeepOut>>.WithDefault(
@@ -42,7 +51,7 @@ internal static class ThrottleBodySection
         "engine", EngineSection.Form, "The engine that shakes the bracket. If left out, the bracket's frequency is calculated but not checked.", isRequired: false);
 
     public static Section<ThrottleBody> Form { get; } = new(
-        [Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, Mount, KeepOuts, ClosedAngle, Sensor, Engine],
+        [Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, ShaftDrag, Inertia, Mount, KeepOuts, ClosedAngle, Sensor, Engine],
         v => new()
         {
             Name = v.Get(Name),
@@ -51,6 +60,8 @@ internal static class ThrottleBodySection
             ShaftDiameter = v.Get(ShaftDiameter),
             Quadrant = v.Get(Quadrant),
             Springs = v.Get(Springs),
+            ShaftDrag = v.Get(ShaftDrag),
+            MeasuredInertia = v.Has(Inertia) ? v.Get(Inertia) / 1000 : null,
             Mount = v.Get(Mount),
             KeepOuts = v.Get(KeepOuts),
             ValveClosedAngle = new Angle(v.Get(ClosedAngle)),

@@ -43,7 +43,7 @@ internal static class MeasuringPath
     {
         if (question.Form == AnswerForm.Count)
         {
-            return question.Section == "[mount]" ? "mount.holes" : "keep_out";
+            return question.Section switch { "[mount]" => "mount.holes", "[return_springs]" => "return_springs.each", _ => "keep_out" };
         }
 
         if (question.Section == Answers.Unwritten)
@@ -96,15 +96,17 @@ internal static class MeasuringPath
         {
             (_, "", "name") => -1,
             (true, "[cable]", "min_bend_radius" or "outer_length") or (true, "[cable.outer_end]", _) => 1,
+            (true, "[cable]", "closing_drag" or "opening_drag") => 3,
             (true, "[cable]" or "[cable.fitting]", _) => 0,
             (true, "[pedal]", _) => 2,
             (true, _, _) => -1,
             (false, "", "opens") => 0,
+            (false, "", "shaft_drag") => 3,
             (false, "" or "[valve]" or "[sensor]", _) => 2,
             (false, "[quadrant]", "groove_width" or "slot_width" or "outer_radius" or "thickness" or "hub_radius") => 1,
             (false, "[quadrant]", _) => 0,
             (false, Answers.Unwritten or "[quadrant.groove]", _) => 7,
-            (false, "[return_springs]", _) => 3,
+            (false, "[return_springs]", _) or (false, ['[', '[', 'r', ..], _) => 3,
             (false, "[mount]", "normal") => 5,
             (false, "[mount]", _) => 4,
             (false, ['[', '[', 'm', ..], _) => 4,

@@ -7,7 +7,8 @@ namespace BracketGen.Words.Checks;
 public static class CheckText
 {
     /// <summary>A check's value.</summary>
-    public static string Value(Check check, UnitSystem units) => units.Write(check.Unit, check.Value);
+    public static string Value(Check check, UnitSystem units) =>
+        check.Id == CheckId.ClosingTime && double.IsPositiveInfinity(check.Value) ? "never" : units.Write(check.Unit, check.Value);
 
     /// <summary>A check's limit: "at least 3.0 mm".</summary>
     public static string Limit(Check check, UnitSystem units) =>
@@ -83,6 +84,7 @@ public static class CheckText
         LimitSource.Profile => "profile",
         LimitSource.Geometry => "geometry",
         LimitSource.TwoSprings => "49 CFR 571.124 S5",
+        LimitSource.ClosingTime => "49 CFR 571.124 S5.3 (from memory)",
         LimitSource.EdgeDistance => "EN 1993-1-8, table 3.3 (1.2 d)",
         LimitSource.VDie => "geometry of the V-die, (V/2) / cos(A/2)",
         _ => "the material's data sheet",
@@ -95,7 +97,7 @@ public static class CheckText
         : check.Id switch
         {
             CheckId.ReturnMargin or CheckId.ReturnOneFailed =>
-                "It passes with the usual values, but not at the bad end of what was assumed. Measure friction of the cable and the pedal's own force at the pad.",
+                "It passes with the usual values, but not at the bad end of what was assumed. Measure the closing drag of the cable, the drag at the throttle shaft, the friction of the cable, the pedal's own force at the pad and each return spring alone, as far as they are assumed.",
             _ => "It passes only as long as the assumed inputs hold. Measure them.",
         };
 }

@@ -125,13 +125,16 @@ public static class CheckWords
             "Over-travel with lost motion taken off", "over-travel - lost motion at wide open",
             "Wire stretch and the give of outer and bracket use up the over-travel: the valve may not open fully."),
         CheckId.ReturnMargin => new(
-            "Part of the springs' torque left to close the valve, minimum over the sweep", "(spring torque - torque that friction and pedal take) / spring torque, weakest springs and maximum friction",
-            "Friction in the outer and the pedal's weight eat up the springs: the valve returns slowly or hangs open. Ease the outer's bends, give the pedal a spring of its own, or fit stronger return springs."),
+            "Part of the springs' torque left to close the valve, minimum over the sweep", "(spring torque - torque that drag, friction and pedal take) / spring torque, weakest springs, maximum friction and drag",
+            "Drag, friction in the outer and the pedal's weight eat up the springs: the valve returns slowly or hangs open. Fit a cable with less drag, ease the outer's bends, give the pedal a spring of its own, or fit stronger return springs."),
         CheckId.ReturnOneFailed => new(
-            "The same with one return spring broken", "as return-margin, with the springs that are left",
-            "With one spring broken the other does not close the valve against friction and pedal. Each must do it alone."),
+            "The same with the strongest return spring broken", "as return-margin, with the springs that are left",
+            "With one spring broken the other does not close the valve against drag, friction and pedal. Each must do it alone."),
+        CheckId.ClosingTime => new(
+            "Time from wide open to closed, foot off", "the torque left over, integrated over the sweep, against the inertia of plate, shaft, quadrant and pedal; without the air on the plate",
+            "The valve closes too slowly, or not at all. Find what drags. Time it on the vehicle before you rely on this number."),
         CheckId.FootForce => new(
-            "Maximum foot force, pedal going down", "wire tension at the pedal times the lever, maximum over the sweep", "The pedal is heavy under the foot."),
+            "Maximum foot force, pedal going down", "wire tension at the pedal, drag included, times the lever; maximum over the sweep", "The pedal is heavy under the foot."),
         CheckId.Suddenness => new(
             "Off-idle gain: flow area of the first tenth of the pedal, over a tenth", "flow area at a tenth of the pedal / 0.1",
             "The engine comes off idle suddenly and is hard to drive slowly. A quadrant that starts with a larger radius is gentler."),

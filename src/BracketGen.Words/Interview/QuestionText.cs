@@ -54,6 +54,11 @@ public static class QuestionText
             "Lever ratio?", "Pad travel to the floor divided by the pull to the floor; no unit. You can write a table into the file later."),
         QuestionId.PadLoad => (
             "The pedal's own force at the pad, cable off?", "In N, positive if the pedal's weight opens the valve, negative if a spring lifts the pedal: -1.5 +/- 0.5."),
+        QuestionId.ClosingDrag => (
+            "Closing drag of the cable?",
+            "Outer routed as on the vehicle, pedal end unhooked: pull at the end fitting with a spring balance, over the whole stroke, after standing. The largest reading, in N: 2 +/- 0.5. Leave empty if you cannot measure it."),
+        QuestionId.OpeningDrag => (
+            "Opening drag of the cable?", "The same from the other end: pull at the pedal end, end fitting free. Leave empty if you cannot measure it."),
         _ => ("Sensor reading that the controller takes for closed?", "In V. Leave empty if the controller learns its own zero."),
     };
 
@@ -87,11 +92,17 @@ public static class QuestionText
     private static (string Ask, string Explain) OfThrottleBody(QuestionId id, string item) => id switch
     {
         QuestionId.TorqueClosed => (
-            "Closing torque on the closed stop?",
+            "Closing torque of all springs together, on the closed stop?",
             "Pull a lever on the shaft with a spring balance and read it while the valve closes slowly: force times lever. In N m, or with a unit: 6 lbf in +/- 0.5 lbf in."),
-        QuestionId.TorqueOpen => ("Closing torque on the wide-open stop?", "Measure as on the closed stop."),
+        QuestionId.TorqueOpen => ("Closing torque of all springs together, on the wide-open stop?", "Measure as on the closed stop."),
         QuestionId.SpringCount => (
             "How many return springs close the valve alone?", "Unhook the others and try each one. At least two are needed (49 CFR 571.124 S5)."),
+        QuestionId.SpringAloneClosed => (
+            $"Closing torque of return spring {item} alone, on the closed stop?", "Unhook the others and read it while the valve closes slowly: 0.27 +/- 0.03."),
+        QuestionId.SpringAloneOpen => ($"Closing torque of return spring {item} alone, on the wide-open stop?", "Measure as on the closed stop."),
+        QuestionId.ShaftDrag => (
+            "Drag at the throttle shaft?",
+            "Read the torque at one place as the valve opens and as it closes: half the difference, in N m. Read it after standing: 0.01 +/- 0.005. Leave empty if you cannot measure it."),
         QuestionId.ClosedAngle => ("Closed angle of the valve?", "Between the valve plate and the cross-section of the bore, in degrees."),
         QuestionId.ClosedVolts => ("Sensor reading on the closed stop?", "In V, cable off. Leave empty if there is no position sensor."),
         QuestionId.OpenVolts => ("Sensor reading on the wide-open stop?", "In V, valve held open by hand, cable off."),

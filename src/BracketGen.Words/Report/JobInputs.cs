@@ -7,6 +7,7 @@ using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Results;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Words.Report;
@@ -45,6 +46,9 @@ public sealed class JobInputs(Solution solution)
     private InputRow Row(string name, Quantity quantity, Measured value) =>
         new(name, _units.Write(quantity, value.Value), value.PlusMinus > 0 ? _units.Write(quantity, value.PlusMinus) : "");
 
+    private InputRow Drag(string name, Measured drag, double atWorst, Quantity quantity) =>
+        new(name, DragText.Value(drag, atWorst, quantity, _units), drag.PlusMinus > 0 ? _units.Write(quantity, drag.PlusMinus) : "");
+
     private IEnumerable<InputRow> Body(ThrottleBody body)
     {
         var quadrant = body.Quadrant;
@@ -68,6 +72,19 @@ public sealed class JobInputs(Solution solution)
         yield return new("return springs", Phrases.Plain(body.Springs.Count));
         yield return Row("closing torque, closed", Quantity.Torque, body.Springs.TorqueClosed);
         yield return Row("closing torque, wide open", Quantity.Torque, body.Springs.TorqueOpen);
+        for (var i = 0; i < body.Springs.Each.Length; i++)
+        {
+            yield return Row($"spring {i + 1} alone, closed", Quantity.Torque, body.Springs.Each[i].TorqueClosed);
+            yield return Row($"spring {i + 1} alone, wide open", Quantity.Torque, body.Springs.Each[i].TorqueOpen);
+        }
+
+        if (body.Springs is { Each.Length: < 2, Count: > 1 })
+        {
+            yield return new("each return spring alone", "not measured: all count as equally strong");
+        }
+
+        yield return Drag("drag at the throttle shaft", body.ShaftDrag, ThrottleBody.ShaftDragAtWorst, Quantity.Torque);
+        yield return new("moment of inertia at the shaft", $"{Phrases.Plain(Math.Round(body.Inertia * 1000, 1))} kg mm²{(body.MeasuredInertia is null ? ", estimated" : "")}");
         if (body.Sensor is { } sensor)
         {
             yield return new("sensor, closed and wide open", $"{Volts(sensor.ClosedVolts)} and {Volts(sensor.OpenVolts)}");
@@ -135,10 +152,13 @@ public sealed class JobInputs(Solution solution)
         yield return new("minimum bend radius of the outer", Length(cable.MinBendRadius));
         yield return new("maximum fleet angle", Degrees(cable.FleetLimit));
         yield return new("friction coefficient of the wire in the outer", Phrases.Plain(cable.Friction.Value), cable.Friction.PlusMinus > 0 ? Phrases.Plain(cable.Friction.PlusMinus) : "");
+        yield return Drag("closing drag of the cable", cable.ClosingDrag, Cable.DragAtWorst, Quantity.Force);
+        yield return Drag("opening drag of the cable", cable.OpeningDrag, Cable.DragAtWorst, Quantity.Force);
         yield return Row("available pull", Quantity.Length, vehicle.Pedal.AvailablePull);
         yield return new("full pad travel", Length(vehicle.Pedal.FullStroke));
         yield return new(
             "force at the pad with which the released pedal opens the valve", _units.Write(Quantity.Force, vehicle.Pedal.PadLoad.Value), vehicle.Pedal.PadLoad.PlusMinus > 0 ? _units.Write(Quantity.Force, vehicle.Pedal.PadLoad.PlusMinus) : "");
+        yield return new("mass of the pedal at the pad", _units.Write(Quantity.Mass, vehicle.Pedal.PadMass));
         yield return new("foot force, pedal stamped on", _units.Write(Quantity.Force, vehicle.Pedal.ProofForce));
         yield return new("zero of the controller", vehicle.Controller.ZeroVolts is { } zero ? Volts(zero) : "learned");
     }
@@ -170,6 +190,7 @@ public sealed class JobInputs(Solution solution)
         yield return new("minimum clearance, end fitting to stop", Length(wanted.FittingClearance));
         yield return new("minimum clearance, bracket to moving parts", Length(wanted.SweepClearance));
         yield return new("minimum clearance, bracket to keep-outs", Length(wanted.KeepOutClearance));
+        yield return new("factor on measured drag for dirt and cold", Phrases.Plain(wanted.DirtAndCold));
         yield return new("part of the adjuster's half range kept unused", _units.Write(Quantity.Fraction, wanted.AdjusterReserve));
         yield return new("opening for the outer end", wanted.StopOpening switch { StopOpening.Hole => "round hole", StopOpening.OpenSlot => "open slot", _ => "hole, or slot if the fitting needs one" });
         yield return new("sheet", $"{_units.WriteRange(Quantity.Length, wanted.MinThickness, wanted.MaxThickness)}{(wanted.Materials.IsEmpty ? ", any in stock" : $", {string.Join(", ", wanted.Materials)}")}");

@@ -45,12 +45,19 @@ public static class MechanismFacts
         if (!mechanism.Returns.IsEmpty)
         {
             var least = ReturnMargin.Least(mechanism.Returns);
-            yield return new("Return margin", Part(least.Fraction), $"minimum, at {Degrees(least.Opening.Radians)}; weakest springs, most friction");
+            yield return new("Return margin", Part(least.Fraction), $"minimum, at {Degrees(least.Opening.Radians)}; weakest springs, most friction and drag");
         }
 
         if (!mechanism.ReturnsOneFailed.IsEmpty)
         {
-            yield return new("With one spring broken", Part(ReturnMargin.Least(mechanism.ReturnsOneFailed).Fraction), "it must still close the valve");
+            yield return new("With one spring broken", Part(ReturnMargin.Least(mechanism.ReturnsOneFailed).Fraction), "the strongest; the others must still close the valve");
+        }
+
+        if (mechanism.Return is { } study)
+        {
+            yield return new("Closing drag of the cable", units.Write(Quantity.Force, solution.Job.Vehicle.Cable.ClosingDrag.Value), DragText.Counted(solution.Job));
+            yield return new(DragText.Acceptance, DragText.Greatest(study, units), DragText.Rule(study, units));
+            yield return new("Closing time", double.IsFinite(study.ClosingTime) ? units.Write(Quantity.Time, study.ClosingTime) : "never", "from wide open, foot off; calculated, not timed");
         }
 
         if (mechanism.Sensor is { } sensor)

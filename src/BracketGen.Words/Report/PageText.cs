@@ -29,6 +29,9 @@ public static class PageText
     /// <summary>Heading of the charts.</summary>
     public const string Charts = "Forces and travel";
 
+    /// <summary>Heading of the single failures.</summary>
+    public const string Failures = Results.FailureText.Heading;
+
     /// <summary>Heading of the probabilities.</summary>
     public const string Sure = "How sure the answer is";
 

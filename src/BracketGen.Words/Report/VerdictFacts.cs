@@ -54,7 +54,7 @@ public static class VerdictFacts
 
             if (!mechanism.Returns.IsEmpty)
             {
-                yield return new("Return margin", Part(ReturnMargin.Least(mechanism.Returns).Fraction), "minimum over the sweep; weakest springs, most friction");
+                yield return new("Return margin", Part(ReturnMargin.Least(mechanism.Returns).Fraction), "minimum over the sweep; weakest springs, most friction and drag");
             }
         }
 

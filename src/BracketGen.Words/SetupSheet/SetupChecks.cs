@@ -31,6 +31,7 @@ public sealed class SetupChecks(Solution solution, SetupSettings settings)
             2 => "Do the same with each return spring unhooked in turn: either spring closes the valve alone.",
             _ => "A second return spring is fitted and closes the valve alone with the first one unhooked. The profile of the throttle body gives one spring only: fit another.",
         };
+        yield return "Time it: from the floor the valve is closed within one second, two in a vehicle above 4,536 kg, three at -18 °C and below (49 CFR 571.124 S5.3, from memory).";
         yield return travel.ReachesWideOpen
             ? $"Pedal on the floor, worked by foot, carpet and mat in place: the valve is on its wide-open stop{Reads(settings.FlooredVolts)}."
             : $"Pedal on the floor, worked by foot, carpet and mat in place: the valve is at {_units.Degrees(travel.Reached)}{Reads(settings.FlooredVolts)}.";

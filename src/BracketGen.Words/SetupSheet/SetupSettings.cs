@@ -3,6 +3,7 @@ using BracketGen.Design.Study;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Words.SetupSheet;
 
@@ -35,6 +36,11 @@ public sealed class SetupSettings(Solution solution)
     /// <summary>What, value and how.</summary>
     public IEnumerable<(string What, string Value, string How)> Rows()
     {
+        if (solution.Mechanism?.Return is { } study)
+        {
+            yield return (DragText.Acceptance, DragText.Greatest(study, Job.Units), $"{DragText.HowToMeasure} {DragText.Rule(study, Job.Units)}");
+        }
+
         if (End.AdjusterRange > 0)
         {
             var shift = solution.Placement?.AdjusterShift ?? 0;

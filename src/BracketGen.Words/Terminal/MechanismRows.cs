@@ -40,7 +40,7 @@ public static class MechanismRows
                 : [],
             ["bends of the outer", Degrees(report.Friction.TotalBend.Degrees), $"{(report.Outer?.Route is null ? "by the profile" : "on its route to the bulkhead")}; the wire's tension grows {UnitSystems.Decimals(report.Friction.Ratio, "0.00")} times"],
             .. OuterRows(job, report),
-            .. ReturnRows(report),
+            .. ReturnRows(job, report),
         ];
     }
 
@@ -60,7 +60,7 @@ public static class MechanismRows
         return
         [
             Percent(point.Pedal), Percent(point.Valve), Percent(point.Area),
-            Force(loaded.Friction.Opening(tension) * gain - load), Force(loaded.Friction.Closing(tension) * gain - load),
+            Force(loaded.Friction.Opening(tension) * gain - load), Force(loaded.Friction.Closing(loaded.ClosingTensionAt(opening)) * gain - load),
             .. report.Sensor is { } sensor ? new[] { job.Units.Write(Quantity.Voltage, sensor.Volts(opening)) } : [],
         ];
     }
@@ -84,14 +84,27 @@ public static class MechanismRows
         }
     }
 
-    private static IEnumerable<string[]> ReturnRows(MechanismReport report)
+    private static IEnumerable<string[]> ReturnRows(Job job, MechanismReport report)
     {
+        if (report.Return is not { } study)
+        {
+            yield break;
+        }
+
         var least = ReturnMargin.Least(report.Returns);
-        yield return ["springs left to close", Percent(least.Fraction), $"minimum, at {Degrees(least.Opening.Degrees)}; weakest springs, maximum friction"];
+        yield return ["closing drag of the cable", job.Units.Write(Quantity.Force, job.Vehicle.Cable.ClosingDrag.Value), DragText.Counted(job)];
+        yield return ["springs left to close", Percent(least.Fraction), $"minimum, at {Degrees(least.Opening.Degrees)}; weakest springs, maximum friction and drag"];
         if (!report.ReturnsOneFailed.IsEmpty)
         {
-            yield return ["with one spring broken", Percent(ReturnMargin.Least(report.ReturnsOneFailed).Fraction), "it must still close the valve"];
+            yield return ["with one spring broken", Percent(ReturnMargin.Least(report.ReturnsOneFailed).Fraction), "the strongest; the others must still close the valve"];
         }
+
+        yield return [DragText.Acceptance.ToLowerInvariant(), DragText.Greatest(study, job.Units), DragText.Rule(study, job.Units)];
+        yield return
+        [
+            "closed after", double.IsFinite(study.ClosingTime) ? job.Units.Write(Quantity.Time, study.ClosingTime) : "never",
+            "from wide open, foot off; calculated, not timed",
+        ];
     }
 
     /// <summary>What the sensor reads and how to set it; null where there is none.</summary>

@@ -21,6 +21,12 @@ public static class SketchText
     /// <summary>Shaft, letter I.</summary>
     public const string Shaft = "shaft I";
 
+    /// <summary>End of the cable at the quadrant.</summary>
+    public const string FittingEnd = "fitting";
+
+    /// <summary>End of the cable at the pedal.</summary>
+    public const string PedalEnd = "pedal end";
+
     /// <summary>Force on the lever.</summary>
     public const string Force = "force";
 

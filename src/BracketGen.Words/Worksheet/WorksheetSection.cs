@@ -46,6 +46,9 @@ public enum SketchKind
     /// <summary>Pedal.</summary>
     Pedal,
 
+    /// <summary>Drag of the cable with a spring balance.</summary>
+    Drag,
+
     /// <summary>Bulkhead.</summary>
     Bulkhead,
 

@@ -48,12 +48,14 @@ public static class WorksheetSections
                 ]),
             new(
                 "4  Return springs, cable off", SketchKind.Torque,
-                "spring balance on a lever clamped to the throttle shaft, pulled square; torque = force x lever.",
-                "reading while opening: friction is then in it. Read while it closes slowly. One spring in two coils is one spring.",
+                "spring balance on a lever clamped to the throttle shaft, pulled square; closing torque = force x lever. Each spring alone with the others unhooked.",
+                "reading while opening: drag is then in it. Read while it closes slowly: what the coils of the springs rub is then taken off. One spring in two coils is one spring.",
                 [
-                    new("", "closing torque on the closed stop", torque, "torque_closed", true),
-                    new("", "closing torque on the wide-open stop", torque, "torque_open", true),
-                    new("", "springs that each close the valve alone", "", "count"),
+                    new("", "all springs, closed stop", torque, "torque_closed", true),
+                    new("", "all springs, wide-open stop", torque, "torque_open", true),
+                    new("", "spring 1 alone, closed stop", torque, "each", true), new("", "spring 1 alone, wide-open stop", torque, "each", true),
+                    new("", "spring 2 alone, closed stop", torque, "each", true), new("", "spring 2 alone, wide-open stop", torque, "each", true),
+                    new("", "drag at the shaft: half of (opening - closing torque)", torque, "shaft_drag", true),
                 ]),
             new(
                 "5  Mount face: holes", SketchKind.Mount,
@@ -135,7 +137,17 @@ public static class WorksheetSections
                     new("", "the pedal's own force at the pad, cable off", force, "pad_load", true),
                 ]),
             new(
-                "4  Bulkhead, engine in its final place", SketchKind.Bulkhead,
+                "4  Drag of the cable, outer routed as on the vehicle", SketchKind.Drag,
+                "spring balance, pulled slowly over the whole stroke; after the car has stood, and cold if it matters. The largest reading counts, breaking away or moving.",
+                "measuring the cable laid out straight on the bench: it drags less than in its bends.",
+                [
+                    new("A", "closing drag: pull at the fitting, pedal end unhooked", force, "closing_drag", true),
+                    new("B", "opening drag: pull at the pedal end, fitting free", force, "opening_drag", true),
+                    new("", "pull at B with a known weight on the fitting", force, "friction"),
+                    new("", "and that weight: friction is ln((pull - B) / weight) / bends", force, "friction"),
+                ]),
+            new(
+                "5  Bulkhead, engine in its final place", SketchKind.Bulkhead,
                 "rule and plumb line from the throttle shaft; axes as on the sheet of the throttle body.",
                 "measuring before the engine is on its mounts.",
                 [

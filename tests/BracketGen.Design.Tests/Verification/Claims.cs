@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Throttles;
@@ -38,6 +39,10 @@ internal static class Claims
     public static ImmutableArray<Claim> All { get; } =
     [
         Capstan(0.1, 180, 1.37), Capstan(0.3, 180, 2.57), Capstan(0.2, 360, 3.51), Capstan(0.2, 720, 12.3),
+        new(Forces, "closing time, constant 250 N mm on 300 kg mm² over 84°: √(2 θ J/M)", "uniformly accelerated rotation, any handbook of mechanics", Math.Sqrt(2 * Angle.FromDegrees(84).Radians * 0.3 / 250), "s", 1e-9,
+            () => ClosingMotion.Time(Closing(_ => 250), _ => 0.3)),
+        new(Forces, "closing time, 250 N mm and 400 N mm/rad on 300 kg mm² over 84°: acos(a/A)/ω", "simple harmonic motion, any handbook of mechanics",
+            Math.Acos(0.625 / (0.625 + Angle.FromDegrees(84).Radians)) / Math.Sqrt(400 / 0.3), "s", 1e-3, () => ClosingMotion.Time(Closing(at => 250 + 400 * at), _ => 0.3)),
         new(Forces, "open part of the bore, plate turned 50° from 10°, no shaft", "J. B. Heywood, Internal Combustion Engine Fundamentals, 1988, eq. 7.18", 0.49229, "", 1e-4,
             () => new ButterflyValve(58, 0, Angle.FromDegrees(10)).AreaFraction(Angle.FromDegrees(50))),
         new(Forces, "maximum open area, bore 58 mm, shaft 4 mm: πD²/4 - dD", "the same, below eq. 7.18", 2410.1, "mm²", 2e-4,
@@ -86,6 +91,9 @@ internal static class Claims
     private static Claim Capstan(double friction, double degrees, double ratio) => new(
         Forces, $"tension over a bend, friction {friction.ToString(System.Globalization.CultureInfo.InvariantCulture)}, {degrees:0}°: e^(μβ)", "Euler and Eytelwein, tables of rope friction; from memory", ratio, "",
         0.006, () => new CableFriction(friction, Angle.FromDegrees(degrees)).Ratio);
+
+    private static ImmutableArray<ReturnMargin> Closing(Func<double, double> torque) =>
+        [.. Enumerable.Range(0, 49).Select(i => Angle.FromDegrees(84 * i / 48.0)).Select(at => new ReturnMargin(at, torque(at.Radians), 0))];
 
     private static Claim Din(double ratio, double factor) => new(
         Bending, $"correction factor k at r/s = {ratio.ToString(System.Globalization.CultureInfo.InvariantCulture)}", "DIN 6935, table 1; from memory", factor, "", 0.01, () => Din6935Rule.CorrectionFactor(ratio * 3, 3));

@@ -34,7 +34,7 @@ public class WorksheetTests
             new HashSet<string>
             {
                 "opens", "bore", "shaft_diameter", "pitch_radius", "rotation", "pocket_angle", "groove_extent", "groove_width", "slot_width",
-                "outer_radius", "thickness", "torque_closed", "torque_open", "count", "normal", "at", "thread", "boss_diameter", "wire_diameter",
+                "outer_radius", "thickness", "torque_closed", "torque_open", "each", "shaft_drag", "closing_drag", "opening_drag", "normal", "at", "thread", "boss_diameter", "wire_diameter",
                 "outer_diameter", "free_inner_length", "min_bend_radius", "diameter", "length", "range", "available_pull", "lever_ratio",
             },
             keys);
