@@ -24,10 +24,10 @@ internal static class SureSection
             html.Line("p", SureText.Adjuster(mechanism, sure, scene.Units));
         }
 
-        Ranking(html, mechanism, sure);
+        Ranking(html, sure);
     }
 
-    private static void Ranking(HtmlWriter html, MechanismReport mechanism, TravelUncertainty sure)
+    private static void Ranking(HtmlWriter html, TravelUncertainty sure)
     {
         var contributions = sure.Ranking.Contributions;
         html.Line("h3", SureText.MeasureAgain);
@@ -37,7 +37,7 @@ internal static class SureSection
             return;
         }
 
-        html.Line("p", SureText.First(mechanism, sure));
+        html.Line("p", SureText.First(sure));
         using var list = html.Open("ol", ("class", "shares"));
         foreach (var c in contributions.Where(c => c.Share >= LeastShare))
         {
