@@ -84,9 +84,11 @@ public static class SeatTolerances
 
         var (one, other) = bolts.SelectMany((a, i) => bolts.Skip(i + 1).Select(b => (One: a, Other: b))).MaxBy(p => p.One.Centre.DistanceTo(p.Other.Centre));
         var distance = one.Centre.DistanceTo(other.Centre);
+
+        // Both across to the same side, so that equal moves shift it and opposite ones turn it.
         yield return new("bolts in their holes, along", Way((other.Centre - one.Centre) / distance).XY, Math.Min(Play(one), Play(other)));
         yield return new($"bolts in their holes, across at {one.Name}", 1 / distance * Turning(other).XY, Play(one));
-        yield return new($"bolts in their holes, across at {other.Name}", 1 / distance * Turning(one).XY, Play(other));
+        yield return new($"bolts in their holes, across at {other.Name}", -1 / distance * Turning(one).XY, Play(other));
     }
 
     /// <summary>Angle by which the play of the bolts lets the bracket turn, each way; null on a single bolt, which does not hold it.</summary>
