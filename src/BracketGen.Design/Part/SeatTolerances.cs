@@ -11,7 +11,7 @@ namespace BracketGen.Design.Part;
 /// <summary>How cutting, bending and bolting on move the outer's seat.</summary>
 public static class SeatTolerances
 {
-    /// <summary>Limit deviation of a bend angle made on a press brake without correction (rad; ±1°, common practice, no source).</summary>
+    /// <summary>Limit deviation of a bend angle made on a press brake without correction (±1°, common practice, no source).</summary>
     /// <remarks>ISO 2768-1 m allows less on a leg longer than 10 mm; what a shop's first part does is wider, and it is what counts here.</remarks>
     public static readonly Angle BendAngle = Angle.FromDegrees(1);
 
