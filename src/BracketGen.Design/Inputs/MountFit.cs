@@ -50,6 +50,6 @@ public sealed record MountFit(Plane Face, int Worst, double Height, double Allow
         }
 
         var (low, high) = (heights.Zip(known, (h, k) => h - k).Max(), heights.Zip(known, (h, k) => h + k).Min());
-        return low <= high ? Math.Clamp(sum / weights, low, high) : (low + high) / 2;
+        return low <= high ? Math.Clamp(sum / weights, low, high) : sum / weights;
     }
 }
