@@ -1,4 +1,3 @@
-using BracketGen.Design.Checks;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Mechanism.Uncertainty;
