@@ -133,14 +133,10 @@ public static class MechanismChecks
             };
         }
 
-        if (report.Uncertainty is { } free)
+        if (report is { Uncertainty: { } free, BracketIsKnown: true })
         {
             var wanted = job.Preferences.FreePlay;
-            yield return new(CheckId.FreePlayMost, free.MostFreePlay(LeastWorking), Math.Max(MostTimesWanted * wanted.Value, wanted.Max))
-            {
-                Unfavourable = report.BracketIsKnown ? null : double.NaN,
-                Doubt = Doubt.NoBracket,
-            };
+            yield return new(CheckId.FreePlayMost, free.MostFreePlay(LeastWorking), Math.Max(MostTimesWanted * wanted.Value, wanted.Max));
         }
     }
 

@@ -126,7 +126,7 @@ public static class MechanismRows
 
     /// <summary>Heading of <see cref="Probabilities"/>.</summary>
     public static string ProbabilityHeading(TravelUncertainty sure) =>
-        $"How sure, over every ± ({sure.Run.Count.ToString("#,0", CultureInfo.InvariantCulture)} samples, worst cases in brackets):";
+        $"How sure, over every ± ({sure.Run.Count.ToString("#,0", CultureInfo.InvariantCulture)} samples: what they prove with 95 % confidence; worst cases in brackets):";
 
     /// <summary>How sure the travel is, as rows: name, probability, remark.</summary>
     public static IReadOnlyList<string[]> Probabilities(Job job, MechanismReport report, TravelUncertainty sure)
@@ -168,11 +168,11 @@ public static class MechanismRows
 
     private static string Percent(double part) => UnitSystem.Metric.Write(Quantity.Fraction, part);
 
-    private static string Probability(Probability found) => UnitSystem.Metric.Write(Quantity.Fraction, found.Value);
+    // What is proven, rounded down: it must not promise more than was found.
+    private static string Probability(Probability found) => $"{UnitSystems.Decimals(Math.Floor(10_000 * found.LowerBound) / 100, "0.00")} %";
 
-    // Rounded down: it must not promise more than was found.
     private static string Bound(Probability found) =>
-        $"proven {UnitSystems.Decimals(Math.Floor(10_000 * found.LowerBound) / 100, "0.00")} %, standard error {UnitSystems.Decimals(Math.Ceiling(10_000 * found.StandardError) / 100, "0.00")} %";
+        $"{UnitSystem.Metric.Write(Quantity.Fraction, found.Value)} of the samples, standard error {UnitSystems.Decimals(Math.Ceiling(10_000 * found.StandardError) / 100, "0.00")} %";
 
     private static string Degrees(double value) => UnitSystems.Decimals(value, "0.0") + "°";
 }
