@@ -1,4 +1,5 @@
 using BracketGen.Cli.Terminal;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
@@ -13,13 +14,13 @@ public class BeginTests
 {
     private static readonly string[] Plover =
     [
-        "Plover", "1.5", "5", "138 +/- 1", "", "60", "", "barrel", "6", "8", "1", "M8x1", "13", "5", "14", "51 ± 0.5", "3.4", "0.5 +- 0.2", "1.2 +/- 0.3", "1.4 +/- 0.3", "",
+        "Plover", "1.5", "5", "138 +/- 1", "", "60", "", "2.1", "7x19", "barrel", "6", "8", "1", "M8x1", "13", "5", "14", "51 ± 0.5", "3.4", "0.5 +- 0.2", "1.2 +/- 0.3", "1.4 +/- 0.3", "",
     ];
 
     private static readonly string[] Alder =
     [
-        "Alder 58", "1", "58", "8", "", "31.5 +/- 0.2", "84 +/- 1", "-20 +/- 1", "150", "3", "2.2", "34.5", "9", "14",
-        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "", "520 mV", "4.46", "0, 0, 1", "", "-50 -22 -24", "", "15", "-50, 12, -24", "M6", "15",
+        "Alder 58", "1", "58", "8", "", "31.5 +/- 0.2", "84 +/- 1", "-20 +/- 1", "150", "3", "2.2", "34.5", "9", "14", "barrel", "7.2", "8.2", "along the shaft",
+        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "", "520 mV", "4.46", "-63", "0", "72", "60", "60", "0, 0, 1", "", "-50 -22 -24", "", "15", "-50, 12, -24", "M6", "15",
         "1", "idle \"valve\"", "", "42, -60, -45", "85, -20, 15",
     ];
 
@@ -52,6 +53,8 @@ public class BeginTests
         Assert.Equal(0.52, body.Sensor!.ClosedVolts);
         Assert.Equal(new ThrottlePoint(-50, -22, -24), body.Mount.Holes[0].At);
         Assert.Equal("M6", body.Mount.Holes[1].Thread.Name);
+        Assert.Equal(new FittingPocket(PocketKind.Bore, 7.2, 7.2, 8.2, true), body.Quadrant.PocketShape);
+        Assert.Equal(new BoreAxis(-63, Angle.Zero, 72, 60, 60), body.BoreAxis);
         Assert.Equal("idle \"valve\"", Assert.Single(body.KeepOuts).Name);
     }
 
@@ -76,7 +79,7 @@ public class BeginTests
         var file = place.PathOf("new.toml");
         string[] answers =
         [
-            "", "Plover", "1.5 lbf", "-3", "one", "1.5", "1.5", "5", "9", "138 +/-", "back", "5", "138 +/- 1", .. Plover[4..7], "box", .. Plover[7..],
+            "", "Plover", "1.5 lbf", "-3", "one", "1.5", "1.5", "5", "9", "138 +/-", "back", "5", "138 +/- 1", .. Plover[4..9], "box", .. Plover[9..],
         ];
         var result = BracketGenProgram.Answer(answers, "begin", "vehicle", file);
         Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
@@ -96,7 +99,7 @@ public class BeginTests
     {
         using var place = new Workplace();
         var file = place.PathOf("new.toml");
-        var result = BracketGenProgram.Answer(["Dunlin", "back", .. Plover[..8], "back", "ball", "6", .. Plover[10..]], "begin", "vehicle", file);
+        var result = BracketGenProgram.Answer(["Dunlin", "back", .. Plover[..10], "back", "ball", "6", .. Plover[12..]], "begin", "vehicle", file);
         Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
         var vehicle = ProfileReader.ReadVehicle(file, new DiskFileSource()).Value!;
         Assert.Equal("Plover", vehicle.Name);
@@ -106,7 +109,7 @@ public class BeginTests
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
-    [InlineData(18)]
+    [InlineData(20)]
     public void The_end_of_input_leaves_without_writing(int answers)
     {
         using var place = new Workplace();

@@ -61,8 +61,10 @@ public class MechanismReportTests
             one.Checks.Select(c => (c.Code, Math.Round(c.Value, 4))),
             other.Checks.Select(c => (c.Code, Math.Round(c.Value, 4))));
         var (a, b) = (one.Mechanism!, other.Mechanism!);
-        Assert.Equal(a.Outer!.Route!.Length, b.Outer!.Route!.Length, 1e-4);
-        Assert.Equal(0, a.Outer.Route.At(100).Point.MirroredInY.DistanceTo(b.Outer.Route.At(100).Point), 1e-3);
+        Assert.Equal(a.Outer!.Shortest!.Length, b.Outer!.Shortest!.Length, 1e-4);
+        Assert.Equal(a.Outer.Order, b.Outer.Order);
+        Assert.Equal(a.Outer.Points(10).Length, b.Outer.Points(10).Length);
+        Assert.All(a.Outer.Points(10).Zip(b.Outer.Points(10)), p => Assert.True(p.First.MirroredInY.DistanceTo(p.Second) < 1e-3));
     }
 
     // Pull of an eccentric circle by the taut string: dL/dθ = -h at the leaving normal; where the wire keeps its direction the
@@ -96,7 +98,7 @@ public class MechanismReportTests
     public void A_heavy_pedal_is_a_danger()
     {
         var pedal = Plover.Vehicle.Pedal with { PadLoad = 2 };
-        var cable = Plover.Vehicle.Cable with { Friction = 0.15, TotalBend = Angle.Straight };
+        var cable = Plover.Vehicle.Cable with { Friction = 0.15, TotalBend = Math.PI };
         var solution = Designer.Solve(Plover with { Bulkhead = null, Vehicle = Plover.Vehicle with { Pedal = pedal, Cable = cable } });
         var needed = (2 * 3.4 * Math.Exp(0.15 * Math.PI) + 1.5 * 1.5) * 31.5 + 1.5 * 15;
         var least = Plover.Body.Springs.TorqueClosed.Min;
@@ -158,21 +160,106 @@ public class MechanismReportTests
         var shorter = Plover with { Vehicle = Plover.Vehicle with { Cable = Plover.Vehicle.Cable with { OuterLength = 200 } } };
         var solution = Designer.Solve(shorter);
         Assert.False(Check(solution, "outer-length").Passes);
-        Assert.Null(solution.Mechanism!.Outer!.Route);
+        Assert.False(solution.Mechanism!.Outer!.IsLaid);
         Assert.IsType<OuterTooShort>(solution.Mechanism.Outer.Problem);
+        Assert.Equal(0, Check(solution, "outer-bend-radius").Value);
+    }
+
+    private static Job WithOuter(Measured? length, Measured? bend = null) => Plover with
+    {
+        Vehicle = Plover.Vehicle with
+        {
+            Cable = Plover.Vehicle.Cable with { OuterLength = length, TotalBend = bend ?? Plover.Vehicle.Cable.TotalBend },
+        },
+    };
+
+    private static MechanismReport At(Measured? length, Measured? bend = null) =>
+        MechanismReport.Of(WithOuter(length, bend), Answer.Travel, Answer.Placement, Answer.Bracket, 64);
+
+    /// <summary>Issue case: outers of 430 to 1500 mm had the bends of the shortest route. As rods they have more with every length, up to a loop.</summary>
+    [Fact]
+    public void Spare_outer_adds_bends_and_is_said()
+    {
+        var bends = new[] { 420.0, 450, 500, 600, 800 }.Select(l => At(l).Friction.TotalBend.Degrees).ToArray();
+        Assert.Equal(bends.Order(), bends);
+        Assert.True(bends[^1] > 300 && bends[0] < 90);
+        MechanismReport well = At(450), spare = At(600);
+        Assert.True(Spare(well).Passes);
+        Assert.Null(well.Outer!.Order);
+        Assert.True(Spare(spare).Fails);
+
+        // What is named to order lies well, and so does one a centimetre shorter.
+        var order = spare.Outer!.Order!.Value;
+        Assert.True(Spare(At(order)).Passes && Spare(At(order - 10)).Passes);
+        Assert.True(At(order).Outer!.MinRadius >= Plover.Vehicle.Cable.MinBendRadius);
+        Assert.Equal(order, At(300).Outer!.Order);
+        Assert.Equal(order, At(null).Outer!.Order);
+        static Check Spare(MechanismReport report) => report.Checks.Single(c => c.Id == CheckId.OuterSpare);
+    }
+
+    /// <summary>Friction takes the larger of what was measured and what is calculated; a bulkhead does not hide the measurement.</summary>
+    [Fact]
+    public void The_larger_of_measured_and_calculated_bends_counts()
+    {
+        var calculated = At(450).Friction.TotalBend.Degrees;
+        Angle less = Angle.FromDegrees(calculated - 30), more = Angle.FromDegrees(calculated + 30);
+        Assert.Equal(calculated, At(450, new(less.Radians)).Friction.TotalBend.Degrees, 1e-9);
+        Assert.Equal(calculated + 30, At(450, new(more.Radians)).Friction.TotalBend.Degrees, 1e-9);
+        Assert.Equal(calculated + 32, At(450, new(more.Radians, 2 * Math.PI / 180)).Friction.TotalBend.Degrees, 1e-9);
+    }
+
+    /// <summary>The worst within the length's ± counts: most bends, smallest radius.</summary>
+    [Fact]
+    public void The_lengths_plus_minus_counts()
+    {
+        var report = At(new Measured(450, 20));
+        Assert.Equal(At(470).Friction.TotalBend.Degrees, report.Friction.TotalBend.Degrees, 1e-9);
+        Assert.Equal(Math.Min(At(430).Outer!.MinRadius, At(470).Outer!.MinRadius), report.Outer!.MinRadius, 1e-9);
+    }
+
+    /// <summary>An outer that was not measured: its radius is not known, the usual bends stand in, and up to a full turn is looked at.</summary>
+    [Fact]
+    public void Without_its_length_nothing_is_claimed()
+    {
+        var report = At(null);
+        Assert.Equal(CheckState.NotKnown, report.Checks.Single(c => c.Id == CheckId.OuterBendRadius).State);
+        Assert.Equal(180, report.Friction.TotalBend.Degrees, 1e-9);
+        Assert.NotNull(report.Return!.AtWorst);
+        Assert.True(report.Return.AtWorst.Value.All < At(450).Return!.All.Min(m => m.Fraction));
+    }
+
+    /// <summary>A clip aside leads the outer through it and adds bends; one on the line changes nothing.</summary>
+    [Fact]
+    public void A_clip_leads_the_outer()
+    {
+        var line = At(450).Outer!.AtLengths[0].Pieces[0].Lines[0];
+        var middle = line.Points.Length / 2;
+        MechanismReport Through(params OuterClip[] clips) => MechanismReport.Of(
+            WithOuter(450) with { Bulkhead = Plover.Bulkhead! with { Clips = [.. clips] } }, Answer.Travel, Answer.Placement, Answer.Bracket, 64);
+        var on = Through(new OuterClip(new(line.Points[middle]), line.Directions[middle], line.Along[middle]));
+        Assert.Equal(2, on.Outer!.AtLengths[0].Pieces.Length);
+        Assert.Equal(line.Bend.Degrees, on.Friction.TotalBend.Degrees, 0.05);
+        var inside = (line.Points[0] + 2 * line.Points[middle] + line.Points[^1]) / 4;
+        var aside = Through(new OuterClip(new(inside)));
+        Assert.True(aside.Outer!.IsLaid, $"{aside.Outer.AtLengths[0].Pieces.Length}");
+        Assert.Contains(aside.Outer.AtLengths[0].Points, p => p.DistanceTo(inside) < 0.01);
+        Assert.True(Math.Abs((aside.Friction.TotalBend - on.Friction.TotalBend).Degrees) > 1);
     }
 
     // The route's ends and directions are those of stop and bulkhead, and its bends are what friction takes.
     [Fact]
     public void The_way_runs_from_the_stop_to_the_bulkhead()
     {
-        var route = Answer.Mechanism!.Outer!.Route!;
+        var route = Answer.Mechanism!.Outer!.Shortest!;
         var bulkhead = Plover.Bulkhead!;
         Assert.Equal(0, route.At(0).Point.DistanceTo(Answer.Placement!.Seat.Vector), 1e-6);
         Assert.Equal(0, route.At(route.Length).Point.DistanceTo(bulkhead.Point.Vector), 1e-4);
         Assert.Equal(Math.PI, route.At(route.Length).Direction.AngleTo(bulkhead.Direction).Radians, 1e-4);
-        Assert.Equal(route.TotalBend, Answer.Mechanism.Friction.TotalBend);
-        Assert.Equal(Plover.Vehicle.Cable.OuterLength!.Value, route.Length + Answer.Mechanism.Outer.Spare, 1e-6);
+        var line = Answer.Mechanism.Outer.AtLengths[0];
+        Assert.Equal(line.MaxBend, Answer.Mechanism.Friction.TotalBend);
+        Assert.Equal(0, line.Points[0].DistanceTo(Answer.Placement.Seat.Vector), 1e-6);
+        Assert.Equal(0, line.Points[^1].DistanceTo(bulkhead.Point.Vector), 1e-3);
+        Assert.Equal(Plover.Vehicle.Cable.OuterLength!.Value.Value, route.Length + Answer.Mechanism.Outer.Spare, 1e-6);
     }
 
     [Fact]

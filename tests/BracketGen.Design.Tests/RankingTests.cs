@@ -27,7 +27,7 @@ public class RankingTests
             var turned = small.OpeningCounterClockwise();
             var offers = Designer.Solve(small).Offers;
             var passing = CandidateSearch.All(turned)
-                .Where(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Bracket, turned.Body, small.Vehicle.Cable, small.Preferences))
+                .Where(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Bracket, turned, c.Placement, c.Travel))
                     .All(CandidateSearch.IsGoodEnough))
                 .ToList();
             Assert.Equal(passing.Count == 0, offers.IsEmpty);

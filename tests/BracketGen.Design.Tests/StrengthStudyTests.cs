@@ -129,7 +129,7 @@ public sealed class StrengthStudyTests
     {
         var thin = Plover with
         {
-            Shop = Plover.Shop with { Stock = [.. Plover.Shop.Stock.Where(s => s.Material.Designation == "DC01" && s.Thickness == 1.5)] },
+            Shop = Plover.Shop with { Stock = [new Stock(Plover.Shop.Stock.First(s => s.Material.Designation == "S235JR").Material, 1.5)] },
             Preferences = Plover.Preferences with { MinThickness = 1, Materials = [] },
         };
         var solution = Designer.Solve(thin, 1, StrengthDetail.Usual);

@@ -169,10 +169,14 @@ public class NumberingTests
         {
             Assert.Contains("vehicle PLV, cable.free_inner_length.value: 139.5, now 141", r.Differences);
             Assert.DoesNotContain(r.Differences, d => d.StartsWith("sheet: ", StringComparison.Ordinal));
-            Assert.Single(r.Differences, d => d.Split(' ')[0] is "vehicle" or "throttle" or "shop" or "material" or "option,");
+            Assert.Single(r.Differences, d => !DescribedSince.Any(k => d.Contains(k, StringComparison.Ordinal))
+                && (d.Split(' ')[0] is "vehicle" or "throttle" or "shop" or "material" or "option,"));
         });
         Assert.True(rig.Register.Bytes.AsSpan().StartsWith(bytes));
     }
+
+    // What the shipped profiles say since that version was used: the casting was a keep-out then.
+    private static readonly string[] DescribedSince = ["bore_axis", "quadrant.pocket", "outer_bore", "wire_construction", "keep_out["];
 
     private static MemoryFileSource Plover(string length) =>
         Estuary.Edit(Estuary.WithSmall, "vehicles/plover.toml", "free_inner_length = { value = 138,", $"free_inner_length = {{ value = {length},");

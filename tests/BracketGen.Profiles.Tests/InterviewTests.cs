@@ -25,6 +25,7 @@ public class InterviewTests
         foreach (var (questions, word) in new (Func<Answers, IEnumerable<Question>>, int)[]
         {
             (VehicleQuestions.After, 0), (VehicleQuestions.After, 1), (VehicleQuestions.After, 2), (ThrottleBodyQuestions.After, 0), (ThrottleBodyQuestions.After, 1),
+            (ThrottleBodyQuestions.After, 2),
         })
         {
             var answers = new Answers();

@@ -23,7 +23,7 @@ public class MechanismKeyTests
         var cable = job.Vehicle.Cable;
         Assert.Equal(new Measured(0.12, 0.04, Evidence.Assumed), cable.Friction);
         Assert.Equal(5, cable.WanderLimit.Degrees, 9);
-        Assert.Equal(180, cable.TotalBend.Degrees, 9);
+        Assert.Equal(180, new Angle(cable.TotalBend.Value).Degrees, 9);
         Assert.Equal((200_000, 0.6, 100), (cable.WireModulus, cable.WireFill, cable.OuterStiffness));
         Assert.Null(cable.OuterLength);
         Assert.Equal(7, job.Body.ValveClosedAngle.Degrees, 9);

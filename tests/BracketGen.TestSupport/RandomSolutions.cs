@@ -35,7 +35,7 @@ public static class RandomSolutions
         var candidate = candidates[(int)(pick * (candidates.Count - 1))];
 
         // The checks in space take their time where a bracket is in the way: a quarter of the cases have them.
-        var inSpace = checks == 0 ? BracketChecks.InSpace(candidate.Bracket, turned.Body, job.Vehicle.Cable, job.Preferences) : [];
+        var inSpace = checks == 0 ? BracketChecks.InSpace(candidate.Bracket, turned, candidate.Placement, candidate.Travel) : [];
         return SolutionOf(job, candidate, candidate.Bracket, [.. candidate.QuickChecks, .. inSpace]);
     });
 

@@ -2,6 +2,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Patterns;
@@ -77,20 +78,27 @@ public static class BracketChecks
 
     /// <summary>The checks in space: what moves, what stands around, and the room for tools.</summary>
     /// <param name="bracket">The bracket in place.</param>
-    /// <param name="body">The throttle body, opening counter-clockwise like the bracket.</param>
-    /// <param name="cable">The cable.</param>
-    /// <param name="preferences">The limits wanted.</param>
+    /// <param name="job">The job, opening counter-clockwise like the bracket.</param>
+    /// <param name="placement">Where the stop is.</param>
+    /// <param name="travel">The travel with the stop there.</param>
     /// <param name="error">How much too small a distance may come out (mm); it never decides whether a limit is kept.</param>
     public static IEnumerable<Check> InSpace(
-        Bracket bracket, ThrottleBody body, Cable cable, Preferences preferences, double error = SpaceDemand.Error) => SpaceDemand
-        .Of(bracket, body, cable, preferences)
-        .Select(d => d.Check(bracket.Folded, error))
-        .GroupBy(c => (c.Id, c.Number))
-        .Select(g => g.MinBy(c => c.Margin)!);
+        Bracket bracket, Job job, StopPlacement placement, Travel travel, double error = SpaceDemand.Error)
+    {
+        var around = new Surroundings(bracket, job, placement, travel);
+        return SpaceDemand.Of(around)
+            .Select(d => d.Check(bracket.Folded, error))
+            .Concat(ObstacleChecks.Of(around))
+            .GroupBy(c => (c.Id, c.Number))
+            .Select(g => g.MinBy(c => c.Margin)!);
+    }
 
     /// <summary>Whether all checks in space pass: the same answer, sooner.</summary>
-    public static bool FitsInSpace(Bracket bracket, ThrottleBody body, Cable cable, Preferences preferences) =>
-        SpaceDemand.Of(bracket, body, cable, preferences).All(d => d.IsMet(bracket.Folded));
+    public static bool FitsInSpace(Bracket bracket, Job job, StopPlacement placement, Travel travel)
+    {
+        var around = new Surroundings(bracket, job, placement, travel);
+        return SpaceDemand.Of(around).All(d => d.IsMet(bracket.Folded)) && ObstacleChecks.Of(around).All(c => c.Passes);
+    }
 
     private static double SlotSide(Bracket bracket)
     {

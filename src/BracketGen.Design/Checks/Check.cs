@@ -29,6 +29,9 @@ public sealed record Check(CheckId Id, double Value, double Limit)
     /// <summary>Name of the thing it speaks of, in the user's words: a hole, a keep-out; null where there is none.</summary>
     public string? Subject { get; init; }
 
+    /// <summary>The two things whose distance it looks at, the nearest of several; null for all other checks.</summary>
+    public Pair? Pair { get; init; }
+
     /// <summary>The second of two cases that the check's words tell apart, for example a bend along the grain.</summary>
     public bool IsVariant { get; init; }
 

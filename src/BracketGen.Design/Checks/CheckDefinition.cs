@@ -66,6 +66,9 @@ public enum LimitSource
     /// <summary>Geometry of the V-die.</summary>
     VDie,
 
+    /// <summary>Machinery's Handbook, wire rope, minimum sheave diameters (from memory).</summary>
+    SheaveRatio,
+
     /// <summary>The material's own data; <see cref="Check.GivenSource"/> names it.</summary>
     Material,
 }

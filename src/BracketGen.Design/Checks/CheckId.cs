@@ -33,6 +33,45 @@ public enum CheckId
     /// <summary>Slot width for the wire.</summary>
     WireInSlot,
 
+    /// <summary>Pocket made for the fitting's shape.</summary>
+    PocketShape,
+
+    /// <summary>Play of the fitting in its pocket.</summary>
+    PocketPlay,
+
+    /// <summary>Fitting wider than the slot.</summary>
+    PocketHold,
+
+    /// <summary>Fitting free to turn with the wire.</summary>
+    PocketTurn,
+
+    /// <summary>Fitting below the quadrant's face.</summary>
+    PocketDepth,
+
+    /// <summary>Wire bent over the groove.</summary>
+    WireBend,
+
+    /// <summary>Groove far wider than the wire.</summary>
+    GrooveLoose,
+
+    /// <summary>Outer's bore too tight for the wire.</summary>
+    OuterBoreTight,
+
+    /// <summary>Outer's bore far wider than the wire.</summary>
+    OuterBoreLoose,
+
+    /// <summary>Quadrant and fitting inside casting or keep-outs.</summary>
+    QuadrantOverlap,
+
+    /// <summary>Quadrant and fitting near casting or keep-outs.</summary>
+    QuadrantClearance,
+
+    /// <summary>Straight wire through casting, keep-outs or springs.</summary>
+    WireOverlap,
+
+    /// <summary>Straight wire near casting, keep-outs or springs.</summary>
+    WireClearance,
+
     /// <summary>Change of the wire's direction at the outer's end.</summary>
     OuterSideLoad,
 
@@ -50,6 +89,12 @@ public enum CheckId
 
     /// <summary>Adjuster travel left.</summary>
     AdjusterReserve,
+
+    /// <summary>Whether the casting is described.</summary>
+    BodyDescribed,
+
+    /// <summary>Whether the mount face's normal points out of the casting.</summary>
+    MountNormal,
 
     /// <summary>Whether a bracket joins mount face and stop at all.</summary>
     BracketShape,
@@ -87,7 +132,19 @@ public enum CheckId
     /// <summary>Bracket to a keep-out.</summary>
     KeepOut,
 
-    /// <summary>Bracket to what moves.</summary>
+    /// <summary>Bracket to the casting.</summary>
+    BodyClearance,
+
+    /// <summary>Outer to what stands and to the bracket.</summary>
+    OuterClearance,
+
+    /// <summary>Outer end to what stands.</summary>
+    OuterEndClearance,
+
+    /// <summary>Outer and outer end to quadrant and fitting.</summary>
+    OuterMoving,
+
+    /// <summary>Bracket and bolts to what moves.</summary>
     MovingParts,
 
     /// <summary>Room for the socket.</summary>
@@ -132,8 +189,11 @@ public enum CheckId
     /// <summary>Place of a stop that is already made, without an adjuster.</summary>
     StopPlace,
 
-    /// <summary>Bend radius of the outer on its route.</summary>
+    /// <summary>Minimum bend radius of the outer at its real length.</summary>
     OuterBendRadius,
+
+    /// <summary>Bends that spare outer adds.</summary>
+    OuterSpare,
 
     /// <summary>Over-travel with lost motion taken off.</summary>
     WideOpenLoaded,

@@ -37,6 +37,11 @@ public static class MechanismChecks
     {
         var cable = job.Vehicle.Cable;
         yield return SideLoad(cable, travel);
+        foreach (var check in ObstacleChecks.OfWire(job, travel, placement))
+        {
+            yield return check;
+        }
+
         if (job.Bulkhead is null)
         {
             yield break;
@@ -46,7 +51,7 @@ public static class MechanismChecks
         yield return new(CheckId.OuterRoute, way is null ? 0 : 1, 1);
         if (way is not null && cable.OuterLength is { } length)
         {
-            yield return new(CheckId.OuterLength, length, way.Length);
+            yield return new(CheckId.OuterLength, length.Min, way.Length);
         }
     }
 
@@ -59,9 +64,10 @@ public static class MechanismChecks
     public static IEnumerable<Check> Of(Job job, MechanismReport report)
     {
         var cable = job.Vehicle.Cable;
-        if (report.Outer?.Route is { } route)
+        if (report.Outer is { } outer)
         {
-            yield return new(CheckId.OuterBendRadius, route.Radius, cable.MinBendRadius);
+            yield return new(CheckId.OuterBendRadius, outer.MinRadius, cable.MinBendRadius);
+            yield return new(CheckId.OuterSpare, outer.IsLaid ? outer.SpareBend.Radians : double.NaN, OuterWay.MostSpareBend.Radians);
         }
 
         // Without a bracket its give is not known, but a bracket that gives more than wanted is not made.

@@ -106,7 +106,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
         var body = job.Body;
         var cable = job.Vehicle.Cable;
         var outer = placement is null ? null : OuterWay.Of(job, placement);
-        var friction = new CableFriction(cable.Friction, outer?.Route?.TotalBend ?? cable.TotalBend)
+        var friction = new CableFriction(cable.Friction, BendsOf(cable, outer))
         {
             OpeningDrag = cable.OpeningDrag.Value,
             ClosingDrag = cable.ClosingDrag.Value,
@@ -134,7 +134,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             Friction = friction,
             Outer = outer,
             FootForces = loaded is null ? [] : FootForce.Loop(loaded, pedal),
-            Return = ReturnStudy.Of(job, friction, Under),
+            Return = ReturnStudy.Of(job, friction, AreBendsAssumed(cable, outer), Under),
             Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, body.Valve),
             Sensor = body.Sensor,
             Uncertainty = uncertainty,
@@ -147,6 +147,17 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
 
     /// <inheritdoc/>
     public MechanismReport Mirrored() => this with { Loaded = Loaded?.Mirrored(), Outer = Outer?.Mirrored() };
+
+    // The larger of what was measured and what is calculated. The shortest route only says what the bends come to at a minimum, so
+    // a usual value stands beside it.
+    private static Angle BendsOf(Cable cable, OuterFit? outer)
+    {
+        var given = cable.TotalBend.Evidence != Evidence.Assumed || AreBendsAssumed(cable, outer) ? cable.TotalBend.Max : 0;
+        return new(Math.Max(given, outer?.Bends?.Radians ?? 0));
+    }
+
+    private static bool AreBendsAssumed(Cable cable, OuterFit? outer) =>
+        cable.TotalBend.Evidence == Evidence.Assumed && outer is not { IsLaid: true };
 
     private static UncertainTravel Uncertain(
         Job job, Quadrant quadrant, Vector2 seat, StopPlacement? placement, Bracket? bracket, LoadedTravel? loaded)

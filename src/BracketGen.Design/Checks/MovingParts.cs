@@ -21,16 +21,25 @@ public sealed class MovingParts
         var before = Math.Asin(Math.Min(1, fitting.ReachRadius / quadrant.OuterRadius));
         double from = quadrant.Pocket.Value.Radians - before, to = quadrant.Pocket.Value.Radians + quadrant.GrooveExtent.Radians + quadrant.Rotation.Value.Radians;
         var half = quadrant.Thickness / 2;
+        Solids =
+        [
+            .. SectorsOf(from, to).Select(s => ConvexSolid.Sector(s.From, s.To, quadrant.OuterRadius, half)),
+            ConvexSolid.Cylinder(new(0, 0, -half), new(0, 0, half), quadrant.HubRadius),
+            .. FittingRods(quadrant, fitting).Select(r => r.Solid),
+        ];
         Pieces =
         [
             .. Sectors(from, to, quadrant.OuterRadius, half),
             point => Prism(point.XY.Length - quadrant.HubRadius, point.Z, half),
-            .. Fitting(quadrant, fitting),
+            .. FittingRods(quadrant, fitting).Select(r => r.Distance),
         ];
     }
 
-    /// <summary>Convex pieces whose union is the swept space.</summary>
+    /// <summary>Convex pieces whose union is the swept space, as distances.</summary>
     public ImmutableArray<ConvexDistance> Pieces { get; }
+
+    /// <summary>The same pieces as solids.</summary>
+    public ImmutableArray<ConvexSolid> Solids { get; }
 
     /// <summary>Signed distance (mm) of a point from the swept space, negative inside.</summary>
     public double DistanceTo(ThrottlePoint point)
@@ -44,35 +53,37 @@ public sealed class MovingParts
         return least;
     }
 
+    // A sector is convex up to half a turn; a whole turn is a disc.
+    private static IEnumerable<(Angle From, Angle To)> SectorsOf(double from, double to)
+    {
+        var count = to - from >= 2 * Math.PI ? 1 : (int)Math.Ceiling((to - from) / Math.PI);
+        return Enumerable.Range(0, count).Select(i => (new Angle(from + i * (to - from) / count), new Angle(from + (i + 1) * (to - from) / count)));
+    }
+
     private static IEnumerable<ConvexDistance> Sectors(double from, double to, double radius, double half)
     {
-        if (to - from >= 2 * Math.PI)
+        foreach (var (first, last) in SectorsOf(from, to))
         {
-            yield return point => Prism(point.XY.Length - radius, point.Z, half);
-            yield break;
-        }
+            var aperture = (last - first).Radians / 2;
+            if (aperture >= Math.PI)
+            {
+                yield return point => Prism(point.XY.Length - radius, point.Z, half);
+                continue;
+            }
 
-        // A sector is convex up to half a turn.
-        var count = (int)Math.Ceiling((to - from) / Math.PI);
-        for (var i = 0; i < count; i++)
-        {
-            var aperture = (to - from) / count / 2;
-            var middle = new Angle(from + (2 * i + 1) * aperture);
+            var middle = first + new Angle(aperture);
             var edge = Vector2.FromPolar(1, new(aperture));
             yield return point => Prism(SectorDistance(point.XY.Rotate(-middle), edge, radius), point.Z, half);
         }
     }
 
-    private static IEnumerable<ConvexDistance> Fitting(Quadrant quadrant, EndFitting fitting)
+    private static IEnumerable<Rod> FittingRods(Quadrant quadrant, EndFitting fitting)
     {
         // A chain of capsules, wide enough to hold the arc between its joints as well.
         var step = new Angle(quadrant.Rotation.Value.Radians / FittingSteps);
         var sagitta = quadrant.FittingAt(Angle.Zero).Length * (1 - Math.Cos(step.Radians / 2));
-        for (var i = 0; i < FittingSteps; i++)
-        {
-            ThrottlePoint a = new(Vector3.From(quadrant.FittingAt(i * step))), b = new(Vector3.From(quadrant.FittingAt((i + 1) * step)));
-            yield return point => SegmentDistance(point, a, b) - fitting.ReachRadius - sagitta;
-        }
+        return Enumerable.Range(0, FittingSteps).Select(i => new Rod(
+            new(Vector3.From(quadrant.FittingAt(i * step))), new(Vector3.From(quadrant.FittingAt((i + 1) * step))), fitting.ReachRadius + sagitta));
     }
 
     /// <summary>Distance (mm) of a point from a straight line's part.</summary>

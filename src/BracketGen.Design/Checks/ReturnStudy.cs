@@ -49,10 +49,11 @@ public sealed record ReturnStudy
     /// <summary>The study of a job.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="friction">Friction and drag as measured.</param>
+    /// <param name="areBendsAssumed">Whether nobody measured the outer's bends, and its length gives none.</param>
     /// <param name="under">The travel under a friction; null where the wire passes the throttle shaft within the sweep.</param>
-    public static ReturnStudy? Of(Job job, CableFriction friction, Func<CableFriction, LoadedTravel?> under)
+    public static ReturnStudy? Of(Job job, CableFriction friction, bool areBendsAssumed, Func<CableFriction, LoadedTravel?> under)
     {
-        var (usual, worst) = (Hindrance.Of(job, friction, atWorst: false), Hindrance.Of(job, friction, atWorst: true));
+        var (usual, worst) = (Hindrance.Of(job, friction, atWorst: false), Hindrance.Of(job, areBendsAssumed ? AtMostBends(friction) : friction, atWorst: true));
         if (under(usual.Friction) is not { } travel || under(worst.Friction) is not { } travelAtWorst)
         {
             return null;
@@ -80,6 +81,9 @@ public sealed record ReturnStudy
     /// <summary>The same margins with other springs.</summary>
     internal static ImmutableArray<ReturnMargin> With(ImmutableArray<ReturnMargin> margins, ReturnSprings springs) =>
         [.. margins.Select((m, i) => m with { Spring = springs.TorqueAt((double)i / (margins.Length - 1)) })];
+
+    private static CableFriction AtMostBends(CableFriction friction) =>
+        friction with { TotalBend = new(Math.Max(friction.TotalBend.Radians, Cable.TotalBendAtWorst.Radians)) };
 
     private static double Part(ImmutableArray<ReturnMargin> margins) => ReturnMargin.Least(margins).Fraction;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Checks;
@@ -15,10 +14,13 @@ namespace BracketGen.Design.Checks;
 /// <param name="Within">The part of the sheet that keeps it: positive there, a signed distance (mm) in the flat; null for all.</param>
 internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Things, double Limit, Func<FlatPoint, double>? Within)
 {
+    /// <summary>What is kept apart; null where the check's words say it.</summary>
+    public Pair? Pair { get; init; }
+
     /// <summary>Number of the keep-out, from 1; null for all others.</summary>
     public int? Number { get; init; }
 
-    /// <summary>Name of the keep-out or the hole; null where there is none.</summary>
+    /// <summary>Name of the keep-out, the hole or the spring; null where there is none.</summary>
     public string? Subject { get; init; }
 
     /// <summary>How exactly clearances are found for the answer (mm).</summary>
@@ -27,35 +29,66 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
     /// <summary>Height above a bolt's seat that a socket needs free (mm), head not counted (common practice, no source).</summary>
     private const double SocketRoom = 20;
 
-    /// <summary>Length of the outer's end behind the seat for which room is kept (mm; common practice, no source).</summary>
-    private const double StopBodyRoom = 15;
-
     /// <summary>Gap between flanges of one bracket that touch nowhere in the flat (mm; common practice, no source): room for paint and a brush.</summary>
     private const double FlangeGap = 2;
 
     /// <summary>The check, with the distance found.</summary>
     public Check Check(FoldedSheet sheet, double error) =>
-        new(Id, Clearance.Least(sheet, Things, error, Limit, Within), Limit) { Number = Number, Subject = Subject };
+        new(Id, Clearance.Least(sheet, Things, error, Limit, Within), Limit) { Number = Number, Subject = Subject, Pair = Pair };
 
     /// <summary>Whether the distance is kept.</summary>
     public bool IsMet(FoldedSheet sheet) => Clearance.Keeps(sheet, Things, Limit, Within);
 
     /// <summary>All demands on a bracket.</summary>
-    public static IEnumerable<SpaceDemand> Of(Bracket bracket, ThrottleBody body, Cable cable, Preferences preferences)
+    public static IEnumerable<SpaceDemand> Of(Surroundings around)
     {
+        var (bracket, body, preferences) = (around.Bracket, around.Job.Body, around.Job.Preferences);
         foreach (var (keepOut, index) in body.KeepOuts.Select((k, i) => (k, i)))
         {
             yield return new(CheckId.KeepOut, [keepOut.DistanceTo], preferences.KeepOutClearance, null) { Number = index + 1, Subject = keepOut.Name };
         }
 
-        yield return new(CheckId.MovingParts, new MovingParts(body.Quadrant, cable.Fitting).Pieces, preferences.SweepClearance, null);
-
-        var flat = bracket.Flat;
-        if (flat.Bends.IsEmpty)
+        yield return new(CheckId.MovingParts, around.Moving.Pieces, preferences.SweepClearance, null) { Pair = new(Thing.Quadrant, Thing.Bracket) };
+        foreach (var spring in body.SpringRooms)
         {
-            yield break;
+            yield return new(CheckId.MovingParts, [spring.DistanceTo], preferences.SweepClearance, null) { Pair = new(Thing.Spring, Thing.Bracket), Subject = spring.Name };
         }
 
+        foreach (var demand in OfBody(around).Concat(bracket.Flat.Bends.IsEmpty ? [] : OfBends(around)))
+        {
+            yield return demand;
+        }
+
+        if (around.Outer is { IsEmpty: false } outer)
+        {
+            yield return new(CheckId.OuterClearance, [.. outer.Select(p => p.Distance)], preferences.OuterClearance, null) { Pair = new(Thing.Outer, Thing.Bracket) };
+        }
+    }
+
+    // The mount flange lies on the bosses, and may lie on the casting as well; what is bent away from it keeps the clearance.
+    private static IEnumerable<SpaceDemand> OfBody(Surroundings around)
+    {
+        var (bends, body, clearance) = (around.Bracket.Flat.Bends, around.Job.Body, around.Job.Preferences.KeepOutClearance);
+        if (body.Casting is { } casting)
+        {
+            Pair pair = new(Thing.Bracket, Thing.Casting);
+            Func<FlatPoint, double>? onFace = bends.IsEmpty ? null : p => -bends[0].Depth(p);
+            yield return new(CheckId.BodyClearance, [casting.DistanceTo], 0, onFace) { Pair = pair };
+            if (!bends.IsEmpty)
+            {
+                yield return new(CheckId.BodyClearance, [casting.DistanceTo], clearance, bends[0].Depth) { Pair = pair };
+            }
+        }
+
+        foreach (var boss in bends.IsEmpty ? [] : body.Bosses)
+        {
+            yield return new(CheckId.BodyClearance, [boss.DistanceTo], clearance, bends[0].Depth) { Pair = new(Thing.Bracket, Thing.Boss), Subject = boss.Name };
+        }
+    }
+
+    private static IEnumerable<SpaceDemand> OfBends(Surroundings around)
+    {
+        var (bracket, flat) = (around.Bracket, around.Bracket.Flat);
         foreach (var bolt in bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt))
         {
             var thread = bolt.Thread!;
@@ -64,14 +97,15 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
             yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketDiameter / 2, flat.Bends[0].Depth) { Subject = bolt.Name };
         }
 
-        // The nut, shoulder or spanner on either side of the stop flange must stay clear of all that is not the stop flange.
+        // The nut, shoulder or spanner on either side of the stop flange, and the wire, must stay clear of all that is not the stop flange.
         var last = bracket.StopBend!;
         var lip = bracket.Lip;
+        double OffStopFlange(FlatPoint point) => Math.Max(last.Allowance - last.Depth(point), lip?.Depth(point) ?? double.NegativeInfinity);
         var (stop, normal) = bracket.FoldedSeat;
-        var (from, to) = (stop - bracket.Seat.Protrusion * normal, stop + StopBodyRoom * normal);
+        var (from, to) = (stop - bracket.Seat.Protrusion * normal, stop + Surroundings.StopBodyRoom * normal);
+        yield return new(CheckId.StopRoom, [p => MovingParts.SegmentDistance(p, from, to)], bracket.Seat.RoomDiameter / 2, OffStopFlange);
         yield return new(
-            CheckId.StopRoom, [p => MovingParts.SegmentDistance(p, from, to)], bracket.Seat.RoomDiameter / 2,
-            point => Math.Max(last.Allowance - last.Depth(point), lip?.Depth(point) ?? double.NegativeInfinity));
+            CheckId.MovingParts, [.. around.Wire.Select(w => w.Distance)], around.Job.Preferences.SweepClearance, OffStopFlange) { Pair = new(Thing.Wire, Thing.Bracket) };
 
         if (lip is not null)
         {

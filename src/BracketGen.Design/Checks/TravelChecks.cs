@@ -42,6 +42,10 @@ public static class TravelChecks
         yield return new(CheckId.GrooveLength, (quadrant.GrooveExtent - travel.Closed.Wrap).Radians, quadrant.Pocket.PlusMinus.Radians);
         yield return new(CheckId.WireInGroove, quadrant.GrooveWidth, cable.WireDiameter + WirePlay);
         yield return new(CheckId.WireInSlot, quadrant.SlotWidth, cable.WireDiameter + WirePlay);
+        foreach (var check in PocketChecks.Of(quadrant, cable, travel).Concat(ObstacleChecks.OfQuadrant(body, vehicle, preferences)))
+        {
+            yield return check;
+        }
     }
 
     /// <summary>The checks of the stop's place: fleet angle, adjuster, and how near the fitting comes to it.</summary>

@@ -15,6 +15,10 @@ public static class InputEvidence
         return input switch
         {
             InputId.FreeInnerLength => cable.FreeInnerLength.Evidence,
+            InputId.OuterLength => cable.OuterLength?.Evidence ?? Evidence.Assumed,
+            InputId.OuterBends => cable.TotalBend.Evidence != Evidence.Assumed || job.Bulkhead is null || cable.OuterLength is null
+                ? cable.TotalBend.Evidence
+                : Evidence.Given,
             InputId.Friction => cable.Friction.Evidence,
             InputId.ClosingDrag => cable.ClosingDrag.Evidence,
             InputId.OpeningDrag => cable.OpeningDrag.Evidence,

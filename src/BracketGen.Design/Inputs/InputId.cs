@@ -24,6 +24,9 @@ public enum InputId
     /// <summary>Width of groove and slot.</summary>
     GrooveWidth,
 
+    /// <summary>Shape of the pocket that holds the end fitting.</summary>
+    PocketShape,
+
     /// <summary>Outside of the quadrant.</summary>
     QuadrantSize,
 
@@ -63,6 +66,12 @@ public enum InputId
     /// <summary>Wire: diameter, modulus, fill.</summary>
     Wire,
 
+    /// <summary>How the wire is stranded.</summary>
+    WireConstruction,
+
+    /// <summary>Diameter of the outer, outside and inside.</summary>
+    OuterDiameter,
+
     /// <summary>End fitting.</summary>
     EndFitting,
 
@@ -83,6 +92,12 @@ public enum InputId
 
     /// <summary>Mount face and its holes.</summary>
     Mount,
+
+    /// <summary>Where the bore lies and how thick the casting is round it.</summary>
+    BodyShape,
+
+    /// <summary>Spaces of the return springs.</summary>
+    SpringRooms,
 
     /// <summary>Keep-outs.</summary>
     KeepOuts,

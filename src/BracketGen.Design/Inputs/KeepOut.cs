@@ -2,13 +2,16 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Design.Inputs;
 
-/// <summary>A space on the engine that the bracket must stay out of.</summary>
+/// <summary>A space on the engine that bracket, cable and quadrant must stay out of.</summary>
 /// <remarks>Throttle frame, mm.</remarks>
 /// <param name="Name">What is there, in the user's words.</param>
 public abstract record KeepOut(string Name) : IMirrored<KeepOut>
 {
     /// <summary>Signed distance (mm) from its surface: negative inside.</summary>
     public abstract double DistanceTo(ThrottlePoint point);
+
+    /// <summary>The same space as a solid, for gaps to other solids.</summary>
+    public abstract ConvexSolid Solid { get; }
 
     /// <inheritdoc/>
     public abstract KeepOut Mirrored();
@@ -28,6 +31,9 @@ public sealed record KeepOutBox(string Name, ThrottlePoint Min, ThrottlePoint Ma
         double x = Math.Abs(point.X - middle.X) - half.X, y = Math.Abs(point.Y - middle.Y) - half.Y, z = Math.Abs(point.Z - middle.Z) - half.Z;
         return new Vector3(Math.Max(x, 0), Math.Max(y, 0), Math.Max(z, 0)).Length + Math.Min(Math.Max(x, Math.Max(y, z)), 0);
     }
+
+    /// <inheritdoc/>
+    public override ConvexSolid Solid => ConvexSolid.Box(Min.Vector, Max.Vector);
 
     /// <inheritdoc/>
     public override KeepOut Mirrored() => new KeepOutBox(Name, new(Min.X, -Max.Y, Min.Z), new(Max.X, -Min.Y, Max.Z));
@@ -51,6 +57,9 @@ public sealed record KeepOutCylinder(string Name, ThrottlePoint From, ThrottlePo
         var past = Math.Abs(along) - half;
         return Math.Min(Math.Max(out_, past), 0) + new Vector2(Math.Max(out_, 0), Math.Max(past, 0)).Length;
     }
+
+    /// <inheritdoc/>
+    public override ConvexSolid Solid => ConvexSolid.Cylinder(From.Vector, To.Vector, Radius);
 
     /// <inheritdoc/>
     public override KeepOut Mirrored() => this with { From = From.Mirrored(), To = To.Mirrored() };

@@ -23,6 +23,9 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
     /// <summary>How far the hole farthest off the face was measured from it (mm): the residual of the fit.</summary>
     public double Residual => Holes.Max(h => Math.Abs(Plane.HeightOf(h.At.Vector)));
 
+    /// <summary>Letter of a hole by its index.</summary>
+    public static string LetterOf(int index) => ((char)('A' + index)).ToString();
+
     /// <inheritdoc/>
     public MountFace Mirrored() => new(Plane.Mirrored(), [.. Holes.Select(h => h with { At = h.At.Mirrored() })]);
 

@@ -38,8 +38,11 @@ public sealed record Preferences
     /// <summary>Clearance between the end fitting and the stop, with everything that stands out of it (mm).</summary>
     public double FittingClearance { get; init; } = 5;
 
-    /// <summary>Clearance between what moves and the bracket (mm).</summary>
+    /// <summary>Clearance between what moves and what stands (mm).</summary>
     public double SweepClearance { get; init; } = 3;
+
+    /// <summary>Clearance between the outer and what stands round it (mm).</summary>
+    public double OuterClearance { get; init; } = 5;
 
     /// <summary>Clearance between the bracket and keep-out spaces (mm).</summary>
     public double KeepOutClearance { get; init; } = 2;
@@ -78,7 +81,7 @@ public sealed record Preferences
     public bool Equals(Preferences? other) => other is not null
         && FreePlay == other.FreePlay && MinFreePlay == other.MinFreePlay && MinOverTravel == other.MinOverTravel
         && MaxOverTravel == other.MaxOverTravel && MinWrap == other.MinWrap && FittingClearance == other.FittingClearance
-        && SweepClearance == other.SweepClearance && KeepOutClearance == other.KeepOutClearance
+        && SweepClearance == other.SweepClearance && OuterClearance == other.OuterClearance && KeepOutClearance == other.KeepOutClearance
         && AdjusterReserve == other.AdjusterReserve && StopOpening == other.StopOpening
         && Materials.SequenceEqual(other.Materials) && MinThickness == other.MinThickness
         && MaxThickness == other.MaxThickness && CornerRadius == other.CornerRadius

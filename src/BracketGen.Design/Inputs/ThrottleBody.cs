@@ -44,8 +44,44 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
     /// <summary>Where the bracket is bolted on.</summary>
     public required MountFace Mount { get; init; }
 
-    /// <summary>Where the bracket may not be.</summary>
+    /// <summary>Where bracket, cable and quadrant may not be.</summary>
     public required ImmutableArray<KeepOut> KeepOuts { get; init; }
+
+    /// <summary>Where the bore lies; null where it was not measured.</summary>
+    public BoreAxis? BoreAxis { get; init; }
+
+    /// <summary>What stands for the casting.</summary>
+    public BodyShape Shape { get; init; } = BodyShape.BoreAndBosses;
+
+    /// <summary>The spaces that the return springs take up, whatever the opening; empty where they were not measured.</summary>
+    public ImmutableArray<KeepOut> SpringRooms { get; init; } = [];
+
+    /// <summary>Whether something stands for the whole casting.</summary>
+    public bool IsDescribed => Shape == BodyShape.KeepOuts || BoreAxis is not null;
+
+    /// <summary>The casting round the bore; null where it was not measured, or where the keep-outs describe it.</summary>
+    public KeepOutCylinder? Casting => Shape == BodyShape.BoreAndBosses ? BoreAxis?.Casting("") : null;
+
+    /// <summary>The bosses under the mount holes, named by their letters; empty where the keep-outs describe them.</summary>
+    /// <remarks>A boss is taken to reach as deep as the bore's axis lies, and at least as deep as it is wide: how deep it is, nobody is asked.</remarks>
+    public ImmutableArray<KeepOutCylinder> Bosses
+    {
+        get
+        {
+            if (Shape == BodyShape.KeepOuts)
+            {
+                return [];
+            }
+
+            var face = Mount.Plane;
+            var axis = BoreAxis is { } bore ? -face.HeightOf(new(0, 0, bore.Z)) : 0;
+            return
+            [
+                .. Mount.Holes.Select((hole, i) => new KeepOutCylinder(
+                    MountFace.LetterOf(i), hole.At - Math.Max(axis, hole.BossDiameter) * face.Normal, hole.At, hole.BossDiameter / 2)),
+            ];
+        }
+    }
 
     /// <summary>Angle between the valve's plate and the bore's cross-section at the closed stop.</summary>
     /// <remarks>Default 7° (common practice, no source).</remarks>
@@ -68,6 +104,8 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
         Quadrant = Quadrant.Mirrored(),
         Mount = Mount.Mirrored(),
         KeepOuts = [.. KeepOuts.Select(k => k.Mirrored())],
+        BoreAxis = BoreAxis?.Mirrored(),
+        SpringRooms = [.. SpringRooms.Select(k => k.Mirrored())],
     };
 
     /// <summary>

@@ -143,7 +143,7 @@ public static class BracketShape
     internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre)
     {
         return new(
-            Letter(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium, null, hole.Thread,
+            MountFace.LetterOf(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium, null, hole.Thread,
             BoltMetalRadius(hole));
     }
 
@@ -156,10 +156,8 @@ public static class BracketShape
     {
         // A slot opens away from what holds the flange: across the bend, or clear of the bolts on a plate.
         Vector2? towards = sheet.Seat.IsSlot ? acrossBend ?? ClearOf(sheet.Bolts, centre) : null;
-        return new(Letter(sheet.Bolts.Length), HolePurpose.Stop, flange, centre, sheet.Seat.Opening, towards, null, sheet.StopMetalRadius);
+        return new(MountFace.LetterOf(sheet.Bolts.Length), HolePurpose.Stop, flange, centre, sheet.Seat.Opening, towards, null, sheet.StopMetalRadius);
     }
-
-    private static string Letter(int index) => ((char)('A' + index)).ToString();
 
     private static Vector2 ClearOf(ImmutableArray<BracketHole> bolts, FlatPoint from)
     {

@@ -72,6 +72,7 @@ public static class CandidateSearch
         BracketCost.Of(bracket, place.Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
         () =>
         [
+            .. BodyChecks.Of(job.Body),
             .. place.Checks,
             .. TravelChecks.OfStop(job.Vehicle, job.Preferences, place.Travel, place.Placement, bracket.Seat),
             .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),

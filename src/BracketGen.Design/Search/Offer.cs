@@ -39,5 +39,6 @@ public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks) : 
         && (other.Mass < Mass || other.Give < Give || other.Bends < Bends || other.LeastSpare > LeastSpare);
 
     private static bool IsOfPlace(Check check) => check.Id is CheckId.MovingParts or CheckId.WrapWideOpen or CheckId.GrooveLength
-        or CheckId.FittingClearance or CheckId.StopRoom or CheckId.BoltRoom or CheckId.KeepOut;
+        or CheckId.FittingClearance or CheckId.StopRoom or CheckId.BoltRoom or CheckId.KeepOut
+        or CheckId.BodyClearance or CheckId.WireClearance or CheckId.OuterClearance or CheckId.OuterEndClearance or CheckId.OuterMoving;
 }

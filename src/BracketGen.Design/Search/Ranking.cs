@@ -40,13 +40,13 @@ public static class Ranking
     /// <param name="clearanceError">Error of clearances (mm): a clearance given is at most this much too small.</param>
     internal static Offer? Verify(Candidate candidate, Job job, double clearanceError = SpaceDemand.Error)
     {
-        if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Bracket, job.Body, job.Vehicle.Cable, job.Preferences))
+        if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Bracket, job, candidate.Placement, candidate.Travel))
         {
             return null;
         }
 
         ImmutableArray<Check> checks =
-            [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Bracket, job.Body, job.Vehicle.Cable, job.Preferences, clearanceError)];
+            [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Bracket, job, candidate.Placement, candidate.Travel, clearanceError)];
         return checks.All(CandidateSearch.IsGoodEnough) ? new(candidate, checks) : null;
     }
 

@@ -41,7 +41,7 @@ public static class Designer
         }
 
         var number = Math.Clamp(choice, 1, Math.Max(1, offers.Length));
-        var taken = offers.Length > 0 ? offers[number - 1] : proven.Length > 0 ? proven[0].Offer : LeastFaulty(pool.All(), c => BracketChecks.InSpace(c.Bracket, job.Body, job.Vehicle.Cable, job.Preferences));
+        var taken = offers.Length > 0 ? offers[number - 1] : proven.Length > 0 ? proven[0].Offer : LeastFaulty(pool.All(), c => BracketChecks.InSpace(c.Bracket, job, c.Placement, c.Travel));
         var proof = proven.Length > 0 ? proven[number - 1]
             : strength is not null && taken is not null ? StrongOffers.Prove(job, taken, strength) : null;
         return Answer(job, taken, proof, MechanismReport.UsualSamples, mechanism?.Result) with
@@ -61,7 +61,7 @@ public static class Designer
     internal static Solution Answer(Job job, Offer? taken, ProvenOffer? proof, int samples, MechanismReport? known = null)
     {
         var travel = taken?.Candidate.Travel ?? NominalTravel(job);
-        var checks = taken?.Checks ?? [.. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job)];
+        var checks = taken?.Checks ?? [.. BodyChecks.Of(job.Body), .. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job)];
         var mechanism = proof?.Mechanism ?? known ?? MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket, samples);
         return new()
         {

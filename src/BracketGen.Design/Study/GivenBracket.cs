@@ -34,12 +34,13 @@ public static class GivenBracket
 
         ImmutableArray<Check> checks =
         [
+            .. BodyChecks.Of(body),
             .. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel),
             .. MechanismChecks.OfPlacement(job, travel, placement),
             .. TravelChecks.OfStop(job.Vehicle, job.Preferences, travel, placement, placed.Seat),
             .. GivenChecks.Of(job, placed, placement, travel),
             .. BracketChecks.OfFlat(placed, cable, job.Shop.Process),
-            .. BracketChecks.InSpace(placed, body, cable, job.Preferences, QuickDesigner.ClearanceError),
+            .. BracketChecks.InSpace(placed, job, placement, travel, QuickDesigner.ClearanceError),
         ];
         var offer = new Offer(new(placement, travel, placed, 0, 0, () => checks), checks);
         return Designer.Answer(job, offer, strength is null ? null : StrongOffers.Prove(job, offer, strength), QuickDesigner.Samples);

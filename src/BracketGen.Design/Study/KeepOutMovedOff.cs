@@ -12,5 +12,8 @@ internal sealed record KeepOutMovedOff(KeepOut Whole, double By) : KeepOut(Whole
     public override double DistanceTo(ThrottlePoint point) => Whole.DistanceTo(point) + By;
 
     /// <inheritdoc/>
+    public override ConvexSolid Solid => Whole.Solid.Grown(-By);
+
+    /// <inheritdoc/>
     public override KeepOut Mirrored() => this with { Whole = Whole.Mirrored() };
 }

@@ -1,4 +1,5 @@
 using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
@@ -32,14 +33,23 @@ internal static class MechanismResult
             new ResultForce(Round(f.Opening.Degrees), Round(f.PadTravel), Round(f.Tension), Round(f.Pressing), Round(f.Releasing)))],
         Return(report, job), Failures(report, job), Progression(report), Sensor(report, job.Vehicle.Controller), Uncertainty(report));
 
+    // Distance between points of the outer's line (mm), for pictures.
+    private const double ShownStep = 20;
+
     private static ResultOuter Outer(MechanismReport report, Travel travel)
     {
-        var route = report.Outer?.Route;
+        var outer = report.Outer;
         return new(
             Round(report.Friction.TotalBend.Degrees), Round(report.Friction.Coefficient.Value), Round(report.Friction.Coefficient.PlusMinus),
-            Round(travel.Wander.Degrees), Finite(route?.Radius), Finite(route?.Length), Finite(report.Outer?.Spare), OuterText.Problem(report.Outer?.Problem, UnitSystem.Metric),
-            route is null ? null : [.. route.Points(40).Select(double[] (p) => [Round(p.X), Round(p.Y), Round(p.Z)])]);
+            Round(travel.Wander.Degrees), Finite(outer?.MinRadius), Finite(outer?.Shortest?.Length), Finite(outer?.Spare),
+            outer is { IsLaid: true } ? Finite(outer.SpareBend.Degrees) : null, outer is { IsLaid: true } ? outer.IsTooLong : null, Finite(outer?.Order),
+            OuterText.Problem(outer?.Problem, UnitSystem.Metric), outer is null || outer.AtLengths.IsEmpty ? null : [.. Lines(outer)],
+            outer is null || outer.Points(ShownStep).IsEmpty ? null : [.. outer.Points(ShownStep).Select(double[] (p) => [Round(p.X), Round(p.Y), Round(p.Z)])]);
     }
+
+    private static IEnumerable<ResultOuterLine> Lines(OuterFit outer) => outer.AtLengths[0].Pieces.SelectMany((piece, i) => piece.Lines.Select(l =>
+        new ResultOuterLine(
+            i + 1, Round(l.Length), Round(l.Bend.Degrees), Finite(l.MinRadius), Round(l.TightestAt), Round(l.Turning.Degrees), l.IsLooped)));
 
     private static ResultReturn? Return(MechanismReport report, Job job)
     {

@@ -10,7 +10,11 @@ public sealed record ResultMechanism(
 /// <summary>The outer: friction, and its way to the bulkhead where the job gives one.</summary>
 public sealed record ResultOuter(
     double TotalBend, double Friction, double FrictionPlusMinus, double Wander, double? BendRadius, double? RouteLength, double? Spare,
-    string? Problem, IReadOnlyList<IReadOnlyList<double>>? Points);
+    double? SpareBend, bool? IsTooLong, double? LengthToOrder, string? Problem, IReadOnlyList<ResultOuterLine>? Lines,
+    IReadOnlyList<IReadOnlyList<double>>? Points);
+
+/// <summary>A stable line in which the outer can lie at its length; a piece of it where clips fix length and direction.</summary>
+public sealed record ResultOuterLine(int Piece, double Length, double Bend, double? MinRadius, double TightestAt, double Turning, bool IsLooped);
 
 /// <summary>The travel with the wire under tension.</summary>
 public sealed record ResultLoaded(

@@ -48,9 +48,18 @@ public sealed record Cable
     /// <remarks>Default 5 N, assumed.</remarks>
     public Measured OpeningDrag { get; init; } = new(UsualDrag, 0, Evidence.Assumed);
 
-    /// <summary>All bends of the outer added without sign, used if no route is computed.</summary>
-    /// <remarks>Default 180° (common practice, no source): out of the bulkhead and round to the engine.</remarks>
-    public Angle TotalBend { get; init; } = Angle.Straight;
+    /// <summary>What the bends of an outer may come to where nobody measured them: a full turn (common practice, no source).</summary>
+    public static readonly Angle TotalBendAtWorst = 2 * Angle.Straight;
+
+    /// <summary>All bends of the outer added without sign (rad).</summary>
+    /// <remarks>Default 180° (common practice, no source), assumed: out of the bulkhead and round to the engine.</remarks>
+    public Measured TotalBend { get; init; } = new(Math.PI, 0, Evidence.Assumed);
+
+    /// <summary>How the wire is stranded; null where nobody looked.</summary>
+    public WireConstruction? Construction { get; init; }
+
+    /// <summary>Inside diameter of the outer or of its liner (mm); null if it was not measured.</summary>
+    public double? OuterBore { get; init; }
 
     /// <summary>Modulus of elasticity of the wire's metal (MPa).</summary>
     /// <remarks>Default 200,000, steel.</remarks>
@@ -65,8 +74,8 @@ public sealed record Cable
     public double OuterStiffness { get; init; } = 100;
 
     /// <summary>Length of the outer from the stop's seat to the bulkhead (mm); null if it was not measured.</summary>
-    public double? OuterLength { get; init; }
+    public Measured? OuterLength { get; init; }
 
     /// <summary>Length of wire that stretches (mm): in the outer and beyond it. An outer that was not measured is assumed to be one metre long.</summary>
-    public double WireLength => (OuterLength ?? 1000) + FreeInnerLength.Value;
+    public double WireLength => (OuterLength?.Value ?? 1000) + FreeInnerLength.Value;
 }

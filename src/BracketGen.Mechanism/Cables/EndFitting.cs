@@ -26,4 +26,8 @@ public sealed record EndFitting(EndFittingKind Kind, double Diameter, double Len
     /// <remarks>A barrel goes through flat on, a rectangle of its diameter by its length, or end on with the wire lying along its side.</remarks>
     public double PassageDiameter(double wire) =>
         Kind == EndFittingKind.Barrel ? Math.Min(double.Hypot(Diameter, Length), Diameter + wire) : Diameter;
+
+    /// <summary>Width (mm) of the narrowest slot, however long, that it can slip through.</summary>
+    /// <remarks>The least width of a cylinder is the smaller of its diameter and its length.</remarks>
+    public double LeastWidth => Kind == EndFittingKind.Ball ? Diameter : Math.Min(Diameter, Length);
 }

@@ -11,7 +11,8 @@ namespace BracketGen.Mechanism.Cables;
 /// geometrical path in 3D with curvature constraint", IROS 2010) find the same form in space by solving for the line's
 /// direction u. An arc of angle α from d to u moves on by r tan(α/2) (d + u), so the line must run along
 /// Q - P - r tan(α/2) (d + u) - r tan(γ/2) (u + e); that equation is solved here. Arcs of less than half a turn are tried
-/// first; arcs up to three quarters only if those give no route. A real outer takes the smoother shape of an elastic line; the route shows
+/// first; arcs up to three quarters only if those give no route. Among the starts are the routes in each plane that two of the directions span:
+/// between ends in one plane none is missed, also where an arc is just past half a turn and two ways meet. A real outer takes the smoother shape of an elastic line; the route shows
 /// whether its bend limit and length can be kept at all, and its total bend is the minimum that friction sees.
 /// Lengths in mm, throttle frame.
 /// </remarks>
@@ -66,12 +67,13 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
     public static OuterRoute? Shortest(Vector3 from, Vector3 leaving, Vector3 to, Vector3 arriving, double radius)
     {
         (leaving, arriving) = (leaving.Unit, arriving.Unit);
+        var inPlane = PlaneRoutes.Of(from, leaving, to, arriving, radius);
         foreach (var ways in new[] { new[] { (false, false) }, [(true, false), (false, true), (true, true)] })
         {
             OuterRoute? best = null;
             foreach (var (first, last) in ways)
             {
-                foreach (var start in Starts(from, leaving, to, arriving))
+                foreach (var start in inPlane.Where(p => p.LongFirst == first && p.LongLast == last).Select(p => p.Along).Concat(Starts(from, leaving, to, arriving)))
                 {
                     if (Solve(from, leaving, first, to, arriving, last, radius, start) is { } route
                         && (best is null || route.Length < best.Length - Tolerance.OnLimit))
@@ -88,85 +90,6 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
         }
 
         return null;
-    }
-
-    /// <summary>The gentlest route for an outer of the given length: the largest bend radius with a shortest route that is no longer.</summary>
-    /// <remarks>
-    /// The length grows with the radius; if it does not for a while, the first radius that uses up the outer is taken. The
-    /// outer left at the maximum radius of this form is <see cref="OuterFit.Spare"/>: it must be laid somewhere.
-    /// </remarks>
-    /// <param name="from">The seat of the outer end.</param>
-    /// <param name="leaving">Direction in which the outer leaves the seat, away from the quadrant.</param>
-    /// <param name="to">Where it meets the bulkhead.</param>
-    /// <param name="outOfBulkhead">Direction in which the outer comes out of the bulkhead towards the engine.</param>
-    /// <param name="leastRadius">Minimum bend radius of the outer, positive.</param>
-    /// <param name="outerLength">Length of the outer from seat to bulkhead.</param>
-    public static OuterFit Fit(
-        Vector3 from, Vector3 leaving, Vector3 to, Vector3 outOfBulkhead, double leastRadius, double outerLength)
-    {
-        var arriving = -outOfBulkhead;
-        OuterRoute? At(double radius) => Shortest(from, leaving, to, arriving, radius);
-        if (At(leastRadius) is not { } tightest)
-        {
-            return new(null, double.NaN, new EndsTooClose(leastRadius, from.DistanceTo(to)));
-        }
-
-        if (tightest.Length > outerLength)
-        {
-            return new(null, outerLength - tightest.Length, new OuterTooShort(leastRadius, tightest.Length, outerLength));
-        }
-
-        // The route found is followed as the radius grows. At the end, and if it is lost, all routes are searched again: a route that does not
-        // exist counts as too long.
-        var (low, best) = (leastRadius, tightest);
-        var high = low;
-        while (At(high) is { } route && route.Length <= outerLength && high < 10 * outerLength)
-        {
-            (low, best) = (high, route);
-            (_, high, best) = Follow(low, best, outerLength);
-        }
-
-        return new(best, outerLength - best.Length, null);
-    }
-
-    // From a route that is short enough on to a larger radius, along the same family of routes: the largest radius that is short enough, a
-    // radius next to it that is not, and the route.
-    private static (double Low, double High, OuterRoute Route) Follow(double low, OuterRoute best, double outerLength)
-    {
-        var (from, leaving, to, arriving) = (best.From, best.Leaving, best.To, best.Arriving);
-        bool longFirst = best.FirstBend > Angle.Straight, longLast = best.LastBend > Angle.Straight;
-        OuterRoute? At(double radius) => Solve(from, leaving, longFirst, to, arriving, longLast, radius, best.Along);
-        var high = 2 * low;
-        OuterRoute? beyond;
-        while ((beyond = At(high)) is not null && beyond.Length <= outerLength && high < 10 * outerLength)
-        {
-            (low, high, best) = (high, 2 * high, beyond);
-        }
-
-        // Where both ends have a route, the chord between their lengths gives the next radius, a hair to the far side so that both ends close
-        // in. Every third try is the middle, whatever the chord gives.
-        for (var i = 0; i < 60 && high - low > MechanismTolerance.RouteRadius * high; i++)
-        {
-            var between = (low + high) / 2;
-            if (beyond is not null && beyond.Length > best.Length && i % 3 != 2)
-            {
-                var chord = low + (outerLength - best.Length) / (beyond.Length - best.Length) * (high - low);
-                var hair = 0.4 * MechanismTolerance.RouteRadius * high;
-                between = Math.Clamp(chord + (chord - low < high - chord ? hair : -hair), low + hair, high - hair);
-            }
-
-            var route = At(between);
-            if (route is not null && route.Length <= outerLength)
-            {
-                (low, best) = (between, route);
-            }
-            else
-            {
-                (high, beyond) = (between, route);
-            }
-        }
-
-        return (low, high, best);
     }
 
     /// <summary>The point and direction at a distance (mm) from the stop's seat.</summary>
@@ -358,19 +281,6 @@ public sealed record OuterRoute : IMirrored<OuterRoute>
     }
 }
 
-/// <summary>Whether and how an outer of given length gets from the stop to the bulkhead.</summary>
-/// <param name="Route">The gentlest route; null if there is none.</param>
-/// <param name="Spare">
-/// Length of outer (mm) left over along that route, to be laid somewhere; negative by how much the outer is too short; not a number
-/// if the bends alone make a route impossible.
-/// </param>
-/// <param name="Problem">Why there is no route; null if there is one.</param>
-public sealed record OuterFit(OuterRoute? Route, double Spare, NoOuterRoute? Problem) : IMirrored<OuterFit>
-{
-    /// <inheritdoc/>
-    public OuterFit Mirrored() => this with { Route = Route?.Mirrored() };
-}
-
 /// <summary>Why no route leads from the stop to the bulkhead.</summary>
 /// <param name="Radius">Minimum bend radius of the outer (mm).</param>
 public abstract record NoOuterRoute(double Radius);
@@ -380,8 +290,8 @@ public abstract record NoOuterRoute(double Radius);
 /// <param name="Apart">Distance between the ends (mm).</param>
 public sealed record EndsTooClose(double Radius, double Apart) : NoOuterRoute(Radius);
 
-/// <summary>The shortest route is longer than the outer.</summary>
+/// <summary>The outer is shorter than any line it could take.</summary>
 /// <param name="Radius">Minimum bend radius of the outer (mm).</param>
-/// <param name="Needed">Length of the shortest route (mm).</param>
+/// <param name="Needed">Length of the shortest route with that radius (mm).</param>
 /// <param name="Length">Length of the outer (mm).</param>
 public sealed record OuterTooShort(double Radius, double Needed, double Length) : NoOuterRoute(Radius);

@@ -27,6 +27,9 @@ public sealed record Quadrant : IMirrored<Quadrant>
     /// <summary>Width of the slot through which the wire enters the pocket (mm).</summary>
     public required double SlotWidth { get; init; }
 
+    /// <summary>Shape of the pocket; null where it was not measured.</summary>
+    public FittingPocket? PocketShape { get; init; }
+
     /// <summary>Radius over the rims of the groove (mm).</summary>
     public required double OuterRadius { get; init; }
 

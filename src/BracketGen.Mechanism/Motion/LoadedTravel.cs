@@ -84,14 +84,13 @@ public sealed record LoadedTravel : IMirrored<LoadedTravel>
     }
 
     /// <summary>Opening at a pull (mm), from 0 to the full rotation: the first at which <see cref="PullAt"/> needs that pull.</summary>
-    public Angle OpeningAt(double pull) => First(pull, i => PullAt(StepAt(i)));
+    public Angle OpeningAt(double pull) => First(pull, PullCurve.Of(this));
 
     /// <summary>The openings at many pulls (mm), each as <see cref="OpeningAt"/> gives it.</summary>
     public ImmutableArray<Angle> OpeningsAt(IEnumerable<double> pulls)
     {
-        var known = new double?[Steps + 1];
-        double PullAtStep(int i) => known[i] ??= PullAt(StepAt(i));
-        return [.. pulls.Select(pull => First(pull, PullAtStep))];
+        var curve = PullCurve.Of(this);
+        return [.. pulls.Select(pull => First(pull, curve))];
     }
 
     /// <summary>The travel under load for a stop at <paramref name="seat"/> (mm, in the groove's plane).</summary>
@@ -129,23 +128,119 @@ public sealed record LoadedTravel : IMirrored<LoadedTravel>
 
     private double LostAt(TautWire wire) => LostPerTension * TensionAt(wire) + LostToDrag;
 
-    // The pull may fall again where the arm grows faster than the opening needs, so the first step past it is searched for.
-    private const int Steps = 24;
-
-    private Angle First(double pull, Func<int, double> pullAtStep)
+    // The pull may fall again where the arm grows faster than the opening needs, so the first rise that reaches it is searched for.
+    private Angle First(double pull, PullCurve curve)
     {
-        for (var i = 0; i <= Steps; i++)
+        if (curve.FirstReaching(pull) is not { } rise)
         {
-            if (pullAtStep(i) >= pull)
+            return Travel.Rotation;
+        }
+
+        return rise.From == rise.To
+            ? rise.From * Travel.Rotation
+            : Brent.FindRoot(x => PullAt(x * Travel.Rotation) - pull, rise.From, rise.To, MechanismTolerance.Root) * Travel.Rotation;
+    }
+
+    /// <summary>Pull (mm) over part of the rotation, in pieces over which it only rises or only falls.</summary>
+    /// <remarks>
+    /// p' = h + c (τ' h - τ h')/h². A piece is proven to rise by bounds on the arm h and on h' = -s (1 + s/ℓ), |s| at most as far as the wire touches the
+    /// groove from the shaft. Where that proves nothing, it is halved down to <see cref="Finest"/>; there the sign of p' at both ends says
+    /// whether a tip lies between, and bisection finds it. On the usual round groove each of the first steps is proven at once.
+    /// </remarks>
+    private sealed class PullCurve
+    {
+        // Part of the sweep below which the pull is taken to have one tip at the most.
+        private const double Finest = 1.0 / 1536;
+        private const int Steps = 24;
+        private readonly List<(double At, double Pull)> _knots = [];
+        private readonly LoadedTravel _travel;
+        private readonly double _reach;
+        private readonly double _leastStraight;
+
+        private PullCurve(LoadedTravel travel)
+        {
+            _travel = travel;
+
+            // The farthest point at the steps and half again: between them a convex groove reaches no farther.
+            _reach = 1.5 * travel.Travel.Sweep.Max(w => w.From.Length);
+            _leastStraight = Math.Max(travel._seat.Length - _reach, travel.Travel.LeastStraight / 2);
+            var before = At(0);
+            _knots.Add((0, before.Pull));
+            for (var i = 1; i <= Steps; i++)
             {
-                return i == 0
-                    ? Angle.Zero
-                    : Brent.FindRoot(x => PullAt(x * Travel.Rotation) - pull, (i - 1.0) / Steps, (double)i / Steps, MechanismTolerance.Root) * Travel.Rotation;
+                var next = At((double)i / Steps);
+                Add(before, next);
+                before = next;
             }
         }
 
-        return Travel.Rotation;
-    }
+        public static PullCurve Of(LoadedTravel travel) => new(travel);
 
-    private Angle StepAt(int i) => (double)i / Steps * Travel.Rotation;
+        /// <summary>The first rise that reaches <paramref name="pull"/>, or the one place that does; null if none does.</summary>
+        public (double From, double To)? FirstReaching(double pull)
+        {
+            for (var i = 0; i < _knots.Count; i++)
+            {
+                if (_knots[i].Pull >= pull)
+                {
+                    return i == 0 ? (0, 0) : (_knots[i - 1].At, _knots[i].At);
+                }
+            }
+
+            return null;
+        }
+
+        private readonly record struct Place(double At, double Arm, double Pull, double Slope);
+
+        private Place At(double part)
+        {
+            var wire = _travel.Solved(part * _travel.Travel.Rotation);
+            double torque = TorqueAt(part), arm = wire.Arm;
+            var pull = _travel.Travel.FreePlay + _travel.Travel.Closed.Length - wire.Length + _travel.LostAt(wire);
+            return new(part, arm, pull, arm + _travel.LostPerTension * (TorqueSlope * arm - torque * wire.ArmSlope) / (arm * arm));
+        }
+
+        // What opens: springs and the shaft's drag both ways (N·mm).
+        private double TorqueAt(double part) => _travel.Springs.TorqueAt(part) + 2 * _travel.ShaftDrag;
+
+        // Change of the springs' torque with the opening (N·mm/rad).
+        private double TorqueSlope => (_travel.Springs.TorqueOpen.Value - _travel.Springs.TorqueClosed.Value) / _travel.Travel.Rotation.Radians;
+
+        private void Add(Place from, Place to)
+        {
+            if (!Rises(from, to))
+            {
+                if (to.At - from.At > Finest)
+                {
+                    var middle = At((from.At + to.At) / 2);
+                    Add(from, middle);
+                    Add(middle, to);
+                    return;
+                }
+
+                if (from.Slope * to.Slope < 0)
+                {
+                    Place low = from, high = to;
+                    for (var half = 0; half < 40; half++)
+                    {
+                        var middle = At((low.At + high.At) / 2);
+                        (low, high) = middle.Slope * from.Slope > 0 ? (middle, high) : (low, middle);
+                    }
+
+                    _knots.Add((low.At, low.Pull));
+                }
+            }
+
+            _knots.Add((to.At, to.Pull));
+        }
+
+        private bool Rises(Place from, Place to)
+        {
+            var width = (to.At - from.At) * _travel.Travel.Rotation.Radians;
+            var steepest = _reach * (1 + _reach / _leastStraight);
+            var arm = (from.Arm + to.Arm - steepest * width) / 2;
+            var torque = Math.Max(TorqueAt(from.At), TorqueAt(to.At));
+            return arm > 0 && arm > _travel.LostPerTension * (Math.Max(0, -TorqueSlope) / arm + torque * steepest / (arm * arm));
+        }
+    }
 }

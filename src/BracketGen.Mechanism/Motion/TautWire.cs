@@ -21,6 +21,20 @@ public readonly record struct TautWire(
     /// <summary>Direction of the wire towards the stop, length one.</summary>
     public Vector2 Direction => IsMirrored ? -Vector2.FromPolar(1, Leaving).Left : Vector2.FromPolar(1, Leaving).Left;
 
+    /// <summary>Change of the moment arm with the opening (mm/rad).</summary>
+    /// <remarks>
+    /// The tangent keeps to the stop: stop·n(ν) = h(ν - θ), so dν/dθ = -s/ℓ with s = h' the tangent point's distance ahead of the foot of the
+    /// perpendicular, and dh/dθ = s (dν/dθ - 1). A wire that has lifted off turns about its fitting: h' of a point.
+    /// </remarks>
+    public double ArmSlope
+    {
+        get
+        {
+            var ahead = From.Dot(Direction);
+            return -ahead * (1 + ahead / Straight);
+        }
+    }
+
     /// <summary>Where the wire ends: the stop's seat (mm).</summary>
     public Vector2 Seat => From + Straight * Direction;
 

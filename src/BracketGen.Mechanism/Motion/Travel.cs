@@ -47,8 +47,8 @@ public sealed record Travel : IMirrored<Travel>
     /// <summary>Part of the pedal's stroke at which the valve is wide open; above 1 if the stroke is too short.</summary>
     public double PedalAtWideOpen => (FreePlay + PullToWideOpen) / AvailablePull;
 
-    /// <summary>Minimum moment arm over the sweep (mm): it must stay positive, or the wire cannot open the valve or holds it open.</summary>
-    public double LeastArm => Sweep.Min(w => w.Arm);
+    /// <summary>Minimum moment arm over the sweep (mm), also between its steps: it must stay positive, or the wire cannot open the valve or holds it open.</summary>
+    public required double LeastArm { get; init; }
 
     /// <summary>Minimum straight length over the sweep (mm).</summary>
     public double LeastStraight => Sweep.Min(w => w.Straight);
@@ -67,6 +67,28 @@ public sealed record Travel : IMirrored<Travel>
     };
 
     private const int Steps = 48;
+
+    // Where the arm falls at one step and rises at the next, its minimum lies between: there its slope changes sign, found by bisection.
+    private static double MinArm(ImmutableArray<TautWire> sweep, Func<double, TautWire> at)
+    {
+        var least = double.PositiveInfinity;
+        for (var i = 0; i <= Steps; i++)
+        {
+            least = Math.Min(least, sweep[i].Arm);
+            if (i < Steps && sweep[i].ArmSlope < 0 && sweep[i + 1].ArmSlope > 0)
+            {
+                var (low, high) = ((double)i / Steps, (i + 1.0) / Steps);
+                for (var half = 0; half < 30; half++)
+                {
+                    var wire = at((low + high) / 2);
+                    least = Math.Min(least, wire.Arm);
+                    (low, high) = wire.ArmSlope < 0 ? ((low + high) / 2, high) : (low, (low + high) / 2);
+                }
+            }
+        }
+
+        return least;
+    }
 
     /// <summary>The same as <see cref="Solve"/>; null if the groove covers the stop somewhere in the sweep, so that no wire can run to it.</summary>
     public static Travel? TrySolve(Quadrant quadrant, Vector2 seat, double freePlay, double availablePull)
@@ -117,6 +139,7 @@ public sealed record Travel : IMirrored<Travel>
             WideOpen = wideOpen,
             OnFloor = reached == 1 ? wideOpen : At(reached),
             Sweep = sweep,
+            LeastArm = MinArm(sweep, At),
         };
     }
 }

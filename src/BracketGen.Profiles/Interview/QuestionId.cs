@@ -12,6 +12,12 @@ public enum QuestionId
     /// <summary>Outer diameter.</summary>
     OuterDiameter,
 
+    /// <summary>Inside diameter of the outer.</summary>
+    OuterBore,
+
+    /// <summary>How the wire is stranded.</summary>
+    WireConstruction,
+
     /// <summary>Free inner length.</summary>
     FreeInnerLength,
 
@@ -117,6 +123,24 @@ public enum QuestionId
     /// <summary>Slot width.</summary>
     SlotWidth,
 
+    /// <summary>The fitting that the pocket is made for.</summary>
+    PocketKind,
+
+    /// <summary>Inside diameter of the pocket.</summary>
+    PocketDiameter,
+
+    /// <summary>Width of the pocket.</summary>
+    PocketWidth,
+
+    /// <summary>Length of the pocket.</summary>
+    PocketLength,
+
+    /// <summary>Depth of the pocket.</summary>
+    PocketDepth,
+
+    /// <summary>Direction of the pocket's axis.</summary>
+    PocketAxis,
+
     /// <summary>Outer radius.</summary>
     OuterRadius,
 
@@ -164,6 +188,21 @@ public enum QuestionId
 
     /// <summary>Sensor reading on the wide-open stop.</summary>
     OpenVolts,
+
+    /// <summary>Where the bore's axis crosses the shaft's.</summary>
+    BoreZ,
+
+    /// <summary>Direction of the bore's axis.</summary>
+    BoreDirection,
+
+    /// <summary>Outside diameter of the casting round the bore.</summary>
+    CastingDiameter,
+
+    /// <summary>How far the casting reaches along the bore's axis.</summary>
+    CastingAhead,
+
+    /// <summary>How far the casting reaches the other way.</summary>
+    CastingBehind,
 
     /// <summary>Mount normal.</summary>
     MountNormal,

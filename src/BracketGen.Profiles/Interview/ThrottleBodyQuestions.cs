@@ -6,7 +6,7 @@ internal static class ThrottleBodyQuestions
     // Answers under this name only steer the questions.
     private const string Steering = Answers.Unwritten;
 
-    private const string Quadrant = "[quadrant]", Groove = "[quadrant.groove]", Springs = "[return_springs]";
+    private const string Quadrant = "[quadrant]", Groove = "[quadrant.groove]", Pocket = "[quadrant.pocket]", Bore = "[bore_axis]", Springs = "[return_springs]";
 
     public static IEnumerable<Question> After(Answers answers)
     {
@@ -36,6 +36,28 @@ internal static class ThrottleBodyQuestions
             yield return new(QuestionId.GrooveDirection, Groove, "direction", AnswerForm.Quantity);
         }
 
+        yield return new(QuestionId.PocketKind, Pocket, "kind", AnswerForm.Word, "", "barrel", "ball", "nipple");
+        var pocket = answers.Of(Pocket, "kind");
+        if (pocket is "barrel" or "ball")
+        {
+            yield return new(QuestionId.PocketDiameter, Pocket, "diameter", AnswerForm.Quantity);
+        }
+        else if (pocket is "nipple")
+        {
+            yield return new(QuestionId.PocketWidth, Pocket, "width", AnswerForm.Quantity);
+            yield return new(QuestionId.PocketLength, Pocket, "length", AnswerForm.Quantity);
+        }
+
+        if (!string.IsNullOrEmpty(pocket))
+        {
+            yield return new(QuestionId.PocketDepth, Pocket, "depth", AnswerForm.Quantity);
+        }
+
+        if (pocket is "barrel")
+        {
+            yield return new(QuestionId.PocketAxis, Pocket, "axis", AnswerForm.Word, null, "along the shaft", "across the shaft");
+        }
+
         yield return new(QuestionId.SpringCount, Springs, "springs", AnswerForm.Count, "2");
         for (var i = 1; i <= answers.CountOf(Springs, "springs"); i++)
         {
@@ -53,6 +75,15 @@ internal static class ThrottleBodyQuestions
         if (answers.Of("[sensor]", "closed_volts") is not null)
         {
             yield return new(QuestionId.OpenVolts, "[sensor]", "open_volts", AnswerForm.Quantity);
+        }
+
+        yield return new(QuestionId.BoreZ, Bore, "z", AnswerForm.Quantity, "");
+        if (answers.Of(Bore, "z") is not null)
+        {
+            yield return new(QuestionId.BoreDirection, Bore, "direction", AnswerForm.Quantity);
+            yield return new(QuestionId.CastingDiameter, Bore, "outside_diameter", AnswerForm.Quantity);
+            yield return new(QuestionId.CastingAhead, Bore, "ahead", AnswerForm.Quantity);
+            yield return new(QuestionId.CastingBehind, Bore, "behind", AnswerForm.Quantity);
         }
 
         yield return new(QuestionId.MountNormal, "[mount]", "normal", AnswerForm.Point);

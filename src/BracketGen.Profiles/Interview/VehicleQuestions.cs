@@ -12,6 +12,8 @@ internal static class VehicleQuestions
         yield return new(QuestionId.FleetLimit, "[cable]", "fleet_limit", AnswerForm.Quantity, "3");
         yield return new(QuestionId.MinBendRadius, "[cable]", "min_bend_radius", AnswerForm.Quantity, "60");
         yield return new(QuestionId.OuterLength, "[cable]", "outer_length", AnswerForm.Quantity, "");
+        yield return new(QuestionId.OuterBore, "[cable]", "outer_bore", AnswerForm.Quantity, "");
+        yield return new(QuestionId.WireConstruction, "[cable]", "wire_construction", AnswerForm.Word, "", "7x19", "7x7", "1x19", "single");
         yield return new(QuestionId.FittingKind, "[cable.fitting]", "kind", AnswerForm.Word, null, "barrel", "nipple", "ball");
         yield return new(QuestionId.FittingDiameter, "[cable.fitting]", "diameter", AnswerForm.Quantity);
         if (answers.Of("[cable.fitting]", "kind") != "ball")

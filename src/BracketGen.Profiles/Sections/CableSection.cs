@@ -17,6 +17,16 @@ internal static class CableSection
 
     private static readonly Key<double> OuterDiameter = new("outer_diameter", QuantityForm.Length(1.5, 20), "Diameter of the outer.");
 
+    private static readonly Key<double> OuterBore = new(
+        "outer_bore", QuantityForm.Length(0.5, 20), "Inside diameter of the outer, or of its liner where it has one.", isRequired: false);
+
+    private static readonly Key<WireConstruction> Construction = new(
+        "wire_construction",
+        new WordForm<WireConstruction>(
+            ("7x19", WireConstruction.SevenByNineteen), ("7x7", WireConstruction.SevenBySeven), ("1x19", WireConstruction.OneStrand), ("single", WireConstruction.Single)),
+        "How the wire is stranded: strands times wires in each.",
+        isRequired: false);
+
     private static readonly Key<Measured> FreeInnerLength = new(
         "free_inner_length",
         new MeasuredForm(QuantityForm.Length(10, 1000), 100),
@@ -38,8 +48,11 @@ internal static class CableSection
     private static readonly Key<Measured> OpeningDrag = Key<Measured>.WithDefault(
         "opening_drag", Drag(), "Pull at the pedal end that draws the wire, end fitting free; likewise (default: assumed, up to 15 N; common practice, no source).", new(Cable.UsualDrag, 0, Evidence.Assumed));
 
-    private static readonly Key<double> TotalBend = Key<double>.WithDefault(
-        "total_bend", QuantityForm.Angle(0, 1080), "All bends of the outer added up, whichever way they go; not needed if the job gives the bulkhead (default: common practice, no source).", Math.PI);
+    private static readonly Key<Measured> TotalBend = Key<Measured>.WithDefault(
+        "total_bend",
+        new MeasuredForm(QuantityForm.Angle(0, 1080), Math.PI),
+        "All bends of the outer added up, whichever way they go; where the job gives the bulkhead, the larger of this and what is calculated counts (default: common practice, no source).",
+        new(Math.PI, 0, Evidence.Assumed));
 
     private static readonly Key<double> WireModulus = Key<double>.WithDefault(
         "wire_modulus", new QuantityForm(UnitTable.Gigapascal, 1, 400), "Young's modulus of the wire's metal (default: steel).", 200_000);
@@ -50,12 +63,12 @@ internal static class CableSection
     private static readonly Key<double> OuterStiffness = Key<double>.WithDefault(
         "outer_stiffness", new QuantityForm(UnitTable.NewtonPerMillimetre, 1, 100_000), "Stiffness of the whole outer in compression (default: common practice, no source).", 100);
 
-    private static readonly Key<double> OuterLength = new(
-        "outer_length", QuantityForm.Length(50, 5000), "Length of the outer from the stop's seat to the bulkhead.", isRequired: false);
+    private static readonly Key<Measured> OuterLength = new(
+        "outer_length", new MeasuredForm(QuantityForm.Length(50, 5000), 100), "Length of the outer from the stop's seat to the bulkhead.", isRequired: false);
 
     public static Section<Cable> Form { get; } = new(
         [
-            WireDiameter, OuterDiameter, FreeInnerLength, FleetLimit, MinBendRadius, WanderLimit, Friction, ClosingDrag, OpeningDrag, TotalBend, WireModulus,
+            WireDiameter, OuterDiameter, OuterBore, Construction, FreeInnerLength, FleetLimit, MinBendRadius, WanderLimit, Friction, ClosingDrag, OpeningDrag, TotalBend, WireModulus,
             WireFill, OuterStiffness, OuterLength, Fitting, OuterEnd,
         ],
         v => new()
@@ -64,6 +77,8 @@ internal static class CableSection
             WireDiameter = v.Get(WireDiameter),
             OuterEnd = v.Get(OuterEnd),
             OuterDiameter = v.Get(OuterDiameter),
+            OuterBore = v.OrNull(OuterBore),
+            Construction = v.OrNull(Construction),
             FreeInnerLength = v.Get(FreeInnerLength),
             FleetLimit = new(v.Get(FleetLimit)),
             MinBendRadius = v.Get(MinBendRadius),
@@ -71,19 +86,37 @@ internal static class CableSection
             Friction = v.Get(Friction),
             ClosingDrag = v.Get(ClosingDrag),
             OpeningDrag = v.Get(OpeningDrag),
-            TotalBend = new(v.Get(TotalBend)),
+            TotalBend = v.Get(TotalBend),
             WireModulus = v.Get(WireModulus),
             WireFill = v.Get(WireFill),
             OuterStiffness = v.Get(OuterStiffness),
-            OuterLength = v.OrNull(OuterLength),
+            OuterLength = v.Has(OuterLength) ? v.Get(OuterLength) : null,
         },
         [
+            new([OuterBore, OuterDiameter, WireDiameter], CheckBore),
             new([OuterDiameter, WireDiameter], v => Compare.MoreThan(v, OuterDiameter, v.Get(WireDiameter), WireDiameter)),
             new([Fitting, WireDiameter], CheckFitting),
             new([OuterEnd, WireDiameter], CheckOuterEnd),
         ]);
 
     private static MeasuredForm Drag() => new(QuantityForm.Force(0, 200), 100);
+
+    private static void CheckBore(SectionValues values)
+    {
+        if (values.OrNull(OuterBore) is not { } bore)
+        {
+            return;
+        }
+
+        if (bore <= values.Get(WireDiameter))
+        {
+            values.Report(OuterBore, new Compared(Relation.MoreThan, WireDiameter.Name, Quantity.Length, values.Get(WireDiameter), CompareReason.Contains));
+        }
+        else if (bore >= values.Get(OuterDiameter))
+        {
+            values.Report(OuterBore, new Compared(Relation.LessThan, OuterDiameter.Name, Quantity.Length, values.Get(OuterDiameter), CompareReason.Contains));
+        }
+    }
 
     private static void CheckFitting(SectionValues values)
     {

@@ -5,7 +5,7 @@ using BracketGen.Profiles.Forms;
 
 namespace BracketGen.Profiles.Sections;
 
-/// <summary>One <c>[[keep_out]]</c> of a throttle body: a box or a cylinder.</summary>
+/// <summary>One <c>[[keep_out]]</c> or <c>[[spring_room]]</c> of a throttle body: a box or a cylinder.</summary>
 internal static class KeepOutSection
 {
     private static readonly Key<string> Name = new("name", new TextForm(80), "What is there.");

@@ -34,10 +34,13 @@ internal static class PreferencesSection
         "fitting_clearance", 0, 100, "Clearance between the end fitting and the stop, with everything that sticks out of the stop.", Usual.FittingClearance);
 
     private static readonly Key<double> SweepClearance = Length(
-        "sweep_clearance", 0, 50, "Clearance between moving parts and the bracket.", Usual.SweepClearance);
+        "sweep_clearance", 0, 50, "Clearance between moving parts and the bracket, the casting and the keep-outs.", Usual.SweepClearance);
+
+    private static readonly Key<double> OuterClearance = Length(
+        "outer_clearance", 0, 50, "Clearance between the outer on its route and all that it passes.", Usual.OuterClearance);
 
     private static readonly Key<double> KeepOutClearance = Length(
-        "keep_out_clearance", 0, 50, "Clearance between the bracket and the keep-outs.", Usual.KeepOutClearance);
+        "keep_out_clearance", 0, 50, "Clearance between the bracket with the outer end and the casting and keep-outs.", Usual.KeepOutClearance);
 
     private static readonly Key<double> DirtAndCold = Key<double>.WithDefault(
         "dirt_and_cold", QuantityForm.Number(1, 20), "How many times measured drag counts for dirt and cold; 1 if it was measured cold and on a worn cable; no unit.", Usual.DirtAndCold);
@@ -74,7 +77,7 @@ internal static class PreferencesSection
 
     public static Section<LocatedPreferences> Form { get; } = new(
         [
-            FreePlay, MinFreePlay, MinOverTravel, MaxOverTravel, MinWrap, FittingClearance, SweepClearance,
+            FreePlay, MinFreePlay, MinOverTravel, MaxOverTravel, MinWrap, FittingClearance, SweepClearance, OuterClearance,
             KeepOutClearance, DirtAndCold, AdjusterReserve, Opening, Materials, MinThickness, MaxThickness, CornerRadius,
             MinYieldFactor, MinEnduranceFactor, MaxGive,
         ],
@@ -88,6 +91,7 @@ internal static class PreferencesSection
                 MinWrap = new Angle(v.Get(MinWrap)),
                 FittingClearance = v.Get(FittingClearance),
                 SweepClearance = v.Get(SweepClearance),
+                OuterClearance = v.Get(OuterClearance),
                 KeepOutClearance = v.Get(KeepOutClearance),
                 DirtAndCold = v.Get(DirtAndCold),
                 AdjusterReserve = v.Get(AdjusterReserve),

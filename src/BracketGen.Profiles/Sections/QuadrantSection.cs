@@ -27,6 +27,9 @@ internal static class QuadrantSection
     private static readonly Key<double> SlotWidth = new(
         "slot_width", QuantityForm.Length(0.5, 20), "Width of the pocket slot, through which the wire enters the pocket.");
 
+    private static readonly Key<FittingPocket> Pocket = new(
+        "pocket", PocketSection.Form, "The pocket that holds the end fitting. If left out, nothing is known of how it is held.", isRequired: false);
+
     private static readonly Key<double> OuterRadius = new("outer_radius", QuantityForm.Length(5, 250), "Radius over the rims.");
 
     private static readonly Key<double> Thickness = new(
@@ -39,7 +42,7 @@ internal static class QuadrantSection
         isRequired: false);
 
     public static Section<Quadrant> Form { get; } = new(
-        [PitchRadius, GrooveShape, Rotation, PocketAngle, GrooveExtent, GrooveWidth, SlotWidth, OuterRadius, Thickness, HubRadius],
+        [PitchRadius, GrooveShape, Rotation, PocketAngle, GrooveExtent, GrooveWidth, SlotWidth, OuterRadius, Thickness, HubRadius, Pocket],
         v => new()
         {
             Groove = v.Has(GrooveShape) ? v.Get(GrooveShape) : new CircularGroove(v.Get(PitchRadius)),
@@ -48,6 +51,7 @@ internal static class QuadrantSection
             GrooveExtent = new(v.Get(GrooveExtent)),
             GrooveWidth = v.Get(GrooveWidth),
             SlotWidth = v.Get(SlotWidth),
+            PocketShape = v.Has(Pocket) ? v.Get(Pocket) : null,
             OuterRadius = v.Get(OuterRadius),
             Thickness = v.Get(Thickness),
             HubRadius = v.Get(HubRadius, v.Get(OuterRadius)),

@@ -39,7 +39,19 @@ internal static class ThrottleBodySection
     private static readonly Key<MountFace> Mount = new("mount", MountSection.Form, "The flat face that the bracket bolts to.");
 
     private static readonly Key<ImmutableArray<KeepOut>> KeepOuts = Key<ImmutableArray<KeepOut>>.WithDefault(
-        "keep_out", new ListForm<KeepOut>(KeepOutSection.Form, 0, 100), "Boxes and cylinders that the bracket must stay clear of.", []);
+        "keep_out", new ListForm<KeepOut>(KeepOutSection.Form, 0, 100), "Boxes and cylinders that bracket, cable and quadrant must stay clear of.", []);
+
+    private static readonly Key<BoreAxis> BoreAxis = new(
+        "bore_axis", BoreAxisSection.Form, "Where the bore lies, and the casting round it. If left out, nothing is known of the casting.", isRequired: false);
+
+    private static readonly Key<BodyShape> Shape = Key<BodyShape>.WithDefault(
+        "body_shape",
+        new WordForm<BodyShape>(("bore and bosses", BodyShape.BoreAndBosses), ("keep-outs", BodyShape.KeepOuts)),
+        "What stands for the casting: a cylinder round the bore and one under each boss, or the keep-outs alone, which then describe all of it.",
+        BodyShape.BoreAndBosses);
+
+    private static readonly Key<ImmutableArray<KeepOut>> SpringRooms = Key<ImmutableArray<KeepOut>>.WithDefault(
+        "spring_room", new ListForm<KeepOut>(KeepOutSection.Form, 0, 12), "The space of each return spring as a box or cylinder, with all that it moves through.", []);
 
     private static readonly Key<double> ClosedAngle = Key<double>.WithDefault(
         "valve", ValveSection.Form, "The valve. If left out: closed at 7 degrees (common practice, no source).", ValveSection.Usual);
@@ -51,7 +63,9 @@ internal static class ThrottleBodySection
         "engine", EngineSection.Form, "The engine that shakes the bracket. If left out, the bracket's frequency is calculated but not checked.", isRequired: false);
 
     public static Section<ThrottleBody> Form { get; } = new(
-        [Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, ShaftDrag, Inertia, Mount, KeepOuts, ClosedAngle, Sensor, Engine],
+        [
+            Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, ShaftDrag, Inertia, Mount, KeepOuts, BoreAxis, Shape, SpringRooms, ClosedAngle, Sensor, Engine,
+        ],
         v => new()
         {
             Name = v.Get(Name),
@@ -64,14 +78,26 @@ internal static class ThrottleBodySection
             MeasuredInertia = v.Has(Inertia) ? v.Get(Inertia) / 1000 : null,
             Mount = v.Get(Mount),
             KeepOuts = v.Get(KeepOuts),
+            BoreAxis = v.Has(BoreAxis) ? v.Get(BoreAxis) : null,
+            Shape = v.Get(Shape),
+            SpringRooms = v.Get(SpringRooms),
             ValveClosedAngle = new Angle(v.Get(ClosedAngle)),
             Sensor = v.Has(Sensor) ? new(v.Get(Sensor).Closed, v.Get(Sensor).Open, v.Get(Quadrant).Rotation.Value) : null,
             Engine = v.Has(Engine) ? v.Get(Engine) : null,
         },
         [
+            new([BoreAxis, Bore], CheckCasting),
             new([Bore, ShaftDiameter], v => Compare.MoreThan(v, Bore, v.Get(ShaftDiameter), ShaftDiameter)),
             new([Opens, Quadrant], CheckGroove),
         ]);
+
+    private static void CheckCasting(SectionValues values)
+    {
+        if (values.Has(BoreAxis) && values.Get(BoreAxis).OutsideDiameter <= values.Get(Bore))
+        {
+            values.Report(BoreAxis, new Compared(Relation.MoreThan, Bore.Name, Quantity.Length, values.Get(Bore), CompareReason.Contains));
+        }
+    }
 
     // Which part of the groove carries the wire depends on the sense of opening, so this cannot be seen within [quadrant].
     private static void CheckGroove(SectionValues values)

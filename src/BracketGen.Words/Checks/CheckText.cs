@@ -57,9 +57,12 @@ public static class CheckText
             CheckId.BendAngle => $"Angle of {bend}",
             CheckId.KeepOut => $"Bracket to {check.Subject}",
             CheckId.BoltRoom => $"Room for the socket on bolt {check.Subject}, radius",
+            _ when check.Pair is { } pair => $"{ThingText.Capital(pair.One, check.Subject)} to {ThingText.Of(pair.Other, check.Subject)}{(IsOverSweep(pair) ? " over the sweep" : "")}",
             _ => CheckWords.Of(check.Id).Title,
         };
     }
+
+    private static bool IsOverSweep(Pair pair) => pair.One is Thing.Quadrant or Thing.Wire || pair.Other is Thing.Quadrant or Thing.Wire;
 
     /// <summary>What happens where the check fails, and what to do; where it is not known, what to measure or calculate.</summary>
     public static string Consequence(this Check check) => check.State == CheckState.NotKnown ? NotKnown(check) : check.Id switch
@@ -87,14 +90,28 @@ public static class CheckText
         LimitSource.TwoSprings => "49 CFR 571.124 S5",
         LimitSource.ClosingTime => "49 CFR 571.124 S5.3 (from memory)",
         LimitSource.EdgeDistance => "EN 1993-1-8, table 3.3 (1.2 d)",
+        LimitSource.SheaveRatio => "Machinery's Handbook, wire rope, minimum sheave diameters (from memory)",
         LimitSource.VDie => "geometry of the V-die, (V/2) / cos(A/2)",
         _ => "the material's data sheet",
+    };
+
+    // What to measure where an input is missing; null where nothing is.
+    private static string? Measure(CheckId id) => id switch
+    {
+        CheckId.PocketShape or CheckId.PocketPlay or CheckId.PocketHold or CheckId.PocketTurn or CheckId.PocketDepth =>
+            "How the pocket holds the end fitting is not known. Measure its kind, its diameter or width, its depth and the direction of its axis: [quadrant.pocket] of the throttle body.",
+        CheckId.BodyDescribed =>
+            "The throttle body's casting is not described. Measure where the bore lies: [bore_axis] of the throttle body. Or describe the whole casting with keep-outs and write body_shape = \"keep-outs\".",
+        CheckId.WireBend => "How the wire is stranded is not known. Count strands and wires at a cut end: wire_construction of the cable.",
+        CheckId.OuterBoreTight or CheckId.OuterBoreLoose => "The outer's inside diameter is not known. Measure it at a cut end: outer_bore of the cable.",
+        _ => null,
     };
 
     private static string NotKnown(Check check) => double.IsNaN(check.Value)
         ? check.Definition.Scope == CheckScope.OwnStrength
             ? "Strength was not calculated. Calculate it before you make the bracket."
-            : $"{CheckWords.Of(check.Id).Title}: not calculated. Correct what keeps the travel from being solved."
+            : Measure(check.Id)
+            ?? $"{CheckWords.Of(check.Id).Title}: not calculated. Correct what keeps the travel from being solved."
         : check.Doubt == Doubt.NoBracket
             ? "The give and the tolerances of the bracket count here, and no bracket is designed yet. Design it with make."
         : check.Doubt == Doubt.Sampling

@@ -44,6 +44,45 @@ public static class CheckWords
         CheckId.WireInSlot => new(
             "Pocket slot width for the wire", "slot width; limit: wire diameter + 0.2 mm",
             "The wire does not go into the pocket's slot. Open the slot, or use a thinner wire."),
+        CheckId.PocketShape => new(
+            "Pocket made for the end fitting", "1 if it takes the fitting's shape: its own, or a ball in the bore of a barrel",
+            "The pocket is made for another end fitting: the wire is not held. Fit a cable with the right end, or another quadrant."),
+        CheckId.PocketPlay => new(
+            "Play of the end fitting in its pocket", "size of the pocket - size of the fitting",
+            "The end fitting does not go into the pocket, or it jams there. Open the pocket, or fit a cable with a smaller end."),
+        CheckId.PocketHold => new(
+            "End fitting wider than the slot", "minimum width of the fitting - slot width; limit: 0.5 mm on each side",
+            "The end fitting can slip out through the slot: it can jam in the groove and hold the valve open. Fit a larger end fitting, or a quadrant with a narrower slot."),
+        CheckId.PocketTurn => new(
+            "End fitting free to turn with the wire", "1 if a barrel's axis lies along the shaft, or the fitting is a ball, or a nipple whose wire never leaves the groove",
+            "The end fitting cannot turn with the wire: the wire bends beside it at every opening until it frays, and a frayed wire jams. Use a pocket whose axis lies along the shaft."),
+        CheckId.PocketDepth => new(
+            "End fitting below the quadrant's face", "depth of the pocket - size of the fitting along it",
+            "The end fitting sticks out of the quadrant and can catch on something and hold the valve open. Deepen the pocket, or fit a shorter end fitting."),
+        CheckId.WireBend => new(
+            "Diameter of the groove's bottom over the wire's", "(2 x minimum radius of the wire's centre line - wire diameter) / wire diameter",
+            "The wire is bent tighter than its strands stand: it frays early. Use a wire of more and finer strands, or look at it at every service."),
+        CheckId.GrooveLoose => new(
+            "Groove width over wire diameter", "groove width / wire diameter",
+            "The groove is far wider than the wire: a slack wire can cross over itself. Use a quadrant made for this wire."),
+        CheckId.OuterBoreTight => new(
+            "Play of the wire in the outer", "inside diameter of the outer - wire diameter",
+            "The outer is too narrow for the wire: dirt and a bend make it drag. Use an outer made for this wire."),
+        CheckId.OuterBoreLoose => new(
+            "Inside diameter of the outer over the wire's", "inside diameter of the outer / wire diameter",
+            "The outer is far wider than the wire: the free play changes with the outer's bends. Use an outer made for this wire."),
+        CheckId.QuadrantOverlap => new(
+            "Quadrant and fitting clear of casting and keep-outs", "minimum distance over the sweep; below zero they overlap",
+            "The quadrant or the end fitting runs into something and holds the valve open."),
+        CheckId.QuadrantClearance => new(
+            "Quadrant and fitting to casting and keep-outs", "minimum distance over the sweep",
+            "The quadrant or the end fitting passes something too close: a hose that sags or a loose clip can catch it."),
+        CheckId.WireOverlap => new(
+            "Straight wire clear of what stands", "minimum distance over the sweep; below zero they overlap",
+            "The wire runs into something: it cannot be fitted so, or it rubs through and jams."),
+        CheckId.WireClearance => new(
+            "Straight wire to what stands", "minimum distance over the sweep",
+            "The wire passes something too close: it can rub on it."),
         CheckId.OuterSideLoad => new(
             "Change of the wire's direction at the outer's end", "maximum minus minimum wire direction over the sweep",
             "The wire pulls sideways at the outer's end: it wears through the liner and rubs. More free wire between quadrant and stop makes the change smaller."),
@@ -62,6 +101,12 @@ public static class CheckWords
         CheckId.AdjusterReserve => new(
             "Adjuster travel left both ways", "half the range - how far the adjuster stands off mid range",
             "The design uses up the adjuster: nothing is left to set the free play on the vehicle."),
+        CheckId.BodyDescribed => new(
+            "Casting of the throttle body described", "1 if the profile gives the bore's axis, or says that the keep-outs describe the casting",
+            "Nothing is known of the casting: the bracket may run into it."),
+        CheckId.MountNormal => new(
+            "Mount face's normal points out of the casting", "1 if it does: followed out of the holes it does not meet the casting",
+            "The normal of the mount face points into the casting: the bracket would lie inside it. Turn the signs of all three numbers of the normal round."),
         CheckId.BracketShape => new(
             "A bracket that joins mount face and stop", "1 if a shape was found",
             "No wire direction gives a stop that a bracket can reach from the mount face. Choose another mount face, or change the free inner length."),
@@ -90,9 +135,20 @@ public static class CheckWords
             "End fitting through the stop's opening", "1 if it passes", "The end fitting does not go through the hole. Use an open slot."),
         CheckId.KeepOut => new(
             "Bracket to a keep-out", "minimum distance of the folded bracket", "The bracket meets a keep-out."),
+        CheckId.BodyClearance => new(
+            "Bracket to the casting", "minimum distance of the folded bracket; the mount flange may touch", "The bracket runs into the throttle body's casting."),
+        CheckId.OuterClearance => new(
+            "Outer to what it passes", "minimum distance from the outer on its route to bracket, casting, keep-outs and springs",
+            "The outer lies against something: it rubs through, or it is pushed off its line and drags."),
+        CheckId.OuterEndClearance => new(
+            "Outer end to casting, keep-outs and springs", "minimum distance from nuts, shoulder or collars and all that stands out of the stop",
+            "There is no room for the outer end at the stop: it cannot be fitted or set."),
+        CheckId.OuterMoving => new(
+            "Outer and its end to quadrant and fitting", "minimum distance over the sweep",
+            "The quadrant or the end fitting can catch on the outer or its end and hold the valve open."),
         CheckId.MovingParts => new(
-            "Bracket to quadrant and fitting over the sweep", "minimum distance of the folded bracket",
-            "The quadrant or the end fitting can catch on the bracket and hold the valve open."),
+            "Bracket to quadrant, fitting, wire and springs", "minimum distance over the sweep from the folded bracket and its bolt heads",
+            "What moves can catch on the bracket and hold the valve open."),
         CheckId.BoltRoom => new(
             "Room for the socket on a bolt, radius", "distance of the bent flange from the bolt's axis", "The bent flange is in the socket's way: the bolt cannot be tightened."),
         CheckId.StopRoom => new(
@@ -123,7 +179,11 @@ public static class CheckWords
         CheckId.StopPlace => new(
             "Stop off its place, without an adjuster", "distance along the wire", "The free play cannot be set."),
         CheckId.OuterBendRadius => new(
-            "Bend radius of the outer on its route", "radius of the widest route that the outer's length allows", "The outer is bent tighter than it may be."),
+            "Minimum bend radius of the outer at its real length", "minimum radius of the elastic line of the outer, worst stable line within its length's ±",
+            "The outer is bent tighter than it may be: it kinks, and the wire sticks in it. Fit an outer of another length, or a clip that leads it."),
+        CheckId.OuterSpare => new(
+            "Bends that spare outer adds", "bends of the elastic line - minimum bends between stop and bulkhead; a full turn where the outer has to loop",
+            "The outer is too long: the spare lies in bends, and friction grows with every one. Fit a shorter cable, or lead the spare with clips."),
         CheckId.WideOpenLoaded => new(
             "Over-travel with lost motion taken off", "over-travel - lost motion at wide open",
             "Wire stretch and the give of outer and bracket use up the over-travel: the valve may not open fully."),

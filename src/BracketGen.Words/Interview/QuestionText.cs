@@ -26,6 +26,9 @@ public static class QuestionText
         QuestionId.VehicleName => ("Name of the vehicle?", "It is printed on drawings and reports."),
         QuestionId.WireDiameter => ("Wire diameter?", "Measure the bare wire with a calliper."),
         QuestionId.OuterDiameter => ("Outer diameter?", "Measure the outer with a calliper."),
+        QuestionId.OuterBore => ("Inside diameter of the outer?", "Try drill shanks in a cut end, liner in place. Leave empty if you cannot measure it."),
+        QuestionId.WireConstruction => (
+            "How is the wire stranded?", "Strands times wires in each: cut off an end and count them. Leave empty if you cannot tell."),
         QuestionId.FreeInnerLength => (
             "Free inner length?",
             "From the stop's seat to the end fitting's centre: adjuster at mid range, pedal released, wire pulled taut by hand. Give the ± too: 138 +/- 1."),
@@ -79,6 +82,14 @@ public static class QuestionText
         QuestionId.GrooveExtent => ("Groove extent?", "Arc of groove from the pocket on that can carry the wire, in degrees."),
         QuestionId.GrooveWidth => ("Groove width?", "Where the wire lies."),
         QuestionId.SlotWidth => ("Width of the pocket slot?", "The wire enters the pocket through it."),
+        QuestionId.PocketKind => (
+            "Which end fitting is the pocket made for?",
+            "A bore for a barrel, a socket for a ball, or a recess along the wire for a nipple. Leave empty if you did not measure it: the job is then not proven."),
+        QuestionId.PocketDiameter => ("Inside diameter of the pocket?", Calliper),
+        QuestionId.PocketWidth => ("Width of the pocket across the wire?", Calliper),
+        QuestionId.PocketLength => ("Length of the pocket along the wire?", Calliper),
+        QuestionId.PocketDepth => ("Depth of the pocket?", "From the quadrant's face to the bottom, with the calliper's rod; through the quadrant if it has no bottom."),
+        QuestionId.PocketAxis => ("Direction of the pocket's axis?", "Along the throttle shaft the barrel can turn with the wire."),
         QuestionId.OuterRadius => ("Outer radius?", "Over the rims."),
         QuestionId.Thickness => ("Thickness of the quadrant?", "Over the rims, with a calliper."),
         QuestionId.HubRadius => (
@@ -106,6 +117,13 @@ public static class QuestionText
         QuestionId.ClosedAngle => ("Closed angle of the valve?", "Between the valve plate and the cross-section of the bore, in degrees."),
         QuestionId.ClosedVolts => ("Sensor reading on the closed stop?", "In V, cable off. Leave empty if there is no position sensor."),
         QuestionId.OpenVolts => ("Sensor reading on the wide-open stop?", "In V, valve held open by hand, cable off."),
+        QuestionId.BoreZ => (
+            "Where does the bore's axis cross the shaft's axis?",
+            "z from the middle of the groove to the middle of the bore, negative behind the groove: -63. Leave empty if you did not measure it: the job is then not proven."),
+        QuestionId.BoreDirection => ("Direction of the bore's axis?", "Polar angle of either of its two ways, in degrees counter-clockwise from x: 0 for a bore along x."),
+        QuestionId.CastingDiameter => ("Outside diameter of the casting round the bore?", "Over its largest flange."),
+        QuestionId.CastingAhead => ("How far does the casting reach in that direction?", "From the throttle shaft's axis to its end."),
+        QuestionId.CastingBehind => ("How far does it reach the other way?", "From the throttle shaft's axis to its other end."),
         QuestionId.MountNormal => (
             "Normal of the mount face?", "Direction out of the casting, square to the face, as x, y, z: 0, 0, 1 for a face that you look straight at."),
         QuestionId.HoleCount => ("How many tapped mount holes are there?", "1 to 12."),
@@ -113,7 +131,7 @@ public static class QuestionText
             $"Centre of hole {item}?", "x, y, z on the face, from the throttle shaft's axis and the middle of the groove: -50, 12, -24."),
         QuestionId.HoleThread => ($"Thread of hole {item}?", "Metric."),
         QuestionId.BossDiameter => ($"Boss diameter of hole {item}?", "The bracket covers the boss."),
-        QuestionId.KeepOutCount => ("How many keep-outs are there?", "Things the bracket must stay clear of, each as a box. Include everything that moves."),
+        QuestionId.KeepOutCount => ("How many keep-outs are there?", "Things that bracket, cable and quadrant must stay clear of, each as a box. Include everything that moves."),
         QuestionId.KeepOutName => ($"What is keep-out {item}?", "A name for the report."),
         QuestionId.KeepOutShape => ("Its shape?", "A box. You can write cylinders into the file later."),
         QuestionId.KeepOutMin => ("Its corner of minimum x, y and z?", "As x, y, z."),

@@ -66,6 +66,13 @@ public sealed class JobInputs(Solution solution)
         yield return new("groove extent, from the pocket on", Degrees(quadrant.GrooveExtent));
         yield return new("groove width", Length(quadrant.GrooveWidth));
         yield return new("width of the pocket slot", Length(quadrant.SlotWidth));
+        yield return new("pocket", quadrant.PocketShape switch
+        {
+            null => "not measured",
+            { Kind: PocketKind.Recess } p => $"recess for a nipple, {Length(p.Width)} wide, {Length(p.Length)} long, {Length(p.Depth)} deep",
+            { Kind: PocketKind.Socket } p => $"socket for a ball, diameter {Length(p.Width)}, {Length(p.Depth)} deep",
+            var p => $"bore for a barrel, diameter {Length(p.Width)}, {Length(p.Depth)} deep, axis {(p.AlongShaft ? "along" : "across")} the shaft",
+        });
         yield return new("outside radius over the rims", Length(quadrant.OuterRadius));
         yield return new("thickness over the rims", Length(quadrant.Thickness));
         yield return new("hub radius", Length(quadrant.HubRadius));
@@ -106,16 +113,24 @@ public sealed class JobInputs(Solution solution)
             yield return new("mount holes off the face that fits them best, maximum", _units.WriteFine(Quantity.Length, body.Mount.Residual));
         }
 
+        yield return new("casting", body.Shape == BodyShape.KeepOuts ? "described by the keep-outs" : body.Casting is { } casting ? $"{Space(casting)}, and the bosses" : "not measured");
         foreach (var keepOut in body.KeepOuts)
         {
-            yield return new($"keep-out: {keepOut.Name}", keepOut switch
-            {
-                KeepOutBox box => $"box from {Point(box.Min)} to {Point(box.Max)}",
-                KeepOutCylinder c => $"cylinder of radius {Length(c.Radius)} from {Point(c.From)} to {Point(c.To)}",
-                _ => "",
-            });
+            yield return new($"keep-out: {keepOut.Name}", Space(keepOut));
+        }
+
+        foreach (var room in body.SpringRooms)
+        {
+            yield return new($"space of a return spring: {room.Name}", Space(room));
         }
     }
+
+    private string Space(KeepOut space) => space switch
+    {
+        KeepOutBox box => $"box from {Point(box.Min)} to {Point(box.Max)}",
+        KeepOutCylinder c => $"cylinder of radius {Length(c.Radius)} from {Point(c.From)} to {Point(c.To)}",
+        _ => "",
+    };
 
     private IEnumerable<InputRow> GrooveRows(Groove groove)
     {
@@ -144,7 +159,16 @@ public sealed class JobInputs(Solution solution)
         var cable = vehicle.Cable;
         yield return new("end fitting", $"{cable.Fitting.Kind.ToString().ToLowerInvariant()}, diameter {Length(cable.Fitting.Diameter)}, length {Length(cable.Fitting.Length)}");
         yield return new("wire diameter", Length(cable.WireDiameter));
+        yield return new("wire, strands x wires", cable.Construction switch
+        {
+            WireConstruction.SevenByNineteen => "7x19",
+            WireConstruction.SevenBySeven => "7x7",
+            WireConstruction.OneStrand => "1x19",
+            WireConstruction.Single => "single wire",
+            _ => "not looked at",
+        });
         yield return new("outer diameter", Length(cable.OuterDiameter));
+        yield return new("inside diameter of the outer", cable.OuterBore is { } bore ? Length(bore) : "not measured");
         yield return new("outer end", cable.OuterEnd switch
         {
             ThreadedAdjuster a => $"adjuster {PartTableText.Thread(a)}, nuts {Length(a.AcrossFlats)} across flats",
@@ -153,7 +177,7 @@ public sealed class JobInputs(Solution solution)
         });
         yield return new("adjuster range", cable.OuterEnd.AdjusterRange > 0 ? Length(cable.OuterEnd.AdjusterRange) : "none");
         yield return Row("free inner length, seat to fitting", Quantity.Length, cable.FreeInnerLength);
-        yield return new("length of the outer", cable.OuterLength is { } length ? Length(length) : "not measured");
+        yield return new("length of the outer", cable.OuterLength is { } length ? Length(length.Value) : "not measured", cable.OuterLength is { PlusMinus: > 0 } known ? Length(known.PlusMinus) : "");
         yield return new("minimum bend radius of the outer", Length(cable.MinBendRadius));
         yield return new("maximum fleet angle", Degrees(cable.FleetLimit));
         yield return new("friction coefficient of the wire in the outer", Phrases.Plain(cable.Friction.Value), cable.Friction.PlusMinus > 0 ? Phrases.Plain(cable.Friction.PlusMinus) : "");
@@ -193,7 +217,8 @@ public sealed class JobInputs(Solution solution)
         yield return new("maximum over-travel without a pedal stop", Length(wanted.MaxOverTravel));
         yield return new("minimum wrap, wide open", Degrees(wanted.MinWrap));
         yield return new("minimum clearance, end fitting to stop", Length(wanted.FittingClearance));
-        yield return new("minimum clearance, bracket to moving parts", Length(wanted.SweepClearance));
+        yield return new("minimum clearance of moving parts", Length(wanted.SweepClearance));
+        yield return new("minimum clearance of the outer", Length(wanted.OuterClearance));
         yield return new("minimum clearance, bracket to keep-outs", Length(wanted.KeepOutClearance));
         yield return new("factor on measured drag for dirt and cold", Phrases.Plain(wanted.DirtAndCold));
         yield return new("part of the adjuster's half range kept unused", _units.Write(Quantity.Fraction, wanted.AdjusterReserve));
@@ -206,6 +231,12 @@ public sealed class JobInputs(Solution solution)
         if (job.Bulkhead is { } bulkhead)
         {
             yield return new("point and direction at the bulkhead", $"{Point(bulkhead.Point)}, {Direction(bulkhead.Direction)}");
+            foreach (var clip in bulkhead.Clips)
+            {
+                yield return new(
+                    "clip on the outer's way",
+                    $"{Point(clip.Point)}, {(clip.Direction is { } way ? Direction(way) : "lets the outer turn")}, {(clip.Along is { } along ? $"grips it {Length(along)} from the stop" : "lets it slide")}");
+            }
         }
     }
 

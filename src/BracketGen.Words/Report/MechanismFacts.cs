@@ -33,13 +33,10 @@ public static class MechanismFacts
 
         yield return new(
             "Total bend of the outer", Degrees(mechanism.Friction.TotalBend.Radians),
-            $"{(mechanism.Outer?.Route is null ? "from the profile" : "on its route to the bulkhead")}; friction multiplies the tension by {mechanism.Friction.Ratio.ToString("0.00", CultureInfo.InvariantCulture)}");
+            $"{OuterText.BendsFrom(solution.Job.Vehicle.Cable, mechanism)}; friction multiplies the tension by {mechanism.Friction.Ratio.ToString("0.00", CultureInfo.InvariantCulture)}");
         if (mechanism.Outer is { } outer)
         {
-            yield return outer.Route is { } route
-                ? new("Outer to the bulkhead", Length(route.Length), $"with bends of radius {Length(route.Radius)}"
-                    + (double.IsFinite(outer.Spare) ? $"; {Length(outer.Spare)} of outer to spare" : ""))
-                : new("Outer to the bulkhead", "no route", OuterText.Problem(outer.Problem, units) ?? "");
+            yield return new("Outer to the bulkhead", OuterText.Length(outer, units), OuterText.Lie(outer, units));
         }
 
         if (!mechanism.Returns.IsEmpty)

@@ -1,4 +1,6 @@
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Report;
 
@@ -51,8 +53,13 @@ public static class SolidText
     public static IReadOnlyList<(string Name, int Yaw, int Pitch)> Views { get; } =
         [("Corner", -38, 28), ("Along the shaft", 0, 0), ("From above", 0, 90), ("From the right", -90, 0), ("From behind", 180, 0)];
 
-    /// <summary>The keep-outs.</summary>
-    public static string KeepOuts(IEnumerable<KeepOut> keepOuts) => $"keep-outs: {string.Join(", ", keepOuts.Select(k => k.Name))}";
+    /// <summary>The casting round the bore, the keep-outs and the springs; empty where there is none of them.</summary>
+    /// <param name="body">The throttle body.</param>
+    public static string KeepOuts(ThrottleBody body) => string.Join(", ",
+    [
+        .. body.Casting is null ? [] : (string[])[ThingText.Of(Thing.Casting, null)],
+        .. body.KeepOuts.Select(k => k.Name), .. body.SpringRooms.Select(r => ThingText.Of(Thing.Spring, r.Name)),
+    ]);
 
     /// <summary>An offer's picture for people who cannot see it.</summary>
     public static string OfferSpoken(string name) => $"{name}, formed, seen over the corner";

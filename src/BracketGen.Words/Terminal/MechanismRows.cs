@@ -39,7 +39,7 @@ public static class MechanismRows
             .. double.IsFinite(loaded.TensionOnFloor) && loaded.OverTravel > 0
                 ? new[] { new[] { "tension on the floor", Force(loaded.TensionOnFloor), "pedal stamped on, no pedal stop" } }
                 : [],
-            ["bends of the outer", Degrees(report.Friction.TotalBend.Degrees), $"{(report.Outer?.Route is null ? "by the profile" : "on its route to the bulkhead")}; the wire's tension grows {UnitSystems.Decimals(report.Friction.Ratio, "0.00")} times"],
+            ["bends of the outer", Degrees(report.Friction.TotalBend.Degrees), $"{OuterText.BendsFrom(job.Vehicle.Cable, report)}; the wire's tension grows {UnitSystems.Decimals(report.Friction.Ratio, "0.00")} times"],
             .. OuterRows(job, report),
             .. ReturnRows(job, report),
         ];
@@ -68,20 +68,9 @@ public static class MechanismRows
 
     private static IEnumerable<string[]> OuterRows(Job job, MechanismReport report)
     {
-        if (report.Outer is not { } outer)
+        if (report.Outer is { } outer)
         {
-            yield break;
-        }
-
-        string Length(double value) => job.Units.Write(Quantity.Length, value);
-        if (outer.Route is { } route)
-        {
-            yield return ["outer to the bulkhead", Length(route.Length), $"with bends of {Length(route.Radius)}"
-                + (double.IsNaN(outer.Spare) ? "" : $"; {Length(outer.Spare)} of outer is left over")];
-        }
-        else
-        {
-            yield return ["outer to the bulkhead", "none", OuterText.Problem(outer.Problem, job.Units) ?? ""];
+            yield return ["outer to the bulkhead", OuterText.Length(outer, job.Units), OuterText.Lie(outer, job.Units)];
         }
     }
 

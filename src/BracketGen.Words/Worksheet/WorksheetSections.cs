@@ -34,6 +34,10 @@ public static class WorksheetSections
                     new("G", "outside radius over the rims", length, "outer_radius"),
                     new("", "width of the pocket slot", length, "slot_width"),
                     new("", "hub radius", length, "hub_radius"),
+                    new("", "pocket for: barrel, ball or nipple", "", "kind"),
+                    new("", "pocket: diameter, or width and length", length, "pocket"),
+                    new("", "pocket: depth", length, "depth"),
+                    new("", "pocket's axis: along or across the shaft", "", "axis"),
                 ]),
             new(
                 "3  Valve", SketchKind.Valve,
@@ -71,10 +75,14 @@ public static class WorksheetSections
                 "depth gauge from a straight-edge across the quadrant.",
                 "measuring from the rim of the quadrant: z counts from the middle of the groove.",
                 [
+                    new("", "z of the bore's axis where it crosses the shaft's", length, "z"),
+                    new("", "polar angle of the bore's axis", "deg", "direction"),
+                    new("", "casting round the bore: outside diameter", length, "outside_diameter"),
+                    new("", "casting, from the shaft that way", length, "ahead"), new("", "and the other way", length, "behind"),
                     new("", "normal, out of the casting: x", "", "normal"), new("", "normal: y", "", "normal"), new("", "normal: z", "", "normal"),
                 ]),
             new(
-                "7  Keep-outs: what the bracket must stay clear of (one for each)", SketchKind.KeepOut,
+                "7  Keep-outs for bracket, cable and quadrant (one for each)", SketchKind.KeepOut,
                 "rule; make the boxes generous.",
                 "forgetting what moves: hoses, the engine on its mounts, the bonnet.",
                 [
@@ -108,6 +116,8 @@ public static class WorksheetSections
                     new("A", "free inner length, seat to fitting centre", length, "free_inner_length", true),
                     new("B", "wire diameter", length, "wire_diameter"),
                     new("C", "outer diameter", length, "outer_diameter"),
+                    new("", "outer: inside diameter at a cut end", length, "outer_bore"),
+                    new("", "strands x wires in each, at a cut end", "", "wire_construction"),
                     new("D", "end fitting: diameter", length, "diameter"),
                     new("", "end fitting: length, and kind (barrel, ball, nipple)", length, "length"),
                 ]),

@@ -10,7 +10,7 @@ internal static class House
         ["Units"],
         ["Geometry"],
         ["Mechanism.Numerics", "SheetMetal.Bending", "SheetMetal.Cutting", "SheetMetal.Standards", "Strength.Model"],
-        ["Mechanism.Grooves", "Mechanism.Cables", "Mechanism.Pedals", "Mechanism.Throttles", "SheetMetal.Patterns", "SheetMetal.Fasteners",
+        ["Mechanism.Grooves", "Mechanism.Cables", "Mechanism.Rods", "Mechanism.Pedals", "Mechanism.Throttles", "SheetMetal.Patterns", "SheetMetal.Fasteners",
             "SheetMetal.Shops", "Strength.Meshing", "Strength.Elements", "Strength.Solving"],
         ["Mechanism.Motion", "Strength.Analysis"],
         ["Mechanism.Forces", "Mechanism.Uncertainty", "Mechanism.Fitted", "Strength.Parts"],
@@ -63,7 +63,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 177, "descriptions of keys; errors"),
+        ("Profiles.Sections", 192, "descriptions of keys; errors"),
     ];
 
     /// <summary>

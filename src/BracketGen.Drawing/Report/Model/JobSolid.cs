@@ -20,7 +20,7 @@ internal static class JobSolid
         var mesh = scene.Mesh!;
         var job = scene.Job;
         List<SolidPart> parts = [Sheet(mesh), Mount(job, scene.Solution.Bracket!.Stock.Thickness), .. Moving(scene), Outer(scene)];
-        parts.AddRange(job.Body.KeepOuts.Select(KeepOutPart));
+        parts.AddRange(job.Body.KeepOuts.Concat(job.Body.Casting is { } casting ? [casting] : Array.Empty<KeepOut>()).Concat(job.Body.SpringRooms).Select(KeepOutPart));
 
         var rim = scene.Motion.Quadrant.OuterRadius;
         var points = mesh.Vertices.Concat([new(rim, rim, 0), new(-rim, -rim, 0)]).ToList();
@@ -86,13 +86,37 @@ internal static class JobSolid
         var end = OuterEndShape.Length(cable);
         var far = end + OuterEndShape.ShownOuter;
         IReadOnlyList<Vector3> way = [seat + end * along, seat + far * along];
-        if (scene.Solution.Mechanism?.Outer?.Route is { } route && route.Length > end + 1)
+        if (scene.Solution.Mechanism?.Outer is { } outer && FirstPart(outer.Points(ShownRoute / 24), end, end + ShownRoute) is { Count: > 1 } part)
         {
-            var last = Math.Min(route.Length, end + ShownRoute);
-            way = [.. Enumerable.Range(0, 19).Select(i => route.At(end + (last - end) * i / 18).Point)];
+            way = part;
         }
 
         return shapes.Tube(way, cable.OuterDiameter / 2).Part("outer");
+    }
+
+    // The points of a line between two distances along it, those included.
+    private static List<Vector3> FirstPart(IReadOnlyList<Vector3> points, double from, double to)
+    {
+        var part = new List<Vector3>();
+        double along = 0;
+        for (var i = 0; i + 1 < points.Count; i++)
+        {
+            var step = points[i].DistanceTo(points[i + 1]);
+            double low = Math.Max(from, along), high = Math.Min(to, along + step);
+            if (low < high)
+            {
+                if (part.Count == 0)
+                {
+                    part.Add(points[i] + (low - along) / step * (points[i + 1] - points[i]));
+                }
+
+                part.Add(points[i] + (high - along) / step * (points[i + 1] - points[i]));
+            }
+
+            along += step;
+        }
+
+        return part;
     }
 
     private static SolidPart KeepOutPart(KeepOut keepOut) => keepOut switch

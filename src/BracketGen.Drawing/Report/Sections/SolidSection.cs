@@ -55,9 +55,9 @@ internal static class SolidSection
         {
             Show(html, "moving", SolidText.Moving);
             Show(html, "mount", SolidText.Mount);
-            if (!scene.Job.Body.KeepOuts.IsEmpty)
+            if (SolidText.KeepOuts(scene.Job.Body) is { Length: > 0 } keepOuts)
             {
-                Show(html, "keepout", SolidText.KeepOuts(scene.Job.Body.KeepOuts));
+                Show(html, "keepout", keepOuts);
             }
         }
     }
