@@ -76,7 +76,7 @@ public class MountHoleTests
     {
         var single = Bracket with { Holes = [.. Bracket.Holes.Where(h => h.Purpose != HolePurpose.Bolt || h.Name == Bracket.Holes[0].Name)] };
         Assert.Null(SeatTolerances.TurnInPlay(single));
-        var turn = SeatTolerances.OfBolts(single).Single(t => t.Name == "turn about the single bolt");
+        var turn = SeatTolerances.OfBolts(single).Single(t => t.Name == "turn about one bolt");
         var arm = Bracket.FoldedSeat.Point.XY - Plover.Body.Mount.Holes[0].At.XY;
         Assert.Equal(arm.Length, turn.Shift.Length, 1e-9);
         Assert.Equal(2, new Angle(turn.PlusMinus).Degrees, 1e-9);

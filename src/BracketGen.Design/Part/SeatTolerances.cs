@@ -76,9 +76,9 @@ public static class SeatTolerances
         if (bolts.Length == 1)
         {
             var play = Play(bolts[0]);
-            yield return new("bolts in their holes, x", Way(new(1, 0)).XY, play);
-            yield return new("bolts in their holes, y", Way(new(0, 1)).XY, play);
-            yield return new("turn about the single bolt", Turning(bolts[0]).XY, SetByEye.Radians);
+            yield return new("bolts, x", Way(new(1, 0)).XY, play);
+            yield return new("bolts, y", Way(new(0, 1)).XY, play);
+            yield return new("turn about one bolt", Turning(bolts[0]).XY, SetByEye.Radians);
             yield break;
         }
 
@@ -86,9 +86,9 @@ public static class SeatTolerances
         var distance = one.Centre.DistanceTo(other.Centre);
 
         // Both across to the same side, so that equal moves shift it and opposite ones turn it.
-        yield return new("bolts in their holes, along", Way((other.Centre - one.Centre) / distance).XY, Math.Min(Play(one), Play(other)));
-        yield return new($"bolts in their holes, across at {one.Name}", 1 / distance * Turning(other).XY, Play(one));
-        yield return new($"bolts in their holes, across at {other.Name}", -1 / distance * Turning(one).XY, Play(other));
+        yield return new("bolts, along their line", Way((other.Centre - one.Centre) / distance).XY, Math.Min(Play(one), Play(other)));
+        yield return new($"bolts, across at {one.Name}", 1 / distance * Turning(other).XY, Play(one));
+        yield return new($"bolts, across at {other.Name}", -1 / distance * Turning(one).XY, Play(other));
     }
 
     /// <summary>Angle by which the play of the bolts lets the bracket turn, each way; null on a single bolt, which does not hold it.</summary>

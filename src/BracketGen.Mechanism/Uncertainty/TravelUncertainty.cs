@@ -210,7 +210,7 @@ public sealed class TravelUncertainty
         TravelRequirement.Closes => "valve closed",
         TravelRequirement.OpensFully => "valve fully open",
         TravelRequirement.WithinAdjuster => "within the adjuster's range",
-        _ => "wire in the groove at the closed stop",
+        _ => "wire in the groove",
     };
 
     /// <summary>Runs the travel over everything that is uncertain.</summary>
