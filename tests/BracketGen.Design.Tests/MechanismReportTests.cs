@@ -65,7 +65,7 @@ public class MechanismReportTests
         Assert.Equal(a.Outer!.Shortest!.Length, b.Outer!.Shortest!.Length, 1e-4);
         Assert.Equal(a.Outer.Order, b.Outer.Order);
         Assert.Equal(a.Outer.Points(10).Length, b.Outer.Points(10).Length);
-        Assert.All(a.Outer.Points(10).Zip(b.Outer.Points(10)), p => Assert.True(p.First.MirroredInY.DistanceTo(p.Second) < 1e-3));
+        Assert.All(a.Outer.Points(10).Zip(b.Outer.Points(10)), p => Assert.True(p.First.Mirrored().DistanceTo(p.Second) < 1e-3));
     }
 
     // Pull of an eccentric circle by the taut string: dL/dθ = -h at the leaving normal; where the wire keeps its direction the

@@ -86,6 +86,11 @@ public class PageBrowserTests
         [Asked(QuestionId.TorqueClosed)] = new[] { "0.55", "0.05" },
         [Asked(QuestionId.TorqueOpen)] = new[] { "1.05", "0.1" },
         [Asked(QuestionId.SpringCount)] = 2,
+        [Asked(QuestionId.SpringAloneClosed, 1)] = new[] { "0.27", "0.03" },
+        [Asked(QuestionId.SpringAloneOpen, 1)] = new[] { "0.52", "0.05" },
+        [Asked(QuestionId.SpringAloneClosed, 2)] = new[] { "0.28", "0.03" },
+        [Asked(QuestionId.SpringAloneOpen, 2)] = new[] { "0.53", "0.05" },
+        [Asked(QuestionId.ShaftDrag)] = new[] { "0.01", "0.005" },
         [Asked(QuestionId.ClosedAngle)] = 7,
         [Asked(QuestionId.ClosedVolts)] = 0.52,
         [Asked(QuestionId.OpenVolts)] = 4.46,
@@ -132,6 +137,8 @@ public class PageBrowserTests
         [Asked(QuestionId.AvailablePull)] = new[] { "51", "0.5" },
         [Asked(QuestionId.LeverRatio)] = 3.4,
         [Asked(QuestionId.PadLoad)] = new[] { "0.5", "0.2" },
+        [Asked(QuestionId.ClosingDrag)] = new[] { "1.2", "0.3" },
+        [Asked(QuestionId.OpeningDrag)] = new[] { "1.4", "0.3" },
         [Asked(QuestionId.ZeroVolts)] = null,
     };
 

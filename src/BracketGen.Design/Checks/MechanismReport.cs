@@ -6,7 +6,6 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Mechanism.Uncertainty;
 

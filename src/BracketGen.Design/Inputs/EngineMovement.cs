@@ -46,7 +46,7 @@ public sealed record EngineMovement : IMirrored<EngineMovement>
         {
             foreach (var roll in Ends(Roll.Radians))
             {
-                // The body turns and shifts; seen from it, the bulkhead shifts back and turns back.
+                // The body turns and shifts; seen from it, the bulkhead and the clips, which are on the vehicle, shift back and turn back.
                 Vector3 Back(Vector3 v) => v.Rotate(axis, new(-roll));
                 foreach (var x in Ends(X))
                 {
@@ -54,11 +54,10 @@ public sealed record EngineMovement : IMirrored<EngineMovement>
                     {
                         foreach (var z in Ends(Z))
                         {
-                            yield return bulkhead with
+                            ThrottlePoint Seen(ThrottlePoint p) => about + Back(p - new Vector3(x, y, z) - about);
+                            yield return new(Seen(bulkhead.Point), Back(bulkhead.Direction))
                             {
-                                Point = about + Back(bulkhead.Point - new Vector3(x, y, z) - about),
-                                Direction = Back(bulkhead.Direction),
-                                Clips = [.. bulkhead.Clips.Select(c => c with { Point = about + Back(c.Point - new Vector3(x, y, z) - about), Direction = c.Direction is { } held ? Back(held) : null })],
+                                Clips = [.. bulkhead.Clips.Select(c => c with { Point = Seen(c.Point), Direction = c.Direction is { } d ? Back(d) : null })],
                             };
                         }
                     }

@@ -44,7 +44,7 @@ public static class OuterWay
 
         ImmutableArray<ElasticLines> lines = job.Vehicle.Cable.OuterLength is { } length ? [Lay(placement, bulkhead, length.Value)] : [];
         var fit = new OuterFit { Shortest = lines.IsEmpty || lines[0].IsTooShort ? Tightest(job, placement) : null, AtLengths = lines, Problem = null, Order = null };
-        return [.. fit.Points(step).Select(p => new ThrottlePoint(p))];
+        return fit.Points(step);
     }
 
     /// <summary>How the outer lies; null where the job gives no bulkhead.</summary>

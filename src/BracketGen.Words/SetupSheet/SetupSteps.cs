@@ -33,7 +33,8 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
             + string.Join(", ", hardware.Bolts.Select(b => $"{Phrases.List(b.Holes)} to {_units.Torque(b.Bolt.Torque)}"))
             + ". Draw a line of paint across head, washer and sheet: it shows later if a bolt has turned.";
         yield return "Turn the quadrant by hand from stop to stop. It must touch nothing"
-            + (solution.Checks.FirstOrDefault(c => c.Id == CheckId.MovingParts) is { } gap ? $"; by design its minimum gap to the bracket is {_units.Length(gap.Value)}." : ".");
+            + (solution.Checks.Where(c => c.Id is CheckId.MovingParts or CheckId.QuadrantClearance or CheckId.OuterMoving).MinBy(c => c.Value) is { } gap
+                ? $"; by design everything keeps at least {_units.Length(gap.Value)} from it." : ".");
         if (solution.Mechanism?.Sensor is not null)
         {
             yield return "With the cable still off and the valve on its closed stop, set the sensor as in the table. Tighten its screws, read it again and write the reading down.";
