@@ -79,8 +79,7 @@ internal static class House
         ]),
         ("a direction in the throttle frame",
         [
-            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction",
-            "Design.Inputs.EngineMovement.Direction", "Design.Inputs.OuterClip.Direction",
+            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction", "Design.Inputs.EngineMovement.Direction", "Design.Inputs.OuterClip.Direction",
             "Design.Part.Bracket.FoldedSeat.Normal", "Design.Part.LeavingAngles.Of(mountNormal)", "Design.Part.MiddlePlanes.Of",
             "Design.Part.MiddlePlanes.Of(mount)", "Design.Part.MiddlePlanes.Of(stop)", "Design.Part.MiddlePlanes.Of(way)",
         ]),
