@@ -73,6 +73,7 @@ public sealed record MovementStudy
             LeftAtWorst = Left(Cable.BorePlayAtWorst),
         };
     }
+
     // A line may snap into another stable one as the engine rocks.
     private static Angle ChangeOf(ElasticLines rest, ElasticLines[] moved) =>
         new(moved.Max(l => Math.Max(l.MaxBend.Radians - rest.MinBend.Radians, rest.MaxBend.Radians - l.MinBend.Radians)));
