@@ -41,7 +41,8 @@ public sealed record OuterFit : IMirrored<OuterFit>
         new(Math.Max(AtLengths.Select(l => l.SpareBend.Radians).DefaultIfEmpty().Max(), IsTooLong ? 2 * Math.PI : 0));
 
     /// <summary>Points along the worst elastic line, or along the shortest route, no two farther apart than <paramref name="step"/> (mm).</summary>
-    public ImmutableArray<Vector3> Points(double step) => IsLaid ? Thinned(AtLengths[0].Points, step) : Shortest?.Points(step) ?? [];
+    public ImmutableArray<ThrottlePoint> Points(double step) =>
+        [.. (IsLaid ? Thinned(AtLengths[0].Points, step) : Shortest?.Points(step) ?? []).Select(p => new ThrottlePoint(p))];
 
     /// <inheritdoc/>
     public OuterFit Mirrored() => this with

@@ -86,7 +86,7 @@ internal static class JobSolid
         var end = OuterEndShape.Length(cable);
         var far = end + OuterEndShape.ShownOuter;
         IReadOnlyList<Vector3> way = [seat + end * along, seat + far * along];
-        if (scene.Solution.Mechanism?.Outer is { } outer && FirstPart(outer.Points(ShownRoute / 24), end, end + ShownRoute) is { Count: > 1 } part)
+        if (scene.Solution.Mechanism?.Outer is { } outer && FirstPart([.. outer.Points(ShownRoute / 24).Select(p => p.Vector)], end, end + ShownRoute) is { Count: > 1 } part)
         {
             way = part;
         }
