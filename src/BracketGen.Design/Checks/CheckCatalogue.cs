@@ -75,7 +75,7 @@ public static class CheckCatalogue
         Of(CheckId.StopMetal, "stop-metal", Making, Quantity.Length, AtLeast, LimitSource.Geometry, ExistingBracket, InputId.OuterEnd),
         Of(CheckId.StopSquare, "stop-square", Function, Quantity.Angle, AtMost, LimitSource.Profile, ExistingBracket, InputId.WireAngles, InputId.Mount),
         Of(CheckId.StopPlace, "stop-place", Function, Quantity.Length, AtMost, LimitSource.CommonPractice, ExistingBracket, InputId.FreeInnerLength),
-        Of(CheckId.OuterBendRadius, "outer-bend-radius", Function, Quantity.Length, AtLeast, LimitSource.Profile, WholeMechanism, InputId.Bulkhead, InputId.OuterLength, InputId.OuterBendRadius),
+        Of(CheckId.OuterBendRadius, "outer-bend-radius", Function, Quantity.Length, AtLeast, LimitSource.Profile, WholeMechanism, InputId.Bulkhead, InputId.OuterLength, InputId.OuterBendRadius, InputId.EngineMovement),
         Of(CheckId.OuterSpare, "outer-spare", Advice, Quantity.Angle, AtMost, LimitSource.Judgement, WholeMechanism, InputId.Bulkhead, InputId.OuterLength),
         Of(CheckId.FreePlayMoving, "free-play-moving", Safety, Quantity.Length, AtLeast, LimitSource.Geometry, WholeMechanism, InputId.FreePlay, InputId.EngineMovement, InputId.OuterBore, InputId.Wire, InputId.Bulkhead, InputId.OuterLength),
         Of(CheckId.OuterReach, "outer-reach", Safety, Quantity.Fraction, AtLeast, LimitSource.Geometry, WholeMechanism, InputId.EngineMovement, InputId.Bulkhead, InputId.OuterLength, InputId.OuterBendRadius),

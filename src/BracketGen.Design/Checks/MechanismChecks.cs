@@ -63,7 +63,11 @@ public static class MechanismChecks
         var cable = job.Vehicle.Cable;
         if (report.Outer is { } outer)
         {
-            yield return new(CheckId.OuterBendRadius, outer.MinRadius, cable.MinBendRadius);
+            var moved = Math.Min(outer.MinRadius, report.Movement.MinRadius ?? double.PositiveInfinity);
+            yield return new(CheckId.OuterBendRadius, report.Movement.Movement.IsAssumed ? outer.MinRadius : moved, cable.MinBendRadius)
+            {
+                Unfavourable = report.Movement.Movement.IsAssumed ? moved : null,
+            };
             yield return new(CheckId.OuterSpare, outer.IsLaid ? outer.SpareBend.Radians : double.NaN, OuterWay.MostSpareBend.Radians);
         }
 

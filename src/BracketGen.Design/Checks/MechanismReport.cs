@@ -131,8 +131,8 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             ? LoadedTravel.Solve(body.Quadrant, seat, travel.FreePlay, travel.AvailablePull, body.Springs, f, compliance, body.ShaftDrag.Value)
             : null;
         var loaded = Under(friction);
-        var movement = MovementStudy.Of(job, placement, outer?.Bends);
-        var moved = movement.MaxBend is { } bend ? friction with { TotalBend = new(Math.Max(bend.Radians, friction.TotalBend.Radians)) } : friction;
+        var movement = MovementStudy.Of(job, placement, outer);
+        var moved = movement.MaxBend is { } bend && bend > friction.TotalBend ? friction with { TotalBend = bend } : friction;
         var pedal = job.Vehicle.Pedal;
         var uncertainTravel = Uncertain(job, body.Quadrant, seat, placement, bracket, loaded);
         var uncertainty = Sample(uncertainTravel, samples);

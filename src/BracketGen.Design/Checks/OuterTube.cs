@@ -8,28 +8,35 @@ internal static class OuterTube
 {
     /// <summary>The pieces between two distances from the seat.</summary>
     /// <remarks>
-    /// The line is smooth between its points: with chords of length c that turn by φ where they meet, an arc lies c φ/8 beside its chord.
-    /// Each piece is thicker by twice that, so that a line that bends unevenly is held as well.
+    /// The line is smooth between its points, and its tangent at a point lies between the chords that meet there: it leans from either by no more than
+    /// their turn φ. So between the ends of a chord of length c it lies within the triangle of both tangents, c φ/2 high at most, and each piece is thicker by that.
+    /// At the line's two ends the tangent is known.
     /// </remarks>
-    /// <param name="line">Points along the outer's centre line, from the seat on (mm).</param>
+    /// <param name="points">Points along the outer's centre line, from the seat on (mm).</param>
+    /// <param name="leaving">Direction of the line at its beginning, length one.</param>
+    /// <param name="arriving">Direction of the line at its end, length one.</param>
     /// <param name="radius">Radius of the outer (mm).</param>
     /// <param name="from">Distance along the line at which it begins to count (mm).</param>
     /// <param name="to">Distance along the line at which it ends to count (mm).</param>
-    public static ImmutableArray<Rod> Of(IReadOnlyList<ThrottlePoint> line, double radius, double from, double to)
+    public static ImmutableArray<Rod> Of(
+        IReadOnlyList<ThrottlePoint> points, Vector3 leaving, Vector3 arriving, double radius, double from, double to)
     {
+        // A point that stands twice, as where the line is clipped, has no chord.
+        ThrottlePoint[] line = [.. points.Where((p, i) => i == 0 || p.DistanceTo(points[i - 1]) > Tolerance.Point)];
         var pieces = ImmutableArray.CreateBuilder<Rod>();
         double begin = 0;
-        for (var i = 0; i + 1 < line.Count; i++)
+        for (var i = 0; i + 1 < line.Length; i++)
         {
             var (a, b) = (line[i], line[i + 1]);
             var chord = b - a;
             var length = chord.Length;
             var end = begin + length;
-            if (length > Tolerance.Point && end > from && begin < to)
+            if (end > from && begin < to)
             {
-                var turn = Math.Max(i > 0 ? TurnAt(line, i) : 0, i + 2 < line.Count ? TurnAt(line, i + 1) : 0);
+                var (before, after) = (i > 0 ? a - line[i - 1] : leaving, i + 2 < line.Length ? line[i + 2] - b : arriving);
+                var turn = Math.Max(before.AngleTo(chord).Radians, chord.AngleTo(after).Radians);
                 double first = Math.Max(0, (from - begin) / length), last = Math.Min(1, (to - begin) / length);
-                pieces.Add(new(a + first * chord, a + last * chord, radius + length * turn / 4));
+                pieces.Add(new(a + first * chord, a + last * chord, radius + length * turn / 2));
             }
 
             begin = end;
@@ -48,11 +55,5 @@ internal static class OuterTube
         }
 
         return length;
-    }
-
-    private static double TurnAt(IReadOnlyList<ThrottlePoint> line, int i)
-    {
-        Vector3 before = line[i] - line[i - 1], after = line[i + 1] - line[i];
-        return before.Length > Tolerance.Point && after.Length > Tolerance.Point ? before.AngleTo(after).Radians : 0;
     }
 }

@@ -15,7 +15,7 @@ internal sealed class Surroundings
     public const double StopBodyRoom = 15;
 
     /// <summary>Step in which the outer's line is laid out (mm).</summary>
-    private const double OuterStep = 8;
+    private const double OuterStep = 5;
 
     private readonly Lazy<MovingParts> _moving;
     private readonly Lazy<ImmutableArray<Rod>> _wire;
@@ -99,6 +99,7 @@ internal sealed class Surroundings
     // The outer comes out of a panel whose face the bulkhead's point was measured on, within what a rule reads.
     private const double AtBulkhead = 1;
 
-    private ImmutableArray<Rod> OuterUpTo(double end) =>
-        OuterTube.Of(_line.Value, Job.Vehicle.Cable.OuterDiameter / 2, StopBodyRoom, end);
+    private ImmutableArray<Rod> OuterUpTo(double end) => Job.Bulkhead is { } bulkhead
+        ? OuterTube.Of(_line.Value, Placement.Direction, -bulkhead.Direction, Job.Vehicle.Cable.OuterDiameter / 2, StopBodyRoom, end)
+        : [];
 }
