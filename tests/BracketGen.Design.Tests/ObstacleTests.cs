@@ -60,7 +60,7 @@ public class ObstacleTests
         var line = Solved.Value.Mechanism!.Outer!.Points(1);
         foreach (var part in (double[])[0.2, 0.5, 0.9])
         {
-            AssertFails(WithBox(line[(int)(part * line.Length)], 3), CheckId.OuterClearance, CheckKind.Function, "across the wire");
+            AssertFails(WithBox(line[(int)(part * line.Length)].Vector, 3), CheckId.OuterClearance, CheckKind.Function, "across the wire");
         }
     }
 
