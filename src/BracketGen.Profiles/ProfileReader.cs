@@ -62,6 +62,7 @@ public static class ProfileReader
                 Units = file.Units,
                 Document = file.Document,
                 Bulkhead = file.Bulkhead,
+                Movement = file.Movement,
             }
             : null;
         return new(job, reading.Errors);

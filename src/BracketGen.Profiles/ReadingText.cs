@@ -13,17 +13,32 @@ public enum ReadingKind
 
     /// <summary>A voltage; bare numbers are in V.</summary>
     Voltage,
+
+    /// <summary>An angle; bare numbers are in degrees.</summary>
+    Angle,
+
+    /// <summary>What a display shows, in percent; without a unit.</summary>
+    Percent,
 }
 
 /// <summary>Reads a quantity typed on a command line by the same rules and units as one in a file, without the quotes.</summary>
 public static class ReadingText
 {
-    /// <summary>The value in internal units (mm, V), or what is wrong with the text.</summary>
+    /// <summary>Whether a text is a number without a unit.</summary>
+    public static bool IsBare(string text) => QuantityText.Split(text) is (_, "");
+
+    /// <summary>The value in internal units (mm, V, rad, %), or what is wrong with the text.</summary>
     /// <param name="text">What was typed: 2.5, 0.1 in.</param>
     /// <param name="kind">What it measures.</param>
     public static (double? Value, ProfileError? Error) Parse(string text, ReadingKind kind)
     {
-        var form = kind == ReadingKind.Voltage ? QuantityForm.Volts(-1, 30) : QuantityForm.Length(-5, 1000);
+        var form = kind switch
+        {
+            ReadingKind.Voltage => QuantityForm.Volts(-1, 30),
+            ReadingKind.Angle => QuantityForm.Angle(0, 90),
+            ReadingKind.Percent => QuantityForm.Number(0, 100),
+            _ => QuantityForm.Length(-5, 1000),
+        };
         var place = new Place("", 1, 1);
         var written = new Excerpt(text, 0, text.Length);
         TomlValue value = QuantityText.Split(text) is (var number, "") ? new TomlNumber(number, place, written) : new TomlText(text, place, written);

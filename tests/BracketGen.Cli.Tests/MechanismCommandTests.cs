@@ -30,7 +30,7 @@ public class MechanismCommandTests
     {
         using var place = new Workplace();
         var result = BracketGenProgram.Run(
-            "fitted", place.Job("plover-alder-58"), "--volts-closed", "0.52", "--volts-floored", "4.46", "--free-play", "2", "--pedal-travel", "173");
+            "fitted", place.Job("plover-alder-58"), "--volts-stop", "0.5", "--volts-closed", "0.5", "--volts-floored", "4.44", "--free-play", "2", "--pedal-travel", "173");
         Assert.Equal(ExitCode.Pass, result.ExitCode);
         Assert.Contains("Verdict: PASSES. The readings are right.", ScreenText.OneLine(result.Output), StringComparison.Ordinal);
     }
@@ -39,7 +39,7 @@ public class MechanismCommandTests
     public void A_valve_that_does_not_close_forbids_the_start_and_says_the_turns()
     {
         using var place = new Workplace();
-        var result = BracketGenProgram.Run("fitted", place.Job("plover-alder-58"), "--volts-closed", "700 mV", "--free-play", "0.02 in");
+        var result = BracketGenProgram.Run("fitted", place.Job("plover-alder-58"), "--volts-stop", "500 mV", "--volts-closed", "700 mV", "--free-play", "0.02 in");
         Assert.Equal(ExitCode.CheckFailed, result.ExitCode);
         Assert.Contains("Verdict: UNSAFE. DO NOT START THE ENGINE.", ScreenText.OneLine(result.Output), StringComparison.Ordinal);
         Assert.Contains("turns of the nuts (1.0 mm a turn)", ScreenText.OneLine(result.Output), StringComparison.Ordinal);
@@ -49,12 +49,37 @@ public class MechanismCommandTests
     public void A_dead_band_is_said_with_the_sensors_turn()
     {
         using var place = new Workplace();
-        var result = BracketGenProgram.Run("fitted", place.Job("dunlin-rowan-64"), "--volts-closed", "0.4");
+        var result = BracketGenProgram.Run("fitted", place.Job("dunlin-rowan-64"), "--volts-stop", "0.4", "--volts-closed", "0.4");
         Assert.Equal(ExitCode.CheckFailed, result.ExitCode);
         Assert.Contains("Dead band", result.Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Without_the_reading_on_the_stop_closing_is_not_proven()
+    {
+        using var place = new Workplace();
+        var result = BracketGenProgram.Run("fitted", place.Job("plover-alder-58"), "--volts-closed", "0.52", "--free-play", "2");
+        Assert.Equal(ExitCode.NotProven, result.ExitCode);
+        Assert.Contains("--volts-stop", ScreenText.OneLine(result.Output), StringComparison.Ordinal);
+        Assert.Contains("Verdict: NOT PROVEN.", ScreenText.OneLine(result.Output), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_job_in_inches_is_answered_in_inches_and_wants_the_unit()
+    {
+        using var place = new Workplace();
+        var result = BracketGenProgram.Run("fitted", place.Job("whimbrel-hornbeam-70"), "--volts-stop", "0.5", "--volts-closed", "0.5", "--free-play", "0.08 in");
+        Assert.Equal(ExitCode.Pass, result.ExitCode);
+        Assert.Contains("Free play is 0.08", ScreenText.OneLine(result.Output), StringComparison.Ordinal);
+        Assert.DoesNotContain(" mm", result.Output, StringComparison.Ordinal);
+        var bare = BracketGenProgram.Run("fitted", place.Job("whimbrel-hornbeam-70"), "--free-play", "0.08");
+        Assert.Equal(ExitCode.BadInput, bare.ExitCode);
+        Assert.Contains("without a unit", bare.Errors, StringComparison.Ordinal);
+    }
+
     [Theory]
+    [InlineData("--percent-closed", "120")]
+    [InlineData("--percent-step", "2 V")]
     [InlineData("--volts-closed", "half")]
     [InlineData("--volts-closed", "0.5 mm")]
     [InlineData("--free-play", "2 V")]
@@ -75,7 +100,7 @@ public class MechanismCommandTests
         using var place = new Workplace();
         Assert.Equal(ExitCode.BadInput, BracketGenProgram.Run("fitted", place.Job("plover-alder-58")).ExitCode);
         place.Edit("throttle-bodies/alder-58.toml", "[sensor] #", "#");
-        place.Edit("throttle-bodies/alder-58.toml", "closed_volts = 0.52\nopen_volts = 4.46\n", "");
+        place.Edit("throttle-bodies/alder-58.toml", "closed_volts = 0.52\nopen_volts = 4.46\nslot = 10\n", "");
         var result = BracketGenProgram.Run("fitted", place.Job("plover-alder-58"), "--volts-closed", "0.5");
         Assert.Equal(ExitCode.BadInput, result.ExitCode);
         Assert.Contains("[sensor]", result.Errors, StringComparison.Ordinal);

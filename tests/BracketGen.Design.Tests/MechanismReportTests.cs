@@ -7,6 +7,7 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
+using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Shops;
@@ -266,10 +267,56 @@ public class MechanismReportTests
     public void A_controller_with_a_fixed_zero_may_have_no_dead_band()
     {
         var job = Examples.Read("dunlin-rowan-64");
-        var late = job with { Vehicle = job.Vehicle with { Controller = new() { ZeroVolts = 0.6 } } };
+        var late = job with
+        {
+            Vehicle = job.Vehicle with { Controller = new() { ZeroVolts = 0.6 } },
+            Body = job.Body with { Sensor = job.Body.Sensor! with { Slot = Angle.Zero } },
+        };
         var check = Check(Designer.Solve(late), "dead-band");
         Assert.False(check.Passes);
         Assert.Equal(80 * (0.6 - 0.48) / (4.55 - 0.48), new Angle(check.Value).Degrees, 1e-9); // linear between the two readings
+    }
+
+    // 0.9 V closed, 4.5 V wide open over 72°: 0.05 V for a degree, so a zero of 0.5 V takes the closed valve for 8° open.
+    [Theory]
+    [InlineData(0.9, 0.5, 0.0, "controller-zero", CheckState.Fails, 8)]
+    [InlineData(0.9, 0.5, 5.0, "controller-zero", CheckState.Fails, 3)]
+    [InlineData(0.9, 0.5, 10.0, "controller-zero", CheckState.Passes, 0)]
+    [InlineData(0.9, 0.5, null, "controller-zero", CheckState.NotKnown, 0)]
+    [InlineData(0.4, 0.5, 0.0, "dead-band", CheckState.Fails, 2)]
+    [InlineData(0.4, 0.5, null, "dead-band", CheckState.NotKnown, 0)]
+    [InlineData(0.48, 0.5, null, "dead-band", CheckState.Passes, 0)]
+    [InlineData(0.5, null, 0.0, "sensor-closed", CheckState.Passes, 0)]
+    [InlineData(0.44, null, 0.0, "sensor-closed", CheckState.Fails, 0.06)]
+    [InlineData(0.56, null, 0.0, "sensor-closed", CheckState.Fails, 0.06)]
+    [InlineData(0.44, null, 2.0, "sensor-closed", CheckState.Passes, 0)]
+    [InlineData(0.44, null, null, "sensor-closed", CheckState.NotKnown, 0)]
+    public void The_closed_reading_is_judged_before_cutting(double closed, double? zero, double? slot, string id, CheckState state, double value)
+    {
+        var check = Sensed(new(closed, closed + 3.6, Angle.FromDegrees(72)) { Slot = slot is { } s ? Angle.FromDegrees(s) : null }, zero, id);
+        Assert.Equal(state, check.State);
+        Assert.Equal(value, zero is null ? check.Value : new Angle(check.Value).Degrees, 1e-9);
+    }
+
+    // Set from 0.9 V to 0.5 V, the upper end goes with it: 5.1 V is 4.7 V then, and 5.2 V is beyond what follows the shaft.
+    [Fact]
+    public void The_range_is_judged_as_it_will_be_set()
+    {
+        PositionSensor Of(double open) => new(0.9, open, Angle.FromDegrees(72)) { Slot = Angle.FromDegrees(20) };
+        Assert.Equal(4.7, Sensed(Of(5.1), null, "sensor-max").Value, 1e-12);
+        Assert.Equal(4.75, Sensed(Of(5.1), null, "sensor-max").Limit);
+        Assert.Equal(4.8, Sensed(Of(5.1) with { MaxVolts = 5 }, null, "sensor-max").Limit); // the controller's own
+        Assert.True(Sensed(Of(5.2), null, "sensor-max").Fails);
+    }
+
+    private static Check Sensed(PositionSensor sensor, double? zero, string id)
+    {
+        var job = Plover with
+        {
+            Vehicle = Plover.Vehicle with { Controller = new() { ZeroVolts = zero, MaxVolts = 4.8 } },
+            Body = Plover.Body with { Sensor = sensor },
+        };
+        return MechanismReport.Of(job, Answer.Travel, Answer.Placement, null, samples: 16).Checks.Single(c => c.Code == id);
     }
 
     [Fact]

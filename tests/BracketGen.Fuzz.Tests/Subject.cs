@@ -291,7 +291,7 @@ public static class Subject
 
         foreach (var group in values.Take(16).Chunk(4).Where(g => g.Length == 4))
         {
-            var readings = new FittedReadings { ClosedVolts = group[0], FlooredVolts = group[1], FreePlay = group[2], PadTravel = group[3] };
+            var readings = new FittedReadings { StopVolts = group[0], ClosedVolts = group[0], FlooredVolts = group[1], FreePlay = group[2], PadTravel = group[3] };
             var text = new StringWriter();
             AnswerTable.PrintFindings(new(text, Screen.MinWidth, hasColour: false), Plover.Value.Job, FittedCheck.Of(Plover.Value.Job, Plover.Value.Mechanism!, readings)!.Value);
             OutputAudit.Text("screen", text.ToString(), "");

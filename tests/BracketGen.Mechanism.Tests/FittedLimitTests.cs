@@ -39,21 +39,21 @@ public class FittedLimitTests
             Assert.Equal(beyond, Of(id, readings(limit + outwards / 1024), expected).Weight);
         }
 
-        At("closes", FindingWeight.Safety, 1.25, 1, v => new() { ClosedVolts = v }, Expected);
-        At("closes", FindingWeight.Adjust, 0.75, -1, v => new() { ClosedVolts = v }, Expected);
-        At("wide-open", FindingWeight.Adjust, 4.75, -1, v => new() { FlooredVolts = v }, Expected);
+        At("closes", FindingWeight.Safety, 1.25, 1, v => new() { StopVolts = 1, ClosedVolts = v }, Expected);
+        At("closes", FindingWeight.Adjust, 0.75, -1, v => new() { StopVolts = 1, ClosedVolts = v }, Expected);
+        At("wide-open", FindingWeight.Adjust, 4.75, -1, v => new() { StopVolts = 1, FlooredVolts = v }, Expected);
         var zero = Expected with { ControllerZero = 1 };
-        At("dead-band", FindingWeight.Adjust, 1.25, 1, v => new() { ClosedVolts = v }, zero with { Sensor = new(1.25, 5.25, new(1)) });
-        At("dead-band", FindingWeight.Adjust, 0.75, -1, v => new() { ClosedVolts = v }, zero);
+        At("dead-band", FindingWeight.Adjust, 1.25, 1, v => new() { StopVolts = v }, zero with { Sensor = new(1.25, 5.25, new(1)) });
+        At("dead-band", FindingWeight.Adjust, 0.75, -1, v => new() { StopVolts = v }, zero);
     }
 
-    /// <summary>Nothing is said about the controller's zero while the valve does not close; 0.26 V is read as 3.7° open.</summary>
+    /// <summary>The controller's zero is held against the reading on the stop, whatever the pedal does; 0.26 V more is read as 3.7° open.</summary>
     [Fact]
-    public void A_valve_that_does_not_close_says_nothing_of_the_dead_band()
+    public void The_dead_band_is_judged_by_the_reading_on_the_stop()
     {
-        var ids = FittedVerdict.Of(new() { ClosedVolts = 1.26 }, Expected).Select(f => f.Code);
-        Assert.Equal(["closes"], ids);
-        Assert.Equal(["closes", "dead-band"], FittedVerdict.Of(new() { ClosedVolts = 1.25 }, Expected).Select(f => f.Code));
+        var zero = Expected with { ControllerZero = 1 };
+        Assert.Equal(FindingWeight.Good, Of("dead-band", new() { StopVolts = 1, ClosedVolts = 1.26 }, zero).Weight);
+        Assert.DoesNotContain(FittedVerdict.Of(new() { ClosedVolts = 1 }, zero), f => f.Code == "dead-band");
     }
 
     [Theory]
@@ -100,22 +100,25 @@ public class FittedLimitTests
     public void Just_enough_slack_mends_the_opening()
     {
         var bare = Expected with { MinFreePlay = 0 };
-        var pull = Of("wide-open", new() { FlooredVolts = 4.5, FreePlay = 40 }, bare).AdjusterShift!.Value;
-        Assert.Equal(pull, Of("wide-open", new() { FlooredVolts = 4.5, FreePlay = pull }, bare).AdjusterShift);
-        Assert.Null(Of("wide-open", new() { FlooredVolts = 4.5, FreePlay = Math.BitDecrement(pull) }, bare).AdjusterShift);
+        var pull = Of("wide-open", new() { StopVolts = 1, FlooredVolts = 4.5, FreePlay = 40 }, bare).AdjusterShift!.Value;
+        Assert.Equal(pull, Of("wide-open", new() { StopVolts = 1, FlooredVolts = 4.5, FreePlay = pull }, bare).AdjusterShift);
+        Assert.Null(Of("wide-open", new() { StopVolts = 1, FlooredVolts = 4.5, FreePlay = Math.BitDecrement(pull) }, bare).AdjusterShift);
     }
 
-    /// <summary>The controller's zero 0.5 V below, at 4 V/rad, is 7.2°; a sensor that learns its zero may read 0.42 V and no less.</summary>
+    /// <summary>The controller's zero 0.5 V below, at 4 V/rad, is 7.2°; where the zero is learned 0.45 to 0.55 V is right.</summary>
     [Fact]
     public void A_zero_too_low_and_a_reading_too_low()
     {
         Assert.Contains(
-            "takes the closed valve for 7.2° open", Said(Of("dead-band", new() { ClosedVolts = 1 }, Expected with { ControllerZero = 0.5 })),
+            "takes the closed valve for 7.2° open", Said(Of("dead-band", new() { StopVolts = 1 }, Expected with { ControllerZero = 0.5 })),
             StringComparison.Ordinal);
         FittedExpectation With(double closed, double open) => Expected with { Sensor = new(closed, open, new(1)) };
-        Assert.Equal(FindingWeight.Good, Of("dead-band", new() { ClosedVolts = 0.42 }, With(0.42, 4.4)).Weight);
-        Assert.Equal(FindingWeight.Adjust, Of("dead-band", new() { ClosedVolts = 0.41 }, With(0.41, 4.4)).Weight);
-        Assert.Equal(FindingWeight.Good, Of("dead-band", new() { ClosedVolts = 0.41 }, With(0.41, -4.4)).Weight);
+        foreach (var (volts, weight) in new[] { (0.45, FindingWeight.Good), (0.55, FindingWeight.Good), (0.44, FindingWeight.Adjust), (0.56, FindingWeight.Adjust) })
+        {
+            Assert.Equal(weight, Of("dead-band", new() { StopVolts = volts }, With(0.5, 4.4)).Weight);
+        }
+
+        Assert.Equal(FindingWeight.Good, Of("dead-band", new() { StopVolts = 4.4 }, With(4.4, 0.5)).Weight);
     }
 
     [Fact]

@@ -24,7 +24,7 @@ public class FittedTests
         Pitch = 1,
     };
 
-    private static readonly FittedReadings Right = new() { ClosedVolts = 0.5, FlooredVolts = 4.6, FreePlay = 2, PadTravel = 120 };
+    private static readonly FittedReadings Right = new() { StopVolts = 0.5, ClosedVolts = 0.5, FlooredVolts = 4.6, FreePlay = 2, PadTravel = 120 };
 
     private static string Said(Finding finding) => new FindingText(UnitSystem.Metric, 1).Of(finding);
 
@@ -56,7 +56,8 @@ public class FittedTests
         var findings = FittedVerdict.Of(Right, Expected);
         Assert.Equal(5, findings.Length);
         Assert.All(findings, f => Assert.Equal(FindingWeight.Good, f.Weight));
-        Assert.Empty(FittedVerdict.Of(new(), Expected));
+        Assert.StartsWith("PASSES", FindingText.Verdict(findings), StringComparison.Ordinal);
+        Assert.Equal(new ClosingNotKnown(ClosingUnknown.NoStopReading), Assert.Single(FittedVerdict.Of(new(), Expected)));
     }
 
     /// <summary>5° open is 31.5 · 5 π/180 = 2.749 mm too tight; with the 2 mm wanted the end moves 4.749 mm, 4.7 turns.</summary>
@@ -70,7 +71,6 @@ public class FittedTests
         Assert.Contains("towards the quadrant, which gives slack: 4.7 turns", Said(finding), StringComparison.Ordinal);
         var all = FittedVerdict.Of(Right with { ClosedVolts = 0.75, FreePlay = 0 }, Expected);
         Assert.Equal(FindingWeight.Safety, all[0].Weight);
-        Assert.DoesNotContain(all, f => f.Code == "dead-band");
     }
 
     [Theory]
@@ -107,9 +107,9 @@ public class FittedTests
         Assert.Contains("may not idle", Said(Of("dead-band", Right, Expected with { ControllerZero = 0.4 })), StringComparison.Ordinal);
         Assert.Equal(FindingWeight.Good, Of("dead-band", Right, Expected with { ControllerZero = 0.5 }).Weight);
         var low = Expected with { Sensor = new PositionSensor(0.3, 4.4, Angle.FromDegrees(82)) };
-        Assert.Contains("below 0.42 V", Said(Of("dead-band", Right with { ClosedVolts = 0.3 }, low)), StringComparison.Ordinal);
+        Assert.Contains("outside 0.45 to 0.55 V", Said(Of("dead-band", Right with { StopVolts = 0.3 }, low)), StringComparison.Ordinal);
         var falling = Expected with { Sensor = new PositionSensor(4.5, 0.4, Angle.FromDegrees(82)) };
-        Assert.All(FittedVerdict.Of(Right with { ClosedVolts = 4.5, FlooredVolts = 0.4 }, falling), f => Assert.Equal(FindingWeight.Good, f.Weight));
+        Assert.All(FittedVerdict.Of(Right with { StopVolts = 4.5, ClosedVolts = 4.5, FlooredVolts = 0.4 }, falling), f => Assert.Equal(FindingWeight.Good, f.Weight));
     }
 
     [Theory]
@@ -117,6 +117,73 @@ public class FittedTests
     [InlineData(130, "It may strain the valve's stop.")]
     public void Pad_travel_is_held_against_what_was_measured(double travel, string text) =>
         Assert.Contains(text, Said(Of("pad-travel", Right with { PadTravel = travel })), StringComparison.Ordinal);
+
+    /// <summary>Read at 0.82 V before, set back 6.4° to 0.5 V: a valve that sticks 6.4° open reads 0.82 V again, and was accepted on the reading from before.</summary>
+    [Fact]
+    public void A_reading_from_before_the_sensor_was_set_proves_nothing()
+    {
+        var expected = Expected with { Sensor = new PositionSensor(0.82, 4.92, Angle.FromDegrees(82)) { Slot = Angle.FromDegrees(10) } };
+        var held = Assert.IsType<HeldOpen>(Of("closes", new() { StopVolts = 0.5, ClosedVolts = 0.82 }, expected));
+        Assert.Equal(6.4, held.Open.Degrees, 1e-9);
+        Assert.Equal(FindingWeight.Safety, held.Weight);
+        var unread = FittedVerdict.Of(new() { ClosedVolts = 0.82, FlooredVolts = 4.6, FreePlay = 2 }, expected);
+        Assert.Equal(["closes", "wide-open", "free-play"], unread.Select(f => f.Code));
+        Assert.Equal([FindingWeight.NotProven, FindingWeight.NotProven, FindingWeight.Good], unread.Select(f => f.Weight));
+        Assert.StartsWith("NOT PROVEN", FindingText.Verdict(unread), StringComparison.Ordinal);
+        Assert.All(FittedVerdict.Of(Right, expected), f => Assert.Equal(FindingWeight.Good, f.Weight));
+    }
+
+    /// <summary>6.4° are not in a slot of 5° each way: with the cable off the valve does not rest on its stop.</summary>
+    [Fact]
+    public void A_stop_reading_beyond_the_slot_is_a_safety_finding()
+    {
+        var expected = Expected with { Sensor = new PositionSensor(0.5, 4.6, Angle.FromDegrees(82)) { Slot = Angle.FromDegrees(5) } };
+        var finding = Of("stop-reading", Right with { StopVolts = 0.82, ClosedVolts = 0.82 }, expected);
+        Assert.Equal(FindingWeight.Safety, finding.Weight);
+        Assert.Contains("turned 6.4°, and its slot lets it turn 5.0° each way", Said(finding), StringComparison.Ordinal);
+        Assert.DoesNotContain(FittedVerdict.Of(Right with { StopVolts = 0.74, ClosedVolts = 0.74 }, expected), f => f.Code == "stop-reading");
+    }
+
+    /// <summary>82°: 1 % is 0.82°, and 0.5° dead band more is 1.32°. A display at 0 % hides what lies before its step to 1 %.</summary>
+    [Theory]
+    [InlineData(0, 0, 1.3, FindingWeight.Good)]
+    [InlineData(0, 0, 6.4, FindingWeight.NotProven)]
+    [InlineData(0, 0, null, FindingWeight.NotProven)]
+    [InlineData(0, 1, 1.3, FindingWeight.Safety)]
+    [InlineData(2, 2, null, FindingWeight.Good)]
+    [InlineData(2, 10, null, FindingWeight.Safety)]
+    [InlineData(2, 1, null, FindingWeight.Adjust)]
+    public void Percent_of_a_controller_is_judged_with_its_step(double stop, double closed, double? step, FindingWeight weight)
+    {
+        var readings = new FittedReadings { StopPercent = stop, ClosedPercent = closed, StepOpening = step is { } s ? Angle.FromDegrees(s) : null };
+        Assert.Equal(weight, Of("closes", readings).Weight);
+        Assert.All(FittedVerdict.Of(readings, Expected), f => Assert.NotEmpty(Said(f)));
+    }
+
+    [Fact]
+    public void A_step_that_comes_late_is_a_dead_band()
+    {
+        Assert.Equal(1.32, FittedVerdict.MaxStep(Angle.FromDegrees(82)).Degrees, 1e-12);
+        var late = Of("dead-band", new() { StopPercent = 0, ClosedPercent = 0, StepOpening = Angle.FromDegrees(2) });
+        Assert.Equal(FindingWeight.Adjust, late.Weight);
+        Assert.Contains("0 % until the valve is 2.0° open; at most 1.3° is right", Said(late), StringComparison.Ordinal);
+        Assert.Equal(FindingWeight.Good, Of("dead-band", new() { StepOpening = Angle.FromDegrees(1) }).Weight);
+        Assert.Contains("takes the closed valve for open", Said(Of("dead-band", new() { StopPercent = 3, ClosedPercent = 3 })), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_said_in_inches_has_no_millimetres()
+    {
+        var words = new FindingText(UnitSystem.Inch, 1);
+        foreach (var finding in FittedVerdict.Of(Right with { ClosedVolts = 0.75, FlooredVolts = 4.5, FreePlay = 0.2, PadTravel = 100 }, Expected))
+        {
+            Assert.DoesNotContain("mm", words.Of(finding), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Without_a_sensor_nothing_reads_the_opening() =>
+        Assert.Equal(new ClosingNotKnown(ClosingUnknown.NoSensor), Of("closes", new() { FreePlay = 2 }, Expected with { Sensor = null }));
 
     [Fact]
     public void A_sensor_that_has_turned_is_told() =>

@@ -131,19 +131,36 @@ public class MechanismKeyTests
     [Fact]
     public void SensorControllerAndBulkheadAreRead()
     {
-        var files = Samples.Edit(Samples.Files, Samples.Body, Samples.Texts[Samples.Body], "[return_springs]", "[valve]\nclosed_angle = 9\n[sensor]\nclosed_volts = \"520 mV\"\nopen_volts = 4.5\n\n[return_springs]");
+        var files = Samples.Edit(Samples.Files, Samples.Body, Samples.Texts[Samples.Body], "[return_springs]", "[valve]\nclosed_angle = 9\n[sensor]\nclosed_volts = \"520 mV\"\nopen_volts = 4.5\nslot = \"8 deg\"\nmax_volts = 4.9\n\n[return_springs]");
         files = Samples.Edit(files, Samples.Vehicle, Samples.Texts[Samples.Vehicle], "[pedal]", "[controller]\nzero_volts = 0.5\n\n[pedal]");
         files = Samples.Edit(files, Samples.Job, Samples.Texts[Samples.Job], "[document]", "[bulkhead]\npoint = [-400, \"4 in\", 10]\ndirection = [3, 0, 4]\n\n[document]");
         var job = Samples.ReadJob(files).Value!;
         Assert.Equal(9, job.Body.ValveClosedAngle.Degrees, 9);
-        Assert.Equal(new PositionSensor(0.52, 4.5, job.Body.Quadrant.Rotation.Value), job.Body.Sensor);
+        Assert.Equal(new PositionSensor(0.52, 4.5, job.Body.Quadrant.Rotation.Value) { Slot = Angle.FromDegrees(8), MaxVolts = 4.9 }, job.Body.Sensor);
         Assert.Equal(0.5, job.Vehicle.Controller.ZeroVolts);
         Assert.Equal(new Bulkhead(new(-400, 101.6, 10), new(0.6, 0, 0.8)), job.Bulkhead);
     }
 
+    [Fact]
+    public void TheEnginesMovementIsReadOrAssumed()
+    {
+        Assert.Equal(EngineMovement.Usual, Samples.ReadJob(Samples.Files).Value!.Movement);
+        var job = Samples.ReadWith(Samples.Job, "[document]", "[engine_movement]\nx = 6\ny = \"0.2 in\"\nz = 0\nroll = 2\ncrankshaft_direction = [0, 0, -3]\n\n[document]").Value!;
+        Assert.Equal(new() { X = 6, Y = 5.08, Z = 0, Roll = Angle.FromDegrees(2), Direction = new(0, 0, -1) }, job.Movement);
+        Assert.Equal("engine_movement.roll", Assert.Single(Samples.ReadWith(Samples.Job, "[document]", "[engine_movement]\nx = 6\ny = 5\nz = 0\n\n[document]").Errors).Key);
+    }
+
+    [Theory]
+    [InlineData("1.4")]
+    [InlineData("6")]
+    public void AnOutersBoreIsBetweenWireAndOuter(string bore) => Assert.Equal(
+        "cable.outer_bore", Assert.Single(Samples.ReadWith(Samples.Vehicle, "[cable]", $"[cable]\nouter_bore = {bore}").Errors).Key);
+
     [Theory]
     [InlineData("[sensor]\nclosed_volts = 0.52\nopen_volts = 0.5\n", "sensor.open_volts")]
     [InlineData("[sensor]\nclosed_volts = \"0.5 N\"\nopen_volts = 4.5\n", "sensor.closed_volts")]
+    [InlineData("[sensor]\nclosed_volts = 0.5\nopen_volts = 4.5\nslot = -1\n", "sensor.slot")]
+    [InlineData("[sensor]\nclosed_volts = 0.5\nopen_volts = 4.5\nmin_volts = 4.8\n", "sensor.min_volts")]
     public void ASensorThatDoesNotTurnIsAMistake(string written, string key) => Assert.Equal(
         key, Assert.Single(Samples.ReadWith(Samples.Body, "[return_springs]", written + "[return_springs]").Errors).Key);
 

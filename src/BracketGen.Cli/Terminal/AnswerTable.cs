@@ -62,7 +62,7 @@ internal static class AnswerTable
             screen.Table(MechanismRows.Forces(job, report));
         }
 
-        if (MechanismRows.Sensor(report, job.Vehicle.Controller) is { } sensor)
+        if (MechanismRows.Sensor(report, job.Vehicle.Controller, job.Units) is { } sensor)
         {
             screen.Line();
             screen.Paragraph(sensor);
@@ -95,7 +95,7 @@ internal static class AnswerTable
         screen.Table(
             [.. findings.Select(f => new[] { FindingText.Mark(f.Weight), f.Code, words.Of(f) })], row => InkOf(findings[row].Weight));
         screen.Line();
-        screen.Paragraph(TerminalWords.Verdict(FindingText.Verdict(findings)), InkOf(findings.Max(f => f.Weight)), hang: 2);
+        screen.Paragraph(TerminalWords.Verdict(FindingText.Verdict(findings)), InkOf(FindingText.Decides(findings)), hang: 2);
     }
 
     private static void PrintChoices(Screen screen, Solution solution)
@@ -133,7 +133,7 @@ internal static class AnswerTable
     private static Tone InkOf(FindingWeight weight) => weight switch
     {
         FindingWeight.Safety => Tone.Bad,
-        FindingWeight.Adjust => Tone.Open,
+        FindingWeight.Adjust or FindingWeight.NotProven => Tone.Open,
         _ => Tone.Good,
     };
 }

@@ -192,6 +192,12 @@ public enum CheckId
     /// <summary>Bends that spare outer adds.</summary>
     OuterSpare,
 
+    /// <summary>Free play left as the engine moves.</summary>
+    FreePlayMoving,
+
+    /// <summary>Whether the outer reaches wherever the engine moves.</summary>
+    OuterReach,
+
     /// <summary>Over-travel with lost motion taken off.</summary>
     WideOpenLoaded,
 
@@ -221,6 +227,9 @@ public enum CheckId
 
     /// <summary>Opening before the controller sees the valve move.</summary>
     DeadBand,
+
+    /// <summary>How far open the controller takes the closed valve.</summary>
+    ControllerZero,
 
     /// <summary>Sensor on the closed stop.</summary>
     SensorClosed,

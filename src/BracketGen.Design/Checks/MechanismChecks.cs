@@ -24,9 +24,6 @@ public static class MechanismChecks
     /// <summary>Time in which the throttle must be closed after the foot is off (s): 49 CFR 571.124 S5.3, vehicles of 4,536 kg gross mass or less, and heavier ones; 3 s for any in the cold, at -18 °C and below (from memory).</summary>
     public const double MostClosingTime = 1, MostClosingTimeHeavy = 2, MostClosingTimeCold = 3;
 
-    /// <summary>How far the valve may open before a controller with a fixed zero sees it (common practice, no source).</summary>
-    public static readonly Angle MostDeadBand = Angle.FromDegrees(0.5);
-
     /// <summary>What depends on the stop's place alone: the side load on the outer's end, and whether the outer gets to the bulkhead.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="travel">The travel.</param>
@@ -68,6 +65,11 @@ public static class MechanismChecks
             yield return new(CheckId.OuterSpare, outer.IsLaid ? outer.SpareBend.Radians : double.NaN, OuterWay.MostSpareBend.Radians);
         }
 
+        foreach (var check in Moved(report))
+        {
+            yield return check;
+        }
+
         yield return new(CheckId.WideOpenLoaded, report.Loaded?.OverTravel ?? double.NaN, job.Preferences.MinOverTravel);
         foreach (var check in Forces(report, job.Body.Springs, job.Vehicle.IsHeavy).Concat(Probabilities(report)))
         {
@@ -76,10 +78,25 @@ public static class MechanismChecks
 
         if (report.Sensor is { } sensor)
         {
-            foreach (var check in OfSensor(sensor, job.Vehicle.Controller))
+            foreach (var check in OfSensor(new(sensor, job.Vehicle.Controller)))
             {
                 yield return check;
             }
+        }
+    }
+
+    // A movement that nobody measured fails nothing by itself: where it would, the value is that at rest, and the check is not known.
+    private static IEnumerable<Check> Moved(MechanismReport report)
+    {
+        var movement = report.Movement;
+        yield return new(CheckId.FreePlayMoving, movement.IsAssumed && movement.Left < 0 ? movement.FreePlay : movement.Left, 0)
+        {
+            Unfavourable = movement.IsAssumed ? movement.LeftAtWorst : null,
+        };
+        if (movement.Reached is { } reached)
+        {
+            var rests = movement.Movement.IsAssumed && report.Outer is { Problem: null };
+            yield return new(CheckId.OuterReach, rests ? 1 : reached, 1) { Unfavourable = rests ? reached : null };
         }
     }
 
@@ -93,7 +110,11 @@ public static class MechanismChecks
         }
 
         yield return new(CheckId.ClosingTime, report.Return?.ClosingTime ?? double.NaN, isHeavy ? MostClosingTimeHeavy : MostClosingTime) { Unfavourable = report.Return?.ClosingTimeAtWorst };
-        yield return new(CheckId.FootForce, report.FootForces.IsEmpty ? double.NaN : report.FootForces.Max(f => f.Pressing), MostFootForce);
+        var (still, moved) = (report.FootForces.IsEmpty ? double.NaN : report.FootForces.Max(f => f.Pressing), report.FootForceMoved ?? double.NaN);
+        yield return new(CheckId.FootForce, report.Movement.Movement.IsAssumed ? still : moved, MostFootForce)
+        {
+            Unfavourable = report.Movement.Movement.IsAssumed ? moved : null,
+        };
         if (report.Progression is { } progression)
         {
             yield return new(CheckId.Suddenness, progression.Suddenness, Progression.Sudden);
@@ -111,18 +132,23 @@ public static class MechanismChecks
         }
     }
 
-    private static IEnumerable<Check> OfSensor(PositionSensor sensor, Controller controller)
+    // Judged as it will be set. Where nobody knows how far its slot lets it turn, it may have to stay as it was read.
+    private static IEnumerable<Check> OfSensor(SensorSetting setting)
     {
+        var (read, set, controller) = (setting.Sensor, setting.Set, setting.Controller);
+        Check Judged(CheckId id, Func<PositionSensor, double> value, double limit) =>
+            new(id, value(set), limit) { Unfavourable = read.Slot is null ? value(read) : null };
         if (controller.ZeroVolts is { } zero)
         {
-            yield return new(CheckId.DeadBand, sensor.DeadBand(zero).Radians, MostDeadBand.Radians);
+            yield return Judged(CheckId.DeadBand, s => s.DeadBand(zero).Radians, PositionSensor.MaxDeadBand.Radians);
+            yield return Judged(CheckId.ControllerZero, s => s.TakenForOpen(zero).Radians, PositionSensor.MaxDeadBand.Radians);
         }
-        else if (sensor.VoltsPerAngle > 0)
+        else if (setting.Window is { } window)
         {
-            yield return new(CheckId.SensorClosed, sensor.ClosedVolts, PositionSensor.LeastWhereLearned);
+            yield return Judged(CheckId.SensorClosed, s => Math.Abs(s.ClosedVolts - setting.Target), window);
         }
 
-        yield return new(CheckId.SensorLow, Math.Min(sensor.ClosedVolts, sensor.OpenVolts), controller.MinVolts);
-        yield return new(CheckId.SensorHigh, Math.Max(sensor.ClosedVolts, sensor.OpenVolts), controller.MaxVolts);
+        yield return Judged(CheckId.SensorLow, s => Math.Min(s.ClosedVolts, s.OpenVolts), Math.Max(read.MinVolts, controller.MinVolts));
+        yield return Judged(CheckId.SensorHigh, s => Math.Max(s.ClosedVolts, s.OpenVolts), Math.Min(read.MaxVolts, controller.MaxVolts));
     }
 }

@@ -6,7 +6,6 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Mechanism.Uncertainty;
 
@@ -35,6 +34,12 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
 
     /// <summary>Foot force over the sweep; empty without <see cref="Loaded"/>.</summary>
     public required ImmutableArray<FootForce> FootForces { get; init; }
+
+    /// <summary>What the engine's movement does to outer and free play.</summary>
+    public required MovementStudy Movement { get; init; }
+
+    /// <summary>Maximum foot force with the outer's bends at the worst corner of the engine's movement (N); null without <see cref="Loaded"/>.</summary>
+    public required double? FootForceMoved { get; init; }
 
     /// <summary>Whether the valve returns, and with what out of order; null without <see cref="Loaded"/>.</summary>
     public required ReturnStudy? Return { get; init; }
@@ -98,6 +103,8 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             ? LoadedTravel.Solve(body.Quadrant, seat, travel.FreePlay, travel.AvailablePull, body.Springs, f, compliance, body.ShaftDrag.Value)
             : null;
         var loaded = Under(friction);
+        var movement = MovementStudy.Of(job, placement, outer?.Bends);
+        var moved = movement.MaxBend is { } bend ? friction with { TotalBend = new(Math.Max(bend.Radians, friction.TotalBend.Radians)) } : friction;
         var pedal = job.Vehicle.Pedal;
         var uncertainty = Uncertain(job, body.Quadrant, seat, placement, bracket, loaded, samples);
         var report = new MechanismReport
@@ -106,7 +113,9 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             Friction = friction,
             Outer = outer,
             FootForces = loaded is null ? [] : FootForce.Loop(loaded, pedal),
-            Return = ReturnStudy.Of(job, friction, AreBendsAssumed(cable, outer), Under),
+            Movement = movement,
+            FootForceMoved = (moved == friction ? loaded : Under(moved)) is { } atCorner ? FootForce.Loop(atCorner, pedal).Max(f => f.Pressing) : null,
+            Return = ReturnStudy.Of(job, movement.Movement.IsAssumed ? friction : moved, moved, AreBendsAssumed(cable, outer), Under),
             Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, body.Valve),
             Sensor = body.Sensor,
             Uncertainty = uncertainty,

@@ -90,6 +90,11 @@ public sealed class MovingParts
     internal static double SegmentDistance(ThrottlePoint point, ThrottlePoint from, ThrottlePoint to)
     {
         var along = to - from;
+        if (along == Vector3.Zero)
+        {
+            return point.DistanceTo(from);
+        }
+
         var fraction = Math.Clamp((point - from).Dot(along) / along.Dot(along), 0, 1);
         return point.DistanceTo(from + fraction * along);
     }

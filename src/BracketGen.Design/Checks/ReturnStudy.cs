@@ -49,11 +49,12 @@ public sealed record ReturnStudy
     /// <summary>The study of a job.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="friction">Friction and drag as measured.</param>
+    /// <param name="atWorst">The same where all that is assumed is at its worst: with the outer's bends as the engine's assumed movement leaves them.</param>
     /// <param name="areBendsAssumed">Whether nobody measured the outer's bends, and its length gives none.</param>
     /// <param name="under">The travel under a friction; null where the wire passes the throttle shaft within the sweep.</param>
-    public static ReturnStudy? Of(Job job, CableFriction friction, bool areBendsAssumed, Func<CableFriction, LoadedTravel?> under)
+    public static ReturnStudy? Of(Job job, CableFriction friction, CableFriction atWorst, bool areBendsAssumed, Func<CableFriction, LoadedTravel?> under)
     {
-        var (usual, worst) = (Hindrance.Of(job, friction, atWorst: false), Hindrance.Of(job, areBendsAssumed ? AtMostBends(friction) : friction, atWorst: true));
+        var (usual, worst) = (Hindrance.Of(job, friction, atWorst: false), Hindrance.Of(job, areBendsAssumed ? AtMostBends(atWorst) : atWorst, atWorst: true));
         if (under(usual.Friction) is not { } travel || under(worst.Friction) is not { } travelAtWorst)
         {
             return null;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Patterns;
@@ -104,8 +103,10 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
         var (stop, normal) = bracket.FoldedSeat;
         var (from, to) = (stop - bracket.Seat.Protrusion * normal, stop + Surroundings.StopBodyRoom * normal);
         yield return new(CheckId.StopRoom, [p => MovingParts.SegmentDistance(p, from, to)], bracket.Seat.RoomDiameter / 2, OffStopFlange);
-        yield return new(
-            CheckId.MovingParts, [.. around.Wire.Select(w => w.Distance)], around.Job.Preferences.SweepClearance, OffStopFlange) { Pair = new(Thing.Wire, Thing.Bracket) };
+        yield return new(CheckId.MovingParts, [.. around.Wire.Select(w => w.Distance)], around.Job.Preferences.SweepClearance, OffStopFlange)
+        {
+            Pair = new(Thing.Wire, Thing.Bracket),
+        };
 
         if (lip is not null)
         {

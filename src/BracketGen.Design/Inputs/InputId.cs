@@ -57,6 +57,12 @@ public enum InputId
     /// <summary>Length of the outer.</summary>
     OuterLength,
 
+    /// <summary>Inside diameter of the outer.</summary>
+    OuterBore,
+
+    /// <summary>Movement of the engine in its mounts.</summary>
+    EngineMovement,
+
     /// <summary>Stiffness of the outer.</summary>
     OuterStiffness,
 

@@ -28,9 +28,12 @@ public sealed record Job : IMirrored<Job>
     /// <summary>Where the outer comes out of the bulkhead; null where its way is not looked at.</summary>
     public Bulkhead? Bulkhead { get; init; }
 
+    /// <summary>How far the throttle body moves against the bulkhead.</summary>
+    public EngineMovement Movement { get; init; } = EngineMovement.Usual;
+
     /// <inheritdoc/>
     /// <remarks>Everything that has coordinates is mirrored; the body opens the other way.</remarks>
-    public Job Mirrored() => this with { Body = Body.Mirrored(), Bulkhead = Bulkhead?.Mirrored() };
+    public Job Mirrored() => this with { Body = Body.Mirrored(), Bulkhead = Bulkhead?.Mirrored(), Movement = Movement.Mirrored() };
 
     /// <summary>The job as the solvers take it: itself, or its mirror image where its body opens clockwise.</summary>
     public Job OpeningCounterClockwise() => Body.Turned(this);

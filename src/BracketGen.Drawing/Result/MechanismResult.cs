@@ -6,7 +6,6 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
@@ -86,8 +85,8 @@ internal static class MechanismResult
         : null;
 
     private static ResultSensor? Sensor(MechanismReport report, Controller controller) => report.Sensor is { } s
-        ? new(s.ClosedVolts, s.OpenVolts, controller.ZeroVolts ?? PositionSensor.ClosedTarget,
-            Round(s.TurnTo(controller.ZeroVolts ?? PositionSensor.ClosedTarget).Degrees),
+        ? new(s.ClosedVolts, s.OpenVolts, new SensorSetting(s, controller).Target,
+            Round(s.TurnTo(new SensorSetting(s, controller).Target).Degrees),
             controller.ZeroVolts is { } zero ? Round(s.DeadBand(zero).Degrees) : null)
         : null;
 

@@ -55,6 +55,9 @@ public sealed record Cable
     /// <remarks>Default 180° (common practice, no source), assumed: out of the bulkhead and round to the engine.</remarks>
     public Measured TotalBend { get; init; } = new(Math.PI, 0, Evidence.Assumed);
 
+    /// <summary>How much wider than the wire the outer's bore is where nobody measured it (mm): what is usual, and what it may be (common practice, no source).</summary>
+    public const double UsualBorePlay = 0.5, BorePlayAtWorst = 1;
+
     /// <summary>How the wire is stranded; null where nobody looked.</summary>
     public WireConstruction? Construction { get; init; }
 

@@ -8,6 +8,9 @@ public enum FindingWeight
     /// <summary>As it should be.</summary>
     Good,
 
+    /// <summary>The readings do not tell.</summary>
+    NotProven,
+
     /// <summary>Should be set better.</summary>
     Adjust,
 
@@ -38,6 +41,52 @@ public sealed record BelowClosedStop(double Volts, double StopVolts) : Finding("
 /// <summary>The valve closes.</summary>
 /// <param name="Volts">Reading (V).</param>
 public sealed record ValveCloses(double Volts) : Finding("closes", FindingWeight.Good);
+
+/// <summary>The same by a controller's display.</summary>
+/// <param name="Percent">Reading (%).</param>
+public sealed record ValveClosesByPercent(double Percent) : Finding("closes", FindingWeight.Good);
+
+/// <summary>With the pedal released the controller shows more than on the stop.</summary>
+/// <param name="Percent">Reading with the pedal released (%).</param>
+/// <param name="StopPercent">Reading on the closed stop, cable off (%).</param>
+/// <param name="Open">How far open.</param>
+public sealed record HeldOpenByPercent(double Percent, double StopPercent, Angle Open) : Finding("closes", FindingWeight.Safety);
+
+/// <summary>With the pedal released the controller shows less than on the stop.</summary>
+/// <param name="Percent">Reading with the pedal released (%).</param>
+/// <param name="StopPercent">Reading on the closed stop, cable off (%).</param>
+public sealed record BelowStopPercent(double Percent, double StopPercent) : Finding("closes", FindingWeight.Adjust);
+
+/// <summary>Why the readings do not tell whether the valve closes.</summary>
+public enum ClosingUnknown
+{
+    /// <summary>The reading on the closed stop with the cable off is missing.</summary>
+    NoStopReading,
+
+    /// <summary>The reading with the pedal released is missing.</summary>
+    NoClosedReading,
+
+    /// <summary>The controller shows 0 %, and nobody knows up to which opening it does.</summary>
+    NoStepReading,
+
+    /// <summary>The throttle body has no sensor.</summary>
+    NoSensor,
+}
+
+/// <summary>The readings do not tell whether the valve closes.</summary>
+/// <param name="Why">Why.</param>
+public sealed record ClosingNotKnown(ClosingUnknown Why) : Finding("closes", FindingWeight.NotProven);
+
+/// <summary>The readings do not tell whether the valve opens fully: the reading on the closed stop is missing.</summary>
+/// <param name="Volts">Reading with the pedal on the floor (V).</param>
+public sealed record OpeningNotKnown(double Volts) : Finding("wide-open", FindingWeight.NotProven);
+
+/// <summary>The reading on the closed stop is farther from the profile's than the slot lets the sensor turn.</summary>
+/// <param name="Volts">Reading on the stop, cable off (V).</param>
+/// <param name="ProfileVolts">The profile's reading (V).</param>
+/// <param name="Turn">How far the sensor would have been turned.</param>
+/// <param name="Slot">How far it can be turned each way.</param>
+public sealed record StopBeyondSlot(double Volts, double ProfileVolts, Angle Turn, Angle Slot) : Finding("stop-reading", FindingWeight.Safety);
 
 /// <summary>Less free play than the valve needs to close.</summary>
 /// <param name="Play">Free play (mm).</param>
@@ -92,11 +141,24 @@ public sealed record DeadBandAtClosed(Angle Behind, double Zero) : Finding("dead
 /// <param name="Zero">The controller's zero (V).</param>
 public sealed record ClosedSeenAsOpen(Angle Ahead, double Zero) : Finding("dead-band", FindingWeight.Adjust);
 
-/// <summary>The closed reading is below what a controller surely takes for a closed valve.</summary>
+/// <summary>The closed reading is outside its window.</summary>
 /// <param name="Volts">Reading (V).</param>
-/// <param name="Limit">Limit (V).</param>
 /// <param name="Target">What to set (V).</param>
-public sealed record ClosedReadingLow(double Volts, double Limit, double Target) : Finding("dead-band", FindingWeight.Adjust);
+/// <param name="Window">How far it may be off (V).</param>
+public sealed record ClosedReadingOff(double Volts, double Target, double Window) : Finding("dead-band", FindingWeight.Adjust);
+
+/// <summary>The controller shows 0 % after the valve has begun to open.</summary>
+/// <param name="Opening">Opening at which the display steps from 0 to 1 %.</param>
+/// <param name="Limit">Maximum.</param>
+public sealed record StepLate(Angle Opening, Angle Limit) : Finding("dead-band", FindingWeight.Adjust);
+
+/// <summary>The display steps from 0 to 1 % as soon as the valve moves.</summary>
+/// <param name="Opening">Opening at which it does.</param>
+public sealed record StepPrompt(Angle Opening) : Finding("dead-band", FindingWeight.Good);
+
+/// <summary>The controller shows more than 0 % on the closed stop.</summary>
+/// <param name="Percent">Reading (%).</param>
+public sealed record PercentOnStop(double Percent) : Finding("dead-band", FindingWeight.Adjust);
 
 /// <summary>The controller sees the valve as soon as it moves.</summary>
 /// <param name="Volts">Closed reading (V).</param>

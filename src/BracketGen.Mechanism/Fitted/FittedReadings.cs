@@ -1,3 +1,4 @@
+using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Mechanism.Throttles;
@@ -7,6 +8,9 @@ namespace BracketGen.Mechanism.Fitted;
 /// <summary>The readings taken on the vehicle after fitting, engine off. Readings not taken stay null.</summary>
 public sealed record FittedReadings
 {
+    /// <summary>Sensor with the valve on its closed stop and the cable off, once it is set (V).</summary>
+    public double? StopVolts { get; init; }
+
     /// <summary>Sensor with the pedal released (V).</summary>
     public double? ClosedVolts { get; init; }
 
@@ -18,6 +22,15 @@ public sealed record FittedReadings
 
     /// <summary>Travel of the pad from released to the floor, carpet in place (mm).</summary>
     public double? PadTravel { get; init; }
+
+    /// <summary>Opening that the controller shows with the valve on its closed stop and the cable off (%).</summary>
+    public double? StopPercent { get; init; }
+
+    /// <summary>Opening that the controller shows with the pedal released (%).</summary>
+    public double? ClosedPercent { get; init; }
+
+    /// <summary>How far the quadrant has turned when that opening steps from 0 to 1 %.</summary>
+    public Angle? StepOpening { get; init; }
 }
 
 /// <summary>What the readings are compared with.</summary>
@@ -29,7 +42,7 @@ public sealed record FittedExpectation
     /// <summary>The pedal.</summary>
     public required Pedal Pedal { get; init; }
 
-    /// <summary>The sensor, read at both stops with the valve turned by hand and the cable off; null if there is none.</summary>
+    /// <summary>The sensor as read at both stops before it was set, cable off; null if there is none.</summary>
     public PositionSensor? Sensor { get; init; }
 
     /// <summary>Zero of the controller (V); null if it learns its own.</summary>

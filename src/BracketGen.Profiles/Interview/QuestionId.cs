@@ -189,6 +189,9 @@ public enum QuestionId
     /// <summary>Sensor reading on the wide-open stop.</summary>
     OpenVolts,
 
+    /// <summary>How far the sensor can be turned.</summary>
+    SensorSlot,
+
     /// <summary>Where the bore's axis crosses the shaft's.</summary>
     BoreZ,
 

@@ -75,6 +75,7 @@ internal static class ThrottleBodyQuestions
         if (answers.Of("[sensor]", "closed_volts") is not null)
         {
             yield return new(QuestionId.OpenVolts, "[sensor]", "open_volts", AnswerForm.Quantity);
+            yield return new(QuestionId.SensorSlot, "[sensor]", "slot", AnswerForm.Quantity, "");
         }
 
         yield return new(QuestionId.BoreZ, Bore, "z", AnswerForm.Quantity, "");

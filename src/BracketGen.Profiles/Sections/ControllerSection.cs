@@ -1,5 +1,4 @@
 using BracketGen.Design.Inputs;
-using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Units;
 
@@ -20,16 +19,5 @@ internal static class ControllerSection
     public static Section<Controller> Form { get; } = new(
         [ZeroVolts, MinVolts, MaxVolts],
         v => new() { ZeroVolts = v.OrNull(ZeroVolts), MinVolts = v.Get(MinVolts), MaxVolts = v.Get(MaxVolts) },
-        [new([MinVolts, MaxVolts], CheckOrder)]);
-
-    private static void CheckOrder(SectionValues values)
-    {
-        if (values.Get(MinVolts) >= values.Get(MaxVolts))
-        {
-            var isAtMin = values.Has(MinVolts);
-            values.Report(
-                isAtMin ? MinVolts : MaxVolts,
-                new WrongOrder(MinVolts.Name, values.Get(MinVolts), MaxVolts.Name, values.Get(MaxVolts), Quantity.Voltage, isAtMin, !(isAtMin && values.Has(MaxVolts)), MayBeEqual: false));
-        }
-    }
+        [new([MinVolts, MaxVolts], v => Compare.InOrder(v, MinVolts, MaxVolts, Quantity.Voltage))]);
 }

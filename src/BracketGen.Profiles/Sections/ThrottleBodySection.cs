@@ -82,7 +82,7 @@ internal static class ThrottleBodySection
             Shape = v.Get(Shape),
             SpringRooms = v.Get(SpringRooms),
             ValveClosedAngle = new Angle(v.Get(ClosedAngle)),
-            Sensor = v.Has(Sensor) ? new(v.Get(Sensor).Closed, v.Get(Sensor).Open, v.Get(Quadrant).Rotation.Value) : null,
+            Sensor = v.Has(Sensor) ? v.Get(Sensor).Over(v.Get(Quadrant).Rotation.Value) : null,
             Engine = v.Has(Engine) ? v.Get(Engine) : null,
         },
         [

@@ -114,7 +114,11 @@ public static class CheckText
         : check.Id switch
         {
             CheckId.ReturnMargin or CheckId.ReturnOneFailed =>
-                "It passes with the usual values, but not at the bad end of what was assumed. Measure the closing drag of the cable, the drag at the throttle shaft, the friction of the cable, the pedal's own force at the pad and each return spring alone, as far as they are assumed.",
+                "It passes with the usual values, but not at the bad end of what was assumed. Measure the closing drag of the cable, the drag at the throttle shaft, the friction of the cable, the pedal's own force at the pad, the movement of the engine and each return spring alone, as far as they are assumed.",
+            CheckId.FreePlayMoving or CheckId.OuterReach =>
+                "It passes at rest, but not at the worst corner of what was assumed. Measure how far the throttle body moves as the engine rocks (engine_movement of the job), the inside diameter of the outer and its length, as far as they are assumed.",
+            CheckId.DeadBand or CheckId.ControllerZero or CheckId.SensorClosed or CheckId.SensorLow or CheckId.SensorHigh =>
+                "It passes once the sensor is turned, but nobody has measured how far its slot lets it turn. Measure the sensor's slot.",
             _ => "It passes only as long as the assumed inputs hold. Measure them.",
         };
 }

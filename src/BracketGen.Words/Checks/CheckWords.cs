@@ -181,6 +181,12 @@ public static class CheckWords
         CheckId.OuterSpare => new(
             "Bends that spare outer adds", "bends of the elastic line - minimum bends between stop and bulkhead; a full turn where the outer has to loop",
             "The outer is too long: the spare lies in bends, and friction grows with every one. Fit a shorter cable, or lead the spare with clips."),
+        CheckId.FreePlayMoving => new(
+            "Free play left at the worst corner of the engine's movement", "minimum free play as set - 2 c Δβ: c half of (inside diameter of the outer - wire), Δβ the maximum change of the outer's bends in radians; twice c because a slack wire may lie on either side",
+            "As the engine rocks, the outer's bends change and the wire goes taut: the cable opens the valve by itself. Give more free play, a lined outer that fits the wire, a longer way with wider bends, or hold the engine better."),
+        CheckId.OuterReach => new(
+            "Corners of the engine's movement that the outer reaches", "part of the corners to which the outer's length allows a route with its minimum bend radius",
+            "As the engine rocks, the outer pulls taut or kinks: it comes off its seat and pulls the valve open, or the wire sticks in it. Fit a longer cable, or move the bulkhead's exit."),
         CheckId.WideOpenLoaded => new(
             "Over-travel with lost motion taken off", "over-travel - lost motion at wide open",
             "Wire stretch and the give of outer and bracket use up the over-travel: the valve may not open fully."),
@@ -208,14 +214,20 @@ public static class CheckWords
             "Probability that the adjuster can set the free play", "share of samples within every ±",
             "Within the ± of the measurements the adjuster may come to its end before the free play is right."),
         CheckId.DeadBand => new(
-            "Opening before the controller sees the valve move", "(controller zero - closed reading) / volts per angle",
-            "The engine does not answer the first part of the opening. Turn the sensor until it reads the controller's zero on the closed stop."),
+            "Opening before the controller sees the valve move", "(controller zero - closed reading) / volts per angle, sensor turned towards the zero as far as its slot allows",
+            "The engine does not answer the first part of the opening, and a valve that stands a little open is not seen. The sensor's slot does not let it read the controller's zero on the closed stop: lengthen the slot, or fit another sensor."),
+        CheckId.ControllerZero => new(
+            "How far open the controller takes the closed valve", "(closed reading - controller zero) / volts per angle, sensor turned towards the zero as far as its slot allows",
+            "The controller takes the closed valve for open: the engine may not idle, and fuel is not cut off. The sensor's slot does not let it read the controller's zero on the closed stop: lengthen the slot, or fit another sensor."),
         CheckId.SensorClosed => new(
-            "Sensor on the closed stop", "closed reading", "The controller may take the closed valve for a broken wire. Set the sensor to about 0.5 V."),
+            "Closed reading off its target of 0.5 V", "|closed reading - 0.5 V|, sensor turned towards 0.5 V as far as its slot allows",
+            "The controller may take the closed valve for a broken wire, or for an open valve. The sensor's slot does not let it read 0.45 to 0.55 V on the closed stop: lengthen the slot, or fit another sensor."),
         CheckId.SensorLow => new(
-            "Minimum reading of the sensor", "the lower of both readings", "The controller takes the reading for a broken wire."),
+            "Minimum reading of the sensor, once it is set", "the lower of both readings, turned to the target; limit: the higher of what the controller accepts and where the reading still follows the shaft",
+            "The controller takes the reading for a broken wire, or the reading no longer follows the shaft."),
         CheckId.SensorHigh => new(
-            "Maximum reading of the sensor", "the higher of both readings", "The controller takes the reading for a short circuit."),
+            "Maximum reading of the sensor, once it is set", "the higher of both readings, turned to the target; limit: the lower of what the controller accepts and where the reading still follows the shaft",
+            "The controller takes the reading for a short circuit, or the reading no longer follows the shaft."),
         CheckId.StampedYield => new(
             "Yield strength over the stress with the pedal stamped on", "yield strength / maximum von Mises stress under the proof load",
             "A foot stamped on the pedal bends the bracket for good: the stop moves, and nothing is where it was set. Take thicker, wider or stronger sheet, or fit a pedal stop that takes the over-travel."),

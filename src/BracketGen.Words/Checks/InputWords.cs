@@ -26,6 +26,8 @@ public static class InputWords
         InputId.Inertia => "inertia at the shaft and mass of the pedal",
         InputId.OuterBends => "bends of the outer",
         InputId.OuterLength => "length of the outer",
+        InputId.OuterBore => "inside diameter of the outer",
+        InputId.EngineMovement => "movement of the engine",
         InputId.OuterStiffness => "stiffness of the outer",
         InputId.OuterBendRadius => "minimum bend radius of the outer",
         InputId.Wire => "wire",

@@ -117,6 +117,8 @@ public static class QuestionText
         QuestionId.ClosedAngle => ("Closed angle of the valve?", "Between the valve plate and the cross-section of the bore, in degrees."),
         QuestionId.ClosedVolts => ("Sensor reading on the closed stop?", "In V, cable off. Leave empty if there is no position sensor."),
         QuestionId.OpenVolts => ("Sensor reading on the wide-open stop?", "In V, valve held open by hand, cable off."),
+        QuestionId.SensorSlot => (
+            "How far can the sensor be turned each way?", "In degrees, from where you read it to the end of its slot, the shorter way. 0 if it cannot be turned. Leave empty if you do not know."),
         QuestionId.BoreZ => (
             "Where does the bore's axis cross the shaft's axis?",
             "z from the middle of the groove to the middle of the bore, negative behind the groove: -63. Leave empty if you did not measure it: the job is then not proven."),

@@ -95,6 +95,8 @@ public sealed class JobInputs(Solution solution)
         if (body.Sensor is { } sensor)
         {
             yield return new("sensor, closed and wide open", $"{Volts(sensor.ClosedVolts)} and {Volts(sensor.OpenVolts)}");
+            yield return new("the sensor's slot, each way", sensor.Slot is { } slot ? Degrees(slot) : "not measured");
+            yield return new("the sensor's usable range", $"{Volts(sensor.MinVolts)} to {Volts(sensor.MaxVolts)}");
         }
 
         if (body.Engine is { } engine)
@@ -233,6 +235,10 @@ public sealed class JobInputs(Solution solution)
                     $"{Point(clip.Point)}, {(clip.Direction is { } way ? Direction(way) : "lets the outer turn")}, {(clip.Along is { } along ? $"grips it {Length(along)} from the stop" : "lets it slide")}");
             }
         }
+
+        yield return new("movement of the throttle body as the engine rocks", MovementText.Of(job.Movement, _units));
+        yield return new("crankshaft, direction", job.Movement.Direction is { } crankshaft ? Direction(crankshaft) : "not given: x, y and z are each tried");
+        yield return new("crankshaft, a point on its axis", job.Movement.Crankshaft is { } point ? Point(point) : "not given: the body turns about its own origin");
     }
 
     private string Point(ThrottlePoint p) =>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Throttles;
@@ -39,6 +40,7 @@ public static class MechanismFacts
             yield return new("Outer to the bulkhead", OuterText.Length(outer, units), OuterText.Lie(outer, units));
         }
 
+        yield return new(MovementText.Left, Length(mechanism.Movement.Left), MovementText.Remark(mechanism.Movement, units));
         if (!mechanism.Returns.IsEmpty)
         {
             var least = ReturnMargin.Least(mechanism.Returns);
@@ -66,12 +68,9 @@ public static class MechanismFacts
     private static Fact Sensor(Solution solution, PositionSensor sensor, UnitSystem units)
     {
         string Volts(double value) => units.Write(Quantity.Voltage, value);
-        var zero = solution.Job.Vehicle.Controller.ZeroVolts;
-        var target = zero ?? PositionSensor.ClosedTarget;
-        var turn = sensor.TurnTo(target);
+        var setting = new SensorSetting(sensor, solution.Job.Vehicle.Controller);
         return new(
             "Sensor", $"{Volts(sensor.ClosedVolts)} to {Volts(sensor.OpenVolts)}",
-            $"set it to {Volts(target)} closed{(zero is null ? $" ({Volts(PositionSensor.LeastWhereLearned)} is enough, the controller learns its zero)" : ", the zero of the controller")}: "
-            + $"turn it {units.Write(Quantity.Angle, turn.Magnitude.Radians)} {(turn.Radians >= 0 ? "in the direction of opening" : "back")}");
+            $"on the closed stop, cable off, {SensorText.Target(setting)}: {SensorText.Turn(setting, units)}");
     }
 }

@@ -1,4 +1,6 @@
 using BracketGen.Design.Study;
+using BracketGen.Geometry;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Words.SetupSheet;
 
@@ -17,7 +19,7 @@ public sealed class SetupChecks(Solution solution, SetupSettings settings)
 
     /// <summary>Blanks for the readings: rows of labels.</summary>
     public static IReadOnlyList<IReadOnlyList<string>> Readings { get; } =
-        [["Sensor closed, V", "floor, V", "free play", "pad travel"], ["Checked by", "date"]];
+        [["Sensor, cable off, V", "pedal released, V", "floor, V"], ["Free play", "pad travel"], ["Checked by", "date"]];
 
     /// <summary>The checks.</summary>
     public IEnumerable<string> All()
@@ -36,7 +38,8 @@ public sealed class SetupChecks(Solution solution, SetupSettings settings)
             ? $"Pedal on the floor, worked by foot, carpet and mat in place: the valve is on its wide-open stop{Reads(settings.FlooredVolts)}."
             : $"Pedal on the floor, worked by foot, carpet and mat in place: the valve is at {_units.Degrees(travel.Reached)}{Reads(settings.FlooredVolts)}.";
         yield return "Move slowly from stop to stop, with a light: wire, end fitting and quadrant touch nothing and nothing can catch them; the wire lies in its groove; no strand is broken.";
-        yield return "A second person rocks the engine on its mounts both ways, pedal released and pedal on the floor: the valve does not move, the free play stays, the outer does not pull tight.";
+        yield return "A second person rocks the engine on its mounts both ways, pedal released and pedal on the floor: the valve does not move, the free play stays, the outer does not pull tight. "
+            + $"Watch how far the throttle body moves: no more than {MovementText.Of(solution.Job.Movement with { Evidence = Evidence.Given }, solution.Job.Units)} ({(solution.Job.Movement.IsAssumed ? "assumed" : "as given")}).";
         yield return $"With the wire slack, the end fitting stays in its pocket and the outer stays in its {(solution.Bracket!.Stop.IsSlot ? "slot" : "hole")}.";
         yield return "The bolts are at their torque and marked with paint; the locknuts are tight.";
         yield return "Covers, hoses and air filter in place, bonnet shut, steering turned from lock to lock: let the pedal slip once more; the valve closes at once.";

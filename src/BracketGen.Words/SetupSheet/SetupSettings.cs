@@ -2,7 +2,6 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Pedals;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.Words.Results;
 
 namespace BracketGen.Words.SetupSheet;
@@ -19,16 +18,16 @@ public sealed class SetupSettings(Solution solution)
 
     private OuterEnd End => Job.Vehicle.Cable.OuterEnd;
 
-    private PositionSensor? Sensor => solution.Mechanism?.Sensor;
+    private SensorSetting? Setting => solution.Mechanism?.Sensor is { } sensor ? new(sensor, Job.Vehicle.Controller) : null;
 
     /// <summary>Heads of <see cref="Rows"/>.</summary>
     public static IReadOnlyList<string> Heads { get; } = ["What", "Value", "How"];
 
     /// <summary>Reading of the sensor once it is set, valve closed (V); null without a sensor.</summary>
-    public double? ClosedVolts => Sensor is null ? null : Job.Vehicle.Controller.ZeroVolts ?? PositionSensor.ClosedTarget;
+    public double? ClosedVolts => Setting?.Set.ClosedVolts;
 
     /// <summary>Reading of the sensor once it is set, pedal on the floor (V); null without a sensor.</summary>
-    public double? FlooredVolts => Sensor is { } sensor ? ClosedVolts + sensor.VoltsPerAngle * solution.Travel.Reached.Radians : null;
+    public double? FlooredVolts => Setting?.Set.Volts(solution.Travel.Reached);
 
     /// <summary>"2.0 mm (1.5 to 2.5 mm)".</summary>
     public string FreePlay => WithRange(f => f);
@@ -56,15 +55,15 @@ public sealed class SetupSettings(Solution solution)
             $"Press the pad by hand until the valve just begins to move: the pad has moved {WithRange(Lever.PadAt)}."
                 + (End is ThreadedAdjuster ? "" : " Or pull the outer off its seat until the wire is taut: the gap is the free play."));
         yield return Floor();
-        if (Sensor is { } sensor && ClosedVolts is { } closed)
+        if (Setting is { } setting)
         {
-            var learned = Job.Vehicle.Controller.ZeroVolts is null;
-            var turn = sensor.TurnTo(closed);
             yield return (
-                "Sensor, pedal released",
-                _units.Volts(closed) + (learned ? $"; from {_units.Volts(PositionSensor.LeastWhereLearned)} the controller learns its zero" : ", the zero of the controller"),
-                $"Voltmeter at the signal wire, ignition on, engine off. Measured with the cable off: {_units.Volts(sensor.ClosedVolts)}"
-                    + (Math.Abs(turn.Degrees) < 0.05 ? "." : $"; turn the sensor {_units.Degrees(turn.Magnitude)} {(turn.Radians > 0 ? "in the direction of opening" : "back")}."));
+                "Sensor, cable off, valve on its closed stop",
+                Phrases.Tied(SensorText.Value(setting)),
+                $"Voltmeter at the signal wire, ignition on, engine off. Measured before: {_units.Volts(setting.Sensor.ClosedVolts)}; {SensorText.Turn(setting, Job.Units)}. "
+                    + "Tighten it, let the valve snap shut and write down the reading: every later one is held against it."
+                    + (Job.Vehicle.Controller.ZeroVolts is null ? " The controller learns its zero." : " It is the zero of the controller. If the controller shows percent: 0 % here, and 1 % as soon as the valve moves."));
+            yield return ("Sensor, pedal released", "as with the cable off, 0.02 V more or less", "If it reads more open than that, the cable holds the valve open: give free play.");
             yield return ("Sensor, pedal on the floor", _units.Volts(FlooredVolts!.Value), "The same, pedal worked by foot, carpet and mat in place.");
         }
     }

@@ -33,15 +33,16 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
             + string.Join(", ", hardware.Bolts.Select(b => $"{Phrases.List(b.Holes)} to {_units.Torque(b.Bolt.Torque)}"))
             + ". Draw a line of paint across head, washer and sheet: it shows later if a bolt has turned.";
         yield return "Turn the quadrant by hand from stop to stop. It must touch nothing"
-            + (solution.Checks.FirstOrDefault(c => c.Id == CheckId.MovingParts) is { } gap ? $"; by design its minimum gap to the bracket is {_units.Length(gap.Value)}." : ".");
+            + (solution.Checks.Where(c => c.Id is CheckId.MovingParts or CheckId.QuadrantClearance or CheckId.OuterMoving).MinBy(c => c.Value) is { } gap
+                ? $"; by design everything keeps at least {_units.Length(gap.Value)} from it." : ".");
+        if (solution.Mechanism?.Sensor is not null)
+        {
+            yield return "With the cable still off and the valve on its closed stop, set the sensor as in the table. Tighten its screws, read it again and write the reading down.";
+        }
+
         yield return CableIn();
         yield return "Lay the end fitting into the pocket of the quadrant and the wire into the groove. Push the wire back by hand: the fitting must stay in its pocket.";
         yield return FreePlay();
-        if (solution.Mechanism?.Sensor is not null)
-        {
-            yield return "Set the sensor as in the table.";
-        }
-
         yield return $"Route the outer in wide bends, none tighter than a radius of {_units.Size(Cable.MinBendRadius)}, clear of the exhaust and of everything that moves, and long enough for the engine to rock on its mounts.";
         yield return "Do every check that has a box, cold and hot. Do not start the engine with the pedal connected while any box is empty.";
     }

@@ -3,7 +3,6 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Motion;
-using BracketGen.Mechanism.Throttles;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;
 using BracketGen.Words.Results;
@@ -40,6 +39,7 @@ public static class MechanismRows
                 : [],
             ["bends of the outer", Degrees(report.Friction.TotalBend.Degrees), $"{OuterText.BendsFrom(job.Vehicle.Cable, report)}; the wire's tension grows {UnitSystems.Decimals(report.Friction.Ratio, "0.00")} times"],
             .. OuterRows(job, report),
+            ["free play left as the engine moves", Length(report.Movement.Left), MovementText.Remark(report.Movement, job.Units)],
             .. ReturnRows(job, report),
         ];
     }
@@ -97,7 +97,7 @@ public static class MechanismRows
     }
 
     /// <summary>What the sensor reads and how to set it; null where there is none.</summary>
-    public static string? Sensor(MechanismReport report, Controller controller)
+    public static string? Sensor(MechanismReport report, Controller controller, UnitSystem units)
     {
         if (report.Sensor is not { } sensor)
         {
@@ -105,11 +105,8 @@ public static class MechanismRows
         }
 
         string Volts(double value) => UnitSystem.Metric.Write(Quantity.Voltage, value);
-        var target = controller.ZeroVolts ?? PositionSensor.ClosedTarget;
-        var turn = sensor.TurnTo(target).Degrees;
-        return $"Sensor: {Volts(sensor.ClosedVolts)} closed to {Volts(sensor.OpenVolts)} wide open. Set it to {Volts(target)} closed"
-            + (controller.ZeroVolts is null ? $" ({Volts(PositionSensor.LeastWhereLearned)} will do, the controller learns its zero)" : ", the controller's zero")
-            + $": turn it {Degrees(Math.Abs(turn))} {(turn >= 0 ? "in the sense of opening" : "back")}.";
+        var setting = new SensorSetting(sensor, controller);
+        return $"Sensor: {Volts(sensor.ClosedVolts)} closed to {Volts(sensor.OpenVolts)} wide open. On the closed stop, cable off, {SensorText.Target(setting)}: {SensorText.Turn(setting, units)}.";
     }
 
     /// <summary>Heading of <see cref="Probabilities"/>.</summary>

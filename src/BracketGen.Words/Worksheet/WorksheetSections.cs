@@ -49,6 +49,7 @@ public static class WorksheetSections
                     new("J", "closed angle of the valve plate", "deg", "closed_angle"),
                     new("", "sensor, valve on its closed stop", "V", "closed_volts"),
                     new("", "sensor, valve on its wide-open stop", "V", "open_volts"),
+                    new("", "sensor, turn left in its slot, each way", "deg", "slot"),
                 ]),
             new(
                 "4  Return springs, cable off", SketchKind.Torque,
@@ -163,6 +164,8 @@ public static class WorksheetSections
                 [
                     new("", "point: x", length, "point"), new("", "point: y", length, "point"), new("", "point: z", length, "point"),
                     new("", "direction out of it: x", "", "direction"), new("", "direction: y", "", "direction"), new("", "direction: z", "", "direction"),
+                    new("", "body moves as the engine rocks, each way: x", length, "x"), new("", "y", length, "y"), new("", "z", length, "z"),
+                    new("", "and turns about the crankshaft, each way", "deg", "roll"),
                 ]),
         ];
     }
@@ -176,6 +179,7 @@ public static class WorksheetSections
             "voltmeter at the sensor, rule; pedal worked by foot, not by hand.",
             "reading with the engine running, or with the floor mat taken out.",
             [
+                new("", "sensor set, cable off, closed stop", "V", "--volts-stop"),
                 new("", "sensor, pedal released", "V", "--volts-closed"),
                 new("", "sensor, pedal on the floor", "V", "--volts-floored"),
                 new("A", "free play, pedal released", length, "--free-play"),
