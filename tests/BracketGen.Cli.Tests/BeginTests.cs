@@ -20,7 +20,7 @@ public class BeginTests
     private static readonly string[] Alder =
     [
         "Alder 58", "1", "58", "8", "", "31.5 +/- 0.2", "84 +/- 1", "-20 +/- 1", "150", "3", "2.2", "34.5", "9", "14", "barrel", "7.2", "8.2", "along the shaft",
-        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "", "520 mV", "4.46", "-63", "0", "72", "60", "60", "0, 0, 1", "", "-50 -22 -24", "", "15", "-50, 12, -24", "M6", "15",
+        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "", "520 mV", "4.46", "10", "-63", "0", "72", "60", "60", "0, 0, 1", "", "-50 -22 -24", "", "15", "-50, 12, -24", "M6", "15",
         "1", "idle \"valve\"", "", "42, -60, -45", "85, -20, 15",
     ];
 
@@ -51,6 +51,7 @@ public class BeginTests
         Assert.Equal([new(new(270, 30), 520), new(new(280, 30), 530)], body.Springs.Each.Select(s => s with { TorqueOpen = s.TorqueOpen.Value }));
         Assert.Equal(new(10, 5), body.ShaftDrag);
         Assert.Equal(0.52, body.Sensor!.ClosedVolts);
+        Assert.Equal(Angle.FromDegrees(10), body.Sensor.Slot);
         Assert.Equal(new ThrottlePoint(-50, -22, -24), body.Mount.Holes[0].At);
         Assert.Equal("M6", body.Mount.Holes[1].Thread.Name);
         Assert.Equal(new FittingPocket(PocketKind.Bore, 7.2, 7.2, 8.2, true), body.Quadrant.PocketShape);

@@ -343,7 +343,7 @@ public class MechanismReportTests
 
         // What could not be calculated is not known, and never passes.
         Assert.Equal(
-            ["wide-open-loaded", "return-margin", "return-one-failed", "closing-time", "foot-force"],
+            ["wide-open-loaded", "return-margin", "return-one-failed", "closing-time", "foot-force", "probability-closes", "probability-in-groove"],
             report.Checks.Where(c => c.State == CheckState.NotKnown).Select(c => c.Code));
         Assert.NotEqual(VerdictKind.Passes, Verdict.Of(report.Checks).Kind);
     }

@@ -46,12 +46,12 @@ public class MovementTests
             }
         }
 
-        var seen = Given.Corners(bulkhead).Select(b => OuterWay.Bends(cable, placement, b)!.Value.Radians).ToArray();
+        var seen = Given.Corners(bulkhead).Select(b => OuterWay.At(cable, placement, b)!.MaxBend.Radians).ToArray();
         Assert.Equal(16, seen.Length);
         Assert.All(moved.Order().Zip(seen.Order()), p => Assert.Equal(p.First, p.Second, 1e-4));
 
         var study = Report(Plover with { Movement = Given }).Movement;
-        var rest = Answer.Mechanism!.Outer!.Bends!.Value.Radians;
+        var rest = Answer.Mechanism!.Outer!.AtLengths[0].MaxBend.Radians;
         Assert.Equal(moved.Max(b => Math.Abs(b - rest)), study.Change!.Value.Radians, 1e-4);
         Assert.Equal(1, study.Reached);
 
@@ -127,7 +127,7 @@ public class MovementTests
     public void Foot_and_springs_are_judged_at_the_worst_corner()
     {
         var (still, moved) = (Report(Plover with { Movement = Given with { X = 0, Y = 0, Z = 0, Roll = Angle.Zero } }), Report(Plover with { Movement = Given }));
-        Assert.True(moved.Movement.MaxBend > still.Movement.MaxBend);
+        Assert.True(moved.Movement.MaxBend!.Value.Radians > still.Movement.MaxBend!.Value.Radians);
         var ratio = Math.Exp(Plover.Vehicle.Cable.Friction.Value * (moved.Movement.MaxBend!.Value - still.Movement.MaxBend!.Value).Radians);
         double Foot(MechanismReport r) => r.Checks.Single(c => c.Id == CheckId.FootForce).Value;
         Assert.InRange(Foot(moved) / Foot(still), 1 + 0.5 * (ratio - 1), 1 + 1.1 * (ratio - 1)); // drag does not grow with it, lost motion does

@@ -120,7 +120,9 @@ public sealed class StrengthStudyTests
             .Select(c => Ranking.Verify(c, Plover))
             .OfType<Offer>().ToList();
         Assert.NotEmpty(cheaper);
-        Assert.DoesNotContain(cheaper, o => StrongOffers.Prove(Plover, o, new(6, 3, 3)).IsStrong);
+
+        // The coarse mesh is too kind by up to a tenth: what it passes is judged by the usual one.
+        Assert.DoesNotContain(cheaper, o => StrongOffers.Prove(Plover, o, new(6, 3, 3)).IsStrong && StrongOffers.Prove(Plover, o, StrengthDetail.Usual).IsStrong);
         Assert.NotNull(Answer.Reasons!.TooWeak);
     }
 

@@ -65,6 +65,8 @@ public class ErrorTests
         { Samples.Body, "count = 2", "count = 0", "return_springs.count", "0", "a whole number from 1 to 6", "Write a whole number" },
         { Samples.Body, "torque_closed = { value = 0.55", "torque_closed = { value = 550", "return_springs.torque_closed.value", "550", "from 0.01 to 50 N m", "without a unit is in N m" },
         { Samples.Body, "at = [-50, 12, -12]", "at = [-50, 12, -11.4]", "mount.holes[2].at", "[-50, 12, -11.4]", "within 0.05 mm", "The hole is 0.6 mm above the face" },
+        { Samples.Body, "at = [-50, 12, -12]", "at = [-50, 12, -11.4]\nplus_minus = [0.3, 0.3, 0.3]", "mount.holes[2].at", "[-50, 12, -11.4]", "fits all holes best", "Its ± does not explain that" },
+        { Samples.Body, "at = [-50, 12, -12]", "at = [-50, \"12 mm\", -12]\nplus_minus = [0, 0.3, 0]", "mount.holes[2].plus_minus", "[0, 0.3, 0]", "with a unit", "\"0.3 mm\"" },
         { Samples.Body, "at = [-50, 12, -12]", "at = [-50, -20, -12]", "mount.holes[2].at", "[-50, -20, -12]", "more than 6 mm from hole 1", "their centres are 2 mm apart" },
         { Samples.Body, "max = [85, -20, 15]", "max = [85, -70, 15]", "keep_out[2].max", "[85, -70, 15]", "beyond min", "Swap" },
         { Samples.Body, "to = [60, 0, -55]", "to = [-60, 0, -55]", "keep_out[1].to", "[-60, 0, -55]", "other than from", "two ends" },

@@ -9,9 +9,6 @@ namespace BracketGen.Cli.Commands;
 /// <summary>The travel verdict alone, on the terminal.</summary>
 internal static class TravelCommand
 {
-    // Here the uncertainty is the answer, not one check of many.
-    private const int Samples = 65_536;
-
     public static Command Create()
     {
         var job = new Argument<FileInfo>("job") { Description = "The job file (TOML)." };
@@ -28,7 +25,7 @@ internal static class TravelCommand
             return ExitCode.BadInput;
         }
 
-        var study = TravelStudy.Of(job, Samples, StrengthDetail.Usual);
+        var study = TravelStudy.Of(job, strength: StrengthDetail.Usual);
         var screen = Screen.OfConsole();
         screen.Paragraph(TerminalWords.Heading(job.Vehicle.Name, job.Body.Name), Tone.Strong);
         CheckTable.PrintVerdict(screen, study.Verdict, TerminalWords.TheTravel);

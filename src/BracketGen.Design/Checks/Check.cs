@@ -26,7 +26,7 @@ public sealed record Check(CheckId Id, double Value, double Limit)
     /// <summary>Number of the bend, keep-out or hole it speaks of, from 1; null where there is only one.</summary>
     public int? Number { get; init; }
 
-    /// <summary>Name of the thing it speaks of, in the user's words: a hole, a keep-out, the input to measure again; null where there is none.</summary>
+    /// <summary>Name of the thing it speaks of, in the user's words: a hole, a keep-out; null where there is none.</summary>
     public string? Subject { get; init; }
 
     /// <summary>The two things whose distance it looks at, the nearest of several; null for all other checks.</summary>
@@ -38,8 +38,17 @@ public sealed record Check(CheckId Id, double Value, double Limit)
     /// <summary>Where the limit comes from, where the material's own data name it; null for the source in the catalogue.</summary>
     public string? GivenSource { get; init; }
 
-    /// <summary>The value with everything assumed at its unfavourable end; null where nothing it rests on is assumed.</summary>
+    /// <summary>
+    /// The value with everything assumed or not known at its unfavourable end, not a number where that end is not known; null where nothing it rests on
+    /// is assumed.
+    /// </summary>
     public double? Unfavourable { get; init; }
+
+    /// <summary>Why it is not known where only <see cref="Unfavourable"/> says so.</summary>
+    public Doubt Doubt { get; init; }
+
+    /// <summary>Which measurement to take again for it; null where that does not apply.</summary>
+    public MeasureAgain? Measure { get; init; }
 
     /// <summary>What the check is.</summary>
     public CheckDefinition Definition => CheckCatalogue.Of(Id);

@@ -48,6 +48,12 @@ public enum LimitSource
     /// <summary>Geometry.</summary>
     Geometry,
 
+    /// <summary>How far the pocket angle may be off.</summary>
+    PocketPlusMinus,
+
+    /// <summary>ISO 273, medium: the play of bolts in their clearance holes.</summary>
+    BoltPlay,
+
     /// <summary>49 CFR 571.124 S5: at least two sources of energy, each of which closes the throttle.</summary>
     TwoSprings,
 

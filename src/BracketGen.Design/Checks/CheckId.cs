@@ -15,6 +15,9 @@ public enum CheckId
     /// <summary>Over-travel that asks for a pedal stop.</summary>
     OverTravel,
 
+    /// <summary>Valve plate past square at the wide-open stop.</summary>
+    PlatePastSquare,
+
     /// <summary>Minimum moment arm over the sweep.</summary>
     MomentArm,
 
@@ -224,6 +227,15 @@ public enum CheckId
 
     /// <summary>Probability that the adjuster can set the free play.</summary>
     ProbabilityAdjuster,
+
+    /// <summary>Probability that the wire does not run off the end of the groove.</summary>
+    ProbabilityInGroove,
+
+    /// <summary>Free play that may be left, over what was wanted.</summary>
+    FreePlayMost,
+
+    /// <summary>Distance of mount holes off what the play of the bolts takes up.</summary>
+    MountHolesFit,
 
     /// <summary>Opening before the controller sees the valve move.</summary>
     DeadBand,

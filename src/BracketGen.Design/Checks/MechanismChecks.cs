@@ -3,8 +3,10 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Forces;
+using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Throttles;
+using BracketGen.Mechanism.Uncertainty;
 
 namespace BracketGen.Design.Checks;
 
@@ -60,7 +62,11 @@ public static class MechanismChecks
         var cable = job.Vehicle.Cable;
         if (report.Outer is { } outer)
         {
-            yield return new(CheckId.OuterBendRadius, outer.MinRadius, cable.MinBendRadius);
+            var moved = Math.Min(outer.MinRadius, report.Movement.MinRadius ?? double.PositiveInfinity);
+            yield return new(CheckId.OuterBendRadius, report.Movement.Movement.IsAssumed ? outer.MinRadius : moved, cable.MinBendRadius)
+            {
+                Unfavourable = report.Movement.Movement.IsAssumed ? moved : null,
+            };
             yield return new(CheckId.OuterSpare, outer.IsLaid ? outer.SpareBend.Radians : double.NaN, OuterWay.MostSpareBend.Radians);
         }
 
@@ -69,8 +75,13 @@ public static class MechanismChecks
             yield return check;
         }
 
-        yield return new(CheckId.WideOpenLoaded, report.Loaded?.OverTravel ?? double.NaN, job.Preferences.MinOverTravel);
-        foreach (var check in Forces(report, job.Body.Springs, job.Vehicle.IsHeavy).Concat(Probabilities(report)))
+        // Without a bracket its give is not known, but a bracket that gives more than wanted is not made.
+        yield return new(CheckId.WideOpenLoaded, report.Loaded?.OverTravel ?? double.NaN, job.Preferences.MinOverTravel)
+        {
+            Unfavourable = report.BracketIsKnown ? null : report.Loaded?.OverTravel - job.Preferences.MaxGive,
+            Doubt = Doubt.NoBracket,
+        };
+        foreach (var check in Forces(report, job.Body.Springs, job.Vehicle.IsHeavy).Concat(Probabilities(job, report)).Concat(OfMount(job.Body.Mount)))
         {
             yield return check;
         }
@@ -120,15 +131,70 @@ public static class MechanismChecks
         }
     }
 
-    private static IEnumerable<Check> Probabilities(MechanismReport report)
+    /// <summary>A requirement of the travel with the check that holds its probability against a limit.</summary>
+    internal static (CheckId Id, double Limit) CheckOf(TravelRequirement requirement) => requirement switch
     {
-        var sure = report.Uncertainty;
-        yield return new(CheckId.ProbabilityCloses, sure is null ? double.NaN : report.Closes.Value, LeastClosing) { Subject = report.MeasureAgain };
-        yield return new(CheckId.ProbabilityWideOpen, sure?.ReachesWideOpen.Value ?? double.NaN, LeastWorking) { Subject = report.MeasureAgain };
-        if (report.AdjusterRange > 0)
+        TravelRequirement.Closes => (CheckId.ProbabilityCloses, LeastClosing),
+        TravelRequirement.OpensFully => (CheckId.ProbabilityWideOpen, LeastWorking),
+        TravelRequirement.WithinAdjuster => (CheckId.ProbabilityAdjuster, LeastWorking),
+        _ => (CheckId.ProbabilityInGroove, LeastClosing),
+    };
+
+    private static IEnumerable<Check> Probabilities(Job job, MechanismReport report)
+    {
+        TravelRequirement[] all = report.AdjusterRange > 0
+            ? [TravelRequirement.Closes, TravelRequirement.OpensFully, TravelRequirement.WithinAdjuster, TravelRequirement.InGroove]
+            : [TravelRequirement.Closes, TravelRequirement.OpensFully, TravelRequirement.InGroove];
+        foreach (var requirement in all)
         {
-            yield return new(CheckId.ProbabilityAdjuster, sure?.WithinAdjuster.Value ?? double.NaN, LeastWorking) { Subject = report.MeasureAgain };
+            var (id, limit) = CheckOf(requirement);
+            if (report.Uncertainty is not { } sure)
+            {
+                yield return new(id, double.NaN, limit);
+                continue;
+            }
+
+            var found = sure.ProbabilityOf(requirement);
+            yield return new(id, found.Value, limit)
+            {
+                Unfavourable = report.BracketIsKnown ? found.LowerBound : WithoutBracket(job, report, sure, requirement),
+                Doubt = report.BracketIsKnown ? Doubt.Sampling : Doubt.NoBracket,
+                Measure = found.LowerBound < limit ? report.MeasureFor(requirement, limit) : null,
+            };
         }
+
+        if (report is { Uncertainty: { } free, BracketIsKnown: true })
+        {
+            var wanted = job.Preferences.FreePlay;
+            yield return new(CheckId.FreePlayMost, free.MostFreePlay(LeastWorking), Math.Max(MostTimesWanted * wanted.Value, wanted.Max));
+        }
+    }
+
+    /// <summary>How many times the free play wanted may be left (our judgement, no source): more is slack in which the wire can leave the groove.</summary>
+    public const double MostTimesWanted = 2;
+
+    // What the bracket's tolerances do is not known before there is one. On a round groove they do not change the pull, and a bracket
+    // that gives more than wanted is not made.
+    private static double WithoutBracket(Job job, MechanismReport report, TravelUncertainty sure, TravelRequirement requirement) =>
+        requirement == TravelRequirement.OpensFully && report.AdjusterRange > 0 && job.Body.Quadrant.Groove is CircularGroove
+            ? sure.ProbabilityOf(requirement, job.Preferences.MaxGive).LowerBound
+            : double.NaN;
+
+    // Two holes that are measured with ± may be so far from where they seem that the bolts do not go in.
+    private static IEnumerable<Check> OfMount(MountFace mount)
+    {
+        var holes = mount.Holes;
+        if (holes.Length < 2 || holes.All(h => h.PlusMinus.IsExact))
+        {
+            yield break;
+        }
+
+        static double Play(MountHole hole) => (hole.Thread.ClearanceMedium - hole.Thread.Diameter) / 2;
+        yield return holes.SelectMany((a, i) => holes.Skip(i + 1).Select(b =>
+        {
+            var along = (b.At - a.At).Unit;
+            return new Check(CheckId.MountHolesFit, a.PlusMinus.Along(along) + b.PlusMinus.Along(along), Play(a) + Play(b));
+        })).MinBy(c => c.Margin)!;
     }
 
     // Judged as it will be set. Where nobody knows how far its slot lets it turn, it may have to stay as it was read.

@@ -17,8 +17,14 @@ namespace BracketGen.Design.Checks;
 /// </remarks>
 public sealed record MechanismReport : IMirrored<MechanismReport>
 {
-    /// <summary>Samples of the uncertainty where nothing else is said.</summary>
-    public const int UsualSamples = 8_192;
+    /// <summary>
+    /// Samples of the uncertainty where nothing else is said: if none fails, at least 99.98 % is proven. Where a limit lies within the sampling error,
+    /// <see cref="MoreSamples"/> times as many are taken.
+    /// </summary>
+    public const int UsualSamples = 16_384;
+
+    /// <summary>How many times as many samples are taken where a limit lies within the sampling error.</summary>
+    public const int MoreSamples = 8;
 
     /// <summary>How well the lost motion is known, as a part of it (common practice, no source).</summary>
     private const double LostMotionKnown = 0.3;
@@ -59,17 +65,39 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
     /// <summary>How sure the travel is; null where a deviation within its ± leaves no wire.</summary>
     public required TravelUncertainty? Uncertainty { get; init; }
 
+    /// <summary>What was sampled for it.</summary>
+    internal UncertainTravel? UncertainTravel { get; init; }
+
     /// <summary>Probability that the valve can be made to close; 0 without <see cref="Uncertainty"/>.</summary>
-    public required Probability Closes { get; init; }
+    public Probability Closes => Uncertainty?.ProbabilityOf(TravelRequirement.Closes) ?? default;
 
     /// <summary>Total range of the adjuster (mm); zero where there is none.</summary>
     public required double AdjusterRange { get; init; }
 
+    /// <summary>Whether the give and the tolerances of the bracket are in it; otherwise there is no bracket yet, and they are not known.</summary>
+    public required bool BracketIsKnown { get; init; }
+
     /// <summary>Every check of it.</summary>
     public ImmutableArray<Check> Checks { get; init; } = [];
 
-    /// <summary>Name of the measurement that is most to blame for what is not sure.</summary>
-    public string MeasureAgain => Uncertainty?.Ranking.Contributions.Where(c => c.MeasuredAgain).Select(c => c.Name).FirstOrDefault() ?? "nothing in particular";
+    /// <summary>
+    /// Which measurement to take again for one requirement: the one with the largest part of that requirement's own spread. It is named only if the
+    /// requirement would be kept with all readings exact.
+    /// </summary>
+    /// <param name="requirement">The requirement.</param>
+    /// <param name="limit">Probability wanted.</param>
+    public MeasureAgain MeasureFor(TravelRequirement requirement, double limit)
+    {
+        if (Uncertainty is not { } sure || UncertainTravel is not { } travel || !sure.HoldsAsMeasured(requirement))
+        {
+            return new(MeasureHelp.FailsAsMeasured, null);
+        }
+
+        var input = sure.ContributionsTo(requirement).Where(c => c.MeasuredAgain).Select(c => c.Name).FirstOrDefault();
+        return input is not null && TravelUncertainty.Of(travel, UsualSamples, readingsExact: true).ProbabilityOf(requirement).LowerBound >= limit
+            ? new(MeasureHelp.Measure, input)
+            : new(MeasureHelp.OnlyFinerWork, null);
+    }
 
     /// <summary>The report for a stop.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
@@ -103,10 +131,11 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             ? LoadedTravel.Solve(body.Quadrant, seat, travel.FreePlay, travel.AvailablePull, body.Springs, f, compliance, body.ShaftDrag.Value)
             : null;
         var loaded = Under(friction);
-        var movement = MovementStudy.Of(job, placement, outer?.Bends);
-        var moved = movement.MaxBend is { } bend ? friction with { TotalBend = new(Math.Max(bend.Radians, friction.TotalBend.Radians)) } : friction;
+        var movement = MovementStudy.Of(job, placement, outer);
+        var moved = movement.MaxBend is { } bend && bend > friction.TotalBend ? friction with { TotalBend = bend } : friction;
         var pedal = job.Vehicle.Pedal;
-        var uncertainty = Uncertain(job, body.Quadrant, seat, placement, bracket, loaded, samples);
+        var uncertainTravel = Uncertain(job, body.Quadrant, seat, placement, bracket, loaded);
+        var uncertainty = Sample(uncertainTravel, samples);
         var report = new MechanismReport
         {
             Loaded = loaded,
@@ -119,8 +148,9 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, body.Valve),
             Sensor = body.Sensor,
             Uncertainty = uncertainty,
-            Closes = Closing(uncertainty, placement?.AdjusterShift ?? 0, cable.OuterEnd.AdjusterRange, job.Preferences.MinFreePlay),
+            UncertainTravel = uncertainTravel,
             AdjusterRange = cable.OuterEnd.AdjusterRange,
+            BracketIsKnown = bracket is not null,
         };
         return report with { Checks = [.. MechanismChecks.Of(job, report)] };
     }
@@ -139,18 +169,11 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
     private static bool AreBendsAssumed(Cable cable, OuterFit? outer) =>
         cable.TotalBend.Evidence == Evidence.Assumed && outer is not { IsLaid: true };
 
-    // Where there is an adjuster, it can give wire up to the end of its range: the valve can be made to close if that leaves the
-    // minimum free play. Where there is none, it must close as built.
-    private static Probability Closing(TravelUncertainty? uncertainty, double shift, double range, double leastFreePlay) =>
-        uncertainty is null ? default
-        : range > 0 ? uncertainty.Run.Probability(o => o[0] + shift + range / 2 >= leastFreePlay)
-        : uncertainty.ClosesUntouched;
-
-    private static TravelUncertainty? Uncertain(
-        Job job, Quadrant quadrant, Vector2 seat, StopPlacement? placement, Bracket? bracket, LoadedTravel? loaded, int samples)
+    private static UncertainTravel Uncertain(
+        Job job, Quadrant quadrant, Vector2 seat, StopPlacement? placement, Bracket? bracket, LoadedTravel? loaded)
     {
         var lost = loaded?.LostAtWideOpen ?? 0;
-        var travel = new UncertainTravel
+        return new()
         {
             Quadrant = quadrant,
             Seat = seat,
@@ -158,17 +181,28 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             AdjusterShift = placement?.AdjusterShift ?? 0,
             AdjusterRange = job.Vehicle.Cable.OuterEnd.AdjusterRange,
             FreePlay = job.Preferences.FreePlay,
+            MinFreePlay = job.Preferences.MinFreePlay,
             AvailablePull = job.Vehicle.Pedal.AvailablePull,
             LostMotion = new(lost, LostMotionKnown * lost),
-            SeatTolerances = bracket is null ? [] : SeatTolerances.Of(bracket, job.Shop.Process),
+            SeatTolerances = bracket is null ? [] : [.. SeatTolerances.Of(bracket, job.Shop.Process), .. SeatTolerances.OfMount(bracket, job.Body.Mount)],
         };
+    }
+
+    private static TravelUncertainty? Sample(UncertainTravel travel, int samples)
+    {
         try
         {
-            return TravelUncertainty.Of(travel, samples);
+            var sure = TravelUncertainty.Of(travel, samples);
+            return sure.Requirements.Any(r => IsClose(sure.ProbabilityOf(r), MechanismChecks.CheckOf(r).Limit))
+                ? TravelUncertainty.Of(travel, MoreSamples * samples)
+                : sure;
         }
         catch (ArgumentException)
         {
             return null; // The seat is so near that a deviation within its ± puts it inside the groove.
         }
     }
+
+    // More samples tell on which side of the limit it is.
+    private static bool IsClose(Probability found, double limit) => found.Value >= limit && found.LowerBound < limit;
 }

@@ -3,6 +3,7 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
+using BracketGen.Mechanism.Rods;
 
 namespace BracketGen.Design.Checks;
 
@@ -21,10 +22,13 @@ public sealed record MovementStudy
     /// <summary>Part of the corners that the outer reaches with its bends, 0 to 1; null where job or profile do not give the outer's line.</summary>
     public required double? Reached { get; init; }
 
-    /// <summary>Largest bends of the outer, at rest or at a corner; null where they are not known.</summary>
+    /// <summary>Largest bends of the outer at a corner; null where they are not known.</summary>
     public required Angle? MaxBend { get; init; }
 
-    /// <summary>Maximum change of the bends against rest; null where they are not known.</summary>
+    /// <summary>Minimum radius of the outer at a corner (mm); null where its line is not known.</summary>
+    public required double? MinRadius { get; init; }
+
+    /// <summary>Maximum change of the bends against rest, from any stable line to any; null where they are not known.</summary>
     public required Angle? Change { get; init; }
 
     /// <summary>Free play as the fitter may set it, at its minimum (mm).</summary>
@@ -42,14 +46,17 @@ public sealed record MovementStudy
     /// <summary>The study of a job.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="placement">Where the stop is; null where that is not known.</param>
-    /// <param name="atRest">Bends of the outer at rest; null where its line is not known.</param>
-    public static MovementStudy Of(Job job, StopPlacement? placement, Angle? atRest)
+    /// <param name="outer">How the outer lies at rest; null where the job gives no bulkhead.</param>
+    public static MovementStudy Of(Job job, StopPlacement? placement, OuterFit? outer)
     {
         var (cable, movement) = (job.Vehicle.Cable, job.Movement);
         Bulkhead[] corners = job.Bulkhead is { } bulkhead && placement is not null ? [.. movement.Corners(bulkhead)] : [];
-        Angle[] bends = cable.OuterLength is null ? [] : [.. corners.Select(c => OuterWay.Bends(cable, placement!, c)).OfType<Angle>()];
-        var reached = cable.OuterLength is null ? corners.Count(c => OuterWay.Tightest(job with { Bulkhead = c }, placement!) is not null) : bends.Length;
-        Angle? change = bends.Length == 0 || atRest is null ? null : bends.Select(b => (b - atRest.Value).Magnitude).Max();
+        ElasticLines[] lines = [.. corners.Select(c => OuterWay.At(cable, placement!, c)).OfType<ElasticLines>()];
+        bool Reaches(int corner) => OuterWay.Tightest(job with { Bulkhead = corners[corner] }, placement!) is { } route
+            && (lines.Length == 0 || (route.Length <= cable.OuterLength!.Value.Min && !lines[corner].IsTooShort));
+        var laid = lines.Where(l => !l.IsTooShort).ToArray();
+        var isKnown = outer is { IsLaid: true } && laid.Length > 0;
+        Angle? change = isKnown ? ChangeOf(outer!.AtLengths[0], laid) : null;
         var wanted = job.Preferences.FreePlay;
         var set = Math.Max(job.Preferences.MinFreePlay, wanted.Value - wanted.PlusMinus);
         double Left(double play) => set - WireLay.Slack(
@@ -57,12 +64,17 @@ public sealed record MovementStudy
         return new()
         {
             Movement = movement,
-            Reached = corners.Length == 0 ? null : (double)reached / corners.Length,
-            MaxBend = bends.Length == 0 || atRest is null ? null : bends.Append(atRest.Value).Max(),
+            Reached = corners.Length == 0 ? null : (double)Enumerable.Range(0, corners.Length).Count(Reaches) / corners.Length,
+            MaxBend = isKnown ? laid.Max(l => l.MaxBend) : null,
+            MinRadius = isKnown ? laid.Min(l => l.MinRadius) : null,
             Change = change,
             FreePlay = set,
             Left = Left(Cable.UsualBorePlay),
             LeftAtWorst = Left(Cable.BorePlayAtWorst),
         };
     }
+
+    // A line may snap into another stable one as the engine rocks.
+    private static Angle ChangeOf(ElasticLines rest, ElasticLines[] moved) =>
+        new(moved.Max(l => Math.Max(l.MaxBend.Radians - rest.MinBend.Radians, rest.MaxBend.Radians - l.MinBend.Radians)));
 }

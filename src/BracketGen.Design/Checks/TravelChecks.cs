@@ -35,9 +35,11 @@ public static class TravelChecks
             yield return new(CheckId.OverTravel, travel.OverTravel, preferences.MaxOverTravel);
         }
 
+        yield return new(
+            CheckId.PlatePastSquare, (body.ValveClosedAngle + quadrant.Rotation.Value).Radians, (Angle.Right + quadrant.Rotation.PlusMinus).Radians);
         yield return new(CheckId.MomentArm, travel.LeastArm, 0.5 * travel.Closed.Arm);
         yield return new(CheckId.WrapWideOpen, travel.WideOpen.Wrap.Radians, preferences.MinWrap.Radians);
-        yield return new(CheckId.GrooveLength, (quadrant.GrooveExtent - travel.Closed.Wrap).Radians, 0);
+        yield return new(CheckId.GrooveLength, (quadrant.GrooveExtent - travel.Closed.Wrap).Radians, quadrant.Pocket.PlusMinus.Radians);
         yield return new(CheckId.WireInGroove, quadrant.GrooveWidth, cable.WireDiameter + WirePlay);
         yield return new(CheckId.WireInSlot, quadrant.SlotWidth, cable.WireDiameter + WirePlay);
         foreach (var check in PocketChecks.Of(quadrant, cable, travel).Concat(ObstacleChecks.OfQuadrant(body, vehicle, preferences)))

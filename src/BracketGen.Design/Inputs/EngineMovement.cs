@@ -36,7 +36,7 @@ public sealed record EngineMovement : IMirrored<EngineMovement>
     /// <summary>Whether nobody measured it.</summary>
     public bool IsAssumed => Evidence == Evidence.Assumed;
 
-    /// <summary>Where a bulkhead comes to lie, seen from the body, at every corner of the movement.</summary>
+    /// <summary>Where a bulkhead and the clips of the vehicle come to lie, seen from the body, at every corner of the movement.</summary>
     /// <param name="bulkhead">The bulkhead as it lies at rest.</param>
     public IEnumerable<Bulkhead> Corners(Bulkhead bulkhead)
     {

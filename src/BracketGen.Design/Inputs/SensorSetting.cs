@@ -22,6 +22,9 @@ public sealed record SensorSetting(PositionSensor Sensor, Controller Controller)
         : IsFalling ? null
         : PositionSensor.ClosedWindow;
 
+    /// <summary>Whether a known slot lets it turn to the target; true where the slot is not known.</summary>
+    public bool IsReachable => Sensor.Slot is not { } slot || Sensor.TurnTo(Target).Magnitude.Radians <= slot.Radians * (1 + Tolerance.LimitSlack);
+
     /// <summary>How far to turn it in the sense of opening, back if negative; as far as a known slot allows.</summary>
     public Angle Turn
     {

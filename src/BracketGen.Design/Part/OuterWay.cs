@@ -13,18 +13,12 @@ public static class OuterWay
     /// <summary>Bend that spare outer may add (our judgement, no source): at a friction of 0.16 it takes a fifth of the springs' pull.</summary>
     public static readonly Angle MostSpareBend = Angle.Right;
 
-    /// <summary>
-    /// Bends of an outer of known length with the bulkhead at another place; null where the outer does not get there with its minimum bend radius, or its
-    /// length was not measured.
-    /// </summary>
+    /// <summary>The outer as an elastic rod at its length, with the bulkhead at another place; null where its length was not measured.</summary>
     /// <param name="cable">The cable.</param>
     /// <param name="placement">Where the stop is.</param>
     /// <param name="bulkhead">The bulkhead, in the frame of the stop.</param>
-    public static Angle? Bends(Cable cable, StopPlacement placement, Bulkhead bulkhead) =>
-        cable.OuterLength is { } length && Lay(placement, bulkhead, length.Value) is { IsTooShort: false } lines && lines.MinRadius >= cable.MinBendRadius
-            ? lines.MaxBend
-            : null;
-
+    public static ElasticLines? At(Cable cable, StopPlacement placement, Bulkhead bulkhead) =>
+        cable.OuterLength is { } length ? Lay(placement, bulkhead, length.Value) : null;
 
     /// <summary>The shortest way with the outer's minimum bend radius; null where there is none, or the job gives no bulkhead.</summary>
     /// <param name="job">The job.</param>

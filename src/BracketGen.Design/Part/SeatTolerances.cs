@@ -22,7 +22,7 @@ public static class SeatTolerances
     /// <remarks>
     /// Bend angle: <see cref="BendAngle"/>. Leg: the place of the bend line to the back gauge, ISO 2768-1 m by the leg's length. Cut:
     /// the stop's hole, ISO 9013, class 1 for laser and water jet and 2 for plasma (ISO 2768-1 m where its table has no
-    /// value). Bolts: half the play in their clearance holes, both ways.
+    /// value). Bolts: see <see cref="OfBolts"/>. What does not move the seat in the groove's plane is left out.
     /// </remarks>
     /// <param name="bracket">The bracket, in the frame of the throttle body that opens counter-clockwise.</param>
     /// <param name="process">How it is cut.</param>
@@ -47,17 +47,137 @@ public static class SeatTolerances
 
         var cut = CutTolerance.Linear(
             process == CuttingProcess.Plasma ? 2 : 1, bracket.Stop.Diameter, flat.Thickness) ?? GeneralTolerance.Linear(Math.Clamp(bracket.Stop.Diameter, 0.5, 2000));
-        var bolt = bracket.Holes[0];
-        var play = bolt.Thread is { } thread ? Math.Max(0, bolt.Diameter - thread.Diameter) / 2 : 0;
         foreach (var (axis, way) in new[] { ("x", new Vector2(1, 0)), ("y", new Vector2(0, 1)) })
         {
             var holes = bracket.Holes.SetItem(bracket.Holes.Length - 1, bracket.Stop with { Centre = bracket.Stop.Centre + DesignTolerance.LengthStep * way });
             all.Add(Moved($"cut of the stop's hole, {axis}", DesignTolerance.LengthStep, cut, bracket with { Holes = holes }));
-            all.Add(new($"bolts in their holes, {axis}", bracket.Folded.Flanges[0].ToWorldDirection(Vector3.From(way)).XY, play));
         }
 
-        return all.ToImmutable();
+        return [.. all.Concat(OfBolts(bracket)).Where(Counts)];
     }
+
+    /// <summary>How far a bracket on a single bolt may be turned about it: it is set by eye, in line with the wire, and tightened (rad; ±2°, common practice, no source).</summary>
+    public static readonly Angle SetByEye = Angle.FromDegrees(2);
+
+    /// <summary>How the play of the bolts in their clearance holes shifts and turns the bracket on the face.</summary>
+    /// <remarks>
+    /// A bracket in the play of several bolts is led by the two that are farthest apart. Along their line it shifts by the smaller of the two
+    /// plays; across it each end moves by its own play, so that the bracket shifts, or turns by at most the sum of both plays over the distance. The play
+    /// each way is half of hole less bolt (ISO 273, medium, over the thread's nominal diameter). A single bolt does not keep the bracket from turning.
+    /// </remarks>
+    /// <param name="bracket">The bracket.</param>
+    public static IEnumerable<SeatTolerance> OfBolts(Bracket bracket)
+    {
+        var frame = bracket.Folded.Flanges[0];
+        var seat = bracket.FoldedSeat.Point.Vector;
+        var bolts = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).ToArray();
+        Vector3 Way(Vector2 flat) => frame.ToWorldDirection(Vector3.From(flat));
+        Vector3 Turning(BracketHole about) => frame.Z.Cross(seat - frame.ToWorld(about.Centre.Vector));
+        if (bolts.Length == 1)
+        {
+            var play = Play(bolts[0]);
+            yield return new("bolts, x", Way(new(1, 0)).XY, play);
+            yield return new("bolts, y", Way(new(0, 1)).XY, play);
+            yield return new("turn about one bolt", Turning(bolts[0]).XY, SetByEye.Radians);
+            yield break;
+        }
+
+        var (one, other) = bolts.SelectMany((a, i) => bolts.Skip(i + 1).Select(b => (One: a, Other: b))).MaxBy(p => p.One.Centre.DistanceTo(p.Other.Centre));
+        var distance = one.Centre.DistanceTo(other.Centre);
+
+        // Both across to the same side, so that equal moves shift it and opposite ones turn it.
+        yield return new("bolts, along their line", Way((other.Centre - one.Centre) / distance).XY, Math.Min(Play(one), Play(other)));
+        yield return new($"bolts, across at {one.Name}", 1 / distance * Turning(other).XY, Play(one));
+        yield return new($"bolts, across at {other.Name}", -1 / distance * Turning(one).XY, Play(other));
+    }
+
+    /// <summary>Angle by which the play of the bolts lets the bracket turn, each way; null on a single bolt, which does not hold it.</summary>
+    /// <param name="bracket">The bracket.</param>
+    public static Angle? TurnInPlay(Bracket bracket)
+    {
+        var bolts = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).ToArray();
+        return bolts.Length < 2 ? null : bolts
+            .SelectMany((a, i) => bolts.Skip(i + 1).Select(b => new Angle(Math.Atan2(Play(a) + Play(b), a.Centre.DistanceTo(b.Centre)))))
+            .MinBy(a => a.Radians);
+    }
+
+    /// <summary>How the seat moves with every ± of the mount holes: the bracket goes where the holes really are.</summary>
+    /// <remarks>
+    /// By small rigid motions of least squares: the bracket shifts by the mean of the holes' deviations and turns on the face by
+    /// Σ r × δ / Σ r², r from the centroid; the face tilts as far as the heights of the holes decide (one hole: not at all, holes on a line:
+    /// along it).
+    /// </remarks>
+    /// <param name="bracket">The bracket in place.</param>
+    /// <param name="mount">The face it is bolted to.</param>
+    public static ImmutableArray<SeatTolerance> OfMount(Bracket bracket, MountFace mount)
+    {
+        var normal = mount.Plane.Normal;
+        Vector3[] holes = [.. mount.Holes.Select(h => mount.Plane.FootOf(h.At.Vector))];
+        var centre = holes.Aggregate(Vector3.Zero, (sum, h) => sum + h) / holes.Length;
+        Vector3[] arms = [.. holes.Select(h => h - centre)];
+        var seat = bracket.FoldedSeat.Point.Vector - centre;
+        var spread = arms.Sum(a => a.Dot(a));
+        var tilt = Tilt(arms, MountFrame.Of(mount).Frame);
+        Vector3 Moved(int hole, Vector3 by)
+        {
+            var shift = by / holes.Length;
+            var turn = spread > 0 ? arms[hole].Cross(by).Dot(normal) / spread * normal : Vector3.Zero;
+            return shift + (turn + by.Dot(normal) * tilt(arms[hole]).Cross(normal)).Cross(seat);
+        }
+
+        var all = ImmutableArray.CreateBuilder<SeatTolerance>();
+        for (var i = 0; i < holes.Length; i++)
+        {
+            var off = mount.Holes[i].PlusMinus;
+            foreach (var (axis, way, plusMinus) in new[] { ("x", new Vector3(1, 0, 0), off.X), ("y", new(0, 1, 0), off.Y), ("z", new(0, 0, 1), off.Z) })
+            {
+                all.Add(new($"mount hole {i + 1}, {axis}", Moved(i, way).XY, plusMinus) { IsMeasured = true });
+            }
+        }
+
+        return [.. all.Where(Counts)];
+    }
+
+    // The slope (a vector of the face, for a unit of height at a hole with the arm given) of the plane that fits heights best; without what they
+    // do not decide.
+    private static Func<Vector3, Vector3> Tilt(Vector3[] arms, Frame face)
+    {
+        double xx = 0, xy = 0, yy = 0;
+        Vector2 Flat(Vector3 arm) => new(arm.Dot(face.X), arm.Dot(face.Y));
+        foreach (var arm in arms.Select(Flat))
+        {
+            (xx, xy, yy) = (xx + arm.X * arm.X, xy + arm.X * arm.Y, yy + arm.Y * arm.Y);
+        }
+
+        // Principal directions of the holes, with their sums of squares.
+        var mean = (xx + yy) / 2;
+        var half = Math.Sqrt((xx - yy) * (xx - yy) / 4 + xy * xy);
+        var along = Vector2.FromPolar(1, new(0.5 * Math.Atan2(2 * xy, xx - yy)));
+        var floor = arms.Length * LeastTiltArm * LeastTiltArm;
+        return arm =>
+        {
+            var (slope, flat) = (Vector3.Zero, Flat(arm));
+            foreach (var (way, sum) in new[] { (along, mean + half), (along.Left, mean - half) })
+            {
+                if (sum > floor)
+                {
+                    slope += flat.Dot(way) / sum * (way.X * face.X + way.Y * face.Y);
+                }
+            }
+
+            return slope;
+        };
+    }
+
+    // Holes nearer than this (mm) to one line do not decide the tilt across it.
+    private const double LeastTiltArm = 3;
+
+    // A shift below this (mm) changes no probability that is printed.
+    private const double NoShift = 1e-6;
+
+    private static bool Counts(SeatTolerance tolerance) => tolerance.Shift.Length * tolerance.PlusMinus > NoShift;
+
+    private static double Play(BracketHole bolt) => bolt.Thread is { } thread ? Math.Max(0, bolt.Diameter - thread.Diameter) / 2 : 0;
 
     private static Bracket Fold(Bracket bracket, ImmutableArray<Bend> bends) =>
         bracket with { Folded = new(bracket.Flat with { Bends = bends }, bracket.Folded.Flanges[0]) };

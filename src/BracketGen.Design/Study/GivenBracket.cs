@@ -81,7 +81,7 @@ public static class GivenBracket
 
         var freePlay = job.Preferences.FreePlay.Value;
         var shift = job.Vehicle.Cable.FreeInnerLength.Value - freePlay - wire.Length;
-        return new(wire.Leaving, seat, normal, wire.Straight, shift, freePlay);
+        return new(wire.Leaving, seat, normal, wire.Straight, shift, freePlay) { GrooveLeft = job.Body.Quadrant.GrooveExtent - wire.Wrap };
     }
 
     private static TautWire? WireTo(ThrottleBody body, ThrottlePoint seat)

@@ -24,8 +24,9 @@ public sealed record TravelStudy(
 
     /// <summary>The study of a job.</summary>
     /// <remarks>
-    /// On a round groove the pull does not depend on the stop's place, and any will do. On another it does, and so does the
-    /// outer's way to the bulkhead: then the bracket is designed first, so that both commands give the same numbers.
+    /// On a round groove the pull does not depend on the stop's place, and any will do; the give and the tolerances of the bracket are not known
+    /// then, and the checks that rest on them say so. On another groove the pull depends on the place, and so does the outer's way to the
+    /// bulkhead: then the bracket is designed first, and the numbers are those of the whole answer.
     /// </remarks>
     /// <param name="job">The job.</param>
     /// <param name="samples">Samples of the uncertainty.</param>
@@ -38,7 +39,8 @@ public sealed record TravelStudy(
         if ((job.Body.Quadrant.Groove is not CircularGroove || job.Bulkhead is not null)
             && Designer.SolveTurned(job, 1, strength) is { Placement: { } placement, Bracket: { } bracket } solution)
         {
-            var whole = MechanismReport.Of(job, solution.Travel, placement, bracket, samples, solution.Strength?.GivePerTension);
+            // The report of the answer itself, so that both say the same.
+            var whole = samples == MechanismReport.UsualSamples ? solution.Mechanism! : MechanismReport.Of(job, solution.Travel, placement, bracket, samples, solution.Strength?.GivePerTension);
             return new(
                 solution.Travel, whole,
                 [

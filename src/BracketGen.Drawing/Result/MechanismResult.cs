@@ -101,10 +101,15 @@ internal static class MechanismResult
         var adjuster = report.AdjusterRange > 0;
         return new(
             u.Run.Count, Round(report.Closes.Value), Round(u.ReachesWideOpen.Value), adjuster ? Round(u.WithinAdjuster.Value) : null,
+            Round(u.ProbabilityOf(TravelRequirement.InGroove).Value),
+            new(
+                Sampled(report.Closes), Sampled(u.ReachesWideOpen), adjuster ? Sampled(u.WithinAdjuster) : null, Sampled(u.ProbabilityOf(TravelRequirement.InGroove))),
             adjuster ? Round(u.AdjusterRangeFor(MechanismChecks.LeastWorking)) : null, adjuster ? Round(u.AdjusterRangeFor(1)) : null,
             Spread(u.FreePlayUntouched), Spread(u.OverTravel), Spread(u.AdjusterNeed), ranking.Requirement,
             [.. ranking.Contributions.Select(c => new ResultContribution(c.Name, Round(c.Share), c.MeasuredAgain))]);
     }
+
+    private static ResultSampling Sampled(Probability p) => new(Round(p.StandardError), Round(p.LowerBound));
 
     private static ResultSpread Spread(OutputSpread s) =>
         new(Round(s.Nominal), Round(s.Least), Round(s.Most), Round(s.Quantile(0.01)), Round(s.Quantile(0.99)));

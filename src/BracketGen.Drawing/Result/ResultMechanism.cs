@@ -49,9 +49,15 @@ public sealed record ResultSensor(double ClosedVolts, double OpenVolts, double C
 
 /// <summary>How sure the travel is.</summary>
 public sealed record ResultUncertainty(
-    int Samples, double Closes, double ReachesWideOpen, double? WithinAdjuster, double? AdjusterRangeNeeded, double? AdjusterRangeWorstCase,
+    int Samples, double Closes, double ReachesWideOpen, double? WithinAdjuster, double StaysInGroove, ResultSamplings Sampling, double? AdjusterRangeNeeded, double? AdjusterRangeWorstCase,
     ResultSpread FreePlayUntouched, ResultSpread OverTravel, ResultSpread AdjusterNeed, string NearestToFailing,
     IReadOnlyList<ResultContribution> Contributions);
+
+/// <summary>What sampling leaves open of each probability.</summary>
+public sealed record ResultSamplings(ResultSampling Closes, ResultSampling ReachesWideOpen, ResultSampling? WithinAdjuster, ResultSampling StaysInGroove);
+
+/// <summary>Standard error of a probability, and the part of it that is proven with 95 % confidence.</summary>
+public sealed record ResultSampling(double StandardError, double Proven);
 
 /// <summary>How an output is spread: with every input at its value, worst cases, and where 98 of 100 lie.</summary>
 public sealed record ResultSpread(double Nominal, double Min, double Max, double From1Percent, double To99Percent);

@@ -35,7 +35,7 @@ internal static class SetupBoxes
     public static SheetBlock Readings(double width)
     {
         const double row = 8.5, height = TextHeight.Small;
-        (double From, double To)[][] places = [[(0, 0.25), (0.26, 0.46), (0.47, 0.7), (0.71, 1)], [(0, 0.6), (0.62, 1)]];
+        (double From, double To)[][] places = [[(0, 0.36), (0.38, 0.7), (0.72, 1)], [(0, 0.49), (0.51, 1)], [(0, 0.6), (0.62, 1)]];
         List<SheetItem> items = [];
         for (var i = 0; i < places.Length; i++)
         {

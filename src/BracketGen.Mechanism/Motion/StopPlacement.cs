@@ -14,6 +14,9 @@ namespace BracketGen.Mechanism.Motion;
 public sealed record StopPlacement(
     Angle Leaving, ThrottlePoint Seat, Vector3 Direction, double Straight, double AdjusterShift, double FreePlay) : IMirrored<StopPlacement>
 {
+    /// <summary>Groove left behind the wire at the closed stop.</summary>
+    public Angle GrooveLeft { get; init; }
+
     /// <summary>The one place of the stop for a tangent angle, or null if the wire is too short to get there.</summary>
     /// <remarks>
     /// The path at the closed stop is the free inner length less what the adjuster takes up less the free play; the part off
@@ -36,7 +39,10 @@ public sealed record StopPlacement(
 
         var direction = Vector2.FromPolar(1, leaving).Left;
         var seat = groove.PointWithNormal(leaving) + straight * direction;
-        return new(leaving, new(Vector3.From(seat)), Vector3.From(direction), straight, adjusterShift, freePlay);
+        return new(leaving, new(Vector3.From(seat)), Vector3.From(direction), straight, adjusterShift, freePlay)
+        {
+            GrooveLeft = quadrant.PocketNormal + quadrant.GrooveExtent - leaving,
+        };
     }
 
     /// <inheritdoc/>

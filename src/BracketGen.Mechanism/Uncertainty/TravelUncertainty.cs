@@ -9,7 +9,11 @@ namespace BracketGen.Mechanism.Uncertainty;
 /// <param name="Name">What it is: "bend 1, angle", "leg 2", "cut edge of the slot".</param>
 /// <param name="Shift">How far the seat moves (mm) for one unit of it.</param>
 /// <param name="PlusMinus">Its tolerance, in that unit (rad, mm).</param>
-public sealed record SeatTolerance(string Name, Vector2 Shift, double PlusMinus);
+public sealed record SeatTolerance(string Name, Vector2 Shift, double PlusMinus)
+{
+    /// <summary>Whether it is a reading that could be taken again; otherwise it is a tolerance of manufacture.</summary>
+    public bool IsMeasured { get; init; }
+}
 
 /// <summary>All inputs of the travel, each with its ±.</summary>
 /// <remarks>Lengths in mm, opening counter-clockwise.</remarks>
@@ -39,6 +43,9 @@ public sealed record UncertainTravel
     /// <summary>Lost motion at the wide-open stop (<see cref="LoadedTravel.LostAtWideOpen"/>).</summary>
     public Measured LostMotion { get; init; }
 
+    /// <summary>Free play (mm) that must be left where an adjuster gives all the wire it can; without an adjuster any is enough.</summary>
+    public double MinFreePlay { get; init; }
+
     /// <summary>Deviations that move the seat.</summary>
     public ImmutableArray<SeatTolerance> SeatTolerances { get; init; } = [];
 }
@@ -48,6 +55,22 @@ public sealed record UncertainTravel
 /// <param name="Share">Its part of the variance, 0 to 1.</param>
 /// <param name="MeasuredAgain">Whether it could be measured better; otherwise only a finer tolerance helps.</param>
 public readonly record struct Contribution(string Name, double Share, bool MeasuredAgain);
+
+/// <summary>What the travel must keep within every ±.</summary>
+public enum TravelRequirement
+{
+    /// <summary>The valve can be made to close: the adjuster, all wire given, leaves the minimum free play; without one the valve closes as built.</summary>
+    Closes,
+
+    /// <summary>The valve reaches its wide-open stop: with the free play set, or without an adjuster as built.</summary>
+    OpensFully,
+
+    /// <summary>The adjuster's range is enough for its setting.</summary>
+    WithinAdjuster,
+
+    /// <summary>The wire does not run off the end of the groove at the closed stop.</summary>
+    InGroove,
+}
 
 /// <summary>How sure the travel is: probabilities, worst cases, and which measurement to take again.</summary>
 /// <remarks>
@@ -61,7 +84,11 @@ public sealed class TravelUncertainty
     private const int Need = 2;
     private const int OverSet = 3;
     private const int WrapOpen = 4;
-    private const int Outputs = 5;
+    private const int WrapClosed = 5;
+    private const int Outputs = 6;
+
+    // A margin placed exactly on its limit may miss it by round-off.
+    private const double RoundOff = 1e-12;
 
     private readonly UncertainTravel travel;
 
@@ -85,57 +112,116 @@ public sealed class TravelUncertainty
     /// <summary>Wrap (rad) left at the wide-open stop.</summary>
     public OutputSpread WrapWideOpen => new(Run, WrapOpen);
 
+    /// <summary>Wrap (rad) at the closed stop.</summary>
+    public OutputSpread WrapAtClosed => new(Run, WrapClosed);
+
+    /// <summary>The requirements that apply: that of the adjuster only where there is one.</summary>
+    public ImmutableArray<TravelRequirement> Requirements => HasAdjuster
+        ? [TravelRequirement.WithinAdjuster, TravelRequirement.OpensFully, TravelRequirement.Closes, TravelRequirement.InGroove]
+        : [TravelRequirement.Closes, TravelRequirement.OpensFully, TravelRequirement.InGroove];
+
+    /// <summary>Probability that a requirement is kept.</summary>
+    /// <param name="requirement">The requirement.</param>
+    /// <param name="less">What is taken off its margin (mm, rad) because it is not known.</param>
+    public Probability ProbabilityOf(TravelRequirement requirement, double less = 0) => Run.Probability(o => Margin(requirement, o) >= less);
+
+    /// <summary>Whether a requirement is kept with every input at its value; otherwise no better measurement helps.</summary>
+    public bool HoldsAsMeasured(TravelRequirement requirement) => Margin(requirement, Run.Nominal.AsSpan()) >= -RoundOff;
+
+    /// <summary>Contributions to a requirement's spread, largest first.</summary>
+    public ImmutableArray<Contribution> ContributionsTo(TravelRequirement requirement)
+    {
+        var shares = Run.Shares(OutputOf(requirement));
+        return [.. Run.Inputs
+            .Select((q, i) => new Contribution(q.Name, shares[i], q.MeasuredAgain))
+            .Where(c => c.Share > 0)
+            .OrderByDescending(c => c.Share)];
+    }
+
+    /// <summary>
+    /// Free play (mm) that stays with the given probability at most: as set, or what is left where the adjuster cannot take up the wire; as built
+    /// without one.
+    /// </summary>
+    public double MostFreePlay(double probability)
+    {
+        var untouched = Run.Quantile(Untouched, probability);
+        return HasAdjuster ? Math.Max(travel.FreePlay.Max, untouched + travel.AdjusterShift - travel.AdjusterRange / 2) : untouched;
+    }
+
     /// <summary>Probability that the valve closes before anyone has set the adjuster.</summary>
     public Probability ClosesUntouched => Run.Probability(o => o[Untouched] >= 0);
 
     /// <summary>Probability that the adjuster's range is enough for its setting.</summary>
-    public Probability WithinAdjuster => Run.Probability(o => Math.Abs(o[Need]) <= travel.AdjusterRange / 2);
+    public Probability WithinAdjuster => ProbabilityOf(TravelRequirement.WithinAdjuster);
 
-    /// <summary>Probability that the valve reaches its wide-open stop once the free play is set.</summary>
-    public Probability ReachesWideOpen => Run.Probability(o => o[OverSet] >= 0);
+    /// <summary>Probability that the valve reaches its wide-open stop: with the free play set, or without an adjuster as built.</summary>
+    public Probability ReachesWideOpen => ProbabilityOf(TravelRequirement.OpensFully);
+
+    private bool HasAdjuster => travel.AdjusterRange > 0;
 
     /// <summary>Adjuster range (mm) about mid range that is enough with the given probability; 1 gives the worst case.</summary>
     public double AdjusterRangeFor(double probability) => 2 * (probability >= 1
         ? Math.Max(Math.Abs(Run.Least[Need]), Math.Abs(Run.Most[Need]))
         : Run.MagnitudeFor(Need, probability));
 
+    /// <summary>The requirement nearest to failing, in standard deviations.</summary>
+    public TravelRequirement Nearest => Requirements.MinBy(r =>
+    {
+        var output = OutputOf(r);
+        var mean = new double[Outputs];
+        mean[output] = Run.Mean(output);
+        return Run.StandardDeviation(output) is > 0 and var s ? Margin(r, mean) / s : double.PositiveInfinity;
+    });
+
     /// <summary>
-    /// Contributions to the requirement nearest to failing, in standard deviations, largest first: the first is the
-    /// measurement to take again.
+    /// The requirement nearest to failing with the contributions to its spread, largest first: the first is the measurement to take again, if the
+    /// requirement holds with every input at its value.
     /// </summary>
     public (string Requirement, ImmutableArray<Contribution> Contributions) Ranking
     {
         get
         {
-            double Margin(int output, double mean) =>
-                Run.StandardDeviation(output) is > 0 and var s ? mean / s : double.PositiveInfinity;
-            (string Name, int Output, double Margin)[] all = travel.AdjusterRange > 0
-                ? [
-                    ("within the adjuster's range", Need, Margin(Need, travel.AdjusterRange / 2 - Math.Abs(Run.Mean(Need)))),
-                    ("valve fully open", OverSet, Margin(OverSet, Run.Mean(OverSet))),
-                ]
-                : [
-                    ("valve closed", Untouched, Margin(Untouched, Run.Mean(Untouched))),
-                    ("valve fully open", OverUntouched, Margin(OverUntouched, Run.Mean(OverUntouched))),
-                ];
-            var worst = all.MinBy(r => r.Margin);
-            var shares = Run.Shares(worst.Output);
-            return (worst.Name, [.. Run.Inputs
-                .Select((q, i) => new Contribution(q.Name, shares[i], q.MeasuredAgain))
-                .Where(c => c.Share > 0)
-                .OrderByDescending(c => c.Share)]);
+            var nearest = Nearest;
+            return (NameOf(nearest), ContributionsTo(nearest));
         }
     }
+
+    /// <summary>The margin of a requirement (mm, rad) with some outputs; negative where it is not kept.</summary>
+    private double Margin(TravelRequirement requirement, ReadOnlySpan<double> o) => requirement switch
+    {
+        TravelRequirement.Closes => HasAdjuster
+            ? o[Untouched] + travel.AdjusterShift + travel.AdjusterRange / 2 - travel.MinFreePlay
+            : o[Untouched],
+        TravelRequirement.OpensFully => o[HasAdjuster ? OverSet : OverUntouched],
+        TravelRequirement.WithinAdjuster => travel.AdjusterRange / 2 - Math.Abs(o[Need]),
+        _ => travel.Quadrant.GrooveExtent.Radians - o[WrapClosed],
+    };
+
+    private int OutputOf(TravelRequirement requirement) => requirement switch
+    {
+        TravelRequirement.Closes => Untouched,
+        TravelRequirement.OpensFully => HasAdjuster ? OverSet : OverUntouched,
+        TravelRequirement.WithinAdjuster => Need,
+        _ => WrapClosed,
+    };
+
+    private static string NameOf(TravelRequirement requirement) => requirement switch
+    {
+        TravelRequirement.Closes => "valve closed",
+        TravelRequirement.OpensFully => "valve fully open",
+        TravelRequirement.WithinAdjuster => "within the adjuster's range",
+        _ => "wire in the groove",
+    };
 
     /// <summary>Runs the travel over everything that is uncertain.</summary>
     /// <param name="travel">The travel.</param>
     /// <param name="samples">Number of samples.</param>
     /// <param name="seed">Seed: the same gives the same numbers.</param>
-    /// <exception cref="ArgumentException">More than 21 quantities are uncertain.</exception>
-    public static TravelUncertainty Of(UncertainTravel travel, int samples = 65_536, ulong seed = 1)
+    /// <param name="readingsExact">Whether every reading counts as exact: what is left is the tolerances of manufacture.</param>
+    public static TravelUncertainty Of(UncertainTravel travel, int samples = 65_536, ulong seed = 1, bool readingsExact = false)
     {
         var quadrant = travel.Quadrant;
-        IEnumerable<UncertainQuantity> inputs =
+        UncertainQuantity[] inputs =
         [
             UncertainQuantity.Reading("free inner length", travel.FreeInnerLength),
             UncertainQuantity.Reading("groove radius", new(0, quadrant.Groove.PlusMinus)),
@@ -144,11 +230,13 @@ public sealed class TravelUncertainty
             UncertainQuantity.Reading("available pull", travel.AvailablePull),
             UncertainQuantity.Reading("free play as set", travel.FreePlay),
             UncertainQuantity.Reading("lost motion", travel.LostMotion),
-            .. travel.SeatTolerances.Select(t => UncertainQuantity.Tolerance(t.Name, t.PlusMinus)),
+            .. travel.SeatTolerances.Select(t => t.IsMeasured
+                ? UncertainQuantity.Reading(t.Name, new(0, t.PlusMinus))
+                : UncertainQuantity.Tolerance(t.Name, t.PlusMinus)),
         ];
         Vector2[] shifts = [.. travel.SeatTolerances.Select(t => t.Shift)];
         return new(travel, UncertaintyRun.Of(
-            inputs, Outputs,
+            readingsExact ? inputs.Select(q => q.MeasuredAgain ? q with { Value = q.Value.Value } : q) : inputs, Outputs,
             (values, outputs) =>
             {
                 var seat = travel.Seat;
@@ -166,11 +254,11 @@ public sealed class TravelUncertainty
     {
         double free = values[0], radius = values[1], rotation = values[2], pocket = values[3];
         double pull = values[4], slack = values[5], lost = values[6];
-        double length, drawn, wrap;
+        double length, drawn, wrap, wrapClosed;
         if (travel.Quadrant.Groove is CircularGroove round && Round(travel, round.PitchRadius.Value + radius, rotation, pocket, seat)
             is { } quick)
         {
-            (length, drawn, wrap) = quick;
+            (length, drawn, wrap, wrapClosed) = quick;
         }
         else
         {
@@ -183,7 +271,7 @@ public sealed class TravelUncertainty
             var normal = quadrant.PocketNormal;
             var closed = TautWire.Solve(quadrant, normal, seat, Angle.Zero);
             var open = TautWire.Solve(quadrant, normal, seat, new(rotation));
-            (length, drawn, wrap) = (closed.Length, closed.Length - open.Length, open.Wrap.Radians);
+            (length, drawn, wrap, wrapClosed) = (closed.Length, closed.Length - open.Length, open.Wrap.Radians, closed.Wrap.Radians);
         }
 
         outputs[Untouched] = free - travel.AdjusterShift - length;
@@ -191,6 +279,7 @@ public sealed class TravelUncertainty
         outputs[Need] = free - slack - length;
         outputs[OverSet] = pull - slack - drawn - lost;
         outputs[WrapOpen] = wrap;
+        outputs[WrapClosed] = wrapClosed;
     }
 
     /// <summary>
@@ -198,14 +287,14 @@ public sealed class TravelUncertainty
     /// has more wrap than the groove holds: then the general solver decides, as it does for a seat within the groove, where the
     /// arc cosine, and with it the wrap, is not a number.
     /// </summary>
-    private static (double Length, double Pull, double Wrap)? Round(
+    private static (double Length, double Pull, double Wrap, double WrapClosed)? Round(
         UncertainTravel travel, double radius, double rotation, double pocket, Vector2 seat)
     {
         var distance = seat.Length;
         var wrap = seat.Polar.Radians - Math.Acos(radius / distance) - pocket;
         wrap -= 2 * Math.PI * Math.Floor((wrap + Math.PI / 2) / (2 * Math.PI));
         return wrap >= rotation && wrap <= travel.Quadrant.GrooveExtent.Radians
-            ? (Math.Sqrt(distance * distance - radius * radius) + radius * wrap, radius * rotation, wrap - rotation)
+            ? (Math.Sqrt(distance * distance - radius * radius) + radius * wrap, radius * rotation, wrap - rotation, wrap)
             : null;
     }
 }

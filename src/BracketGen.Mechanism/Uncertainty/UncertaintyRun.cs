@@ -9,7 +9,8 @@ public delegate void UncertainModel(ReadOnlySpan<double> inputs, Span<double> ou
 /// <summary>What uncertain inputs do to a model's outputs: worst case, spread, and each input's contribution.</summary>
 /// <remarks>
 /// Worst case: see <see cref="WorstCase"/>. Spread: <see cref="SobolSequence"/> points through each input's distribution, in
-/// <see cref="Replicates"/> independently shifted parts, whose scatter gives the standard error. Contribution: the squared correlation of input and
+/// <see cref="Replicates"/> independently shifted parts, whose scatter gives the standard error; inputs beyond the sequence's dimensions take
+/// independent random numbers (padding: A. B. Owen, <i>Monte Carlo theory, methods and examples</i>, ch. 17, from memory). Contribution: the squared correlation of input and
 /// output, which for independent inputs and a nearly linear model is that input's part of the variance (A. Saltelli et al., <i>Global Sensitivity Analysis</i>, 2008,
 /// ch. 1). Same seed, same numbers.
 /// </remarks>
@@ -52,18 +53,11 @@ public sealed class UncertaintyRun
     /// <param name="model">The model; called from several threads, it must not keep its arguments.</param>
     /// <param name="samples">Number of samples, at least <see cref="Replicates"/>; best <see cref="Replicates"/> times a power of two.</param>
     /// <param name="seed">Seed of the shifts.</param>
-    /// <exception cref="ArgumentException">More than 21 inputs are uncertain.</exception>
     public static UncertaintyRun Of(
         IEnumerable<UncertainQuantity> inputs, int outputs, UncertainModel model, int samples = 65_536, ulong seed = 1)
     {
         ImmutableArray<UncertainQuantity> all = [.. inputs];
         int[] uncertain = [.. Enumerable.Range(0, all.Length).Where(i => all[i].Value.PlusMinus > 0)];
-        if (uncertain.Length > SobolSequence.MostDimensions)
-        {
-            throw new ArgumentException(
-                $"{uncertain.Length} quantities are uncertain; at most {SobolSequence.MostDimensions} can be followed at once. Give the smallest ones without ±.");
-        }
-
         var values = all.Select(q => q.Value.Value).ToArray();
         var nominal = new double[outputs];
         model(values, nominal);
@@ -136,7 +130,7 @@ public sealed class UncertaintyRun
 
         parts = [.. parts.Select(p => p / each)];
         var mean = parts.Average();
-        return new(mean, Math.Sqrt(parts.Sum(p => (p - mean) * (p - mean)) / (Replicates - 1) / Replicates));
+        return new(mean, Math.Sqrt(parts.Sum(p => (p - mean) * (p - mean)) / (Replicates - 1) / Replicates), each * Replicates);
     }
 
     /// <summary>Each input's part of an output's variance, 0 to 1, in the order of <see cref="Inputs"/>.</summary>
@@ -176,12 +170,20 @@ public sealed class UncertaintyRun
 
         private Sums Run(int part)
         {
-            var sequence = new SobolSequence(uncertain.Length, unchecked(seed * Replicates + (ulong)part));
+            var own = unchecked(seed * Replicates + (ulong)part);
+            var dimensions = Math.Min(uncertain.Length, SobolSequence.MostDimensions);
+            var sequence = new SobolSequence(dimensions, own);
+            var random = ~own;
             var sums = new Sums(uncertain.Length, nominal.Length);
             var (at, point, result) = (values.ToArray(), new double[uncertain.Length], new double[nominal.Length]);
             for (var i = 0; i < each; i++)
             {
-                sequence.Next(point);
+                sequence.Next(point.AsSpan(0, dimensions));
+                for (var k = dimensions; k < point.Length; k++)
+                {
+                    point[k] = ((SobolSequence.SplitMix(ref random) >> 32) + 0.5) / 4294967296.0;
+                }
+
                 for (var k = 0; k < uncertain.Length; k++)
                 {
                     var q = all[uncertain[k]];
@@ -255,8 +257,3 @@ public sealed class UncertaintyRun
         }
     }
 }
-
-/// <summary>A probability found by sampling.</summary>
-/// <param name="Value">The probability, 0 to 1.</param>
-/// <param name="StandardError">Its standard error from independently shifted parts of the run.</param>
-public readonly record struct Probability(double Value, double StandardError);

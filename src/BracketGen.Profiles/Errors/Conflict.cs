@@ -124,7 +124,10 @@ public enum ShopLength
 /// <param name="Height">Height over the face (mm); negative below it.</param>
 /// <param name="Tolerance">Height allowed (mm).</param>
 /// <param name="Nearest">Nearest point of the face (mm).</param>
-public sealed record HoleOffFace(double Height, double Tolerance, ThrottlePoint Nearest) : ProfileProblem;
+/// <param name="IsFitted">Whether the face was fitted to holes with ±; otherwise it goes through the first hole.</param>
+/// <param name="FreeNormal">Normal of the plane nearest to the holes whatever normal is given; null where they decide none.</param>
+public sealed record HoleOffFace(
+    double Height, double Tolerance, ThrottlePoint Nearest, bool IsFitted = false, Vector3? FreeNormal = null) : ProfileProblem;
 
 /// <summary>Two mount holes that run into each other.</summary>
 /// <param name="Other">Number of the other, from 1.</param>

@@ -3,7 +3,9 @@ using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Toml;
 using BracketGen.SheetMetal.Standards;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -12,6 +14,10 @@ internal static class MountSection
 {
     private static readonly Key<Vector3> At = new("at", VectorForm.Point, "Centre of the hole on the face, throttle frame.");
 
+    private static readonly Key<Vector3> PlusMinus = new(
+        "plus_minus", new VectorForm(QuantityForm.Length(0, 20), isDirection: false),
+        "How far each of the three coordinates of at may be off, each way. If left out: the centre is exact.", isRequired: false);
+
     private static readonly Key<MetricThread> Thread = new(
         "thread", new WordForm<MetricThread>([.. MetricThread.All.Select(t => (t.Name, t))]), "Thread of the hole.");
 
@@ -19,9 +25,10 @@ internal static class MountSection
         "boss_diameter", QuantityForm.Length(4, 100), "Diameter of the boss round the hole; the bracket covers it.");
 
     private static readonly Section<MountHole> Hole = new(
-        [At, Thread, BossDiameter],
-        v => new(new(v.Get(At)), v.Get(Thread), v.Get(BossDiameter)),
+        [At, PlusMinus, Thread, BossDiameter],
+        v => new(new(v.Get(At)), v.Get(Thread), v.Get(BossDiameter)) { PlusMinus = Off(v.Get(PlusMinus)) },
         [
+            new([At, PlusMinus], CheckUnits),
             new([Thread, BossDiameter], v => Compare.MoreThan(v, BossDiameter, v.Get(Thread).Diameter, Thread)),
         ]);
 
@@ -29,28 +36,57 @@ internal static class MountSection
         "normal", VectorForm.Direction, "Direction out of the casting, square to the face; of any length.");
 
     private static readonly Key<ImmutableArray<MountHole>> Holes = new(
-        "holes", new ListForm<MountHole>(Hole, 1, 12), "The tapped holes; the first one gives the position of the face.");
+        "holes", new ListForm<MountHole>(Hole, 1, 12), "The tapped holes. Without plus_minus the first one gives the position of the face; with it the face lies where the heights of all of them fit best.");
 
     public static Section<MountFace> Form { get; } = new(
         [Normal, Holes],
-        v => new(Face(v), v.Get(Holes)),
+        v => new(Fit(v).Face, v.Get(Holes)),
         [
             new([Normal, Holes], CheckFlat),
             new([Holes], CheckApart),
         ]);
 
-    private static Plane Face(SectionValues values) => new(values.Get(Holes)[0].At.Vector, values.Get(Normal));
+    private static PointPlusMinus Off(Vector3 each) => new(each.X, each.Y, each.Z);
+
+    private static MountFit Fit(SectionValues values) => MountFit.Of(values.Get(Normal), values.Get(Holes));
 
     private static void CheckFlat(SectionValues values)
     {
-        var face = Face(values);
+        var fit = Fit(values);
         var holes = values.Get(Holes);
-        for (var i = 1; i < holes.Length; i++)
+        if (holes.All(h => h.PlusMinus.IsExact))
         {
-            var height = face.HeightOf(holes[i].At.Vector);
-            if (Math.Abs(height) > Tolerance.OffPlane)
+            for (var i = 1; i < holes.Length; i++)
             {
-                values.ReportItem(Holes, i, "at", new HoleOffFace(height, Tolerance.OffPlane, new(face.FootOf(holes[i].At.Vector))));
+                var height = fit.Face.HeightOf(holes[i].At.Vector);
+                if (Math.Abs(height) > Tolerance.OffPlane)
+                {
+                    values.ReportItem(Holes, i, "at", new HoleOffFace(height, Tolerance.OffPlane, Foot(fit, holes[i]), IsFitted: false, fit.Free?.Normal));
+                }
+            }
+        }
+        else if (!fit.IsExplained)
+        {
+            values.ReportItem(Holes, fit.Worst, "at", new HoleOffFace(fit.Height, fit.Allowed, Foot(fit, holes[fit.Worst]), IsFitted: true, fit.Free?.Normal));
+        }
+    }
+
+    private static ThrottlePoint Foot(MountFit fit, MountHole hole) => new(fit.Face.FootOf(hole.At.Vector));
+
+    // "1.125 in" with a bare ± of 0.01 means hundredths of an inch to whoever wrote it.
+    private static void CheckUnits(SectionValues values)
+    {
+        if (values.Written(At) is not TomlList at || values.Written(PlusMinus) is not TomlList off)
+        {
+            return;
+        }
+
+        foreach (var (coordinate, plusMinus) in at.Items.Zip(off.Items))
+        {
+            if (coordinate is TomlText text && plusMinus is TomlNumber { Number: not 0 } bare && QuantityText.Split(text.Text) is var (_, unit))
+            {
+                values.Report(PlusMinus, new PlusMinusWithoutUnit(bare.Written.ToString(), unit));
+                return;
             }
         }
     }

@@ -70,8 +70,7 @@ public static class CheckText
         CheckId.KeepOut => $"The bracket meets {check.Subject}.",
         CheckId.BracketShape when check.IsVariant =>
             "The wire is too short: with the valve closed nothing of it is left beyond the groove. Fit a cable with more free inner length.",
-        CheckId.ProbabilityCloses or CheckId.ProbabilityWideOpen or CheckId.ProbabilityAdjuster =>
-            $"{CheckWords.Of(check.Id).Consequence} Measure again: {check.Subject}.",
+        _ when check.Measure is { } again => $"{CheckWords.Of(check.Id).Consequence} {MeasureText.Of(again)}",
         _ => CheckWords.Of(check.Id).Consequence,
     };
 
@@ -86,6 +85,8 @@ public static class CheckText
         LimitSource.Preference => "job preferences (default: common practice, no source)",
         LimitSource.Profile => "profile",
         LimitSource.Geometry => "geometry",
+        LimitSource.PocketPlusMinus => "± of the pocket angle",
+        LimitSource.BoltPlay => "ISO 273, medium: play of the bolts",
         LimitSource.TwoSprings => "49 CFR 571.124 S5",
         LimitSource.ClosingTime => "49 CFR 571.124 S5.3 (from memory)",
         LimitSource.EdgeDistance => "EN 1993-1-8, table 3.3 (1.2 d)",
@@ -111,6 +112,10 @@ public static class CheckText
             ? "Strength was not calculated. Calculate it before you make the bracket."
             : Measure(check.Id)
             ?? $"{CheckWords.Of(check.Id).Title}: not calculated. Correct what keeps the travel from being solved."
+        : check.Doubt == Doubt.NoBracket
+            ? "The give and the tolerances of the bracket count here, and no bracket is designed yet. Design it with make."
+        : check.Doubt == Doubt.Sampling
+            ? $"It passes in the samples, but they do not prove it with 95 % confidence. {(check.Measure is { } again ? MeasureText.Of(again) : "")}".TrimEnd()
         : check.Id switch
         {
             CheckId.ReturnMargin or CheckId.ReturnOneFailed =>

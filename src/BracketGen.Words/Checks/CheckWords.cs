@@ -26,6 +26,9 @@ public static class CheckWords
         CheckId.OverTravel => new(
             "Over-travel of the pedal past wide open", "available pull - free play - pull to wide open",
             "A stamped pedal strains the valve's stop, the cable and the bracket. Fit a pedal stop where the valve is just wide open."),
+        CheckId.PlatePastSquare => new(
+            "Valve plate at the wide-open stop, from closed across the bore", "closed angle + rotation; limit: 90° + the ± of the rotation",
+            "The plate turns past square and begins to close the bore again: the last part of the pedal takes power away. Measure closed angle and rotation again, or set the wide-open stop back."),
         CheckId.MomentArm => new(
             "Minimum moment arm of the wire over the sweep", "distance from the shaft's axis to the wire's line, minimum; limit: half of it at the closed stop",
             "The wire pulls along the quadrant instead of turning it: it can pass the centre and hold the valve open."),
@@ -33,7 +36,7 @@ public static class CheckWords
             "Wrap left at the wide-open stop", "tangent angle - pocket - rotation",
             "The wire lifts out of the groove before the valve is open, and can catch beside it on the way back. Let the wire leave farther round the quadrant."),
         CheckId.GrooveLength => new(
-            "Groove left behind the wire at the closed stop", "groove extent - wrap at the closed stop",
+            "Groove left behind the wire at the closed stop", "groove extent - wrap at the closed stop; limit: the ± of the pocket angle",
             "The wire runs off the end of the groove with the valve closed, and can jump out. Let the wire leave nearer to the pocket."),
         CheckId.WireInGroove => new(
             "Groove width for the wire", "groove width; limit: wire diameter + 0.2 mm",
@@ -205,14 +208,23 @@ public static class CheckWords
             "Off-idle gain: flow area of the first tenth of the pedal, over a tenth", "flow area at a tenth of the pedal / 0.1",
             "The engine comes off idle suddenly and is hard to drive slowly. A quadrant that starts with a larger radius is gentler."),
         CheckId.ProbabilityCloses => new(
-            "Probability that the valve can be made to close", "share of samples within every ± in which the adjuster can leave the minimum free play",
+            "Probability that the valve can be made to close", "share of samples within every ± in which the adjuster can leave the minimum free play; without an adjuster, in which the valve closes as built; the one-sided 95 % bound must keep the limit",
             "Within the ± of the measurements the wire may be too short to let the valve close."),
         CheckId.ProbabilityWideOpen => new(
-            "Probability that the valve opens fully", "share of samples within every ±",
+            "Probability that the valve opens fully", "share of samples within every ±, free play set, or as built without an adjuster; the one-sided 95 % bound must keep the limit",
             "Within the ± of the measurements the valve may not open fully."),
         CheckId.ProbabilityAdjuster => new(
-            "Probability that the adjuster can set the free play", "share of samples within every ±",
+            "Probability that the adjuster can set the free play", "share of samples within every ±; the one-sided 95 % bound must keep the limit",
             "Within the ± of the measurements the adjuster may come to its end before the free play is right."),
+        CheckId.ProbabilityInGroove => new(
+            "Probability that the wire stays in the groove at the closed stop", "share of samples within every ± in which the wrap is no more than the groove extent; the one-sided 95 % bound must keep the limit",
+            "Within the ± of the measurements the wire may run off the end of the groove with the valve closed, and can jump out."),
+        CheckId.FreePlayMost => new(
+            "Maximum free play", "as set, or what the adjuster cannot take up, in 99 of 100 samples; limit: twice the free play wanted",
+            "The wire may hang far slacker than wanted: pull is lost, and a slack wire can leave the groove. Fit an adjuster, or one with more range."),
+        CheckId.MountHolesFit => new(
+            "Distance between two mount holes, off by their ±", "± of both holes along their line; limit: play of both bolts",
+            "The bolts may not go in. Measure the distance between the mount holes directly, with callipers over two bolts."),
         CheckId.DeadBand => new(
             "Opening before the controller sees the valve move", "(controller zero - closed reading) / volts per angle, sensor turned towards the zero as far as its slot allows",
             "The engine does not answer the first part of the opening, and a valve that stands a little open is not seen. The sensor's slot does not let it read the controller's zero on the closed stop: lengthen the slot, or fit another sensor."),

@@ -80,7 +80,7 @@ public sealed class FindingText(UnitSystem units, double? pitch)
 
     private static string Volts(double value) => UnitSystem.Metric.Write(Quantity.Voltage, value);
 
-    private static string Percent(double value) => Phrases.Plain(value) + " %";
+    private static string Percent(double value) => UnitSystems.Decimals(value, "0.##") + " %";
 
     private string Length(double value) => units.Write(Quantity.Length, value);
 

@@ -26,7 +26,7 @@ internal static class ConflictText
         NameUnknown name => AllowedText.Choice(name.Known),
         LengthUnknown length => $"{(length.What == ShopLength.Thickness ? "a thickness in stock" : "the inside radius of one of the dies")}: "
             + string.Join(", ", length.Known.Select(k => Length(units, k))),
-        HoleOffFace hole => $"a point on the face through hole 1, within {Length(units, hole.Tolerance)}",
+        HoleOffFace hole => $"a point on the face {(hole.IsFitted ? "that fits all holes best" : "through hole 1")}, within {Length(units, hole.Tolerance)}",
         HolesOverlap holes => string.Create(CultureInfo.InvariantCulture, $"a point more than {Length(units, holes.Min)} from hole {holes.Other}"),
         GrooveOutsideRim groove => $"an outer_radius of at least {Length(units, groove.Farthest)}, the groove's farthest point",
         GrooveNotConvex => "points by rising angle on a convex curve",
@@ -65,7 +65,9 @@ internal static class ConflictText
         LengthUnknown { What: ShopLength.Thickness } => "Correct the thickness, or add it to the material's thicknesses.",
         LengthUnknown => "Correct the test bend, or give the die the radius you measured.",
         HoleOffFace hole => $"The hole is {Length(units, Math.Abs(hole.Height))} {(hole.Height > 0 ? "above" : "below")} the face. "
-            + $"Correct the hole or the normal; the nearest point on the face is {Point(units, hole.Nearest)}.",
+            + (hole.IsFitted ? "Its ± does not explain that. " : "")
+            + $"Correct the hole or the normal; the nearest point on the face is {Point(units, hole.Nearest)}."
+            + (hole.FreeNormal is { } normal ? $" The plane nearest to all holes has the normal {Direction(normal)}." : ""),
         HolesOverlap holes => $"The two holes overlap: their centres are {Length(units, holes.Distance)} apart. Measure them again.",
         GrooveOutsideRim => "Measure outer_radius and the groove again: the groove lies inside the rims.",
         GrooveNotConvex groove => groove.Detail,
@@ -112,6 +114,12 @@ internal static class ConflictText
     };
 
     private static string Length(UnitSystem units, double length) => units.WriteLimit(Quantity.Length, length);
+
+    private static string Direction(Vector3 d)
+    {
+        static string Part(double value) => UnitSystems.Decimals(value, "0.####");
+        return $"[{Part(d.X)}, {Part(d.Y)}, {Part(d.Z)}]";
+    }
 
     // As one writes it in a profile: bare numbers are in mm, others carry their unit in quotes.
     private static string Point(UnitSystem units, ThrottlePoint point)

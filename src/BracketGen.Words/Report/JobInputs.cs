@@ -107,7 +107,12 @@ public sealed class JobInputs(Solution solution)
         yield return new("normal of the mount face", Direction(body.Mount.Plane.Normal));
         foreach (var hole in body.Mount.Holes)
         {
-            yield return new($"mount hole {hole.Thread.Name}, boss {Length(hole.BossDiameter)}", Point(hole.At));
+            yield return new($"mount hole {hole.Thread.Name}, boss {Length(hole.BossDiameter)}", Point(hole.At), hole.PlusMinus.IsExact ? "" : Off(hole.PlusMinus));
+        }
+
+        if (body.Mount.Holes.Length > 1)
+        {
+            yield return new("mount holes off the face that fits them best, maximum", _units.WriteFine(Quantity.Length, body.Mount.Residual));
         }
 
         yield return new("casting", body.Shape == BodyShape.KeepOuts ? "described by the keep-outs" : body.Casting is { } casting ? $"{Space(casting)}, and the bosses" : "not measured");
@@ -242,6 +247,9 @@ public sealed class JobInputs(Solution solution)
     }
 
     private string Point(ThrottlePoint p) =>
+        $"({_units.Number(Quantity.Length, p.X)}, {_units.Number(Quantity.Length, p.Y)}, {_units.Number(Quantity.Length, p.Z)}) {_units.Symbol(Quantity.Length)}";
+
+    private string Off(PointPlusMinus p) =>
         $"({_units.Number(Quantity.Length, p.X)}, {_units.Number(Quantity.Length, p.Y)}, {_units.Number(Quantity.Length, p.Z)}) {_units.Symbol(Quantity.Length)}";
 
     private static string Direction(Vector3 d) => $"({Part(d.X)}, {Part(d.Y)}, {Part(d.Z)})";

@@ -2,6 +2,7 @@ using System.Globalization;
 using BracketGen.Design.Checks;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 
 namespace BracketGen.Words.Report;
 
@@ -35,6 +36,7 @@ public static class SureText
     [
         Row("can be made to close", mechanism.Closes, sure.Run.Count),
         Row("opens fully", sure.ReachesWideOpen, sure.Run.Count),
+        Row("the wire stays in the groove at the closed stop", sure.ProbabilityOf(TravelRequirement.InGroove), sure.Run.Count),
         .. mechanism.AdjusterRange > 0 ? [Row("the adjuster has the range to set the free play", sure.WithinAdjuster, sure.Run.Count)] : Array.Empty<IReadOnlyList<string>>(),
     ];
 
@@ -58,10 +60,12 @@ public static class SureText
         $"An adjuster range of {units.Write(Quantity.Length, sure.AdjusterRangeFor(MechanismChecks.LeastWorking))} is enough in 99 of 100 cases, {units.Write(Quantity.Length, sure.AdjusterRangeFor(1))} in all; this one has {units.Write(Quantity.Length, mechanism.AdjusterRange)}.";
 
     /// <summary>What to measure first.</summary>
-    public static string First(MechanismReport mechanism, TravelUncertainty sure)
+    public static string First(TravelUncertainty sure)
     {
         var (requirement, contributions) = sure.Ranking;
-        var what = contributions.Any(c => c.MeasuredAgain) ? $"First: {mechanism.MeasureAgain}." : "No measurement: only tighter tolerances help.";
+        var what = !sure.HoldsAsMeasured(sure.Nearest) ? MeasureText.NoneHelps
+            : contributions.FirstOrDefault(c => c.MeasuredAgain) is { Name: { } name } ? $"First: {name}."
+            : "No measurement: only tighter tolerances help.";
         return $"{what} The ranking is for the requirement nearest to failing: {requirement}.";
     }
 

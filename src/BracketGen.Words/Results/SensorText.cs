@@ -26,7 +26,7 @@ public static class SensorText
         var sense = turn.Radians > 0 ? "in the direction of opening" : "back";
         string Written(Geometry.Angle angle) => units.Write(Quantity.Angle, angle.Magnitude.Radians);
         var wanted = setting.Sensor.TurnTo(setting.Target);
-        return setting.Sensor.Slot is { } slot && wanted.Magnitude.Radians > slot.Radians + 1e-12
+        return !setting.IsReachable && setting.Sensor.Slot is { } slot
             ? slot.Radians == 0 ? "it cannot be turned" : $"its slot lets it turn {Written(slot)}, it would need {Written(wanted)}"
             : turn.Magnitude.Degrees < 0.05 ? "it need not be turned"
             : $"turn it {Written(turn)} {sense}" + (setting.Sensor.Slot is null ? "; how far its slot lets it turn was not measured" : "");

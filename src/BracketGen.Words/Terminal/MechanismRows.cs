@@ -5,6 +5,7 @@ using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
 
 namespace BracketGen.Words.Terminal;
@@ -32,7 +33,7 @@ public static class MechanismRows
         return
         [
             ["off-idle gain", UnitSystems.Decimals(progression.Suddenness, "0.00"), "flow area gained by the first tenth of the pedal, over a tenth: 1 is even, above 2 sudden"],
-            ["lost motion, wide open", Length(loaded.LostAtWideOpen), "wire stretch, give of outer and bracket"],
+            ["lost motion, wide open", Length(loaded.LostAtWideOpen), report.BracketIsKnown ? "wire stretch, give of outer and bracket" : "wire stretch and give of the outer; that of the bracket is not known yet"],
             ["over-travel under load", Length(loaded.OverTravel), "with lost motion taken off"],
             .. double.IsFinite(loaded.TensionOnFloor) && loaded.OverTravel > 0
                 ? new[] { new[] { "tension on the floor", Force(loaded.TensionOnFloor), "pedal stamped on, no pedal stop" } }
@@ -111,7 +112,7 @@ public static class MechanismRows
 
     /// <summary>Heading of <see cref="Probabilities"/>.</summary>
     public static string ProbabilityHeading(TravelUncertainty sure) =>
-        $"How sure, over every ± ({sure.Run.Count.ToString("#,0", CultureInfo.InvariantCulture)} samples, worst cases in brackets):";
+        $"How sure, over every ± ({sure.Run.Count.ToString("#,0", CultureInfo.InvariantCulture)} samples: what they prove with 95 % confidence; worst cases in brackets):";
 
     /// <summary>How sure the travel is, as rows: name, probability, remark.</summary>
     public static IReadOnlyList<string[]> Probabilities(Job job, MechanismReport report, TravelUncertainty sure)
@@ -120,12 +121,13 @@ public static class MechanismRows
         string Length(double value) => job.Units.Write(Quantity.Length, value);
         return
         [
-            ["can be made to close", Probability(report.Closes.Value), ""],
-            ["opens fully", Probability(sure.ReachesWideOpen.Value), $"over-travel {Range(sure.OverTravel)}"],
+            ["can be made to close", Probability(report.Closes), Bound(report.Closes)],
+            ["opens fully", Probability(sure.ReachesWideOpen), $"{Bound(sure.ReachesWideOpen)}; over-travel {Range(sure.OverTravel)}"],
+            ["stays in the groove", Probability(sure.ProbabilityOf(TravelRequirement.InGroove)), Bound(sure.ProbabilityOf(TravelRequirement.InGroove))],
             .. report.AdjusterRange > 0
                 ? new[]
                 {
-                    new[] { "adjuster suffices", Probability(sure.WithinAdjuster.Value), $"off mid range {Range(sure.AdjusterNeed)}" },
+                    new[] { "adjuster suffices", Probability(sure.WithinAdjuster), $"{Bound(sure.WithinAdjuster)}; off mid range {Range(sure.AdjusterNeed)}" },
                     ["adjuster needed", Length(sure.AdjusterRangeFor(MechanismChecks.LeastWorking)), $"in 99 of 100; {Length(sure.AdjusterRangeFor(1))} at worst; there is {Length(report.AdjusterRange)}"],
                 }
                 : [],
@@ -133,7 +135,9 @@ public static class MechanismRows
     }
 
     /// <summary>Heading of <see cref="MeasureAgain"/>.</summary>
-    public static string MeasureAgainHeading(TravelUncertainty sure) => $"Measure these again first, for \"{sure.Ranking.Requirement}\", the nearest to failing:";
+    public static string MeasureAgainHeading(TravelUncertainty sure) => sure.HoldsAsMeasured(sure.Nearest)
+        ? $"Measure these again first, for \"{sure.Ranking.Requirement}\", the nearest to failing:"
+        : $"\"{sure.Ranking.Requirement}\" is the nearest to failing. {MeasureText.NoneHelps} What its spread comes from:";
 
     /// <summary>The measurements whose ± matters most, as rows: number, name, share, remark; empty where none matters.</summary>
     public static IReadOnlyList<string[]> MeasureAgain(TravelUncertainty sure) =>
@@ -150,7 +154,11 @@ public static class MechanismRows
 
     private static string Percent(double part) => UnitSystem.Metric.Write(Quantity.Fraction, part);
 
-    private static string Probability(double value) => UnitSystem.Metric.Write(Quantity.Fraction, value);
+    // What is proven, rounded down: it must not promise more than was found.
+    private static string Probability(Probability found) => $"{UnitSystems.Decimals(Math.Floor(10_000 * found.LowerBound) / 100, "0.00")} %";
+
+    private static string Bound(Probability found) =>
+        $"{UnitSystem.Metric.Write(Quantity.Fraction, found.Value)} of the samples, standard error {UnitSystems.Decimals(Math.Ceiling(10_000 * found.StandardError) / 100, "0.00")} %";
 
     private static string Degrees(double value) => UnitSystems.Decimals(value, "0.0") + "°";
 }

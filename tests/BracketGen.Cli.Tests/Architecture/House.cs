@@ -63,7 +63,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 192, "descriptions of keys; errors"),
+        ("Profiles.Sections", 205, "descriptions of keys; errors"),
     ];
 
     /// <summary>
@@ -79,8 +79,7 @@ internal static class House
         ]),
         ("a direction in the throttle frame",
         [
-            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction",
-            "Design.Inputs.OuterClip.Direction",
+            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction", "Design.Inputs.EngineMovement.Direction", "Design.Inputs.OuterClip.Direction", "Design.Inputs.MountFit.Of(normal)",
             "Design.Part.Bracket.FoldedSeat.Normal", "Design.Part.LeavingAngles.Of(mountNormal)", "Design.Part.MiddlePlanes.Of",
             "Design.Part.MiddlePlanes.Of(mount)", "Design.Part.MiddlePlanes.Of(stop)", "Design.Part.MiddlePlanes.Of(way)",
         ]),

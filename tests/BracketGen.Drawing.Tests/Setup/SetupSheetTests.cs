@@ -16,6 +16,7 @@ using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
+using BracketGen.Words.SetupSheet;
 
 namespace BracketGen.Drawing.Tests.Setup;
 
@@ -79,6 +80,7 @@ public class SetupSheetTests
                 "slip off the foot from a quarter, a half and three quarters", "return spring unhooked", "Pedal on the floor, worked by foot", "nothing can catch",
                 "rocks the engine on its mounts", "locknuts are tight", "stays in its pocket", "Checked by",
             ];
+            Assert.All(SetupChecks.Readings.SelectMany(r => r), label => Assert.Contains(label, texts));
             Assert.All(expected, e => Assert.Contains(e, text, StringComparison.Ordinal));
         }
     }

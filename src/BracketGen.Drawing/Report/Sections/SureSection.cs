@@ -1,4 +1,3 @@
-using BracketGen.Design.Checks;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Mechanism.Uncertainty;
@@ -24,10 +23,10 @@ internal static class SureSection
             html.Line("p", SureText.Adjuster(mechanism, sure, scene.Units));
         }
 
-        Ranking(html, mechanism, sure);
+        Ranking(html, sure);
     }
 
-    private static void Ranking(HtmlWriter html, MechanismReport mechanism, TravelUncertainty sure)
+    private static void Ranking(HtmlWriter html, TravelUncertainty sure)
     {
         var contributions = sure.Ranking.Contributions;
         html.Line("h3", SureText.MeasureAgain);
@@ -37,7 +36,7 @@ internal static class SureSection
             return;
         }
 
-        html.Line("p", SureText.First(mechanism, sure));
+        html.Line("p", SureText.First(sure));
         using var list = html.Open("ol", ("class", "shares"));
         foreach (var c in contributions.Where(c => c.Share >= LeastShare))
         {
