@@ -213,8 +213,9 @@ public class ObstacleTests
                 Assert.True(outside <= 1e-9, $"step {step}, {along} of {route.Length} mm, bends {route.FirstBend} and {route.LastBend}: {outside} mm outside");
             }
 
-            // And is not much thicker.
-            Assert.All(tube, p => Assert.InRange(p.Radius, 2.5, 2.5 + step * step / route.Radius / 2 + 1e-9));
+            // And is not much thicker, with fewer pieces than points.
+            Assert.True(step > 3 || tube.Length < route.Length / step / 2);
+            Assert.All(tube, p => Assert.InRange(p.Radius, 2.5, 2.5 + Math.Max(0.3, step * step / route.Radius / 2) + 1e-9));
         }
     }
 

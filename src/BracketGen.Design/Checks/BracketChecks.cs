@@ -83,22 +83,22 @@ public static class BracketChecks
     /// <param name="travel">The travel with the stop there.</param>
     /// <param name="error">How much too small a distance may come out (mm); it never decides whether a limit is kept.</param>
     public static IEnumerable<Check> InSpace(
-        Bracket bracket, Job job, StopPlacement placement, Travel travel, double error = SpaceDemand.Error)
+        Bracket bracket, Job job, StopPlacement placement, Travel travel, double error = SpaceDemand.Error) =>
+        InSpace(new(bracket, job, placement, travel), error);
+
+    /// <summary>The same for surroundings that are known.</summary>
+    internal static IEnumerable<Check> InSpace(Surroundings around, double error)
     {
-        var around = new Surroundings(bracket, job, placement, travel);
         return SpaceDemand.Of(around)
-            .Select(d => d.Check(bracket.Folded, error))
+            .Select(d => d.Check(around.Bracket.Folded, error))
             .Concat(ObstacleChecks.Of(around))
             .GroupBy(c => (c.Id, c.Number))
             .Select(g => g.MinBy(c => c.Margin)!);
     }
 
     /// <summary>Whether all checks in space pass: the same answer, sooner.</summary>
-    public static bool FitsInSpace(Bracket bracket, Job job, StopPlacement placement, Travel travel)
-    {
-        var around = new Surroundings(bracket, job, placement, travel);
-        return SpaceDemand.Of(around).All(d => d.IsMet(bracket.Folded)) && ObstacleChecks.Of(around).All(c => c.Passes);
-    }
+    internal static bool FitsInSpace(Surroundings around) =>
+        SpaceDemand.Of(around).All(d => d.IsMet(around.Bracket.Folded)) && ObstacleChecks.Of(around).All(c => c.Passes);
 
     private static double SlotSide(Bracket bracket)
     {

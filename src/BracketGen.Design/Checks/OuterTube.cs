@@ -6,6 +6,9 @@ namespace BracketGen.Design.Checks;
 /// <summary>The outer on its line, as straight pieces of tube.</summary>
 internal static class OuterTube
 {
+    /// <summary>How much thicker than the outer a piece may become by standing for several (mm): a sixteenth of the usual clearance.</summary>
+    private const double MostBulge = 0.3;
+
     /// <summary>The pieces between two distances from the seat.</summary>
     /// <remarks>
     /// The line is smooth between its points, and its tangent at a point lies between the chords that meet there: it leans from either by no more than
@@ -42,7 +45,39 @@ internal static class OuterTube
             begin = end;
         }
 
-        return pieces.ToImmutable();
+        return Merged(pieces, radius + MostBulge);
+    }
+
+    // One piece for several that lie nearly in line. A piece is as far from a straight line as the farther of its ends: distance is convex.
+    private static ImmutableArray<Rod> Merged(IReadOnlyList<Rod> pieces, double most)
+    {
+        var merged = ImmutableArray.CreateBuilder<Rod>();
+        for (var first = 0; first < pieces.Count;)
+        {
+            var (best, next) = (pieces[first], first + 1);
+            for (var last = next; last < pieces.Count; last++)
+            {
+                ThrottlePoint from = pieces[first].From, to = pieces[last].To;
+                double radius = 0;
+                for (var i = first; i <= last; i++)
+                {
+                    var off = Math.Max(MovingParts.SegmentDistance(pieces[i].From, from, to), MovingParts.SegmentDistance(pieces[i].To, from, to));
+                    radius = Math.Max(radius, pieces[i].Radius + off);
+                }
+
+                if (radius > most)
+                {
+                    break;
+                }
+
+                (best, next) = (new(from, to, radius), last + 1);
+            }
+
+            merged.Add(best);
+            first = next;
+        }
+
+        return merged.ToImmutable();
     }
 
     /// <summary>Length of the line (mm).</summary>

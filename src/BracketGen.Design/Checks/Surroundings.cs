@@ -27,14 +27,20 @@ internal sealed class Surroundings
     /// <param name="job">The job.</param>
     /// <param name="placement">Where the stop is.</param>
     /// <param name="travel">The travel with the stop there.</param>
-    public Surroundings(Bracket bracket, Job job, StopPlacement placement, Travel travel)
+    /// <param name="outerLine">The outer's line from there (<see cref="LineOf"/>), where it is known already; null to find it when it is asked for.</param>
+    public Surroundings(Bracket bracket, Job job, StopPlacement placement, Travel travel, Lazy<ImmutableArray<ThrottlePoint>>? outerLine = null)
     {
         (Bracket, Job, Placement) = (bracket, job, placement);
         _moving = new(() => new(job.Body.Quadrant, job.Vehicle.Cable.Fitting));
         _wire = new(() => SweptWire.Of(job.Body.Quadrant, travel, placement.Seat, job.Vehicle.Cable.WireDiameter));
-        _line = new(() => OuterWay.Line(job, placement, OuterStep));
+        _line = outerLine ?? LineOf(job, placement);
         _standing = new(() => [.. Standing.Of(job.Body)]);
     }
+
+    /// <summary>The outer's line from a stop, found when it is asked for: all brackets there share it.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="placement">Where the stop is.</param>
+    public static Lazy<ImmutableArray<ThrottlePoint>> LineOf(Job job, StopPlacement placement) => new(() => OuterWay.Line(job, placement, OuterStep));
 
     /// <summary>The bracket.</summary>
     public Bracket Bracket { get; }

@@ -15,8 +15,8 @@ namespace BracketGen.Design.Checks;
 /// </remarks>
 internal static class SweptWire
 {
-    /// <summary>How much thicker the rods may be for what lies between them (mm): a thirtieth of the usual clearance.</summary>
-    private const double MostMoved = 0.1;
+    /// <summary>How much thicker the rods may be for what lies between them (mm): a tenth of the usual clearance.</summary>
+    private const double MostMoved = 0.3;
 
     /// <summary>Step of the normal in which the groove is looked at (rad).</summary>
     private const double NormalStep = Math.PI / 180;
@@ -41,7 +41,7 @@ internal static class SweptWire
 
         if (moves == 0)
         {
-            every = steps;
+            return [new(new(Vector3.From(sweep[0].From)), seat, wireDiameter / 2)];
         }
 
         var radius = wireDiameter / 2 + moves * every / steps / 2;

@@ -21,6 +21,13 @@ public sealed class Candidate : IMirrored<Candidate>
         _quickChecks = new(quickChecks);
     }
 
+    /// <summary>The outer's line from its stop, shared by all brackets there; null where nobody found it yet.</summary>
+    internal Lazy<ImmutableArray<ThrottlePoint>>? OuterLine { get; init; }
+
+    /// <summary>What moves, hangs and stands round it.</summary>
+    /// <param name="job">The job.</param>
+    internal Surroundings Around(Job job) => new(Bracket, job, Placement, Travel, OuterLine);
+
     /// <summary>The same place and travel with another bracket that seats the outer alike.</summary>
     /// <param name="job">The job.</param>
     /// <param name="bracket">The bracket.</param>
@@ -35,7 +42,10 @@ public sealed class Candidate : IMirrored<Candidate>
             [
                 .. QuickChecks.Where(c => !ofFlat.Contains((c.Id, c.Number))),
                 .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
-            ]);
+            ])
+        {
+            OuterLine = OuterLine,
+        };
     }
 
     /// <inheritdoc/>

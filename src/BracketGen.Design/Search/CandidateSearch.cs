@@ -76,7 +76,10 @@ public static class CandidateSearch
             .. place.Checks,
             .. TravelChecks.OfStop(job.Vehicle, job.Preferences, place.Travel, place.Placement, bracket.Seat),
             .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
-        ]);
+        ])
+    {
+        OuterLine = place.OuterLine,
+    };
 
     /// <summary>The check that fails where no bracket could be shaped at all.</summary>
     public static Check NoShape(Job job)

@@ -16,7 +16,7 @@ internal sealed class Place
 
     private Place(Job job, StopPlacement placement, Lazy<Travel> travel)
     {
-        (Placement, _travel) = (placement, travel);
+        (Placement, _travel, OuterLine) = (placement, travel, Surroundings.LineOf(job, placement));
         _tension = new(() => Travel.Sweep.Max(w => job.Body.Springs.TorqueAt(w.Opening.Radians / Travel.Rotation.Radians) / Math.Max(1, w.Arm)));
         _checks = new(() =>
             [.. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, Travel), .. MechanismChecks.OfPlacement(job, Travel, placement)]);
@@ -42,6 +42,9 @@ internal sealed class Place
 
     /// <summary>Where the stop is.</summary>
     public StopPlacement Placement { get; }
+
+    /// <summary>The outer's line from there.</summary>
+    public Lazy<ImmutableArray<ThrottlePoint>> OuterLine { get; }
 
     /// <summary>What the pedal does with it there.</summary>
     public Travel Travel => _travel.Value;

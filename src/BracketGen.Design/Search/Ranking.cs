@@ -40,13 +40,13 @@ public static class Ranking
     /// <param name="clearanceError">Error of clearances (mm): a clearance given is at most this much too small.</param>
     internal static Offer? Verify(Candidate candidate, Job job, double clearanceError = SpaceDemand.Error)
     {
-        if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Bracket, job, candidate.Placement, candidate.Travel))
+        if (!CandidateSearch.Promising(candidate) || !BracketChecks.FitsInSpace(candidate.Around(job)))
         {
             return null;
         }
 
         ImmutableArray<Check> checks =
-            [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Bracket, job, candidate.Placement, candidate.Travel, clearanceError)];
+            [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Around(job), clearanceError)];
         return checks.All(CandidateSearch.IsGoodEnough) ? new(candidate, checks) : null;
     }
 

@@ -41,7 +41,7 @@ public static class Designer
         }
 
         var number = Math.Clamp(choice, 1, Math.Max(1, offers.Length));
-        var taken = offers.Length > 0 ? offers[number - 1] : proven.Length > 0 ? proven[0].Offer : LeastFaulty(pool.All(), c => BracketChecks.InSpace(c.Bracket, job, c.Placement, c.Travel));
+        var taken = offers.Length > 0 ? offers[number - 1] : proven.Length > 0 ? proven[0].Offer : LeastFaulty(pool.All(), c => BracketChecks.InSpace(c.Around(job), SpaceDemand.Error));
         var proof = proven.Length > 0 ? proven[number - 1]
             : strength is not null && taken is not null ? StrongOffers.Prove(job, taken, strength) : null;
         return Answer(job, taken, proof, MechanismReport.UsualSamples, mechanism?.Result) with

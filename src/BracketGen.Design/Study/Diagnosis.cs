@@ -49,7 +49,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
         return
         [
             .. looked
-                .SelectMany(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Bracket, job, c.Placement, c.Travel)))
+                .SelectMany(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Around(job), SpaceDemand.Error)))
                 .Where(k => !CandidateSearch.IsGoodEnough(k))
                 .GroupBy(k => k.Code)
                 .Select(g => new Obstacle(g.MaxBy(k => k.Margin)!, g.Count(), looked.Count))
@@ -163,7 +163,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
     }
 
     private static bool Passes(Job job) => new CandidatePool(job).ByCost().Any(c =>
-        CandidateSearch.Promising(c) && BracketChecks.FitsInSpace(c.Bracket, job, c.Placement, c.Travel));
+        CandidateSearch.Promising(c) && BracketChecks.FitsInSpace(c.Around(job)));
 
     private static OuterEnd WithRange(OuterEnd end, double range) => end switch
     {
