@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Grooves;
