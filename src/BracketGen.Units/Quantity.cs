@@ -45,4 +45,7 @@ public enum Quantity
 
     /// <summary>s.</summary>
     Time,
+
+    /// <summary>t·mm², a moment of inertia.</summary>
+    Inertia,
 }

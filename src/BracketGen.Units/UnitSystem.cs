@@ -26,6 +26,7 @@ public static class UnitSystems
         (UnitSystem.Inch, Quantity.Mass) => UnitTable.PoundMass,
         (UnitSystem.Inch, Quantity.Stiffness) => UnitTable.PoundForcePerInch,
         (UnitSystem.Inch, Quantity.Area) => UnitTable.SquareInch,
+        (UnitSystem.Inch, Quantity.Inertia) => UnitTable.PoundSquareInch,
         (_, Quantity.Length) => UnitTable.Millimetre,
         (_, Quantity.Angle) => UnitTable.Degree,
         (_, Quantity.Fraction) => UnitTable.Percent,
@@ -39,6 +40,7 @@ public static class UnitSystems
         (_, Quantity.Frequency) => UnitTable.Hertz,
         (_, Quantity.Area) => UnitTable.SquareMillimetre,
         (_, Quantity.Time) => UnitTable.Second,
+        (_, Quantity.Inertia) => UnitTable.KilogramSquareMillimetre,
         _ => UnitTable.One,
     };
 
@@ -144,6 +146,8 @@ public static class UnitSystems
         (UnitSystem.Inch, Quantity.Area) => "0.00",
         (_, Quantity.Area) => "0",
         (_, Quantity.Time) => "0.00",
+        (UnitSystem.Inch, Quantity.Inertia) => "0.00",
+        (_, Quantity.Inertia) => "0.0",
         _ => "0.##",
     };
 }

@@ -63,6 +63,10 @@ public static class UnitTable
     public static readonly Unit SquareInch = new("in²", Quantity.Area, Inch * Inch, "in2", "in²");
     /// <summary>s.</summary>
     public static readonly Unit Second = new("s", Quantity.Time, 1, "s");
+    /// <summary>kg mm².</summary>
+    public static readonly Unit KilogramSquareMillimetre = new("kg mm²", Quantity.Inertia, 1e-3, "kg mm2", "kg mm²");
+    /// <summary>lb in².</summary>
+    public static readonly Unit PoundSquareInch = new("lb in²", Quantity.Inertia, Pound / 1000 * Inch * Inch, "lb in2", "lb in²");
     /// <summary>%.</summary>
     public static readonly Unit Percent = new("%", Quantity.Fraction, 0.01, "%");
 

@@ -91,7 +91,7 @@ public sealed class JobInputs(Solution solution)
         }
 
         yield return Drag("drag at the throttle shaft", body.ShaftDrag, ThrottleBody.ShaftDragAtWorst, Quantity.Torque);
-        yield return new("moment of inertia at the shaft", $"{Phrases.Plain(Math.Round(body.Inertia * 1000, 1))} kg mm²{(body.MeasuredInertia is null ? ", estimated" : "")}");
+        yield return new("moment of inertia at the shaft", $"{_units.Write(Quantity.Inertia, body.Inertia)}{(body.MeasuredInertia is null ? ", estimated" : "")}");
         if (body.Sensor is { } sensor)
         {
             yield return new("sensor, closed and wide open", $"{Volts(sensor.ClosedVolts)} and {Volts(sensor.OpenVolts)}");

@@ -10,6 +10,9 @@ public static class FailureText
     /// <summary>Heading of the table.</summary>
     public const string Heading = "If one thing breaks or comes loose";
 
+    /// <summary>Caption of the table, where a heading goes before it.</summary>
+    public const string Caption = "Single failures";
+
     /// <summary>Before the table.</summary>
     public const string Intro =
         "49 CFR 571.124 S5.1 and S5.2 (from memory) ask that the throttle closes when one return spring fails, and when one part is severed or disconnected at one point. "

@@ -113,9 +113,10 @@ public class SetupSheetTests
     public void Many_failed_checks_go_on_over_the_sheets()
     {
         var good = ExampleSolutions.First;
-        var checks = Enumerable.Range(0, 24).Select(i => new Check(i < 6 ? CheckId.ProbabilityCloses : CheckId.KeepOut, 0.5, 3)
+        var checks = Enumerable.Range(0, 24).Select(i => new Check(i < 6 ? CheckId.QuadrantOverlap : CheckId.KeepOut, 0.5, 3)
         {
             Subject = $"something that was looked at, number {i}, a sentence of some length, and what to do about it takes another one that is not shorter",
+            Pair = i < 6 ? new(Thing.Quadrant, Thing.KeepOut) : null,
         });
         var pages = Compose(good with { Checks = [.. checks] });
         Clean("many", pages);

@@ -11,7 +11,7 @@ internal static class FailureSection
     {
         html.Line("p", FailureText.Intro);
         HtmlTable.Write(
-            html, FailureText.Heading, FailureText.Heads,
+            html, FailureText.Caption, FailureText.Heads,
             FailureText.Rows(scene.Solution.Mechanism!.Return!, scene.Job.Vehicle.Cable.OuterEnd, scene.Units), [3, 4]);
     }
 }
