@@ -44,7 +44,16 @@ public static class DimensionPlacer
     public static ImmutableArray<LinearDimension> Place(Bounds view, IEnumerable<WantedDimension> wanted, DimensionStyle? style = null)
     {
         var all = wanted.ToArray();
-        return [.. Enum.GetValues<ViewSide>().SelectMany(side => PlaceSide(view, side, [.. all.Where(w => w.Side == side)], style ?? DimensionStyle.Standard))];
+        LinearDimension[] Of(ViewSide side, Bounds around) => [.. PlaceSide(around, side, [.. all.Where(w => w.Side == side)], style ?? DimensionStyle.Standard)];
+        var upright = Of(ViewSide.Left, view).Concat(Of(ViewSide.Right, view)).ToArray();
+        return [.. Of(ViewSide.Below, PastCorners(ViewSide.Below)), .. Of(ViewSide.Above, PastCorners(ViewSide.Above)), .. upright];
+
+        // A short dimension has its text beyond its end. At a corner of the view, where one of each kind does, the level one stands past the upright ones.
+        Bounds PastCorners(ViewSide side) => upright.Length == 0 || Of(side, view).All(d => d.Reach.From >= view.Min.X - Tolerance.Point && d.Reach.To <= view.Max.X + Tolerance.Point)
+            ? view
+            : side == ViewSide.Below
+                ? new(new(view.Min.X, Math.Min(view.Min.Y, upright.Min(d => d.Reach.From))), view.Max)
+                : new(view.Min, new(view.Max.X, Math.Max(view.Max.Y, upright.Max(d => d.Reach.To))));
     }
 
     /// <summary>The same as a block: everything drawn, and its bounds together with the view's.</summary>
