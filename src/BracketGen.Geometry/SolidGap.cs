@@ -6,7 +6,7 @@ namespace BracketGen.Geometry;
 /// three-dimensional space", IEEE J. Robotics and Automation 4 (1988) 193-203: the point nearest to the origin in the difference of
 /// both solids, found through simplices of its farthest points. Any plane that has the whole difference on its far side bounds the distance
 /// from below; that bound is what is returned, so a gap is never told too large. Where the solids overlap, the shortest of the ways tried
-/// that take them apart is told as a negative gap: a move by that much along it frees them.
+/// that take them apart is the negative gap: a move by that much along it frees them.
 /// </remarks>
 public static class SolidGap
 {

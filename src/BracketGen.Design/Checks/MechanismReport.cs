@@ -159,7 +159,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
     public MechanismReport Mirrored() => this with { Loaded = Loaded?.Mirrored(), Outer = Outer?.Mirrored() };
 
     // The larger of what was measured and what is calculated. The shortest route only says what the bends come to at a minimum, so
-    // a usual value stands beside it.
+    // it is compared with a usual value.
     private static Angle BendsOf(Cable cable, OuterFit? outer)
     {
         var given = cable.TotalBend.Evidence != Evidence.Assumed || AreBendsAssumed(cable, outer) ? cable.TotalBend.Max : 0;
