@@ -77,6 +77,7 @@ public static class CheckCatalogue
         Of(CheckId.StopPlace, "stop-place", Function, Quantity.Length, AtMost, LimitSource.CommonPractice, ExistingBracket, InputId.FreeInnerLength),
         Of(CheckId.OuterBendRadius, "outer-bend-radius", Function, Quantity.Length, AtLeast, LimitSource.Profile, WholeMechanism, InputId.Bulkhead, InputId.OuterLength, InputId.OuterBendRadius, InputId.EngineMovement),
         Of(CheckId.OuterSpare, "outer-spare", Advice, Quantity.Angle, AtMost, LimitSource.Judgement, WholeMechanism, InputId.Bulkhead, InputId.OuterLength),
+        Of(CheckId.OuterLine, "outer-line", Advice, Quantity.Number, AtLeast, LimitSource.Geometry, WholeMechanism, InputId.Bulkhead),
         Of(CheckId.FreePlayMoving, "free-play-moving", Safety, Quantity.Length, AtLeast, LimitSource.Geometry, WholeMechanism, InputId.FreePlay, InputId.EngineMovement, InputId.OuterBore, InputId.Wire, InputId.Bulkhead, InputId.OuterLength),
         Of(CheckId.OuterReach, "outer-reach", Safety, Quantity.Fraction, AtLeast, LimitSource.Geometry, WholeMechanism, InputId.EngineMovement, InputId.Bulkhead, InputId.OuterLength, InputId.OuterBendRadius),
         Of(CheckId.WideOpenLoaded, "wide-open-loaded", Function, Quantity.Length, AtLeast, LimitSource.Preference, WholeMechanism, InputId.AvailablePull, InputId.FreePlay, InputId.Groove, InputId.Rotation, InputId.ReturnSprings, InputId.Wire, InputId.OuterStiffness, InputId.OuterLength, InputId.Friction, InputId.OpeningDrag, InputId.ShaftDrag),

@@ -195,6 +195,9 @@ public enum CheckId
     /// <summary>Bends that spare outer adds.</summary>
     OuterSpare,
 
+    /// <summary>Whether the outer's line is known.</summary>
+    OuterLine,
+
     /// <summary>Free play left as the engine moves.</summary>
     FreePlayMoving,
 

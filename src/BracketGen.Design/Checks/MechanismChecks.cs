@@ -60,6 +60,7 @@ public static class MechanismChecks
     public static IEnumerable<Check> Of(Job job, MechanismReport report)
     {
         var cable = job.Vehicle.Cable;
+        yield return new(CheckId.OuterLine, job.Bulkhead is null ? 0 : 1, 1);
         if (report.Outer is { } outer)
         {
             var moved = Math.Min(outer.MinRadius, report.Movement.MinRadius ?? double.PositiveInfinity);

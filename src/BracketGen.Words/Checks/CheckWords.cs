@@ -184,6 +184,9 @@ public static class CheckWords
         CheckId.OuterSpare => new(
             "Bends that spare outer adds", "bends of the elastic line - minimum bends between stop and bulkhead; a full turn where the outer has to loop",
             "The outer is too long: the spare lies in bends, and friction grows with every one. Fit a shorter cable, or lead the spare with clips."),
+        CheckId.OuterLine => new(
+            "Line of the outer known", "1 if the job gives the bulkhead",
+            "Without the bulkhead nobody knows where the outer lies: it is not compared with keep-outs, and its bends are those of the profile. Give the bulkhead and the length of the outer, or follow the outer by hand."),
         CheckId.FreePlayMoving => new(
             "Free play left at the worst corner of the engine's movement", "minimum free play as set - 2 c Δβ: c half of (inside diameter of the outer - wire), Δβ the maximum change of the outer's bends in radians; twice c because a slack wire may lie on either side",
             "As the engine rocks, the outer's bends change and the wire goes taut: the cable opens the valve by itself. Give more free play, a lined outer that fits the wire, a longer way with wider bends, or hold the engine better."),
