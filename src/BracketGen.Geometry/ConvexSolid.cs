@@ -62,7 +62,9 @@ public sealed class ConvexSolid
                 var across = d - along * axis;
                 var length = across.Length;
                 var end = along >= 0 ? to : from;
-                return length > 0 ? end + radius / length * across : end;
+
+                // Along the axis every point of the end is farthest, and what is left across is round-off with any direction.
+                return length > Tolerance.Direction * d.Length ? end + radius / length * across : end;
             },
             0.5 * (from + to), 0);
     }

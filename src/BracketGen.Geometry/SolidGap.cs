@@ -25,6 +25,9 @@ public static class SolidGap
     /// <summary>Directions in which two overlapping solids are first tried to be taken apart.</summary>
     private const int Directions = 128;
 
+    /// <summary>How many of them are followed to the shortest way near by.</summary>
+    private const int Starts = 8;
+
     /// <summary>Gap between two solids (mm), never above the true one and within a micrometre of it; negative where they overlap.</summary>
     /// <param name="one">One solid.</param>
     /// <param name="other">The other.</param>
@@ -51,9 +54,14 @@ public static class SolidGap
             var length = nearest.Length;
             var corner = one.Farthest(-nearest) - other.Farthest(nearest);
             bound = Math.Max(bound, corner.Dot(nearest) / length);
-            if (length - bound <= Settled || Holds(simplex[..count], corner))
+            if (length - bound <= Settled)
             {
                 return bound;
+            }
+
+            if (Holds(simplex[..count], corner))
+            {
+                break;
             }
 
             simplex[count++] = corner;
@@ -63,14 +71,48 @@ public static class SolidGap
                 return null;
             }
 
-            // Round-off has the last word: no corner brings the simplex nearer any more.
+            // Round-off has the last word: no corner brings the simplex nearer any more, as with slivers.
             if (step > 0 && nearest.Length >= length)
             {
-                return bound;
+                break;
             }
         }
 
-        return bound;
+        return Math.Max(bound, Strip(one, other, nearest.Unit));
+    }
+
+    // The widest empty strip between the solids that is found from a direction on: its width is a lower bound of the distance. It rises towards
+    // the widest from wherever it is positive, for it is the least of many linear functions of the direction.
+    private static double Strip(ConvexSolid one, ConvexSolid other, Vector3 way)
+    {
+        double Across(Vector3 w) => (one.Farthest(-w) - other.Farthest(w)).Dot(w);
+        return Across(Turned(way, Across));
+    }
+
+    // The direction near a given one, length one, that is best by a measure: turned four ways by less and less.
+    private static Vector3 Turned(Vector3 way, Func<Vector3, double> measure)
+    {
+        var best = measure(way);
+        for (var turn = 0.2; turn > Settled; turn /= 2)
+        {
+            for (var again = true; again;)
+            {
+                var before = best;
+                var frame = Frame.FromZX(Vector3.Zero, way, Math.Abs(way.X) < 0.8 ? new(1, 0, 0) : new(0, 1, 0));
+                foreach (var aside in (Vector3[])[frame.X, frame.Y, -frame.X, -frame.Y])
+                {
+                    var turned = (frame.Z + turn * aside).Unit;
+                    if (measure(turned) is var found && found > best)
+                    {
+                        (way, best) = (turned, found);
+                    }
+                }
+
+                again = best > before + Settled;
+            }
+        }
+
+        return way;
     }
 
     private static bool Holds(ReadOnlySpan<Vector3> simplex, Vector3 corner)
@@ -174,43 +216,24 @@ public static class SolidGap
     private static double Overlap(ConvexSolid one, ConvexSolid other)
     {
         double Along(Vector3 way) => Math.Max(0, (one.Farthest(way) - other.Farthest(-way)).Dot(way));
-        var (best, least) = (new Vector3(0, 0, 1), double.PositiveInfinity);
-        void Try(Vector3 way)
-        {
-            if (Along(way) is var needed && needed < least)
-            {
-                (best, least) = (way, needed);
-            }
-        }
-
+        List<Vector3> ways = [];
         foreach (var sign in (double[])[-1, 1])
         {
-            Try(new(sign, 0, 0));
-            Try(new(0, sign, 0));
-            Try(new(0, 0, sign));
+            ways.AddRange([new(sign, 0, 0), new(0, sign, 0), new(0, 0, sign)]);
         }
 
         // Points on a spiral round the ball, spread evenly (the golden angle).
         for (var i = 0; i < Directions; i++)
         {
             var z = 1 - (2 * i + 1.0) / Directions;
-            var flat = Vector2.FromPolar(Math.Sqrt(1 - z * z), new(i * Math.PI * (3 - Math.Sqrt(5))));
-            Try(Vector3.From(flat, z));
+            ways.Add(Vector3.From(Vector2.FromPolar(Math.Sqrt(1 - z * z), new(i * Math.PI * (3 - Math.Sqrt(5)))), z));
         }
 
-        for (var width = 0.2; width > Settled; width /= 2)
+        // The way out has several shortest ones near by: the best starts are all followed.
+        var least = double.PositiveInfinity;
+        foreach (var start in ways.OrderBy(Along).Take(Starts))
         {
-            for (var again = true; again;)
-            {
-                var before = least;
-                var frame = Frame.FromZX(Vector3.Zero, best, Math.Abs(best.X) < 0.8 ? new(1, 0, 0) : new(0, 1, 0));
-                foreach (var turned in (Vector3[])[frame.X, frame.Y, -frame.X, -frame.Y])
-                {
-                    Try((frame.Z + width * turned).Unit);
-                }
-
-                again = least < before - Settled;
-            }
+            least = Math.Min(least, Along(Turned(start, w => -Along(w))));
         }
 
         return least;
