@@ -54,14 +54,9 @@ public static class SolidGap
             var length = nearest.Length;
             var corner = one.Farthest(-nearest) - other.Farthest(nearest);
             bound = Math.Max(bound, corner.Dot(nearest) / length);
-            if (length - bound <= Settled)
+            if (length - bound <= Settled || Holds(simplex[..count], corner))
             {
                 return bound;
-            }
-
-            if (Holds(simplex[..count], corner))
-            {
-                break;
             }
 
             simplex[count++] = corner;
@@ -71,48 +66,14 @@ public static class SolidGap
                 return null;
             }
 
-            // Round-off has the last word: no corner brings the simplex nearer any more, as with slivers.
+            // Round-off has the last word: no corner brings the simplex nearer any more.
             if (step > 0 && nearest.Length >= length)
             {
-                break;
+                return bound;
             }
         }
 
-        return Math.Max(bound, Strip(one, other, nearest.Unit));
-    }
-
-    // The widest empty strip between the solids that is found from a direction on: its width is a lower bound of the distance. It rises towards
-    // the widest from wherever it is positive, for it is the least of many linear functions of the direction.
-    private static double Strip(ConvexSolid one, ConvexSolid other, Vector3 way)
-    {
-        double Across(Vector3 w) => (one.Farthest(-w) - other.Farthest(w)).Dot(w);
-        return Across(Turned(way, Across));
-    }
-
-    // The direction near a given one, length one, that is best by a measure: turned four ways by less and less.
-    private static Vector3 Turned(Vector3 way, Func<Vector3, double> measure)
-    {
-        var best = measure(way);
-        for (var turn = 0.2; turn > Settled; turn /= 2)
-        {
-            for (var again = true; again;)
-            {
-                var before = best;
-                var frame = Frame.FromZX(Vector3.Zero, way, Math.Abs(way.X) < 0.8 ? new(1, 0, 0) : new(0, 1, 0));
-                foreach (var aside in (Vector3[])[frame.X, frame.Y, -frame.X, -frame.Y])
-                {
-                    var turned = (frame.Z + turn * aside).Unit;
-                    if (measure(turned) is var found && found > best)
-                    {
-                        (way, best) = (turned, found);
-                    }
-                }
-
-                again = best > before + Settled;
-            }
-        }
-
-        return way;
+        return bound;
     }
 
     private static bool Holds(ReadOnlySpan<Vector3> simplex, Vector3 corner)
@@ -233,9 +194,35 @@ public static class SolidGap
         var least = double.PositiveInfinity;
         foreach (var start in ways.OrderBy(Along).Take(Starts))
         {
-            least = Math.Min(least, Along(Turned(start, w => -Along(w))));
+            least = Math.Min(least, Along(Turned(start, Along)));
         }
 
         return least;
+    }
+
+    // The direction near a given one, length one, that is shortest by a measure: turned four ways by less and less.
+    private static Vector3 Turned(Vector3 way, Func<Vector3, double> measure)
+    {
+        var best = measure(way);
+        for (var turn = 0.2; turn > Settled; turn /= 2)
+        {
+            for (var again = true; again;)
+            {
+                var before = best;
+                var frame = Frame.FromZX(Vector3.Zero, way, Math.Abs(way.X) < 0.8 ? new(1, 0, 0) : new(0, 1, 0));
+                foreach (var aside in (Vector3[])[frame.X, frame.Y, -frame.X, -frame.Y])
+                {
+                    var turned = (frame.Z + turn * aside).Unit;
+                    if (measure(turned) is var found && found < best)
+                    {
+                        (way, best) = (turned, found);
+                    }
+                }
+
+                again = best < before - Settled;
+            }
+        }
+
+        return way;
     }
 }

@@ -4,7 +4,6 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Forces;
-using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Mechanism.Uncertainty;
@@ -25,9 +24,6 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
 
     /// <summary>How many times as many samples are taken where a limit lies within the sampling error.</summary>
     public const int MoreSamples = 8;
-
-    /// <summary>How well the lost motion is known, as a part of it (common practice, no source).</summary>
-    private const double LostMotionKnown = 0.3;
 
     /// <summary>The travel under load; null where the wire passes the throttle shaft within the sweep.</summary>
     public required LoadedTravel? Loaded { get; init; }
@@ -109,33 +105,10 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
     public static MechanismReport Of(
         Job job, Travel travel, StopPlacement? placement, Bracket? bracket, int samples = UsualSamples, double? give = null)
     {
-        var body = job.Body;
-        var cable = job.Vehicle.Cable;
-        var outer = placement is null ? null : OuterWay.Of(job, placement);
-        var friction = new CableFriction(cable.Friction, BendsOf(cable, outer))
-        {
-            OpeningDrag = cable.OpeningDrag.Value,
-            ClosingDrag = cable.ClosingDrag.Value,
-        };
-        var seat = travel.Closed.From + travel.Closed.Straight * travel.Closed.Direction;
-        var compliance = new CableCompliance
-        {
-            WireLength = cable.WireLength,
-            WireDiameter = cable.WireDiameter,
-            WireModulus = cable.WireModulus,
-            Fill = cable.WireFill,
-            OuterStiffness = cable.OuterStiffness,
-            Bracket = give ?? (bracket is null ? 0 : BracketCost.Give(bracket, 1)),
-        };
-        LoadedTravel? Under(CableFriction f) => travel.LeastArm > 0
-            ? LoadedTravel.Solve(body.Quadrant, seat, travel.FreePlay, travel.AvailablePull, body.Springs, f, compliance, body.ShaftDrag.Value)
-            : null;
-        var loaded = Under(friction);
+        var mechanism = LoadedMechanism.Of(job, travel, placement, bracket, samples, give);
+        var (outer, friction, loaded, pedal) = (mechanism.Outer, mechanism.Friction, mechanism.Loaded, job.Vehicle.Pedal);
         var movement = MovementStudy.Of(job, placement, outer);
         var moved = movement.MaxBend is { } bend && bend > friction.TotalBend ? friction with { TotalBend = bend } : friction;
-        var pedal = job.Vehicle.Pedal;
-        var uncertainTravel = Uncertain(job, body.Quadrant, seat, placement, bracket, loaded);
-        var uncertainty = Sample(uncertainTravel, samples);
         var report = new MechanismReport
         {
             Loaded = loaded,
@@ -143,13 +116,13 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
             Outer = outer,
             FootForces = loaded is null ? [] : FootForce.Loop(loaded, pedal),
             Movement = movement,
-            FootForceMoved = (moved == friction ? loaded : Under(moved)) is { } atCorner ? FootForce.Loop(atCorner, pedal).Max(f => f.Pressing) : null,
-            Return = ReturnStudy.Of(job, movement.Movement.IsAssumed ? friction : moved, moved, AreBendsAssumed(cable, outer), Under),
-            Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, body.Valve),
-            Sensor = body.Sensor,
-            Uncertainty = uncertainty,
-            UncertainTravel = uncertainTravel,
-            AdjusterRange = cable.OuterEnd.AdjusterRange,
+            FootForceMoved = (moved == friction ? loaded : mechanism.Under(moved)) is { } atCorner ? FootForce.Loop(atCorner, pedal).Max(f => f.Pressing) : null,
+            Return = ReturnStudy.Of(job, movement.Movement.IsAssumed ? friction : moved, moved, mechanism.AreBendsAssumed, mechanism.Under),
+            Progression = loaded is null ? null : Progression.Of(loaded, pedal.Lever, job.Body.Valve),
+            Sensor = job.Body.Sensor,
+            Uncertainty = mechanism.Uncertainty,
+            UncertainTravel = mechanism.UncertainTravel,
+            AdjusterRange = job.Vehicle.Cable.OuterEnd.AdjusterRange,
             BracketIsKnown = bracket is not null,
         };
         return report with { Checks = [.. MechanismChecks.Of(job, report)] };
@@ -157,52 +130,4 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
 
     /// <inheritdoc/>
     public MechanismReport Mirrored() => this with { Loaded = Loaded?.Mirrored(), Outer = Outer?.Mirrored() };
-
-    // The larger of what was measured and what is calculated. The shortest route only says what the bends come to at a minimum, so
-    // it is compared with a usual value.
-    private static Angle BendsOf(Cable cable, OuterFit? outer)
-    {
-        var given = cable.TotalBend.Evidence != Evidence.Assumed || AreBendsAssumed(cable, outer) ? cable.TotalBend.Max : 0;
-        return new(Math.Max(given, outer?.Bends?.Radians ?? 0));
-    }
-
-    private static bool AreBendsAssumed(Cable cable, OuterFit? outer) =>
-        cable.TotalBend.Evidence == Evidence.Assumed && outer is not { IsLaid: true };
-
-    private static UncertainTravel Uncertain(
-        Job job, Quadrant quadrant, Vector2 seat, StopPlacement? placement, Bracket? bracket, LoadedTravel? loaded)
-    {
-        var lost = loaded?.LostAtWideOpen ?? 0;
-        return new()
-        {
-            Quadrant = quadrant,
-            Seat = seat,
-            FreeInnerLength = job.Vehicle.Cable.FreeInnerLength,
-            AdjusterShift = placement?.AdjusterShift ?? 0,
-            AdjusterRange = job.Vehicle.Cable.OuterEnd.AdjusterRange,
-            FreePlay = job.Preferences.FreePlay,
-            MinFreePlay = job.Preferences.MinFreePlay,
-            AvailablePull = job.Vehicle.Pedal.AvailablePull,
-            LostMotion = new(lost, LostMotionKnown * lost),
-            SeatTolerances = bracket is null ? [] : [.. SeatTolerances.Of(bracket, job.Shop.Process), .. SeatTolerances.OfMount(bracket, job.Body.Mount)],
-        };
-    }
-
-    private static TravelUncertainty? Sample(UncertainTravel travel, int samples)
-    {
-        try
-        {
-            var sure = TravelUncertainty.Of(travel, samples);
-            return sure.Requirements.Any(r => IsClose(sure.ProbabilityOf(r), MechanismChecks.CheckOf(r).Limit))
-                ? TravelUncertainty.Of(travel, MoreSamples * samples)
-                : sure;
-        }
-        catch (ArgumentException)
-        {
-            return null; // The seat is so near that a deviation within its ± puts it inside the groove.
-        }
-    }
-
-    // More samples tell on which side of the limit it is.
-    private static bool IsClose(Probability found, double limit) => found.Value >= limit && found.LowerBound < limit;
 }

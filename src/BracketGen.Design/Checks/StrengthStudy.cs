@@ -6,25 +6,25 @@ using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Checks;
 
-/// <summary>Makes a bracket's strength report, and the mechanism's with the give that was found.</summary>
+/// <summary>Makes a bracket's strength report, from the mechanism with the give that was found.</summary>
 public static class StrengthStudy
 {
     /// <summary>Steps over the sweep in which the largest tension is looked for.</summary>
     private const int Steps = 24;
 
-    /// <summary>Both reports of a bracket.</summary>
+    /// <summary>The strength report of a bracket.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="travel">The travel with the stop where the bracket holds it.</param>
     /// <param name="placement">Where that is.</param>
     /// <param name="bracket">The bracket.</param>
     /// <param name="detail">How finely it is meshed.</param>
-    public static (StrengthReport Strength, MechanismReport Mechanism) Of(
+    public static StrengthReport Of(
         Job job, Travel travel, StopPlacement placement, Bracket bracket, StrengthDetail detail)
     {
         var prepared = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd).Prepare(detail.Size, detail.HoleSize, detail.BendRows);
         var atWideOpen = prepared.Under(ForceOf(1, travel.WideOpen));
         var give = LoadCase.SixFigures(Math.Max(0, atWideOpen.AlongForce));
-        var mechanism = MechanismReport.Of(job, travel, placement, bracket, give: give);
+        var mechanism = LoadedMechanism.Of(job, travel, placement, bracket, MechanismReport.UsualSamples, give);
         var (opening, atOpening) = LargestTension(mechanism, travel, job.Body.Springs);
         var (stamped, foot) = ProofTension(job, mechanism, atOpening);
         var underOpening = LoadCase.Of(prepared, opening.Opening == travel.WideOpen.Opening
@@ -46,7 +46,7 @@ public static class StrengthStudy
             YieldFactor = material.Yield / underStamped.LargestStress,
             EnduranceFactor = EnduranceFactor(underOpening.LargestStress, material.Endurance, material.Yield),
         };
-        return (report with { Checks = [.. StrengthChecks.Of(job, report)] }, mechanism);
+        return report with { Checks = [.. StrengthChecks.Of(job, report)] };
     }
 
     /// <summary>Safety factor of a stress that comes and goes (MPa), by the Soderberg line.</summary>
@@ -59,7 +59,7 @@ public static class StrengthStudy
     // The outer pushes the stop towards the quadrant, along the wire, as hard as the wire pulls.
     private static Vector3 ForceOf(double tension, TautWire wire) => -tension * Vector3.From(wire.Direction);
 
-    private static (TautWire Wire, double Tension) LargestTension(MechanismReport mechanism, Travel travel, ReturnSprings springs)
+    private static (TautWire Wire, double Tension) LargestTension(LoadedMechanism mechanism, Travel travel, ReturnSprings springs)
     {
         if (mechanism.Loaded is not { } loaded)
         {
@@ -77,7 +77,7 @@ public static class StrengthStudy
     /// The wire's tension at the stop with the pedal stamped on: the floor stops the pedal, and what is pulled beyond the wide-open stop
     /// stretches wire, outer and bracket; but never more than the foot can give.
     /// </summary>
-    private static (double Tension, double? Foot) ProofTension(Job job, MechanismReport mechanism, double opening)
+    private static (double Tension, double? Foot) ProofTension(Job job, LoadedMechanism mechanism, double opening)
     {
         var pedal = job.Vehicle.Pedal;
         var lever = pedal.Lever;

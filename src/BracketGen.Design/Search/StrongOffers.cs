@@ -9,11 +9,10 @@ namespace BracketGen.Design.Search;
 /// <summary>A bracket with its strength known.</summary>
 /// <param name="Offer">The bracket and its checks so far.</param>
 /// <param name="Strength">Whether it bends, shakes or cracks.</param>
-/// <param name="Mechanism">The mechanism with the give that was found.</param>
-public sealed record ProvenOffer(Offer Offer, StrengthReport Strength, MechanismReport Mechanism) : IMirrored<ProvenOffer>
+public sealed record ProvenOffer(Offer Offer, StrengthReport Strength) : IMirrored<ProvenOffer>
 {
     /// <inheritdoc/>
-    public ProvenOffer Mirrored() => new(Offer.Mirrored(), Strength.Mirrored(), Mechanism.Mirrored());
+    public ProvenOffer Mirrored() => new(Offer.Mirrored(), Strength.Mirrored());
 
     /// <summary>Whether it passes all strength checks.</summary>
     public bool IsStrong => Strength.Checks.All(CandidateSearch.IsGoodEnough);
@@ -64,8 +63,8 @@ public static class StrongOffers
     /// <summary>An offer with its strength.</summary>
     public static ProvenOffer Prove(Job job, Offer offer, StrengthDetail detail)
     {
-        var (strength, mechanism) = StrengthStudy.Of(job, offer.Candidate.Travel, offer.Candidate.Placement, offer.Candidate.Bracket, detail);
-        return new(offer with { GiveFound = strength.Opening.Give }, strength, mechanism);
+        var strength = StrengthStudy.Of(job, offer.Candidate.Travel, offer.Candidate.Placement, offer.Candidate.Bracket, detail);
+        return new(offer with { GiveFound = strength.Opening.Give }, strength);
     }
 
     // A lip does not lower the stress at the bend, but it stiffens the flange a lot: it is tried where only give or vibration fails.

@@ -62,7 +62,8 @@ public static class Designer
     {
         var travel = taken?.Candidate.Travel ?? NominalTravel(job);
         var checks = taken?.Checks ?? [.. BodyChecks.Of(job.Body), .. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job)];
-        var mechanism = proof?.Mechanism ?? known ?? MechanismReport.Of(job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket, samples);
+        var mechanism = known ?? MechanismReport.Of(
+            job, travel, taken?.Candidate.Placement, taken?.Candidate.Bracket, proof is null ? samples : MechanismReport.UsualSamples, proof?.Strength.GivePerTension);
         return new()
         {
             Job = job,
