@@ -54,7 +54,7 @@ internal sealed record LoadedMechanism
             WireModulus = cable.WireModulus,
             Fill = cable.WireFill,
             OuterStiffness = cable.OuterStiffness,
-            Bracket = give ?? (bracket is null ? 0 : BracketCost.Give(bracket, 1)),
+            Bracket = give ?? (bracket is null ? 0 : StopGive.Of(bracket, 1)),
         };
         LoadedTravel? Under(CableFriction f) => travel.LeastArm > 0
             ? LoadedTravel.Solve(body.Quadrant, seat, travel.FreePlay, travel.AvailablePull, body.Springs, f, compliance, body.ShaftDrag.Value)
