@@ -110,7 +110,6 @@ public static class RandomSolutions
             Bracket = bracket,
             Checks = travel.Checks,
             Remedy = travel.Remedy,
-            CandidateCount = 1,
         };
     }
 
@@ -136,7 +135,6 @@ public static class RandomSolutions
             Bracket = bracket,
             Checks = [.. checks],
             Remedy = TravelRemedy.For(candidate.Travel, job.Preferences.MinOverTravel),
-            CandidateCount = 1,
         });
     }
 
