@@ -15,60 +15,96 @@ internal static class OptMembrane
 {
     private const double AlphaB = 1.5;
 
-    /// <summary>Adds the 9 x 9 stiffness (N/mm, N, N·mm), rows first, to <paramref name="k"/>.</summary>
-    public static void AddStiffness(in LocalTriangle g, double thickness, SheetMaterial material, Span<double> k)
+    /// <summary>Fills <paramref name="k"/> with the 9 x 9 stiffness (N/mm, N, N·mm), rows first.</summary>
+    public static void Stiffness(in LocalTriangle g, double thickness, SheetMaterial material, Span<double> k)
     {
-        Span<double> e = stackalloc double[9];
+        Span<double> e = stackalloc double[9], b = stackalloc double[27], eb = stackalloc double[27];
         PlaneStress(material, e);
+        BasicStrain(g, b);
+        var volume = g.Area * thickness;
+        for (var c = 0; c < 9; c++)
+        {
+            eb[c] = volume * (e[0] * b[c] + e[1] * b[9 + c]);
+            eb[9 + c] = volume * (e[3] * b[c] + e[4] * b[9 + c]);
+            eb[18 + c] = volume * e[8] * b[18 + c];
+        }
 
-        Span<double> basic = stackalloc double[27];
-        BasicStrain(g, basic);
-        AddCongruence(basic, e, g.Area * thickness, k, 9);
+        for (var r = 0; r < 9; r++)
+        {
+            double b0 = b[r], b1 = b[9 + r], b2 = b[18 + r];
+            for (var c = r; c < 9; c++)
+            {
+                k[9 * r + c] = b0 * eb[c] + b1 * eb[9 + c] + b2 * eb[18 + c];
+            }
+        }
 
-        Span<double> t = stackalloc double[27], te = stackalloc double[9], natural = stackalloc double[9];
-        HierarchicalRotation(g, t);
+        Span<double> te = stackalloc double[9], natural = stackalloc double[9], q = stackalloc double[9], rotation = stackalloc double[9];
         NaturalToCartesian(g, te);
-        Congruence(te, e, natural);
-
+        natural.Clear();
+        AddCongruence(te, e, 1, natural);
         var beta = Beta0(material.PoissonsRatio);
-        Span<double> q = stackalloc double[9], rotation = stackalloc double[9];
         rotation.Clear();
         for (var side = 0; side < 3; side++)
         {
             QMatrix(g, side == 2 ? 0.5 : side == 0 ? 0.5 : 0, side == 2 ? 0 : 0.5, side == 0 ? 0 : 0.5, q);
-            AddCongruence(q, natural, 0.75 * beta * g.Area * thickness, rotation, 3);
+            AddCongruence(q, natural, 0.75 * beta * volume, rotation);
         }
 
-        AddCongruence(t, rotation, 1, k, 9);
+        // Corner rotations less the mean one: T = 1 on the rotations, and the same row of displacements for all three.
+        Span<double> mean = stackalloc double[9];
+        MeanRotation(g, mean);
+        double s0 = rotation[0] + rotation[3] + rotation[6], s1 = rotation[1] + rotation[4] + rotation[7], s2 = rotation[2] + rotation[5] + rotation[8];
+        ReadOnlySpan<double> sums = [s0, s1, s2];
+        var all = s0 + s1 + s2;
+        for (var r = 0; r < 9; r++)
+        {
+            for (var c = r; c < 9; c++)
+            {
+                var more = all * mean[r] * mean[c];
+                if (c % 3 == 2)
+                {
+                    more += mean[r] * sums[c / 3];
+                }
+
+                if (r % 3 == 2)
+                {
+                    more += sums[r / 3] * mean[c];
+                    if (c % 3 == 2)
+                    {
+                        more += rotation[3 * (r / 3) + c / 3];
+                    }
+                }
+
+                k[9 * r + c] = k[9 * c + r] = k[9 * r + c] + more;
+            }
+        }
     }
 
-    /// <summary>
-    /// Strain-displacement matrix (3 x 9; εx, εy, γxy) at triangle coordinates <paramref name="z1"/>, <paramref name="z2"/>,
-    /// <paramref name="z3"/>.
-    /// </summary>
-    public static void Strain(in LocalTriangle g, SheetMaterial material, double z1, double z2, double z3, Span<double> b)
+    /// <summary>Strains (εx, εy, γxy) at the three corners, one after the other, from the nine freedoms.</summary>
+    public static void CornerStrains(in LocalTriangle g, SheetMaterial material, ReadOnlySpan<double> freedoms, Span<double> strains)
     {
+        Span<double> b = stackalloc double[27], te = stackalloc double[9], q = stackalloc double[9], mean = stackalloc double[9];
         BasicStrain(g, b);
-        Span<double> t = stackalloc double[27], te = stackalloc double[9], q = stackalloc double[9];
-        HierarchicalRotation(g, t);
         NaturalToCartesian(g, te);
-        QMatrix(g, z1, z2, z3, q);
-        var factor = 1.5 * Math.Sqrt(Beta0(material.PoissonsRatio));
-        for (var i = 0; i < 3; i++)
+        MeanRotation(g, mean);
+        double e0 = 0, e1 = 0, e2 = 0, turn = 0;
+        for (var c = 0; c < 9; c++)
         {
-            for (var j = 0; j < 3; j++)
-            {
-                var teq = 0.0;
-                for (var m = 0; m < 3; m++)
-                {
-                    teq += te[3 * i + m] * q[3 * m + j];
-                }
+            e0 += b[c] * freedoms[c];
+            e1 += b[9 + c] * freedoms[c];
+            e2 += b[18 + c] * freedoms[c];
+            turn += mean[c] * freedoms[c];
+        }
 
-                for (var c = 0; c < 9; c++)
-                {
-                    b[9 * i + c] += factor * teq * t[9 * j + c];
-                }
-            }
+        double t0 = freedoms[2] + turn, t1 = freedoms[5] + turn, t2 = freedoms[8] + turn;
+        var factor = 1.5 * Math.Sqrt(Beta0(material.PoissonsRatio));
+        for (var corner = 0; corner < 3; corner++)
+        {
+            QMatrix(g, corner == 0 ? 1 : 0, corner == 1 ? 1 : 0, corner == 2 ? 1 : 0, q);
+            double n0 = factor * (q[0] * t0 + q[1] * t1 + q[2] * t2), n1 = factor * (q[3] * t0 + q[4] * t1 + q[5] * t2), n2 = factor * (q[6] * t0 + q[7] * t1 + q[8] * t2);
+            strains[3 * corner] = e0 + te[0] * n0 + te[1] * n1 + te[2] * n2;
+            strains[3 * corner + 1] = e1 + te[3] * n0 + te[4] * n1 + te[5] * n2;
+            strains[3 * corner + 2] = e2 + te[6] * n0 + te[7] * n1 + te[8] * n2;
         }
     }
 
@@ -108,20 +144,17 @@ internal static class OptMembrane
         }
     }
 
-    // Corner rotations less the mean rotation of the linear triangle: 3 x 9.
-    private static void HierarchicalRotation(in LocalTriangle g, Span<double> t)
+    // Less the mean rotation of the linear triangle: nine numbers, none for the rotations themselves.
+    private static void MeanRotation(in LocalTriangle g, Span<double> mean)
     {
         Span<double> x = [0, g.X2, g.X3], y = [0, 0, g.Y3];
         var scale = 1 / (4 * g.Area);
         for (var corner = 0; corner < 3; corner++)
         {
             int j = (corner + 1) % 3, k = (corner + 2) % 3;
-            for (var row = 0; row < 3; row++)
-            {
-                t[9 * row + 3 * corner] = scale * (x[k] - x[j]);
-                t[9 * row + 3 * corner + 1] = scale * (y[k] - y[j]);
-                t[9 * row + 3 * corner + 2] = row == corner ? 1 : 0;
-            }
+            mean[3 * corner] = scale * (x[k] - x[j]);
+            mean[3 * corner + 1] = scale * (y[k] - y[j]);
+            mean[3 * corner + 2] = 0;
         }
     }
 
@@ -162,31 +195,23 @@ internal static class OptMembrane
         q[8] = third / l13 * (z1 * b9 + z2 * b5 + z3 * b1);
     }
 
-    private static void Congruence(ReadOnlySpan<double> b, ReadOnlySpan<double> e, Span<double> result)
+    // Adds factor·bᵀ·e·b to k; all are 3 x 3.
+    private static void AddCongruence(ReadOnlySpan<double> b, ReadOnlySpan<double> e, double factor, Span<double> k)
     {
-        result.Clear();
-        AddCongruence(b, e, 1, result, 3);
-    }
-
-    /// <summary>Adds <paramref name="factor"/>·bᵀ·e·b to <paramref name="k"/>; b is 3 x <paramref name="columns"/>, e is 3 x 3.</summary>
-    internal static void AddCongruence(ReadOnlySpan<double> b, ReadOnlySpan<double> e, double factor, Span<double> k, int columns)
-    {
-        Span<double> eb = stackalloc double[3 * columns];
+        Span<double> eb = stackalloc double[9];
         for (var i = 0; i < 3; i++)
         {
-            for (var c = 0; c < columns; c++)
+            for (var c = 0; c < 3; c++)
             {
-                eb[columns * i + c] =
-                    factor * (e[3 * i] * b[c] + e[3 * i + 1] * b[columns + c] + e[3 * i + 2] * b[2 * columns + c]);
+                eb[3 * i + c] = factor * (e[3 * i] * b[c] + e[3 * i + 1] * b[3 + c] + e[3 * i + 2] * b[6 + c]);
             }
         }
 
-        for (var r = 0; r < columns; r++)
+        for (var r = 0; r < 3; r++)
         {
-            double b0 = b[r], b1 = b[columns + r], b2 = b[2 * columns + r];
-            for (var c = 0; c < columns; c++)
+            for (var c = 0; c < 3; c++)
             {
-                k[columns * r + c] += b0 * eb[c] + b1 * eb[columns + c] + b2 * eb[2 * columns + c];
+                k[3 * r + c] += b[r] * eb[c] + b[3 + r] * eb[3 + c] + b[6 + r] * eb[6 + c];
             }
         }
     }

@@ -18,37 +18,30 @@ internal static class ShellTriangle
     /// <summary>Fills <paramref name="k"/> with the stiffness (N/mm, N, N·mm).</summary>
     public static void Stiffness(in LocalTriangle g, double thickness, SheetMaterial material, Span<double> k)
     {
-        Span<double> membrane = stackalloc double[81], plate = stackalloc double[81], local = stackalloc double[Size * Size];
-        membrane.Clear();
-        plate.Clear();
-        local.Clear();
-        OptMembrane.AddStiffness(g, thickness, material, membrane);
-        DkmtPlate.AddStiffness(g, thickness, material, plate);
-        Scatter(membrane, MembraneFreedoms, local);
-        Scatter(plate, PlateFreedoms, local);
-        ToModel(g, local, k);
+        Span<double> membrane = stackalloc double[81], plate = stackalloc double[81];
+        OptMembrane.Stiffness(g, thickness, material, membrane);
+        DkmtPlate.Stiffness(g, thickness, material, plate);
+        ToModel(g, membrane, plate, k);
     }
 
     /// <summary>Fills <paramref name="m"/> with the consistent mass (tonne, tonne·mm, tonne·mm²).</summary>
     public static void Mass(in LocalTriangle g, double thickness, SheetMaterial material, Span<double> m)
     {
-        Span<double> plate = stackalloc double[81], local = stackalloc double[Size * Size];
-        plate.Clear();
-        local.Clear();
+        Span<double> membrane = stackalloc double[81], plate = stackalloc double[81];
+        membrane.Clear();
         var perArea = material.Density * thickness;
-        PlateMass.Add(g, perArea, perArea * thickness * thickness / 12, plate);
-        Scatter(plate, PlateFreedoms, local);
+        PlateMass.Fill(g, perArea, perArea * thickness * thickness / 12, plate);
         for (var i = 0; i < 3; i++)
         {
             for (var j = 0; j < 3; j++)
             {
                 var share = perArea * g.Area / 12 * (i == j ? 2 : 1);
-                local[Size * (6 * i) + 6 * j] += share;
-                local[Size * (6 * i + 1) + 6 * j + 1] += share;
+                membrane[9 * (3 * i) + 3 * j] = share;
+                membrane[9 * (3 * i + 1) + 3 * j + 1] = share;
             }
         }
 
-        ToModel(g, local, m);
+        ToModel(g, membrane, plate, m);
     }
 
     /// <summary>Turns the 18 freedoms <paramref name="u"/> of the model's axes into the triangle's own.</summary>
@@ -77,42 +70,40 @@ internal static class ShellTriangle
         }
     }
 
-    private static void Scatter(ReadOnlySpan<double> nine, ReadOnlySpan<int> freedoms, Span<double> local)
+    // Rᵀ K R in 3 x 3 blocks, R having the triangle's axes as rows. In the plane and across it nothing couples: in the triangle's own axes half of each block is empty.
+    private static void ToModel(in LocalTriangle g, ReadOnlySpan<double> membrane, ReadOnlySpan<double> plate, Span<double> model)
     {
-        for (var i = 0; i < 9; i++)
+        ReadOnlySpan<double> x = [g.Ex.X, g.Ex.Y, g.Ex.Z], y = [g.Ey.X, g.Ey.Y, g.Ey.Z], z = [g.Ez.X, g.Ez.Y, g.Ez.Z];
+        for (var i = 0; i < 3; i++)
         {
-            var row = Size * (6 * (i / 3) + freedoms[i % 3]);
-            for (var j = 0; j < 9; j++)
+            for (var j = i; j < 3; j++)
             {
-                local[row + 6 * (j / 3) + freedoms[j % 3]] += nine[9 * i + j];
-            }
-        }
-    }
-
-    // Rᵀ K R in 3 x 3 blocks, R having the triangle's axes as rows.
-    private static void ToModel(in LocalTriangle g, ReadOnlySpan<double> local, Span<double> model)
-    {
-        ReadOnlySpan<double> r = [g.Ex.X, g.Ex.Y, g.Ex.Z, g.Ey.X, g.Ey.Y, g.Ey.Z, g.Ez.X, g.Ez.Y, g.Ez.Z];
-        Span<double> kr = stackalloc double[9];
-        for (var bi = 0; bi < Size; bi += 3)
-        {
-            for (var bj = 0; bj < Size; bj += 3)
-            {
-                for (var i = 0; i < 3; i++)
+                var m = membrane[(27 * i + 3 * j)..];
+                var p = plate[(27 * i + 3 * j)..];
+                for (var c = 0; c < 3; c++)
                 {
-                    var row = Size * (bi + i) + bj;
-                    for (var j = 0; j < 3; j++)
+                    double xc = x[c], yc = y[c], zc = z[c];
+                    double tt0 = m[0] * xc + m[1] * yc, tt1 = m[9] * xc + m[10] * yc, tt2 = p[0] * zc;
+                    double rr0 = p[10] * xc + p[11] * yc, rr1 = p[19] * xc + p[20] * yc, rr2 = m[20] * zc;
+                    double tr0 = m[2] * zc, tr1 = m[11] * zc, tr2 = p[1] * xc + p[2] * yc;
+                    double rt0 = p[9] * zc, rt1 = p[18] * zc, rt2 = m[18] * xc + m[19] * yc;
+                    for (var r = 0; r < 3; r++)
                     {
-                        kr[3 * i + j] = local[row] * r[j] + local[row + 1] * r[3 + j] + local[row + 2] * r[6 + j];
-                    }
-                }
-
-                for (var i = 0; i < 3; i++)
-                {
-                    var row = Size * (bi + i) + bj;
-                    for (var j = 0; j < 3; j++)
-                    {
-                        model[row + j] = r[i] * kr[j] + r[3 + i] * kr[3 + j] + r[6 + i] * kr[6 + j];
+                        double xr = x[r], yr = y[r], zr = z[r];
+                        int translation = 6 * i + r, column = 6 * j + c;
+                        double tt = xr * tt0 + yr * tt1 + zr * tt2, tr = xr * tr0 + yr * tr1 + zr * tr2;
+                        double rt = xr * rt0 + yr * rt1 + zr * rt2, rr = xr * rr0 + yr * rr1 + zr * rr2;
+                        model[Size * translation + column] = tt;
+                        model[Size * translation + column + 3] = tr;
+                        model[Size * (translation + 3) + column] = rt;
+                        model[Size * (translation + 3) + column + 3] = rr;
+                        if (i != j)
+                        {
+                            model[Size * column + translation] = tt;
+                            model[Size * (column + 3) + translation] = tr;
+                            model[Size * column + translation + 3] = rt;
+                            model[Size * (column + 3) + translation + 3] = rr;
+                        }
                     }
                 }
             }

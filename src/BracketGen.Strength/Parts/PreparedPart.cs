@@ -12,15 +12,22 @@ namespace BracketGen.Strength.Parts;
 /// <param name="System">The factorised system.</param>
 public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel Model, ShellSystem System)
 {
+    /// <summary>Each node's share of a force on the seat.</summary>
+    internal ImmutableArray<(int Node, double Share)> SeatShares { get; } = SeatLoad.Shares(Flat, Part.Seat);
+
     /// <summary>What <paramref name="force"/> on the seat does.</summary>
     /// <param name="force">The force (N), in the axes of the folded part: the wire's tension, as the outer hands it to the stop.</param>
     public SeatResponse Under(Vector3 force)
     {
-        var loads = SeatLoad.Spread(Flat, Part.Seat, force);
-        var solution = System.Solve(loads);
-        var deflection = loads.Aggregate(Vector3.Zero, (sum, l) => sum + l.Force.Length * solution.Displacements[l.Node])
-            / loads.Sum(l => l.Force.Length);
-        return new(force, deflection, solution);
+        var solution = System.Solve(SeatShares.Select(s => new NodalLoad(s.Node, s.Share * force)));
+        var (deflection, sum) = (Vector3.Zero, 0.0);
+        foreach (var (node, share) in SeatShares)
+        {
+            deflection += Math.Abs(share) * solution.Displacements[node];
+            sum += Math.Abs(share);
+        }
+
+        return new(force, deflection / sum, solution);
     }
 
     /// <summary>The lowest <paramref name="count"/> natural vibrations, slowest first.</summary>

@@ -1,115 +1,59 @@
-using BracketGen.Strength.Model;
-
 namespace BracketGen.Strength.Solving;
 
 /// <summary>A symmetric sparse matrix of 6 x 6 blocks, one block row a node; both triangles are kept.</summary>
 /// <remarks>Written while it is assembled, only read afterwards.</remarks>
-internal sealed class BlockMatrix
+internal sealed class BlockMatrix(BlockPattern pattern)
 {
     /// <summary>Freedoms of a node.</summary>
     public const int Block = 6;
 
-    private const int BlockSize = Block * Block;
+    /// <summary>Numbers of a block.</summary>
+    public const int BlockSize = Block * Block;
 
-    private BlockMatrix(int[] rowStarts, int[] columns)
-    {
-        RowStarts = rowStarts;
-        Columns = columns;
-        Values = new double[columns.Length * BlockSize];
-    }
+    private readonly int[] _rowStarts = pattern.RowStarts;
+    private readonly int[] _columns = pattern.Columns;
+
+    /// <summary>Where the blocks stand.</summary>
+    public BlockPattern Pattern => pattern;
 
     /// <summary>Number of nodes.</summary>
-    public int Nodes => RowStarts.Length - 1;
-
-    /// <summary>Where the blocks of each node begin in <see cref="Columns"/>; one more at the end.</summary>
-    public int[] RowStarts { get; }
-
-    /// <summary>Column node of each block, ascending in a row.</summary>
-    public int[] Columns { get; }
+    public int Nodes => pattern.Nodes;
 
     /// <summary>The blocks, 36 numbers each, rows first.</summary>
-    public double[] Values { get; }
+    public double[] Values { get; } = new double[pattern.Columns.Length * BlockSize];
 
-    /// <summary>An empty matrix that couples the nodes of every triangle.</summary>
-    public static BlockMatrix For(int nodes, IReadOnlyList<Triangle> triangles)
+    /// <summary>Adds the 18 x 18 matrix of a triangle of the pattern, but for corners that are left out.</summary>
+    public void Add(int triangle, ReadOnlySpan<double> matrix)
     {
-        var starts = new int[nodes + 1];
-        foreach (var t in triangles)
+        for (var pair = 0; pair < 9; pair++)
         {
-            starts[t.A + 1] += 2;
-            starts[t.B + 1] += 2;
-            starts[t.C + 1] += 2;
-        }
-
-        for (var i = 0; i < nodes; i++)
-        {
-            starts[i + 1] += starts[i] + 1;
-        }
-
-        var fill = starts.AsSpan(0, nodes).ToArray();
-        var raw = new int[starts[nodes]];
-        for (var i = 0; i < nodes; i++)
-        {
-            raw[fill[i]++] = i;
-        }
-
-        foreach (var t in triangles)
-        {
-            (raw[fill[t.A]++], raw[fill[t.A]++]) = (t.B, t.C);
-            (raw[fill[t.B]++], raw[fill[t.B]++]) = (t.A, t.C);
-            (raw[fill[t.C]++], raw[fill[t.C]++]) = (t.A, t.B);
-        }
-
-        var rows = new int[nodes + 1];
-        var columns = new List<int>(raw.Length);
-        for (var i = 0; i < nodes; i++)
-        {
-            var row = raw.AsSpan(starts[i], starts[i + 1] - starts[i]);
-            row.Sort();
-            var last = -1;
-            foreach (var c in row)
+            var place = pattern.Places[9 * triangle + pair];
+            if (place < 0)
             {
-                if (c != last)
-                {
-                    columns.Add(c);
-                    last = c;
-                }
+                continue;
             }
 
-            rows[i + 1] = columns.Count;
-        }
-
-        return new(rows, [.. columns]);
-    }
-
-    /// <summary>Adds an 18 x 18 triangle matrix.</summary>
-    public void Add(Triangle t, ReadOnlySpan<double> matrix)
-    {
-        for (var i = 0; i < 3; i++)
-        {
-            for (var j = 0; j < 3; j++)
+            var block = Values.AsSpan(place * BlockSize, BlockSize);
+            var from = matrix[(18 * Block * (pair / 3) + Block * (pair % 3))..];
+            for (var r = 0; r < Block; r++)
             {
-                var block = Values.AsSpan(Find(t[i], t[j]) * BlockSize, BlockSize);
-                for (var r = 0; r < Block; r++)
-                {
-                    var row = matrix.Slice(18 * (6 * i + r) + 6 * j, Block);
-                    for (var c = 0; c < Block; c++)
-                    {
-                        block[Block * r + c] += row[c];
-                    }
-                }
+                var row = from.Slice(18 * r, Block);
+                var sum = block.Slice(Block * r, Block);
+                sum[0] += row[0];
+                sum[1] += row[1];
+                sum[2] += row[2];
+                sum[3] += row[3];
+                sum[4] += row[4];
+                sum[5] += row[5];
             }
         }
     }
 
-    /// <summary>Adds <paramref name="value"/> to the diagonal of a node's three displacements.</summary>
-    public void AddToDisplacements(int node, double value)
+    /// <summary>Adds <paramref name="value"/> to one diagonal entry of a node.</summary>
+    public void AddToDiagonal(int node, int freedom, double value)
     {
-        var block = Find(node, node) * BlockSize;
-        for (var i = 0; i < 3; i++)
-        {
-            Values[block + (Block + 1) * i] += value;
-        }
+        var block = _rowStarts[node] + _columns.AsSpan(_rowStarts[node], _rowStarts[node + 1] - _rowStarts[node]).IndexOf(node);
+        Values[block * BlockSize + (Block + 1) * freedom] += value;
     }
 
     /// <summary>The product with <paramref name="x"/>, six numbers a node, into <paramref name="result"/>.</summary>
@@ -118,10 +62,10 @@ internal sealed class BlockMatrix
         for (var i = 0; i < Nodes; i++)
         {
             double s0 = 0, s1 = 0, s2 = 0, s3 = 0, s4 = 0, s5 = 0;
-            for (var b = RowStarts[i]; b < RowStarts[i + 1]; b++)
+            for (var b = _rowStarts[i]; b < _rowStarts[i + 1]; b++)
             {
                 var v = Values.AsSpan(b * BlockSize, BlockSize);
-                var xj = x.Slice(Columns[b] * Block, Block);
+                var xj = x.Slice(_columns[b] * Block, Block);
                 double x0 = xj[0], x1 = xj[1], x2 = xj[2], x3 = xj[3], x4 = xj[4], x5 = xj[5];
                 s0 += v[0] * x0 + v[1] * x1 + v[2] * x2 + v[3] * x3 + v[4] * x4 + v[5] * x5;
                 s1 += v[6] * x0 + v[7] * x1 + v[8] * x2 + v[9] * x3 + v[10] * x4 + v[11] * x5;
@@ -135,31 +79,4 @@ internal sealed class BlockMatrix
             (y[0], y[1], y[2], y[3], y[4], y[5]) = (s0, s1, s2, s3, s4, s5);
         }
     }
-
-    /// <summary>A copy in which the rows and columns of <paramref name="held"/> freedoms are empty but for <paramref name="diagonal"/> times their own diagonal.</summary>
-    public BlockMatrix Without(IReadOnlyList<bool> held, double diagonal)
-    {
-        var copy = new BlockMatrix(RowStarts, Columns);
-        for (var i = 0; i < Nodes; i++)
-        {
-            for (var b = RowStarts[i]; b < RowStarts[i + 1]; b++)
-            {
-                var j = Columns[b];
-                for (var r = 0; r < Block; r++)
-                {
-                    for (var c = 0; c < Block; c++)
-                    {
-                        int row = i * Block + r, column = j * Block + c;
-                        var at = b * BlockSize + Block * r + c;
-                        copy.Values[at] = !held[row] && !held[column] ? Values[at] : row == column ? diagonal * Values[at] : 0;
-                    }
-                }
-            }
-        }
-
-        return copy;
-    }
-
-    private int Find(int row, int column) =>
-        Array.BinarySearch(Columns, RowStarts[row], RowStarts[row + 1] - RowStarts[row], column);
 }

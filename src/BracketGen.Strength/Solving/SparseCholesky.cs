@@ -11,12 +11,14 @@ internal sealed class SparseCholesky
 
     private readonly EliminationPlan _plan;
     private readonly double[][] _columns;
+    private readonly int _longest;
 
     private SparseCholesky(EliminationPlan plan, double[][] columns)
     {
         _plan = plan;
         _columns = columns;
         Entries = plan.Supernodes.Sum(s => (long)Block * s.Count * Block * s.Front);
+        _longest = plan.Supernodes.Max(s => (int?)FrontKernel.Stride(Block * s.Front)) ?? 0;
     }
 
     /// <summary>Numbers kept in L, zeros of merged groups and of the diagonal blocks' upper halves included.</summary>
@@ -26,7 +28,7 @@ internal sealed class SparseCholesky
     /// <exception cref="SingularSystemException">A pivot is zero or negative: some motion meets no stiffness.</exception>
     public static SparseCholesky Factorise(BlockMatrix matrix)
     {
-        var plan = EliminationPlan.For(matrix);
+        var plan = EliminationPlan.For(matrix.Pattern);
         var groups = plan.Supernodes;
         var place = new int[matrix.Nodes];
         for (var k = 0; k < place.Length; k++)
@@ -89,10 +91,10 @@ internal sealed class SparseCholesky
     {
         var order = _plan.Order;
         var work = new double[vectors.Length][];
-        var longest = _plan.Supernodes.Max(s => FrontKernel.Stride(Block * s.Front));
-        var y = new double[longest];
+        var buffers = new double[vectors.Length][];
         for (var v = 0; v < vectors.Length; v++)
         {
+            buffers[v] = new double[_longest];
             work[v] = new double[vectors[v].Length];
             for (var k = 0; k < order.Length; k++)
             {
@@ -102,18 +104,12 @@ internal sealed class SparseCholesky
 
         for (var g = 0; g < _plan.Supernodes.Length; g++)
         {
-            foreach (var x in work)
-            {
-                Forward(_plan.Supernodes[g], _columns[g], x, y);
-            }
+            Forward(_plan.Supernodes[g], _columns[g], work, buffers);
         }
 
         for (var g = _plan.Supernodes.Length - 1; g >= 0; g--)
         {
-            foreach (var x in work)
-            {
-                Backward(_plan.Supernodes[g], _columns[g], x, y);
-            }
+            Backward(_plan.Supernodes[g], _columns[g], work, buffers);
         }
 
         for (var v = 0; v < vectors.Length; v++)
@@ -132,9 +128,9 @@ internal sealed class SparseCholesky
         for (var i = 0; i < group.Count; i++)
         {
             var node = order[group.First + i];
-            for (var b = matrix.RowStarts[node]; b < matrix.RowStarts[node + 1]; b++)
+            for (var b = matrix.Pattern.RowStarts[node]; b < matrix.Pattern.RowStarts[node + 1]; b++)
             {
-                var other = place[matrix.Columns[b]];
+                var other = place[matrix.Pattern.Columns[b]];
                 if (other < group.First + i)
                 {
                     continue;
@@ -188,37 +184,59 @@ internal sealed class SparseCholesky
         y[(Block * group.Front)..].Clear();
     }
 
-    private static void Forward(EliminationPlan.Supernode group, double[] columns, double[] x, double[] buffer)
+    // A column serves all vectors while it is at hand.
+    private static void Forward(EliminationPlan.Supernode group, double[] columns, double[][] vectors, double[][] buffers)
     {
         int eliminated = Block * group.Count, stride = FrontKernel.Stride(Block * group.Front);
-        var y = buffer.AsSpan(0, stride);
-        Gather(group, x, y);
+        for (var v = 0; v < vectors.Length; v++)
+        {
+            Gather(group, vectors[v], buffers[v].AsSpan(0, stride));
+        }
+
         for (var c = 0; c < eliminated; c++)
         {
             var column = columns.AsSpan(c * stride, stride);
-            y[c] /= column[c];
-            FrontKernel.Subtract(y[(c + 1)..], column[(c + 1)..], y[c]);
+            foreach (var buffer in buffers)
+            {
+                var y = buffer.AsSpan(0, stride);
+                y[c] /= column[c];
+                FrontKernel.Subtract(y[(c + 1)..], column[(c + 1)..], y[c]);
+            }
         }
 
-        y[..eliminated].CopyTo(x.AsSpan(Block * group.First));
-        for (var i = 0; i < group.Rows.Length; i++)
+        for (var v = 0; v < vectors.Length; v++)
         {
-            y.Slice(Block * (group.Count + i), Block).CopyTo(x.AsSpan(Block * group.Rows[i]));
+            var (x, y) = (vectors[v], buffers[v]);
+            y.AsSpan(0, eliminated).CopyTo(x.AsSpan(Block * group.First));
+            for (var i = 0; i < group.Rows.Length; i++)
+            {
+                y.AsSpan(Block * (group.Count + i), Block).CopyTo(x.AsSpan(Block * group.Rows[i]));
+            }
         }
     }
 
-    private static void Backward(EliminationPlan.Supernode group, double[] columns, double[] x, double[] buffer)
+    private static void Backward(EliminationPlan.Supernode group, double[] columns, double[][] vectors, double[][] buffers)
     {
         int eliminated = Block * group.Count, stride = FrontKernel.Stride(Block * group.Front);
-        var y = buffer.AsSpan(0, stride);
-        Gather(group, x, y);
+        for (var v = 0; v < vectors.Length; v++)
+        {
+            Gather(group, vectors[v], buffers[v].AsSpan(0, stride));
+        }
+
         for (var c = eliminated - 1; c >= 0; c--)
         {
             var column = columns.AsSpan(c * stride, stride);
-            y[c] = (y[c] - FrontKernel.Dot(column[(c + 1)..], y[(c + 1)..])) / column[c];
+            foreach (var buffer in buffers)
+            {
+                var y = buffer.AsSpan(0, stride);
+                y[c] = (y[c] - FrontKernel.Dot(column[(c + 1)..], y[(c + 1)..])) / column[c];
+            }
         }
 
-        y[..eliminated].CopyTo(x.AsSpan(Block * group.First));
+        for (var v = 0; v < vectors.Length; v++)
+        {
+            buffers[v].AsSpan(0, eliminated).CopyTo(vectors[v].AsSpan(Block * group.First));
+        }
     }
 }
 
