@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
@@ -14,6 +15,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
 {
     private SeatResponse? _atWideOpen;
     private LoadCase? _opening;
+    private ImmutableArray<Mode>? _modes;
 
     // 1 N with the valve wide open: in proportion to it all that pulls the same way.
     private SeatResponse AtWideOpen => _atWideOpen ??= prepared.Under(ForceOf(1, tension.Stop.Travel.WideOpen));
@@ -42,7 +44,8 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
         return Array.Find(checks, c => c.Fails);
     }
 
-    /// <summary>The check of the first frequency where an upper bound of it shows that it fails; null where it does not show.</summary>
+    /// <summary>The check of the first frequency, where it fails; null where it does not, and where the engine is not known.</summary>
+    /// <remarks>Its value is an upper bound where that is enough: Rayleigh's quotient on the same mesh is never below the frequency found on it.</remarks>
     public Check? WeakInFrequency()
     {
         if (tension.Stop.Job.Body.Engine is not { } engine)
@@ -50,13 +53,15 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             return null;
         }
 
-        var check = new Check(CheckId.Resonance, LoadCase.SixFigures(Modes[0].Frequency), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency);
-        return check.Fails ? check : null;
+        Check Of(double frequency) => new(CheckId.Resonance, frequency, StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency);
+        Check AtMost(double bound) => Of(LoadCase.SixFigures((1 + JudgeTolerance.RoundOff) * bound));
+        return AtMost(prepared.FirstFrequencyAtMost()) is { Fails: true } low ? low
+            : AtMost(prepared.FirstFrequencyCloselyAtMost()) is { Fails: true } closer ? closer
+            : Of(LoadCase.SixFigures(Modes[0].Frequency)) is { Fails: true } found ? found
+            : null;
     }
 
-    private System.Collections.Immutable.ImmutableArray<Mode>? _modes;
-
-    private System.Collections.Immutable.ImmutableArray<Mode> Modes => _modes ??= prepared.LowestModes(StrengthReport.ModeCount);
+    private ImmutableArray<Mode> Modes => _modes ??= prepared.LowestModes(StrengthReport.ModeCount);
 
     /// <summary>The whole report.</summary>
     public StrengthReport Report()

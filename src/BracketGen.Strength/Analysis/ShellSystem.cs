@@ -61,6 +61,67 @@ public sealed class ShellSystem
         // A held freedom gives zero here and its value below.
         var part = _free.Reduced(right);
         _factor.Solve(part);
+        return SolutionOf(part, force);
+    }
+
+    /// <summary>The responses to several sets of loads, to be combined: what the free nodes do. Given displacements are left out.</summary>
+    internal UnitResponses Unit(params ReadOnlySpan<IEnumerable<NodalLoad>> loads)
+    {
+        var (forces, parts) = (new double[loads.Length][], new double[loads.Length][]);
+        for (var i = 0; i < loads.Length; i++)
+        {
+            forces[i] = ForcesOf(loads[i]);
+            parts[i] = _free.Reduced(forces[i]);
+        }
+
+        double[][] right = [.. parts.Select(p => p.AsSpan().ToArray())];
+        _factor.Solve(parts);
+        return new(forces, right, parts);
+    }
+
+    /// <summary>The response to a combination of loads whose responses are known.</summary>
+    internal StaticSolution Combine(UnitResponses unit, params ReadOnlySpan<double> factors)
+    {
+        var (part, force) = (new double[unit.Vectors[0].Length], new double[unit.Loads[0].Length]);
+        for (var i = 0; i < factors.Length; i++)
+        {
+            FrontKernel.Subtract(part, unit.Vectors[i], -factors[i]);
+            FrontKernel.Subtract(force, unit.Loads[i], -factors[i]);
+        }
+
+        return SolutionOf(part, force);
+    }
+
+    /// <summary>The first natural frequency is never above this (Hz): Rayleigh's quotient over the responses to loads.</summary>
+    internal double FirstFrequencyAtMost(UnitResponses unit) => FrequencyOf(RitzValue.Lowest(unit.Vectors, unit.Forces, Mass));
+
+    /// <summary>
+    /// The responses to the inertia of shapes near the lowest modes, with a little of everything else: their quotient lies closer above the first frequency, and the
+    /// modes are soon found from them.
+    /// </summary>
+    internal UnitResponses NearModes(UnitResponses unit)
+    {
+        var forces = BlockLanczos.Forces(Mass, unit.Vectors);
+        double[][] vectors = [.. forces.Select(f => f.AsSpan().ToArray())];
+        _factor.Solve(vectors);
+        return new([], forces, vectors);
+    }
+
+    /// <summary>The lowest <paramref name="count"/> natural vibrations, slowest first.</summary>
+    /// <exception cref="InvalidOperationException">The material has no density.</exception>
+    public ImmutableArray<Mode> LowestModes(int count) => LowestModes(count, null);
+
+    /// <summary>The same, from shapes of <see cref="NearModes"/>.</summary>
+    internal ImmutableArray<Mode> LowestModes(int count, UnitResponses? near)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        double[][]? start = near is null ? null : [.. near.Vectors.Select(v => v.AsSpan().ToArray())];
+        var (values, vectors) = BlockLanczos.Lowest(_factor, Mass, count, start);
+        return [.. values.Select((v, i) => ToMode(FrequencyOf(v), _free.Whole(vectors[i])))];
+    }
+
+    private StaticSolution SolutionOf(double[] part, double[] force)
+    {
         var u = _free.Whole(part);
         for (var i = 0; i < u.Length; i++)
         {
@@ -76,14 +137,7 @@ public sealed class ShellSystem
         });
     }
 
-    /// <summary>The lowest <paramref name="count"/> natural vibrations, slowest first.</summary>
-    /// <exception cref="InvalidOperationException">The material has no density.</exception>
-    public ImmutableArray<Mode> LowestModes(int count)
-    {
-        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
-        var (values, vectors) = BlockLanczos.Lowest(_factor, Mass, count);
-        return [.. values.Select((v, i) => ToMode(Math.Sqrt(v) / (2 * Math.PI), _free.Whole(vectors[i])))];
-    }
+    private static double FrequencyOf(double eigenvalue) => Math.Sqrt(eigenvalue) / (2 * Math.PI);
 
     private BlockMatrix Mass => _mass ??= _model.Material.Density > 0
         ? Assembly.Mass(_model, _free)
@@ -141,6 +195,12 @@ public sealed class ShellSystem
 
     private static Vector3 At(double[] u, int i) => new(u[i], u[i + 1], u[i + 2]);
 }
+
+/// <summary>What the free nodes do under several sets of loads.</summary>
+/// <param name="Loads">The loads on all nodes, six numbers a node; empty where they were not given so.</param>
+/// <param name="Forces">The loads on the free nodes.</param>
+/// <param name="Vectors">Their displacements and rotations.</param>
+internal sealed record UnitResponses(double[][] Loads, double[][] Forces, double[][] Vectors);
 
 /// <summary>One natural vibration of the held part, without damping.</summary>
 /// <param name="Frequency">Natural frequency (Hz).</param>
