@@ -94,17 +94,16 @@ public sealed class SolverTests
     private static Matrix<double> Dense(BlockMatrix matrix)
     {
         var dense = Matrix<double>.Build.Dense(matrix.Nodes * 6, matrix.Nodes * 6);
-        for (var i = 0; i < matrix.Nodes; i++)
+        var (unit, column) = (new double[matrix.Nodes * 6], new double[matrix.Nodes * 6]);
+        for (var c = 0; c < unit.Length; c++)
         {
-            for (var b = matrix.Pattern.RowStarts[i]; b < matrix.Pattern.RowStarts[i + 1]; b++)
-            {
-                for (var e = 0; e < 36; e++)
-                {
-                    dense[6 * i + e / 6, 6 * matrix.Pattern.Columns[b] + e % 6] = matrix.Values[36 * b + e];
-                }
-            }
+            unit[c] = 1;
+            matrix.Multiply(unit, column);
+            dense.SetColumn(c, column);
+            unit[c] = 0;
         }
 
+        Assert.True((dense - dense.Transpose()).FrobeniusNorm() <= 1e-13 * dense.FrobeniusNorm());
         return dense;
     }
 }

@@ -50,6 +50,15 @@ internal sealed class StopTension
     /// <summary>The most that a foot can put on the wire (N), and never less than <see cref="Largest"/>.</summary>
     public double ByFoot { get; }
 
+    /// <summary>The give (mm/N) above which the stop fails its limit for certain; infinite where the largest tension pulls another way than that of the proof load.</summary>
+    public double LargestGive => IsLargestWideOpen ? (1 + JudgeTolerance.RoundOff) * Stop.Job.Preferences.MaxGive / Largest : double.PositiveInfinity;
+
+    /// <summary>What 1 N of tension puts on the stop, valve wide open: the outer pushes it towards the quadrant, along the wire, as hard as the wire pulls.</summary>
+    public Vector3 UnitForce => -Vector3.From(Stop.Travel.WideOpen.Direction);
+
+    /// <summary>The same where the tension of an ordinary opening is largest.</summary>
+    public Vector3 UnitForceAtLargest => -Vector3.From(AtLargest.Direction);
+
     /// <summary>The tension of the proof load is never below this (N) on a bracket with a give of at most <paramref name="give"/>.</summary>
     /// <remarks>
     /// The floor puts T = (o - d)/c on the wire, with o the over-travel, d what the drag takes of it and c = c₀ + g the lost motion for 1 N: less, the larger

@@ -8,7 +8,7 @@ namespace BracketGen.Strength.Analysis;
 /// <summary>Stiffness and mass of a model on its free nodes, summed over the triangles in their order.</summary>
 internal static class Assembly
 {
-    private const int Block = BlockMatrix.Block;
+    private const int Block = Block6.Order;
 
     /// <summary>
     /// The stiffness: a held freedom of a free node has only its own diagonal. With it the forces that given displacements take (six a node; null
@@ -20,7 +20,7 @@ internal static class Assembly
         ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
         var matrix = new BlockMatrix(free.Pattern);
         var fromGiven = free.HasGiven ? new double[nodes.Length * Block] : null;
-        Span<double> k = stackalloc double[ShellTriangle.Size * ShellTriangle.Size];
+        Span<double> k = stackalloc double[CornerBlocks.Length];
         for (var t = 0; t < triangles.Length; t++)
         {
             var corners = triangles[t];
@@ -48,7 +48,7 @@ internal static class Assembly
         ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
         ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
         var matrix = new BlockMatrix(free.Pattern);
-        Span<double> m = stackalloc double[ShellTriangle.Size * ShellTriangle.Size];
+        Span<double> m = stackalloc double[CornerBlocks.Length];
         for (var t = 0; t < triangles.Length; t++)
         {
             var corners = triangles[t];
@@ -80,7 +80,7 @@ internal static class Assembly
         ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
         ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
         var reaction = new double[u.Length];
-        Span<double> k = stackalloc double[ShellTriangle.Size * ShellTriangle.Size];
+        Span<double> k = stackalloc double[CornerBlocks.Length];
         foreach (var corners in triangles)
         {
             if ((free.HasHeld(corners.A) || free.HasHeld(corners.B) || free.HasHeld(corners.C)) && (free.HasGiven || !free.IsAtRest(corners)))
@@ -98,8 +98,10 @@ internal static class Assembly
         return reaction;
     }
 
-    private static void AddForces(Triangle corners, ReadOnlySpan<double> k, double[] u, double[] force)
+    private static void AddForces(Triangle corners, ReadOnlySpan<double> blocks, double[] u, double[] force)
     {
+        Span<double> k = stackalloc double[ShellTriangle.Size * ShellTriangle.Size];
+        CornerBlocks.Expand(blocks, k);
         for (var r = 0; r < ShellTriangle.Size; r++)
         {
             var sum = 0.0;

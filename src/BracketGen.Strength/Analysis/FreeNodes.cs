@@ -1,3 +1,4 @@
+using BracketGen.Strength.Elements;
 using BracketGen.Strength.Model;
 using BracketGen.Strength.Solving;
 
@@ -6,7 +7,7 @@ namespace BracketGen.Strength.Analysis;
 /// <summary>What of a model can move: nodes held in all six freedoms are left out of every matrix.</summary>
 internal sealed class FreeNodes
 {
-    private const int Block = BlockMatrix.Block;
+    private const int Block = Block6.Order;
 
     private readonly bool[] _held;
     private readonly int[] _numbers;
@@ -72,26 +73,24 @@ internal sealed class FreeNodes
     /// <summary>Whether nothing of a triangle can move, or is moved.</summary>
     public bool IsAtRest(Triangle t) => _numbers[t.A] < 0 && _numbers[t.B] < 0 && _numbers[t.C] < 0;
 
-    /// <summary>Empties the rows and columns of held freedoms in an 18 x 18 matrix of a triangle, but for <paramref name="diagonal"/> times their own diagonal.</summary>
-    public void Restrict(Triangle t, double diagonal, Span<double> matrix)
+    /// <summary>Empties the rows and columns of held freedoms in the matrix of a triangle, but for <paramref name="diagonal"/> times their own diagonal.</summary>
+    public void Restrict(Triangle t, double diagonal, Span<double> blocks)
     {
         if (!_someArePartlyHeld)
         {
             return;
         }
 
-        for (var f = 0; f < 18; f++)
+        for (var pair = 0; pair < CornerBlocks.Pairs; pair++)
         {
-            if (_held[t[f / Block] * Block + f % Block])
+            var (i, j) = CornerBlocks.Corners(pair);
+            for (var entry = 0; entry < Block6.Size; entry++)
             {
-                var own = diagonal * matrix[19 * f];
-                matrix.Slice(18 * f, 18).Clear();
-                for (var r = 0; r < 18; r++)
+                int r = entry / Block, c = entry % Block;
+                if (IsHeld(t[i], r) || IsHeld(t[j], c))
                 {
-                    matrix[18 * r + f] = 0;
+                    blocks[Block6.Size * pair + Block6.At(r, c)] *= i == j && r == c ? diagonal : 0;
                 }
-
-                matrix[19 * f] = own;
             }
         }
     }

@@ -9,7 +9,7 @@ namespace BracketGen.Strength.Analysis;
 /// <summary>A model whose stiffness is assembled and factorised: any number of load sets and modes follow cheaply.</summary>
 public sealed class ShellSystem
 {
-    private const int Block = BlockMatrix.Block;
+    private const int Block = Block6.Order;
 
     private readonly ShellModel _model;
     private readonly FreeNodes _free;

@@ -1,4 +1,3 @@
-using BracketGen.Geometry;
 using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Elements;
@@ -15,17 +14,19 @@ internal static class DkmtPlate
 {
     private const double ShearCorrection = 5.0 / 6;
 
-    /// <summary>Fills <paramref name="k"/> with the 9 x 9 stiffness (N/mm, N, N·mm), rows first.</summary>
+    /// <summary>Fills <paramref name="k"/> with the 9 x 9 stiffness (N/mm, N, N·mm), as <see cref="Rows"/> pads it.</summary>
     /// <remarks>
     /// Curvature and shear come from six numbers: three constant curvatures and the three quadratic rotations of the sides. The stiffness is
     /// integrated for those and carried to the freedoms once.
     /// </remarks>
     public static void Stiffness(in LocalTriangle g, double thickness, SheetMaterial material, Span<double> k)
     {
-        Span<double> e = stackalloc double[9], six = stackalloc double[54], inner = stackalloc double[36], p = stackalloc double[9], s = stackalloc double[6];
+        Span<double> e = stackalloc double[9], six = stackalloc double[6 * Rows.Stride], stressed = stackalloc double[6 * Rows.Stride];
+        Span<double> inner = stackalloc double[36], p = stackalloc double[9], s = stackalloc double[6], corners = stackalloc double[18];
         OptMembrane.PlaneStress(material, e);
         var sides = new Sides(g, thickness, material.PoissonsRatio);
-        SixNumbers(g, sides, six);
+        SixNumbers(sides, six);
+        ShearAtCorners(sides, corners);
         inner.Clear();
         var bending = g.Area / 3 * thickness * thickness * thickness / 12;
         var shear = g.Area / 3 * ShearCorrection * thickness * material.YoungsModulus / (2 * (1 + material.PoissonsRatio));
@@ -35,17 +36,22 @@ internal static class DkmtPlate
         for (var point = 0; point < 3; point++)
         {
             double z1 = point == 1 ? 0 : 0.5, z2 = point == 2 ? 0 : 0.5, z3 = point == 0 ? 0 : 0.5;
-            SideCurvature(g, sides, z1, z2, z3, p);
-            ShearStrain(sides, z1, z2, z3, s);
+            SideCurvature(sides, z1, z2, z3, p);
+            for (var c = 0; c < 6; c++)
+            {
+                s[c] = z1 * corners[c] + z2 * corners[6 + c] + z3 * corners[12 + c];
+            }
+
             for (var c = 0; c < 3; c++)
             {
                 double e0 = bending * (e[0] * p[c] + e[1] * p[3 + c]), e1 = bending * (e[3] * p[c] + e[4] * p[3 + c]), e2 = bending * e[8] * p[6 + c];
                 inner[3 + c] += e0;
                 inner[9 + c] += e1;
                 inner[15 + c] += e2;
+                double s0 = shear * s[c], s1 = shear * s[3 + c];
                 for (var r = 0; r < 3; r++)
                 {
-                    inner[6 * (3 + r) + 3 + c] += p[r] * e0 + p[3 + r] * e1 + p[6 + r] * e2 + shear * (s[r] * s[c] + s[3 + r] * s[3 + c]);
+                    inner[6 * (3 + r) + 3 + c] += p[r] * e0 + p[3 + r] * e1 + p[6 + r] * e2 + s[r] * s0 + s[3 + r] * s1;
                 }
             }
         }
@@ -58,24 +64,8 @@ internal static class DkmtPlate
             }
         }
 
-        Span<double> half = stackalloc double[54];
-        for (var r = 0; r < 6; r++)
-        {
-            for (var c = 0; c < 9; c++)
-            {
-                half[9 * r + c] = inner[6 * r] * six[c] + inner[6 * r + 1] * six[9 + c] + inner[6 * r + 2] * six[18 + c]
-                    + inner[6 * r + 3] * six[27 + c] + inner[6 * r + 4] * six[36 + c] + inner[6 * r + 5] * six[45 + c];
-            }
-        }
-
-        for (var r = 0; r < 9; r++)
-        {
-            for (var c = r; c < 9; c++)
-            {
-                k[9 * r + c] = k[9 * c + r] = six[r] * half[c] + six[9 + r] * half[9 + c] + six[18 + r] * half[18 + c]
-                    + six[27 + r] * half[27 + c] + six[36 + r] * half[36 + c] + six[45 + r] * half[45 + c];
-            }
-        }
+        Rows.Multiply(inner, 6, six, stressed);
+        Rows.Congruence(six, 6, stressed, k);
     }
 
     /// <summary>
@@ -84,15 +74,15 @@ internal static class DkmtPlate
     public static void CornerCurvatures(
         in LocalTriangle g, double thickness, SheetMaterial material, ReadOnlySpan<double> freedoms, Span<double> curvatures)
     {
-        Span<double> six = stackalloc double[54], p = stackalloc double[9], q = stackalloc double[6];
+        Span<double> six = stackalloc double[6 * Rows.Stride], p = stackalloc double[9], q = stackalloc double[6];
         var sides = new Sides(g, thickness, material.PoissonsRatio);
-        SixNumbers(g, sides, six);
+        SixNumbers(sides, six);
         for (var r = 0; r < 6; r++)
         {
             var sum = 0.0;
             for (var c = 0; c < 9; c++)
             {
-                sum += six[9 * r + c] * freedoms[c];
+                sum += six[Rows.Stride * r + c] * freedoms[c];
             }
 
             q[r] = sum;
@@ -100,7 +90,7 @@ internal static class DkmtPlate
 
         for (var corner = 0; corner < 3; corner++)
         {
-            SideCurvature(g, sides, corner == 0 ? 1 : 0, corner == 1 ? 1 : 0, corner == 2 ? 1 : 0, p);
+            SideCurvature(sides, corner == 0 ? 1 : 0, corner == 1 ? 1 : 0, corner == 2 ? 1 : 0, p);
             for (var i = 0; i < 3; i++)
             {
                 curvatures[3 * corner + i] = q[i] + p[3 * i] * q[3] + p[3 * i + 1] * q[4] + p[3 * i + 2] * q[5];
@@ -108,97 +98,90 @@ internal static class DkmtPlate
         }
     }
 
-    // Rows 0 to 2: the constant curvatures; rows 3 to 5: the quadratic part of the tangential rotation at each mid-side. 6 x 9.
-    private static void SixNumbers(in LocalTriangle g, in Sides sides, Span<double> six)
+    // Rows 0 to 2: the constant curvatures; rows 3 to 5: the quadratic part of the tangential rotation at each mid-side. Six rows.
+    private static void SixNumbers(in Sides sides, Span<double> six)
     {
         six.Clear();
-        ReadOnlySpan<double> zx = [sides.Zx.X, sides.Zx.Y, 0], zy = [sides.Zy.X, sides.Zy.Y, sides.Zy.Z];
         for (var i = 0; i < 3; i++)
         {
             int rx = 3 * i + 1, ry = rx + 1;
-            six[ry] = zx[i];
-            six[9 + rx] = -zy[i];
-            six[18 + ry] = zy[i];
-            six[18 + rx] = -zx[i];
+            six[ry] = sides.Zx[i];
+            six[Rows.Stride + rx] = -sides.Zy[i];
+            six[2 * Rows.Stride + ry] = sides.Zy[i];
+            six[2 * Rows.Stride + rx] = -sides.Zx[i];
         }
 
         for (var side = 0; side < 3; side++)
         {
-            var (length, cos, sin, flexibility) = sides[side];
-            var factor = -1.5 / (length * (1 + flexibility));
-            var half = factor * length / 2;
-            int i = 27 + 9 * side + 3 * side, j = 27 + 9 * side + 3 * ((side + 1) % 3);
+            var factor = -1.5 / (sides.Length[side] * (1 + sides.Flexibility[side]));
+            var half = factor * sides.Length[side] / 2;
+            int i = Rows.Stride * (3 + side) + 3 * side, j = Rows.Stride * (3 + side) + 3 * ((side + 1) % 3);
             six[i] = -factor;
             six[j] = factor;
-            six[i + 1] = six[j + 1] = -half * sin;
-            six[i + 2] = six[j + 2] = half * cos;
+            six[i + 1] = six[j + 1] = -half * sides.Sin[side];
+            six[i + 2] = six[j + 2] = half * sides.Cos[side];
         }
     }
 
     // What the sides' rotations add to the curvatures: 3 x 3.
-    private static void SideCurvature(in LocalTriangle g, in Sides sides, double z1, double z2, double z3, Span<double> p)
+    private static void SideCurvature(in Sides sides, double z1, double z2, double z3, Span<double> p)
     {
-        ReadOnlySpan<double> z = [z1, z2, z3], zx = [sides.Zx.X, sides.Zx.Y, 0], zy = [sides.Zy.X, sides.Zy.Y, sides.Zy.Z];
-        for (var side = 0; side < 3; side++)
+        Add(sides, 0, z1, z2, 1, p);
+        Add(sides, 1, z2, z3, 2, p);
+        Add(sides, 2, z3, z1, 0, p);
+
+        static void Add(in Sides sides, int side, double zi, double zj, int next, Span<double> p)
         {
-            int i = side, j = (side + 1) % 3;
-            var (_, cos, sin, _) = sides[side];
-            double px = 4 * (z[i] * zx[j] + z[j] * zx[i]), py = 4 * (z[i] * zy[j] + z[j] * zy[i]);
+            double px = 4 * (zi * sides.Zx[next] + zj * sides.Zx[side]), py = 4 * (zi * sides.Zy[next] + zj * sides.Zy[side]);
+            double cos = sides.Cos[side], sin = sides.Sin[side];
             p[side] = px * cos;
             p[3 + side] = py * sin;
             p[6 + side] = py * cos + px * sin;
         }
     }
 
-    // Shear constant along each side, carried to the corners and interpolated linearly: 2 x 3 from the sides' rotations.
-    private static void ShearStrain(in Sides sides, double z1, double z2, double z3, Span<double> s)
+    // Shear constant along each side, carried to each corner from the two sides that meet there: 2 x 3 a corner, from the sides' rotations.
+    private static void ShearAtCorners(in Sides sides, Span<double> corners)
     {
-        ReadOnlySpan<double> z = [z1, z2, z3];
-        s.Clear();
+        corners.Clear();
         for (var corner = 0; corner < 3; corner++)
         {
-            int out_ = corner, in_ = (corner + 2) % 3;
-            var (_, cosK, sinK, flexibilityK) = sides[out_];
-            var (_, cosM, sinM, flexibilityM) = sides[in_];
-            double phiK = -2.0 / 3 * flexibilityK, phiM = -2.0 / 3 * flexibilityM;
-            var scale = z[corner] / (cosK * sinM - cosM * sinK);
-            s[out_] += scale * sinM * phiK;
-            s[in_] -= scale * sinK * phiM;
-            s[3 + out_] -= scale * cosM * phiK;
-            s[3 + in_] += scale * cosK * phiM;
+            int out_ = corner, in_ = corner == 0 ? 2 : corner - 1;
+            double cosK = sides.Cos[out_], sinK = sides.Sin[out_], cosM = sides.Cos[in_], sinM = sides.Sin[in_];
+            var scale = 1 / (cosK * sinM - cosM * sinK);
+            double phiK = -2.0 / 3 * sides.Flexibility[out_] * scale, phiM = -2.0 / 3 * sides.Flexibility[in_] * scale;
+            var s = corners.Slice(6 * corner, 6);
+            s[out_] = sinM * phiK;
+            s[in_] = -sinK * phiM;
+            s[3 + out_] = -cosM * phiK;
+            s[3 + in_] = cosK * phiM;
         }
     }
 
     // The sides 12, 23, 31 and the slopes of the triangle coordinates.
-    private readonly struct Sides
+    private readonly ref struct Sides
     {
-        private readonly (double Length, double Cos, double Sin, double Flexibility) _a, _b, _c;
-
         public Sides(in LocalTriangle g, double thickness, double nu)
         {
-            _a = Of(g.X2, 0, thickness, nu);
-            _b = Of(g.X3 - g.X2, g.Y3, thickness, nu);
-            _c = Of(-g.X3, -g.Y3, thickness, nu);
+            Three dx = new(g.X2, g.X3 - g.X2, -g.X3), dy = new(0, g.Y3, -g.Y3);
+            Length = new(Math.Sqrt(dx.A * dx.A + dy.A * dy.A), Math.Sqrt(dx.B * dx.B + dy.B * dy.B), Math.Sqrt(dx.C * dx.C + dy.C * dy.C));
+            double a = 1 / Length.A, b = 1 / Length.B, c = 1 / Length.C;
+            Cos = new(dx.A * a, dx.B * b, dx.C * c);
+            Sin = new(dy.A * a, dy.B * b, dy.C * c);
+            var flexibility = 2 / (ShearCorrection * (1 - nu)) * thickness * thickness;
+            Flexibility = new(flexibility * a * a, flexibility * b * b, flexibility * c * c);
             var scale = 1 / (2 * g.Area);
             Zx = new(scale * -g.Y3, scale * g.Y3, 0);
             Zy = new(scale * (g.X3 - g.X2), scale * -g.X3, scale * g.X2);
         }
 
-        public Vector3 Zx { get; }
+        public readonly Three Length, Cos, Sin, Flexibility, Zx, Zy;
+    }
 
-        public Vector3 Zy { get; }
+    private readonly struct Three(double a, double b, double c)
+    {
+        public readonly double A = a, B = b, C = c;
 
-        public (double Length, double Cos, double Sin, double Flexibility) this[int side] => side switch
-        {
-            0 => _a,
-            1 => _b,
-            _ => _c,
-        };
-
-        private static (double, double, double, double) Of(double dx, double dy, double thickness, double nu)
-        {
-            var length = Math.Sqrt(dx * dx + dy * dy);
-            return (length, dx / length, dy / length, 2 / (ShearCorrection * (1 - nu)) * (thickness / length) * (thickness / length));
-        }
+        public double this[int i] => i == 0 ? A : i == 1 ? B : C;
     }
 }

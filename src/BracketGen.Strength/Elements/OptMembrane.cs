@@ -15,33 +15,26 @@ internal static class OptMembrane
 {
     private const double AlphaB = 1.5;
 
-    /// <summary>Fills <paramref name="k"/> with the 9 x 9 stiffness (N/mm, N, N·mm), rows first.</summary>
+    /// <summary>Fills <paramref name="k"/> with the 9 x 9 stiffness (N/mm, N, N·mm), as <see cref="Rows"/> pads it.</summary>
     public static void Stiffness(in LocalTriangle g, double thickness, SheetMaterial material, Span<double> k)
     {
-        Span<double> e = stackalloc double[9], b = stackalloc double[27], eb = stackalloc double[27];
+        // Rows 0 to 2: the mean strains. Rows 3 to 5: the corner rotations less the mean one.
+        Span<double> six = stackalloc double[6 * Rows.Stride], stressed = stackalloc double[6 * Rows.Stride];
+        Span<double> e = stackalloc double[9], te = stackalloc double[9], natural = stackalloc double[9], q = stackalloc double[9], rotation = stackalloc double[9];
+        six.Clear();
         PlaneStress(material, e);
-        BasicStrain(g, b);
-        var volume = g.Area * thickness;
-        for (var c = 0; c < 9; c++)
+        BasicStrain(g, six);
+        for (var i = 0; i < 3; i++)
         {
-            eb[c] = volume * (e[0] * b[c] + e[1] * b[9 + c]);
-            eb[9 + c] = volume * (e[3] * b[c] + e[4] * b[9 + c]);
-            eb[18 + c] = volume * e[8] * b[18 + c];
+            var row = six[(Rows.Stride * (3 + i))..];
+            MeanRotation(g, row);
+            row[3 * i + 2] = 1;
         }
 
-        for (var r = 0; r < 9; r++)
-        {
-            double b0 = b[r], b1 = b[9 + r], b2 = b[18 + r];
-            for (var c = r; c < 9; c++)
-            {
-                k[9 * r + c] = b0 * eb[c] + b1 * eb[9 + c] + b2 * eb[18 + c];
-            }
-        }
-
-        Span<double> te = stackalloc double[9], natural = stackalloc double[9], q = stackalloc double[9], rotation = stackalloc double[9];
         NaturalToCartesian(g, te);
         natural.Clear();
         AddCongruence(te, e, 1, natural);
+        var volume = g.Area * thickness;
         var beta = Beta0(material.PoissonsRatio);
         rotation.Clear();
         for (var side = 0; side < 3; side++)
@@ -50,40 +43,20 @@ internal static class OptMembrane
             AddCongruence(q, natural, 0.75 * beta * volume, rotation);
         }
 
-        // Corner rotations less the mean one: T = 1 on the rotations, and the same row of displacements for all three.
-        Span<double> mean = stackalloc double[9];
-        MeanRotation(g, mean);
-        double s0 = rotation[0] + rotation[3] + rotation[6], s1 = rotation[1] + rotation[4] + rotation[7], s2 = rotation[2] + rotation[5] + rotation[8];
-        ReadOnlySpan<double> sums = [s0, s1, s2];
-        var all = s0 + s1 + s2;
-        for (var r = 0; r < 9; r++)
+        for (var i = 0; i < 9; i++)
         {
-            for (var c = r; c < 9; c++)
-            {
-                var more = all * mean[r] * mean[c];
-                if (c % 3 == 2)
-                {
-                    more += mean[r] * sums[c / 3];
-                }
-
-                if (r % 3 == 2)
-                {
-                    more += sums[r / 3] * mean[c];
-                    if (c % 3 == 2)
-                    {
-                        more += rotation[3 * (r / 3) + c / 3];
-                    }
-                }
-
-                k[9 * r + c] = k[9 * c + r] = k[9 * r + c] + more;
-            }
+            e[i] *= volume;
         }
+
+        Rows.Multiply(e, 3, six, stressed);
+        Rows.Multiply(rotation, 3, six[(3 * Rows.Stride)..], stressed[(3 * Rows.Stride)..]);
+        Rows.Congruence(six, 6, stressed, k);
     }
 
     /// <summary>Strains (εx, εy, γxy) at the three corners, one after the other, from the nine freedoms.</summary>
     public static void CornerStrains(in LocalTriangle g, SheetMaterial material, ReadOnlySpan<double> freedoms, Span<double> strains)
     {
-        Span<double> b = stackalloc double[27], te = stackalloc double[9], q = stackalloc double[9], mean = stackalloc double[9];
+        Span<double> b = stackalloc double[3 * Rows.Stride], te = stackalloc double[9], q = stackalloc double[9], mean = stackalloc double[9];
         BasicStrain(g, b);
         NaturalToCartesian(g, te);
         MeanRotation(g, mean);
@@ -91,8 +64,8 @@ internal static class OptMembrane
         for (var c = 0; c < 9; c++)
         {
             e0 += b[c] * freedoms[c];
-            e1 += b[9 + c] * freedoms[c];
-            e2 += b[18 + c] * freedoms[c];
+            e1 += b[Rows.Stride + c] * freedoms[c];
+            e2 += b[2 * Rows.Stride + c] * freedoms[c];
             turn += mean[c] * freedoms[c];
         }
 
@@ -121,7 +94,7 @@ internal static class OptMembrane
     // (1 - 4ν²)/2 makes in-plane bending exact at any aspect ratio; the floor keeps the rank where ν nears one half.
     private static double Beta0(double nu) => Math.Max((1 - 4 * nu * nu) / 2, 0.01);
 
-    // Mean strain, transposed force-lumping matrix over the volume: 3 x 9.
+    // Mean strain, transposed force-lumping matrix over the volume: three rows.
     private static void BasicStrain(in LocalTriangle g, Span<double> b)
     {
         Span<double> x = [0, g.X2, g.X3], y = [0, 0, g.Y3];
@@ -135,12 +108,12 @@ internal static class OptMembrane
             b[c] = scale * yjk;
             b[c + 1] = 0;
             b[c + 2] = scale * AlphaB / 6 * yjk * (yik - yji);
-            b[9 + c] = 0;
-            b[9 + c + 1] = scale * xkj;
-            b[9 + c + 2] = scale * AlphaB / 6 * xkj * (xki - xij);
-            b[18 + c] = scale * xkj;
-            b[18 + c + 1] = scale * yjk;
-            b[18 + c + 2] = scale * AlphaB / 3 * (xki * yik - xij * yji);
+            b[Rows.Stride + c] = 0;
+            b[Rows.Stride + c + 1] = scale * xkj;
+            b[Rows.Stride + c + 2] = scale * AlphaB / 6 * xkj * (xki - xij);
+            b[2 * Rows.Stride + c] = scale * xkj;
+            b[2 * Rows.Stride + c + 1] = scale * yjk;
+            b[2 * Rows.Stride + c + 2] = scale * AlphaB / 3 * (xki * yik - xij * yji);
         }
     }
 
@@ -181,18 +154,18 @@ internal static class OptMembrane
     private static void QMatrix(in LocalTriangle g, double z1, double z2, double z3, Span<double> q)
     {
         double x2 = g.X2, x3 = g.X3, y3 = g.Y3;
-        double l21 = x2 * x2, l32 = (x3 - x2) * (x3 - x2) + y3 * y3, l13 = x3 * x3 + y3 * y3;
         var third = 2 * g.Area / 3;
+        double s21 = third / (x2 * x2), s32 = third / ((x3 - x2) * (x3 - x2) + y3 * y3), s13 = third / (x3 * x3 + y3 * y3);
         const double b1 = 1, b2 = 2, b3 = 1, b4 = 0, b5 = 1, b6 = -1, b7 = -1, b8 = -1, b9 = -2;
-        q[0] = third / l21 * (z1 * b1 + z2 * b9 + z3 * b5);
-        q[1] = third / l21 * (z1 * b2 + z2 * b7 + z3 * b6);
-        q[2] = third / l21 * (z1 * b3 + z2 * b8 + z3 * b4);
-        q[3] = third / l32 * (z1 * b4 + z2 * b3 + z3 * b8);
-        q[4] = third / l32 * (z1 * b5 + z2 * b1 + z3 * b9);
-        q[5] = third / l32 * (z1 * b6 + z2 * b2 + z3 * b7);
-        q[6] = third / l13 * (z1 * b7 + z2 * b6 + z3 * b2);
-        q[7] = third / l13 * (z1 * b8 + z2 * b4 + z3 * b3);
-        q[8] = third / l13 * (z1 * b9 + z2 * b5 + z3 * b1);
+        q[0] = s21 * (z1 * b1 + z2 * b9 + z3 * b5);
+        q[1] = s21 * (z1 * b2 + z2 * b7 + z3 * b6);
+        q[2] = s21 * (z1 * b3 + z2 * b8 + z3 * b4);
+        q[3] = s32 * (z1 * b4 + z2 * b3 + z3 * b8);
+        q[4] = s32 * (z1 * b5 + z2 * b1 + z3 * b9);
+        q[5] = s32 * (z1 * b6 + z2 * b2 + z3 * b7);
+        q[6] = s13 * (z1 * b7 + z2 * b6 + z3 * b2);
+        q[7] = s13 * (z1 * b8 + z2 * b4 + z3 * b3);
+        q[8] = s13 * (z1 * b9 + z2 * b5 + z3 * b1);
     }
 
     // Adds factor·bᵀ·e·b to k; all are 3 x 3.

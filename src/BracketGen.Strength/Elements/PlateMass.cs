@@ -17,7 +17,7 @@ internal static class PlateMass
     /// <param name="g">The triangle.</param>
     /// <param name="perArea">Mass per area (tonne/mm²).</param>
     /// <param name="rotaryPerArea">Rotary inertia per area (tonne).</param>
-    /// <param name="m">9 x 9, rows first.</param>
+    /// <param name="m">9 x 9, as <see cref="Rows"/> pads it.</param>
     public static void Fill(in LocalTriangle g, double perArea, double rotaryPerArea, Span<double> m)
     {
         ReadOnlySpan<double> x = [0, g.X2, g.X3], y = [0, 0, g.Y3], products = Products;
@@ -45,9 +45,9 @@ internal static class PlateMass
             for (var r = 0; r < 9; r++)
             {
                 double toJ = half[9 * r + 3 * i + 1], toK = half[9 * r + 3 * i + 2];
-                m[9 * r + 3 * i] = half[9 * r + 3 * i];
-                m[9 * r + 3 * i + 1] = toJ * yj + toK * yk;
-                m[9 * r + 3 * i + 2] = -toJ * xj - toK * xk;
+                m[Rows.Stride * r + 3 * i] = half[9 * r + 3 * i];
+                m[Rows.Stride * r + 3 * i + 1] = toJ * yj + toK * yk;
+                m[Rows.Stride * r + 3 * i + 2] = -toJ * xj - toK * xk;
             }
         }
 
@@ -56,8 +56,8 @@ internal static class PlateMass
             for (var j = 0; j < 3; j++)
             {
                 var share = rotaryPerArea * g.Area / 12 * (i == j ? 2 : 1);
-                m[9 * (3 * i + 1) + 3 * j + 1] += share;
-                m[9 * (3 * i + 2) + 3 * j + 2] += share;
+                m[Rows.Stride * (3 * i + 1) + 3 * j + 1] += share;
+                m[Rows.Stride * (3 * i + 2) + 3 * j + 2] += share;
             }
         }
     }

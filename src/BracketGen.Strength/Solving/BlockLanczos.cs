@@ -48,7 +48,7 @@ internal sealed class BlockLanczos
     /// <summary>What <see cref="Start"/> solves for: the mass times its vectors.</summary>
     public static double[][] Forces(BlockMatrix mass, double[][] likely)
     {
-        var size = mass.Nodes * BlockMatrix.Block;
+        var size = mass.Nodes * Block6.Order;
         var block = new double[Width][];
         var state = 0x9E3779B97F4A7C15UL;
         for (var v = 0; v < Width; v++)

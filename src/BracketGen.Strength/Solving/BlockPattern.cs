@@ -1,8 +1,9 @@
+using BracketGen.Strength.Elements;
 using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Solving;
 
-/// <summary>Which nodes of a mesh share a triangle: where the blocks of a matrix stand.</summary>
+/// <summary>Which nodes of a mesh share a triangle: where the blocks of a symmetric matrix stand, those on and above the diagonal.</summary>
 internal sealed class BlockPattern
 {
     private BlockPattern(int[] rowStarts, int[] columns, int[] places) => (RowStarts, Columns, Places) = (rowStarts, columns, places);
@@ -13,10 +14,13 @@ internal sealed class BlockPattern
     /// <summary>Where the blocks of each node begin in <see cref="Columns"/>; one more at the end.</summary>
     public int[] RowStarts { get; }
 
-    /// <summary>Column node of each block, ascending in a row.</summary>
+    /// <summary>Column node of each block, ascending in a row; the first is the row's own.</summary>
     public int[] Columns { get; }
 
-    /// <summary>For each triangle the blocks of its nine pairs of corners, rows first; -1 where a corner is left out.</summary>
+    /// <summary>
+    /// For each triangle twice the number of the block of each of its six pairs of corners (<see cref="CornerBlocks.Corners"/>), and one more where the block is that of the
+    /// pair turned round; -1 where a corner is left out.
+    /// </summary>
     public int[] Places { get; }
 
     /// <summary>The pattern of <paramref name="triangles"/>; a corner of -1 is left out.</summary>
@@ -25,11 +29,12 @@ internal sealed class BlockPattern
         var starts = new int[nodes + 1];
         foreach (var t in triangles)
         {
-            for (var i = 0; i < 3; i++)
+            for (var pair = 0; pair < CornerBlocks.Pairs; pair++)
             {
-                if (t[i] >= 0)
+                var (i, j) = CornerBlocks.Corners(pair);
+                if (i != j && t[i] >= 0 && t[j] >= 0)
                 {
-                    starts[t[i] + 1] += 2;
+                    starts[Math.Min(t[i], t[j]) + 1]++;
                 }
             }
         }
@@ -48,11 +53,12 @@ internal sealed class BlockPattern
 
         foreach (var t in triangles)
         {
-            for (var i = 0; i < 3; i++)
+            for (var pair = 0; pair < CornerBlocks.Pairs; pair++)
             {
-                if (t[i] >= 0)
+                var (i, j) = CornerBlocks.Corners(pair);
+                if (i != j && t[i] >= 0 && t[j] >= 0)
                 {
-                    (raw[fill[t[i]]++], raw[fill[t[i]]++]) = (t[(i + 1) % 3], t[(i + 2) % 3]);
+                    raw[fill[Math.Min(t[i], t[j])]++] = Math.Max(t[i], t[j]);
                 }
             }
         }
@@ -67,7 +73,7 @@ internal sealed class BlockPattern
             var last = -1;
             foreach (var c in row)
             {
-                if (c > last)
+                if (c != last)
                 {
                     columns[count++] = last = c;
                 }
@@ -80,18 +86,50 @@ internal sealed class BlockPattern
         return new(rows, columns, PlacesOf(triangles, rows, columns));
     }
 
+    /// <summary>For each node all that share a triangle with it, itself left out: where each list begins, one more at the end, and the lists.</summary>
+    public (int[] Starts, int[] Neighbours) Neighbours()
+    {
+        var starts = new int[Nodes + 1];
+        for (var i = 0; i < Nodes; i++)
+        {
+            starts[i + 1] += RowStarts[i + 1] - RowStarts[i] - 1;
+            for (var b = RowStarts[i] + 1; b < RowStarts[i + 1]; b++)
+            {
+                starts[Columns[b] + 1]++;
+            }
+        }
+
+        for (var i = 0; i < Nodes; i++)
+        {
+            starts[i + 1] += starts[i];
+        }
+
+        var fill = starts.AsSpan(0, Nodes).ToArray();
+        var neighbours = new int[starts[Nodes]];
+        for (var i = 0; i < Nodes; i++)
+        {
+            for (var b = RowStarts[i] + 1; b < RowStarts[i + 1]; b++)
+            {
+                neighbours[fill[i]++] = Columns[b];
+                neighbours[fill[Columns[b]]++] = i;
+            }
+        }
+
+        return (starts, neighbours);
+    }
+
     private static int[] PlacesOf(ReadOnlySpan<Triangle> triangles, int[] rows, int[] columns)
     {
-        var places = new int[9 * triangles.Length];
-        for (var t = 0; t < triangles.Length; t++)
+        var places = new int[CornerBlocks.Pairs * triangles.Length];
+        var at = 0;
+        foreach (var t in triangles)
         {
-            for (var i = 0; i < 3; i++)
+            for (var pair = 0; pair < CornerBlocks.Pairs; pair++)
             {
-                for (var j = 0; j < 3; j++)
-                {
-                    int row = triangles[t][i], column = triangles[t][j];
-                    places[9 * t + 3 * i + j] = row < 0 || column < 0 ? -1 : rows[row] + columns.AsSpan(rows[row], rows[row + 1] - rows[row]).IndexOf(column);
-                }
+                var (i, j) = CornerBlocks.Corners(pair);
+                int row = Math.Min(t[i], t[j]), column = Math.Max(t[i], t[j]);
+                places[at++] = row < 0 ? -1
+                    : 2 * (rows[row] + columns.AsSpan(rows[row], rows[row + 1] - rows[row]).IndexOf(column)) + (t[i] > t[j] ? 1 : 0);
             }
         }
 

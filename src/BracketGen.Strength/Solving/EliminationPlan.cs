@@ -89,6 +89,7 @@ internal sealed class EliminationPlan
     private static (int[] Parents, int[][] Rows) Structure(BlockPattern pattern, int[] order)
     {
         var n = order.Length;
+        var (starts, neighbours) = pattern.Neighbours();
         var place = new int[n];
         for (var k = 0; k < n; k++)
         {
@@ -114,9 +115,9 @@ internal sealed class EliminationPlan
             }
 
             var node = order[k];
-            for (var b = pattern.RowStarts[node]; b < pattern.RowStarts[node + 1]; b++)
+            for (var b = starts[node]; b < starts[node + 1]; b++)
             {
-                Take(place[pattern.Columns[b]]);
+                Take(place[neighbours[b]]);
             }
 
             foreach (var child in children[k] ?? [])

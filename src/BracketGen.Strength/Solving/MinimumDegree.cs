@@ -25,6 +25,7 @@ internal sealed class MinimumDegree
     private MinimumDegree(BlockPattern pattern)
     {
         var n = pattern.Nodes;
+        var (starts, neighbours) = pattern.Neighbours();
         (_variables, _elements, _members) = (new List<int>[n], new List<int>[n], new List<int>?[n]);
         (_degree, _mark, _outside, _outsideStamp) = (new int[n], new int[n], new int[n], new int[n]);
         (_buckets, _order, _done) = (new(n), new(n), new bool[n]);
@@ -32,13 +33,7 @@ internal sealed class MinimumDegree
         {
             _variables[i] = [];
             _elements[i] = [];
-            for (var b = pattern.RowStarts[i]; b < pattern.RowStarts[i + 1]; b++)
-            {
-                if (pattern.Columns[b] != i)
-                {
-                    _variables[i].Add(pattern.Columns[b]);
-                }
-            }
+            _variables[i].AddRange(neighbours.AsSpan(starts[i], starts[i + 1] - starts[i]));
 
             _degree[i] = _variables[i].Count;
             _buckets.Insert(i, _degree[i]);

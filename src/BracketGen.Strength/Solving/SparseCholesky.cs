@@ -7,7 +7,7 @@ namespace BracketGen.Strength.Solving;
 /// <remarks>Source as <see cref="EliminationPlan"/>.</remarks>
 internal sealed class SparseCholesky
 {
-    private const int Block = BlockMatrix.Block;
+    private const int Block = Block6.Order;
 
     private readonly EliminationPlan _plan;
     private readonly double[][] _columns;
@@ -36,6 +36,7 @@ internal sealed class SparseCholesky
             place[plan.Order[k]] = k;
         }
 
+        var earlier = ByEarlier(matrix.Pattern, place);
         var children = new List<int>?[groups.Length];
         var fronts = new double[groups.Length][];
         var columns = new double[groups.Length][];
@@ -57,7 +58,7 @@ internal sealed class SparseCholesky
             }
 
             var smallest = new double[eliminated];
-            Assemble(matrix, plan.Order, place, group, local, front, stride, smallest);
+            Assemble(matrix, earlier, place, group, local, front, stride, smallest);
             foreach (var child in children[g] ?? [])
             {
                 ExtendAdd(groups[child], fronts[child], local, front, stride);
@@ -122,32 +123,69 @@ internal sealed class SparseCholesky
     }
 
     private static void Assemble(
-        BlockMatrix matrix, int[] order, int[] place, EliminationPlan.Supernode group, int[] local, double[] front, int stride,
+        BlockMatrix matrix, (int[] Starts, int[] Blocks, int[] Others) earlier, int[] place, EliminationPlan.Supernode group, int[] local, double[] front, int stride,
         double[] smallest)
     {
         for (var i = 0; i < group.Count; i++)
         {
-            var node = order[group.First + i];
-            for (var b = matrix.Pattern.RowStarts[node]; b < matrix.Pattern.RowStarts[node + 1]; b++)
+            for (var e = earlier.Starts[group.First + i]; e < earlier.Starts[group.First + i + 1]; e++)
             {
-                var other = place[matrix.Pattern.Columns[b]];
-                if (other < group.First + i)
+                // The front holds columns: the block of (this node, other) rows first is what its columns need, turned round where it is kept as (other, this).
+                var (code, other) = (earlier.Blocks[e], place[earlier.Others[e]]);
+                var block = matrix.Values.AsSpan(code / 2 * Block6.Size, Block6.Size);
+                var isTurned = (code & 1) == 1;
+                var at = Block * i * stride + Block * local[other];
+                for (var c = 0; c < 3; c++)
                 {
-                    continue;
+                    for (var r = 0; r < 3; r++)
+                    {
+                        var four = block.Slice(isTurned ? 4 * (3 * r + c) : 4 * (3 * c + r), 4);
+                        front[at + c * stride + r] = four[0];
+                        front[at + c * stride + r + 3] = four[isTurned ? 2 : 1];
+                        front[at + (c + 3) * stride + r] = four[isTurned ? 1 : 2];
+                        front[at + (c + 3) * stride + r + 3] = four[3];
+                    }
                 }
 
-                // The block is (node, other) rows first; by symmetry its transpose is what the column of `node` needs.
-                var block = matrix.Values.AsSpan(b * Block * Block, Block * Block);
-                for (var c = 0; c < Block; c++)
+                for (var c = 0; other == group.First + i && c < Block; c++)
                 {
-                    block.Slice(Block * c, Block).CopyTo(front.AsSpan((Block * i + c) * stride + Block * local[other], Block));
-                    if (other == group.First + i)
-                    {
-                        smallest[Block * i + c] = StrengthTolerance.Singular * block[Block * c + c];
-                    }
+                    smallest[Block * i + c] = StrengthTolerance.Singular * block[Block6.At(c, c)];
                 }
             }
         }
+    }
+
+    // The blocks by the place of the one of their two nodes that is eliminated first: twice the block's number, and one more where that node is its column; and the other node.
+    private static (int[] Starts, int[] Blocks, int[] Others) ByEarlier(BlockPattern pattern, int[] place)
+    {
+        var starts = new int[pattern.Nodes + 1];
+        for (var i = 0; i < pattern.Nodes; i++)
+        {
+            for (var b = pattern.RowStarts[i]; b < pattern.RowStarts[i + 1]; b++)
+            {
+                starts[Math.Min(place[i], place[pattern.Columns[b]]) + 1]++;
+            }
+        }
+
+        for (var i = 0; i < pattern.Nodes; i++)
+        {
+            starts[i + 1] += starts[i];
+        }
+
+        var fill = starts.AsSpan(0, pattern.Nodes).ToArray();
+        var (blocks, others) = (new int[pattern.Columns.Length], new int[pattern.Columns.Length]);
+        for (var i = 0; i < pattern.Nodes; i++)
+        {
+            for (var b = pattern.RowStarts[i]; b < pattern.RowStarts[i + 1]; b++)
+            {
+                var j = pattern.Columns[b];
+                var isTurned = place[j] < place[i];
+                var at = fill[Math.Min(place[i], place[j])]++;
+                (blocks[at], others[at]) = (2 * b + (isTurned ? 1 : 0), isTurned ? i : j);
+            }
+        }
+
+        return (starts, blocks, others);
     }
 
     private static void ExtendAdd(EliminationPlan.Supernode child, double[] from, int[] local, double[] front, int stride)
