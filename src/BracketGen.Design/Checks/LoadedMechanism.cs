@@ -41,7 +41,7 @@ internal sealed record LoadedMechanism
     /// <summary>The mechanism for a bracket at a stop whose own part is known.</summary>
     public static LoadedMechanism Of(StopMechanism stop, Bracket? bracket, int samples, double? give)
     {
-        var compliance = stop.CableAlone with { Bracket = give ?? (bracket is null ? 0 : BracketCost.Give(bracket, 1)) };
+        var compliance = stop.CableAlone with { Bracket = give ?? (bracket is null ? 0 : StopGive.Of(bracket, 1)) };
         LoadedTravel? Under(CableFriction friction) => stop.Under(friction, compliance);
         var loaded = Under(stop.Friction);
         var uncertainTravel = Uncertain(stop, bracket, loaded);

@@ -263,7 +263,7 @@ internal sealed class CandidatePool
         public IEnumerable<Sketch> SketchesBelow(double limit) => _sketches is not null || double.IsPositiveInfinity(limit)
             ? Sketches
             : tools.Drafts(place.Placement, bends, bends == 2 ? new(tools.Sheet, place.Tension, limit) : null).Select(d => new Sketch(d, place))
-                .Where(s => leastCost + BracketCost.OfGive(s.Give) < limit && s.Draft.KeepsApart);
+                .Where(s => leastCost + BracketCost.OfGive(s.Give, tools.Sheet.Rates) < limit && s.Draft.KeepsApart);
     }
 
     private sealed class Sketch(BracketDraft draft, Place place)

@@ -58,7 +58,7 @@ public static class CandidateSearch
     }
 
     internal static IEnumerable<BracketTools> ToolsFor(Job job) =>
-        StockAllowed(job).Select(stock => new BracketTools(new(job.Body.Mount, job.Vehicle.Cable, job.Preferences, stock), job.Shop));
+        StockAllowed(job).Select(stock => new BracketTools(new(job.Body.Mount, job.Vehicle.Cable, job.Preferences, stock, job.Shop.Rates), job.Shop));
 
     /// <summary>Whether nothing stands against a candidate as a bracket but what only the checks in space can tell.</summary>
     public static bool Promising(Candidate candidate) => candidate.QuickChecks.All(IsGoodEnough);
@@ -69,7 +69,7 @@ public static class CandidateSearch
 
     internal static Candidate CandidateOf(Job job, Place place, Bracket bracket, double give) => new(
         place.Placement, place.Travel, bracket, give,
-        BracketCost.Of(bracket, place.Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
+        BracketCost.Of(bracket, place.Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange, job.Shop.Rates).Total,
         () =>
         [
             .. BodyChecks.Of(job.Body),

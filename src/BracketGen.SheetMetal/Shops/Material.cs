@@ -32,6 +32,9 @@ public sealed record Material
     /// <summary>Row of Machinery's Handbook's bend allowance table.</summary>
     public required BendGroup BendGroup { get; init; }
 
+    /// <summary>Price of a kilogram, in the currency of the shop's rates; null for the price that they give for any sheet.</summary>
+    public double? PricePerKilogram { get; init; }
+
     /// <summary>Where the numbers come from.</summary>
     public required string Source { get; init; }
 }
