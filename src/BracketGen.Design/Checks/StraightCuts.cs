@@ -13,7 +13,7 @@ namespace BracketGen.Design.Checks;
 /// <param name="Reach">Distance of the metal's farthest end from its centre (mm).</param>
 /// <param name="FirstMoment">∫ |s| ds over the metal, s from its centre (mm²).</param>
 /// <param name="SecondMoment">∫ s² ds over the metal (mm³).</param>
-/// <param name="Width">How much of the sheet it stands for, along the middle surface across the cut (mm).</param>
+/// <param name="Width">How much of the sheet it stands for, along the middle surface across the cut (mm); zero where its neighbours do.</param>
 internal readonly record struct StraightCut(
     Vector3 Centre, Vector3 Along, Vector3 Top, double Metal, double Reach, double FirstMoment, double SecondMoment, double Width)
 {
@@ -39,7 +39,7 @@ internal static class StraightCuts
     private const int InFlange = 6;
     private const int InBend = 2;
 
-    /// <summary>The cuts, in the middle of their strips; empty where none parts the stop from the bolts.</summary>
+    /// <summary>The cuts, in the order of their strips from the bolts on; empty where none parts the stop from the bolts.</summary>
     /// <param name="folded">The sheet.</param>
     /// <param name="washers">The washers, in the flat pattern: all on flange 0.</param>
     /// <param name="seat">The seat, in the flat pattern.</param>
@@ -122,7 +122,7 @@ internal static class StraightCuts
 
         public double DepthOf(Vector2 point) => (point - origin).Dot(across);
 
-        /// <summary>Cuts in the middle of equal strips between two depths; strips that are not cut straight everywhere are left out.</summary>
+        /// <summary>Cuts in the middle of equal strips between two depths, and between them; strips that are not cut straight everywhere are left out.</summary>
         public void Add(double from, double to, int strips, double stretch, List<StraightCut> cuts)
         {
             if (!(to - from > Tolerance.Joint))
@@ -136,12 +136,18 @@ internal static class StraightCuts
             {
                 var middle = At(from + (i + 0.5) * width, width * stretch);
                 var after = At(i == strips - 1 ? to - Tolerance.Joint / 2 : from + (i + 1) * width, 0);
-                if (before is not null && middle is { } cut && after is not null)
+                if (before is { } edge && middle is { } cut && after is not null)
                 {
+                    cuts.Add(edge);
                     cuts.Add(cut);
                 }
 
                 before = after;
+            }
+
+            if (before is { } last)
+            {
+                cuts.Add(last);
             }
         }
 

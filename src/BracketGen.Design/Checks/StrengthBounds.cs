@@ -99,6 +99,11 @@ internal sealed class StrengthBounds
         var perArea = _material.Density * _thickness;
         foreach (var cut in _cuts)
         {
+            if (cut.Width == 0)
+            {
+                continue;
+            }
+
             // What a strip bends does not move its own middle.
             for (var k = 0; k < 3; k++)
             {

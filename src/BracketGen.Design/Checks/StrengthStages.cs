@@ -44,12 +44,19 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
 
     /// <summary>The check of the first frequency where an upper bound of it shows that it fails; null where none does, and where the engine is not known.</summary>
     /// <remarks>Rayleigh's quotient on the same mesh is never below the frequency found on it.</remarks>
-    public Check? WeakInFrequency() =>
-        WeakInFrequency((1 + JudgeTolerance.RoundOff) * prepared.FirstFrequencyAtMost())
-        ?? WeakInFrequency((1 + JudgeTolerance.RoundOff) * prepared.FirstFrequencyCloselyAtMost());
+    public Check? WeakInFrequency()
+    {
+        if (tension.Stop.Job.Body.Engine is not { } engine)
+        {
+            return null;
+        }
 
-    private Check? WeakInFrequency(double atMost) => tension.Stop.Job.Body.Engine is { } engine
-        && new Check(CheckId.Resonance, LoadCase.SixFigures(atMost), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency) is { Fails: true } low ? low : null;
+        var limit = StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency;
+        Check AtMost(double bound) => new(CheckId.Resonance, LoadCase.SixFigures((1 + JudgeTolerance.RoundOff) * bound), limit);
+        return AtMost(prepared.FirstFrequencyAtMost()) is { Fails: true } low ? low
+            : AtMost(prepared.FirstFrequencyCloselyAtMost()) is { Fails: true } closer ? closer
+            : null;
+    }
 
     private ImmutableArray<Mode> Modes => _modes ??= prepared.LowestModes(StrengthReport.ModeCount);
 
