@@ -14,7 +14,7 @@ internal sealed class StopTension
 
     private readonly double _lostInCable;
     private readonly double _lostToDrag;
-    private readonly double _spread;
+    private readonly PullSpread _spread;
 
     /// <summary>The tensions at a stop.</summary>
     public StopTension(StopMechanism stop)
@@ -25,7 +25,7 @@ internal sealed class StopTension
         CanOpen = loaded is not null;
         (AtLargest, Largest) = LargestOf(stop.Travel, stop.Job.Body.Springs, loaded);
         AtWideOpen = loaded?.TensionAt(stop.Travel.WideOpen.Opening) ?? Largest;
-        _spread = (1 - JudgeTolerance.Samples) * PullSpread.AtLeast(stop.Job, stop.Travel, Math.Max(0, _lostInCable * AtWideOpen + _lostToDrag));
+        _spread = new(stop, Math.Max(0, _lostInCable * AtWideOpen + _lostToDrag));
 
         // Friction in the outer keeps some of it from the stop; a worn-in outer keeps the least, so nothing is counted on.
         var pedal = stop.Job.Vehicle.Pedal;
@@ -64,12 +64,12 @@ internal sealed class StopTension
 
     /// <summary>The tension of the proof load is never below this (N) on a bracket with a give of at most <paramref name="give"/>.</summary>
     /// <remarks>
-    /// The floor puts T = (o - d + s)/c on the wire, with o the over-travel, d what the drag takes of it, s what the spread of the measurements adds, and c = c₀ + g the lost motion for 1 N: less, the larger
-    /// the give g. Of s only what no bracket changes is counted (<see cref="PullSpread"/>).
+    /// The floor puts T = (o - d + s)/c on the wire, with o the over-travel, d what the drag takes of it, s what the spread of the measurements adds, at least that of
+    /// <see cref="SpreadAtLeast"/>, and c = c₀ + g the lost motion for 1 N: less, the larger the give g.
     /// </remarks>
     /// <param name="give">Give of the stop along the wire, valve wide open (mm/N), or more.</param>
-    /// <param name="isSure">Whether the spread is sampled at all: it is not where a deviation of the bracket puts the stop inside the groove (<see cref="IsSure"/>).</param>
-    public double ProofAtLeast(double give, bool isSure)
+    /// <param name="spread">What the spread of the measurements adds, or less (mm).</param>
+    public double ProofAtLeast(double give, double spread)
     {
         if (!CanOpen)
         {
@@ -77,23 +77,13 @@ internal sealed class StopTension
         }
 
         var lost = _lostInCable + give;
-        double pull = Stop.Travel.OverTravel - _lostToDrag, spread = isSure ? _spread : 0;
-        var byFloor = (pull - lost * AtWideOpen > 0 ? pull + spread : spread) / lost;
-        return Math.Min(ByFoot, Math.Max(Largest, byFloor));
+        var pull = Stop.Travel.OverTravel - _lostToDrag;
+        var over = (pull - lost * AtWideOpen > 0 ? pull : 0) + spread;
+        return over > 0 ? Math.Min(ByFoot, Math.Max(Largest, over / lost)) : Largest;
     }
 
-    /// <summary>Whether no deviation of a bracket brings the stop near the groove, so that the spread of the measurements is known.</summary>
-    public bool IsSure(Bracket bracket)
-    {
-        var job = Stop.Job;
-        var farthest = 0.0;
-        foreach (var tolerance in SeatTolerances.Of(bracket, job.Shop.Process).Concat(SeatTolerances.OfMount(bracket, job.Body.Mount)))
-        {
-            farthest += JudgeTolerance.FarthestDeviation * tolerance.PlusMinus * tolerance.Shift.Length;
-        }
-
-        return farthest < Stop.Travel.LeastStraight;
-    }
+    /// <summary>What the spread of the measurements adds to the over-travel, or less (mm).</summary>
+    public double SpreadAtLeast(Bracket bracket) => _spread.AtLeast(bracket);
 
     /// <summary>
     /// The wire's tension at the stop with the pedal stamped on: the floor stops the pedal, and what is pulled beyond the wide-open stop

@@ -70,7 +70,7 @@ public sealed class StrengthJudge(Job job, StrengthDetail detail)
         var (material, preferences) = (bracket.Stock.Material, job.Preferences);
         const double stress = 1 - JudgeTolerance.MeshStress, give = 1 - JudgeTolerance.MeshGive, frequency = 1 + JudgeTolerance.MeshFrequency;
         var opening = stress * tension.Largest * bounds.StressAtLeast(tension.UnitForceAtLargest);
-        var proof = stress * tension.ProofAtLeast(tension.LargestGive, tension.IsSure(bracket)) * bounds.StressAtLeast(tension.UnitForce);
+        var proof = stress * tension.ProofAtLeast(tension.LargestGive, tension.SpreadAtLeast(bracket)) * bounds.StressAtLeast(tension.UnitForce);
         Check[] checks =
         [
             new(CheckId.StopGive, give * tension.Largest * bounds.GiveAtLeast(tension.UnitForceAtLargest), preferences.MaxGive),

@@ -32,7 +32,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     public Check? WeakInStress()
     {
         var preferences = tension.Stop.Job.Preferences;
-        var proof = LoadCase.SixFigures((1 - JudgeTolerance.RoundOff) * tension.ProofAtLeast(Give, tension.IsSure(bracket)) * AtWideOpen.Solution.LargestStress);
+        var proof = LoadCase.SixFigures((1 - JudgeTolerance.RoundOff) * tension.ProofAtLeast(Give, tension.SpreadAtLeast(bracket)) * AtWideOpen.Solution.LargestStress);
         Check[] checks =
         [
             new(CheckId.StampedYield, bracket.Stock.Material.Yield / proof, preferences.MinYieldFactor),
