@@ -63,8 +63,7 @@ public static class BracketChecks
             .MinBy(h => h.Distance);
         yield return new(CheckId.HoleBend, nearest.Distance, HoleDistances.EdgeToBend(thickness)) { Number = number, Subject = nearest.Hole.Name };
 
-        // The sheet is laid with its grain across the first bend; one that runs askew to that has it along, from halfway on.
-        var acrossGrain = Math.Abs(bend.Across.Dot(flat.Bends[0].Across)) >= Math.Sqrt(0.5) - Tolerance.OnLimit;
+        var acrossGrain = BendGrain.IsAcross(bend.Across, flat.Bends[0].Across);
         var material = bracket.Stock.Material;
         var ratio = acrossGrain ? material.MinRadiusAcrossGrain : material.MinRadiusAlongGrain;
         yield return new(CheckId.BendRadius, bend.InsideRadius, ratio * thickness) { Number = number, IsVariant = !acrossGrain, GivenSource = material.Source };

@@ -36,7 +36,9 @@ public static class BracketShape
     /// <param name="choice">What was chosen before.</param>
     /// <param name="joints">The bends from mount to stop, none for a flat plate.</param>
     /// <param name="seatOnTop">Whether the seat is on the top of the sheet.</param>
-    /// <param name="widths">For each bend, 0 (as narrow as what lies behind it) to 1 (as wide as everything beside it).</param>
+    /// <param name="widths">
+    /// For each bend, 0 (as narrow as what lies behind it) to 1 (as wide as everything beside it); above 1 it is a wider neck, as many times as long.
+    /// </param>
     public static Bracket? Make(Choice choice, IReadOnlyList<Joint> joints, bool seatOnTop, IReadOnlyList<double> widths) =>
         Sketch(choice, joints, seatOnTop, widths) is { } draft ? Finish(draft) : null;
 
@@ -87,7 +89,8 @@ public static class BracketShape
     internal static Bracket? Finish(BracketDraft draft)
     {
         var sheet = draft.Choice.Sheet;
-        var stopHole = StopHole(sheet, draft.Bends.Length, draft.Stop, draft.Bends.Length > 0 ? draft.Bends[^1].Across : null);
+        var stopFlange = draft.Joints.Count;
+        var stopHole = StopHole(sheet, stopFlange, draft.Stop, stopFlange > 0 ? draft.Bends[stopFlange - 1].Across : null);
         var outline = BlankOutline.Draw(draft.Bends, draft.Discs, sheet.Straight, sheet.Preferences.CornerRadius);
         outline = outline is not null ? WithSlot(outline, stopHole) : null;
         if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre.Vector) || outline.DistanceTo(b.Centre.Vector) < b.Diameter / 2 + Tolerance.Point))
@@ -184,7 +187,9 @@ public static class BracketShape
         }
 
         var (wideFrom, wideTo) = (Math.Min(near.From, far.From), Math.Max(near.To, far.To));
-        return (far.From + width * (wideFrom - far.From), far.To + width * (wideTo - far.To));
+        var part = Math.Min(1, width);
+        var more = (width - part) * (wideTo - wideFrom) / 2;
+        return (far.From + part * (wideFrom - far.From) - more, far.To + part * (wideTo - far.To) + more);
     }
 
     private static (double From, double To) SpanOf(IReadOnlyList<Disc> discs, Vector2 along)

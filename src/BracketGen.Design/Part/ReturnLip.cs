@@ -43,22 +43,74 @@ public static class ReturnLip
         }
     }
 
+    /// <summary>A bracket that is not drawn yet, with a lip; null on a flat plate, and where the stop flange is too short for one.</summary>
+    /// <param name="plain">The bracket without.</param>
+    /// <param name="rule">The bend rule of its die.</param>
+    /// <param name="side">1 for the side that the stop's bend runs towards, -1 for the other.</param>
+    /// <param name="up">Whether the lip is bent up.</param>
+    internal static BracketDraft? On(BracketDraft plain, BendRule rule, int side, bool up)
+    {
+        var (sheet, flange) = (plain.Choice.Sheet, plain.Joints.Count);
+        if (flange == 0 || plain.Bends.Length > flange
+            || Beside(plain.Bends[^1], flange, plain.Stop, sheet.StopMetalRadius, sheet.Seat.RoomDiameter, plain.Choice.Die!, sheet.Stock.Thickness, rule, side, up)
+                is not var (lip, height, metal))
+        {
+            return null;
+        }
+
+        return new()
+        {
+            Choice = plain.Choice,
+            Joints = plain.Joints,
+            Discs = [.. plain.Discs, metal],
+            Bends = [.. plain.Bends, lip],
+            Stop = plain.Stop,
+            SeatOnTop = plain.SeatOnTop,
+            LipHeight = height + plain.Choice.Die!.InsideRadius,
+        };
+    }
+
     private static Bracket? On(Bracket bracket, Shop shop, double cornerRadius, int side, bool up)
     {
-        var (flat, root, die, stop) = (bracket.Flat, bracket.StopBend!, bracket.Die!, bracket.Stop);
-        var thickness = flat.Thickness;
+        var (flat, stop, thickness) = (bracket.Flat, bracket.Stop, bracket.Flat.Thickness);
+        var rule = shop.RuleFor(bracket.Stock, bracket.Die!.InsideRadius);
+        if (Beside(bracket.StopBend!, stop.Flange, stop.Centre, stop.MetalRadius, bracket.Seat.RoomDiameter, bracket.Die, thickness, rule, side, up)
+            is not var (lip, _, metal))
+        {
+            return null;
+        }
+
+        IReadOnlyList<Disc>[] discs =
+        [
+            .. Enumerable.Range(0, flat.FlangeCount).Select(f => bracket.Holes.Where(h => h.Flange == f).Select(h => new Disc(h.Centre.Vector, h.MetalRadius)).ToList()),
+            metal,
+        ];
+        List<Bend> bends = [.. flat.Bends, lip];
+        return BlankOutline.Draw(bends, discs, BracketShape.StraightBesideBend(thickness), cornerRadius) is { } outline
+            && BracketShape.WithSlot(outline, stop) is { } finished
+                ? bracket with
+                {
+                    Folded = new(
+                        new FlatPattern { Blank = new(finished, flat.Blank.Holes), Thickness = thickness, Bends = [.. bends] }, bracket.Folded.Flanges[0]),
+                }
+                : null;
+    }
+
+    // The lip's bend, its flat height past the bend, and what must have metal on it; null where the stop flange is too short.
+    private static (Bend Lip, double Height, IReadOnlyList<Disc> Metal)? Beside(
+        Bend root, int flange, FlatPoint stop, double stopMetal, double roomDiameter, PressBrakeDie die, double thickness, BendRule rule, int side, bool up)
+    {
         var straight = BracketShape.StraightBesideBend(thickness);
         var outwards = side * root.Along;
-        var rule = shop.RuleFor(bracket.Stock, die.InsideRadius);
         var turn = up ? Square : -Square;
         var allowance = rule.Allowance(turn, die.InsideRadius, thickness);
 
         // Where the lip's bend begins: clear of the stop's metal, of the spanner, and of the ends of the flange's own bend.
         var from = Math.Max(
             Math.Max(root.Start.Vector.Dot(outwards), root.End.Vector.Dot(outwards)),
-            stop.Centre.Vector.Dot(outwards) + Math.Max(stop.MetalRadius, bracket.Seat.RoomDiameter / 2 - straight)) + straight + Clear;
-        double near = root.Allowance + straight + Clear, far = root.Depth(stop.Centre) + stop.MetalRadius;
-        if (far - near < 4 * Corner)
+            stop.Vector.Dot(outwards) + Math.Max(stopMetal, roomDiameter / 2 - straight)) + straight + Clear;
+        double near = root.Allowance + straight + Clear, far = root.Depth(stop) + stopMetal;
+        if (far - near < 4 * Corner || !(allowance > 0))
         {
             return null;
         }
@@ -69,28 +121,15 @@ public static class ReturnLip
         var (start, end) = side > 0 ? (At(from, far), At(from, near)) : (At(from, near), At(from, far));
         var lip = new Bend
         {
-            From = stop.Flange, To = flat.FlangeCount, Start = start, End = end, Turn = turn, InsideRadius = die.InsideRadius,
-            Allowance = allowance, Rule = rule,
+            From = flange, To = flange + 1, Start = start, End = end, Turn = turn, InsideRadius = die.InsideRadius, Allowance = allowance, Rule = rule,
         };
 
         // As high as the die needs to bend it, and no higher: setback (r + t) tan 45° and the flat part.
         var height = Math.Max(straight + 2 * Corner, die.ShortestFlange(turn) - (die.InsideRadius + thickness) + Clear);
-        var discs = Enumerable.Range(0, flat.FlangeCount + 1)
-            .Select(f => f < flat.FlangeCount
-                ? bracket.Holes.Where(h => h.Flange == f).Select(h => new Disc(h.Centre.Vector, h.MetalRadius)).ToList()
-                : [
-                    new(At(from + allowance + height - Corner, near + Corner).Vector, Corner),
-                    new(At(from + allowance + height - Corner, far - Corner).Vector, Corner),
-                ])
-            .ToArray();
-        List<Bend> bends = [.. flat.Bends, lip];
-        return BlankOutline.Draw(bends, discs, straight, cornerRadius) is { } outline
-            && BracketShape.WithSlot(outline, stop) is { } finished
-                ? bracket with
-                {
-                    Folded = new(
-                        new FlatPattern { Blank = new(finished, flat.Blank.Holes), Thickness = thickness, Bends = [.. bends] }, bracket.Folded.Flanges[0]),
-                }
-                : null;
+        return (lip, height,
+        [
+            new(At(from + allowance + height - Corner, near + Corner).Vector, Corner),
+            new(At(from + allowance + height - Corner, far - Corner).Vector, Corner),
+        ]);
     }
 }

@@ -27,18 +27,23 @@ public static class StopGive
             bracket.Stock, bends.AsSpan(), bracket.Stop.Centre, bracket.Stop.MetalRadius,
             [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new Disc(h.Centre.Vector, h.MetalRadius))],
             bracket.FoldedSeat.Point, (bend, _) => bracket.Folded.Fold(bend.Middle, 0));
-        if (lip is not null)
-        {
-            // Integral of M²/EI: the plain sheet from the bend on, the angle section from where the lip begins.
-            var last = bracket.StopBend!;
-            var modulus = bracket.Stock.Material.Modulus;
-            var width = StopFlangeWidth(last, bracket.Stop.MetalRadius);
-            var stiffened = Math.Max(0, last.Depth(bracket.Stop.Centre) - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)));
-            give += Math.Pow(stiffened, 3) / (3 * modulus) * (1 / AngleSection(width, LipHeight(bracket), flat.Thickness)
-                - 1 / PlainSection(width, flat.Thickness));
-        }
+        return tension * (lip is null ? give : give - SavedBy(lip, LipHeight(bracket), bracket.StopBend!, bracket.Stop.Centre, bracket.Stop.MetalRadius, bracket.Stock));
+    }
 
-        return tension * give;
+    /// <summary>What a lip takes off the give for 1 N (mm/N).</summary>
+    /// <remarks>Integral of M²/EI: the plain sheet from the bend on, the angle section from where the lip begins.</remarks>
+    /// <param name="lip">The lip's bend.</param>
+    /// <param name="height">Height of the lip over the sheet's face, to its free edge (mm).</param>
+    /// <param name="last">The bend that carries the stop flange.</param>
+    /// <param name="stop">Centre of the stop's hole, flat coordinates (mm).</param>
+    /// <param name="stopMetal">Radius of metal around it (mm).</param>
+    /// <param name="stock">The sheet.</param>
+    internal static double SavedBy(Bend lip, double height, Bend last, FlatPoint stop, double stopMetal, Stock stock)
+    {
+        var width = StopFlangeWidth(last, stopMetal);
+        var stiffened = Math.Max(0, last.Depth(stop) - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)));
+        return Math.Pow(stiffened, 3) / (3 * stock.Material.Modulus)
+            * (1 / PlainSection(width, stock.Thickness) - 1 / AngleSection(width, height, stock.Thickness));
     }
 
     /// <summary>The give for 1 N (mm/N) of a bracket without a lip.</summary>
@@ -94,11 +99,13 @@ public static class StopGive
         return width * Math.Pow(thickness, 3) / 12 + thickness * Math.Pow(height, 3) / 12 + sheet * lip / (sheet + lip) * distance * distance;
     }
 
-    // Over the sheet's face, to the lip's free edge.
+    // Over the sheet's face, to the lip's free edge. Other flanges may reach across the lip's line in the flat.
     private static double LipHeight(Bracket bracket)
     {
         var lip = bracket.Lip!;
-        var edge = bracket.Flat.Blank.Outline.Segments.Max(s => Math.Max(lip.Depth(new(s.Start)), lip.Depth(new(s.End))));
+        var edge = bracket.Flat.Blank.Outline.Segments
+            .Where(s => bracket.Flat.ZoneOf(new(s.PointAt(0.5))).Flange == lip.To)
+            .Max(s => Math.Max(lip.Depth(new(s.Start)), lip.Depth(new(s.End))));
         return edge - lip.Allowance + lip.InsideRadius;
     }
 }

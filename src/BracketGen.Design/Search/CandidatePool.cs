@@ -107,7 +107,7 @@ internal sealed class CandidatePool
     public IEnumerable<Candidate> Front()
     {
         SketchAll();
-        return Enumerable.Range(0, 3).SelectMany(Front);
+        return Enumerable.Range(0, 4).SelectMany(Front);
     }
 
     /// <summary>Every candidate that can be drawn, by cost.</summary>
@@ -207,7 +207,7 @@ internal sealed class CandidatePool
     private IEnumerable<Candidate> Front(int bends)
     {
         var queue = new PriorityQueue<Sketch, (double Mass, bool IsDrawn, double Give, double Cost)>();
-        foreach (var sketch in Sheets.Where(s => s.Bends == bends).SelectMany(s => s.Sketches))
+        foreach (var sketch in Sheets.SelectMany(s => s.Sketches).Where(s => s.Draft.Bends.Length == bends))
         {
             queue.Enqueue(sketch, (CostBound.LeastMass(sketch.Draft), false, sketch.Give, 0));
         }
