@@ -114,8 +114,10 @@ public static class BracketChecks
 
     private static double DistanceToBend(BracketHole hole, Bend bend)
     {
+        // The tools press along the whole line, but where relief cuts end it.
         var depth = bend.Depth(hole.Centre);
-        return Math.Max(-depth, depth - bend.Allowance) - hole.Diameter / 2;
+        var beside = bend.Relief > 0 ? -Math.Min((hole.Centre - bend.Start).Dot(bend.Along), (bend.End - hole.Centre).Dot(bend.Along)) : double.NegativeInfinity;
+        return Math.Max(beside, Math.Max(-depth, depth - bend.Allowance)) - hole.Diameter / 2;
     }
 
     private static double ShorterFlange(Bracket bracket, Bend bend)

@@ -71,17 +71,17 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
         if (body.Casting is { } casting)
         {
             Pair pair = new(Thing.Bracket, Thing.Casting);
-            Func<FlatPoint, double>? onFace = bends.IsEmpty ? null : p => -bends[0].Depth(p);
+            Func<FlatPoint, double>? onFace = bends.IsEmpty ? null : p => -bends[0].Beyond(p);
             yield return new(CheckId.BodyClearance, [casting.DistanceTo], 0, onFace) { Pair = pair };
             if (!bends.IsEmpty)
             {
-                yield return new(CheckId.BodyClearance, [casting.DistanceTo], clearance, bends[0].Depth) { Pair = pair };
+                yield return new(CheckId.BodyClearance, [casting.DistanceTo], clearance, bends[0].Beyond) { Pair = pair };
             }
         }
 
         foreach (var boss in bends.IsEmpty ? [] : body.Bosses)
         {
-            yield return new(CheckId.BodyClearance, [boss.DistanceTo], clearance, bends[0].Depth) { Pair = new(Thing.Bracket, Thing.Boss), Subject = boss.Name };
+            yield return new(CheckId.BodyClearance, [boss.DistanceTo], clearance, bends[0].Beyond) { Pair = new(Thing.Bracket, Thing.Boss), Subject = boss.Name };
         }
     }
 
@@ -93,13 +93,14 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
             var thread = bolt.Thread!;
             var seat = bracket.Folded.Fold(bolt.Centre, flat.Thickness);
             var top = seat + (thread.HeadHeight + thread.WasherThickness + SocketRoom) * bracket.Folded.Flanges[bolt.Flange].Z;
-            yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketDiameter / 2, flat.Bends[0].Depth) { Subject = bolt.Name };
+            yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketDiameter / 2, flat.Bends[0].Beyond) { Subject = bolt.Name };
         }
 
         // The nut, shoulder or spanner on either side of the stop flange, and the wire, must stay clear of all that is not the stop flange.
         var last = bracket.StopBend!;
         var lip = bracket.Lip;
-        double OffStopFlange(FlatPoint point) => Math.Max(last.Allowance - last.Depth(point), lip?.Depth(point) ?? double.NegativeInfinity);
+        double OffStopFlange(FlatPoint point) =>
+            Math.Max(Math.Max(last.Allowance - last.Depth(point), -last.Beyond(point)), lip?.Depth(point) ?? double.NegativeInfinity);
         var (stop, normal) = bracket.FoldedSeat;
         var (from, to) = (stop - bracket.Seat.Protrusion * normal, stop + Surroundings.StopBodyRoom * normal);
         yield return new(CheckId.StopRoom, [p => MovingParts.SegmentDistance(p, from, to)], bracket.Seat.RoomDiameter / 2, OffStopFlange);

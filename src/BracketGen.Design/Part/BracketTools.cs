@@ -69,8 +69,18 @@ internal sealed class BracketTools
         Func<Layouts.Chain, (double[] Widths, bool WithLip)[]> shapes)
     {
         var choice = new BracketShape.Choice(_sheet, placement, die);
-        foreach (var chain in layouts(choice, _sheet.Frame, rule).Where(c => Layouts.IsClear(choice, c)))
+        foreach (var chain in layouts(choice, _sheet.Frame, rule))
         {
+            if (!Layouts.IsClear(choice, chain))
+            {
+                foreach (var notched in Cracks(die) || !Layouts.IsAmongBolts(choice, chain) ? [] : Notched(choice, chain))
+                {
+                    yield return notched;
+                }
+
+                continue;
+            }
+
             foreach (var (widths, withLip) in shapes(chain))
             {
                 if (BracketShape.Sketch(choice, chain.Joints, chain.SeatOnTop, widths) is not { } draft)
@@ -86,6 +96,12 @@ internal sealed class BracketTools
             }
         }
     }
+
+    private static IEnumerable<BracketDraft> Notched(BracketShape.Choice choice, Layouts.Chain chain) =>
+        from isWide in Both
+        select BracketShape.SketchNotched(choice, chain.Joints[0], chain.SeatOnTop, isWide) into notched
+        where notched is not null
+        select notched;
 
     // On two bends the lip turns away from the quadrant only, to the side on which the seat faces: towards it, it is soon in the way.
     private IEnumerable<BracketDraft> Lipped(BracketDraft draft, BendRule rule) =>
