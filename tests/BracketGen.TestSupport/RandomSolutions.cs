@@ -103,7 +103,7 @@ public static class RandomSolutions
         }
     }
 
-    private static readonly Lazy<IReadOnlyList<Solution>> Sampled = new(() => [.. Any.Draw(LongRun.Of(480)).OfType<Solution>().Where(s => s.Bracket is not null)]);
+    private static readonly Lazy<IReadOnlyList<Solution>> Sampled = new(() => [.. Any.Draw(LongRun.Of(660)).OfType<Solution>().Where(s => s.Bracket is not null)]);
 
     private static StopPlacement Placement(ThrottlePoint seat, Vector3 direction) => new(Angle.Zero, seat, direction, 50, 0, 2);
 

@@ -72,12 +72,14 @@ public static class StopGive
         return give;
     }
 
+    // Square to the bend; to the nearest bolt whichever way where the bend lies among them.
     private static double FromBolts(Bend bend, IReadOnlyList<Disc> bolts)
     {
+        var line = bend.Relief > 0 ? new LineSegment(bend.Start.Vector, bend.End.Vector) : null;
         var least = double.PositiveInfinity;
         for (var i = 0; i < bolts.Count; i++)
         {
-            least = Math.Min(least, -bend.Depth(new(bolts[i].Centre)) - bolts[i].Radius);
+            least = Math.Min(least, (line?.DistanceTo(bolts[i].Centre) ?? -bend.Depth(new(bolts[i].Centre))) - bolts[i].Radius);
         }
 
         return least;
