@@ -18,10 +18,10 @@ internal sealed class BracketDraft
     /// <summary>What must have metal on each flange (mm).</summary>
     public required IReadOnlyList<Disc>[] Discs { get; init; }
 
-    /// <summary>The bends: those that close the joints, then that of the return lip.</summary>
+    /// <summary>The bends: those that close the joints, then that of the return lip or return flange.</summary>
     public required Bend[] Bends { get; init; }
 
-    /// <summary>Height of the return lip over the face of the stop flange, to its free edge (mm); null where there is none.</summary>
+    /// <summary>Height of the return lip or return flange over the face of its flange, to its free edge (mm); null where there is none.</summary>
     public double? LipHeight { get; init; }
 
     /// <summary>Centre of the stop's hole, flat coordinates (mm).</summary>
@@ -49,9 +49,10 @@ internal sealed class BracketDraft
 
         var sheet = Choice.Sheet;
         var main = Bends.AsSpan(0, Joints.Count);
-        var give = StopGive.Plain(
-            sheet.Stock, main, Stop, sheet.StopMetalRadius, sheet.BoltMetal, Choice.Placement.Seat,
-            (bend, i) => (i == 0 ? sheet.Frame : Joints[i - 1].Next).ToThrottle(bend.Middle));
-        return tension * (LipHeight is { } height ? give - StopGive.SavedBy(Bends[^1], height, main[^1], Stop, sheet.StopMetalRadius, sheet.Stock) : give);
+        ThrottlePoint Foot(Bend bend, int i) => (i == 0 ? sheet.Frame : Joints[i - 1].Next).ToThrottle(bend.Middle);
+        var give = StopGive.Plain(sheet.Stock, main, Stop, sheet.StopMetalRadius, sheet.BoltMetal, Choice.Placement.Seat, Foot);
+        return tension * (LipHeight is { } height
+            ? give - StopGive.SavedBy(Bends[^1], height, sheet.Stock, main, Stop, sheet.StopMetalRadius, sheet.BoltMetal, Choice.Placement.Seat, Foot)
+            : give);
     }
 }

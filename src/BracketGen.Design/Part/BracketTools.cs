@@ -103,11 +103,13 @@ internal sealed class BracketTools
         where notched is not null
         select notched;
 
-    // On two bends the lip turns away from the quadrant only, to the side on which the seat faces: towards it, it is soon in the way.
+    // On two bends the lip turns away from the quadrant only, to the side on which the seat faces: towards it, it is soon in the way. A return flange of the mount
+    // flange turns away from the casting, one of the middle flange to the inside of the first bend, where the bracket is closed.
     private IEnumerable<BracketDraft> Lipped(BracketDraft draft, BendRule rule) =>
         from side in Sides
-        from up in draft.Joints.Count == 1 ? Both : [draft.SeatOnTop]
-        select ReturnLip.On(draft, rule, side, up) into lipped
+        from lipped in (draft.Joints.Count == 1 ? Both : [draft.SeatOnTop]).Select(up => ReturnLip.On(draft, rule, side, up))
+            .Append(ReturnLip.Along(draft, 0, rule, side, up: true))
+            .Append(ReturnLip.Along(draft, 1, rule, side, draft.Bends[0].IsUp))
         where lipped is not null && !CracksAlongGrain(lipped.Bends[^1].Across, lipped.Bends[0].Across, lipped.Bends[^1].InsideRadius)
         select lipped;
 

@@ -120,7 +120,7 @@ internal static class CostBound
         var sheet = draft.Choice.Sheet;
         var straight = sheet.Straight;
         var area = 0.0;
-        Span<Vector2> ends = stackalloc Vector2[4];
+        Span<Vector2> ends = stackalloc Vector2[2 * draft.Bends.Length];
         for (var flange = 0; flange < draft.Discs.Length; flange++)
         {
             var count = 0;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Shops;
@@ -21,29 +22,44 @@ public static class StopGive
             return 0;
         }
 
-        var lip = bracket.Lip;
-        var bends = lip is null ? flat.Bends : flat.Bends.Remove(lip);
-        var give = Plain(
-            bracket.Stock, bends.AsSpan(), bracket.Stop.Centre, bracket.Stop.MetalRadius,
-            [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new Disc(h.Centre.Vector, h.MetalRadius))],
-            bracket.FoldedSeat.Point, (bend, _) => bracket.Folded.Fold(bend.Middle, 0));
-        return tension * (lip is null ? give : give - SavedBy(lip, LipHeight(bracket), bracket.StopBend!, bracket.Stop.Centre, bracket.Stop.MetalRadius, bracket.Stock));
+        ImmutableArray<Disc> bolts = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new Disc(h.Centre.Vector, h.MetalRadius))];
+        var (main, seat, stop) = (flat.Bends[..bracket.Stop.Flange], bracket.FoldedSeat.Point, bracket.Stop);
+        ThrottlePoint Foot(Bend bend, int number) => bracket.Folded.Fold(bend.Middle, 0);
+        var give = Plain(bracket.Stock, main.AsSpan(), stop.Centre, stop.MetalRadius, bolts, seat, Foot);
+        return tension * ((bracket.Lip ?? bracket.ReturnFlange) is { } lip
+            ? give - SavedBy(lip, LipHeight(bracket, lip), bracket.Stock, main.AsSpan(), stop.Centre, stop.MetalRadius, bolts, seat, Foot)
+            : give);
     }
 
-    /// <summary>What a lip takes off the give for 1 N (mm/N).</summary>
-    /// <remarks>Integral of M²/EI: the plain sheet from the bend on, the angle section from where the lip begins.</remarks>
-    /// <param name="lip">The lip's bend.</param>
-    /// <param name="height">Height of the lip over the sheet's face, to its free edge (mm).</param>
-    /// <param name="last">The bend that carries the stop flange.</param>
+    /// <summary>What a return lip or return flange takes off the give for 1 N (mm/N).</summary>
+    /// <remarks>Integral of M²/EI where it runs: the angle section in place of the plain sheet.</remarks>
+    /// <param name="lip">Its bend.</param>
+    /// <param name="height">Its height over the sheet's face, to its free edge (mm).</param>
+    /// <param name="stock">The sheet.</param>
+    /// <param name="bends">The bends from mount to stop, at least one.</param>
     /// <param name="stop">Centre of the stop's hole, flat coordinates (mm).</param>
     /// <param name="stopMetal">Radius of metal around it (mm).</param>
-    /// <param name="stock">The sheet.</param>
-    internal static double SavedBy(Bend lip, double height, Bend last, FlatPoint stop, double stopMetal, Stock stock)
+    /// <param name="bolts">Metal around the bolts, flat coordinates (mm).</param>
+    /// <param name="seat">Where the seat lies in space (mm).</param>
+    /// <param name="foot">Where the middle of a bend's near edge lies in space (mm): of the bend with that number.</param>
+    internal static double SavedBy(
+        Bend lip, double height, Stock stock, ReadOnlySpan<Bend> bends, FlatPoint stop, double stopMetal, IReadOnlyList<Disc> bolts, ThrottlePoint seat,
+        Func<Bend, int, ThrottlePoint> foot)
     {
-        var width = StopFlangeWidth(last, stopMetal);
-        var stiffened = Math.Max(0, last.Depth(stop) - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)));
-        return Math.Pow(stiffened, 3) / (3 * stock.Material.Modulus)
-            * (1 / PlainSection(width, stock.Thickness) - 1 / AngleSection(width, height, stock.Thickness));
+        double Stiffer(double width) => (1 / PlainSection(width, stock.Thickness) - 1 / AngleSection(width, height, stock.Thickness)) / stock.Material.Modulus;
+        if (lip.From == bends.Length)
+        {
+            var last = bends[^1];
+            var stiffened = Math.Max(0, last.Depth(stop) - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)));
+            return Math.Pow(stiffened, 3) / 3 * Stiffer(StopFlangeWidth(last, stopMetal));
+        }
+
+        // Along what turns before the next bend, as far as it is free.
+        var next = bends[lip.From];
+        var free = lip.From == 0 ? FromBolts(next, bolts) : bends[lip.From - 1].Depth(next.Middle) - bends[lip.From - 1].Allowance;
+        double near = -Math.Max(next.Depth(lip.Start), next.Depth(lip.End)), far = -Math.Min(next.Depth(lip.Start), next.Depth(lip.End));
+        var lever = seat.DistanceTo(foot(next, lip.From));
+        return lever * Math.Max(0, Math.Min(free, far) - near) * Stiffer(next.Length) * lever;
     }
 
     /// <summary>The give for 1 N (mm/N) of a bracket without a lip.</summary>
@@ -102,9 +118,8 @@ public static class StopGive
     }
 
     // Over the sheet's face, to the lip's free edge. Other flanges may reach across the lip's line in the flat.
-    private static double LipHeight(Bracket bracket)
+    private static double LipHeight(Bracket bracket, Bend lip)
     {
-        var lip = bracket.Lip!;
         var edge = bracket.Flat.Blank.Outline.Segments
             .Where(s => bracket.Flat.ZoneOf(new(s.PointAt(0.5))).Flange == lip.To)
             .Max(s => Math.Max(lip.Depth(new(s.Start)), lip.Depth(new(s.End))));

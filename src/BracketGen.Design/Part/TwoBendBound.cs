@@ -9,8 +9,8 @@ namespace BracketGen.Design.Part;
 /// <remarks>
 /// Never turns down a chain of which a bracket comes that costs less than the limit (<see cref="BracketCost"/>). To what
 /// <see cref="CostBound.OfAny"/> knows of any bracket of the sheet it adds what bends that are not square cost, and what each bend's length costs
-/// at least: the longer it is, the more it weighs and the less it gives; the sum has its least where both grow alike. A return lip may take away what the second gives,
-/// but for the price of a bend.
+/// at least: the longer it is, the more it weighs and the less it gives; the sum has its least where both grow alike. A return lip may take away what the second gives, a
+/// return flange what the first does, but for the price of a bend.
 /// </remarks>
 internal sealed class TwoBendBound
 {
@@ -47,8 +47,8 @@ internal sealed class TwoBendBound
     /// <param name="lever">From the first bend's line to the seat (mm), or less.</param>
     /// <param name="past">From the second bend to the stop's centre (mm), at least the straight edge and the stop's metal.</param>
     public bool Allows(double angles, double free, double lever, double past) => 
-        // A return lip takes away give of the stop flange, but it is another bend.
-        angles + FirstBend(free, lever) + Math.Min(_bendCost, SecondBend(past)) < _room;
+        // A return lip takes away give of the stop flange, a return flange that of the mount flange, but it is another bend.
+        angles + Math.Min(_bendCost, FirstBend(free, lever)) + Math.Min(_bendCost, SecondBend(past)) < _room;
 
     // Metal: the strip of the bend and of the edges beside it, and the triangle from the bolts' metal to it. Give: the mount flange turned by F times lever.
     private double FirstBend(double free, double lever)

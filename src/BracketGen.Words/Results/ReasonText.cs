@@ -65,6 +65,6 @@ public static class ReasonText
             1 => $"one bend of {angles}",
             2 => $"two bends of {angles}",
             _ => $"three bends of {angles}",
-        } + (offer.Candidate.Bracket.Lip is null ? "" : ", the last a return lip");
+        } + (offer.Candidate.Bracket.Lip is not null ? ", the last a return lip" : offer.Candidate.Bracket.ReturnFlange is not null ? ", the last a return flange" : "");
     }
 }
