@@ -92,6 +92,31 @@ public sealed class PoolTests
         Assert.True(held > LongRun.AtLeast(20), $"only {held} held");
     }
 
+    // By finite elements, which know nothing of the beam estimate: each against the same bracket without.
+    [Fact]
+    public void Return_lips_and_return_flanges_stiffen()
+    {
+        var job = Examples.Read("dunlin-rowan-64").OpeningCounterClockwise();
+        var drafts = Drafts(job).Where(d => d.Draft.KeepsApart).ToList();
+        foreach (var kind in new[] { "return lip", "return flange of the mount flange", "return flange of the middle flange" })
+        {
+            var all = drafts.Where(d => KindOf(d.Draft) == kind).ToList();
+            for (var k = 1; k <= 3; k++)
+            {
+                var (place, stiff) = all[k * all.Count / 4];
+                var plain = drafts.First(d => d.Place == place && d.Draft.Choice == stiff.Choice && d.Draft.SeatOnTop == stiff.SeatOnTop && d.Draft.Bends.SequenceEqual(stiff.Bends[..^1])).Draft;
+                double Give(BracketDraft draft)
+                {
+                    var bracket = BracketShape.Finish(draft)!;
+                    return BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd).Prepare(4, 1.5).Under(bracket.FoldedSeat.Normal).AlongForce;
+                }
+
+                Assert.True(Give(stiff) < Give(plain), kind);
+                Assert.True(stiff.Give(1) < plain.Give(1), kind);
+            }
+        }
+    }
+
     [Fact]
     public void The_bound_holds_for_every_shape()
     {

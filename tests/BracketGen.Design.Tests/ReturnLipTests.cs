@@ -80,8 +80,9 @@ public sealed class ReturnLipTests
         Assert.All(taken.Offer.Checks, c => Assert.True(CandidateSearch.IsGoodEnough(c), c.Code));
         Assert.Contains(taken.Offer.Checks, c => c.Code == "lip-apart");
 
-        // With the stress counted in, the lip's corners rule it out again: nothing is offered that is not strong.
-        var counted = strict with { Preferences = strict.Preferences with { MinYieldFactor = 1.2 } };
+        // With more asked than its corners stand, it is ruled out again: nothing is offered that is not strong.
+        var stands = taken.Strength.Checks.First(c => c.Id == CheckId.StampedYield).Value;
+        var counted = strict with { Preferences = strict.Preferences with { MinYieldFactor = 1.01 * stands } };
         Assert.False(StrongOffers.Of(counted, [offer], [offer.Candidate], Verify, StrengthDetail.Usual)[0].IsStrong);
     }
 }

@@ -151,13 +151,19 @@ public static class BracketShape
         }
 
         var bend = joint.ToBend(0, from, to) with { Relief = relief };
+
+        // With no bolt behind the bend, enough metal all the same for the die's shoulder.
+        const double round = 3;
+        var setback = (choice.Die!.InsideRadius + sheet.Stock.Thickness) * Math.Tan(joint.Turn.Magnitude.Radians / 2);
+        var behind = Math.Max(sheet.Straight + 2 * round, choice.Die.ShortestFlange(joint.Turn) - setback + Tolerance.Point);
+        Disc RootAt(FlatPoint end, double inwards) => new((end + inwards * round * bend.Along - (behind - round) * bend.Across).Vector, round);
         return bend.Length > MostReach || bend.Start.Vector.Length > MostReach
             ? null
             : new()
             {
                 Choice = choice,
                 Joints = [joint],
-                Discs = [sheet.BoltMetal, [stopMetal]],
+                Discs = [[.. sheet.BoltMetal, RootAt(bend.Start, 1), RootAt(bend.End, -1)], [stopMetal]],
                 Bends = [bend],
                 Stop = stop,
                 SeatOnTop = seatOnTop,

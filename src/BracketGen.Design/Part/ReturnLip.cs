@@ -15,8 +15,8 @@ public static class ReturnLip
 {
     private static readonly Angle Square = Angle.Right;
 
-    /// <summary>Keeps the lip's line clear of what already touches it (mm), so that the edge between stays an edge.</summary>
-    private const double Clear = 0.5;
+    /// <summary>Keeps the lip's line clear of what already touches it (mm), so that the edge between stays an edge, long enough to be rounded at both ends.</summary>
+    private const double Clear = 1.5;
 
     /// <summary>Radius of the lip's free corners (mm).</summary>
     private const double Corner = 3;

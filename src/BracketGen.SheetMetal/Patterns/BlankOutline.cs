@@ -353,7 +353,7 @@ public static class BlankOutline
             Segment before = contour.Segments[i], after = contour.Segments[(i + 1) % contour.Segments.Length];
             var turn = (after.StartTangent.Polar - before.EndTangent.Polar).Normalised.Magnitude;
             var tangent = Math.Tan(turn.Radians / 2);
-            var room = 0.999 * Math.Min(straight, Math.Min(before.Length, after.Length));
+            var room = 0.999 * Math.Min(straight, Math.Min(RoomOn(before, before.Start), RoomOn(after, after.End)));
             if (tangent > Tolerance.Smooth && radius > Tolerance.Point && Fillet.Round(contour, i, Math.Min(radius, room / tangent)) is { } rounded)
             {
                 contour = rounded;
@@ -361,6 +361,9 @@ public static class BlankOutline
         }
 
         return JoinLines(contour);
+
+        // An edge with another corner at its other end is shared with it.
+        double RoomOn(Segment edge, Vector2 otherEnd) => corners.Any(c => c.DistanceTo(otherEnd) < Tolerance.Point) ? edge.Length / 2 : edge.Length;
     }
 
     private static Contour JoinLines(Contour contour)
