@@ -34,7 +34,7 @@ internal sealed record LoadedMechanism
     /// <summary>How sure the travel is; null where a deviation within the ± puts the stop inside the groove.</summary>
     public required TravelUncertainty? Uncertainty { get; init; }
 
-    /// <summary>The mechanism for a stop; parameters as of <see cref="MechanismReport.Of"/>.</summary>
+    /// <summary>The mechanism for a stop; parameters as of <see cref="MechanismReport"/>.</summary>
     public static LoadedMechanism Of(Job job, Travel travel, StopPlacement? placement, Bracket? bracket, int samples, double? give) =>
         Of(StopMechanism.Of(job, travel, placement), bracket, samples, give);
 

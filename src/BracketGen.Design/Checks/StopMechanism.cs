@@ -9,6 +9,8 @@ namespace BracketGen.Design.Checks;
 /// <summary>The mechanism at one stop, whatever bracket holds it: shared by all brackets there.</summary>
 internal sealed record StopMechanism
 {
+    private MovementStudy? _movement;
+
     /// <summary>The job, opening counter-clockwise.</summary>
     public required Job Job { get; init; }
 
@@ -32,6 +34,9 @@ internal sealed record StopMechanism
 
     /// <summary>What gives way in the cable: the bracket's own give is zero here.</summary>
     public required CableCompliance CableAlone { get; init; }
+
+    /// <summary>What the engine's movement does there; found when first asked for.</summary>
+    public MovementStudy Movement => LazyInitializer.EnsureInitialized(ref _movement, () => MovementStudy.Of(Job, Placement, Outer));
 
     /// <summary>The mechanism at a stop.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>

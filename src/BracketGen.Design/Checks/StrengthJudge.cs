@@ -16,14 +16,20 @@ public sealed class StrengthJudge(Job job, StrengthDetail detail)
 {
     // By the placement object itself: brackets of one stop share it.
     private readonly ConditionalWeakTable<StopPlacement, StopTension> _tensions = [];
+    private readonly ConditionalWeakTable<StopMechanism, StopTension> _atStops = [];
 
     /// <summary>The finding on a bracket.</summary>
     /// <param name="travel">The travel with the stop where the bracket holds it.</param>
     /// <param name="placement">Where that is.</param>
     /// <param name="bracket">The bracket.</param>
-    public StrengthFinding Judge(Travel travel, StopPlacement placement, Bracket bracket)
+    public StrengthFinding Judge(Travel travel, StopPlacement placement, Bracket bracket) => Judge(TensionAt(travel, placement), bracket);
+
+    /// <summary>The finding on a bracket at a stop whose own part is known.</summary>
+    internal StrengthFinding Judge(StopMechanism stop, Bracket bracket) =>
+        Judge(_atStops.GetValue(stop, s => new(s)), bracket);
+
+    private StrengthFinding Judge(StopTension tension, Bracket bracket)
     {
-        var tension = TensionAt(travel, placement);
         var part = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd);
         var stages = new StrengthStages(tension, bracket, part.Prepare(detail.Size, detail.HoleSize, detail.BendRows));
         if (stages.WeakInStress() is { } weak)

@@ -127,9 +127,19 @@ public readonly record struct BracketCost
         OfWork(blank, bends.Length, OddAngles(bends), Dies(bends) - 1, rates) with
         {
             Give = OfGive(give, rates),
-            LittleGroove = rates.Worth(GrooveMinutes * Math.Clamp(1 - placement.GrooveLeft.Radians / AmpleGroove.Radians, 0, 1)),
-            Adjuster = adjusterRange > 0 ? rates.Worth(AdjusterMinutes * Math.Abs(placement.AdjusterShift) / adjusterRange) : 0,
+            LittleGroove = OfGroove(placement, rates),
+            Adjuster = OfAdjuster(placement, adjusterRange, rates),
         };
+
+    /// <summary>What a place of the stop counts, whatever bracket gets there.</summary>
+    internal static double OfPlace(StopPlacement placement, double adjusterRange, ShopRates rates) =>
+        OfGroove(placement, rates) + OfAdjuster(placement, adjusterRange, rates);
+
+    private static double OfGroove(StopPlacement placement, ShopRates rates) =>
+        rates.Worth(GrooveMinutes * Math.Clamp(1 - placement.GrooveLeft.Radians / AmpleGroove.Radians, 0, 1));
+
+    private static double OfAdjuster(StopPlacement placement, double adjusterRange, ShopRates rates) =>
+        adjusterRange > 0 ? rates.Worth(AdjusterMinutes * Math.Abs(placement.AdjusterShift) / adjusterRange) : 0;
 
     /// <summary>The bill.</summary>
     /// <param name="blank">The blank.</param>
