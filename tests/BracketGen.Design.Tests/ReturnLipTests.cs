@@ -55,8 +55,7 @@ public sealed class ReturnLipTests
     [Fact]
     public void A_lip_stiffens()
     {
-        var offer = Designer.Solve(Plover, SearchEffort.Whole).Offers[0];
-        var plain = offer.Candidate;
+        var plain = Designer.Solve(Plover, SearchEffort.BestOnly).Search!.Best!.Candidate;
         var before = StrengthOf(plain);
         foreach (var lipped in ReturnLip.On(plain.Bracket, Plover.Shop, 5))
         {
@@ -64,6 +63,14 @@ public sealed class ReturnLipTests
             Assert.True(after.GivePerTension < before.GivePerTension);
             Assert.True(StopGive.Of(lipped, 1) < StopGive.Of(plain.Bracket, 1));
         }
+    }
+
+    [Fact]
+    public void The_pool_has_lips()
+    {
+        var lipped = CandidateSearch.All(Plover).Where(c => c.Bracket.Lip is not null).ToList();
+        Assert.NotEmpty(lipped);
+        Assert.Contains(lipped, CandidateSearch.Promising);
     }
 
     private static StrengthReport StrengthOf(Candidate candidate) =>
