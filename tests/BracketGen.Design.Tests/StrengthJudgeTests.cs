@@ -142,6 +142,17 @@ public sealed class StrengthJudgeTests
     }
 
     [Fact]
+    public void Quantile_of_a_sum_of_readings()
+    {
+        // One reading: 98 % of its ±. Two alike make a triangle, P(sum > q) = (2 - q)²/8; three (3 - q)³/48 near the end (Irwin and Hall, 1927; from memory). A reading without ± adds nothing.
+        Assert.Equal(0.98 * 3, PullSpread.Quantile([3, 0], 0.99), 1e-12);
+        Assert.Equal(2 - Math.Sqrt(0.08), PullSpread.Quantile([1, 1], 0.99), 1e-9);
+        Assert.Equal(3 - Math.Cbrt(0.48), PullSpread.Quantile([1, 1, 1], 0.99), 1e-9);
+        Assert.Equal(0, PullSpread.Quantile([0, 0], 0.99));
+        Assert.True(PullSpread.Quantile([1, 0.4, 0.3], 0.99) > PullSpread.Quantile([1, 0.4], 0.99));
+    }
+
+    [Fact]
     public void Another_travel_at_the_same_stop_is_judged_by_that_travel()
     {
         var job = Examples.Read("plover-alder-58").OpeningCounterClockwise();
