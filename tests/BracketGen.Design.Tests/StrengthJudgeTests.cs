@@ -112,6 +112,13 @@ public sealed class StrengthJudgeTests
         var roark = Math.Sqrt(3 * stiffness / ((mass + 33.0 / 140 * density * b * t * length) * length * length * length)) / (2 * Math.PI);
         Assert.InRange(heavy, roark, 1.03 * roark);
         Assert.True(heavy < bounds.FrequencyAtMost(mass));
+
+        // Two of the three motions of a flat strip bend nothing. Askew in space they are round-off, and must not make a low frequency.
+        foreach (var turn in new[] { 0.3, 1.1, 2.7 })
+        {
+            Vector3 z = new Vector3(Math.Sin(turn), 0.4, Math.Cos(turn)).Unit, x = z.Cross(new(0.2, 1, 0.1)).Unit;
+            Assert.Equal(heavy, Strip(b, t, new(e, nu, density), Frame.FromZX(new(7, -3, 11), z, x)).FrequencyAtMost(mass), 1e-6 * heavy);
+        }
     }
 
     [Fact]
@@ -165,7 +172,7 @@ public sealed class StrengthJudgeTests
             judge.Judge(less, candidate.Placement, candidate.Bracket).Failed);
     }
 
-    private static StrengthBounds Strip(double width, double thickness, SheetMaterial material)
+    private static StrengthBounds Strip(double width, double thickness, SheetMaterial material, Frame? at = null)
     {
         var flat = new FlatPattern
         {
@@ -173,7 +180,7 @@ public sealed class StrengthJudgeTests
             Thickness = thickness,
             Bends = [],
         };
-        var folded = new FoldedSheet(flat, Frame.Identity);
+        var folded = new FoldedSheet(flat, at ?? Frame.Identity);
         Disc washer = new(new(10, width / 2), 10), seat = new(new(90, width / 2), 6);
         return new(StraightCuts.Of(folded, [washer], seat, 0), folded.Fold(new(seat.Centre), thickness / 2).Vector, thickness, material);
     }
