@@ -11,6 +11,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.Storage;
 using BracketGen.Words.CutFile;
+using BracketGen.Words.Results;
 using BracketGen.Words.Terminal;
 
 namespace BracketGen.Cli.Commands;
@@ -146,7 +147,13 @@ internal static class MakeCommand
         screen.Paragraph(TerminalWords.Heading(solution.Job.Vehicle.Name, solution.Job.Body.Name), Tone.Strong);
         CheckTable.PrintVerdict(screen, verdict);
         CheckTable.Print(screen, solution.Checks, solution.Job.Units, all);
-        AnswerTable.PrintTravel(screen, solution.Job, solution.Travel, solution.Remedy);
+        if (ChosenText.Of(solution) is { } chosen)
+        {
+            screen.Line();
+            screen.Paragraph(chosen, solution.ChosenIs == ChosenState.Passes ? Tone.Plain : Tone.Bad);
+        }
+
+        AnswerTable.PrintTravel(screen, solution.Job, solution.Travel);
         AnswerTable.PrintBracket(screen, solution);
         screen.Line();
         foreach (var (name, _) in files.Written)

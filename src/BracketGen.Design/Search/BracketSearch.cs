@@ -35,11 +35,14 @@ internal static class BracketSearch
         return best.Best is null ? outcome : best with { Obstacles = outcome.Obstacles, Others = [] };
     }
 
-    /// <summary>Whether a bracket passes, and which: no others, no reasons, nothing of those that fail.</summary>
+    /// <summary>The cheapest bracket that passes, null where none was found, and how many were judged by finite elements: no others, no reasons, nothing of those that fail.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="effort">How far it goes.</param>
-    public static Finding? Any(Job job, SearchEffort effort) =>
-        Walk(new CandidatePool(job), effort, new CandidateJudge(job, effort.Strength)).Best;
+    public static (Finding? Best, int Solves) Cheapest(Job job, SearchEffort effort)
+    {
+        var walk = Walk(new CandidatePool(job), effort, new CandidateJudge(job, effort.Strength));
+        return (walk.Best, walk.Solves);
+    }
 
     private static SearchOutcome Of(Job job, SearchEffort effort, CandidateJudge judge)
     {
