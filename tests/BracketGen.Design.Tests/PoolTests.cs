@@ -104,7 +104,7 @@ public sealed class PoolTests
             for (var k = 1; k <= 3; k++)
             {
                 var (place, stiff) = all[k * all.Count / 4];
-                var plain = drafts.First(d => d.Place == place && d.Draft.Choice == stiff.Choice && d.Draft.SeatOnTop == stiff.SeatOnTop && d.Draft.Bends.SequenceEqual(stiff.Bends[..^1])).Draft;
+                var plain = drafts.First(d => d.Place.Placement == place.Placement && d.Draft.Choice.Stock == stiff.Choice.Stock && d.Draft.Choice.Die == stiff.Choice.Die && d.Draft.SeatOnTop == stiff.SeatOnTop && d.Draft.Bends.SequenceEqual(stiff.Bends[..^1])).Draft;
                 double Give(BracketDraft draft)
                 {
                     var bracket = BracketShape.Finish(draft)!;
