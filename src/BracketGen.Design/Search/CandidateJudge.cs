@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Design.Search;

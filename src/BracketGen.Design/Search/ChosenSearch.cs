@@ -1,7 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Search;
 

@@ -50,6 +50,9 @@ public sealed record Finding(Candidate Candidate, SearchStage Stage, Check? Fail
     /// <inheritdoc/>
     public Finding Mirrored() => this with
     {
-        Candidate = Candidate.Mirrored(), Offer = Offer?.Mirrored(), Strength = Strength?.Mirrored(), Mechanism = Mechanism?.Mirrored(),
+        Candidate = Candidate.Mirrored(),
+        Offer = Offer?.Mirrored(),
+        Strength = Strength?.Mirrored(),
+        Mechanism = Mechanism?.Mirrored(),
     };
 }

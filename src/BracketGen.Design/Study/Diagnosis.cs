@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
 
 namespace BracketGen.Design.Study;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
+using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Design.Study;
@@ -184,6 +185,6 @@ internal sealed class RemedySearch
 
     // Checks of the yes-or-no kind stand at their limit whenever they pass.
     private static Check? Decides(Solution solution) => solution.Checks
-        .Where(c => c.Kind != CheckKind.Advice && double.IsFinite(c.Spare) && c.Spare > 1e-9)
+        .Where(c => c.Kind != CheckKind.Advice && double.IsFinite(c.Spare) && c.Spare > Tolerance.LimitSlack)
         .MinBy(c => c.Spare);
 }

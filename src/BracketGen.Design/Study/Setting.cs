@@ -1,9 +1,6 @@
-using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Search;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Pedals;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Design.Study;

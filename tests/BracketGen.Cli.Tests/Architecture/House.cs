@@ -11,7 +11,8 @@ internal static class House
         ["Geometry"],
         ["Mechanism.Numerics", "SheetMetal.Bending", "SheetMetal.Cutting", "SheetMetal.Standards", "Strength.Model"],
         ["Mechanism.Grooves", "Mechanism.Cables", "Mechanism.Rods", "Mechanism.Pedals", "Mechanism.Throttles", "SheetMetal.Patterns", "SheetMetal.Fasteners",
-            "SheetMetal.Shops", "Strength.Meshing", "Strength.Elements", "Strength.Solving"],
+            "SheetMetal.Shops", "Strength.Meshing", "Strength.Elements"],
+        ["Strength.Solving"],
         ["Mechanism.Motion", "Strength.Analysis"],
         ["Mechanism.Forces", "Mechanism.Uncertainty", "Mechanism.Fitted", "Strength.Parts"],
         ["Design.Inputs"],
@@ -63,7 +64,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 212, "descriptions of keys; errors"),
+        ("Profiles.Sections", 220, "descriptions of keys; errors"),
     ];
 
     /// <summary>
