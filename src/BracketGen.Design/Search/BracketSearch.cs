@@ -35,13 +35,16 @@ internal static class BracketSearch
         return best.Best is null ? outcome : best with { Obstacles = outcome.Obstacles, Others = [] };
     }
 
-    /// <summary>The cheapest bracket that passes, null where none was found, and how many were judged by finite elements: no others, no reasons, nothing of those that fail.</summary>
+    /// <summary>
+    /// The cheapest bracket that passes, null where none was found, how many were judged by finite elements, how many shapes were looked at, and whether that is
+    /// certain: no others, no reasons, nothing of those that fail.
+    /// </summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="effort">How far it goes.</param>
-    public static (Finding? Best, int Solves) Cheapest(Job job, SearchEffort effort)
+    public static (Finding? Best, int Solves, int Shapes, bool IsCertain) Cheapest(Job job, SearchEffort effort)
     {
         var walk = Walk(new CandidatePool(job), effort, new CandidateJudge(job, effort.Strength));
-        return (walk.Best, walk.Solves);
+        return (walk.Best, walk.Solves, walk.Findings.Count, walk.IsCertain);
     }
 
     private static SearchOutcome Of(Job job, SearchEffort effort, CandidateJudge judge)
@@ -80,7 +83,7 @@ internal static class BracketSearch
 
         // Without strength a bracket is soon found, and what one bend can do limits what is worth looking at among the many shapes of two.
         var few = Walk(pool.ByCost((0, 1)), [], effort, judge);
-        if (judge.IsHopeless)
+        if (judge.IsHopeless || !few.IsCertain)
         {
             return few;
         }
@@ -125,7 +128,7 @@ internal static class BracketSearch
                     }
                 }
 
-                if (solves >= effort.MaxSolves)
+                if (solves >= effort.MaxSolves || findings.Count >= effort.MaxShapes)
                 {
                     return new(null, findings, solves, false);
                 }

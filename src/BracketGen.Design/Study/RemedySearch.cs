@@ -15,13 +15,17 @@ namespace BracketGen.Design.Study;
 internal sealed class RemedySearch
 {
     // One trial judges so many brackets by strength at most, and all together so many: past that a remedy is not proven and not printed.
-    private const int SolvesOfATrial = 400, SolvesOfAll = 4_000;
+    private const int SolvesOfATrial = 150, SolvesOfAll = 800;
 
-    private const int MostTrials = 500, MostPairTrials = 150;
+    // Likewise shapes: a remedy that only a search among more of them would show is not found.
+    private const int ShapesOfATrial = 800, ShapesOfAll = 8_000;
+
+    private const int MostTrials = 200, MostPairTrials = 60;
 
     private readonly Job _job;
     private readonly SearchEffort _whole;
-    private int _solves, _trials;
+    private int _solves, _trials, _shapes;
+    private bool _isCut;
 
     /// <summary>A search.</summary>
     /// <param name="job">The job, opening counter-clockwise, none chosen.</param>
@@ -29,11 +33,13 @@ internal sealed class RemedySearch
     public RemedySearch(Job job, SearchEffort effort)
     {
         _job = job;
-        _whole = new(effort.Strength ?? StrengthDetail.Usual) { MaxSolves = Math.Min(effort.MaxSolves, SolvesOfATrial) };
+        _whole = new(effort.Strength ?? StrengthDetail.Usual) { MaxSolves = Math.Min(effort.MaxSolves, SolvesOfATrial), MaxShapes = ShapesOfATrial };
     }
 
-    /// <summary>Whether trials or solves ran out before all was tried.</summary>
-    public bool IsCutShort => _trials >= MostTrials || _solves >= SolvesOfAll;
+    /// <summary>Whether a limit kept something from being tried in full.</summary>
+    public bool IsCutShort => _isCut || IsAtEnd;
+
+    private bool IsAtEnd => _trials >= MostTrials || _solves >= SolvesOfAll || _shapes >= ShapesOfAll;
 
     /// <summary>The ways, the smallest change first; pairs where no single change serves.</summary>
     public ImmutableArray<WayOpened> Ways()
@@ -152,18 +158,18 @@ internal sealed class RemedySearch
 
     private bool Quick(Job changed)
     {
-        if (IsCutShort)
+        if (IsAtEnd)
         {
             return false;
         }
 
         _trials++;
-        return !TravelFails(changed) && NothingFails(changed, SearchEffort.WithoutStrength) is not null;
+        return !TravelFails(changed) && NothingFails(changed, SearchEffort.WithoutStrength with { MaxShapes = ShapesOfATrial }) is not null;
     }
 
     private Solution? Whole(Job changed)
     {
-        if (IsCutShort)
+        if (IsAtEnd)
         {
             return null;
         }
@@ -178,8 +184,10 @@ internal sealed class RemedySearch
 
     private Solution? NothingFails(Job changed, SearchEffort effort)
     {
-        var (best, solves) = BracketSearch.Cheapest(changed, effort);
+        var (best, solves, shapes, isCertain) = BracketSearch.Cheapest(changed, effort);
         _solves += solves;
+        _shapes += shapes;
+        _isCut |= best is null && !isCertain;
         return best is not null && Designer.Answer(changed, best) is { NothingFails: true } solution ? solution : null;
     }
 
