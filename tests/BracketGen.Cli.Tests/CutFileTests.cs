@@ -40,7 +40,7 @@ public class CutFileTests(ExampleOutputs outputs)
         // Any bracket that the search shaped, not only the best: what is wrong in one of them is wrong in the program.
         var solutions = RandomSolutions.FirstShaped.Draw(LongRun.Of(180), stream: 7)
             .Concat(RandomSolutions.Shaped.Draw(LongRun.Of(60), stream: 8))
-            .Concat(RandomSolutions.BentTwice.Draw(LongRun.Of(60), stream: 9))
+            .Concat(RandomSolutions.FirstShapedTwice.Draw(LongRun.Of(60), stream: 9))
             .OfType<Solution>()
             .Take(LongRun.Of(260))
             .Select((solution, i) => (Name: $"random-{i:000}", solution))

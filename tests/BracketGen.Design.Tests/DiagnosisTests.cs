@@ -18,7 +18,7 @@ public class DiagnosisTests
     {
         var job = Walled(Examples.Read("plover-alder-58"));
         var diagnosis = Diagnosed(job);
-        Assert.Equal("keep-out-1", diagnosis.Obstacles[0].Nearest.Code);
+        Assert.Equal("wall", diagnosis.Obstacles[0].Nearest.Subject);
         var change = Single(diagnosis, ChangedInput.KeepOut);
         Assert.Equal("wall", change.What);
         Assert.True(Designer.Solve(With(job, new KeepOutBox("wall", Least + change.To * new Vector3(1, 1, 1), Most - change.To * new Vector3(1, 1, 1)))).NothingFails);

@@ -66,7 +66,7 @@ public class RankingTests
             var taken = Designer.Solve(job, choice: number);
             Assert.Equal(number, taken.Choice);
             Assert.Equal(first.Offers[number - 1].Mass, taken.Bracket!.Mass, 1e-15);
-            Assert.True(taken.NothingFails);
+            Assert.True(taken.NothingFails, $"{number}: {taken.Verdict}");
         }
 
         Assert.NotNull(first.Reasons);

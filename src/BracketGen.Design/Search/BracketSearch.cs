@@ -12,7 +12,7 @@ namespace BracketGen.Design.Search;
 internal static class BracketSearch
 {
     /// <summary>How many brackets beside the best are judged in search of others worth offering.</summary>
-    private const int MostOthers = 6;
+    private const int MostOthers = 12;
 
     private const int FirstRound = 2, LargestRound = 16;
 
@@ -57,11 +57,24 @@ internal static class BracketSearch
             Shapes = walk.Findings.Count,
             Solves = walk.Solves,
             IsCertain = walk.IsCertain,
-            Obstacles = ObstaclesOf(walk.Findings),
+            Obstacles = ObstaclesOf([.. walk.Findings.Where(f => f.Failed is not null).Select(f => (f.Failed!, 1))], walk.Findings.Count),
         };
         if (walk.Best is not { } best)
         {
-            return judge.IsHopeless ? outcome : outcome with { Nearest = NearestOf(job, pool, walk.Findings, judge), AllShapes = pool.Count };
+            if (judge.IsHopeless)
+            {
+                return outcome;
+            }
+
+            (Check Failed, int Shapes)[] ruledOut = [.. pool.RuledOut()];
+            var shapes = walk.Findings.Count + ruledOut.Sum(r => r.Shapes);
+            return outcome with
+            {
+                Nearest = NearestOf(job, pool, walk.Findings, judge),
+                Shapes = shapes,
+                AllShapes = walk.IsCertain ? shapes : Math.Max(shapes, pool.Count),
+                Obstacles = ObstaclesOf([.. walk.Findings.Where(f => f.Failed is not null).Select(f => (f.Failed!, 1)), .. ruledOut], shapes),
+            };
         }
 
         var weak = walk.Findings.FirstOrDefault(f => f.Stage == SearchStage.Strength);
@@ -170,11 +183,10 @@ internal static class BracketSearch
         ];
     }
 
-    private static ImmutableArray<Obstacle> ObstaclesOf(List<Finding> findings) =>
+    private static ImmutableArray<Obstacle> ObstaclesOf(IEnumerable<(Check Failed, int Shapes)> stopped, int shapes) =>
     [
-        .. findings.Where(f => f.Failed is not null)
-            .GroupBy(f => f.Failed!.Code)
-            .Select(g => new Obstacle(g.Select(f => f.Failed!).MaxBy(c => c.Margin)!, g.Count(), findings.Count))
+        .. stopped.GroupBy(s => s.Failed.Code)
+            .Select(g => new Obstacle(g.Select(s => s.Failed).MaxBy(c => c.Margin)!, g.Sum(s => s.Shapes), shapes))
             .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Code, StringComparer.Ordinal),
     ];
 

@@ -1,3 +1,4 @@
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 
@@ -112,6 +113,14 @@ internal sealed class CandidatePool
 
     /// <summary>All of them, the cheapest first.</summary>
     public IEnumerable<Candidate> ByCost() => ByCost((0, MostBends));
+
+    /// <summary>The checks that rule out whole places, each with the number of shapes that would get there; sketches them all.</summary>
+    public IEnumerable<(Check Failed, int Shapes)> RuledOut()
+    {
+        SketchAll();
+        return _sheets.Where(s => !s.Place.IsGoodEnough && s.Sketches.Count > 0)
+            .Select(s => (s.Place.Checks.First(c => !CandidateSearch.IsGoodEnough(c)), s.Sketches.Count));
+    }
 
     /// <summary>
     /// By number of bends, each promising candidate with the adjuster at mid range that is stiffer by a tenth than all lighter ones of as few bends: that

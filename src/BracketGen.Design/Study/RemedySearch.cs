@@ -18,7 +18,7 @@ internal sealed class RemedySearch
     private const int SolvesOfATrial = 150, SolvesOfAll = 800;
 
     // Likewise shapes: a remedy that only a search among more of them would show is not found.
-    private const int ShapesOfATrial = 800, ShapesOfAll = 8_000;
+    private const int ShapesOfATrial = 300, ShapesOfAll = 18_000;
 
     private const int MostTrials = 200, MostPairTrials = 60;
 
