@@ -93,7 +93,7 @@ public static class ResultJson
             [
                 .. flat.Bends.Select(b => new ResultBend(
                     b.From, b.To, Point(b.Start.Vector), Point(b.End.Vector), b.IsUp ? "up" : "down", Round(b.Turn.Magnitude.Degrees),
-                    b.InsideRadius, Round(b.Allowance), b.Rule.Name)),
+                    b.InsideRadius, Round(b.Allowance), b.Rule.Name, Round(b.Relief))),
             ],
             [
                 .. bracket.Holes.Select(h => new ResultHole(

@@ -34,7 +34,7 @@ public sealed record ResultBracket(
 /// <summary>A bend; coordinates of the flat pattern from the blank's lower left corner, the strip lies to the left of start-end.</summary>
 public sealed record ResultBend(
     int From, int To, IReadOnlyList<double> Start, IReadOnlyList<double> End, string Direction, double Angle, double InsideRadius,
-    double Allowance, string Rule);
+    double Allowance, string Rule, double Relief);
 
 /// <summary>A hole or slot; coordinates of the flat pattern from the blank's lower left corner.</summary>
 public sealed record ResultHole(
