@@ -28,6 +28,9 @@ public static class TerminalWords
     /// <summary>A file that was written.</summary>
     public static string Wrote(string path) => $"wrote {path}";
 
+    /// <summary>The bracket was written into the job.</summary>
+    public static string Kept(string file) => $"chosen bracket written into {file}";
+
     /// <summary>Why cut file and STEP file were withheld, and what to do.</summary>
     public static IReadOnlyList<string> Withheld(IReadOnlyList<string> open) =>
     [
