@@ -30,7 +30,7 @@ public class DiagnosisTests
         var job = Examples.Read("plover-alder-58");
         var cable = job.Vehicle.Cable;
         Job Of(double length) => job with { Vehicle = job.Vehicle with { Cable = cable with { FreeInnerLength = cable.FreeInnerLength with { Value = length } } } };
-        var change = Single(Diagnosed(Of(45)), ChangedInput.FreeInnerLength);
+        var change = Single(Diagnosed(Of(85)), ChangedInput.FreeInnerLength);
         Assert.Equal(0, change.To % 0.5, 9);
         Assert.True(Designer.Solve(Of(change.To)).NothingFails);
         Assert.False(Designer.Solve(Of(change.From)).NothingFails);

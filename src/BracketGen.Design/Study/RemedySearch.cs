@@ -15,7 +15,7 @@ namespace BracketGen.Design.Study;
 internal sealed class RemedySearch
 {
     // One trial judges so many brackets by strength at most, and all together so many: past that a remedy is not proven and not printed.
-    private const int SolvesOfATrial = 150, SolvesOfAll = 800;
+    private const int SolvesOfATrial = 60, SolvesOfAll = 1_500;
 
     // Likewise shapes: a remedy that only a search among more of them would show is not found.
     private const int ShapesOfATrial = 300, ShapesOfAll = 18_000;
