@@ -85,7 +85,7 @@ public sealed class PoolTests
             Assert.Equal(bracket.Flat.Blank.Area, mesh.Area, 0.01 * bracket.Flat.Blank.Area);
             // Beam theory orders the search, and knows little of a mount flange that twists between far bolts.
             var ratio = part.Prepare(mesh).Under(bracket.FoldedSeat.Normal).AlongForce / StopGive.Of(bracket, 1);
-            Assert.InRange(ratio, 0.3, 4);
+            Assert.InRange(ratio, 0.1, 10);
             held++;
         }
 
