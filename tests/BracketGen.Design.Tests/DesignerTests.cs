@@ -111,7 +111,7 @@ public class DesignerTests
     }
 
     [Fact]
-    public void Random_jobs_never_throw_and_always_answer() => RandomJobs.Job.Check(LongRun.Of(40), job =>
+    public void Random_jobs_never_throw_and_always_answer() => RandomJobs.Job.Check(LongRun.Of(100), job =>
     {
         var solution = Designer.Solve(job);
         Assert.NotEmpty(solution.Checks);

@@ -62,7 +62,7 @@ public class RelaxedJobTests
     public void Random_jobs_never_get_worse()
     {
         var changed = 0;
-        Gen.Select(RandomJobs.Job, Gen.Int[0, Ways.Length - 1].Array[1]).Check(LongRun.Of(100), drawn =>
+        Gen.Select(RandomJobs.Job, Gen.Int[0, Ways.Length - 1].Array[2]).Check(LongRun.Of(200), drawn =>
         {
             var (job, ways) = drawn;
             var before = Answer(job, SearchEffort.WithoutStrength);
@@ -73,7 +73,7 @@ public class RelaxedJobTests
                 changed += after.Cost < before.Cost ? 1 : 0;
             }
         });
-        Assert.True(changed > LongRun.AtLeast(2), $"Only {changed} answers became cheaper: nothing was relaxed.");
+        Assert.True(changed > LongRun.AtLeast(10), $"Only {changed} answers became cheaper: nothing was relaxed.");
     }
 
     // Quarter turns about the throttle shaft: boxes keep their axes.

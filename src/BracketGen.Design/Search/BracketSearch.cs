@@ -24,15 +24,16 @@ internal static class BracketSearch
     /// <param name="effort">How far it goes.</param>
     public static SearchOutcome Of(Job job, SearchEffort effort)
     {
-        var outcome = Of(job, effort, new CandidateJudge(job, effort.Strength));
+        var pool = new CandidatePool(job);
+        var outcome = Of(job, pool, effort, new CandidateJudge(job, effort.Strength));
         if (outcome.Best is not null || !outcome.Obstacles.Any(o => o.Nearest.Definition.Scope == CheckScope.WholeMechanism))
         {
             return outcome;
         }
 
         // Nowhere does the mechanism work, and no bracket is to blame: the best bracket all the same, with what fails.
-        var best = Of(job, effort, new CandidateJudge(job, effort.Strength, mechanismDecides: false));
-        return best.Best is null ? outcome : best with { Obstacles = outcome.Obstacles, Others = [] };
+        var best = Of(job, pool, effort with { WithOthers = false }, new CandidateJudge(job, effort.Strength, mechanismDecides: false));
+        return best.Best is null ? outcome : best with { Obstacles = outcome.Obstacles };
     }
 
     /// <summary>
@@ -47,9 +48,8 @@ internal static class BracketSearch
         return (walk.Best, walk.Solves, walk.Findings.Count, walk.IsCertain);
     }
 
-    private static SearchOutcome Of(Job job, SearchEffort effort, CandidateJudge judge)
+    private static SearchOutcome Of(Job job, CandidatePool pool, SearchEffort effort, CandidateJudge judge)
     {
-        var pool = new CandidatePool(job);
         var walk = Walk(pool, effort, judge);
         var outcome = new SearchOutcome
         {
@@ -155,18 +155,14 @@ internal static class BracketSearch
     private static IEnumerable<Finding> Judge(List<Candidate> round, CandidateJudge judge)
     {
         var findings = new Finding?[round.Count];
-        var first = round.Count;
-        Parallel.For(0, round.Count, i =>
+        Parallel.For(0, round.Count, (i, loop) =>
         {
-            if (i < Volatile.Read(ref first) && (findings[i] = judge.Judge(round[i])) is { Passes: true })
+            if ((findings[i] = judge.Judge(round[i])) is { Passes: true })
             {
-                int known;
-                while (i < (known = Volatile.Read(ref first)) && Interlocked.CompareExchange(ref first, i, known) != known)
-                {
-                }
+                loop.Break(); // All before it are still judged.
             }
         });
-        return findings.Take(first + 1).OfType<Finding>();
+        return findings.OfType<Finding>();
     }
 
     private static bool IsSolved(Finding finding) => finding.Means is not null;

@@ -84,13 +84,19 @@ internal sealed class RemedySearch
             return null;
         }
 
-        Solution? Tried(int steps) => Quick(setting.Applied(job, steps)) ? Whole(setting.Applied(job, steps)) : null;
-        return Doubling(setting.Most, quick, quick - 1, steps => Tried(steps) is not null) is { } proven && Whole(setting.Applied(job, proven)) is { } solution
-            ? (proven, new([setting.Change(proven)], Decides(solution)))
-            : null;
+        // The last that served is the one that is found.
+        Solution? served = null;
+        bool Serves(int steps)
+        {
+            var tried = Quick(setting.Applied(job, steps)) ? Whole(setting.Applied(job, steps)) : null;
+            served = tried ?? served;
+            return tried is not null;
+        }
+
+        return Doubling(setting.Most, quick, quick - 1, Serves) is { } proven ? (proven, new([setting.Change(proven)], Decides(served!))) : null;
     }
 
-    // The least number of steps that serves: doubled until one does, and halved back to it. A way may close again in between: what is found serves, and
+    // The smallest number of steps that serves: doubled until one does, and halved back to it. A way may close again in between: what is found serves, and
     // the last one tried below it does not.
     private static int? Doubling(int most, int first, int fails, Func<int, bool> serves)
     {
@@ -145,9 +151,9 @@ internal sealed class RemedySearch
                         continue;
                     }
 
-                    if (Least(one with { Most = Steps(one) }, other.Applied(_job, with)) is var (least, _) && Whole(other.Applied(one.Applied(_job, least), with)) is { } solution)
+                    if (Least(one with { Most = Steps(one) }, other.Applied(_job, with)) is var (least, way))
                     {
-                        return new([one.Change(least), other.Change(with)], Decides(solution));
+                        return new([one.Change(least), other.Change(with)], way.Decides);
                     }
                 }
             }
