@@ -61,12 +61,14 @@ public class RelaxedJobTests
     [Fact]
     public void Random_jobs_never_get_worse()
     {
+        // Few jobs need more ways each, or by chance none of them makes an answer cheaper.
+        var ways = LongRun.IsOn ? 2 : 4;
         var changed = 0;
-        Gen.Select(RandomJobs.Job, Gen.Int[0, Ways.Length - 1].Array[2]).Check(LongRun.Of(200), drawn =>
+        Gen.Select(RandomJobs.Job, Gen.Int[0, Ways.Length - 1].Array[ways]).Check(LongRun.Of(200), drawn =>
         {
-            var (job, ways) = drawn;
+            var (job, picked) = drawn;
             var before = Answer(job, SearchEffort.WithoutStrength);
-            foreach (var way in ways)
+            foreach (var way in picked)
             {
                 var after = Answer(Ways[way].Relax(job), SearchEffort.WithoutStrength);
                 IsNoWorse(before, after, Ways[way].Name);
