@@ -20,6 +20,9 @@ public sealed record Material
     /// <summary>Yield strength or 0.2 % proof strength (MPa).</summary>
     public required double Yield { get; init; }
 
+    /// <summary>Maximum tensile strength that the standard allows the sheet (MPa): what a bend may take in force; null if it is not given.</summary>
+    public double? MaxTensile { get; init; }
+
     /// <summary>Endurance limit: fully reversed stress amplitude that the sheet survives for the life of the vehicle (MPa).</summary>
     public required double Endurance { get; init; }
 
@@ -31,6 +34,9 @@ public sealed record Material
 
     /// <summary>Row of Machinery's Handbook's bend allowance table.</summary>
     public required BendGroup BendGroup { get; init; }
+
+    /// <summary>Whether it is a rolled steel: by density and Young's modulus, which no brass, copper or aluminium comes near.</summary>
+    public bool IsSteel => Density is > 7.3e-9 and < 8.3e-9 && Modulus is > 170_000 and < 230_000;
 
     /// <summary>Where the numbers come from.</summary>
     public required string Source { get; init; }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Tooling;
 
 namespace BracketGen.SheetMetal.Shops;
 
@@ -39,6 +40,9 @@ public sealed record Shop
 
     /// <summary>The dies of its press brake.</summary>
     public required ImmutableArray<PressBrakeDie> Dies { get; init; }
+
+    /// <summary>What it bends with, apart from its dies.</summary>
+    public ToolSet Tools { get; init; } = ToolSet.Assumed;
 
     /// <summary>Its test bends.</summary>
     public required ImmutableArray<TestBend> TestBends { get; init; }
