@@ -91,6 +91,11 @@ internal sealed class BendOrder
                     {
                         best = ([step, .. later], cost);
                     }
+
+                    if (cost == 0)
+                    {
+                        return best;
+                    }
                 }
             }
         }
@@ -146,13 +151,24 @@ internal sealed class BendOrder
         {
             var standing = reversed ? punch.Reversed() : punch;
             ConvexBody[] bodies = [.. ToolBodies.Of(standing), ToolBodies.Beam(press, standing), .. still];
+            var clear = false;
             foreach (var inFront in (bool[])[false, true])
             {
+                // Turned round, the part meets tools that are the same front and back where it met them before.
                 var slabs = new PartSlabs(_part.Flat, _part.Polygons, isMade, number, inFront);
-                if (FirstMet(slabs, bodies, clearance) is { } met)
+                if (!inFront || !punch.IsSymmetric)
                 {
-                    var obstacle = Obstacle(made, number, met.What, tool) with { Flange = met.Flange, At = new(met.At) };
-                    best = best?.Step is not null || (best?.Obstacle?.At ?? new(-1)) >= obstacle.At ? best : new(null, obstacle);
+                    var met = FirstMet(slabs, bodies, clearance);
+                    clear = met is null;
+                    if (met is var (body, flange, at))
+                    {
+                        var obstacle = Obstacle(made, number, body, tool) with { Flange = flange, At = new(at) };
+                        best = best?.Step is not null || (best?.Obstacle?.At ?? new(-1)) >= obstacle.At ? best : new(null, obstacle);
+                    }
+                }
+
+                if (!clear)
+                {
                     continue;
                 }
 

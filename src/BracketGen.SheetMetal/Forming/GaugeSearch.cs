@@ -19,6 +19,8 @@ internal sealed class GaugeSearch
     private readonly List<(Vector2 A, Vector2 B)> _metal = [];
     private readonly List<Segment> _edges = [];
 
+    private (double Distance, bool IsClear) _bar = (double.NaN, false);
+
     /// <summary>Prepares the search for one bend.</summary>
     /// <param name="flat">The flat pattern.</param>
     /// <param name="outlines">The outline of each flange.</param>
@@ -183,9 +185,17 @@ internal sealed class GaugeSearch
             }
         }
 
-        return _isClear(ConvexBody.Box(
-            Obstruction.Clamp, Carrier.Machine, new(distance, -_press.FingerDepth), new(distance + FingerLength, _press.FingerHeight), (from, to)));
+        // Where a bar all along is clear, so is each finger.
+        if (_bar.Distance != distance)
+        {
+            _bar = (distance, _isClear(Body(distance, null)));
+        }
+
+        return _bar.IsClear || _isClear(Body(distance, (from, to)));
     }
+
+    private ConvexBody Body(double distance, (double, double)? along) => ConvexBody.Box(
+        Obstruction.Clamp, Carrier.Machine, new(distance, -_press.FingerDepth), new(distance + FingerLength, _press.FingerHeight), along);
 
     private static double Behind(Vector2 a, Vector2 b, double along) =>
         b.Y == a.Y ? Math.Max(a.X, b.X) : a.X + (along - a.Y) / (b.Y - a.Y) * (b.X - a.X);

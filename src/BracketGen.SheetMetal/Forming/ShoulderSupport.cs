@@ -89,14 +89,14 @@ public sealed record ShoulderSupport(double Needed, ImmutableArray<(double From,
         return new(needed, Complement(bare, bend.Length), bend.Length, setback + Math.Max(0, shortest));
     }
 
-    // Metal that ends nearer than this (mm) to a bend's end carries it: a corner is rounded by as much.
+    // Metal that ends nearer than this (mm) to a bend's end carries it: a corner is rounded by as much. A shorter piece carries nothing.
     private const double AtEndTolerance = 0.5;
 
     // Arcs of the outline as chords (mm): they move the carried part by no more.
     private const double ChordError = 0.005;
 
     // The outline runs past the ends of the strip along its sides; beyond this depth (mm) it is beside the bend.
-    private const double OffStrip = 1e-6;
+    private const double OffStrip = Tolerance.OnLimit;
 
     // The part of a piece whose second coordinate lies in a range; null if none does.
     private static (Vector2 A, Vector2 B)? Within(Vector2 a, Vector2 b, double min, double max)
@@ -125,7 +125,7 @@ public sealed record ShoulderSupport(double Needed, ImmutableArray<(double From,
         double at = 0;
         foreach (var (from, to) in bare.OrderBy(b => b.From))
         {
-            if (from > at + Tolerance.Point)
+            if (from > at + AtEndTolerance)
             {
                 carried.Add((at, from));
             }
@@ -133,7 +133,7 @@ public sealed record ShoulderSupport(double Needed, ImmutableArray<(double From,
             at = Math.Max(at, to);
         }
 
-        if (length > at + Tolerance.Point)
+        if (length > at + AtEndTolerance)
         {
             carried.Add((at, length));
         }
