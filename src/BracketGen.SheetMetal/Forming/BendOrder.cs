@@ -321,7 +321,7 @@ internal sealed class BendOrder
                 .GroupBy(a => (a.Key.Made, a.Key.Bend))
                 .Where(g => !_attempts.Any(a => (a.Key.Made, a.Key.Bend) == g.Key && a.Value.Step is not null))
                 .OrderBy(g => g.Key.Made).ThenBy(g => g.Key.Bend)
-                .Select(g => g.Select(a => a.Value.Obstacle!).MaxBy(o => o.At?.Radians ?? -1)!),
+                .Select(g => g.Select(a => a.Value.Obstacle!).MaxBy(o => (o.At?.Radians ?? -1, o.What))!),
         ];
     }
 
