@@ -65,6 +65,15 @@ public sealed record PressBrakeDie(double Opening, double InsideRadius)
     /// 0.707 V, the 0.7 V of common practice.
     /// </remarks>
     public double ShortestFlange(Angle bend) => Opening / 2 / Math.Cos(bend.Magnitude.Radians / 2);
+
+    /// <inheritdoc/>
+    /// <remarks>A usual value is the same whether it is given or left out.</remarks>
+    public bool Equals(PressBrakeDie? other) => other is not null && Opening == other.Opening && InsideRadius == other.InsideRadius
+        && Angle == other.Angle && BodyWidth == other.BodyWidth && ShoulderHeight == other.ShoulderHeight && ShoulderRadius == other.ShoulderRadius
+        && MaxForce == other.MaxForce && Radii == other.Radii && Evidence == other.Evidence;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Opening, InsideRadius, Angle, BodyWidth, ShoulderRadius);
 }
 
 /// <summary>Inside radii (mm) that one die gives in air bending in materials of different groups; null where it is not known apart.</summary>

@@ -94,16 +94,28 @@ public sealed record Punch
             throw new ArgumentException($"A punch has a height and a tip radius above 0 and an angle of 10° to 170°, not {height} mm, {tipRadius} mm and {angle}.", nameof(height));
         }
 
-        var tip = Tip(angle, tipRadius);
-        ImmutableArray<SectionPoint> profile = [.. tip, .. body];
-        if (body.Count < 2 || Math.Abs(body.Max(p => p.Up) - height) > Tolerance.SameSize
-            || body[0].Across <= tip[^1].Across || body[^1].Across >= tip[0].Across || !IsSimple(profile))
-        {
-            throw new ArgumentException("The corners must lead round the punch counter-clockwise from one flank to the other and reach its height.", nameof(body));
-        }
-
-        return new(name, height, angle, tipRadius, profile);
+        return IsBody(height, angle, tipRadius, body)
+            ? new(name, height, angle, tipRadius, [.. Tip(angle, tipRadius), .. body])
+            : throw new ArgumentException("The corners must lead round the punch counter-clockwise from one flank to the other and reach its height.", nameof(body));
     }
+
+    /// <summary>Whether corners make the section of a punch for <see cref="WithBody"/>: counter-clockwise, beyond the tip on both sides, up to the height and not crossing.</summary>
+    /// <param name="height">Height (mm), positive.</param>
+    /// <param name="angle">Included angle of the tip, 10° to 170°.</param>
+    /// <param name="tipRadius">Radius of the tip (mm), positive.</param>
+    /// <param name="body">The corners above the tip (mm).</param>
+    public static bool IsBody(double height, Angle angle, double tipRadius, IReadOnlyList<SectionPoint> body)
+    {
+        var tip = Tip(angle, tipRadius);
+        return body.Count >= 2 && Math.Abs(body.Max(p => p.Up) - height) < Tolerance.SameSize
+            && body[0].Across > tip[^1].Across && body[^1].Across < tip[0].Across && IsSimple([.. tip, .. body]);
+    }
+
+    /// <summary>Height (mm) at which the flanks of a punch reach the width of its body.</summary>
+    /// <param name="angle">Included angle of the tip.</param>
+    /// <param name="tipRadius">Radius of the tip (mm).</param>
+    /// <param name="bodyWidth">Width of the body (mm).</param>
+    public static double WedgeHeight(Angle angle, double tipRadius, double bodyWidth) => FlankAt(bodyWidth / 2, angle, tipRadius);
 
     /// <summary>Turned round, its back to the front.</summary>
     internal Punch Reversed() => new(Name, Height, Angle, TipRadius, [.. _profile.Select(p => new SectionPoint(-p.Across, p.Up)).Reverse()])
