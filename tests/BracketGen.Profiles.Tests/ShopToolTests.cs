@@ -84,7 +84,7 @@ public class ShopToolTests
         }
 
         Assert.Equal(new PressBrake { OpenHeight = 400, Stroke = 200, GaugeRetracts = true, MaxForce = 800_000, Evidence = Evidence.Given }, shop.Tools.Press);
-        Assert.Equal([new BendingClamp(ClampKind.Vice, "bar", 3) { Length = 120 }, new(ClampKind.HandBrake, "small", 1)], shop.Tools.Clamps);
+        Assert.Equal([new BendingClamp(ClampKind.Vice, "bar", 3) { Length = 120 }, new(ClampKind.HandBrake, "small", 1)], shop.Tools.Clamps.AsEnumerable());
     }
 
     [Fact]
