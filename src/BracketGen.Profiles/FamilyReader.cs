@@ -40,7 +40,7 @@ public static class FamilyReader
             ? new(
                 new LoadedFamily
                 {
-                    Family = file!.Family with { Options = [.. options.Select(o => o.Option)] },
+                    Family = file!.Family with { Options = [.. options.Select(o => o.Option)], Rates = file.Rates(shop.Rates) },
                     Shop = shop,
                     ShopFacts = FactReader.Of(shopTable!),
                     Vehicles = [.. file.Family.Vehicles.Select(m => Load(m, path, ProfileKind.Vehicle, VehicleSection.Form, files, file.Family.Units))],

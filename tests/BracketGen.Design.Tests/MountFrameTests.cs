@@ -12,7 +12,7 @@ public class MountFrameTests
     {
         var mount = job.Body.Mount;
         var frame = MountFrame.Of(mount);
-        var sheet = new SheetOnMount(mount, job.Vehicle.Cable, job.Preferences, job.Shop.Stock[0]);
+        var sheet = new SheetOnMount(mount, job.Vehicle.Cable, job.Preferences, job.Shop.Stock[0], job.Shop.Rates);
         Assert.Equal(0, frame.ToFace(mount.Holes[0].At).DistanceTo(new(0, 0)), 1e-9);
         foreach (var (hole, bolt) in mount.Holes.Zip(sheet.Bolts))
         {

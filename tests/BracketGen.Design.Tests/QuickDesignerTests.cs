@@ -65,7 +65,7 @@ public class QuickDesignerTests
                                 Assert.True(light <= weighed, $"{light} over {weighed}");
                                 Assert.True(any <= light, $"{any} over {light}");
                                 Assert.True(CostBound.LeastMass(draft) <= bracket.Mass);
-                                Assert.Equal(BracketCost.Give(bracket, place.Tension), give, 1e-9);
+                                Assert.Equal(StopGive.Of(bracket, place.Tension), give, 1e-9);
                                 compared++;
                             }
                         }
@@ -88,7 +88,8 @@ public class QuickDesignerTests
                 foreach (var tools in CandidateSearch.ToolsFor(job))
                 {
                     var costs = tools.Drafts(place.Placement, 2).Select(draft => CostOf(job, place, draft)).ToList();
-                    foreach (var limit in new[] { 1.5, 2, 2.5, 3, 4, 6 })
+                    var made = costs.Where(double.IsFinite).Order().ToList();
+                    foreach (var limit in made.Count == 0 ? [] : new[] { 0, 0.01, 0.05, 0.2, 0.4 }.Select(part => made[(int)(part * made.Count)]))
                     {
                         var left = tools.Drafts(place.Placement, 2, new TwoBendBound(tools.Sheet, place.Tension, limit)).Select(draft => CostOf(job, place, draft)).ToList();
                         Assert.Equal(costs.Where(c => c < limit), left.Where(c => c < limit));
@@ -98,7 +99,7 @@ public class QuickDesignerTests
             }
         });
         Assert.True(below > LongRun.AtLeast(200), $"only {below} brackets below their limit");
-        Assert.True(kept < 0.6 * all, $"{kept} of {all} kept: nothing was gained");
+        Assert.True(kept < 0.8 * all, $"{kept} of {all} kept: nothing was gained");
     }
 
     private static double CostOf(Job job, Place place, BracketDraft draft) =>

@@ -48,8 +48,8 @@ public sealed class ReturnLipTests
     {
         // EN 10056-1, equal angle 40 x 40 x 4: I = 4.47 cm⁴ with its rounded root and toes (from memory of the table); two plain
         // rectangles have a little more.
-        Assert.InRange(BracketCost.AngleSection(40, 36, 4), 4.47e4, 1.05 * 4.47e4);
-        Assert.Equal(20 * 27 / 12.0, BracketCost.AngleSection(20, 0, 3), 1e-9);
+        Assert.InRange(StopGive.AngleSection(40, 36, 4), 4.47e4, 1.05 * 4.47e4);
+        Assert.Equal(20 * 27 / 12.0, StopGive.AngleSection(20, 0, 3), 1e-9);
     }
 
     [Fact]
@@ -62,7 +62,7 @@ public sealed class ReturnLipTests
         {
             var after = StrongOffers.Prove(Plover, new(plain.With(Plover, lipped), []), StrengthDetail.Usual);
             Assert.True(after.Strength.GivePerTension < before.Strength.GivePerTension);
-            Assert.True(BracketCost.Give(lipped, 1) < BracketCost.Give(plain.Bracket, 1));
+            Assert.True(StopGive.Of(lipped, 1) < StopGive.Of(plain.Bracket, 1));
         }
     }
 

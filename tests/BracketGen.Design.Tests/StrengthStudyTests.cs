@@ -70,14 +70,14 @@ public sealed class StrengthStudyTests
     {
         var estimate = MechanismReport.Of(Plover, Answer.Travel, Answer.Placement, Answer.Bracket);
         var difference = Answer.Mechanism!.Loaded!.LostPerTension - estimate.Loaded!.LostPerTension;
-        Assert.Equal(Answer.Strength!.GivePerTension - BracketCost.Give(Answer.Bracket!, 1), difference, 1e-12);
+        Assert.Equal(Answer.Strength!.GivePerTension - StopGive.Of(Answer.Bracket!, 1), difference, 1e-12);
     }
 
     [Fact]
     public void Beam_estimate_and_finite_elements_are_of_one_mind()
     {
         // Cantilever theory (Roark, table of beams) for a short wide flange: half to double is what it is worth.
-        Assert.InRange(Answer.Strength!.GivePerTension / BracketCost.Give(Answer.Bracket!, 1), 0.5, 2);
+        Assert.InRange(Answer.Strength!.GivePerTension / StopGive.Of(Answer.Bracket!, 1), 0.5, 2);
     }
 
     [Fact]

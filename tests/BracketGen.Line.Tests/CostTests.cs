@@ -24,7 +24,7 @@ public class CostTests
         var plan = new CuttingPlan([new("S235JR", 2, 2000, 1000, 50)], 5, 10, 1);
         var rates = new Rates
         {
-            CuttingRate = 90, CutTime = 6, PierceTime = 0.5, CuttingSetUp = 600, BendingRate = 60, BendTime = 30, BendingSetUp = 600, FinishingTime = 60,
+            Work = new() { CuttingRate = 90, CutTime = 6, PierceTime = 0.5, CuttingSetUp = 600, BendingRate = 60, BendTime = 30, BendingSetUp = 600, FinishingTime = 60 },
             BoltPrice = 0.3, MarkUp = 0.5,
         };
         var cost = PartCost.Of(bracket, plan, rates).Items.ToDictionary(i => i.What);
@@ -89,7 +89,7 @@ public class CostTests
         System.Collections.Immutable.ImmutableArray<BracketHole> holes = [Hole(10, 10, HolePurpose.Bolt), Hole(30, 10, HolePurpose.Bolt), Hole(80, 20, HolePurpose.Stop)];
         return some with
         {
-            Stock = some.Stock with { Thickness = 2 },
+            Stock = new(some.Stock.Material with { PricePerKilogram = null, Density = 7.85e-9 }, 2),
             Die = null,
             Holes = holes,
             Folded = new(

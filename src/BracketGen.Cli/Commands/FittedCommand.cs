@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Fitted;
 using BracketGen.Profiles;
@@ -88,7 +89,7 @@ internal static class FittedCommand
             return ExitCode.BadInput;
         }
 
-        if (Designer.Solve(job, 1, StrengthDetail.Usual).Mechanism is not { } mechanism || FittedCheck.Of(job, mechanism, readings) is not { } findings)
+        if (Designer.Solve(job, SearchEffort.BestOnly).Mechanism is not { } mechanism || FittedCheck.Of(job, mechanism, readings) is not { } findings)
         {
             Console.Error.WriteLine("bracketgen: by the profiles the wire passes the throttle shaft within the sweep; the readings have nothing to be held against. See the command travel.");
             return ExitCode.BadInput;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
@@ -62,15 +63,20 @@ internal static class MakeCommand
         {
             Description = "Do not calculate whether the bracket bends, shakes or cracks: a fraction of a second sooner, and not for a bracket that is to be made.",
         };
+        var most = new Option<int>("--judge")
+        {
+            Description = "How many brackets are judged by their strength at most before the search gives up; a search that gives up says so.",
+            DefaultValueFactory = _ => SearchEffort.UsualSolves,
+        };
         var all = CommandOptions.AllChecks();
         var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template, set-up sheet, solid model, report and result.\n\n{ExitCode.Help}")
         {
-            job, into, accept, date, choice, paper, dxf, kerf, skip, all,
+            job, into, accept, date, choice, paper, dxf, kerf, skip, most, all,
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(into), parsed.GetValue(accept) ?? [],
             parsed.GetValue(date) is { } text ? ParseDate(text) : null, parsed.GetValue(choice),
-            parsed.GetValue(skip) ? null : StrengthDetail.Usual,
+            new(parsed.GetValue(skip) ? null : StrengthDetail.Usual) { WithOthers = true, MaxSolves = parsed.GetValue(most) },
             new(parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(parsed.GetValue(paper)), null), parsed.GetValue(kerf), parsed.GetValue(all)));
         return command;
     }
@@ -79,7 +85,7 @@ internal static class MakeCommand
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 
     private static int Run(
-        FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, StrengthDetail? strength, FileChoices choices, bool compensated, bool all)
+        FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, SearchEffort effort, FileChoices choices, bool compensated, bool all)
     {
         if (JobInput.Read(file) is not { } job)
         {
@@ -91,7 +97,7 @@ internal static class MakeCommand
             job = job with { Document = job.Document with { Date = date } };
         }
 
-        var solution = Designer.Solve(job, choice, strength);
+        var solution = Designer.Solve(job, effort, choice);
         if (choice != solution.Choice)
         {
             Console.Error.WriteLine(
@@ -116,7 +122,7 @@ internal static class MakeCommand
             return ExitCode.BadInput;
         }
 
-        solution = solution with { Diagnosis = Diagnosis.Of(solution, strength) };
+        solution = solution with { Diagnosis = Diagnosis.Of(solution, effort) };
         var folder = Path.Combine(into.ToString(), Path.GetFileNameWithoutExtension(file.Name));
         var files = JobFiles.Of(solution, accepted, choices with { CutPath = path });
         try

@@ -25,7 +25,7 @@ internal static class TravelCommand
             return ExitCode.BadInput;
         }
 
-        var study = TravelStudy.Of(job, strength: StrengthDetail.Usual);
+        var study = TravelStudy.Of(job);
         var screen = Screen.OfConsole();
         screen.Paragraph(TerminalWords.Heading(job.Vehicle.Name, job.Body.Name), Tone.Strong);
         CheckTable.PrintVerdict(screen, study.Verdict, TerminalWords.TheTravel);

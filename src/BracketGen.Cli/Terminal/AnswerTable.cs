@@ -109,10 +109,10 @@ internal static class AnswerTable
         screen.Table(
         [
             (string[])["", .. OfferText.Heads],
-            .. solution.Offers.Select((offer, i) => (string[])[i + 1 == solution.Choice ? ">" : "", .. OfferText.Row(offer, i + 1, solution.Job.Units)]),
+            .. solution.Offers.Select((offer, i) => (string[])[i + 1 == solution.Choice ? ">" : "", .. OfferText.Row(offer, i + 1, solution.Job)]),
         ]);
         screen.Line();
-        foreach (var reason in ReasonText.Of(solution.Reasons, solution.Job.Units))
+        foreach (var reason in ReasonText.Of(solution.Reasons, solution.Job, solution.Job.Units))
         {
             screen.Paragraph(reason);
         }

@@ -96,9 +96,17 @@ public static class BracketChecks
             .Select(g => g.MinBy(c => c.Margin)!);
     }
 
-    /// <summary>Whether all checks in space pass: the same answer, sooner.</summary>
+    /// <summary>The first check in space that fails, its value good to <see cref="Roughly"/>; null where all pass: the same answer as of all of them, sooner.</summary>
+    internal static Check? Obstacle(Surroundings around) =>
+        SpaceDemand.Of(around).FirstOrDefault(d => !d.IsMet(around.Bracket.Folded))?.Check(around.Bracket.Folded, Roughly)
+            ?? ObstacleChecks.Of(around).FirstOrDefault(c => !c.Passes);
+
+    /// <summary>Whether all checks in space pass.</summary>
     internal static bool FitsInSpace(Surroundings around) =>
         SpaceDemand.Of(around).All(d => d.IsMet(around.Bracket.Folded)) && ObstacleChecks.Of(around).All(c => c.Passes);
+
+    // Good enough to say which of several brackets is the nearest (mm).
+    private const double Roughly = 1;
 
     private static double SlotSide(Bracket bracket)
     {

@@ -2,7 +2,6 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Uncertainty;
 
@@ -35,37 +34,22 @@ internal sealed record LoadedMechanism
     /// <summary>How sure the travel is; null where a deviation within the ± puts the stop inside the groove.</summary>
     public required TravelUncertainty? Uncertainty { get; init; }
 
-    /// <summary>The mechanism for a stop; parameters as of <see cref="MechanismReport.Of"/>.</summary>
-    public static LoadedMechanism Of(Job job, Travel travel, StopPlacement? placement, Bracket? bracket, int samples, double? give)
+    /// <summary>The mechanism for a stop; parameters as of <see cref="MechanismReport"/>.</summary>
+    public static LoadedMechanism Of(Job job, Travel travel, StopPlacement? placement, Bracket? bracket, int samples, double? give) =>
+        Of(StopMechanism.Of(job, travel, placement), bracket, samples, give);
+
+    /// <summary>The mechanism for a bracket at a stop whose own part is known.</summary>
+    public static LoadedMechanism Of(StopMechanism stop, Bracket? bracket, int samples, double? give)
     {
-        var body = job.Body;
-        var cable = job.Vehicle.Cable;
-        var outer = placement is null ? null : OuterWay.Of(job, placement);
-        var friction = new CableFriction(cable.Friction, BendsOf(cable, outer))
-        {
-            OpeningDrag = cable.OpeningDrag.Value,
-            ClosingDrag = cable.ClosingDrag.Value,
-        };
-        var seat = travel.Closed.From + travel.Closed.Straight * travel.Closed.Direction;
-        var compliance = new CableCompliance
-        {
-            WireLength = cable.WireLength,
-            WireDiameter = cable.WireDiameter,
-            WireModulus = cable.WireModulus,
-            Fill = cable.WireFill,
-            OuterStiffness = cable.OuterStiffness,
-            Bracket = give ?? (bracket is null ? 0 : BracketCost.Give(bracket, 1)),
-        };
-        LoadedTravel? Under(CableFriction f) => travel.LeastArm > 0
-            ? LoadedTravel.Solve(body.Quadrant, seat, travel.FreePlay, travel.AvailablePull, body.Springs, f, compliance, body.ShaftDrag.Value)
-            : null;
-        var loaded = Under(friction);
-        var uncertainTravel = Uncertain(job, body.Quadrant, seat, placement, bracket, loaded);
+        var compliance = stop.CableAlone with { Bracket = give ?? (bracket is null ? 0 : StopGive.Of(bracket, 1)) };
+        LoadedTravel? Under(CableFriction friction) => stop.Under(friction, compliance);
+        var loaded = Under(stop.Friction);
+        var uncertainTravel = Uncertain(stop, bracket, loaded);
         return new()
         {
-            Outer = outer,
-            AreBendsAssumed = BendsAreAssumed(cable, outer),
-            Friction = friction,
+            Outer = stop.Outer,
+            AreBendsAssumed = stop.AreBendsAssumed,
+            Friction = stop.Friction,
             Under = Under,
             Loaded = loaded,
             UncertainTravel = uncertainTravel,
@@ -73,27 +57,16 @@ internal sealed record LoadedMechanism
         };
     }
 
-    // The larger of what was measured and what is calculated. The shortest route only says what the bends come to at a minimum, so
-    // it is compared with a usual value.
-    private static Angle BendsOf(Cable cable, OuterFit? outer)
+    private static UncertainTravel Uncertain(StopMechanism stop, Bracket? bracket, LoadedTravel? loaded)
     {
-        var given = cable.TotalBend.Evidence != Evidence.Assumed || BendsAreAssumed(cable, outer) ? cable.TotalBend.Max : 0;
-        return new(Math.Max(given, outer?.Bends?.Radians ?? 0));
-    }
-
-    private static bool BendsAreAssumed(Cable cable, OuterFit? outer) =>
-        cable.TotalBend.Evidence == Evidence.Assumed && outer is not { IsLaid: true };
-
-    private static UncertainTravel Uncertain(
-        Job job, Quadrant quadrant, Vector2 seat, StopPlacement? placement, Bracket? bracket, LoadedTravel? loaded)
-    {
+        var job = stop.Job;
         var lost = loaded?.LostAtWideOpen ?? 0;
         return new()
         {
-            Quadrant = quadrant,
-            Seat = seat,
+            Quadrant = job.Body.Quadrant,
+            Seat = stop.Seat,
             FreeInnerLength = job.Vehicle.Cable.FreeInnerLength,
-            AdjusterShift = placement?.AdjusterShift ?? 0,
+            AdjusterShift = stop.Placement?.AdjusterShift ?? 0,
             AdjusterRange = job.Vehicle.Cable.OuterEnd.AdjusterRange,
             FreePlay = job.Preferences.FreePlay,
             MinFreePlay = job.Preferences.MinFreePlay,

@@ -103,11 +103,15 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
     /// <param name="samples">Samples of the uncertainty.</param>
     /// <param name="give">Give of the stop along the wire for 1 N (mm/N), as finite elements found it; null for the beam estimate.</param>
     public static MechanismReport Of(
-        Job job, Travel travel, StopPlacement? placement, Bracket? bracket, int samples = UsualSamples, double? give = null)
+        Job job, Travel travel, StopPlacement? placement, Bracket? bracket, int samples = UsualSamples, double? give = null) =>
+        Of(StopMechanism.Of(job, travel, placement), bracket, samples, give);
+
+    /// <summary>The report for a bracket at a stop whose own part is known.</summary>
+    internal static MechanismReport Of(StopMechanism stop, Bracket? bracket, int samples = UsualSamples, double? give = null)
     {
-        var mechanism = LoadedMechanism.Of(job, travel, placement, bracket, samples, give);
-        var (outer, friction, loaded, pedal) = (mechanism.Outer, mechanism.Friction, mechanism.Loaded, job.Vehicle.Pedal);
-        var movement = MovementStudy.Of(job, placement, outer);
+        var mechanism = LoadedMechanism.Of(stop, bracket, samples, give);
+        var (job, outer, friction, loaded, pedal) = (stop.Job, mechanism.Outer, mechanism.Friction, mechanism.Loaded, stop.Job.Vehicle.Pedal);
+        var movement = stop.Movement;
         var moved = movement.MaxBend is { } bend && bend > friction.TotalBend ? friction with { TotalBend = bend } : friction;
         var report = new MechanismReport
         {

@@ -35,6 +35,9 @@ internal static class DesignTolerance
     /// <summary>Allowance (mm) for the error of that tangent over a box: a fifth of what a clearance is found to anyway.</summary>
     public const double TangentError = 1e-4;
 
+    /// <summary>Part of a step by which round-off may keep an angle from the limit it lies on.</summary>
+    public const double OnStep = 1e-9;
+
     /// <summary>A give (mm) or a stress (MPa) of nothing: keeps ratios finite, and is below any that a bracket has.</summary>
     public const double Nothing = 1e-12;
 }

@@ -31,6 +31,9 @@ public sealed record Job : IMirrored<Job>
     /// <summary>How far the throttle body moves against the bulkhead.</summary>
     public EngineMovement Movement { get; init; } = EngineMovement.Usual;
 
+    /// <summary>The bracket that was chosen; null to take the best.</summary>
+    public ChosenBracket? Chosen { get; init; }
+
     /// <inheritdoc/>
     /// <remarks>Everything that has coordinates is mirrored; the body opens the other way.</remarks>
     public Job Mirrored() => this with { Body = Body.Mirrored(), Bulkhead = Bulkhead?.Mirrored(), Movement = Movement.Mirrored() };

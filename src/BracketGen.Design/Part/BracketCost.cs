@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Bending;
@@ -5,139 +6,197 @@ using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 
-/// <summary>How one passing bracket is weighed against another.</summary>
-public static class BracketCost
+/// <summary>One part of a bracket's cost.</summary>
+public enum CostPart
 {
-    /// <summary>
-    /// Cost of a bracket: a hundred grams, a tenth of a millimetre of give under the wire's tension, a bend, and a bend angle that
-    /// is not 90° by as much as a third of a bend; and up to twenty grams for a place of the stop that leaves the wire little groove.
-    /// </summary>
+    /// <summary>Sheet, by the mass of the finished bracket.</summary>
+    Sheet,
+
+    /// <summary>Cutting, by length, with the pierces and its share of the set-up.</summary>
+    Cutting,
+
+    /// <summary>Bends, each with its share of the set-up.</summary>
+    Bends,
+
+    /// <summary>Bend angles that are not 90°: each is tried out.</summary>
+    Angles,
+
+    /// <summary>Changes to another die.</summary>
+    ToolChanges,
+
+    /// <summary>Deburring, washing and packing.</summary>
+    Finishing,
+
+    /// <summary>Give of the stop under the wire's tension: no bill, a preference.</summary>
+    Give,
+
+    /// <summary>Little groove behind the wire at the closed stop: likewise.</summary>
+    LittleGroove,
+
+    /// <summary>Adjuster off mid range: likewise.</summary>
+    Adjuster,
+}
+
+/// <summary>What a bracket costs to make, and what is held against it beside the bill: by their total one passing bracket is weighed against another.</summary>
+/// <remarks>
+/// In the shop's currency, or in minutes where the shop gives no rates (<see cref="ShopRates"/>). What a preference is worth in minutes is our
+/// judgement, no source. Each part depends on the bracket and its place alone, never on what else could be made.
+/// </remarks>
+public readonly record struct BracketCost
+{
+    /// <summary>Groove behind the wire at the closed stop with which it surely stays in it (our judgement, no source): less costs, so that a margin is kept where it costs little.</summary>
+    public static readonly Angle AmpleGroove = Angle.FromDegrees(5);
+
+    /// <summary>Minutes that a millimetre less of give is worth.</summary>
+    public const double GiveMinutes = 5;
+
+    /// <summary>Minutes that <see cref="AmpleGroove"/> is worth against none.</summary>
+    public const double GrooveMinutes = 1;
+
+    /// <summary>Minutes that an adjuster at mid range is worth against one that is its whole range off.</summary>
+    public const double AdjusterMinutes = 4;
+
+    /// <summary>A bend within this of 90° is set without trying out (our judgement, no source).</summary>
+    public static readonly Angle SquareWithin = Angle.FromDegrees(0.5);
+
+    /// <summary>See <see cref="CostPart.Sheet"/>.</summary>
+    public double Sheet { get; private init; }
+
+    /// <summary>See <see cref="CostPart.Cutting"/>.</summary>
+    public double Cutting { get; private init; }
+
+    /// <summary>See <see cref="CostPart.Bends"/>.</summary>
+    public double Bends { get; private init; }
+
+    /// <summary>See <see cref="CostPart.Angles"/>.</summary>
+    public double Angles { get; private init; }
+
+    /// <summary>See <see cref="CostPart.ToolChanges"/>.</summary>
+    public double ToolChanges { get; private init; }
+
+    /// <summary>See <see cref="CostPart.Finishing"/>.</summary>
+    public double Finishing { get; private init; }
+
+    /// <summary>See <see cref="CostPart.Give"/>.</summary>
+    public double Give { get; private init; }
+
+    /// <summary>See <see cref="CostPart.LittleGroove"/>.</summary>
+    public double LittleGroove { get; private init; }
+
+    /// <summary>See <see cref="CostPart.Adjuster"/>.</summary>
+    public double Adjuster { get; private init; }
+
+    /// <summary>What it costs to make.</summary>
+    public double Bill => Sheet + Cutting + Bends + Angles + ToolChanges + Finishing;
+
+    /// <summary>What is held against it beside the bill.</summary>
+    public double Preferences => Give + LittleGroove + Adjuster;
+
+    /// <summary>Both: less is better.</summary>
+    public double Total => Bill + Preferences;
+
+    /// <summary>Every part, bill first.</summary>
+    public ImmutableArray<(CostPart Part, double Cost)> Parts =>
+    [
+        (CostPart.Sheet, Sheet), (CostPart.Cutting, Cutting), (CostPart.Bends, Bends), (CostPart.Angles, Angles), (CostPart.ToolChanges, ToolChanges),
+        (CostPart.Finishing, Finishing), (CostPart.Give, Give), (CostPart.LittleGroove, LittleGroove), (CostPart.Adjuster, Adjuster),
+    ];
+
+    /// <summary>Whether a part is a preference and no bill.</summary>
+    public static bool IsPreference(CostPart part) => part is CostPart.Give or CostPart.LittleGroove or CostPart.Adjuster;
+
+    /// <summary>Cost of a bracket.</summary>
     /// <param name="bracket">The bracket.</param>
     /// <param name="placement">Where the stop is.</param>
     /// <param name="give">Give of the stop along the wire under its largest tension (mm).</param>
     /// <param name="adjusterRange">Whole range of the adjuster (mm).</param>
-    public static double Of(Bracket bracket, StopPlacement placement, double give, double adjusterRange) =>
-        Of(bracket.Mass, bracket.Flat.Bends.AsSpan(), placement, give, adjusterRange);
+    /// <param name="rates">What work and sheet cost.</param>
+    public static BracketCost Of(Bracket bracket, StopPlacement placement, double give, double adjusterRange, ShopRates rates) => Of(
+        new(bracket.Stock, bracket.Mass, bracket.Flat.Blank.CutLength, 1 + bracket.Flat.Blank.Holes.Length),
+        bracket.Flat.Bends.AsSpan(), placement, give, adjusterRange, rates);
 
-    /// <summary>The same of a bracket of which only mass (t) and bends are known.</summary>
-    internal static double Of(double mass, ReadOnlySpan<Bend> bends, StopPlacement placement, double give, double adjusterRange)
+    /// <summary>A blank, by what it costs.</summary>
+    /// <param name="Stock">The sheet.</param>
+    /// <param name="Mass">Its mass (t).</param>
+    /// <param name="CutLength">Length of the outline and the holes (mm).</param>
+    /// <param name="Pierces">Number of contours.</param>
+    internal readonly record struct Blank(Stock Stock, double Mass, double CutLength, int Pierces);
+
+    /// <summary>The same of a bracket of which only blank and bends are known.</summary>
+    internal static BracketCost Of(Blank blank, ReadOnlySpan<Bend> bends, StopPlacement placement, double give, double adjusterRange, ShopRates rates) =>
+        OfWork(blank, bends.Length, OddAngles(bends), Dies(bends) - 1, rates) with
+        {
+            Give = OfGive(give, rates),
+            LittleGroove = OfGroove(placement, rates),
+            Adjuster = OfAdjuster(placement, adjusterRange, rates),
+        };
+
+    /// <summary>What a place of the stop counts, whatever bracket gets there.</summary>
+    internal static double OfPlace(StopPlacement placement, double adjusterRange, ShopRates rates) =>
+        OfGroove(placement, rates) + OfAdjuster(placement, adjusterRange, rates);
+
+    private static double OfGroove(StopPlacement placement, ShopRates rates) =>
+        rates.Worth(GrooveMinutes * Math.Clamp(1 - placement.GrooveLeft.Radians / AmpleGroove.Radians, 0, 1));
+
+    private static double OfAdjuster(StopPlacement placement, double adjusterRange, ShopRates rates) =>
+        adjusterRange > 0 ? rates.Worth(AdjusterMinutes * Math.Abs(placement.AdjusterShift) / adjusterRange) : 0;
+
+    /// <summary>The bill.</summary>
+    /// <param name="blank">The blank.</param>
+    /// <param name="bends">Number of bends.</param>
+    /// <param name="angles">How many of them are not of 90°.</param>
+    /// <param name="toolChanges">How often the die is changed.</param>
+    /// <param name="rates">What work and sheet cost.</param>
+    internal static BracketCost OfWork(Blank blank, int bends, int angles, int toolChanges, ShopRates rates)
+    {
+        var seconds = blank.Stock.Thickness * (rates.CutTime * blank.CutLength / 1000 + rates.PierceTime * blank.Pierces);
+        return new()
+        {
+            Sheet = OfSheet(blank.Mass, blank.Stock.Material, rates),
+            Cutting = rates.Cutting(seconds + rates.CuttingSetUp / rates.Batch),
+            Bends = bends * rates.Bending(rates.BendTime + rates.BendingSetUp / rates.Batch),
+            Angles = angles * OfAngle(rates),
+            ToolChanges = Math.Max(0, toolChanges) * rates.Bending(rates.ToolChange / rates.Batch),
+            Finishing = rates.Bending(rates.FinishingTime),
+        };
+    }
+
+    /// <summary>How many bends are not of 90°.</summary>
+    public static int OddAngles(ReadOnlySpan<Bend> bends)
     {
         var odd = 0;
         foreach (var bend in bends)
         {
-            odd += Math.Abs(bend.Turn.Magnitude.Degrees - 90) > 0.5 ? 1 : 0;
+            odd += Math.Abs(bend.Turn.Magnitude.Radians - Angle.Right.Radians) > SquareWithin.Radians ? 1 : 0;
         }
 
-        var shift = adjusterRange > 0 ? Math.Abs(placement.AdjusterShift) / adjusterRange : 0;
-        return OfMetal(mass, bends.Length) + OfGive(give) + OddBend * odd + shift + OfGroove(placement.GrooveLeft);
+        return odd;
     }
 
-    /// <summary>Groove behind the wire at the closed stop with which it surely stays in it (our judgement, no source): less costs, so that a margin is kept where it costs little.</summary>
-    public static readonly Angle AmpleGroove = Angle.FromDegrees(5);
-
-    private static double OfGroove(Angle left) => 0.2 * Math.Clamp(1 - left.Radians / AmpleGroove.Radians, 0, 1);
-
-    /// <summary>What a bend costs that is not of 90°.</summary>
-    internal const double OddBend = 0.15;
-
-    /// <summary>The part of it that mass (t) and number of bends make.</summary>
-    internal static double OfMetal(double mass, int bends) => mass * 1e6 / 100 + 0.5 * bends;
-
-    /// <summary>The part of it that the give (mm) makes.</summary>
-    internal static double OfGive(double give) => give / 0.1;
-
-    /// <summary>Rough give (mm) of the stop along the wire under <paramref name="tension"/> (N).</summary>
-    /// <remarks>
-    /// Beam theory (Roark, table of beams, end load and end moment): the stop flange as a cantilever from its bend, F l³ / (3 E I) with
-    /// I = b t³ / 12; then each flange before it, which the load turns by M a / (E I) over its free length a, carried to the stop by
-    /// the distance. For choosing between candidates only: finite elements tell the truth.
-    /// </remarks>
-    public static double Give(Bracket bracket, double tension)
+    /// <summary>How many dies bend it: each gives an inside radius of its own.</summary>
+    public static int Dies(ReadOnlySpan<Bend> bends)
     {
-        var flat = bracket.Flat;
-        if (flat.Bends.IsEmpty)
-        {
-            return 0;
-        }
-
-        var lip = bracket.Lip;
-        var bends = lip is null ? flat.Bends : flat.Bends.Remove(lip);
-        var give = PlainGive(
-            bracket.Stock, bends.AsSpan(), bracket.Stop.Centre, bracket.Stop.MetalRadius,
-            [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new Disc(h.Centre.Vector, h.MetalRadius))],
-            bracket.FoldedSeat.Point, (bend, _) => bracket.Folded.Fold(bend.Middle, 0));
-        if (lip is not null)
-        {
-            // Integral of M²/EI: the plain sheet from the bend on, the angle section from where the lip begins.
-            var last = bracket.StopBend!;
-            var modulus = bracket.Stock.Material.Modulus;
-            var width = StopFlangeWidth(last, bracket.Stop.MetalRadius);
-            var stiffened = Math.Max(0, last.Depth(bracket.Stop.Centre) - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)));
-            give += Math.Pow(stiffened, 3) / (3 * modulus) * (1 / AngleSection(width, LipHeight(bracket), flat.Thickness)
-                - 1 / PlainSection(width, flat.Thickness));
-        }
-
-        return tension * give;
-    }
-
-    /// <summary>The give for 1 N (mm/N) of a bracket without a lip.</summary>
-    /// <param name="stock">The sheet.</param>
-    /// <param name="bends">The bends from mount to stop, at least one.</param>
-    /// <param name="stop">Centre of the stop's hole, flat coordinates (mm).</param>
-    /// <param name="stopMetal">Radius of metal around it (mm).</param>
-    /// <param name="bolts">Metal around the bolts, flat coordinates (mm).</param>
-    /// <param name="seat">Where the seat lies in space (mm).</param>
-    /// <param name="foot">Where the middle of a bend's near edge lies in space (mm): of the bend with that number.</param>
-    internal static double PlainGive(
-        Stock stock, ReadOnlySpan<Bend> bends, FlatPoint stop, double stopMetal, IReadOnlyList<Disc> bolts, ThrottlePoint seat, Func<Bend, int, ThrottlePoint> foot)
-    {
-        var modulus = stock.Material.Modulus;
-        var last = bends[^1];
-        var length = last.Depth(stop) - last.Allowance / 2;
-        var give = length * length * length / (3 * modulus * PlainSection(StopFlangeWidth(last, stopMetal), stock.Thickness));
+        var dies = 0;
         for (var i = 0; i < bends.Length; i++)
         {
-            var bend = bends[i];
-            var free = i == 0 ? FromBolts(bend, bolts) : bends[i - 1].Depth(bend.Middle) - bends[i - 1].Allowance;
-            var lever = seat.DistanceTo(foot(bend, i));
-            give += lever * Math.Max(0, free + bend.Allowance / 2) / (modulus * PlainSection(bend.Length, stock.Thickness)) * lever;
+            var isNew = true;
+            for (var k = 0; k < i; k++)
+            {
+                isNew &= Math.Abs(bends[k].InsideRadius - bends[i].InsideRadius) > Tolerance.SameSize;
+            }
+
+            dies += isNew ? 1 : 0;
         }
 
-        return give;
+        return dies;
     }
 
-    private static double FromBolts(Bend bend, IReadOnlyList<Disc> bolts)
-    {
-        var least = double.PositiveInfinity;
-        for (var i = 0; i < bolts.Count; i++)
-        {
-            least = Math.Min(least, -bend.Depth(new(bolts[i].Centre)) - bolts[i].Radius);
-        }
+    /// <summary>What a mass (t) of sheet costs.</summary>
+    internal static double OfSheet(double mass, Material material, ShopRates rates) => 1000 * mass * rates.PerKilogram(material);
 
-        return least;
-    }
+    /// <summary>What it costs to try out an angle.</summary>
+    internal static double OfAngle(ShopRates rates) => rates.Bending(rates.AngleSetUp / rates.Batch);
 
-    private static double StopFlangeWidth(Bend bend, double stopMetal) => Math.Max(2 * stopMetal, (bend.Length + 2 * stopMetal) / 2);
-
-    /// <summary>Give (mm/N) for a second moment of area of a plain section so wide (mm), and an integral of moment times lever so large (mm³).</summary>
-    internal static double GiveOfPlain(double width, double integral, Stock stock) => integral / (stock.Material.Modulus * PlainSection(width, stock.Thickness));
-
-    private static double PlainSection(double width, double thickness) => width * (thickness * thickness * thickness) / 12;
-
-    /// <summary>Second moment of area (mm⁴) of a sheet of some width with a lip of some height on its edge, about its own neutral axis.</summary>
-    /// <remarks>Steiner's theorem for the two rectangles; the rounding of the bend left aside.</remarks>
-    public static double AngleSection(double width, double height, double thickness)
-    {
-        double sheet = width * thickness, lip = height * thickness;
-        var distance = (height + thickness) / 2;
-        return width * Math.Pow(thickness, 3) / 12 + thickness * Math.Pow(height, 3) / 12 + sheet * lip / (sheet + lip) * distance * distance;
-    }
-
-    // Over the sheet's face, to the lip's free edge.
-    private static double LipHeight(Bracket bracket)
-    {
-        var lip = bracket.Lip!;
-        var edge = bracket.Flat.Blank.Outline.Segments.Max(s => Math.Max(lip.Depth(new(s.Start)), lip.Depth(new(s.End))));
-        return edge - lip.Allowance + lip.InsideRadius;
-    }
+    /// <summary>What a give (mm) counts.</summary>
+    internal static double OfGive(double give, ShopRates rates) => rates.Worth(GiveMinutes * give);
 }

@@ -7,7 +7,7 @@ namespace BracketGen.Design.Part;
 /// <summary>A bracket whose outline is not drawn yet: where bends and holes lie, and what must have metal.</summary>
 internal sealed class BracketDraft
 {
-    private double _leastArea = double.NaN;
+    private double _leastArea = double.NaN, _leastCut = double.NaN;
 
     /// <summary>What was chosen before.</summary>
     public required BracketShape.Choice Choice { get; init; }
@@ -30,6 +30,9 @@ internal sealed class BracketDraft
     /// <summary>Area (mm²) that the blank cannot fall below.</summary>
     public double LeastArea => double.IsNaN(_leastArea) ? _leastArea = CostBound.LeastArea(this) : _leastArea;
 
+    /// <summary>Length (mm) of cut that the blank cannot fall below.</summary>
+    public double LeastCut => double.IsNaN(_leastCut) ? _leastCut = CostBound.LeastCut(this) : _leastCut;
+
     /// <summary>Whether what must have metal stays clear of the bends: without it the outline cannot be drawn.</summary>
     public bool KeepsApart => BlankOutline.KeepApart(Bends, Discs, Choice.Sheet.Straight);
 
@@ -37,7 +40,7 @@ internal sealed class BracketDraft
     public double Give(double tension)
     {
         var sheet = Choice.Sheet;
-        return Bends.Length == 0 ? 0 : tension * BracketCost.PlainGive(
+        return Bends.Length == 0 ? 0 : tension * StopGive.Plain(
             sheet.Stock, Bends, Stop, sheet.StopMetalRadius, sheet.BoltMetal, Choice.Placement.Seat,
             (bend, i) => (i == 0 ? sheet.Frame : Joints[i - 1].Next).ToThrottle(bend.Middle));
     }

@@ -5,7 +5,7 @@ using BracketGen.Mechanism.Motion;
 namespace BracketGen.Design.Part;
 
 /// <summary>Costs that a bracket cannot fall below, found before its outline is drawn.</summary>
-/// <remarks>Never above <see cref="BracketCost.Of(Bracket, StopPlacement, double, double)"/> of the bracket that the draft becomes.</remarks>
+/// <remarks>Never above <see cref="BracketCost.Total"/> of the bracket that the draft becomes.</remarks>
 internal static class CostBound
 {
     private const int Directions = 32;
@@ -27,7 +27,9 @@ internal static class CostBound
     /// <param name="give">Its give under the largest tension in the wire (mm).</param>
     /// <param name="adjusterRange">Range of the adjuster (mm).</param>
     public static double Of(BracketDraft draft, double give, double adjusterRange) =>
-        BracketCost.Of(LeastMass(draft), draft.Bends, draft.Choice.Placement, give, adjusterRange) - DesignTolerance.CostRounding;
+        BracketCost.Of(
+            new(draft.Choice.Stock, LeastMass(draft), draft.LeastCut, Pierces(draft.Choice.Sheet)), draft.Bends, draft.Choice.Placement, give, adjusterRange,
+            draft.Choice.Sheet.Rates).Total - DesignTolerance.CostRounding;
 
     /// <summary>Mass (t) that it cannot fall below.</summary>
     public static double LeastMass(BracketDraft draft) =>
@@ -44,8 +46,57 @@ internal static class CostBound
         var strips = bends * LeastBendLength(sheet) * 2 * sheet.Straight;
         var area = Hull(sheet.BoltMetal, []) + Math.PI * stop * stop + strips - Corners(bends, sheet.Straight)
             - BoltHoleArea(sheet) - StopHoleArea(sheet);
-        return BracketCost.OfMetal(Math.Max(0, area) * sheet.Stock.Thickness * sheet.Stock.Material.Density, bends) - DesignTolerance.CostRounding;
+        area = Math.Max(0, area);
+        var blank = new BracketCost.Blank(
+            sheet.Stock, area * sheet.Stock.Thickness * sheet.Stock.Material.Density, LeastOutline(area) + HoleEdges(sheet), Pierces(sheet));
+        return BracketCost.OfWork(blank, bends, 0, 0, sheet.Rates).Total - DesignTolerance.CostRounding;
     }
+
+    /// <summary>Length (mm) of cut that the blank of <paramref name="draft"/> cannot fall below.</summary>
+    /// <remarks>
+    /// An outline is no shorter than a circle round as much metal, and no shorter than the convex hull of what it encloses. Rounding a corner beside a
+    /// bend takes at most the straight edge twice; a slot only adds, but for its rounded mouth, for which its width is taken twice.
+    /// </remarks>
+    public static double LeastCut(BracketDraft draft)
+    {
+        var sheet = draft.Choice.Sheet;
+        Span<Vector2> ends = stackalloc Vector2[4 * draft.Bends.Length];
+        var count = 0;
+        foreach (var bend in draft.Bends)
+        {
+            ends[count++] = bend.Start.Vector - sheet.Straight * bend.Across;
+            ends[count++] = bend.End.Vector - sheet.Straight * bend.Across;
+            ends[count++] = bend.Start.Vector + (bend.Allowance + sheet.Straight) * bend.Across;
+            ends[count++] = bend.End.Vector + (bend.Allowance + sheet.Straight) * bend.Across;
+        }
+
+        var hull = new Compassed(stackalloc Vector2[Directions], stackalloc double[Directions]);
+        foreach (var discs in draft.Discs)
+        {
+            hull.Add(discs);
+        }
+
+        hull.Add(ends);
+        var hullEdge = hull.Perimeter - 2 * 4 * draft.Bends.Length * sheet.Straight - (sheet.Seat.IsSlot ? 2 * sheet.Seat.Opening : 0);
+        return Math.Max(hullEdge, LeastOutline(draft.LeastArea)) * (1 - DesignTolerance.AreaRounding) + HoleEdges(sheet);
+    }
+
+    // The round holes.
+    private static double HoleEdges(SheetOnMount sheet)
+    {
+        var length = sheet.Seat.IsSlot ? 0 : Math.PI * sheet.Seat.Opening;
+        foreach (var bolt in sheet.Bolts)
+        {
+            length += Math.PI * bolt.Diameter;
+        }
+
+        return length;
+    }
+
+    private static int Pierces(SheetOnMount sheet) => 1 + sheet.Bolts.Length + (sheet.Seat.IsSlot ? 0 : 1);
+
+    // Of all outlines round an area the circle is the shortest.
+    private static double LeastOutline(double area) => 2 * Math.Sqrt(Math.PI * area);
 
     /// <summary>No bend is shorter (mm): as the stop's metal is wide, or the bolts'.</summary>
     public static double LeastBendLength(SheetOnMount sheet)
@@ -112,7 +163,6 @@ internal static class CostBound
     private static double StopHoleArea(SheetOnMount sheet) =>
         Math.PI / 4 * sheet.Seat.Opening * sheet.Seat.Opening + (sheet.Seat.IsSlot ? 2 * sheet.Seat.Opening * sheet.StopMetalRadius : 0);
 
-    // Area of the polygon through the farthest points in every direction of the compass: it lies within the hull.
     private static double Hull(IReadOnlyList<Disc> discs, ReadOnlySpan<Vector2> points)
     {
         if (discs.Count == 0 && points.IsEmpty)
@@ -120,40 +170,82 @@ internal static class CostBound
             return 0;
         }
 
-        Span<Vector2> farthest = stackalloc Vector2[Directions];
-        Span<double> most = stackalloc double[Directions];
-        most.Fill(double.NegativeInfinity);
-        for (var k = 0; k < discs.Count; k++)
+        var hull = new Compassed(stackalloc Vector2[Directions], stackalloc double[Directions]);
+        hull.Add(discs);
+        hull.Add(points);
+        return hull.Area;
+    }
+
+    // The polygon through the farthest points in every direction of the compass: it lies within the hull.
+    private readonly ref struct Compassed
+    {
+        private readonly Span<Vector2> _farthest;
+        private readonly Span<double> _most;
+
+        public Compassed(Span<Vector2> farthest, Span<double> most)
         {
-            var disc = discs[k];
-            for (var i = 0; i < Directions; i++)
+            _farthest = farthest;
+            _most = most;
+            most.Fill(double.NegativeInfinity);
+        }
+
+        public double Area
+        {
+            get
             {
-                var reach = disc.Centre.Dot(Compass[i]) + disc.Radius;
-                if (reach > most[i])
+                var area = 0.0;
+                for (var i = 0; i < Directions; i++)
                 {
-                    (most[i], farthest[i]) = (reach, disc.Centre + disc.Radius * Compass[i]);
+                    area += _farthest[i == 0 ? Directions - 1 : i - 1].Cross(_farthest[i]) / 2;
+                }
+
+                return area;
+            }
+        }
+
+        public double Perimeter
+        {
+            get
+            {
+                var length = 0.0;
+                for (var i = 0; i < Directions; i++)
+                {
+                    length += _farthest[i == 0 ? Directions - 1 : i - 1].DistanceTo(_farthest[i]);
+                }
+
+                return length;
+            }
+        }
+
+        public void Add(IReadOnlyList<Disc> discs)
+        {
+            for (var k = 0; k < discs.Count; k++)
+            {
+                var disc = discs[k];
+                for (var i = 0; i < Directions; i++)
+                {
+                    var reach = disc.Centre.Dot(Compass[i]) + disc.Radius;
+                    if (reach > _most[i])
+                    {
+                        (_most[i], _farthest[i]) = (reach, disc.Centre + disc.Radius * Compass[i]);
+                    }
                 }
             }
         }
 
-        foreach (var point in points)
+        public void Add(ReadOnlySpan<Vector2> points)
         {
-            for (var i = 0; i < Directions; i++)
+            foreach (var point in points)
             {
-                var reach = point.Dot(Compass[i]);
-                if (reach > most[i])
+                for (var i = 0; i < Directions; i++)
                 {
-                    (most[i], farthest[i]) = (reach, point);
+                    var reach = point.Dot(Compass[i]);
+                    if (reach > _most[i])
+                    {
+                        (_most[i], _farthest[i]) = (reach, point);
+                    }
                 }
             }
         }
-
-        var area = 0.0;
-        for (var i = 0; i < Directions; i++)
-        {
-            area += farthest[i == 0 ? Directions - 1 : i - 1].Cross(farthest[i]) / 2;
-        }
-
-        return area;
     }
 }

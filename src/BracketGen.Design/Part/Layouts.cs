@@ -46,7 +46,7 @@ internal static class Layouts
         var chains = new List<Chain>();
         foreach (var facing in MiddlePlanes.Of(mount.Z, choice.Placement.Direction, seat.Vector - centre))
         {
-            var angles = TwoBendBound.Angles(mount.Z, facing, choice.Placement.Direction);
+            var angles = bound?.Angles(mount.Z, facing, choice.Placement.Direction) ?? 0;
             if (bound?.Allows(angles, choice.Sheet.Straight, stand.Z, NeededPast(choice.Sheet)) == false)
             {
                 continue;

@@ -14,9 +14,10 @@ public sealed class SheetOnMount
     /// <param name="cable">The cable.</param>
     /// <param name="preferences">What is wanted.</param>
     /// <param name="stock">The sheet.</param>
-    public SheetOnMount(MountFace mount, Cable cable, Preferences preferences, Stock stock)
+    /// <param name="rates">What work and sheet cost.</param>
+    public SheetOnMount(MountFace mount, Cable cable, Preferences preferences, Stock stock, ShopRates rates)
     {
-        (Mount, Cable, Preferences, Stock) = (mount, cable, preferences, stock);
+        (Mount, Cable, Preferences, Stock, Rates) = (mount, cable, preferences, stock, rates);
         var face = MountFrame.Of(mount);
         Frame = face.Frame;
         Seat = StopSeat.For(cable, preferences.StopOpening, stock.Thickness);
@@ -37,6 +38,9 @@ public sealed class SheetOnMount
 
     /// <summary>The sheet.</summary>
     public Stock Stock { get; }
+
+    /// <summary>What work and sheet cost.</summary>
+    public ShopRates Rates { get; }
 
     /// <summary>The mount flange's frame, that of the mount face: flat coordinates and height to the throttle frame.</summary>
     public Frame Frame { get; }

@@ -16,7 +16,7 @@ internal sealed class TwoBendBound
     // Half a degree is what the cost forgives; a little more, so that rounding never makes the bound the stricter of the two.
     private static readonly double Odd = Math.Sin(Angle.FromDegrees(0.51).Radians);
 
-    private readonly double _room, _areaCost, _giveCost, _least, _stop, _straight;
+    private readonly double _room, _areaCost, _giveCost, _angleCost, _least, _stop, _straight;
 
     /// <summary>The bound for a sheet and a place.</summary>
     /// <param name="sheet">The sheet.</param>
@@ -26,8 +26,9 @@ internal sealed class TwoBendBound
     {
         var stock = sheet.Stock;
         _room = limit - CostBound.OfAny(sheet, 2);
-        _areaCost = BracketCost.OfMetal(stock.Thickness * stock.Material.Density, 0);
-        _giveCost = BracketCost.OfGive(tension) * BracketCost.GiveOfPlain(1, 1, stock);
+        _areaCost = BracketCost.OfSheet(stock.Thickness * stock.Material.Density, stock.Material, sheet.Rates);
+        _giveCost = BracketCost.OfGive(tension, sheet.Rates) * StopGive.OfSection(1, 1, stock);
+        _angleCost = BracketCost.OfAngle(sheet.Rates);
         (_stop, _straight, _least) = (sheet.StopMetalRadius, sheet.Straight, CostBound.LeastBendLength(sheet));
     }
 
@@ -35,8 +36,8 @@ internal sealed class TwoBendBound
     /// <param name="mount">Normal of the mount face, length one.</param>
     /// <param name="facing">Normal of the middle flange, length one.</param>
     /// <param name="stop">Normal of the stop's face, length one.</param>
-    public static double Angles(Vector3 mount, Vector3 facing, Vector3 stop) =>
-        BracketCost.OddBend * ((Math.Abs(mount.Dot(facing)) > Odd ? 1 : 0) + (Math.Abs(facing.Dot(stop)) > Odd ? 1 : 0));
+    public double Angles(Vector3 mount, Vector3 facing, Vector3 stop) =>
+        _angleCost * ((Math.Abs(mount.Dot(facing)) > Odd ? 1 : 0) + (Math.Abs(facing.Dot(stop)) > Odd ? 1 : 0));
 
     /// <summary>Whether a chain may cost little enough.</summary>
     /// <param name="angles">What <see cref="Angles"/> says.</param>
@@ -49,7 +50,12 @@ internal sealed class TwoBendBound
     private double FirstBend(double free, double lever)
     {
         double weight = _areaCost * (2 * _straight + (free - _straight) / 2), give = _giveCost * lever * lever * free;
-        var length = Math.Max(_least, Math.Sqrt(give / weight));
+        var length = weight > 0 ? Math.Max(_least, Math.Sqrt(give / weight)) : double.PositiveInfinity;
+        if (double.IsPositiveInfinity(length))
+        {
+            return 0; // Metal for nothing: as long as one likes, and nothing gives.
+        }
+
         return weight * length - _areaCost * 2 * _straight * _least + give / length;
     }
 
@@ -58,6 +64,11 @@ internal sealed class TwoBendBound
     private double SecondBend(double past)
     {
         double weight = _areaCost * (4 * _straight + past - _straight), give = _giveCost * past * past * past / 3;
+        if (!(weight > 0))
+        {
+            return 0;
+        }
+
         var width = Math.Max(2 * _stop, Math.Sqrt(give / weight));
         var known = _areaCost * (2 * _straight * (2 * _stop + _least) + Math.PI / 2 * _stop * _stop);
         return Math.Max(0, weight * width - known + give / width);

@@ -24,6 +24,9 @@ public sealed class Candidate : IMirrored<Candidate>
     /// <summary>The outer's line from its stop, shared by all brackets there; null where nobody found it yet.</summary>
     internal Lazy<ImmutableArray<ThrottlePoint>>? OuterLine { get; init; }
 
+    /// <summary>The mechanism at its stop, shared by all brackets there; null where the candidate does not come from a search.</summary>
+    internal Lazy<StopMechanism>? Stop { get; init; }
+
     /// <summary>What moves, hangs and stands round it.</summary>
     /// <param name="job">The job.</param>
     internal Surroundings Around(Job job) => new(Bracket, job, Placement, Travel, OuterLine);
@@ -34,10 +37,10 @@ public sealed class Candidate : IMirrored<Candidate>
     public Candidate With(Job job, Bracket bracket)
     {
         // The give is in proportion to the tension, whatever that is.
-        var give = Give * BracketCost.Give(bracket, 1) / BracketCost.Give(Bracket, 1);
+        var give = Give * StopGive.Of(bracket, 1) / StopGive.Of(Bracket, 1);
         var ofFlat = BracketChecks.OfFlat(Bracket, job.Vehicle.Cable, job.Shop.Process).Select(c => (c.Id, c.Number)).ToHashSet();
         return new(
-            Placement, Travel, bracket, give, BracketCost.Of(bracket, Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
+            Placement, Travel, bracket, give, BracketCost.Of(bracket, Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange, job.Shop.Rates).Total,
             () =>
             [
                 .. QuickChecks.Where(c => !ofFlat.Contains((c.Id, c.Number))),
@@ -45,6 +48,7 @@ public sealed class Candidate : IMirrored<Candidate>
             ])
         {
             OuterLine = OuterLine,
+            Stop = Stop,
         };
     }
 
@@ -63,7 +67,7 @@ public sealed class Candidate : IMirrored<Candidate>
     /// <summary>Rough give of the stop along the wire under its largest tension (mm).</summary>
     public double Give { get; }
 
-    /// <summary>Figure of merit, see <see cref="BracketCost"/>: less is better.</summary>
+    /// <summary>What it costs with what its preferences are worth, see <see cref="BracketCost.Total"/>: less is better.</summary>
     public double Cost { get; }
 
     /// <summary>Travel, stop and flat-pattern checks.</summary>

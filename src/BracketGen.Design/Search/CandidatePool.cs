@@ -6,26 +6,36 @@ namespace BracketGen.Design.Search;
 /// <summary>All the brackets that could be made for a job that opens counter-clockwise: each sketched and drawn only when it is needed, and then once.</summary>
 /// <remarks>
 /// A bracket's mass is known when its outline is drawn, which takes longer than all that leads up to it; but it has a bound, and its
-/// give is exact without (<see cref="CostBound"/>). So brackets are drawn in the order of their bounds, and those that can be neither
-/// the cheapest nor on the front are never drawn. Branch and bound; what comes out is what drawing everything would give. The adjuster is
-/// moved off mid range only where no candidate with it there is <see cref="CandidateSearch.Promising"/>. One thread at a time.
+/// give is exact without (<see cref="CostBound"/>). So brackets are drawn in the order of their bounds (branch and bound); what comes out is what drawing
+/// everything would give. Pools are nested: a limit relaxed, a sheet or a die more adds brackets, and changes or removes none. One thread at a time.
 /// </remarks>
 internal sealed class CandidatePool
 {
     // Room in the order of making for all sketches of one sheet at one place, so that ties fall as if all had been made one after another.
     private const long MostSketches = 1 << 20;
 
+    /// <summary>Largest number of bends.</summary>
+    private const int MostBends = 2;
+
     private readonly Job _job;
-    private readonly BracketTools[] _tools;
-    private readonly List<Sheet> _midRange;
-    private List<Sheet>? _rangeEnds;
+    private readonly List<Sheet> _sheets = [];
     private int _drawn;
 
     public CandidatePool(Job job)
     {
         _job = job;
-        _tools = [.. CandidateSearch.ToolsFor(job)];
-        _midRange = SheetsAt(CandidateSearch.PlacesAtMidRange);
+        BracketTools[] all = [.. CandidateSearch.ToolsFor(job)];
+        for (var bends = 0; bends <= MostBends; bends++)
+        {
+            var bounds = Array.ConvertAll(all, t => bends == 0 ? 0 : CostBound.OfAny(t.Sheet, bends));
+            foreach (var place in CandidateSearch.Places(job, bends))
+            {
+                for (var i = 0; i < all.Length; i++)
+                {
+                    _sheets.Add(new(all[i], place, bends, bounds[i] + BracketCost.OfPlace(place.Placement, AdjusterRange, job.Shop.Rates)));
+                }
+            }
+        }
     }
 
     /// <summary>How many brackets have been drawn so far.</summary>
@@ -37,136 +47,26 @@ internal sealed class CandidatePool
         get
         {
             SketchAll();
-            return Sheets.Sum(s => s.Sketches.Count);
-        }
-    }
-
-    private IEnumerable<Sheet> Sheets => _midRange.Concat(_rangeEnds ?? []);
-
-    /// <summary>
-    /// The cheapest candidate that <paramref name="verify"/> makes an offer of; null where there is none.
-    /// </summary>
-    /// <remarks>
-    /// What one bend can do is looked at first: it limits what is worth looking at among the many shapes of two. Of two that cost the same the
-    /// one of fewer bends is taken, and then the one that comes first in the order of making.
-    /// </remarks>
-    public Offer? Cheapest(Func<Candidate, Offer?> verify)
-    {
-        var promising = false;
-        Offer? Of(List<Sheet> sheets)
-        {
-            Offer? best = null;
-            foreach (var group in sheets.GroupBy(s => s.Bends > 1))
-            {
-                var limit = best?.Candidate.Cost ?? double.PositiveInfinity;
-                foreach (var candidate in ByCost([.. group], limit))
-                {
-                    if (candidate.Cost >= limit)
-                    {
-                        break;
-                    }
-
-                    promising = promising || CandidateSearch.Promising(candidate);
-                    if (verify(candidate) is { } offer)
-                    {
-                        best = offer;
-                        break;
-                    }
-                }
-            }
-
-            return best;
-        }
-
-        return Of(_midRange) ?? Of(RangeEndsUnless(promising));
-    }
-
-    /// <summary>
-    /// The candidates, the cheapest first; not those at a place that travel or the stop's surroundings rule out whatever gets there. Those
-    /// with the adjuster at an end of its range come after all others.
-    /// </summary>
-    public IEnumerable<Candidate> ByCost()
-    {
-        var promising = false;
-        foreach (var candidate in ByCost(_midRange, double.PositiveInfinity))
-        {
-            promising = promising || CandidateSearch.Promising(candidate);
-            yield return candidate;
-        }
-
-        foreach (var candidate in ByCost(RangeEndsUnless(promising), double.PositiveInfinity))
-        {
-            yield return candidate;
+            return _sheets.Sum(s => s.Sketches.Count);
         }
     }
 
     /// <summary>
-    /// By number of bends, each promising candidate that is stiffer by a tenth than all lighter ones of as few bends: that step, or the list
-    /// fills with twins.
+    /// The candidates, the cheapest first; not those at a place that travel or the stop's surroundings rule out whatever gets there. Of two that cost the
+    /// same the one of fewer bends comes first, and then the one that comes first in the order of making.
     /// </summary>
-    public IEnumerable<Candidate> Front()
-    {
-        SketchAll();
-        return Enumerable.Range(0, 3).SelectMany(Front);
-    }
-
-    /// <summary>Every candidate that can be drawn, by cost.</summary>
-    public IReadOnlyList<Candidate> All()
-    {
-        List<Candidate> Of(List<Sheet> sheets)
-        {
-            Parallel.ForEach(sheets, sheet => sheet.Sketches.ForEach(s => Draw(s)));
-            return [.. sheets.SelectMany(s => s.Sketches).Select(s => s.Candidate).OfType<Candidate>()];
-        }
-
-        var all = Of(_midRange);
-        all.AddRange(Of(RangeEndsUnless(all.Any(CandidateSearch.Promising))));
-        return [.. all.OrderBy(c => c.Cost)];
-    }
-
-    // Sheets know nothing of each other, and their order is settled before: several threads make what one would.
-    private void SketchAll() => Parallel.ForEach(Sheets, sheet => sheet.Sketches.ForEach(s => s.Weigh()));
-
-    // Sheets with the adjuster at the ends of its range; none if a candidate at mid range is promising.
-    private List<Sheet> RangeEndsUnless(bool promising) => promising ? [] : _rangeEnds ??= SheetsAt(CandidateSearch.PlacesAtRangeEnds);
-
-    private List<Sheet> SheetsAt(Func<Job, int, IEnumerable<Place>> places)
-    {
-        var sheets = new List<Sheet>();
-        for (var bends = 0; bends < 3; bends++)
-        {
-            var bounds = Array.ConvertAll(_tools, t => bends == 0 ? 0 : CostBound.OfAny(t.Sheet, bends));
-            foreach (var place in places(_job, bends))
-            {
-                sheets.AddRange(_tools.Zip(bounds, (tools, bound) => new Sheet(tools, place, bends, bound)));
-            }
-        }
-
-        return sheets;
-    }
-
-    private double AdjusterRange => _job.Vehicle.Cable.OuterEnd.AdjusterRange;
-
-    private enum Stage
-    {
-        Sheet,
-        Sketch,
-        Weighed,
-        Drawn,
-    }
-
-    private readonly record struct Node(Stage Stage, Sheet? Sheet, Sketch? Sketch);
-
+    /// <param name="bends">The fewest and the most bends to be looked at.</param>
+    /// <param name="limit">Those that cost as much or more need not come.</param>
     // The next node is the one that may hold the cheapest bracket. Of two with the same figure, a bracket comes after what may yet turn out the
-    // same and stand before it. Those that cost as much as the limit or more need not come.
-    private IEnumerable<Candidate> ByCost(List<Sheet> sheets, double limit)
+    // same and stand before it.
+    public IEnumerable<Candidate> ByCost((int Fewest, int Most) bends, double limit = double.PositiveInfinity)
     {
         var queue = new PriorityQueue<Node, (double Cost, bool IsDrawn, long Order)>();
-        for (var i = 0; i < sheets.Count; i++)
+        for (var i = 0; i < _sheets.Count; i++)
         {
-            if (sheets[i].LeastCost < limit)
+            if (_sheets[i].LeastCost < limit && _sheets[i].Bends >= bends.Fewest && _sheets[i].Bends <= bends.Most)
             {
-                queue.Enqueue(new(Stage.Sheet, sheets[i], null), (sheets[i].LeastCost, false, i * MostSketches));
+                queue.Enqueue(new(Stage.Sheet, _sheets[i], null), (_sheets[i].LeastCost, false, i * MostSketches));
             }
         }
 
@@ -174,9 +74,9 @@ internal sealed class CandidatePool
         {
             switch (node.Stage)
             {
-                case Stage.Sheet:
+                case Stage.Sheet when node.Sheet!.Place.IsGoodEnough:
                     var order = priority.Order;
-                    foreach (var sketch in node.Sheet!.SketchesBelow(limit))
+                    foreach (var sketch in node.Sheet.SketchesBelow(limit))
                     {
                         order++;
                         var bound = CostBound.WithoutGive(sketch.Draft, AdjusterRange);
@@ -187,8 +87,8 @@ internal sealed class CandidatePool
                     }
 
                     break;
-                case Stage.Sketch when node.Sketch!.Place.IsGoodEnough:
-                    queue.Enqueue(node with { Stage = Stage.Weighed }, (CostBound.Of(node.Sketch.Draft, node.Sketch.Give, AdjusterRange), false, priority.Order));
+                case Stage.Sketch:
+                    queue.Enqueue(node with { Stage = Stage.Weighed }, (CostBound.Of(node.Sketch!.Draft, node.Sketch.Give, AdjusterRange), false, priority.Order));
                     break;
                 case Stage.Weighed:
                     if (Draw(node.Sketch!) is { } candidate)
@@ -204,10 +104,41 @@ internal sealed class CandidatePool
         }
     }
 
+    /// <summary>All of them, the cheapest first.</summary>
+    public IEnumerable<Candidate> ByCost() => ByCost((0, MostBends));
+
+    /// <summary>
+    /// By number of bends, each promising candidate with the adjuster at mid range that is stiffer by a tenth than all lighter ones of as few bends: that
+    /// step, or the list fills with twins.
+    /// </summary>
+    public IEnumerable<Candidate> Front() => Enumerable.Range(0, MostBends + 1).SelectMany(Front);
+
+    /// <summary>Every candidate that can be drawn, by cost.</summary>
+    public IReadOnlyList<Candidate> All()
+    {
+        Parallel.ForEach(_sheets, sheet => sheet.Sketches.ForEach(s => Draw(s)));
+        return [.. _sheets.SelectMany(s => s.Sketches).Select(s => s.Candidate).OfType<Candidate>().OrderBy(c => c.Cost)];
+    }
+
+    // Sheets know nothing of each other, and their order is settled before: several threads make what one would.
+    private void SketchAll() => Parallel.ForEach(_sheets, sheet => sheet.Sketches.ForEach(s => s.Weigh()));
+
+    private double AdjusterRange => _job.Vehicle.Cable.OuterEnd.AdjusterRange;
+
+    private enum Stage
+    {
+        Sheet,
+        Sketch,
+        Weighed,
+        Drawn,
+    }
+
+    private readonly record struct Node(Stage Stage, Sheet? Sheet, Sketch? Sketch);
+
     private IEnumerable<Candidate> Front(int bends)
     {
         var queue = new PriorityQueue<Sketch, (double Mass, bool IsDrawn, double Give, double Cost)>();
-        foreach (var sketch in Sheets.Where(s => s.Bends == bends).SelectMany(s => s.Sketches))
+        foreach (var sketch in _sheets.Where(s => s.Bends == bends && s.Place.Placement.AdjusterShift == 0 && s.Place.IsGoodEnough).SelectMany(s => s.Sketches))
         {
             queue.Enqueue(sketch, (CostBound.LeastMass(sketch.Draft), false, sketch.Give, 0));
         }
@@ -215,7 +146,7 @@ internal sealed class CandidatePool
         var stiffest = double.PositiveInfinity;
         while (queue.TryDequeue(out var sketch, out var priority))
         {
-            if (sketch.Give >= 0.9 * stiffest || !sketch.Place.IsGoodEnough)
+            if (sketch.Give >= 0.9 * stiffest)
             {
                 continue;
             }
@@ -254,16 +185,18 @@ internal sealed class CandidatePool
 
         public int Bends => bends;
 
+        public Place Place => place;
+
         public double LeastCost => leastCost;
 
         public List<Sketch> Sketches =>
             _sketches ??= [.. tools.Drafts(place.Placement, bends).Where(d => d.KeepsApart).Select(d => new Sketch(d, place))];
 
-        /// <summary>Those that may cost less than a limit, not kept: give and bends alone rule out most before the area is asked for.</summary>
+        /// <summary>Those that may cost less than a limit, not kept where there is one: give and bends alone rule out most before the area is asked for.</summary>
         public IEnumerable<Sketch> SketchesBelow(double limit) => _sketches is not null || double.IsPositiveInfinity(limit)
             ? Sketches
             : tools.Drafts(place.Placement, bends, bends == 2 ? new(tools.Sheet, place.Tension, limit) : null).Select(d => new Sketch(d, place))
-                .Where(s => leastCost + BracketCost.OfGive(s.Give) < limit && s.Draft.KeepsApart);
+                .Where(s => leastCost + BracketCost.OfGive(s.Give, tools.Sheet.Rates) < limit && s.Draft.KeepsApart);
     }
 
     private sealed class Sketch(BracketDraft draft, Place place)

@@ -14,10 +14,10 @@ public static class CandidateSearch
     // Two bends have so many ways of their own that every second leaving angle shows them all.
     private static readonly Angle WideStep = Angle.FromDegrees(6);
 
-    /// <summary>
-    /// All candidates for <paramref name="job"/>, best first, quick checks done. The adjuster is
-    /// moved off mid range only where nothing is found with it there.
-    /// </summary>
+    // Off mid range the adjuster is tried at these (mm), as far as it may be used: fixed, so that a longer range adds places and moves none.
+    private static readonly double[] Shifts = [2.5, 5, 10, 20];
+
+    /// <summary>All candidates for <paramref name="job"/>, best first, quick checks done.</summary>
     public static IReadOnlyList<Candidate> All(Job job) => new CandidatePool(job).All();
 
     /// <summary>
@@ -46,19 +46,20 @@ public static class CandidateSearch
     internal static IEnumerable<Place> PlacesAtMidRange(Job job, int bends) => bends switch
     {
         0 => Level(job, UsableShift(job)),
-        1 => Places(job, [0]),
+        1 => Places(job, [0], Step),
         _ => Places(job, [0], WideStep),
     };
 
-    /// <summary>Places with the adjuster at either end of what may be used of its range; none where it has no range, or for flat plates.</summary>
-    internal static IEnumerable<Place> PlacesAtRangeEnds(Job job, int bends)
+    /// <summary>Every place for brackets with so many bends: the adjuster at mid range, and off it as far as it may be used.</summary>
+    internal static IEnumerable<Place> Places(Job job, int bends)
     {
         var usable = UsableShift(job);
-        return bends == 0 || usable <= 0 ? [] : Places(job, [-usable, usable], bends == 1 ? Step : WideStep);
+        double[] shifts = [.. Shifts.Where(s => s <= usable + Tolerance.Point).SelectMany(s => new[] { -s, s })];
+        return bends == 0 ? PlacesAtMidRange(job, 0) : PlacesAtMidRange(job, bends).Concat(Places(job, shifts, bends == 1 ? Step : WideStep));
     }
 
     internal static IEnumerable<BracketTools> ToolsFor(Job job) =>
-        StockAllowed(job).Select(stock => new BracketTools(new(job.Body.Mount, job.Vehicle.Cable, job.Preferences, stock), job.Shop));
+        StockAllowed(job).Select(stock => new BracketTools(new(job.Body.Mount, job.Vehicle.Cable, job.Preferences, stock, job.Shop.Rates), job.Shop));
 
     /// <summary>Whether nothing stands against a candidate as a bracket but what only the checks in space can tell.</summary>
     public static bool Promising(Candidate candidate) => candidate.QuickChecks.All(IsGoodEnough);
@@ -69,7 +70,7 @@ public static class CandidateSearch
 
     internal static Candidate CandidateOf(Job job, Place place, Bracket bracket, double give) => new(
         place.Placement, place.Travel, bracket, give,
-        BracketCost.Of(bracket, place.Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange),
+        BracketCost.Of(bracket, place.Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange, job.Shop.Rates).Total,
         () =>
         [
             .. BodyChecks.Of(job.Body),
@@ -79,12 +80,13 @@ public static class CandidateSearch
         ])
     {
         OuterLine = place.OuterLine,
+        Stop = place.Stop,
     };
 
     /// <summary>The check that fails where no bracket could be shaped at all.</summary>
     public static Check NoShape(Job job)
     {
-        var reachable = Places(job, [0]).Any();
+        var reachable = Places(job, [0], Step).Any();
         return new(CheckId.BracketShape, 0, 1) { IsVariant = !reachable };
     }
 
@@ -94,7 +96,7 @@ public static class CandidateSearch
     private static IReadOnlyList<Angle> Angles(Job job, Angle? step = null) =>
         LeavingAngles.Of(job.Body.Quadrant, job.Body.Mount.Plane.Normal, job.Preferences.MinWrap, step ?? Step);
 
-    private static IEnumerable<Place> Places(Job job, double[] shifts, Angle? step = null) =>
+    private static IEnumerable<Place> Places(Job job, double[] shifts, Angle step) =>
         from angle in Angles(job, step)
         from shift in shifts
         select Place.At(job, angle, shift) into place

@@ -18,6 +18,7 @@ internal sealed class Place
     {
         (Placement, _travel, OuterLine) = (placement, travel, Surroundings.LineOf(job, placement));
         _tension = new(() => Travel.Sweep.Max(w => job.Body.Springs.TorqueAt(w.Opening.Radians / Travel.Rotation.Radians) / Math.Max(1, w.Arm)));
+        Stop = new(() => StopMechanism.Of(job, Travel, placement));
         _checks = new(() =>
             [.. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, Travel), .. MechanismChecks.OfPlacement(job, Travel, placement)]);
     }
@@ -42,6 +43,9 @@ internal sealed class Place
 
     /// <summary>Where the stop is.</summary>
     public StopPlacement Placement { get; }
+
+    /// <summary>The mechanism there, whatever bracket holds the stop.</summary>
+    public Lazy<StopMechanism> Stop { get; }
 
     /// <summary>The outer's line from there.</summary>
     public Lazy<ImmutableArray<ThrottlePoint>> OuterLine { get; }

@@ -16,49 +16,19 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
     /// <summary>Least change looked for (mm): what a workshop can set.</summary>
     private const double Resolution = 0.5;
 
-    // The shapes with the least against them tell enough of what is in the way; checking thousands in full would take long.
-    private const int MostLookedAt = 60;
-
     internal static readonly ImmutableArray<double> UsualThicknesses = [1.5, 2, 2.5, 3, 4, 5, 6];
 
-    /// <summary>The diagnosis of <paramref name="job"/>, which has no passing bracket. Takes as long as some tens of searches.</summary>
-    public static Diagnosis Of(Job job)
-    {
-        var turned = job.OpeningCounterClockwise();
-        return new(ObstaclesOf(turned), [.. WaysOf(turned).OrderBy(w => Effort(w))]);
-    }
-
-    /// <summary>The diagnosis of a solution that offers nothing; where only strength fails, of that. Null where there is an offer.</summary>
+    /// <summary>The diagnosis of a solution that offers nothing; null where there is an offer. Takes as long as some tens of searches.</summary>
     /// <param name="solution">The solution.</param>
-    /// <param name="detail">How finely it was meshed; null where strength was not looked at.</param>
-    public static Diagnosis? Of(Solution solution, StrengthDetail? detail) => !solution.Offers.IsEmpty ? null
-        : detail is null || solution.Weak.IsEmpty ? Of(solution.Job)
-        : new(
-            Weakness.Obstacles(solution.Weak),
-            [.. Weakness.Ways(solution.Job.OpeningCounterClockwise(), [.. solution.Weak.Select(solution.Job.Body.Turned)], detail)]);
+    /// <param name="effort">How far it was searched.</param>
+    public static Diagnosis? Of(Solution solution, SearchEffort effort) => solution.Offers.IsEmpty && solution.Search is { } search
+        ? new(search.Obstacles, [.. WaysOf(solution.Job.OpeningCounterClockwise(), effort with { WithOthers = false }).OrderBy(w => Effort(w))])
+        : null;
 
-    private static ImmutableArray<Obstacle> ObstaclesOf(Job job)
+    private static IEnumerable<WayOpened> WaysOf(Job job, SearchEffort effort)
     {
-        var looked = CandidateSearch.All(job)
-            .OrderBy(c => c.QuickChecks.Count(k => !CandidateSearch.IsGoodEnough(k))).ThenBy(c => c.Cost).Take(MostLookedAt).ToList();
-        if (looked.Count == 0)
-        {
-            return [new(CandidateSearch.NoShape(job), 0, 0)];
-        }
-
-        return
-        [
-            .. looked
-                .SelectMany(c => c.QuickChecks.Concat(BracketChecks.InSpace(c.Around(job), SpaceDemand.Error)))
-                .Where(k => !CandidateSearch.IsGoodEnough(k))
-                .GroupBy(k => k.Code)
-                .Select(g => new Obstacle(g.MaxBy(k => k.Margin)!, g.Count(), looked.Count))
-                .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Code, StringComparer.Ordinal),
-        ];
-    }
-
-    private static IEnumerable<WayOpened> WaysOf(Job job)
-    {
+        bool Passes(Job changed) => BracketSearch.Any(changed, effort) is not null;
+        double? Least(Func<double, Job> changed, double most, bool bothWays) => LeastChange(changed, most, bothWays, Passes);
         var cable = job.Vehicle.Cable;
         Job WithCable(Cable changed) => job with { Vehicle = job.Vehicle with { Cable = changed } };
 
@@ -129,7 +99,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
 
     // The least change, doubled until a way opens and then halved back to it. A way may open and close again in between: what is
     // found is a change that serves, and none half as large as the last one that did not was seen to.
-    private static double? Least(Func<double, Job> changed, double most, bool bothWays)
+    private static double? LeastChange(Func<double, Job> changed, double most, bool bothWays, Func<Job, bool> passes)
     {
         double low = 0;
         for (var step = 2.0; ; step *= 2)
@@ -138,7 +108,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
             var signs = bothWays ? new[] { 1.0, -1.0 } : [1.0];
             foreach (var sign in signs)
             {
-                if (!Passes(changed(sign * high)))
+                if (!passes(changed(sign * high)))
                 {
                     continue;
                 }
@@ -147,7 +117,7 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
                 while (serves - fails > Resolution)
                 {
                     var middle = (fails + serves) / 2;
-                    (fails, serves) = Passes(changed(sign * middle)) ? (fails, middle) : (middle, serves);
+                    (fails, serves) = passes(changed(sign * middle)) ? (fails, middle) : (middle, serves);
                 }
 
                 return sign * serves;
@@ -161,9 +131,6 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
             low = high;
         }
     }
-
-    private static bool Passes(Job job) => new CandidatePool(job).ByCost().Any(c =>
-        CandidateSearch.Promising(c) && BracketChecks.FitsInSpace(c.Around(job)));
 
     private static OuterEnd WithRange(OuterEnd end, double range) => end switch
     {

@@ -40,10 +40,16 @@ public static class GivenBracket
             .. TravelChecks.OfStop(job.Vehicle, job.Preferences, travel, placement, placed.Seat),
             .. GivenChecks.Of(job, placed, placement, travel),
             .. BracketChecks.OfFlat(placed, cable, job.Shop.Process),
-            .. BracketChecks.InSpace(placed, job, placement, travel, QuickDesigner.ClearanceError),
+            .. BracketChecks.InSpace(placed, job, placement, travel, SpaceDemand.Error),
         ];
-        var offer = new Offer(new(placement, travel, placed, 0, 0, () => checks), checks);
-        return Designer.Answer(job, offer, strength is null ? null : StrongOffers.Prove(job, offer, strength), QuickDesigner.Samples);
+        var candidate = new Candidate(placement, travel, placed, 0, 0, () => checks);
+        var report = strength is null ? null : StrengthStudy.Of(job, travel, placement, placed, strength);
+        return Designer.Answer(job, new(candidate, SearchStage.Passes, null)
+        {
+            Offer = new(candidate, checks) { GiveFound = report?.Opening.Give },
+            Strength = report,
+            Mechanism = MechanismReport.Of(job, travel, placement, placed, MechanismReport.UsualSamples, report?.GivePerTension),
+        });
     }
 
     /// <summary>

@@ -8,6 +8,22 @@ using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Design.Study;
 
+/// <summary>What came of the bracket that was chosen for a job.</summary>
+public enum ChosenState
+{
+    /// <summary>None was chosen: the best was taken.</summary>
+    None,
+
+    /// <summary>It is the bracket of this solution, and passes.</summary>
+    Passes,
+
+    /// <summary>It is the bracket of this solution, and does not pass any more.</summary>
+    Fails,
+
+    /// <summary>The job as it is now has no such bracket: the best was taken.</summary>
+    CannotBeMade,
+}
+
 /// <summary>The answer to a job: the bracket, where the stop is, the travel, and every check.</summary>
 /// <remarks>
 /// All of it is in one frame, that of <see cref="Job"/>: as measured in what <see cref="Designer"/> and <see cref="GivenBracket"/> return.
@@ -41,16 +57,19 @@ public sealed record Solution : IMirrored<Solution>
     /// <summary>What would bring the valve to its wide-open stop; null where it gets there.</summary>
     public required TravelRemedy? Remedy { get; init; }
 
-    /// <summary>How many brackets were shaped and looked at.</summary>
-    public required int CandidateCount { get; init; }
+    /// <summary>What the search came to; null where nothing was searched for.</summary>
+    public SearchOutcome? Search { get; init; }
 
     /// <summary>The passing brackets worth offering, the best first; empty where none passes.</summary>
     public ImmutableArray<Offer> Offers { get; init; } = [];
 
-    /// <summary>Where none is strong enough: the brackets that pass every other check; otherwise empty.</summary>
-    public ImmutableArray<ProvenOffer> Weak { get; init; } = [];
+    /// <summary>The bracket of this solution as it is written down to be made again; null where there is none.</summary>
+    public ChosenBracket? Taken { get; init; }
 
-    /// <summary>Number of the offer this solution takes, counted from 1.</summary>
+    /// <summary>What came of the bracket that was chosen for the job.</summary>
+    public ChosenState ChosenIs { get; init; }
+
+    /// <summary>Number of the offer this solution takes, counted from 1; 0 for a chosen bracket that is none of them.</summary>
     public int Choice { get; init; } = 1;
 
     /// <summary>Why the first offer stands first; null where none passes.</summary>
@@ -71,7 +90,7 @@ public sealed record Solution : IMirrored<Solution>
         Placement = Placement?.Mirrored(),
         Bracket = Bracket?.Mirrored(),
         Offers = [.. Offers.Select(o => o.Mirrored())],
-        Weak = [.. Weak.Select(w => w.Mirrored())],
+        Search = Search?.Mirrored(),
         Reasons = Reasons?.Mirrored(),
     };
 

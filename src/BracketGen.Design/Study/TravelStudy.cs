@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
@@ -30,14 +31,14 @@ public sealed record TravelStudy(
     /// </remarks>
     /// <param name="job">The job.</param>
     /// <param name="samples">Samples of the uncertainty.</param>
-    /// <param name="strength">How finely brackets are meshed; null where strength is not looked at.</param>
-    public static TravelStudy Of(Job job, int samples = MechanismReport.UsualSamples, StrengthDetail? strength = null) =>
-        job.Body.Turned(OfTurned(job.OpeningCounterClockwise(), samples, strength));
+    /// <param name="effort">How far the bracket is searched for; null for the one that <c>make</c> makes.</param>
+    public static TravelStudy Of(Job job, int samples = MechanismReport.UsualSamples, SearchEffort? effort = null) =>
+        job.Body.Turned(OfTurned(job.OpeningCounterClockwise(), samples, effort ?? SearchEffort.BestOnly));
 
-    private static TravelStudy OfTurned(Job job, int samples, StrengthDetail? strength)
+    private static TravelStudy OfTurned(Job job, int samples, SearchEffort effort)
     {
         if ((job.Body.Quadrant.Groove is not CircularGroove || job.Bulkhead is not null)
-            && Designer.SolveTurned(job, 1, strength) is { Placement: { } placement, Bracket: { } bracket } solution)
+            && Designer.SolveTurned(job, effort) is { Placement: { } placement, Bracket: { } bracket } solution)
         {
             // The report of the answer itself, so that both say the same.
             var whole = samples == MechanismReport.UsualSamples ? solution.Mechanism! : MechanismReport.Of(job, solution.Travel, placement, bracket, samples, solution.Strength?.GivePerTension);

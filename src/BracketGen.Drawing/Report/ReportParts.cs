@@ -82,7 +82,7 @@ public static class ReportParts
         using var card = html.Open("article", ("class", isTaken ? "offer taken" : "offer"), ("aria-label", name));
         html.Line("h3", name);
         Picture(html, mesh, name);
-        var row = OfferText.Row(offer, i + 1, solution.Job.Units);
+        var row = OfferText.Row(offer, i + 1, solution.Job);
         using (html.Open("dl"))
         {
             foreach (var (head, value) in OfferText.Heads.Zip(row).Skip(1))

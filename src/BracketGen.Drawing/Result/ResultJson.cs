@@ -11,6 +11,7 @@ using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
@@ -50,7 +51,7 @@ public static class ResultJson
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == UnitSystem.Inch ? "in" : "mm"),
             TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, solution.Bracket?.Flat.Blank.Outline.Bounds.Min ?? default),
-            [.. solution.Offers.Select(OfferOf)], solution.Offers.IsEmpty ? null : solution.Choice, ReasonText.Of(solution.Reasons, UnitSystem.Metric), DiagnosisOf(solution.Diagnosis, job),
+            [.. solution.Offers.Select((o, i) => OfferOf(o, i, job))], solution.Offers.IsEmpty ? null : solution.Choice, ReasonText.Of(solution.Reasons, job, UnitSystem.Metric), DiagnosisOf(solution.Diagnosis, job),
             [.. solution.Checks.Select(c => CheckOf(c, job))], allowed, Cautions.All)
         {
             NotCalculated = [],
@@ -101,14 +102,18 @@ public static class ResultJson
             [Point(mount.Origin), Point(mount.X), Point(mount.Y), Point(mount.Z)]);
     }
 
-    private static ResultOffer OfferOf(Offer offer, int index)
+    private static ResultOffer OfferOf(Offer offer, int index, Job job)
     {
         var stock = offer.Candidate.Bracket.Stock;
         return new(
             index + 1, stock.Material.Designation, stock.Thickness,
             [.. offer.Candidate.Bracket.Flat.Bends.Select(b => Round(b.Turn.Magnitude.Degrees))], Round(offer.Mass * 1e6), Round(offer.BestGive),
-            offer.Tightest.Code, Round(offer.LeastSpare));
+            offer.Tightest.Code, Round(offer.LeastSpare), CostOf(CostText.Of(offer, job), job.Shop.Rates));
     }
+
+    private static ResultCost CostOf(BracketCost cost, ShopRates rates) => new(
+        rates.Currency ?? "min", rates.Batch, Round(cost.Total), Round(cost.Bill),
+        [.. cost.Parts.Select(p => new ResultCostPart(CostText.Name(p.Part), BracketCost.IsPreference(p.Part), Round(p.Cost)))]);
 
     private static ResultDiagnosis? DiagnosisOf(Diagnosis? diagnosis, Job job) => diagnosis is null
         ? null

@@ -51,7 +51,13 @@ public sealed record ResultInput(string Name, string? Evidence);
 
 /// <summary>A passing bracket worth offering, in the order of its number.</summary>
 public sealed record ResultOffer(
-    int Number, string Material, double Thickness, IReadOnlyList<double> BendAngles, double Mass, double Give, string Tightest, double Spare);
+    int Number, string Material, double Thickness, IReadOnlyList<double> BendAngles, double Mass, double Give, string Tightest, double Spare, ResultCost Cost);
+
+/// <summary>What a bracket costs: unit the shop's currency, or min for minutes of work.</summary>
+public sealed record ResultCost(string Unit, int Batch, double Total, double Bill, IReadOnlyList<ResultCostPart> Parts);
+
+/// <summary>A part of the cost: of the bill, or a preference.</summary>
+public sealed record ResultCostPart(string What, bool IsPreference, double Cost);
 
 /// <summary>Why no bracket passes, and what would open a way.</summary>
 public sealed record ResultDiagnosis(IReadOnlyList<ResultObstacle> Obstacles, IReadOnlyList<ResultWay> Ways);

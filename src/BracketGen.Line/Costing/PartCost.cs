@@ -3,6 +3,7 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Line.Parts;
 using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Costing;
 
@@ -15,7 +16,8 @@ public sealed record CostItem(string What, double Each, double Batch);
 /// <summary>What a part costs, position by position.</summary>
 /// <remarks>
 /// Material: the rectangle round the blank in the way it may lie, spacing added, at the price of the sheet; nesting saves some of it.
-/// Cutting: length and pierces, each slower in thicker sheet. The rates are the family's.
+/// Cutting: length and pierces, each slower in thicker sheet. Bending: every bend, angles that are tried out, changes of the die. The rates are the
+/// family's, over the shop's.
 /// </remarks>
 public sealed record PartCost(ImmutableArray<CostItem> Items, double MarkUp)
 {
@@ -29,14 +31,16 @@ public sealed record PartCost(ImmutableArray<CostItem> Items, double MarkUp)
         var (thickness, bends) = (flat.Thickness, flat.Bends.Length);
         var bolts = bracket.Holes.Count(h => h.Purpose == HolePurpose.Bolt);
         var pierces = flat.Blank.Contours.Count();
-        double Hours(double seconds, double rate) => seconds / 3600 * rate;
+        var work = rates.Work;
+        var angles = BracketCost.OddAngles(flat.Bends.AsSpan());
+        var changes = Math.Max(0, BracketCost.Dies(flat.Bends.AsSpan()) - 1);
         return new(
             [
-                new("sheet", MaterialArea(bracket, plan) * PricePerArea(bracket, plan, rates), 0),
-                new("cutting", Hours(flat.Blank.CutLength / 1000 * rates.CutTime * thickness, rates.CuttingRate), Hours(rates.CuttingSetUp, rates.CuttingRate)),
-                new("pierces", Hours(pierces * rates.PierceTime * thickness, rates.CuttingRate), 0),
-                new("bending", Hours(bends * rates.BendTime, rates.BendingRate), Hours(bends * rates.BendingSetUp, rates.BendingRate)),
-                new("finishing", Hours(rates.FinishingTime, rates.BendingRate), 0),
+                new("sheet", MaterialArea(bracket, plan) * PricePerArea(bracket, plan, work), 0),
+                new("cutting", work.Cutting(flat.Blank.CutLength / 1000 * work.CutTime * thickness), work.Cutting(work.CuttingSetUp)),
+                new("pierces", work.Cutting(pierces * work.PierceTime * thickness), 0),
+                new("bending", work.Bending(bends * work.BendTime), work.Bending(bends * work.BendingSetUp + angles * work.AngleSetUp + changes * work.ToolChange)),
+                new("finishing", work.Bending(work.FinishingTime), 0),
                 new("bolts", bolts * rates.BoltPrice, 0),
             ],
             rates.MarkUp);
@@ -53,12 +57,12 @@ public sealed record PartCost(ImmutableArray<CostItem> Items, double MarkUp)
         .Select(turn => bracket.Flat.Blank.Outline.Rotate(turn).Bounds)
         .Min(b => (b.Width + plan.Spacing) * (b.Height + plan.Spacing));
 
-    private static double PricePerArea(Bracket bracket, CuttingPlan plan, Rates rates)
+    private static double PricePerArea(Bracket bracket, CuttingPlan plan, ShopRates rates)
     {
         var stock = bracket.Stock;
         return SheetFor(bracket, plan) is { Price: { } price } sheet
             ? price / (sheet.Length * sheet.Width)
-            : stock.Thickness * stock.Material.Density * 1000 * rates.SheetPerKilogram;
+            : stock.Thickness * stock.Material.Density * 1000 * rates.PerKilogram(stock.Material);
     }
 
     /// <summary>The sheet that a bracket is cut from.</summary>

@@ -69,7 +69,7 @@ public sealed class CombinationSolver(LoadedFamily family, CombinationInputs inp
     private SolvedCombination Made(Combination combination)
     {
         var number = numbers.NumberOf(combination);
-        var solution = QuickDesigner.Solve(CombinationJob.Of(family, combination, number, ""), strength);
+        var solution = Designer.Solve(CombinationJob.Of(family, combination, number, ""), new(strength));
         var outcome = Fits.OutcomeOf(solution);
         var bracket = outcome is Outcome.Passes or Outcome.NotProven ? solution.Bracket : null;
         var fingerprint = bracket is null ? null : PartFingerprint.Of(bracket);

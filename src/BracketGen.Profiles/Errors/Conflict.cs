@@ -184,6 +184,9 @@ public enum Contradictory
     /// <summary>The sensor reads the same at both stops.</summary>
     SensorVolts,
 
+    /// <summary>A material has a price, but the shop has no rates.</summary>
+    PriceWithoutRates,
+
     /// <summary>A packed job does not hold its job.</summary>
     JobNotPacked,
 }

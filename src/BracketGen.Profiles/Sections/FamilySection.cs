@@ -3,12 +3,13 @@ using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
-/// <summary>A family's file, its options' preferences not yet put over the line's own.</summary>
-internal sealed record FamilyFile(ProductFamily Family, ImmutableArray<OptionFile> Options, LocatedPreferences Preferences);
+/// <summary>A family's file, its options' preferences not yet put over the line's own, nor its rates over the shop's.</summary>
+internal sealed record FamilyFile(ProductFamily Family, ImmutableArray<OptionFile> Options, LocatedPreferences Preferences, Func<ShopRates, Rates> Rates);
 
 /// <summary>An option with the table of its preferences, where it has one.</summary>
 internal sealed record OptionFile(string Code, string Name, TomlTable? Written);
@@ -80,9 +81,9 @@ internal static class FamilySection
                 Numbers = v.Get(NumberSection.Numbers),
                 Document = v.Get(FamilyDocumentSection.Document),
                 Cutting = v.Get(CuttingSection.Cutting),
-                Rates = v.Get(RatesSection.Rates),
+                Rates = new(),
             },
-            v.Get(Options), v.Get(Preferences)),
+            v.Get(Options), v.Get(Preferences), v.Get(RatesSection.Rates)),
         [
             new([Vehicles], v => CheckCodes(v, Vehicles, v.Get(Vehicles).Select(m => m.Code))),
             new([Bodies], v => CheckCodes(v, Bodies, v.Get(Bodies).Select(m => m.Code))),

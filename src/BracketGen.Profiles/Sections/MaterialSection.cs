@@ -44,13 +44,16 @@ internal static class MaterialSection
             ("cold-rolled or spring steel", BendGroup.ColdRolledOrSpringSteel)),
         "Row of the bend allowance table in Machinery's Handbook.");
 
+    public static readonly Key<double> PricePerKilogram = new(
+        "price_per_kilogram", QuantityForm.Number(0, 100_000), "Price of a kilogram, in the currency of [rates]. If left out: sheet_per_kilogram of [rates].", isRequired: false);
+
     private static readonly Key<string> Source = new("source", new TextForm(400), "Where the numbers come from.");
 
     private static readonly Key<ImmutableArray<double>> Thicknesses = new(
         "thicknesses", new ListForm<double>(QuantityForm.Length(0.3, 25), 1, 40), "Thicknesses in stock.");
 
     public static Section<StockedMaterial> Form { get; } = new(
-        [Designation, Density, Modulus, Poisson, Yield, MaxTensile, Endurance, AcrossGrain, AlongGrain, Group, Source, Thicknesses],
+        [Designation, Density, Modulus, Poisson, Yield, MaxTensile, Endurance, AcrossGrain, AlongGrain, Group, PricePerKilogram, Source, Thicknesses],
         v => new(
             new()
             {
@@ -64,6 +67,7 @@ internal static class MaterialSection
                 MinRadiusAcrossGrain = v.Get(AcrossGrain),
                 MinRadiusAlongGrain = v.Get(AlongGrain),
                 BendGroup = v.Get(Group),
+                PricePerKilogram = v.OrNull(PricePerKilogram),
                 Source = v.Get(Source),
             },
             v.Get(Thicknesses)),

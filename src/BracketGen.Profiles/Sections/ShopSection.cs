@@ -59,7 +59,7 @@ internal static class ShopSection
         "test_bends", new ListForm<TestBend>(Bend, 0, 1000), "The shop's own test bends.", []);
 
     public static Section<Shop> Form { get; } = new(
-        [Name, Process, Kerf, BendRule, Materials, Dies, Punches, Press, Clamps, TestBends],
+        [Name, Process, Kerf, BendRule, Materials, Dies, Punches, Press, Clamps, TestBends, ShopRatesSection.Rates],
         v => new()
         {
             Name = v.Get(Name),
@@ -75,9 +75,11 @@ internal static class ShopSection
             },
             TestBends = v.Get(TestBends),
             BendRule = v.Get(BendRule),
+            Rates = v.Has(ShopRatesSection.Rates) ? v.Get(ShopRatesSection.Rates) : ShopRates.InMinutes,
         },
         [
             new([Materials], CheckMaterials),
+            new([Materials, ShopRatesSection.Rates], CheckPrices),
             new([Materials, TestBends], CheckTestedSheet),
             new([Dies, TestBends], CheckTestedDie),
         ]);
@@ -94,6 +96,19 @@ internal static class ShopSection
             if (materials[..i].Any(m => m.Material.Designation == materials[i].Material.Designation))
             {
                 values.ReportItem(Materials, i, "designation", new GivenTwice(Repeated.Designation));
+            }
+        }
+    }
+
+    // Without rates there is no currency: brackets are compared by minutes, and a price would be passed over without a word.
+    private static void CheckPrices(SectionValues values)
+    {
+        var materials = values.Get(Materials);
+        for (var i = 0; i < materials.Length && !values.Has(ShopRatesSection.Rates); i++)
+        {
+            if (materials[i].Material.PricePerKilogram is not null)
+            {
+                values.ReportItem(Materials, i, MaterialSection.PricePerKilogram.Name, new Contradiction(Contradictory.PriceWithoutRates));
             }
         }
     }

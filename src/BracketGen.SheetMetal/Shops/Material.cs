@@ -38,6 +38,9 @@ public sealed record Material
     /// <summary>Whether it is a rolled steel: by density and Young's modulus, which no brass, copper or aluminium comes near.</summary>
     public bool IsSteel => Density is > 7.3e-9 and < 8.3e-9 && Modulus is > 170_000 and < 230_000;
 
+    /// <summary>Price of a kilogram, in the currency of the shop's rates; null for the price that they give for any sheet.</summary>
+    public double? PricePerKilogram { get; init; }
+
     /// <summary>Where the numbers come from.</summary>
     public required string Source { get; init; }
 }

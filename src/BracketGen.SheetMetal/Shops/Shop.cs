@@ -50,6 +50,9 @@ public sealed record Shop
     /// <summary>The published rule, used if there is no test bend.</summary>
     public required PublishedBendRule BendRule { get; init; }
 
+    /// <summary>What work and sheet cost there.</summary>
+    public ShopRates Rates { get; init; } = ShopRates.InMinutes;
+
     /// <summary>The bend rule for a sheet and an inside radius (mm): the shop's own test bend first, then the published rule.</summary>
     /// <remarks>DIN 6935 is for flat rolled steel; for anything else Machinery's Handbook is used in its place.</remarks>
     public BendRule RuleFor(Stock stock, double insideRadius) => TestOf(stock, insideRadius) is { } test

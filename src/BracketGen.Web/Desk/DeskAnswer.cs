@@ -1,4 +1,4 @@
-using BracketGen.Design.Checks;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Profiles.Errors;
 
@@ -35,8 +35,13 @@ public sealed record DeskAnswer(IReadOnlyList<ProfileError> Errors, Solution? So
             return new(job.Errors, null, depth);
         }
 
-        var strength = depth == Depth.Strength ? StrengthDetail.Usual : null;
-        var solution = depth == Depth.Quick && choice == 1 ? QuickDesigner.Solve(job.Value) : Designer.Solve(job.Value, choice, strength);
-        return new([], depth == Depth.Quick ? solution : solution with { Diagnosis = Diagnosis.Of(solution, strength) }, depth);
+        var effort = depth switch
+        {
+            Depth.Quick => SearchEffort.WithoutStrength with { WithOthers = choice != 1 },
+            Depth.Offers => SearchEffort.WithoutStrength with { WithOthers = true },
+            _ => SearchEffort.Whole,
+        };
+        var solution = Designer.Solve(job.Value, effort, choice);
+        return new([], depth == Depth.Quick ? solution : solution with { Diagnosis = Diagnosis.Of(solution, effort) }, depth);
     }
 }

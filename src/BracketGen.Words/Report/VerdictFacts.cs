@@ -76,7 +76,7 @@ public static class VerdictFacts
 
         if (solution.Offers.IsEmpty)
         {
-            yield return new("Shapes tried", Phrases.Count(solution.CandidateCount), "none of them passes every check");
+            yield return new("Shapes tried", Phrases.Count(solution.Search?.Shapes ?? 0), "none of them passes every check");
         }
     }
 }

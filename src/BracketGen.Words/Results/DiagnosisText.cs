@@ -1,3 +1,4 @@
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Units;
 using BracketGen.Words.Checks;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Units;
@@ -12,7 +13,7 @@ public static class OfferText
     public const string Title = "Brackets that pass";
 
     /// <summary>Heads of the columns of <see cref="Row"/>.</summary>
-    public static IReadOnlyList<string> Heads { get; } = ["no.", "sheet", "bends", "mass", "give", "tightest check"];
+    public static IReadOnlyList<string> Heads { get; } = ["no.", "sheet", "bends", "mass", "give", "cost", "tightest check"];
 
     /// <summary>What the numbers are worth, and how to get another one.</summary>
     public static string Note(Solution solution) => solution.Strength is null
@@ -39,8 +40,9 @@ public static class OfferText
     public static string Show(int number) => $"Show bracket {number}";
 
     /// <summary>An offer, <paramref name="number"/> counted from 1.</summary>
-    public static IReadOnlyList<string> Row(Offer offer, int number, UnitSystem units)
+    public static IReadOnlyList<string> Row(Offer offer, int number, Job job)
     {
+        var units = job.Units;
         var stock = offer.Candidate.Bracket.Stock;
         var angles = offer.Candidate.Bracket.Flat.Bends.Select(b => UnitSystems.Decimals(b.Turn.Magnitude.Degrees, "0.#") + "°");
         return
@@ -50,6 +52,7 @@ public static class OfferText
             offer.Bends == 0 ? "none" : string.Join(" + ", angles),
             units.Write(Quantity.Mass, offer.Mass),
             units.WriteFine(Quantity.Length, offer.BestGive),
+            CostText.Amount(CostText.Of(offer, job).Bill, job.Shop.Rates),
             $"{offer.Tightest.Code}, {units.Write(Quantity.Fraction, offer.LeastSpare)} spare",
         ];
     }

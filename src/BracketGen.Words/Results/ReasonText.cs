@@ -1,3 +1,4 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
@@ -8,7 +9,7 @@ namespace BracketGen.Words.Results;
 public static class ReasonText
 {
     /// <summary>One sentence for each reason; empty where there is none.</summary>
-    public static IReadOnlyList<string> Of(ChoiceReasons? reasons, UnitSystem units)
+    public static IReadOnlyList<string> Of(ChoiceReasons? reasons, Job job, UnitSystem units)
     {
         if (reasons is null)
         {
@@ -18,11 +19,20 @@ public static class ReasonText
         string Mass(Offer offer) => units.Write(Quantity.Mass, offer.Mass);
         string Give(Offer offer) => units.WriteFine(Quantity.Length, offer.BestGive);
         string Spare(Offer offer) => units.Write(Quantity.Fraction, offer.LeastSpare);
+        string Cost(Offer offer) => CostText.Amount(CostText.Of(offer, job).Total, job.Shop.Rates);
         var best = reasons.Best;
+        var cost = CostText.Of(best, job);
         List<string> all =
         [
             $"Of {reasons.Shapes} shapes it costs the least{(reasons.TooWeak is null ? "" : " of those found that are strong enough")}: {Mass(best)}, {Bends(best, units)}, {Give(best)} of give under the wire's pull.",
+            CostText.Bill(cost, job.Shop.Rates),
         ];
+        if (CostText.Preferences(cost, job.Shop.Rates) is { } preferences)
+        {
+            all.Add(preferences);
+        }
+
+        all.Add(CostText.Source(job.Shop.Rates));
         if (reasons.TooWeak is { } weak)
         {
             all.Add($"The cheapest shape, {Mass(weak)} of {weak.Candidate.Bracket.Stock.Material.Designation}, is out: it is not strong enough.");
@@ -30,17 +40,17 @@ public static class ReasonText
 
         if (reasons.Lighter is { } lighter)
         {
-            all.Add($"The lightest, {Mass(lighter)}, gives {Give(lighter)} and has {Bends(lighter, units)}.");
+            all.Add($"The lightest, {Mass(lighter)}, gives {Give(lighter)}, has {Bends(lighter, units)} and comes to {Cost(lighter)} in all.");
         }
 
         if (reasons.Stiffer is { } stiffer)
         {
-            all.Add($"The stiffest gives {Give(stiffer)}, but weighs {Mass(stiffer)} and has {Bends(stiffer, units)}.");
+            all.Add($"The stiffest gives {Give(stiffer)}, but weighs {Mass(stiffer)}, has {Bends(stiffer, units)} and comes to {Cost(stiffer)} in all.");
         }
 
         if (reasons.Roomier is { } roomier)
         {
-            all.Add($"The roomiest has {Spare(roomier)} to spare at its tightest place; this one has {Spare(best)} ({best.Tightest.Title()}).");
+            all.Add($"The roomiest has {Spare(roomier)} to spare at its tightest place; this one has {Spare(best)} ({best.Tightest.Title()}). It comes to {Cost(roomier)} in all.");
         }
 
         return all;

@@ -14,7 +14,7 @@ internal static class OffersSection
         html.Line("p", OfferText.Intro(solution));
         Reasons(html, solution);
         HtmlTable.Write(
-            html, OfferText.Title, [.. OfferText.Heads], solution.Offers.Select((o, i) => OfferText.Row(o, i + 1, scene.Units)), [0, 3, 4],
+            html, OfferText.Title, [.. OfferText.Heads], solution.Offers.Select((o, i) => OfferText.Row(o, i + 1, solution.Job)), [0, 3, 4, 5],
             marked: solution.Choice - 1);
         if (solution.Offers.Length > 1)
         {
@@ -26,7 +26,7 @@ internal static class OffersSection
     public static void Reasons(HtmlWriter html, Solution solution)
     {
         using var list = html.Open("ul");
-        foreach (var reason in ReasonText.Of(solution.Reasons, solution.Job.Units))
+        foreach (var reason in ReasonText.Of(solution.Reasons, solution.Job, solution.Job.Units))
         {
             html.Line("li", reason);
         }

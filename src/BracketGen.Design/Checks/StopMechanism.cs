@@ -1,0 +1,87 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
+using BracketGen.Mechanism.Motion;
+
+namespace BracketGen.Design.Checks;
+
+/// <summary>The mechanism at one stop, whatever bracket holds it: shared by all brackets there.</summary>
+internal sealed record StopMechanism
+{
+    private MovementStudy? _movement;
+
+    /// <summary>The job, opening counter-clockwise.</summary>
+    public required Job Job { get; init; }
+
+    /// <summary>The travel with the stop there.</summary>
+    public required Travel Travel { get; init; }
+
+    /// <summary>Where the stop is; null where only the travel is looked at.</summary>
+    public required StopPlacement? Placement { get; init; }
+
+    /// <summary>The seat in the groove's plane (mm).</summary>
+    public required Vector2 Seat { get; init; }
+
+    /// <summary>The outer's way to the bulkhead; null where the job does not give it.</summary>
+    public required OuterFit? Outer { get; init; }
+
+    /// <summary>Whether nobody measured the outer's bends, and its length gives none.</summary>
+    public required bool AreBendsAssumed { get; init; }
+
+    /// <summary>Friction in the outer at rest.</summary>
+    public required CableFriction Friction { get; init; }
+
+    /// <summary>What gives way in the cable: the bracket's own give is zero here.</summary>
+    public required CableCompliance CableAlone { get; init; }
+
+    /// <summary>What the engine's movement does there; found when first asked for.</summary>
+    public MovementStudy Movement => LazyInitializer.EnsureInitialized(ref _movement, () => MovementStudy.Of(Job, Placement, Outer));
+
+    /// <summary>The mechanism at a stop.</summary>
+    /// <param name="job">The job, opening counter-clockwise.</param>
+    /// <param name="travel">The travel with the stop there.</param>
+    /// <param name="placement">Where the stop is; null where only the travel is looked at.</param>
+    public static StopMechanism Of(Job job, Travel travel, StopPlacement? placement)
+    {
+        var cable = job.Vehicle.Cable;
+        var outer = placement is null ? null : OuterWay.Of(job, placement);
+        var areBendsAssumed = cable.TotalBend.Evidence == Evidence.Assumed && outer is not { IsLaid: true };
+        return new()
+        {
+            Job = job,
+            Travel = travel,
+            Placement = placement,
+            Seat = travel.Closed.From + travel.Closed.Straight * travel.Closed.Direction,
+            Outer = outer,
+            AreBendsAssumed = areBendsAssumed,
+            Friction = new(cable.Friction, BendsOf(cable, outer, areBendsAssumed))
+            {
+                OpeningDrag = cable.OpeningDrag.Value,
+                ClosingDrag = cable.ClosingDrag.Value,
+            },
+            CableAlone = new()
+            {
+                WireLength = cable.WireLength,
+                WireDiameter = cable.WireDiameter,
+                WireModulus = cable.WireModulus,
+                Fill = cable.WireFill,
+                OuterStiffness = cable.OuterStiffness,
+            },
+        };
+    }
+
+    /// <summary>The travel under a friction and a compliance; null where the wire passes the throttle shaft within the sweep.</summary>
+    public LoadedTravel? Under(CableFriction friction, CableCompliance compliance) => Travel.LeastArm > 0
+        ? LoadedTravel.Solve(
+            Job.Body.Quadrant, Seat, Travel.FreePlay, Travel.AvailablePull, Job.Body.Springs, friction, compliance, Job.Body.ShaftDrag.Value)
+        : null;
+
+    // The larger of what was measured and what is calculated. The shortest route only says what the bends come to at a minimum, so
+    // it is compared with a usual value.
+    private static Angle BendsOf(Cable cable, OuterFit? outer, bool areAssumed)
+    {
+        var given = cable.TotalBend.Evidence != Evidence.Assumed || areAssumed ? cable.TotalBend.Max : 0;
+        return new(Math.Max(given, outer?.Bends?.Radians ?? 0));
+    }
+}

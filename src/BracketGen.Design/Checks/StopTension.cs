@@ -1,0 +1,103 @@
+using BracketGen.Design.Inputs;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Motion;
+
+namespace BracketGen.Design.Checks;
+
+/// <summary>How hard the wire pulls at one stop, whatever bracket holds it.</summary>
+/// <remarks>The tension of an opening is the springs' torque over the moment arm: the bracket's give moves the pedal, not the wire at the quadrant.</remarks>
+internal sealed class StopTension
+{
+    /// <summary>Steps over the sweep in which the largest tension is looked for.</summary>
+    private const int Steps = 24;
+
+    private readonly double _lostInCable;
+    private readonly double _lostToDrag;
+
+    /// <summary>The tensions at a stop.</summary>
+    public StopTension(StopMechanism stop)
+    {
+        Stop = stop;
+        (_lostInCable, _lostToDrag) = (stop.CableAlone.PerTension(stop.Friction), stop.CableAlone.ForDrag(stop.Friction));
+        var loaded = stop.Under(stop.Friction, stop.CableAlone);
+        CanOpen = loaded is not null;
+        (AtLargest, Largest) = LargestOf(stop.Travel, stop.Job.Body.Springs, loaded);
+        AtWideOpen = loaded?.TensionAt(stop.Travel.WideOpen.Opening) ?? Largest;
+
+        // Friction in the outer keeps some of it from the stop; a worn-in outer keeps the least, so nothing is counted on.
+        var pedal = stop.Job.Vehicle.Pedal;
+        ByFoot = Math.Max(Largest, pedal.ProofForce / pedal.Lever.PullPerTravel(pedal.Lever.FullStroke));
+    }
+
+    /// <summary>The stop.</summary>
+    public StopMechanism Stop { get; }
+
+    /// <summary>Whether a tension opens the valve at every opening: the wire keeps to its side of the throttle shaft.</summary>
+    public bool CanOpen { get; }
+
+    /// <summary>The largest tension of an ordinary opening (N).</summary>
+    public double Largest { get; }
+
+    /// <summary>The wire where it is so; wide open where no other opening has more.</summary>
+    public TautWire AtLargest { get; }
+
+    /// <summary>Whether the tension is largest wide open: then one direction of load serves both cases.</summary>
+    public bool IsLargestWideOpen => AtLargest.Opening == Stop.Travel.WideOpen.Opening;
+
+    /// <summary>Tension with the valve wide open (N).</summary>
+    public double AtWideOpen { get; }
+
+    /// <summary>The most that a foot can put on the wire (N), and never less than <see cref="Largest"/>.</summary>
+    public double ByFoot { get; }
+
+    /// <summary>The tension of the proof load is never below this (N) on a bracket with a give of at most <paramref name="give"/>.</summary>
+    /// <remarks>
+    /// The floor puts T = (o - d)/c on the wire, with o the over-travel, d what the drag takes of it and c = c₀ + g the lost motion for 1 N: less, the larger
+    /// the give g. What the spread of the measurements adds (<see cref="ProofOf"/>) is never negative and is left out.
+    /// </remarks>
+    /// <param name="give">Give of the stop along the wire, valve wide open (mm/N), or more.</param>
+    public double ProofAtLeast(double give)
+    {
+        if (!CanOpen)
+        {
+            return ByFoot;
+        }
+
+        var lost = _lostInCable + give;
+        var pull = Stop.Travel.OverTravel - _lostToDrag;
+        return Math.Min(ByFoot, pull - lost * AtWideOpen > 0 ? Math.Max(Largest, pull / lost) : Largest);
+    }
+
+    /// <summary>
+    /// The wire's tension at the stop with the pedal stamped on: the floor stops the pedal, and what is pulled beyond the wide-open stop
+    /// stretches wire, outer and bracket; but never more than the foot can give. With it the foot force (N) where that is what limits it.
+    /// </summary>
+    public (double Tension, double? Foot) ProofOf(LoadedMechanism mechanism)
+    {
+        var foot = Stop.Job.Vehicle.Pedal.ProofForce;
+        if (mechanism.Loaded is not { } loaded || !double.IsFinite(loaded.TensionOnFloor))
+        {
+            return (ByFoot, foot);
+        }
+
+        // As far as things were measured, the floor may come later than thought.
+        var more = mechanism.Uncertainty?.OverTravel is { } spread ? Math.Max(0, spread.Quantile(MechanismChecks.LeastWorking) - spread.Nominal) : 0;
+        var byFloor = Math.Max(Largest, loaded.TensionOnFloor + more / loaded.LostPerTension);
+        return byFloor <= ByFoot ? (byFloor, null) : (ByFoot, foot);
+    }
+
+    private static (TautWire Wire, double Tension) LargestOf(
+        Travel travel, Mechanism.Throttles.ReturnSprings springs, LoadedTravel? loaded)
+    {
+        if (loaded is null)
+        {
+            return (travel.WideOpen, travel.Sweep.Max(w => springs.TorqueAt(w.Opening.Radians / travel.Rotation.Radians) / Math.Max(1, w.Arm)));
+        }
+
+        // The wide-open stop is looked at first and stays where others are no worse: its direction is that of the proof load.
+        return Enumerable.Range(0, Steps + 1)
+            .Select(i => i == 0 ? travel.WideOpen : loaded.Wire((double)(Steps - i) / Steps * travel.Rotation))
+            .Select(w => (w, loaded.TensionAt(w.Opening)))
+            .MaxBy(p => p.Item2);
+    }
+}

@@ -1,0 +1,30 @@
+namespace BracketGen.Design.Checks;
+
+/// <summary>By what a bracket's strength was judged, the cheapest first.</summary>
+public enum StrengthMeans
+{
+    /// <summary>A proven bound, without a mesh.</summary>
+    Bound,
+
+    /// <summary>Stress and give by finite elements.</summary>
+    Stress,
+
+    /// <summary>The first frequency by finite elements.</summary>
+    Frequency,
+
+    /// <summary>The whole report.</summary>
+    Full,
+}
+
+/// <summary>What came out of judging a bracket's strength.</summary>
+/// <param name="Report">The report; null where less was enough to reject the bracket.</param>
+/// <param name="Failed">
+/// The check that failed; null where the bracket is strong. Its value is a bound on the good side where <paramref name="Means"/> is <see cref="StrengthMeans.Bound"/>
+/// or <see cref="StrengthMeans.Frequency"/>, and for the yield factor under <see cref="StrengthMeans.Stress"/>: the true value is no better.
+/// </param>
+/// <param name="Means">By what it was judged.</param>
+public sealed record StrengthFinding(StrengthReport? Report, Check? Failed, StrengthMeans Means)
+{
+    /// <summary>Whether it passes all strength checks.</summary>
+    public bool IsStrong => Failed is null;
+}

@@ -1,0 +1,54 @@
+using System.Runtime.CompilerServices;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Mechanism.Motion;
+
+namespace BracketGen.Design.Checks;
+
+/// <summary>Judges the strength of the brackets of one job by stages, the cheapest first: the verdict is that of <see cref="StrengthStudy"/>.</summary>
+/// <remarks>
+/// A stage rejects a bracket only where the whole study would reject it too (docs/strength.md). Brackets that pass have the report of <see cref="StrengthStudy.Of"/>, to the
+/// last bit. Thread-safe.
+/// </remarks>
+/// <param name="job">The job, opening counter-clockwise.</param>
+/// <param name="detail">How finely brackets are meshed.</param>
+public sealed class StrengthJudge(Job job, StrengthDetail detail)
+{
+    // By the placement object itself: brackets of one stop share it.
+    private readonly ConditionalWeakTable<StopPlacement, StopTension> _tensions = [];
+    private readonly ConditionalWeakTable<StopMechanism, StopTension> _atStops = [];
+
+    /// <summary>The finding on a bracket.</summary>
+    /// <param name="travel">The travel with the stop where the bracket holds it.</param>
+    /// <param name="placement">Where that is.</param>
+    /// <param name="bracket">The bracket.</param>
+    public StrengthFinding Judge(Travel travel, StopPlacement placement, Bracket bracket) => Judge(TensionAt(travel, placement), bracket);
+
+    /// <summary>The finding on a bracket at a stop whose own part is known.</summary>
+    internal StrengthFinding Judge(StopMechanism stop, Bracket bracket) =>
+        Judge(_atStops.GetValue(stop, s => new(s)), bracket);
+
+    private StrengthFinding Judge(StopTension tension, Bracket bracket)
+    {
+        var part = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd);
+        var stages = new StrengthStages(tension, bracket, part.Prepare(detail.Size, detail.HoleSize, detail.BendRows));
+        if (stages.WeakInStress() is { } weak)
+        {
+            return new(null, weak, StrengthMeans.Stress);
+        }
+
+        if (stages.WeakInFrequency() is { } low)
+        {
+            return new(null, low, StrengthMeans.Frequency);
+        }
+
+        var report = stages.Report();
+        return new(report, report.Checks.FirstOrDefault(c => c.Fails), StrengthMeans.Full);
+    }
+
+    private StopTension TensionAt(Travel travel, StopPlacement placement)
+    {
+        var known = _tensions.GetValue(placement, p => new(StopMechanism.Of(job, travel, p)));
+        return ReferenceEquals(known.Stop.Travel, travel) ? known : new(StopMechanism.Of(job, travel, placement));
+    }
+}

@@ -1,0 +1,215 @@
+using System.Collections.Immutable;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+
+namespace BracketGen.Design.Search;
+
+/// <summary>Finds the cheapest bracket of a job that passes every check, strength included; the one place where this is decided.</summary>
+/// <remarks>
+/// Candidates come in the order of their cost and are judged until one passes: nothing cheaper is left out, and "none" is said when all were judged. Candidates
+/// are judged several at a time, in rounds whose size does not depend on the machine.
+/// </remarks>
+internal static class BracketSearch
+{
+    /// <summary>How many brackets beside the best are judged in search of others worth offering.</summary>
+    private const int MostOthers = 12;
+
+    private const int FirstRound = 2, LargestRound = 16;
+
+    // The checks of so many of the shapes with the least against them tell which of all is the nearest to passing.
+    private const int MostLookedAt = 40;
+
+    /// <summary>The search.</summary>
+    /// <param name="job">The job, opening counter-clockwise.</param>
+    /// <param name="effort">How far it goes.</param>
+    public static SearchOutcome Of(Job job, SearchEffort effort)
+    {
+        var outcome = Of(job, effort, new CandidateJudge(job, effort.Strength));
+        if (outcome.Best is not null || !outcome.Obstacles.Any(o => o.Nearest.Definition.Scope == CheckScope.WholeMechanism))
+        {
+            return outcome;
+        }
+
+        // Nowhere does the mechanism work, and no bracket is to blame: the best bracket all the same, with what fails.
+        var best = Of(job, effort, new CandidateJudge(job, effort.Strength, mechanismDecides: false));
+        return best.Best is null ? outcome : best with { Obstacles = outcome.Obstacles, Others = [] };
+    }
+
+    /// <summary>Whether a bracket passes, and which: no others, no reasons, nothing of those that fail.</summary>
+    /// <param name="job">The job, opening counter-clockwise.</param>
+    /// <param name="effort">How far it goes.</param>
+    public static Finding? Any(Job job, SearchEffort effort) =>
+        Walk(new CandidatePool(job), effort, new CandidateJudge(job, effort.Strength)).Best;
+
+    private static SearchOutcome Of(Job job, SearchEffort effort, CandidateJudge judge)
+    {
+        var pool = new CandidatePool(job);
+        var walk = Walk(pool, effort, judge);
+        var outcome = new SearchOutcome
+        {
+            Best = walk.Best,
+            Shapes = walk.Findings.Count,
+            Solves = walk.Solves,
+            IsCertain = walk.IsCertain,
+            Obstacles = ObstaclesOf(walk.Findings),
+        };
+        if (walk.Best is not { } best)
+        {
+            return judge.IsHopeless ? outcome : outcome with { Nearest = NearestOf(job, pool, walk.Findings, judge), AllShapes = pool.Count };
+        }
+
+        var weak = walk.Findings.FirstOrDefault(f => f.Stage == SearchStage.Strength);
+        return outcome with
+        {
+            CheapestWeak = weak is null ? null : new(weak.Candidate, weak.Candidate.QuickChecks),
+            Others = effort.WithOthers ? OthersOf(pool, best, judge) : [],
+        };
+    }
+
+    private sealed record Round(Finding? Best, List<Finding> Findings, int Solves, bool IsCertain);
+
+    private static Round Walk(CandidatePool pool, SearchEffort effort, CandidateJudge judge)
+    {
+        if (effort.Strength is not null)
+        {
+            return Walk(pool.ByCost(), [], effort, judge);
+        }
+
+        // Without strength a bracket is soon found, and what one bend can do limits what is worth looking at among the many shapes of two.
+        var few = Walk(pool.ByCost((0, 1)), [], effort, judge);
+        var limit = few.Best?.Candidate.Cost ?? double.PositiveInfinity;
+        var many = Walk(pool.ByCost((2, 2), limit).TakeWhile(c => c.Cost < limit), few.Findings, effort, judge);
+        return many with { Best = many.Best ?? few.Best };
+    }
+
+    private static Round Walk(IEnumerable<Candidate> byCost, List<Finding> findings, SearchEffort effort, CandidateJudge judge)
+    {
+        var (solves, size) = (findings.Count(IsSolved), FirstRound);
+        using var candidates = byCost.GetEnumerator();
+        while (true)
+        {
+            var round = new List<Candidate>(size);
+            while (round.Count < size && candidates.MoveNext())
+            {
+                round.Add(candidates.Current);
+            }
+
+            if (round.Count == 0)
+            {
+                return new(null, findings, solves, true);
+            }
+
+            foreach (var finding in Judge(round, judge))
+            {
+                findings.Add(finding);
+                solves += IsSolved(finding) ? 1 : 0;
+                if (finding.Passes)
+                {
+                    return new(finding, findings, solves, true);
+                }
+
+                if (finding is { Stage: SearchStage.Mechanism, Mechanism: not null })
+                {
+                    judge.RuleOut(finding);
+                    if (judge.IsHopeless)
+                    {
+                        return new(null, findings, solves, true);
+                    }
+                }
+
+                if (solves >= effort.MaxSolves)
+                {
+                    return new(null, findings, solves, false);
+                }
+            }
+
+            size = Math.Min(2 * size, LargestRound);
+        }
+    }
+
+    // Up to the first that passes; those after it are not waited for.
+    private static IEnumerable<Finding> Judge(List<Candidate> round, CandidateJudge judge)
+    {
+        var findings = new Finding?[round.Count];
+        var first = round.Count;
+        Parallel.For(0, round.Count, i =>
+        {
+            if (i < Volatile.Read(ref first) && (findings[i] = judge.Judge(round[i])) is { Passes: true })
+            {
+                int known;
+                while (i < (known = Volatile.Read(ref first)) && Interlocked.CompareExchange(ref first, i, known) != known)
+                {
+                }
+            }
+        });
+        return findings.Take(first + 1).OfType<Finding>();
+    }
+
+    private static bool IsSolved(Finding finding) => finding.Means is not null;
+
+    private static ImmutableArray<Finding> OthersOf(CandidatePool pool, Finding best, CandidateJudge judge)
+    {
+        Candidate[] front = [.. pool.Front().Where(c => c != best.Candidate).Take(MostOthers)];
+        var found = new Finding[front.Length];
+        Parallel.For(0, front.Length, i => found[i] = judge.Judge(front[i]));
+        var passing = found.Where(f => f.Passes).ToList();
+        return
+        [
+            .. passing.Where(f => !f.Offer!.IsDominatedBy(best.Offer!) && !passing.Any(o => f.Offer!.IsDominatedBy(o.Offer!))).OrderBy(f => f.Candidate.Cost),
+        ];
+    }
+
+    private static ImmutableArray<Obstacle> ObstaclesOf(List<Finding> findings) =>
+    [
+        .. findings.Where(f => f.Failed is not null)
+            .GroupBy(f => f.Failed!.Code)
+            .Select(g => new Obstacle(g.Select(f => f.Failed!).MaxBy(c => c.Margin)!, g.Count(), findings.Count))
+            .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Code, StringComparer.Ordinal),
+    ];
+
+    // One that fails late is nearer than one that fails early; among those, the one that misses its limit by the least.
+    private static Finding? NearestOf(Job job, CandidatePool pool, List<Finding> findings, CandidateJudge judge)
+    {
+        if (findings.Where(f => f.Mechanism is not null).MaxBy(f => f.Failed!.Spare) is { } works)
+        {
+            return works;
+        }
+
+        if (findings.Where(f => f.Stage >= SearchStage.Strength).MaxBy(f => f.Failed!.Spare) is { } weak)
+        {
+            return judge.InFull(weak.Candidate) with { Stage = weak.Stage, Failed = weak.Failed };
+        }
+
+        return LeastFaulty(job, pool.All()) is { } faulty ? judge.InFull(faulty) with { Stage = SearchStage.Flat, Failed = null } : null;
+    }
+
+    // Looking in full at no more than shows which it is.
+    private static Candidate? LeastFaulty(Job job, IReadOnlyList<Candidate> candidates)
+    {
+        Candidate? best = null;
+        var leastFaults = double.PositiveInfinity;
+        foreach (var candidate in candidates.OrderBy(c => FaultsOf(c.QuickChecks)).ThenBy(c => c.Cost).Take(MostLookedAt))
+        {
+            if (FaultsOf(candidate.QuickChecks) >= leastFaults)
+            {
+                break; // The checks in space can only add to the faults.
+            }
+
+            var faults = FaultsOf(candidate.QuickChecks.Concat(BracketChecks.InSpace(candidate.Around(job), SpaceDemand.Error)));
+            if (faults < leastFaults)
+            {
+                (best, leastFaults) = (candidate, faults);
+            }
+        }
+
+        return best;
+    }
+
+    private static double FaultsOf(IEnumerable<Check> checks) => checks.Where(c => c.Fails).Sum(c => c.Kind switch
+    {
+        CheckKind.Safety => 100.0,
+        CheckKind.Function => 10,
+        CheckKind.Making => 10,
+        _ => 0,
+    });
+}

@@ -1,0 +1,110 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Grooves;
+
+namespace BracketGen.Design.Search;
+
+/// <summary>Judges the candidates of one job: flat pattern, space, strength and mechanism, in that order, and no further than needed.</summary>
+/// <remarks>Thread-safe. What it finds depends on the candidate and on <see cref="RuleOut"/> alone, never on what was judged before.</remarks>
+internal sealed class CandidateJudge
+{
+    private readonly Job _job;
+    private readonly StrengthDetail? _detail;
+    private readonly StrengthJudge? _strength;
+
+    // On a round groove without a bulkhead the mechanism is the same wherever the stop is.
+    private readonly bool _isSameEverywhere;
+    private readonly ConcurrentDictionary<StopMechanism, Check> _ruledOut = new(ReferenceEqualityComparer.Instance);
+    private Check? _ruledOutEverywhere;
+
+    /// <summary>A judge.</summary>
+    /// <param name="job">The job, opening counter-clockwise.</param>
+    /// <param name="detail">How finely brackets are meshed; null where strength is not looked at.</param>
+    /// <param name="mechanismDecides">Whether a bracket with which the mechanism does not work is turned down.</param>
+    public CandidateJudge(Job job, StrengthDetail? detail, bool mechanismDecides = true)
+    {
+        (_job, _detail, MechanismDecides) = (job, detail, mechanismDecides);
+        _strength = detail is null ? null : new(job, detail);
+        _isSameEverywhere = job.Body.Quadrant.Groove is CircularGroove && job.Bulkhead is null;
+    }
+
+    /// <summary>Whether a bracket with which the mechanism does not work is turned down.</summary>
+    public bool MechanismDecides { get; }
+
+    /// <summary>Whether the mechanism works nowhere, so that no bracket can pass.</summary>
+    public bool IsHopeless => MechanismDecides && _ruledOutEverywhere is not null;
+
+    /// <summary>What it finds of a candidate.</summary>
+    public Finding Judge(Candidate candidate)
+    {
+        if (candidate.QuickChecks.FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c)) is { } flat)
+        {
+            return new(candidate, SearchStage.Flat, flat);
+        }
+
+        if (BracketChecks.Obstacle(candidate.Around(_job)) is { } obstacle)
+        {
+            return new(candidate, SearchStage.Space, obstacle);
+        }
+
+        var stop = StopOf(candidate);
+        if (MechanismDecides && (_ruledOutEverywhere ?? _ruledOut.GetValueOrDefault(stop)) is { } known)
+        {
+            return new(candidate, SearchStage.Mechanism, known);
+        }
+
+        var finding = _strength?.Judge(stop, candidate.Bracket);
+        if (finding is { IsStrong: false })
+        {
+            return new(candidate, SearchStage.Strength, finding.Failed) { Strength = finding.Report, Means = finding.Means };
+        }
+
+        return Complete(candidate, finding?.Report) with { Means = finding?.Means };
+    }
+
+    /// <summary>A candidate judged in every respect, whatever fails.</summary>
+    public Finding InFull(Candidate candidate) => Complete(
+        candidate, _detail is null ? null : StrengthStudy.Of(_job, candidate.Travel, candidate.Placement, candidate.Bracket, _detail));
+
+    /// <summary>
+    /// Takes note of a place where the mechanism works with no bracket whatever: no other there need be looked at. Not while candidates are judged.
+    /// </summary>
+    /// <param name="finding">A bracket there with which it does not work.</param>
+    public void RuleOut(Finding finding)
+    {
+        var stop = StopOf(finding.Candidate);
+        if (_ruledOutEverywhere is not null || _ruledOut.ContainsKey(stop))
+        {
+            return;
+        }
+
+        // Give and tolerances of a bracket only make it worse.
+        var failed = MechanismReport.Of(stop, null).Checks.FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c));
+        if (failed is not null && _isSameEverywhere)
+        {
+            _ruledOutEverywhere = failed;
+        }
+        else if (failed is not null)
+        {
+            _ruledOut[stop] = failed;
+        }
+    }
+
+    private Finding Complete(Candidate candidate, StrengthReport? strength)
+    {
+        ImmutableArray<Check> checks = [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Around(_job), SpaceDemand.Error)];
+        var mechanism = MechanismReport.Of(StopOf(candidate), candidate.Bracket, MechanismReport.UsualSamples, strength?.GivePerTension);
+        var failed = MechanismDecides ? mechanism.Checks.FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c)) : null;
+        return new(candidate, failed is null ? SearchStage.Passes : SearchStage.Mechanism, failed)
+        {
+            Offer = new(candidate, checks) { GiveFound = strength?.Opening.Give },
+            Strength = strength,
+            Mechanism = mechanism,
+        };
+    }
+
+    private StopMechanism StopOf(Candidate candidate) => candidate.Stop?.Value ?? StopMechanism.Of(_job, candidate.Travel, candidate.Placement);
+}
