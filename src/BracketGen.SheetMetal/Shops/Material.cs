@@ -36,7 +36,13 @@ public sealed record Material
     public required BendGroup BendGroup { get; init; }
 
     /// <summary>Whether it is a rolled steel: by density and Young's modulus, which no brass, copper or aluminium comes near.</summary>
-    public bool IsSteel => Density is > 7.3e-9 and < 8.3e-9 && Modulus is > 170_000 and < 230_000;
+    public bool IsSteel => Density is > LightestSteel and < HeaviestSteel && Modulus is > SoftestSteel and < StiffestSteel;
+
+    // Between cast iron and brass (t/mm³); rolled steels have 7.7 to 8.0 kg/dm³ (EN 10088-1, EN 1993-1-1).
+    private const double LightestSteel = 7.3e-9, HeaviestSteel = 8.3e-9;
+
+    // Copper and brass have 100 to 130 GPa, rolled steels 190 to 220 (MPa).
+    private const double SoftestSteel = 170_000, StiffestSteel = 230_000;
 
     /// <summary>Price of a kilogram, in the currency of the shop's rates; null for the price that they give for any sheet.</summary>
     public double? PricePerKilogram { get; init; }
