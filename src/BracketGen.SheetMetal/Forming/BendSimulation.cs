@@ -13,7 +13,7 @@ namespace BracketGen.SheetMetal.Forming;
 /// allowance and <see cref="Reserve"/>, no point of the part comes nearer than <see cref="Clearance"/> to punch, beam and bed, or than
 /// <see cref="SelfClearance"/> to another flange. What rests on a tool may overlap it by <see cref="Contact"/>: the leg that is bent along the punch's
 /// flank, and whatever lies on the die. Clear is proven over the whole stroke but for the chords that stand for arcs (0.1 mm) and for bends
-/// (0.02 of their outside radius).
+/// (0.02 of their outside radius). How the part is brought in and taken out is not looked at: between tools that are all one section it slides along the bend.
 /// </remarks>
 public static class BendSimulation
 {

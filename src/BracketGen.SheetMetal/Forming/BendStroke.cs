@@ -30,6 +30,13 @@ internal abstract class BendStroke
     /// <summary>The outline of the bend's strip at a bend angle, counter-clockwise (mm).</summary>
     public abstract IEnumerable<Vector2> Strip(double turn);
 
+    /// <summary>Angles from one to another (rad), near enough to draw an arc by its chords.</summary>
+    public static IEnumerable<double> Pieces(double from, double to)
+    {
+        var count = Math.Max(2, (int)Math.Ceiling(Math.Abs(to - from) / 0.1));
+        return Enumerable.Range(0, count + 1).Select(i => from + (to - from) * i / count);
+    }
+
     // Radius of the outside of the strip.
     protected double OutsideRadius(double turn) => Allowance / turn - _neutral + Thickness;
 
@@ -83,12 +90,6 @@ internal sealed class PressStroke : BendStroke
             .Concat(Pieces(turn / 2, -turn / 2).Select(a => centre + (outside - Thickness) * new Vector2(Math.Sin(a), -Math.Cos(a))));
     }
 
-    internal static IEnumerable<double> Pieces(double from, double to)
-    {
-        var count = Math.Max(2, (int)Math.Ceiling(Math.Abs(to - from) / 0.1));
-        return Enumerable.Range(0, count + 1).Select(i => from + (to - from) * i / count);
-    }
-
     // Where the back leg's underside begins, and how high the sheet's upper side stands in the middle.
     private (Vector2 Leg, double Tip) Leg(double turn)
     {
@@ -118,8 +119,8 @@ internal sealed class ClampStroke(Bend bend, double thickness) : BendStroke(bend
 
         var outside = OutsideRadius(turn);
         Vector2 centre = new(0, outside);
-        return PressStroke.Pieces(0, turn).Select(a => centre + outside * new Vector2(Math.Sin(a), -Math.Cos(a)))
-            .Concat(PressStroke.Pieces(turn, 0).Select(a => centre + (outside - Thickness) * new Vector2(Math.Sin(a), -Math.Cos(a))));
+        return Pieces(0, turn).Select(a => centre + outside * new Vector2(Math.Sin(a), -Math.Cos(a)))
+            .Concat(Pieces(turn, 0).Select(a => centre + (outside - Thickness) * new Vector2(Math.Sin(a), -Math.Cos(a))));
     }
 
     private Vector2 Leg(double turn)

@@ -42,12 +42,13 @@ internal static class ToolBodies
     /// <summary>Clamp above, jaw or table below, and the beam that turns the flange up.</summary>
     public static IEnumerable<ConvexBody> Of(BendingClamp clamp, double thickness)
     {
-        // The nose rises from the end of the bend's inside, where the clamped flange begins, and leans back.
-        var lean = clamp.Height / Math.Tan(clamp.NoseAngle.Radians);
-        var depth = Math.Max(clamp.Depth, lean + NoWidth);
-        yield return ConvexBody.Prism(
-            Obstruction.Clamp, Carrier.Machine,
-            [new(-depth, thickness), new(0, thickness), new(-lean, thickness + clamp.Height), new(-depth, thickness + clamp.Height)]);
+        // The nose is round where the sheet is bent over it, and leans back from where the bend may end.
+        var end = Math.PI - clamp.NoseAngle.Radians;
+        Vector2[] nose = [.. BendStroke.Pieces(0, end).Select(a => new Vector2(clamp.Radius * Math.Sin(a), thickness + clamp.Radius * (1 - Math.Cos(a))))];
+        var top = thickness + Math.Max(clamp.Height, 2 * clamp.Radius);
+        var front = nose[^1].X - (top - nose[^1].Y) / Math.Tan(clamp.NoseAngle.Radians);
+        var depth = Math.Max(clamp.Depth, NoWidth - front);
+        yield return ConvexBody.Prism(Obstruction.Clamp, Carrier.Machine, [new(-depth, thickness), .. nose, new(front, top), new(-depth, top)]);
         yield return ConvexBody.Box(Obstruction.Clamp, Carrier.Machine, new(-depth, -clamp.Below), new(0, 0));
         if (clamp.BeamWidth > 0)
         {
