@@ -33,13 +33,16 @@ internal static class PressSection
     private static readonly Key<bool> Retracts = Key<bool>.WithDefault(
         "gauge_in_bend", new WordForm<bool>(("moves back", true), ("stays", false)), "Whether the back gauge moves back before the beam bends.", Usual.GaugeRetracts);
 
+    private static readonly Key<double> Sections = new(
+        "tool_sections", QuantityForm.Length(1, 500), "Steps in which punches and dies are made up from sections. If left out: they come in one piece.", isRequired: false);
+
     private static readonly Key<double> MaxForce = Key<double>.WithDefault("max_force", QuantityForm.Force(1000, 1e8), "Force of the press.", Usual.MaxForce);
 
     private static readonly Key<double> MaxForcePerLength = Key<double>.WithDefault(
         "max_force_on_length", DieSection.ForceOnLength, "Force per length that bed and beam stand.", Usual.MaxForcePerLength);
 
     public static Section<PressBrake> Form { get; } = new(
-        [OpenHeight, Stroke, BeamWidth, BedWidth, GaugeMin, GaugeMax, FingerWidth, FingerHeight, FingerDepth, Retracts, MaxForce, MaxForcePerLength],
+        [OpenHeight, Stroke, BeamWidth, BedWidth, GaugeMin, GaugeMax, FingerWidth, FingerHeight, FingerDepth, Retracts, Sections, MaxForce, MaxForcePerLength],
         v => new()
         {
             OpenHeight = v.Get(OpenHeight),
@@ -52,6 +55,7 @@ internal static class PressSection
             FingerHeight = v.Get(FingerHeight),
             FingerDepth = v.Get(FingerDepth),
             GaugeRetracts = v.Get(Retracts),
+            SectionStep = v.OrNull(Sections),
             MaxForce = v.Get(MaxForce),
             MaxForcePerLength = v.Get(MaxForcePerLength),
             Evidence = Evidence.Given,

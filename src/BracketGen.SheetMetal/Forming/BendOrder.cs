@@ -104,9 +104,10 @@ internal sealed class BendOrder
     }
 
     // What makes an order worse, in the trade's order of dislike (common practice, no source): a scribed line, a change of tools, two points, legs
-    // off the shoulder, turning the sheet over.
+    // off the shoulder, tools made up to length, turning the sheet over.
     private static double Cost(BendStep step) =>
-        (step.Gauge.Kind switch { GaugeKind.ScribedLine => 8, GaugeKind.TwoPoints => 2, _ => 0 }) + (step.Support is { } support && !support.Suffices() ? 2 : 0);
+        (step.Gauge.Kind switch { GaugeKind.ScribedLine => 8, GaugeKind.TwoPoints => 2, _ => 0 }) + (step.Support is { } support && !support.Suffices() ? 2 : 0)
+        + (step.ToolLength is null ? 0 : 1);
 
     private static double Change(BendStep step, BendStep next) =>
         (step.TopUp != next.TopUp ? 1 : 0) + (Equals(step.Die, next.Die) && Equals(step.Punch, next.Punch) && Equals(step.Clamp, next.Clamp) ? 0 : 4);
@@ -136,21 +137,33 @@ internal sealed class BendOrder
             : die.Angle.Radians > Math.PI - most ? Obstruction.DieAngle
             : punch.Angle.Radians > Math.PI - most || punch.TipRadius > bend.InsideRadius + Tolerance.SameSize ? Obstruction.NoPunch
             : force > Math.Min(Math.Min(die.MaxForce, punch.MaxForce), press.MaxForcePerLength) || force * bend.Length > press.MaxForce ? Obstruction.Force
-            : closed + stroke.At(Carrier.Ram, most).At.Y < press.OpenHeight - press.Stroke || closed + thickness > press.OpenHeight ? Obstruction.OpenHeight
+            : closed + stroke.At(Carrier.Beam, most).At.Y < press.OpenHeight - press.Stroke || closed + thickness > press.OpenHeight ? Obstruction.OpenHeight
             : null;
         if (unfit is { } what)
         {
             return new(null, Obstacle(made, number, what, tool));
         }
 
+        // Tools from end to end first; only where a flange stands in their way, as long as the bend.
+        var whole = OnPress(made, number, tool, overBend, most, force, stroke, null);
+        return whole.Step is null && press.SectionStep is { } step && Math.Floor(bend.Length / step + Tolerance.OnLimit) * step is > 0 and var length
+            && OnPress(made, number, tool, overBend, most, force, stroke, length) is { Step: not null } cut ? cut : whole;
+    }
+
+    private Attempt OnPress(List<int> made, int number, Tool tool, Angle overBend, double most, double force, PressStroke stroke, double? length)
+    {
+        var (press, die, punch) = (tool.Press!, tool.Die!, tool.Punch!);
+        var bend = _part.Flat.Bends[number];
+        (double, double)? along = length is { } l ? ((bend.Length - l) / 2, (bend.Length + l) / 2) : null;
         var clearance = new StrokeClearance(stroke, most, _meeting);
         var isMade = Mask(made);
-        ConvexBody[] still = [.. ToolBodies.Of(die), ToolBodies.Bed(press, die)];
+        ConvexBody[] still = [.. ToolBodies.Of(die, along), ToolBodies.Bed(press, die)];
         Attempt? best = null;
         foreach (var reversed in punch.IsSymmetric ? [false] : (bool[])[false, true])
         {
             var standing = reversed ? punch.Reversed() : punch;
-            ConvexBody[] bodies = [.. ToolBodies.Of(standing), ToolBodies.Beam(press, standing), .. still];
+            ConvexBody[] bodies = [.. ToolBodies.Of(standing, along), ToolBodies.Beam(press, standing), .. still];
+            ConvexBody[] way = length is null ? [] : [.. ToolBodies.WayOf(standing, along)];
             var clear = false;
             foreach (var inFront in (bool[])[false, true])
             {
@@ -158,7 +171,7 @@ internal sealed class BendOrder
                 var slabs = new PartSlabs(_part.Flat, _part.Polygons, isMade, number, inFront);
                 if (!inFront || !punch.IsSymmetric)
                 {
-                    var met = FirstMet(slabs, bodies, clearance);
+                    var met = FirstMet(slabs, bodies, clearance) ?? MetOnTheWay(slabs, way, clearance);
                     clear = met is null;
                     if (met is var (body, flange, at))
                     {
@@ -182,6 +195,7 @@ internal sealed class BendOrder
                     Die = die,
                     Punch = punch,
                     PunchReversed = reversed,
+                    ToolLength = length,
                     Gauge = gauge,
                     OverBend = overBend,
                     ForcePerLength = force,
@@ -192,6 +206,11 @@ internal sealed class BendOrder
                 if (best?.Step is not { } other || Cost(step) < Cost(other))
                 {
                     best = new(step, null);
+                }
+
+                if (Cost(step) == 0)
+                {
+                    return best;
                 }
             }
         }
@@ -296,6 +315,23 @@ internal sealed class BendOrder
                     {
                         return (Obstruction.Itself, slab.IsLeg ? other.Flange : slab.Flange, at);
                     }
+                }
+            }
+        }
+
+        return null;
+    }
+
+    // Between flanges at both ends the part does not slide in and out along the bend: the punch must come down to it and rise from it.
+    private static (Obstruction What, int Flange, double At)? MetOnTheWay(PartSlabs part, ConvexBody[] way, StrokeClearance clearance)
+    {
+        foreach (var slab in part.Slabs)
+        {
+            foreach (var body in way)
+            {
+                if (clearance.MetAtEnds(slab, body, slab.IsLeg ? -BendSimulation.Contact : BendSimulation.Clearance) is { } at)
+                {
+                    return (body.Kind, slab.Flange, at);
                 }
             }
         }

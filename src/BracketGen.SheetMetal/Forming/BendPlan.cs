@@ -26,6 +26,9 @@ public sealed record BendStep
     /// <summary>Whether the punch stands turned round: its <see cref="Punch.Profile"/> mirrored front to back.</summary>
     public bool PunchReversed { get; init; }
 
+    /// <summary>Length (mm) to which punch and die must be made up from sections, in the middle of the bend; null where tools of any greater length do.</summary>
+    public double? ToolLength { get; init; }
+
     /// <summary>The folder, hand brake or bar; null on the press brake.</summary>
     public BendingClamp? Clamp { get; init; }
 

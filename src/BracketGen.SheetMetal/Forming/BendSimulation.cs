@@ -9,11 +9,12 @@ namespace BracketGen.SheetMetal.Forming;
 
 /// <summary>Finds an order in which a part can be bent with a shop's tools: every order, side and tool is tried by bending the part step by step.</summary>
 /// <remarks>
-/// The part is flat flanges and bends of exact geometry; tools are as long as the bend and longer. Over each stroke, from flat to the bend angle with its springback
+/// The part is flat flanges and bends of exact geometry; tools are longer than the part, or made up of sections as long as the bend. Over each stroke, from flat to the bend angle with its springback
 /// allowance and <see cref="Reserve"/>, no point of the part comes nearer than <see cref="Clearance"/> to punch, beam and bed, or than
 /// <see cref="SelfClearance"/> to another flange. What rests on a tool may overlap it by <see cref="Contact"/>: the leg that is bent along the punch's
 /// flank, and whatever lies on the die. Clear is proven over the whole stroke but for the chords that stand for arcs (0.1 mm) and for bends
-/// (0.02 of their outside radius). How the part is brought in and taken out is not looked at: between tools that are all one section it slides along the bend.
+/// (0.02 of their outside radius). How the part is brought in and taken out is not looked at: between tools that are all one section it slides along the bend; between
+/// tools cut to the bend it must also be clear of the way that the punch comes down and rises.
 /// </remarks>
 public static class BendSimulation
 {

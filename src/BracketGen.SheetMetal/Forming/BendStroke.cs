@@ -70,7 +70,7 @@ internal sealed class PressStroke : BendStroke
         var (leg, tip) = Leg(turn);
         return carrier switch
         {
-            Carrier.Ram => Placement.Of(new(0, tip), 0),
+            Carrier.Beam => Placement.Of(new(0, tip), 0),
             Carrier.Back => Placement.Of(leg, turn / 2),
             _ => Placement.Of(new(-leg.X, leg.Y), -turn / 2),
         };

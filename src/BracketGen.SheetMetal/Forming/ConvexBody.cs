@@ -16,6 +16,9 @@ internal sealed class ConvexBody(Obstruction kind, Carrier carrier, HalfSpace[] 
 
     public HalfSpace[] Faces => faces;
 
+    /// <summary>Whether it has no ends along the bend.</summary>
+    public bool IsEndless { get; } = faces.All(f => f.Normal.Z == 0);
+
     /// <summary>Corners in the section, counted from its carrier's origin.</summary>
     public Vector2[] Corners => corners;
 

@@ -25,7 +25,7 @@ internal enum Carrier
     Machine,
 
     /// <summary>The beam with the punch.</summary>
-    Ram,
+    Beam,
 
     /// <summary>The part on the side of the gauge.</summary>
     Back,

@@ -68,13 +68,13 @@ internal static class SectionPicture
             return shapes.ToImmutable();
         }
 
-        var ram = stroke.At(Carrier.Ram, turn);
+        var beam = stroke.At(Carrier.Beam, turn);
         var punch = step.PunchReversed ? step.Punch!.Reversed() : step.Punch!;
-        Add(SectionKind.Punch, punch.Profile.Select(p => ram.Point(p.Vector)));
+        Add(SectionKind.Punch, punch.Profile.Select(p => beam.Point(p.Vector)));
         Add(SectionKind.Die, ToolBodies.Outline(step.Die!));
         if (part.Press is { } press)
         {
-            Add(SectionKind.Beam, ToolBodies.Beam(press, punch).Corners.Select(ram.Point));
+            Add(SectionKind.Beam, ToolBodies.Beam(press, punch).Corners.Select(beam.Point));
             Add(SectionKind.Bed, ToolBodies.Bed(press, step.Die!).Corners);
             if (!step.Gauge.Fingers.IsEmpty && (share == 0 || !press.GaugeRetracts))
             {

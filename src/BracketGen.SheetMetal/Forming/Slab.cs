@@ -7,6 +7,7 @@ namespace BracketGen.SheetMetal.Forming;
 internal sealed class Slab
 {
     private readonly Vector3 _origin, _x, _y, _z;
+    private Slab? _profile;
 
     /// <summary>A polygon in the plane of <paramref name="x"/> and <paramref name="y"/> (length one, at right angles), as thick as the sheet along <paramref name="z"/>.</summary>
     public Slab(Carrier carrier, int flange, bool isLeg, Vector3 origin, Vector3 x, Vector3 y, Vector3 z, double thickness, Vector2[] polygon)
@@ -52,6 +53,11 @@ internal sealed class Slab
     /// <summary>Largest distance of any of it from the carrier's origin, in the section.</summary>
     public double Reach { get; }
 
+    /// <summary>
+    /// For tools that have no ends along the bend: the same where it lies askew to the bend; where it lies along it, the rectangle that has the same section.
+    /// </summary>
+    public Slab Profile => _profile ??= Math.Abs(_z.Z) < Tolerance.Direction ? Rectangle() : this;
+
     /// <summary>Where its own origin and axes lie when its carrier stands at a place.</summary>
     public (Vector3 Origin, Vector3 X, Vector3 Y, Vector3 Z) In(Placement place) =>
         (Moved(place, _origin, true), Moved(place, _x, false), Moved(place, _y, false), Moved(place, _z, false));
@@ -67,6 +73,22 @@ internal sealed class Slab
     /// <param name="whole">Whether to put one box around it, which may be larger than itself.</param>
     public IReadOnlyList<ConvexBody> Bodies(bool whole) =>
         [.. (whole ? [[Min, new(Max.X, Min.Y), Max, new(Min.X, Max.Y)]] : ConvexParts.Of(Polygon)).Select(Body)];
+
+    private Slab Rectangle()
+    {
+        Vector3 across = new(_z.Y, -_z.X, 0), along = new(0, 0, 1);
+        Vector2 min = new(double.PositiveInfinity, double.PositiveInfinity), max = -min;
+        foreach (var p in Polygon)
+        {
+            var point = _origin + p.X * _x + p.Y * _y;
+            var (s, w) = (point.Dot(across), point.Z);
+            min = new(Math.Min(min.X, s), Math.Min(min.Y, w));
+            max = new(Math.Max(max.X, s), Math.Max(max.Y, w));
+        }
+
+        var foot = _origin - _origin.Dot(across) * across;
+        return new(Carrier, Flange, IsLeg, new(foot.X, foot.Y, 0), across, along, _z, Thickness, [min, new(max.X, min.Y), max, new(min.X, max.Y)]);
+    }
 
     private ConvexBody Body(Vector2[] polygon)
     {

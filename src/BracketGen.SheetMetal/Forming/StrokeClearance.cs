@@ -18,6 +18,7 @@ internal sealed class StrokeClearance(BendStroke stroke, double mostTurn, SlabMe
     /// <summary>The bend angle (rad) at which they come nearer than <paramref name="clearance"/> (mm; negative: they may overlap by as much); null if they never do.</summary>
     public double? Met(Slab slab, ConvexBody body, double clearance)
     {
+        slab = body.IsEndless ? slab.Profile : slab;
         if (Touch(slab, body, 0, clearance))
         {
             return 0;
@@ -33,6 +34,10 @@ internal sealed class StrokeClearance(BendStroke stroke, double mostTurn, SlabMe
 
     /// <summary>The same before the stroke begins.</summary>
     public double? MetAtStart(Slab slab, ConvexBody body, double clearance) => Touch(slab, body, 0, clearance) ? 0 : null;
+
+    /// <summary>The same before and after the stroke.</summary>
+    public double? MetAtEnds(Slab slab, ConvexBody body, double clearance) =>
+        Touch(slab, body, 0, clearance) ? 0 : Touch(slab, body, mostTurn, clearance) ? mostTurn : null;
 
     private bool Touch(Slab slab, ConvexBody body, double turn, double clearance) =>
         meeting.Meets(slab, stroke.At(slab.Carrier, turn), body, stroke.At(body.Carrier, turn), clearance);

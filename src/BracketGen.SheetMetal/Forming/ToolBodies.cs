@@ -10,24 +10,30 @@ internal static class ToolBodies
     // How far beam and bed reach up and down (mm): more than any part is long.
     private const double Far = 1000;
 
-    public static IEnumerable<ConvexBody> Of(Punch punch) => punch.Parts.Select(p => ConvexBody.Prism(Obstruction.Punch, Carrier.Ram, p));
+    /// <summary>The punch, from end to end along the bend or between two places.</summary>
+    public static IEnumerable<ConvexBody> Of(Punch punch, (double From, double To)? along = null) =>
+        punch.Parts.Select(p => ConvexBody.Prism(Obstruction.Punch, Carrier.Beam, p, along));
+
+    /// <summary>The punch with the way that it comes down: each part drawn out upwards to the beam.</summary>
+    public static IEnumerable<ConvexBody> WayOf(Punch punch, (double From, double To)? along) => punch.Parts.Select(p => ConvexBody.Prism(
+        Obstruction.Punch, Carrier.Beam, ConvexParts.Hull([.. p, .. p.Select(c => new Vector2(c.X, c.Y + punch.Height))]), along));
 
     public static ConvexBody Beam(PressBrake press, Punch punch) => ConvexBody.Box(
-        Obstruction.Beam, Carrier.Ram, new(-press.BeamWidth / 2, punch.Height), new(press.BeamWidth / 2, punch.Height + Far));
+        Obstruction.Beam, Carrier.Beam, new(-press.BeamWidth / 2, punch.Height), new(press.BeamWidth / 2, punch.Height + Far));
 
     public static ConvexBody Bed(PressBrake press, PressBrakeDie die) => ConvexBody.Box(
         Obstruction.Bed, Carrier.Machine, new(-press.BedWidth / 2, -die.ShoulderHeight - Far), new(press.BedWidth / 2, -die.ShoulderHeight));
 
     /// <summary>The die as three bodies: beside the V on either side, and below it.</summary>
-    public static IEnumerable<ConvexBody> Of(PressBrakeDie die)
+    public static IEnumerable<ConvexBody> Of(PressBrakeDie die, (double From, double To)? along = null)
     {
         double half = die.BodyWidth / 2, depth = Depth(die);
         var round = Shoulder(die);
         yield return Convex([new(0, -depth), new(half, -depth), new(half, 0), .. round]);
         yield return Convex([.. round.Reverse().Select(p => new Vector2(-p.X, p.Y)), new(-half, 0), new(-half, -depth), new(0, -depth)]);
-        yield return ConvexBody.Box(Obstruction.Die, Carrier.Machine, new(-half, -die.ShoulderHeight), new(half, -depth));
+        yield return ConvexBody.Box(Obstruction.Die, Carrier.Machine, new(-half, -die.ShoulderHeight), new(half, -depth), along);
 
-        static ConvexBody Convex(Vector2[] corners) => ConvexBody.Prism(Obstruction.Die, Carrier.Machine, corners);
+        ConvexBody Convex(Vector2[] corners) => ConvexBody.Prism(Obstruction.Die, Carrier.Machine, corners, along);
     }
 
     /// <summary>The outline of the die, counter-clockwise.</summary>

@@ -36,6 +36,12 @@ public sealed record PressBrake
     /// <summary>Whether the gauge moves back before the beam bends; if it does not, the part must stay clear of it all the way.</summary>
     public bool GaugeRetracts { get; init; }
 
+    /// <summary>
+    /// Steps in which punch and die are made up from sections; null where they come in one piece, longer than any bend. Sections let flanges stand beside
+    /// the ends of the punch.
+    /// </summary>
+    public double? SectionStep { get; init; }
+
     /// <summary>Force of the press (N).</summary>
     public double MaxForce { get; init; } = 500_000;
 

@@ -122,6 +122,34 @@ public class BendSimulationTests
         Assert.Equal(Obstruction.OpenHeight, Assert.Single(With(new() { OpenHeight = 400, Stroke = 200 }).Obstacles).What);
     }
 
+    // A square base with a flange on each side, 3 mm in from its corners.
+    private static FlatPattern Pan(double flange)
+    {
+        const double half = 30, inset = 3;
+        var proto = BentStrip.Of([40, 40], [90]).Bends[0];
+        var bends = Enumerable.Range(0, 4).Select(i =>
+        {
+            var turn = Angle.FromDegrees(90 * i);
+            return proto with { From = 0, To = i + 1, Start = new FlatPoint(half, half - inset).Rotate(turn), End = new FlatPoint(half, inset - half).Rotate(turn) };
+        }).ToArray();
+        var corners = bends.Reverse().SelectMany(b => new[] { b.Start, b.Start + (b.Allowance + flange) * b.Across, b.End + (b.Allowance + flange) * b.Across, b.End })
+            .Select(p => p.Vector).Reverse().ToArray();
+        return new() { Blank = new(Contour.Polygon(corners), []), Thickness = BentStrip.Thickness, Bends = [.. bends] };
+    }
+
+    /// <summary>A pan needs sections: flanges already up stand beside the ends of the punch. Taller than the punch, they meet the beam.</summary>
+    [Fact]
+    public void A_pan_is_bent_with_sections()
+    {
+        BendResult With(double? step, double flange) => BendSimulation.Of(
+            Pan(flange), BentStrip.Stock, [BentStrip.Die], BentStrip.Tools(BentStrip.Straight) with { Press = new() { SectionStep = step } });
+        Assert.Null(With(null, 15).Plan);
+        var plan = With(5, 15).Plan!;
+        Assert.Equal([null, null, 50, 50], plan.Steps.Select(s => s.ToolLength).Order());
+        Assert.Null(With(20, 15).Plan?.Steps.FirstOrDefault(s => s.ToolLength > 54));
+        Assert.Contains(With(5, 120).Obstacles, o => o.What is Obstruction.Beam or Obstruction.Punch);
+    }
+
     /// <summary>A flat plate needs no bending.</summary>
     [Fact]
     public void A_plate_has_an_empty_plan()
