@@ -21,6 +21,7 @@ using BracketGen.Bench.Same;
 //   search                 one job's search and its growth with candidates
 //   strength-tables        convergence tables and growth of docs/strength.md, to standard output
 //   strength-growth        only the growth with nodes
+//   strength-pool          every candidate of the shipped jobs judged by stages and each in full
 //   strength-deck FILE     the L-bracket as a CalculiX deck
 //   --filter '*'           BenchmarkDotNet
 switch (args)
@@ -58,6 +59,8 @@ switch (args)
     case ["strength-growth"]:
         StrengthTables.WriteGrowth(Console.Out);
         break;
+    case ["strength-pool"]:
+        return StrengthPool.Run(Console.Out);
     case ["strength-deck", var file]:
         StrengthTables.WriteDeck(file);
         break;

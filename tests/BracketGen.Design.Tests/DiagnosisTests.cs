@@ -1,4 +1,5 @@
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
@@ -17,7 +18,7 @@ public class DiagnosisTests
     {
         var job = Walled(Examples.Read("plover-alder-58"));
         Assert.Empty(Designer.Solve(job).Offers);
-        var diagnosis = Diagnosis.Of(job);
+        var diagnosis = Diagnosis.Of(Designer.Solve(job), SearchEffort.WithoutStrength)!;
         Assert.Equal("keep-out-1", diagnosis.Obstacles[0].Nearest.Code);
         var way = Assert.Single(diagnosis.Ways, w => w.Input == ChangedInput.KeepOut);
         Assert.Equal("wall", way.What);
@@ -33,7 +34,7 @@ public class DiagnosisTests
         Job Of(double length) => job with { Vehicle = job.Vehicle with { Cable = cable with { FreeInnerLength = length } } };
         var tooShort = Of(45);
         Assert.Empty(Designer.Solve(tooShort).Offers);
-        var way = Assert.Single(Diagnosis.Of(tooShort).Ways, w => w.Input == ChangedInput.FreeInnerLength);
+        var way = Assert.Single(Diagnosis.Of(Designer.Solve(tooShort), SearchEffort.WithoutStrength)!.Ways, w => w.Input == ChangedInput.FreeInnerLength);
         Assert.NotEmpty(Designer.Solve(Of(way.To)).Offers);
         Assert.Empty(Designer.Solve(Of(way.From)).Offers);
     }

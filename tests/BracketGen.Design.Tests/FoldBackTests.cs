@@ -66,8 +66,9 @@ public class FoldBackTests
         {
             for (var j = i + 1; j < flanges.Count; j++)
             {
-                // Two that share a bend are its allowance apart, others as far as a cut between them needs.
-                var least = bracket.Flat.Bends.FirstOrDefault(b => b.From == i && b.To == j)?.Allowance - 1e-6 ?? 2.9;
+                // Two that share a bend are its allowance apart, or its relief cuts; others as far as a cut between them needs.
+                var shared = bracket.Flat.Bends.FirstOrDefault(b => b.From == i && b.To == j);
+                var least = shared is null ? 2.9 : (shared.Relief > 0 ? Math.Min(shared.Relief, shared.Allowance) : shared.Allowance) - 1e-6;
                 Assert.True(flanges[i].Distance(flanges[j]) > least, $"flanges {i} and {j} are {flanges[i].Distance(flanges[j])} mm apart");
             }
         }

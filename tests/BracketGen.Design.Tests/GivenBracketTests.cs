@@ -1,6 +1,7 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
@@ -22,7 +23,7 @@ public class GivenBracketTests
     [MemberData(nameof(Names))]
     public void On_its_own_job_it_is_the_same_solution(string name)
     {
-        var solution = QuickDesigner.Solve(Examples.Read(name));
+        var solution = Designer.Solve(Examples.Read(name), SearchEffort.WithoutStrength);
         var mounts = MountMatch.Of(solution.Bracket!, solution.Job.Body.Mount).ToList();
         var given = mounts.Select(m => GivenBracket.On(solution.Job, solution.Bracket!, m)).OfType<Solution>().MinBy(s => Math.Abs(s.Placement!.AdjusterShift))!;
         Assert.Equal(solution.Placement!.AdjusterShift, given.Placement!.AdjusterShift, 1e-6);
@@ -44,7 +45,7 @@ public class GivenBracketTests
     [InlineData(6)]
     public void The_adjuster_makes_up_for_a_longer_cable(double longer)
     {
-        var solution = QuickDesigner.Solve(Examples.Read("plover-alder-58"));
+        var solution = Designer.Solve(Examples.Read("plover-alder-58"), SearchEffort.WithoutStrength);
         var job = Longer(solution.Job, longer);
         var given = GivenBracket.On(job, solution.Bracket!, solution.Bracket!.Folded.Flanges[0])!;
         Assert.Equal(longer, given.Placement!.AdjusterShift, 1e-6);
@@ -56,7 +57,7 @@ public class GivenBracketTests
     [Fact]
     public void Another_outer_end_or_another_pattern_is_turned_down()
     {
-        var solution = QuickDesigner.Solve(Examples.Read("plover-alder-58"));
+        var solution = Designer.Solve(Examples.Read("plover-alder-58"), SearchEffort.WithoutStrength);
         var bracket = solution.Bracket!;
         Solution On(Job job) => GivenBracket.On(job, bracket, bracket.Folded.Flanges[0])!;
         Job With(OuterEnd end) => solution.Job with { Vehicle = solution.Job.Vehicle with { Cable = solution.Job.Vehicle.Cable with { OuterEnd = end } } };
@@ -79,7 +80,7 @@ public class GivenBracketTests
         var compared = 0;
         RandomJobs.Job.Check(LongRun.Of(25), job =>
         {
-            if (QuickDesigner.Solve(job).Bracket is not { } bracket)
+            if (Designer.Solve(job, SearchEffort.WithoutStrength).Bracket is not { } bracket)
             {
                 return;
             }

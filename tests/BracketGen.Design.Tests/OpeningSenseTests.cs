@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Throttles;
@@ -55,7 +56,7 @@ public partial class OpeningSenseTests
             var job = drawn.OpeningCounterClockwise();
             var at = job.Body.Mount.Holes[0].At + new Vector3(-150, 200, 60);
             job = job with { Bulkhead = new(at, new Vector3(0.6, -0.8, 0)), Shop = job.Shop with { Stock = job.Shop.Stock[..1] } };
-            MirrorImage.Check(QuickDesigner.Solve(job), QuickDesigner.Solve(job.Mirrored()));
+            MirrorImage.Check(Designer.Solve(job, SearchEffort.WithoutStrength), Designer.Solve(job.Mirrored(), SearchEffort.WithoutStrength));
         }
     }
 
@@ -63,10 +64,10 @@ public partial class OpeningSenseTests
     public void With_offers_strength_and_every_check()
     {
         var job = Examples.Read("dunlin-rowan-64");
-        var detail = new StrengthDetail(8, 3, 2);
-        var solution = Designer.Solve(job, 1, detail);
-        MirrorImage.Check(solution, Designer.Solve(job.Mirrored(), 1, detail));
-        MirrorImage.Check(TravelStudy.Of(job, 64), TravelStudy.Of(job.Mirrored(), 64));
+        var effort = new SearchEffort(new StrengthDetail(8, 3, 2)) { WithOthers = true };
+        var solution = Designer.Solve(job, effort);
+        MirrorImage.Check(solution, Designer.Solve(job.Mirrored(), effort));
+        MirrorImage.Check(TravelStudy.Of(job, 64, effort), TravelStudy.Of(job.Mirrored(), 64, effort));
         var mount = solution.Bracket!.Folded.Flanges[0];
         MirrorImage.Check(
             GivenBracket.On(job, solution.Bracket, mount)!,

@@ -55,33 +55,24 @@ public sealed class ReturnLipTests
     [Fact]
     public void A_lip_stiffens()
     {
-        var offer = Designer.Solve(Plover, 1, StrengthDetail.Usual).Offers[0];
-        var plain = offer.Candidate;
-        var before = StrongOffers.Prove(Plover, offer, StrengthDetail.Usual);
+        var plain = Designer.Solve(Plover, SearchEffort.BestOnly).Search!.Best!.Candidate;
+        var before = StrengthOf(plain);
         foreach (var lipped in ReturnLip.On(plain.Bracket, Plover.Shop, 5))
         {
-            var after = StrongOffers.Prove(Plover, new(plain.With(Plover, lipped), []), StrengthDetail.Usual);
-            Assert.True(after.Strength.GivePerTension < before.Strength.GivePerTension);
+            var after = StrengthOf(plain.With(Plover, lipped));
+            Assert.True(after.GivePerTension < before.GivePerTension);
             Assert.True(StopGive.Of(lipped, 1) < StopGive.Of(plain.Bracket, 1));
         }
     }
 
     [Fact]
-    public void It_is_taken_where_give_is_all_that_is_wanting_and_no_other_shape_is_there()
+    public void The_pool_has_lips()
     {
-        // The cheapest bracket alone, asked to give a little less than it does; what a lip does to the stress is left aside.
-        var offer = Designer.Solve(Plover, 1, StrengthDetail.Usual).Offers[0];
-        var strict = Plover with { Preferences = Plover.Preferences with { MaxGive = 0.999 * offer.GiveFound!.Value, MinYieldFactor = 0.1 } };
-        Offer? Verify(Candidate c) => Ranking.Verify(c, strict);
-        var proven = StrongOffers.Of(strict, [offer], [offer.Candidate], Verify, StrengthDetail.Usual);
-        var taken = Assert.Single(proven);
-        Assert.True(taken.IsStrong);
-        Assert.NotNull(taken.Offer.Candidate.Bracket.Lip);
-        Assert.All(taken.Offer.Checks, c => Assert.True(CandidateSearch.IsGoodEnough(c), c.Code));
-        Assert.Contains(taken.Offer.Checks, c => c.Code == "lip-apart");
-
-        // With the stress counted in, the lip's corners rule it out again: nothing is offered that is not strong.
-        var counted = strict with { Preferences = strict.Preferences with { MinYieldFactor = 1.2 } };
-        Assert.False(StrongOffers.Of(counted, [offer], [offer.Candidate], Verify, StrengthDetail.Usual)[0].IsStrong);
+        var lipped = CandidateSearch.All(Plover).Where(c => c.Bracket.Lip is not null).ToList();
+        Assert.NotEmpty(lipped);
+        Assert.Contains(lipped, CandidateSearch.Promising);
     }
+
+    private static StrengthReport StrengthOf(Candidate candidate) =>
+        StrengthStudy.Of(Plover, candidate.Travel, candidate.Placement, candidate.Bracket, StrengthDetail.Usual);
 }

@@ -18,13 +18,13 @@ namespace BracketGen.Design.Tests;
 public sealed class StrengthStudyTests
 {
     private static readonly Job Plover = Examples.Read("plover-alder-58");
-    private static readonly Solution Answer = Designer.Solve(Plover, 1, StrengthDetail.Usual);
+    private static readonly Solution Answer = Designer.Solve(Plover, SearchEffort.Whole);
 
     [Theory]
     [MemberData(nameof(Examples.Names), MemberType = typeof(Examples))]
     public void Every_example_is_strong_enough(string name)
     {
-        var solution = Designer.Solve(Examples.Read(name), 1, StrengthDetail.Usual);
+        var solution = Designer.Solve(Examples.Read(name), SearchEffort.Whole);
         var report = solution.Strength!;
         Assert.Equal(["stamped-yield", "endurance", "stop-give", "resonance"], report.Checks.Select(c => c.Code));
         Assert.All(report.Checks, c => Assert.True(c.Passes, c.Code));
@@ -60,7 +60,7 @@ public sealed class StrengthStudyTests
         Assert.Null(report.LimitingFootForce);
 
         // A weak foot never gets there: the pedal's lever then says how hard it pulls.
-        var weak = Designer.Solve(Plover with { Vehicle = Plover.Vehicle with { Pedal = Plover.Vehicle.Pedal with { ProofForce = 60 } } }, 1, StrengthDetail.Usual);
+        var weak = Designer.Solve(Plover with { Vehicle = Plover.Vehicle with { Pedal = Plover.Vehicle.Pedal with { ProofForce = 60 } } }, SearchEffort.Whole);
         Assert.Equal(60 * Plover.Vehicle.Pedal.LeverRatio, weak.Strength!.Stamped.Tension, 1e-9);
         Assert.Equal(60, weak.Strength.LimitingFootForce);
     }
@@ -106,7 +106,7 @@ public sealed class StrengthStudyTests
     {
         var job = Examples.Read("dunlin-rowan-64");
         var mirror = job.OpeningCounterClockwise() with { Bulkhead = null };
-        var (one, other) = (Designer.Solve(job with { Bulkhead = null }, 1, StrengthDetail.Usual).Strength!, Designer.Solve(mirror, 1, StrengthDetail.Usual).Strength!);
+        var (one, other) = (Designer.Solve(job with { Bulkhead = null }, SearchEffort.Whole).Strength!, Designer.Solve(mirror, SearchEffort.Whole).Strength!);
         Assert.True(one.Frequencies.SequenceEqual(other.Frequencies));
         Assert.Equal(one.YieldFactor, other.YieldFactor);
         Assert.Equal(one.Opening.At, other.Opening.At.MirroredInX);
@@ -115,14 +115,12 @@ public sealed class StrengthStudyTests
     [Fact]
     public void The_cheapest_strong_bracket_is_taken()
     {
-        // Every candidate cheaper than the one taken is proven one by one: none that fits is strong enough.
-        var cheaper = CandidateSearch.All(Plover).TakeWhile(c => c.Cost < Answer.Offers[0].Candidate.Cost - 1e-12)
-            .Select(c => Ranking.Verify(c, Plover))
-            .OfType<Offer>().ToList();
+        // Every candidate cheaper than the one taken is judged in full, one by one: none that fits is strong enough.
+        var best = Answer.Search!.Best!.Candidate;
+        var cheaper = CandidateSearch.All(Plover).Where(c => c.Cost < best.Cost - 1e-12 && CandidateSearch.Promising(c))
+            .Where(c => BracketChecks.InSpace(c.Bracket, Plover, c.Placement, c.Travel).All(CandidateSearch.IsGoodEnough)).ToList();
         Assert.NotEmpty(cheaper);
-
-        // The coarse mesh is too kind by up to a tenth: what it passes is judged by the usual one.
-        Assert.DoesNotContain(cheaper, o => StrongOffers.Prove(Plover, o, new(6, 3, 3)).IsStrong && StrongOffers.Prove(Plover, o, StrengthDetail.Usual).IsStrong);
+        Assert.DoesNotContain(cheaper, c => StrengthStudy.Of(Plover, c.Travel, c.Placement, c.Bracket, StrengthDetail.Usual).Checks.All(CandidateSearch.IsGoodEnough));
         Assert.NotNull(Answer.Reasons!.TooWeak);
     }
 
@@ -134,24 +132,25 @@ public sealed class StrengthStudyTests
             Shop = Plover.Shop with { Stock = [new Stock(Plover.Shop.Stock.First(s => s.Material.Designation == "S235JR").Material, 1.5)] },
             Preferences = Plover.Preferences with { MinThickness = 1, Materials = [] },
         };
-        var solution = Designer.Solve(thin, 1, StrengthDetail.Usual);
+        var solution = Designer.Solve(thin, SearchEffort.Whole);
         Assert.Empty(solution.Offers);
-        Assert.NotEmpty(solution.Weak);
+        Assert.NotNull(solution.Search!.Nearest!.Strength);
+        Assert.True(solution.Search.IsCertain);
         Assert.False(solution.Passes);
         Assert.Contains(solution.Dangers, d => d.Code == "stamped-yield");
 
-        var diagnosis = Diagnosis.Of(solution, StrengthDetail.Usual)!;
+        var diagnosis = Diagnosis.Of(solution, SearchEffort.Whole)!;
         Assert.Contains(diagnosis.Obstacles, o => o.Nearest.Code == "stamped-yield");
         var thicker = Assert.Single(diagnosis.Ways, w => w.Input == ChangedInput.Stock);
         var material = thin.Shop.Stock[0].Material;
         Job With(double thickness) => thin with { Shop = thin.Shop with { Stock = [new Stock(material, thickness)] } };
-        Assert.NotEmpty(Designer.Solve(With(thicker.To), 1, StrengthDetail.Usual).Offers);
+        Assert.NotEmpty(Designer.Solve(With(thicker.To), SearchEffort.Whole).Offers);
 
         if (diagnosis.Ways.FirstOrDefault(w => w.Input == ChangedInput.AvailablePull) is { } less)
         {
             var pedal = thin.Vehicle.Pedal;
             var stopped = thin with { Vehicle = thin.Vehicle with { Pedal = pedal with { AvailablePull = pedal.AvailablePull with { Value = less.To } } } };
-            Assert.NotEmpty(Designer.Solve(stopped, 1, StrengthDetail.Usual).Offers);
+            Assert.NotEmpty(Designer.Solve(stopped, SearchEffort.Whole).Offers);
         }
     }
 }

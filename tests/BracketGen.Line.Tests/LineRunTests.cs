@@ -1,5 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
@@ -159,7 +160,7 @@ public class LineRunTests
         var run = rig.Make(Estuary.WithSmall);
         foreach (var (combination, made) in run.Offered.Zip(run.Made))
         {
-            var bracket = QuickDesigner.Solve(CombinationJob.Of(run.Family, combination, "", "")).Bracket!;
+            var bracket = Designer.Solve(CombinationJob.Of(run.Family, combination, "", ""), SearchEffort.WithoutStrength).Bracket!;
             var kept = Made.Read(File.ReadAllBytes(Path.Combine(rig.Combinations.Of(combination.Key), "made.json")))!;
             var back = kept.Part!.ToBracket(run.Family, combination.Vehicle.Value!.Cable, combination.Option.Option.Preferences.StopOpening)!;
             Assert.Equal(bracket.Flat.Blank.Outline, back.Flat.Blank.Outline);

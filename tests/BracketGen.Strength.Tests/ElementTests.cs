@@ -22,8 +22,7 @@ public sealed class ElementTests
         c =>
         {
             var (t, v) = c;
-            var k = new double[324];
-            ShellTriangle.Stiffness(new(t.A, t.B, t.C), 2, Steel, k);
+            var k = Stiffness(new(t.A, t.B, t.C), 2);
             var u = Rigid(t, new(v[0], v[1], v[2]), new(v[3], v[4], v[5]));
             var largest = Enumerable.Range(0, 18).Max(i => k[19 * i]);
             for (var i = 0; i < 18; i++)
@@ -37,8 +36,7 @@ public sealed class ElementTests
         100,
         t =>
         {
-            var k = new double[324];
-            ShellTriangle.Stiffness(new(t.A, t.B, t.C), 2, Steel, k);
+            var k = Stiffness(new(t.A, t.B, t.C), 2);
             var matrix = MathNet.Numerics.LinearAlgebra.Matrix<double>.Build.Dense(18, 18, (i, j) => k[18 * i + j]);
             Assert.True((matrix - matrix.Transpose()).FrobeniusNorm() < 1e-10 * matrix.FrobeniusNorm());
             var values = matrix.Evd(MathNet.Numerics.LinearAlgebra.Symmetricity.Symmetric).EigenValues.Select(v => v.Real).Order().ToArray();
@@ -56,8 +54,9 @@ public sealed class ElementTests
             // for a quadratic), and the thickness adds its rotary inertia about in-plane axes.
             const double h = 2;
             var g = new LocalTriangle(t.A, t.B, t.C);
-            var m = new double[324];
-            ShellTriangle.Mass(g, h, Steel, m);
+            var (blocks, m) = (new double[CornerBlocks.Length], new double[324]);
+            ShellTriangle.Mass(g, h, Steel, blocks);
+            CornerBlocks.Expand(blocks, m);
             Vector3 move = new(v[0], v[1], v[2]), turn = new(v[3], v[4], v[5]);
             var u = Rigid(t, move, turn);
             var found = 0.0;
@@ -90,8 +89,7 @@ public sealed class ElementTests
             foreach (var t in triangles)
             {
                 var g = new LocalTriangle(Vector3.From(nodes[t.A]), Vector3.From(nodes[t.B]), Vector3.From(nodes[t.C]));
-                var k = new double[324];
-                ShellTriangle.Stiffness(g, 1, Steel, k);
+                var k = Stiffness(g, 1);
                 var u = new double[18];
                 for (var c = 0; c < 3; c++)
                 {
@@ -135,5 +133,13 @@ public sealed class ElementTests
     {
         Vector3 ab = b - a, bc = c - b, ca = a - c;
         return 2 * Math.Sqrt(3) * ab.Cross(c - a).Length / (ab.Dot(ab) + bc.Dot(bc) + ca.Dot(ca));
+    }
+
+    private static double[] Stiffness(LocalTriangle g, double thickness)
+    {
+        var (blocks, k) = (new double[CornerBlocks.Length], new double[324]);
+        ShellTriangle.Stiffness(g, thickness, Steel, blocks);
+        CornerBlocks.Expand(blocks, k);
+        return k;
     }
 }

@@ -62,8 +62,27 @@ public static class RandomSolutions
         Gen.Select(Gen.Double[-0.5, 0.5], Gen.Bool, Gen.Double[25, 60], Gen.Double[25, 50]),
         (job, angles, place) => Reshaped(job, (choice, mount) => Bend(choice, job.Shop, mount, angles, place)));
 
+    /// <summary>A flange that stands in a notch between two bolts, or beside one, with or without more bolts before it.</summary>
+    public static readonly Gen<Solution?> Notched = Gen.Select(
+        RandomJobs.Job, Gen.Select(Gen.Double[100, 150], Gen.Int[0, 2], Gen.Bool), Gen.Select(Gen.Double[-28, -8], Gen.Double[30, 120], Gen.Bool, Gen.Double[14, 40]),
+        (job, bolts, bend) => Reshaped(WithBolts(job, bolts.Item1, bolts.Item2), (choice, mount) =>
+        {
+            var (line, angle, up, reach) = bend;
+            var lean = Angle.FromDegrees(angle).Radians;
+            var across = new Vector2(0, 1);
+            var rule = job.Shop.RuleFor(choice.Stock, choice.Die!.InsideRadius);
+            if (Joint.Between(mount, Bottom(mount, across, line, up ? lean : -lean), up, choice.Stock.Thickness, choice.Die.InsideRadius, rule) is not { } joint)
+            {
+                return null;
+            }
+
+            var depth = joint.Allowance + choice.Sheet.Straight + choice.Sheet.StopMetalRadius + reach / 2;
+            var seat = joint.Next.ToThrottle(new(joint.Point.Vector + new Vector2(bolts.Item1 / 2, depth)), choice.Stock.Thickness);
+            return BracketShape.MakeNotched(choice with { Placement = Placement(seat, joint.Next.Z) }, joint, true, bolts.Item3);
+        }));
+
     /// <summary>All of them, in turn at random.</summary>
-    public static readonly Gen<Solution?> Any = Gen.OneOf(Shaped, Plates, BentTwice, BentTwice);
+    public static readonly Gen<Solution?> Any = Gen.OneOf(Shaped, Plates, BentTwice, BentTwice, Notched);
 
     /// <summary>Some hundred solutions with a bracket, in a short run some ten; always the same, made once.</summary>
     public static IReadOnlyList<Solution> Samples => Sampled.Value;
@@ -84,7 +103,7 @@ public static class RandomSolutions
         }
     }
 
-    private static readonly Lazy<IReadOnlyList<Solution>> Sampled = new(() => [.. Any.Draw(LongRun.Of(480)).OfType<Solution>().Where(s => s.Bracket is not null)]);
+    private static readonly Lazy<IReadOnlyList<Solution>> Sampled = new(() => [.. Any.Draw(LongRun.Of(660)).OfType<Solution>().Where(s => s.Bracket is not null)]);
 
     private static StopPlacement Placement(ThrottlePoint seat, Vector3 direction) => new(Angle.Zero, seat, direction, 50, 0, 2);
 
@@ -110,8 +129,20 @@ public static class RandomSolutions
             Bracket = bracket,
             Checks = travel.Checks,
             Remedy = travel.Remedy,
-            CandidateCount = 1,
         };
+    }
+
+    /// <summary>The job with two bolts so far apart, a third before them, or one alone.</summary>
+    private static Job WithBolts(Job job, double apart, int pattern)
+    {
+        var (mount, hole) = (MountFrame.Of(job.Body.Mount), job.Body.Mount.Holes[0]);
+        FacePoint[] at = pattern switch
+        {
+            0 => [new(0, 0), new(apart, 0)],
+            1 => [new(0, 0), new(apart, 0), new(apart / 2, -65)],
+            _ => [new(0, 0)],
+        };
+        return job with { Body = job.Body with { Mount = job.Body.Mount with { Holes = [.. at.Select(p => hole with { At = mount.ToThrottle(p) })] } } };
     }
 
     /// <summary>Whether a hole runs into another one or over the edge: no region, whatever the checks would say.</summary>
@@ -136,7 +167,6 @@ public static class RandomSolutions
             Bracket = bracket,
             Checks = [.. checks],
             Remedy = TravelRemedy.For(candidate.Travel, job.Preferences.MinOverTravel),
-            CandidateCount = 1,
         });
     }
 

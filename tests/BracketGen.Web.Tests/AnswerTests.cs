@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf.Model;
@@ -79,7 +80,7 @@ public class AnswerTests
     {
         await using var served = await Served.Start();
         var desk = JobDesk.Open(Job, Examples.Read)!;
-        var solution = Designer.Solve(desk.Read().Value!, 1, StrengthDetail.Usual);
+        var solution = Designer.Solve(desk.Read().Value!, SearchEffort.Whole);
         var made = JobFiles.Of(solution, [], new(DxfVersion.R2000, null, null));
         using var client = new HttpClient();
         foreach (var (name, bytes) in made.Written)

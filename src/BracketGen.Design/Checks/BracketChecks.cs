@@ -63,8 +63,7 @@ public static class BracketChecks
             .MinBy(h => h.Distance);
         yield return new(CheckId.HoleBend, nearest.Distance, HoleDistances.EdgeToBend(thickness)) { Number = number, Subject = nearest.Hole.Name };
 
-        // The sheet is laid with its grain across the first bend; one that runs askew to that has it along, from halfway on.
-        var acrossGrain = Math.Abs(bend.Across.Dot(flat.Bends[0].Across)) >= Math.Sqrt(0.5) - Tolerance.OnLimit;
+        var acrossGrain = BendGrain.IsAcross(bend.Across, flat.Bends[0].Across);
         var material = bracket.Stock.Material;
         var ratio = acrossGrain ? material.MinRadiusAcrossGrain : material.MinRadiusAlongGrain;
         yield return new(CheckId.BendRadius, bend.InsideRadius, ratio * thickness) { Number = number, IsVariant = !acrossGrain, GivenSource = material.Source };
@@ -123,8 +122,10 @@ public static class BracketChecks
 
     private static double DistanceToBend(BracketHole hole, Bend bend)
     {
+        // The tools press along the whole line, but where relief cuts end it.
         var depth = bend.Depth(hole.Centre);
-        return Math.Max(-depth, depth - bend.Allowance) - hole.Diameter / 2;
+        var beside = bend.Relief > 0 ? -Math.Min((hole.Centre - bend.Start).Dot(bend.Along), (bend.End - hole.Centre).Dot(bend.Along)) : double.NegativeInfinity;
+        return Math.Max(beside, Math.Max(-depth, depth - bend.Allowance)) - hole.Diameter / 2;
     }
 
     private static double ShorterFlange(Bracket bracket, Bend bend)

@@ -5,4 +5,24 @@ internal static class JudgeTolerance
 {
     /// <summary>Part of a tension or a frequency: results are rounded to six figures, which is half of 1e-5 at the most.</summary>
     public const double RoundOff = 1e-5;
+
+    /// <summary>
+    /// Part of a stress by which the mesh may lie under a true bound: its stresses are means over the triangles round a node, and settle from below by a twentieth.
+    /// </summary>
+    public const double MeshStress = 0.06;
+
+    /// <summary>Part of a give by which the mesh may lie under a true bound: it settles within a hundredth, and the strips are integrated to another.</summary>
+    public const double MeshGive = 0.02;
+
+    /// <summary>Part of a frequency by which the mesh may lie above a true bound, for the same reasons.</summary>
+    public const double MeshFrequency = 0.02;
+
+    /// <summary>
+    /// Part by which a quantile of samples may lie under that of the distribution: of 16,384 samples 164 exceed it, give or take 13 if they were independent, and the sequence is more even than that;
+    /// a twelfth of the chance to exceed moves the quantile of a sum of readings by less than this.
+    /// </summary>
+    public const double Samples = 0.02;
+
+    /// <summary>How many times its ± a deviation of the bracket is taken to be at the most: a normal one, ± being two standard deviations, exceeds six of them once in 1e9.</summary>
+    public const double FarthestDeviation = 3;
 }

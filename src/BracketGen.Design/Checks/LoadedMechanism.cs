@@ -11,7 +11,7 @@ namespace BracketGen.Design.Checks;
 internal sealed record LoadedMechanism
 {
     /// <summary>How well the lost motion is known, as a part of it (common practice, no source).</summary>
-    private const double LostMotionKnown = 0.3;
+    internal const double LostMotionKnown = 0.3;
 
     /// <summary>The outer's way to the bulkhead; null where the job does not give it.</summary>
     public required OuterFit? Outer { get; init; }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Checks;
@@ -68,21 +69,34 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
     private static IEnumerable<SpaceDemand> OfBody(Surroundings around)
     {
         var (bends, body, clearance) = (around.Bracket.Flat.Bends, around.Job.Body, around.Job.Preferences.KeepOutClearance);
+        double OffMount(FlatPoint point) => OffMountFlange(bends, point);
         if (body.Casting is { } casting)
         {
             Pair pair = new(Thing.Bracket, Thing.Casting);
-            Func<FlatPoint, double>? onFace = bends.IsEmpty ? null : p => -bends[0].Depth(p);
+            Func<FlatPoint, double>? onFace = bends.IsEmpty ? null : p => -OffMount(p);
             yield return new(CheckId.BodyClearance, [casting.DistanceTo], 0, onFace) { Pair = pair };
             if (!bends.IsEmpty)
             {
-                yield return new(CheckId.BodyClearance, [casting.DistanceTo], clearance, bends[0].Depth) { Pair = pair };
+                yield return new(CheckId.BodyClearance, [casting.DistanceTo], clearance, OffMount) { Pair = pair };
             }
         }
 
         foreach (var boss in bends.IsEmpty ? [] : body.Bosses)
         {
-            yield return new(CheckId.BodyClearance, [boss.DistanceTo], clearance, bends[0].Depth) { Pair = new(Thing.Bracket, Thing.Boss), Subject = boss.Name };
+            yield return new(CheckId.BodyClearance, [boss.DistanceTo], clearance, OffMount) { Pair = new(Thing.Bracket, Thing.Boss), Subject = boss.Name };
         }
+    }
+
+    // Past any bend of the mount flange.
+    private static double OffMountFlange(ImmutableArray<Bend> bends, FlatPoint point)
+    {
+        var past = double.NegativeInfinity;
+        foreach (var bend in bends)
+        {
+            past = bend.From == 0 ? Math.Max(past, bend.Beyond(point)) : past;
+        }
+
+        return past;
     }
 
     private static IEnumerable<SpaceDemand> OfBends(Surroundings around)
@@ -93,13 +107,14 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
             var thread = bolt.Thread!;
             var seat = bracket.Folded.Fold(bolt.Centre, flat.Thickness);
             var top = seat + (thread.HeadHeight + thread.WasherThickness + SocketRoom) * bracket.Folded.Flanges[bolt.Flange].Z;
-            yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketDiameter / 2, flat.Bends[0].Depth) { Subject = bolt.Name };
+            yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketDiameter / 2, p => OffMountFlange(flat.Bends, p)) { Subject = bolt.Name };
         }
 
         // The nut, shoulder or spanner on either side of the stop flange, and the wire, must stay clear of all that is not the stop flange.
         var last = bracket.StopBend!;
         var lip = bracket.Lip;
-        double OffStopFlange(FlatPoint point) => Math.Max(last.Allowance - last.Depth(point), lip?.Depth(point) ?? double.NegativeInfinity);
+        double OffStopFlange(FlatPoint point) =>
+            Math.Max(Math.Max(last.Allowance - last.Depth(point), -last.Beyond(point)), lip?.Depth(point) ?? double.NegativeInfinity);
         var (stop, normal) = bracket.FoldedSeat;
         var (from, to) = (stop - bracket.Seat.Protrusion * normal, stop + Surroundings.StopBodyRoom * normal);
         yield return new(CheckId.StopRoom, [p => MovingParts.SegmentDistance(p, from, to)], bracket.Seat.RoomDiameter / 2, OffStopFlange);
@@ -111,6 +126,17 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
         if (lip is not null)
         {
             yield return new(CheckId.LipApart, [ConvexPlate.Around(bracket.Folded, 0)], FlangeGap, lip.Depth);
+        }
+
+        if (bracket.ReturnFlange is { } side)
+        {
+            // What follows past the next bend, and on a middle flange the mount flange, stay clear of it.
+            var next = flat.Bends[side.From];
+            yield return new(CheckId.FlangesApart, [ConvexPlate.Around(bracket.Folded, side.To)], FlangeGap, next.Beyond);
+            if (side.From > 0)
+            {
+                yield return new(CheckId.FlangesApart, [ConvexPlate.Around(bracket.Folded, side.To)], FlangeGap, p => -OffMountFlange(flat.Bends, p));
+            }
         }
 
         if (last.From != 0)

@@ -1,4 +1,5 @@
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 
@@ -13,6 +14,7 @@ internal sealed class StopTension
 
     private readonly double _lostInCable;
     private readonly double _lostToDrag;
+    private readonly PullSpread _spread;
 
     /// <summary>The tensions at a stop.</summary>
     public StopTension(StopMechanism stop)
@@ -23,6 +25,7 @@ internal sealed class StopTension
         CanOpen = loaded is not null;
         (AtLargest, Largest) = LargestOf(stop.Travel, stop.Job.Body.Springs, loaded);
         AtWideOpen = loaded?.TensionAt(stop.Travel.WideOpen.Opening) ?? Largest;
+        _spread = new(stop, Math.Max(0, _lostInCable * AtWideOpen + _lostToDrag));
 
         // Friction in the outer keeps some of it from the stop; a worn-in outer keeps the least, so nothing is counted on.
         var pedal = stop.Job.Vehicle.Pedal;
@@ -50,13 +53,23 @@ internal sealed class StopTension
     /// <summary>The most that a foot can put on the wire (N), and never less than <see cref="Largest"/>.</summary>
     public double ByFoot { get; }
 
+    /// <summary>The give (mm/N) above which the stop fails its limit for certain; infinite where the largest tension pulls another way than that of the proof load.</summary>
+    public double LargestGive => IsLargestWideOpen ? (1 + JudgeTolerance.RoundOff) * Stop.Job.Preferences.MaxGive / Largest : double.PositiveInfinity;
+
+    /// <summary>What 1 N of tension puts on the stop, valve wide open: the outer pushes it towards the quadrant, along the wire, as hard as the wire pulls.</summary>
+    public Vector3 UnitForce => -Vector3.From(Stop.Travel.WideOpen.Direction);
+
+    /// <summary>The same where the tension of an ordinary opening is largest.</summary>
+    public Vector3 UnitForceAtLargest => -Vector3.From(AtLargest.Direction);
+
     /// <summary>The tension of the proof load is never below this (N) on a bracket with a give of at most <paramref name="give"/>.</summary>
     /// <remarks>
-    /// The floor puts T = (o - d)/c on the wire, with o the over-travel, d what the drag takes of it and c = c₀ + g the lost motion for 1 N: less, the larger
-    /// the give g. What the spread of the measurements adds (<see cref="ProofOf"/>) is never negative and is left out.
+    /// The floor puts T = (o - d + s)/c on the wire, with o the over-travel, d what the drag takes of it, s what the spread of the measurements adds, at least that of
+    /// <see cref="SpreadAtLeast"/>, and c = c₀ + g the lost motion for 1 N: less, the larger the give g.
     /// </remarks>
     /// <param name="give">Give of the stop along the wire, valve wide open (mm/N), or more.</param>
-    public double ProofAtLeast(double give)
+    /// <param name="spread">What the spread of the measurements adds, or less (mm).</param>
+    public double ProofAtLeast(double give, double spread)
     {
         if (!CanOpen)
         {
@@ -65,8 +78,12 @@ internal sealed class StopTension
 
         var lost = _lostInCable + give;
         var pull = Stop.Travel.OverTravel - _lostToDrag;
-        return Math.Min(ByFoot, pull - lost * AtWideOpen > 0 ? Math.Max(Largest, pull / lost) : Largest);
+        var over = (pull - lost * AtWideOpen > 0 ? pull : 0) + spread;
+        return over > 0 ? Math.Min(ByFoot, Math.Max(Largest, over / lost)) : Largest;
     }
+
+    /// <summary>What the spread of the measurements adds to the over-travel, or less (mm).</summary>
+    public double SpreadAtLeast(Bracket bracket) => _spread.AtLeast(bracket);
 
     /// <summary>
     /// The wire's tension at the stop with the pedal stamped on: the floor stops the pedal, and what is pulled beyond the wide-open stop

@@ -19,8 +19,8 @@ public enum StrengthMeans
 /// <summary>What came out of judging a bracket's strength.</summary>
 /// <param name="Report">The report; null where less was enough to reject the bracket.</param>
 /// <param name="Failed">
-/// The check that failed; null where the bracket is strong. Its value is a bound on the good side where <paramref name="Means"/> is <see cref="StrengthMeans.Bound"/>
-/// or <see cref="StrengthMeans.Frequency"/>, and for the yield factor under <see cref="StrengthMeans.Stress"/>: the true value is no better.
+/// The check that failed; null where the bracket is strong. Where <paramref name="Report"/> is null its value may be a bound on the good side: the true value is no better. It always is one
+/// where <paramref name="Means"/> is <see cref="StrengthMeans.Bound"/> or <see cref="StrengthMeans.Frequency"/>.
 /// </param>
 /// <param name="Means">By what it was judged.</param>
 public sealed record StrengthFinding(StrengthReport? Report, Check? Failed, StrengthMeans Means)

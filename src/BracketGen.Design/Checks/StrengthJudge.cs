@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Mechanism.Motion;
+using BracketGen.Strength.Parts;
 
 namespace BracketGen.Design.Checks;
 
@@ -31,6 +32,11 @@ public sealed class StrengthJudge(Job job, StrengthDetail detail)
     private StrengthFinding Judge(StopTension tension, Bracket bracket)
     {
         var part = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd);
+        if (WeakByBound(tension, bracket, part) is { } certain)
+        {
+            return new(null, certain, StrengthMeans.Bound);
+        }
+
         var stages = new StrengthStages(tension, bracket, part.Prepare(detail.Size, detail.HoleSize, detail.BendRows));
         if (stages.WeakInStress() is { } weak)
         {
@@ -42,8 +48,38 @@ public sealed class StrengthJudge(Job job, StrengthDetail detail)
             return new(null, low, StrengthMeans.Frequency);
         }
 
+        // Thousands of samples: only for what has passed all else.
+        if (stages.WeakInProof() is { } stamped)
+        {
+            return new(null, stamped, StrengthMeans.Stress);
+        }
+
         var report = stages.Report();
         return new(report, report.Checks.FirstOrDefault(c => c.Fails), StrengthMeans.Full);
+    }
+
+    // Each bound less the mesh's own error: what fails it fails on the mesh too.
+    private Check? WeakByBound(StopTension tension, Bracket bracket, FoldedPart part)
+    {
+        var bounds = StrengthBounds.Of(bracket, part);
+        if (!bounds.AreKnown)
+        {
+            return null;
+        }
+
+        var (material, preferences) = (bracket.Stock.Material, job.Preferences);
+        const double stress = 1 - JudgeTolerance.MeshStress, give = 1 - JudgeTolerance.MeshGive, frequency = 1 + JudgeTolerance.MeshFrequency;
+        var opening = stress * tension.Largest * bounds.StressAtLeast(tension.UnitForceAtLargest);
+        var proof = stress * tension.ProofAtLeast(tension.LargestGive, tension.SpreadAtLeast(bracket)) * bounds.StressAtLeast(tension.UnitForce);
+        Check[] checks =
+        [
+            new(CheckId.StopGive, give * tension.Largest * bounds.GiveAtLeast(tension.UnitForceAtLargest), preferences.MaxGive),
+            new(CheckId.StampedYield, material.Yield / proof, preferences.MinYieldFactor),
+            new(CheckId.Endurance, StrengthStudy.EnduranceFactor(opening, material.Endurance, material.Yield), preferences.MinEnduranceFactor),
+        ];
+        return Array.Find(checks, c => c.Fails) ?? (job.Body.Engine is { } engine
+            && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatMass), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency) is { Fails: true } low
+            ? low : null);
     }
 
     private StopTension TensionAt(Travel travel, StopPlacement placement)

@@ -1,6 +1,5 @@
+using System.Collections.Immutable;
 using BracketGen.Design.Part;
-using BracketGen.Geometry;
-using BracketGen.Mechanism.Motion;
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Parts;
 
@@ -14,9 +13,11 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
 {
     private SeatResponse? _atWideOpen;
     private LoadCase? _opening;
+    private ImmutableArray<Mode>? _modes;
+    private (LoadCase Case, double? Foot)? _stamped;
 
     // 1 N with the valve wide open: in proportion to it all that pulls the same way.
-    private SeatResponse AtWideOpen => _atWideOpen ??= prepared.Under(ForceOf(1, tension.Stop.Travel.WideOpen));
+    private SeatResponse AtWideOpen => _atWideOpen ??= prepared.Under(tension.UnitForce);
 
     /// <summary>Give of the stop along the wire for 1 N of tension, valve wide open (mm/N).</summary>
     public double Give => LoadCase.SixFigures(Math.Max(0, AtWideOpen.AlongForce));
@@ -24,25 +25,25 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     /// <summary>The stop under the largest tension of an ordinary opening.</summary>
     public LoadCase Opening => _opening ??= LoadCase.Of(prepared, tension.IsLargestWideOpen
         ? AtWideOpen.Times(tension.Largest)
-        : prepared.Under(ForceOf(tension.Largest, tension.AtLargest)));
+        : prepared.Under(tension.Largest * tension.UnitForceAtLargest));
 
     /// <summary>The checks that the largest stress and the give fail for certain, the first of them; null where none does.</summary>
     /// <remarks>The proof load is its lower bound (<see cref="StopTension.ProofAtLeast"/>), so the yield factor is an upper bound; the others are as in the report.</remarks>
     public Check? WeakInStress()
     {
         var preferences = tension.Stop.Job.Preferences;
-        var material = bracket.Stock.Material;
-        var proof = LoadCase.SixFigures((1 - JudgeTolerance.RoundOff) * tension.ProofAtLeast(Give) * AtWideOpen.Solution.LargestStress);
+        var proof = LoadCase.SixFigures((1 - JudgeTolerance.RoundOff) * tension.ProofAtLeast(Give, tension.SpreadAtLeast(bracket)) * AtWideOpen.Solution.LargestStress);
         Check[] checks =
         [
-            new(CheckId.StampedYield, material.Yield / proof, preferences.MinYieldFactor),
-            new(CheckId.Endurance, StrengthStudy.EnduranceFactor(Opening.LargestStress, material.Endurance, material.Yield), preferences.MinEnduranceFactor),
+            new(CheckId.StampedYield, bracket.Stock.Material.Yield / proof, preferences.MinYieldFactor),
+            new(CheckId.Endurance, EnduranceFactor, preferences.MinEnduranceFactor),
             new(CheckId.StopGive, Opening.Give, preferences.MaxGive),
         ];
         return Array.Find(checks, c => c.Fails);
     }
 
-    /// <summary>The check of the first frequency where an upper bound of it shows that it fails; null where it does not show.</summary>
+    /// <summary>The check of the first frequency where an upper bound of it shows that it fails; null where none does, and where the engine is not known.</summary>
+    /// <remarks>Rayleigh's quotient on the same mesh is never below the frequency found on it.</remarks>
     public Check? WeakInFrequency()
     {
         if (tension.Stop.Job.Body.Engine is not { } engine)
@@ -50,21 +51,42 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             return null;
         }
 
-        var check = new Check(CheckId.Resonance, LoadCase.SixFigures(Modes[0].Frequency), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency);
-        return check.Fails ? check : null;
+        var limit = StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency;
+        Check AtMost(double bound) => new(CheckId.Resonance, LoadCase.SixFigures((1 + JudgeTolerance.RoundOff) * bound), limit);
+        return AtMost(prepared.FirstFrequencyAtMost()) is { Fails: true } low ? low
+            : AtMost(prepared.FirstFrequencyCloselyAtMost()) is { Fails: true } closer ? closer
+            : null;
     }
 
-    private System.Collections.Immutable.ImmutableArray<Mode>? _modes;
+    private ImmutableArray<Mode> Modes => _modes ??= prepared.LowestModes(StrengthReport.ModeCount);
 
-    private System.Collections.Immutable.ImmutableArray<Mode> Modes => _modes ??= prepared.LowestModes(StrengthReport.ModeCount);
+    /// <summary>The stop with the pedal stamped to the floor, and the foot force (N) that makes this load where the foot is what limits it.</summary>
+    private (LoadCase Case, double? Foot) Stamped
+    {
+        get
+        {
+            if (_stamped is null)
+            {
+                var (proof, foot) = tension.ProofOf(LoadedMechanism.Of(tension.Stop, bracket, MechanismReport.UsualSamples, Give));
+                _stamped = (LoadCase.Of(prepared, AtWideOpen.Times(proof)), foot);
+            }
+
+            return _stamped.Value;
+        }
+    }
+
+    private double YieldFactor => bracket.Stock.Material.Yield / Stamped.Case.LargestStress;
+
+    private double EnduranceFactor => StrengthStudy.EnduranceFactor(Opening.LargestStress, bracket.Stock.Material.Endurance, bracket.Stock.Material.Yield);
+
+    /// <summary>The check of the proof load with all that the spread of the measurements adds, where it fails; null where it does not.</summary>
+    public Check? WeakInProof() =>
+        new Check(CheckId.StampedYield, YieldFactor, tension.Stop.Job.Preferences.MinYieldFactor) is { Fails: true } weak ? weak : null;
 
     /// <summary>The whole report.</summary>
     public StrengthReport Report()
     {
-        var mechanism = LoadedMechanism.Of(tension.Stop, bracket, MechanismReport.UsualSamples, Give);
-        var (proof, foot) = tension.ProofOf(mechanism);
-        var stamped = LoadCase.Of(prepared, AtWideOpen.Times(proof));
-        var material = bracket.Stock.Material;
+        var (stamped, foot) = Stamped;
         var report = new StrengthReport
         {
             Flat = prepared.Flat,
@@ -76,12 +98,9 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             Modes = Modes,
             Frequencies = [.. Modes.Select(m => LoadCase.SixFigures(m.Frequency))],
             FiringFrequency = tension.Stop.Job.Body.Engine?.FiringFrequency,
-            YieldFactor = material.Yield / stamped.LargestStress,
-            EnduranceFactor = StrengthStudy.EnduranceFactor(Opening.LargestStress, material.Endurance, material.Yield),
+            YieldFactor = YieldFactor,
+            EnduranceFactor = EnduranceFactor,
         };
         return report with { Checks = [.. StrengthChecks.Of(tension.Stop.Job, report)] };
     }
-
-    // The outer pushes the stop towards the quadrant, along the wire, as hard as the wire pulls.
-    private static Vector3 ForceOf(double tension, TautWire wire) => -tension * Vector3.From(wire.Direction);
 }

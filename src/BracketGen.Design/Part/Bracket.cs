@@ -68,6 +68,9 @@ public sealed record Bracket : IMirrored<Bracket>
     /// <summary>The bend of the return lip on the stop flange; null where there is none.</summary>
     public Bend? Lip => Flat.Bends.FirstOrDefault(b => b.From == Stop.Flange);
 
+    /// <summary>The bend of the return flange along the side of a flange before the stop flange; null where there is none.</summary>
+    public Bend? ReturnFlange => Flat.Bends.Skip(Stop.Flange).FirstOrDefault(b => b.From != Stop.Flange);
+
     /// <summary>Mass (t).</summary>
     public double Mass => Flat.Blank.Area * Stock.Thickness * Stock.Material.Density;
 

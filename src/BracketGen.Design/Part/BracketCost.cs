@@ -154,12 +154,15 @@ public readonly record struct BracketCost
         {
             Sheet = OfSheet(blank.Mass, blank.Stock.Material, rates),
             Cutting = rates.Cutting(seconds + rates.CuttingSetUp / rates.Batch),
-            Bends = bends * rates.Bending(rates.BendTime + rates.BendingSetUp / rates.Batch),
+            Bends = bends * OfBend(rates),
             Angles = angles * OfAngle(rates),
             ToolChanges = Math.Max(0, toolChanges) * rates.Bending(rates.ToolChange / rates.Batch),
             Finishing = rates.Bending(rates.FinishingTime),
         };
     }
+
+    /// <summary>Whether a bend angle is 90° without trying out.</summary>
+    public static bool IsSquare(Angle turn) => Math.Abs(turn.Magnitude.Radians - Angle.Right.Radians) <= SquareWithin.Radians;
 
     /// <summary>How many bends are not of 90°.</summary>
     public static int OddAngles(ReadOnlySpan<Bend> bends)
@@ -167,7 +170,7 @@ public readonly record struct BracketCost
         var odd = 0;
         foreach (var bend in bends)
         {
-            odd += Math.Abs(bend.Turn.Magnitude.Radians - Angle.Right.Radians) > SquareWithin.Radians ? 1 : 0;
+            odd += IsSquare(bend.Turn) ? 0 : 1;
         }
 
         return odd;
@@ -193,6 +196,9 @@ public readonly record struct BracketCost
 
     /// <summary>What a mass (t) of sheet costs.</summary>
     internal static double OfSheet(double mass, Material material, ShopRates rates) => 1000 * mass * rates.PerKilogram(material);
+
+    /// <summary>What a bend costs.</summary>
+    internal static double OfBend(ShopRates rates) => rates.Bending(rates.BendTime + rates.BendingSetUp / rates.Batch);
 
     /// <summary>What it costs to try out an angle.</summary>
     internal static double OfAngle(ShopRates rates) => rates.Bending(rates.AngleSetUp / rates.Batch);

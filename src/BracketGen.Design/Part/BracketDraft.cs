@@ -18,8 +18,11 @@ internal sealed class BracketDraft
     /// <summary>What must have metal on each flange (mm).</summary>
     public required IReadOnlyList<Disc>[] Discs { get; init; }
 
-    /// <summary>The bends.</summary>
+    /// <summary>The bends: those that close the joints, then that of the return lip or return flange.</summary>
     public required Bend[] Bends { get; init; }
+
+    /// <summary>Height of the return lip or return flange over the face of its flange, to its free edge (mm); null where there is none.</summary>
+    public double? LipHeight { get; init; }
 
     /// <summary>Centre of the stop's hole, flat coordinates (mm).</summary>
     public required FlatPoint Stop { get; init; }
@@ -39,9 +42,17 @@ internal sealed class BracketDraft
     /// <summary>Rough give (mm) of the stop along the wire under <paramref name="tension"/> (N); needs no outline, and so is exact.</summary>
     public double Give(double tension)
     {
+        if (Joints.Count == 0)
+        {
+            return 0;
+        }
+
         var sheet = Choice.Sheet;
-        return Bends.Length == 0 ? 0 : tension * StopGive.Plain(
-            sheet.Stock, Bends, Stop, sheet.StopMetalRadius, sheet.BoltMetal, Choice.Placement.Seat,
-            (bend, i) => (i == 0 ? sheet.Frame : Joints[i - 1].Next).ToThrottle(bend.Middle));
+        var main = Bends.AsSpan(0, Joints.Count);
+        ThrottlePoint Foot(Bend bend, int i) => (i == 0 ? sheet.Frame : Joints[i - 1].Next).ToThrottle(bend.Middle);
+        var give = StopGive.Plain(sheet.Stock, main, Stop, sheet.StopMetalRadius, sheet.BoltMetal, Choice.Placement.Seat, Foot);
+        return tension * (LipHeight is { } height
+            ? give - StopGive.SavedBy(Bends[^1], height, sheet.Stock, main, Stop, sheet.StopMetalRadius, sheet.BoltMetal, Choice.Placement.Seat, Foot)
+            : give);
     }
 }

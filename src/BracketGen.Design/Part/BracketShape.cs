@@ -27,6 +27,9 @@ public static class BracketShape
     /// <summary>Straight edge beside a bend (mm) for a thickness: long enough to round a corner in, so that no relief is needed.</summary>
     public static double StraightBesideBend(double thickness) => Math.Max(3, 1.5 * thickness);
 
+    /// <summary>Width (mm) of the relief cut beside a flange that is bent from between bolts: no narrower than what any process cuts clean (common practice, no source).</summary>
+    public static double ReliefWidth(double thickness) => Math.Max(2, 1.5 * thickness);
+
     /// <summary>The stop slab's bottom: the seat is its top face, or its bottom face with the top the other way.</summary>
     public static Plane StopBottom(StopPlacement placement, double thickness, bool seatOnTop) => seatOnTop
         ? new((placement.Seat - thickness * placement.Direction).Vector, placement.Direction)
@@ -36,7 +39,9 @@ public static class BracketShape
     /// <param name="choice">What was chosen before.</param>
     /// <param name="joints">The bends from mount to stop, none for a flat plate.</param>
     /// <param name="seatOnTop">Whether the seat is on the top of the sheet.</param>
-    /// <param name="widths">For each bend, 0 (as narrow as what lies behind it) to 1 (as wide as everything beside it).</param>
+    /// <param name="widths">
+    /// For each bend, 0 (as narrow as what lies behind it) to 1 (as wide as everything beside it); above 1 it is a wider neck, as many times as long.
+    /// </param>
     public static Bracket? Make(Choice choice, IReadOnlyList<Joint> joints, bool seatOnTop, IReadOnlyList<double> widths) =>
         Sketch(choice, joints, seatOnTop, widths) is { } draft ? Finish(draft) : null;
 
@@ -83,11 +88,94 @@ public static class BracketShape
         };
     }
 
+    /// <summary>The bracket with a flange that stands in a notch between bolts, or beside one; null where it has no outline.</summary>
+    /// <param name="choice">What was chosen before.</param>
+    /// <param name="joint">The bend.</param>
+    /// <param name="seatOnTop">Whether the seat is on the top of the sheet.</param>
+    /// <param name="isWide">Whether the bend is as long as the bolts leave room for, or as narrow as the stop's metal.</param>
+    public static Bracket? MakeNotched(Choice choice, Joint joint, bool seatOnTop, bool isWide) =>
+        SketchNotched(choice, joint, seatOnTop, isWide) is { } draft ? Finish(draft) : null;
+
+    /// <summary>
+    /// A flange bent from between the bolts, or beside one: where the bend's line has bolts beyond it, the mount flange keeps wings round those, and the flange
+    /// stands in a notch between them. Null where a bolt is in the way.
+    /// </summary>
+    /// <param name="choice">What was chosen before.</param>
+    /// <param name="joint">The bend.</param>
+    /// <param name="seatOnTop">Whether the seat is on the top of the sheet.</param>
+    /// <param name="isWide">Whether the bend is as long as the bolts leave room for, or as narrow as the stop's metal.</param>
+    internal static BracketDraft? SketchNotched(Choice choice, Joint joint, bool seatOnTop, bool isWide)
+    {
+        var (sheet, along) = (choice.Sheet, joint.Along);
+        var relief = ReliefWidth(sheet.Stock.Thickness);
+        var stop = joint.Next.ToFlat(choice.Placement.Seat);
+        var stopMetal = new Disc(stop.Vector, sheet.StopMetalRadius);
+        var (from, to) = SpanOf(stopMetal, along);
+        if (stop.Vector.Length > MostReach || sheet.BoltMetal.Any(d => d.Centre.Length > MostReach))
+        {
+            return null;
+        }
+
+        // The room between the wings; without a wing, as far as the bolts before the line reach.
+        double leftWing = double.NegativeInfinity, rightWing = double.PositiveInfinity, low = from, high = to;
+        foreach (var bolt in sheet.BoltMetal)
+        {
+            var (near, far) = SpanOf(bolt, along);
+            if ((bolt.Centre - joint.Point.Vector).Dot(joint.Across) + bolt.Radius <= -sheet.Straight + Tolerance.OnLimit)
+            {
+                (low, high) = (Math.Min(low, near), Math.Max(high, far));
+            }
+            else if (near >= to + relief)
+            {
+                rightWing = Math.Min(rightWing, near - relief);
+            }
+            else if (far <= from - relief)
+            {
+                leftWing = Math.Max(leftWing, far + relief);
+            }
+            else
+            {
+                return null;
+            }
+        }
+
+        if (isWide)
+        {
+            var wide = (From: Math.Max(leftWing, low), To: Math.Min(rightWing, high));
+            if (from - wide.From < DesignTolerance.SamePlace && wide.To - to < DesignTolerance.SamePlace)
+            {
+                return null; // As narrow as the other.
+            }
+
+            (from, to) = wide;
+        }
+
+        var bend = joint.ToBend(0, from, to) with { Relief = relief };
+
+        // With no bolt behind the bend, enough metal all the same for the die's shoulder.
+        const double round = 3;
+        var setback = (choice.Die!.InsideRadius + sheet.Stock.Thickness) * Math.Tan(joint.Turn.Magnitude.Radians / 2);
+        var behind = Math.Max(sheet.Straight + 2 * round, choice.Die.ShortestFlange(joint.Turn) - setback + Tolerance.Point);
+        Disc RootAt(FlatPoint end, double inwards) => new((end + inwards * round * bend.Along - (behind - round) * bend.Across).Vector, round);
+        return bend.Length > MostReach || bend.Start.Vector.Length > MostReach
+            ? null
+            : new()
+            {
+                Choice = choice,
+                Joints = [joint],
+                Discs = [[.. sheet.BoltMetal, RootAt(bend.Start, 1), RootAt(bend.End, -1)], [stopMetal]],
+                Bends = [bend],
+                Stop = stop,
+                SeatOnTop = seatOnTop,
+            };
+    }
+
     /// <summary>The second half of <see cref="Make"/>: the outline; null where it cannot be drawn.</summary>
     internal static Bracket? Finish(BracketDraft draft)
     {
         var sheet = draft.Choice.Sheet;
-        var stopHole = StopHole(sheet, draft.Bends.Length, draft.Stop, draft.Bends.Length > 0 ? draft.Bends[^1].Across : null);
+        var stopFlange = draft.Joints.Count;
+        var stopHole = StopHole(sheet, stopFlange, draft.Stop, stopFlange > 0 ? draft.Bends[stopFlange - 1].Across : null);
         var outline = BlankOutline.Draw(draft.Bends, draft.Discs, sheet.Straight, sheet.Preferences.CornerRadius);
         outline = outline is not null ? WithSlot(outline, stopHole) : null;
         if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre.Vector) || outline.DistanceTo(b.Centre.Vector) < b.Diameter / 2 + Tolerance.Point))
@@ -184,7 +272,9 @@ public static class BracketShape
         }
 
         var (wideFrom, wideTo) = (Math.Min(near.From, far.From), Math.Max(near.To, far.To));
-        return (far.From + width * (wideFrom - far.From), far.To + width * (wideTo - far.To));
+        var part = Math.Min(1, width);
+        var more = (width - part) * (wideTo - wideFrom) / 2;
+        return (far.From + part * (wideFrom - far.From) - more, far.To + part * (wideTo - far.To) + more);
     }
 
     private static (double From, double To) SpanOf(IReadOnlyList<Disc> discs, Vector2 along)

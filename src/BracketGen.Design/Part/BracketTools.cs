@@ -6,36 +6,49 @@ using BracketGen.SheetMetal.Shops;
 namespace BracketGen.Design.Part;
 
 /// <summary>One sheet on the mount face, with the dies of the shop that bend it: sketches every bracket of it.</summary>
+/// <remarks>
+/// Each sketch depends on sheet, die and place alone, never on what else there is: another sheet, die or limit adds sketches, and changes or removes none. A die that
+/// cracks the sheet across its grain makes no bracket that passes; it gives the plain brackets of one bend only, so that a shop with no other die
+/// is told what is wrong.
+/// </remarks>
 internal sealed class BracketTools
 {
-    private static readonly double[] Widths = [0, 0.5, 1];
+    // By the width of the bends, see BracketShape.Make; and whether a return lip is tried on it.
+    private static readonly (double[] Widths, bool WithLip)[] OneBend = [([0], false), ([0.5], false), ([1], true), ([1.5], false)];
 
-    // Two bends have so many shapes of their own that the widths between show nothing more.
-    private static readonly double[] ExtremeWidths = [0, 1];
+    private static readonly (double[] Widths, bool WithLip)[] OneBendCracked = [([0], false)];
+
+    // Two bends have so many layouts of their own that the widths between show nothing more; only those with a bend of 90° are worth a third bend or a wider neck.
+    private static readonly (double[] Widths, bool WithLip)[] TwoBends = [([0, 0], false), ([1, 1], false)];
+
+    private static readonly (double[] Widths, bool WithLip)[] TwoSquareBends = [([0, 0], false), ([1, 1], true), ([1.5, 1], false)];
+
     private static readonly bool[] Both = [true, false];
+    private static readonly int[] Sides = [1, -1];
 
     private readonly SheetOnMount _sheet;
-    private readonly (PressBrakeDie Die, BendRule Rule)[] _acrossGrain, _alongGrain;
+    private readonly (PressBrakeDie Die, BendRule Rule)[] _dies;
 
     public BracketTools(SheetOnMount sheet, Shop shop)
     {
         _sheet = sheet;
-        _acrossGrain = [.. DiesFor(shop, sheet.Stock, sheet.Stock.Material.MinRadiusAcrossGrain)];
-        _alongGrain = [.. DiesFor(shop, sheet.Stock, sheet.Stock.Material.MinRadiusAlongGrain).Take(1)];
+        _dies = [.. shop.Dies.Where(d => d.Suits(sheet.Stock.Thickness)).OrderBy(d => d.Opening).Select(d => (d, shop.RuleFor(sheet.Stock, d.InsideRadius)))];
     }
 
     /// <summary>The sheet.</summary>
     public SheetOnMount Sheet => _sheet;
 
-    /// <summary>Every bracket that gets to a placement with so many bends, before its outline is drawn.</summary>
+    /// <summary>Every bracket that gets to a placement with so many bends, a return lip not counted, before its outline is drawn.</summary>
     /// <param name="placement">Where the stop is.</param>
     /// <param name="bends">Number of bends, at most two.</param>
     /// <param name="bound">Leaves out brackets of two bends that cost too much; null leaves out none.</param>
     public IEnumerable<BracketDraft> Drafts(StopPlacement placement, int bends, TwoBendBound? bound = null) => bends switch
     {
         0 => Plates(placement),
-        1 => Bent(placement, _acrossGrain, Layouts.OneBend, Widths),
-        _ => Bent(placement, _alongGrain, (choice, mount, rule) => Layouts.TwoBends(choice, mount, rule, bound), ExtremeWidths),
+        1 => _dies.SelectMany(d => Bent(placement, d.Die, d.Rule, Layouts.OneBend, _ => Cracks(d.Die) ? OneBendCracked : OneBend)),
+        _ => _dies.Where(d => !Cracks(d.Die)).SelectMany(die => Bent(
+            placement, die.Die, die.Rule, (choice, mount, rule) => Layouts.TwoBends(choice, mount, rule, bound).Where(c => !CracksAlongGrain(c.Joints[1].Across, c.Joints[0].Across, die.Die.InsideRadius)),
+            chain => chain.Joints.Any(IsSquare) ? TwoSquareBends : TwoBends)),
     };
 
     private IEnumerable<BracketDraft> Plates(StopPlacement placement)
@@ -52,33 +65,59 @@ internal sealed class BracketTools
     }
 
     private IEnumerable<BracketDraft> Bent(
-        StopPlacement placement, (PressBrakeDie Die, BendRule Rule)[] dies,
-        Func<BracketShape.Choice, Frame, BendRule, IEnumerable<Layouts.Chain>> layouts, double[] widths)
+        StopPlacement placement, PressBrakeDie die, BendRule rule, Func<BracketShape.Choice, Frame, BendRule, IEnumerable<Layouts.Chain>> layouts,
+        Func<Layouts.Chain, (double[] Widths, bool WithLip)[]> shapes)
     {
-        foreach (var (die, rule) in dies)
+        var choice = new BracketShape.Choice(_sheet, placement, die);
+        foreach (var chain in layouts(choice, _sheet.Frame, rule))
         {
-            var choice = new BracketShape.Choice(_sheet, placement, die);
-            foreach (var chain in layouts(choice, _sheet.Frame, rule))
+            if (!Layouts.IsClear(choice, chain))
             {
-                if (!Layouts.IsClear(choice, chain))
+                foreach (var notched in Cracks(die) || !Layouts.IsAmongBolts(choice, chain) ? [] : Notched(choice, chain))
+                {
+                    yield return notched;
+                }
+
+                continue;
+            }
+
+            foreach (var (widths, withLip) in shapes(chain))
+            {
+                if (BracketShape.Sketch(choice, chain.Joints, chain.SeatOnTop, widths) is not { } draft)
                 {
                     continue;
                 }
 
-                foreach (var width in widths)
+                yield return draft;
+                foreach (var lipped in withLip ? Lipped(draft, rule) : [])
                 {
-                    if (BracketShape.Sketch(choice, chain.Joints, chain.SeatOnTop, chain.Joints.Count == 1 ? [width] : [width, width]) is { } draft)
-                    {
-                        yield return draft;
-                    }
+                    yield return lipped;
                 }
             }
         }
     }
 
-    // The narrowest die that suits and does not crack the sheet gives the tightest bend, which is what a short flange wants; the next one is kinder to the sheet.
-    private static IEnumerable<(PressBrakeDie, BendRule)> DiesFor(Shop shop, Stock stock, double leastRatio) =>
-        shop.Dies.Where(d => d.Suits(stock.Thickness)).OrderBy(d => d.Opening)
-            .OrderBy(d => d.InsideRadius < leastRatio * stock.Thickness).Take(2)
-            .Select(d => (d, shop.RuleFor(stock, d.InsideRadius)));
+    private static IEnumerable<BracketDraft> Notched(BracketShape.Choice choice, Layouts.Chain chain) =>
+        from isWide in Both
+        select BracketShape.SketchNotched(choice, chain.Joints[0], chain.SeatOnTop, isWide) into notched
+        where notched is not null
+        select notched;
+
+    // On two bends the lip turns away from the quadrant only, to the side on which the seat faces: towards it, it is soon in the way. A return flange of the mount
+    // flange turns away from the casting, one of the middle flange to the inside of the first bend, where the bracket is closed.
+    private IEnumerable<BracketDraft> Lipped(BracketDraft draft, BendRule rule) =>
+        from side in Sides
+        from lipped in (draft.Joints.Count == 1 ? Both : [draft.SeatOnTop]).Select(up => ReturnLip.On(draft, rule, side, up))
+            .Append(ReturnLip.Along(draft, 0, rule, side, up: true))
+            .Append(ReturnLip.Along(draft, 1, rule, side, draft.Bends[0].IsUp))
+        where lipped is not null && !CracksAlongGrain(lipped.Bends[^1].Across, lipped.Bends[0].Across, lipped.Bends[^1].InsideRadius)
+        select lipped;
+
+    private static bool IsSquare(Joint joint) => BracketCost.IsSquare(joint.Turn);
+
+    // The sheet is laid with its grain across the first bend.
+    private bool Cracks(PressBrakeDie die) => die.InsideRadius < _sheet.Stock.Material.MinRadiusAcrossGrain * _sheet.Stock.Thickness;
+
+    private bool CracksAlongGrain(Vector2 across, Vector2 first, double insideRadius) =>
+        !BendGrain.IsAcross(across, first) && insideRadius < _sheet.Stock.Material.MinRadiusAlongGrain * _sheet.Stock.Thickness;
 }

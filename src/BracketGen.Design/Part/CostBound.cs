@@ -1,6 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Bending;
 
 namespace BracketGen.Design.Part;
 
@@ -44,7 +45,8 @@ internal static class CostBound
 
         // On either side of a bend the edges run straight.
         var strips = bends * LeastBendLength(sheet) * 2 * sheet.Straight;
-        var area = Hull(sheet.BoltMetal, []) + Math.PI * stop * stop + strips - Corners(bends, sheet.Straight)
+        // A flange may stand in a notch of one bend between the bolts: all that is sure of the mount flange then is the metal round each.
+        var area = (bends == 1 ? OfLargest(sheet.BoltMetal) : Hull(sheet.BoltMetal, [])) + Math.PI * stop * stop + strips - Corners(bends, sheet.Straight)
             - BoltHoleArea(sheet) - StopHoleArea(sheet);
         area = Math.Max(0, area);
         var blank = new BracketCost.Blank(
@@ -77,7 +79,9 @@ internal static class CostBound
         }
 
         hull.Add(ends);
-        var hullEdge = hull.Perimeter - 2 * 4 * draft.Bends.Length * sheet.Straight - (sheet.Seat.IsSlot ? 2 * sheet.Seat.Opening : 0);
+        // Each bend has four corners; a notch has two more, where its cuts reach the edge.
+        var corners = 4 * draft.Bends.Length + (draft.Bends is [{ Relief: > 0 }] ? 2 : 0);
+        var hullEdge = hull.Perimeter - 2 * corners * sheet.Straight - (sheet.Seat.IsSlot ? 2 * sheet.Seat.Opening : 0);
         return Math.Max(hullEdge, LeastOutline(draft.LeastArea)) * (1 - DesignTolerance.AreaRounding) + HoleEdges(sheet);
     }
 
@@ -116,7 +120,7 @@ internal static class CostBound
         var sheet = draft.Choice.Sheet;
         var straight = sheet.Straight;
         var area = 0.0;
-        Span<Vector2> ends = stackalloc Vector2[4];
+        Span<Vector2> ends = stackalloc Vector2[2 * draft.Bends.Length];
         for (var flange = 0; flange < draft.Discs.Length; flange++)
         {
             var count = 0;
@@ -134,7 +138,9 @@ internal static class CostBound
                 }
             }
 
-            area += Hull(draft.Discs[flange], ends[..count]);
+            area += flange == 0 && draft.Bends is [{ Relief: > 0 } notched]
+                ? BesideNotch(notched, draft.Discs[0], ends[..count], straight)
+                : Hull(draft.Discs[flange], ends[..count]);
         }
 
         foreach (var bend in draft.Bends)
@@ -144,6 +150,24 @@ internal static class CostBound
 
         area -= Corners(draft.Bends.Length, straight) + StopHoleArea(sheet) + BoltHoleArea(sheet);
         return Math.Max(1, area);
+    }
+
+    // What lies before the straight edge is kept, but for the round bottoms of two cuts; or else the metal round one bolt.
+    private static double BesideNotch(Bend bend, IReadOnlyList<Disc> bolts, ReadOnlySpan<Vector2> ends, double straight)
+    {
+        List<Disc> before = [.. bolts.Where(b => bend.Depth(new(b.Centre)) + b.Radius <= -straight)];
+        return Math.Max(OfLargest(bolts), Hull(before, ends) - Math.PI / 4 * bend.Relief * bend.Relief);
+    }
+
+    private static double OfLargest(IReadOnlyList<Disc> discs)
+    {
+        var largest = 0.0;
+        for (var i = 0; i < discs.Count; i++)
+        {
+            largest = Math.Max(largest, discs[i].Radius);
+        }
+
+        return Math.PI * largest * largest;
     }
 
     private static double BoltHoleArea(SheetOnMount sheet)

@@ -140,22 +140,34 @@ internal static class Layouts
     /// </summary>
     /// <param name="choice">What was chosen before.</param>
     /// <param name="chain">The bends.</param>
-    public static bool IsClear(BracketShape.Choice choice, Chain chain)
+    public static bool IsClear(BracketShape.Choice choice, Chain chain) => BoltsAreClear(choice, chain) && StopIsClear(choice, chain);
+
+    /// <summary>Whether a chain of one bend has bolts beyond its line, and its stop clear of it: the flange may stand in a notch between them.</summary>
+    /// <param name="choice">What was chosen before.</param>
+    /// <param name="chain">The bend.</param>
+    public static bool IsAmongBolts(BracketShape.Choice choice, Chain chain) =>
+        chain.Joints.Count == 1 && !BoltsAreClear(choice, chain) && StopIsClear(choice, chain);
+
+    private static bool BoltsAreClear(BracketShape.Choice choice, Chain chain)
     {
-        var straight = choice.Sheet.Straight;
         var first = chain.Joints[0];
         foreach (var bolt in choice.Sheet.BoltMetal)
         {
-            if ((bolt.Centre - first.Point.Vector).Dot(first.Across) + bolt.Radius > -straight + Tolerance.OnLimit)
+            if ((bolt.Centre - first.Point.Vector).Dot(first.Across) + bolt.Radius > -choice.Sheet.Straight + Tolerance.OnLimit)
             {
                 return false;
             }
         }
 
+        return true;
+    }
+
+    private static bool StopIsClear(BracketShape.Choice choice, Chain chain)
+    {
         var stop = chain.Joints[^1].Next.ToFlat(choice.Placement.Seat);
         foreach (var joint in chain.Joints)
         {
-            if ((stop - joint.Point).Dot(joint.Across) - choice.Sheet.StopMetalRadius < joint.Allowance + straight - Tolerance.OnLimit)
+            if ((stop - joint.Point).Dot(joint.Across) - choice.Sheet.StopMetalRadius < joint.Allowance + choice.Sheet.Straight - Tolerance.OnLimit)
             {
                 return false;
             }

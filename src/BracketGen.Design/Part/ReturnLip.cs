@@ -1,3 +1,4 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
@@ -5,7 +6,7 @@ using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 
-/// <summary>A narrow flange bent up along one side of the stop flange: it stiffens that flange as an angle section.</summary>
+/// <summary>A narrow flange bent up along one side of the stop flange, or of a flange before it: it stiffens that flange as an angle section.</summary>
 /// <remarks>
 /// The lip begins past the bend that carries the stop flange, so no relief is cut where the two would meet; the stop flange is
 /// widened to carry it. Common practice, no source.
@@ -14,8 +15,8 @@ public static class ReturnLip
 {
     private static readonly Angle Square = Angle.Right;
 
-    /// <summary>Keeps the lip's line clear of what already touches it (mm), so that the edge between stays an edge.</summary>
-    private const double Clear = 0.5;
+    /// <summary>Keeps the lip's line clear of what already touches it (mm), so that the edge between stays an edge, long enough to be rounded at both ends.</summary>
+    private const double Clear = 1.5;
 
     /// <summary>Radius of the lip's free corners (mm).</summary>
     private const double Corner = 3;
@@ -43,48 +44,100 @@ public static class ReturnLip
         }
     }
 
-    private static Bracket? On(Bracket bracket, Shop shop, double cornerRadius, int side, bool up)
+    /// <summary>A bracket that is not drawn yet, with a lip on its stop flange; null on a flat plate, and where the stop flange is too short for one.</summary>
+    /// <param name="plain">The bracket without.</param>
+    /// <param name="rule">The bend rule of its die.</param>
+    /// <param name="side">1 for the side that the stop's bend runs towards, -1 for the other.</param>
+    /// <param name="up">Whether the lip is bent up.</param>
+    internal static BracketDraft? On(BracketDraft plain, BendRule rule, int side, bool up)
     {
-        var (flat, root, die, stop) = (bracket.Flat, bracket.StopBend!, bracket.Die!, bracket.Stop);
-        var thickness = flat.Thickness;
-        var straight = BracketShape.StraightBesideBend(thickness);
-        var outwards = side * root.Along;
-        var rule = shop.RuleFor(bracket.Stock, die.InsideRadius);
-        var turn = up ? Square : -Square;
-        var allowance = rule.Allowance(turn, die.InsideRadius, thickness);
+        var (sheet, flange) = (plain.Choice.Sheet, plain.Joints.Count);
+        return flange == 0 || plain.LipHeight is not null
+            ? null
+            : With(plain, Beside(
+                plain.Bends[^1], flange, flange + 1, plain.Stop, sheet.StopMetalRadius, sheet.Seat.RoomDiameter, plain.Choice.Die!, sheet.Stock.Thickness, rule, side, up));
+    }
 
-        // Where the lip's bend begins: clear of the stop's metal, of the spanner, and of the ends of the flange's own bend.
-        var from = Math.Max(
-            Math.Max(root.Start.Vector.Dot(outwards), root.End.Vector.Dot(outwards)),
-            stop.Centre.Vector.Dot(outwards) + Math.Max(stop.MetalRadius, bracket.Seat.RoomDiameter / 2 - straight)) + straight + Clear;
-        double near = root.Allowance + straight + Clear, far = root.Depth(stop.Centre) + stop.MetalRadius;
-        if (far - near < 4 * Corner)
+    /// <summary>
+    /// The same with a return flange along the side of a flange before the stop flange: along the neck of the mount flange, from its nearest bolt to the bend, or along the
+    /// middle flange between two parallel bends. Null where that is too short for one, or has one.
+    /// </summary>
+    /// <param name="plain">The bracket without.</param>
+    /// <param name="flange">The flange: 0 for the mount flange.</param>
+    /// <param name="rule">The bend rule of its die.</param>
+    /// <param name="side">1 for the side that the flange's own next bend runs towards, -1 for the other.</param>
+    /// <param name="up">Whether it is bent up.</param>
+    internal static BracketDraft? Along(BracketDraft plain, int flange, BendRule rule, int side, bool up)
+    {
+        if (flange >= plain.Joints.Count || plain.LipHeight is not null || plain.Bends[0].Relief > 0)
         {
             return null;
         }
 
-        FlatPoint At(double distance, double depth) =>
-            root.Start + (distance - root.Start.Vector.Dot(outwards)) * outwards + depth * root.Across;
-        // The strip lies to the left of its line: from start to end turns with the side.
-        var (start, end) = side > 0 ? (At(from, far), At(from, near)) : (At(from, near), At(from, far));
-        var lip = new Bend
+        var (sheet, next, previous) = (plain.Choice.Sheet, plain.Bends[flange], flange > 0 ? plain.Bends[flange - 1] : null);
+        if (previous is not null && Math.Abs(previous.Across.Dot(next.Across) - 1) > DesignTolerance.Cosine)
         {
-            From = stop.Flange, To = flat.FlangeCount, Start = start, End = end, Turn = turn, InsideRadius = die.InsideRadius,
-            Allowance = allowance, Rule = rule,
+            return null;
+        }
+
+        var outwards = side * next.Along;
+        var from = Math.Max(next.Start.Vector.Dot(outwards), next.End.Vector.Dot(outwards));
+        double near, neck;
+        if (previous is not null)
+        {
+            from = Math.Max(from, Math.Max(previous.Start.Vector.Dot(outwards), previous.End.Vector.Dot(outwards)));
+            near = next.Depth(previous.Start) + previous.Allowance + sheet.Straight + Clear;
+            neck = near;
+        }
+        else
+        {
+            // Beside the nearest bolt, and clear of the sockets of all.
+            (near, neck) = (double.NegativeInfinity, double.NegativeInfinity);
+            foreach (var bolt in sheet.Bolts)
+            {
+                var depth = next.Depth(bolt.Centre);
+                (near, neck) = (Math.Max(near, depth), Math.Max(neck, depth + bolt.MetalRadius));
+                from = Math.Max(from, bolt.Centre.Vector.Dot(outwards) + Math.Max(bolt.MetalRadius, bolt.Thread!.SocketDiameter / 2 - sheet.Straight));
+            }
+        }
+
+        var far = -sheet.Straight - Clear;
+        return far - neck < 4 * Corner
+            ? null
+            : With(plain, Strip(
+                next, flange, plain.Joints.Count + 1, outwards, from + sheet.Straight + Clear, near, far, plain.Choice.Die!, sheet.Stock.Thickness, rule, up));
+    }
+
+    private static BracketDraft? With(BracketDraft plain, (Bend Lip, double Height, IReadOnlyList<Disc> Metal)? added) => added is not var (lip, height, metal)
+        ? null
+        : new()
+        {
+            Choice = plain.Choice,
+            Joints = plain.Joints,
+            Discs = [.. plain.Discs, metal],
+            Bends = [.. plain.Bends, lip],
+            Stop = plain.Stop,
+            SeatOnTop = plain.SeatOnTop,
+            LipHeight = height + plain.Choice.Die!.InsideRadius,
         };
 
-        // As high as the die needs to bend it, and no higher: setback (r + t) tan 45° and the flat part.
-        var height = Math.Max(straight + 2 * Corner, die.ShortestFlange(turn) - (die.InsideRadius + thickness) + Clear);
-        var discs = Enumerable.Range(0, flat.FlangeCount + 1)
-            .Select(f => f < flat.FlangeCount
-                ? bracket.Holes.Where(h => h.Flange == f).Select(h => new Disc(h.Centre.Vector, h.MetalRadius)).ToList()
-                : [
-                    new(At(from + allowance + height - Corner, near + Corner).Vector, Corner),
-                    new(At(from + allowance + height - Corner, far - Corner).Vector, Corner),
-                ])
-            .ToArray();
+    private static Bracket? On(Bracket bracket, Shop shop, double cornerRadius, int side, bool up)
+    {
+        var (flat, stop, thickness) = (bracket.Flat, bracket.Stop, bracket.Flat.Thickness);
+        var rule = shop.RuleFor(bracket.Stock, bracket.Die!.InsideRadius);
+        if (Beside(bracket.StopBend!, stop.Flange, flat.FlangeCount, stop.Centre, stop.MetalRadius, bracket.Seat.RoomDiameter, bracket.Die, thickness, rule, side, up)
+            is not var (lip, _, metal))
+        {
+            return null;
+        }
+
+        IReadOnlyList<Disc>[] discs =
+        [
+            .. Enumerable.Range(0, flat.FlangeCount).Select(f => bracket.Holes.Where(h => h.Flange == f).Select(h => new Disc(h.Centre.Vector, h.MetalRadius)).ToList()),
+            metal,
+        ];
         List<Bend> bends = [.. flat.Bends, lip];
-        return BlankOutline.Draw(bends, discs, straight, cornerRadius) is { } outline
+        return BlankOutline.Draw(bends, discs, BracketShape.StraightBesideBend(thickness), cornerRadius) is { } outline
             && BracketShape.WithSlot(outline, stop) is { } finished
                 ? bracket with
                 {
@@ -92,5 +145,51 @@ public static class ReturnLip
                         new FlatPattern { Blank = new(finished, flat.Blank.Holes), Thickness = thickness, Bends = [.. bends] }, bracket.Folded.Flanges[0]),
                 }
                 : null;
+    }
+
+    // The lip's bend, its flat height past the bend, and what must have metal on it; null where the stop flange is too short.
+    private static (Bend Lip, double Height, IReadOnlyList<Disc> Metal)? Beside(
+        Bend root, int flange, int to, FlatPoint stop, double stopMetal, double roomDiameter, PressBrakeDie die, double thickness, BendRule rule, int side, bool up)
+    {
+        var straight = BracketShape.StraightBesideBend(thickness);
+        var outwards = side * root.Along;
+
+        // Where the lip's bend begins: clear of the stop's metal, of the spanner, and of the ends of the flange's own bend.
+        var from = Math.Max(
+            Math.Max(root.Start.Vector.Dot(outwards), root.End.Vector.Dot(outwards)),
+            stop.Vector.Dot(outwards) + Math.Max(stopMetal, roomDiameter / 2 - straight)) + straight + Clear;
+        double near = root.Allowance + straight + Clear, far = root.Depth(stop) + stopMetal;
+        return far - near < 4 * Corner ? null : Strip(root, flange, to, outwards, from, near, far, die, thickness, rule, up);
+    }
+
+    // Outwards from a line so far out along a bend, from one depth past that bend to another.
+    private static (Bend Lip, double Height, IReadOnlyList<Disc> Metal)? Strip(
+        Bend root, int flange, int to, Vector2 outwards, double from, double near, double far, PressBrakeDie die, double thickness, BendRule rule, bool up)
+    {
+        var straight = BracketShape.StraightBesideBend(thickness);
+        var turn = up ? Square : -Square;
+        var allowance = rule.Allowance(turn, die.InsideRadius, thickness);
+        if (!(allowance > 0))
+        {
+            return null;
+        }
+
+        FlatPoint At(double distance, double depth) =>
+            root.Start + (distance - root.Start.Vector.Dot(outwards)) * outwards + depth * root.Across;
+
+        // The strip lies to the left of its line: from start to end turns with the side.
+        var (start, end) = outwards.Dot(root.Along) > 0 ? (At(from, far), At(from, near)) : (At(from, near), At(from, far));
+        var lip = new Bend
+        {
+            From = flange, To = to, Start = start, End = end, Turn = turn, InsideRadius = die.InsideRadius, Allowance = allowance, Rule = rule,
+        };
+
+        // As high as the die needs to bend it, and no higher: setback (r + t) tan 45° and the flat part.
+        var height = Math.Max(straight + 2 * Corner, die.ShortestFlange(turn) - (die.InsideRadius + thickness) + Clear);
+        return (lip, height,
+        [
+            new(At(from + allowance + height - Corner, near + Corner).Vector, Corner),
+            new(At(from + allowance + height - Corner, far - Corner).Vector, Corner),
+        ]);
     }
 }

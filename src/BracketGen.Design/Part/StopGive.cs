@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Shops;
@@ -21,24 +22,44 @@ public static class StopGive
             return 0;
         }
 
-        var lip = bracket.Lip;
-        var bends = lip is null ? flat.Bends : flat.Bends.Remove(lip);
-        var give = Plain(
-            bracket.Stock, bends.AsSpan(), bracket.Stop.Centre, bracket.Stop.MetalRadius,
-            [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new Disc(h.Centre.Vector, h.MetalRadius))],
-            bracket.FoldedSeat.Point, (bend, _) => bracket.Folded.Fold(bend.Middle, 0));
-        if (lip is not null)
+        ImmutableArray<Disc> bolts = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new Disc(h.Centre.Vector, h.MetalRadius))];
+        var (main, seat, stop) = (flat.Bends[..bracket.Stop.Flange], bracket.FoldedSeat.Point, bracket.Stop);
+        ThrottlePoint Foot(Bend bend, int number) => bracket.Folded.Fold(bend.Middle, 0);
+        var give = Plain(bracket.Stock, main.AsSpan(), stop.Centre, stop.MetalRadius, bolts, seat, Foot);
+        return tension * ((bracket.Lip ?? bracket.ReturnFlange) is { } lip
+            ? give - SavedBy(lip, LipHeight(bracket, lip), bracket.Stock, main.AsSpan(), stop.Centre, stop.MetalRadius, bolts, seat, Foot)
+            : give);
+    }
+
+    /// <summary>What a return lip or return flange takes off the give for 1 N (mm/N).</summary>
+    /// <remarks>Integral of M²/EI where it runs: the angle section in place of the plain sheet.</remarks>
+    /// <param name="lip">Its bend.</param>
+    /// <param name="height">Its height over the sheet's face, to its free edge (mm).</param>
+    /// <param name="stock">The sheet.</param>
+    /// <param name="bends">The bends from mount to stop, at least one.</param>
+    /// <param name="stop">Centre of the stop's hole, flat coordinates (mm).</param>
+    /// <param name="stopMetal">Radius of metal around it (mm).</param>
+    /// <param name="bolts">Metal around the bolts, flat coordinates (mm).</param>
+    /// <param name="seat">Where the seat lies in space (mm).</param>
+    /// <param name="foot">Where the middle of a bend's near edge lies in space (mm): of the bend with that number.</param>
+    internal static double SavedBy(
+        Bend lip, double height, Stock stock, ReadOnlySpan<Bend> bends, FlatPoint stop, double stopMetal, IReadOnlyList<Disc> bolts, ThrottlePoint seat,
+        Func<Bend, int, ThrottlePoint> foot)
+    {
+        double Stiffer(double width) => (1 / PlainSection(width, stock.Thickness) - 1 / AngleSection(width, height, stock.Thickness)) / stock.Material.Modulus;
+        if (lip.From == bends.Length)
         {
-            // Integral of M²/EI: the plain sheet from the bend on, the angle section from where the lip begins.
-            var last = bracket.StopBend!;
-            var modulus = bracket.Stock.Material.Modulus;
-            var width = StopFlangeWidth(last, bracket.Stop.MetalRadius);
-            var stiffened = Math.Max(0, last.Depth(bracket.Stop.Centre) - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)));
-            give += Math.Pow(stiffened, 3) / (3 * modulus) * (1 / AngleSection(width, LipHeight(bracket), flat.Thickness)
-                - 1 / PlainSection(width, flat.Thickness));
+            var last = bends[^1];
+            var stiffened = Math.Max(0, last.Depth(stop) - Math.Min(last.Depth(lip.Start), last.Depth(lip.End)));
+            return Math.Pow(stiffened, 3) / 3 * Stiffer(StopFlangeWidth(last, stopMetal));
         }
 
-        return tension * give;
+        // Along what turns before the next bend, as far as it is free.
+        var next = bends[lip.From];
+        var free = lip.From == 0 ? FromBolts(next, bolts) : bends[lip.From - 1].Depth(next.Middle) - bends[lip.From - 1].Allowance;
+        double near = -Math.Max(next.Depth(lip.Start), next.Depth(lip.End)), far = -Math.Min(next.Depth(lip.Start), next.Depth(lip.End));
+        var lever = seat.DistanceTo(foot(next, lip.From));
+        return lever * Math.Max(0, Math.Min(free, far) - near) * Stiffer(next.Length) * lever;
     }
 
     /// <summary>The give for 1 N (mm/N) of a bracket without a lip.</summary>
@@ -67,12 +88,14 @@ public static class StopGive
         return give;
     }
 
+    // Square to the bend; to the nearest bolt whichever way where the bend lies among them.
     private static double FromBolts(Bend bend, IReadOnlyList<Disc> bolts)
     {
+        var line = bend.Relief > 0 ? new LineSegment(bend.Start.Vector, bend.End.Vector) : null;
         var least = double.PositiveInfinity;
         for (var i = 0; i < bolts.Count; i++)
         {
-            least = Math.Min(least, -bend.Depth(new(bolts[i].Centre)) - bolts[i].Radius);
+            least = Math.Min(least, (line?.DistanceTo(bolts[i].Centre) ?? -bend.Depth(new(bolts[i].Centre))) - bolts[i].Radius);
         }
 
         return least;
@@ -94,11 +117,12 @@ public static class StopGive
         return width * Math.Pow(thickness, 3) / 12 + thickness * Math.Pow(height, 3) / 12 + sheet * lip / (sheet + lip) * distance * distance;
     }
 
-    // Over the sheet's face, to the lip's free edge.
-    private static double LipHeight(Bracket bracket)
+    // Over the sheet's face, to the lip's free edge. Other flanges may reach across the lip's line in the flat.
+    private static double LipHeight(Bracket bracket, Bend lip)
     {
-        var lip = bracket.Lip!;
-        var edge = bracket.Flat.Blank.Outline.Segments.Max(s => Math.Max(lip.Depth(new(s.Start)), lip.Depth(new(s.End))));
+        var edge = bracket.Flat.Blank.Outline.Segments
+            .Where(s => bracket.Flat.ZoneOf(new(s.PointAt(0.5))).Flange == lip.To)
+            .Max(s => Math.Max(lip.Depth(new(s.Start)), lip.Depth(new(s.End))));
         return edge - lip.Allowance + lip.InsideRadius;
     }
 }

@@ -9,14 +9,15 @@ namespace BracketGen.Design.Part;
 /// <remarks>
 /// Never turns down a chain of which a bracket comes that costs less than the limit (<see cref="BracketCost"/>). To what
 /// <see cref="CostBound.OfAny"/> knows of any bracket of the sheet it adds what bends that are not square cost, and what each bend's length costs
-/// at least: the longer it is, the more it weighs and the less it gives; the sum has its least where both grow alike.
+/// at least: the longer it is, the more it weighs and the less it gives; the sum has its least where both grow alike. A return lip may take away what the second gives, a
+/// return flange what the first does, but for the price of a bend.
 /// </remarks>
 internal sealed class TwoBendBound
 {
     // Half a degree is what the cost forgives; a little more, so that rounding never makes the bound the stricter of the two.
     private static readonly double Odd = Math.Sin(Angle.FromDegrees(0.51).Radians);
 
-    private readonly double _room, _areaCost, _giveCost, _angleCost, _least, _stop, _straight;
+    private readonly double _room, _areaCost, _giveCost, _angleCost, _bendCost, _least, _stop, _straight;
 
     /// <summary>The bound for a sheet and a place.</summary>
     /// <param name="sheet">The sheet.</param>
@@ -29,6 +30,7 @@ internal sealed class TwoBendBound
         _areaCost = BracketCost.OfSheet(stock.Thickness * stock.Material.Density, stock.Material, sheet.Rates);
         _giveCost = BracketCost.OfGive(tension, sheet.Rates) * StopGive.OfSection(1, 1, stock);
         _angleCost = BracketCost.OfAngle(sheet.Rates);
+        _bendCost = BracketCost.OfBend(sheet.Rates);
         (_stop, _straight, _least) = (sheet.StopMetalRadius, sheet.Straight, CostBound.LeastBendLength(sheet));
     }
 
@@ -44,7 +46,9 @@ internal sealed class TwoBendBound
     /// <param name="free">From the bolts' metal to the first bend (mm), at least the straight edge beside a bend.</param>
     /// <param name="lever">From the first bend's line to the seat (mm), or less.</param>
     /// <param name="past">From the second bend to the stop's centre (mm), at least the straight edge and the stop's metal.</param>
-    public bool Allows(double angles, double free, double lever, double past) => angles + FirstBend(free, lever) + SecondBend(past) < _room;
+    public bool Allows(double angles, double free, double lever, double past) => 
+        // A return lip takes away give of the stop flange, a return flange that of the mount flange, but it is another bend.
+        angles + Math.Min(_bendCost, FirstBend(free, lever)) + Math.Min(_bendCost, SecondBend(past)) < _room;
 
     // Metal: the strip of the bend and of the edges beside it, and the triangle from the bolts' metal to it. Give: the mount flange turned by F times lever.
     private double FirstBend(double free, double lever)

@@ -14,7 +14,7 @@ internal sealed class CandidatePool
     // Room in the order of making for all sketches of one sheet at one place, so that ties fall as if all had been made one after another.
     private const long MostSketches = 1 << 20;
 
-    /// <summary>Largest number of bends.</summary>
+    /// <summary>Largest number of bends, a return lip or return flange not counted.</summary>
     private const int MostBends = 2;
 
     private readonly Job _job;
@@ -111,7 +111,7 @@ internal sealed class CandidatePool
     /// By number of bends, each promising candidate with the adjuster at mid range that is stiffer by a tenth than all lighter ones of as few bends: that
     /// step, or the list fills with twins.
     /// </summary>
-    public IEnumerable<Candidate> Front() => Enumerable.Range(0, MostBends + 1).SelectMany(Front);
+    public IEnumerable<Candidate> Front() => Enumerable.Range(0, MostBends + 2).SelectMany(Front);
 
     /// <summary>Every candidate that can be drawn, by cost.</summary>
     public IReadOnlyList<Candidate> All()
@@ -138,7 +138,8 @@ internal sealed class CandidatePool
     private IEnumerable<Candidate> Front(int bends)
     {
         var queue = new PriorityQueue<Sketch, (double Mass, bool IsDrawn, double Give, double Cost)>();
-        foreach (var sketch in _sheets.Where(s => s.Bends == bends && s.Place.Placement.AdjusterShift == 0 && s.Place.IsGoodEnough).SelectMany(s => s.Sketches))
+        var sketches = _sheets.Where(s => s.Place.Placement.AdjusterShift == 0 && s.Place.IsGoodEnough).SelectMany(s => s.Sketches);
+        foreach (var sketch in sketches.Where(s => s.Draft.Bends.Length == bends))
         {
             queue.Enqueue(sketch, (CostBound.LeastMass(sketch.Draft), false, sketch.Give, 0));
         }

@@ -15,10 +15,10 @@ public static class Designer
     /// Solves <paramref name="job"/>: the bracket that was chosen for it, or the cheapest that passes every check; where none passes, the one nearest to it.
     /// </summary>
     /// <param name="job">The job.</param>
-    /// <param name="effort">How far the search goes; null for all that <c>make</c> looks at.</param>
+    /// <param name="effort">How far the search goes; null for all brackets worth offering, without their strength, which is then not known.</param>
     /// <param name="choice">Number of the offer to take, 1 for the best; the last one where there are not so many. Counts only where the job has none chosen.</param>
     public static Solution Solve(Job job, SearchEffort? effort = null, int choice = 1) =>
-        AsMeasured(job, SolveTurned(job.OpeningCounterClockwise(), effort ?? SearchEffort.Whole, choice));
+        AsMeasured(job, SolveTurned(job.OpeningCounterClockwise(), effort ?? SearchEffort.WithoutStrength with { WithOthers = true }, choice));
 
     /// <summary>A solution of <paramref name="job"/> opening counter-clockwise, in the frame as measured.</summary>
     internal static Solution AsMeasured(Job job, Solution turned) => job.Body.Turned(turned) with { Job = job };

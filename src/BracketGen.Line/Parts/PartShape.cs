@@ -41,7 +41,7 @@ public sealed record PartShape(
             ],
             [
                 .. bracket.Flat.Bends.Select(b => new PartBend(
-                    b.From, b.To, b.Start.X, b.Start.Y, b.End.X, b.End.Y, b.Turn.Radians, b.InsideRadius, b.Allowance)),
+                    b.From, b.To, b.Start.X, b.Start.Y, b.End.X, b.End.Y, b.Turn.Radians, b.InsideRadius, b.Allowance, b.Relief)),
             ],
             [
                 frame.Origin.X, frame.Origin.Y, frame.Origin.Z, frame.X.X, frame.X.Y, frame.X.Z, frame.Z.X, frame.Z.Y, frame.Z.Z,
@@ -83,6 +83,7 @@ public sealed record PartShape(
                     Turn = new(b.Turn),
                     InsideRadius = b.InsideRadius,
                     Allowance = b.Allowance,
+                    Relief = b.Relief,
                     Rule = family.Shop.RuleFor(stock, b.InsideRadius),
                 }),
             ],
@@ -106,4 +107,4 @@ public sealed record PartHole(
 
 /// <summary>A bend of a part.</summary>
 public sealed record PartBend(
-    int From, int To, double StartX, double StartY, double EndX, double EndY, double Turn, double InsideRadius, double Allowance);
+    int From, int To, double StartX, double StartY, double EndX, double EndY, double Turn, double InsideRadius, double Allowance, double Relief);

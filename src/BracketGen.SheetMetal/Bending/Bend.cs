@@ -45,6 +45,9 @@ public sealed record Bend
     /// <summary>Where the allowance comes from.</summary>
     public required BendRule Rule { get; init; }
 
+    /// <summary>Width of the relief cuts beside its ends (mm): beyond them the flange that stays runs on, past the bend's line. 0 where nothing of it lies beside the bend.</summary>
+    public double Relief { get; init; }
+
     /// <summary>Whether the bend goes up, towards the reader of the flat pattern.</summary>
     public bool IsUp => Turn.Radians > 0;
 
@@ -60,6 +63,22 @@ public sealed record Bend
 
     /// <summary>How far (mm) a flat point lies across the strip's near edge; above <see cref="Allowance"/> it is past the bend.</summary>
     public double Depth(FlatPoint flat) => (flat - Start).Dot(Across);
+
+    /// <summary>
+    /// How far (mm) a flat point lies in what the bend turns: its depth or, where relief cuts set that apart, its distance from the middle of the nearer cut
+    /// if that is less. Negative in what stays.
+    /// </summary>
+    public double Beyond(FlatPoint flat)
+    {
+        var depth = Depth(flat);
+        if (Relief <= 0)
+        {
+            return depth;
+        }
+
+        var along = (flat - Start).Dot(Along);
+        return Math.Min(depth, Math.Min(along, Length - along) + Relief / 2);
+    }
 
     /// <summary>The middle of the strip, where the bend line is drawn, from one end to the other.</summary>
     public (FlatPoint Start, FlatPoint End) CentreLine => (Start + Allowance / 2 * Across, End + Allowance / 2 * Across);

@@ -12,7 +12,9 @@ public static class BlankOutline
     /// <remarks>
     /// Each flange is the tangent outline of its discs and of the ends of its bends. Over a bend, and for
     /// <paramref name="straight"/> on either side, the edges run square to it, so that they become circles and lines in the
-    /// bent part and no relief cut is needed. The corners where they meet the flanges are rounded, both ways.
+    /// bent part and no relief cut is needed. The corners where they meet the flanges are rounded, both ways. A bend with a
+    /// <see cref="Bend.Relief"/> makes a flange between wings of the one that stays: from the straight edge on, a cut with a round bottom runs beside it to the edge,
+    /// and what lay beyond its end is cut away.
     /// </remarks>
     /// <param name="bends">The bends; bend i makes flange i + 1.</param>
     /// <param name="discs">What must have metal on each flange, flat coordinates (mm).</param>
@@ -56,7 +58,8 @@ public static class BlankOutline
                 {
                     var disc = discs[flange][k];
                     var depth = bend.Depth(new(disc.Centre));
-                    if ((own && depth + disc.Radius > before) || (hangs && depth - disc.Radius < behind))
+                    if ((own && depth + disc.Radius > before && !IsBesideNotch(bend, disc)) || (hangs && depth - disc.Radius < behind)
+                        || (own && bend.Relief > 0 && ReachesRelief(bend, disc, straight)) || (hangs && bend.Relief > 0 && ReachesWings(bend, disc)))
                     {
                         return false;
                     }
@@ -84,6 +87,28 @@ public static class BlankOutline
 
         return true;
     }
+
+    // In a wing: clear of the notch over its whole depth.
+    private static bool IsBesideNotch(Bend bend, Disc disc)
+    {
+        var along = AlongOf(bend, disc.Centre);
+        return bend.Relief > 0
+            && (along - disc.Radius >= bend.Length + bend.Relief - Tolerance.OnLimit || along + disc.Radius <= -bend.Relief + Tolerance.OnLimit);
+    }
+
+    // Into the round bottom of a cut.
+    private static bool ReachesRelief(Bend bend, Disc disc, double straight) =>
+        ((FlatPoint[])[bend.Start - bend.Relief / 2 * bend.Along, bend.End + bend.Relief / 2 * bend.Along])
+            .Any(e => NearEnd(bend, e, straight).Vector.DistanceTo(disc.Centre) < disc.Radius + bend.Relief / 2 - Tolerance.OnLimit);
+
+    // What hangs on the bend is no wider than it.
+    private static bool ReachesWings(Bend bend, Disc disc)
+    {
+        var along = AlongOf(bend, disc.Centre);
+        return along - disc.Radius < -Tolerance.OnLimit || along + disc.Radius > bend.Length + Tolerance.OnLimit;
+    }
+
+    private static double AlongOf(Bend bend, Vector2 point) => (point - bend.Start.Vector).Dot(bend.Along);
 
     private static bool HangsOn(IReadOnlyList<Bend> bends, int flange, Bend bend)
     {
@@ -162,6 +187,13 @@ public static class BlankOutline
 
         var whole = TangentOutline.Around(all);
         flanges[flange] = whole;
+        if (own is [{ Relief: > 0 } notched] && hangsOn is null)
+        {
+            all.AddRange(RoundCuts(notched, discs[flange], whole, straight));
+            whole = flanges[flange] = TangentOutline.Around(all);
+            return Around(notched.To, notched, bends, discs, straight, corners, flanges) is { } tab ? Notched(whole, notched, tab, straight, corners) : null;
+        }
+
         var outline = whole.Segments.ToList();
         if (hangsOn is not null)
         {
@@ -194,6 +226,112 @@ public static class BlankOutline
         return outline;
     }
 
+    // Metal as wide as the straight edge round the bottom of each cut: on the sides that have a wing, or metal beside the bend's end anyway.
+    private static IEnumerable<Disc> RoundCuts(Bend bend, IReadOnlyList<Disc> discs, Contour whole, double straight)
+    {
+        foreach (var (end, side) in new[] { (bend.Start, -1), (bend.End, 1) })
+        {
+            var corner = NearEnd(bend, end, straight).Vector;
+            var hasWing = discs.Any(d => IsBesideNotch(bend, d) && side * (AlongOf(bend, d.Centre) - bend.Length / 2) > 0);
+            if (hasWing || whole.Segments.All(s => s.Start.DistanceTo(corner) >= Tolerance.Point))
+            {
+                yield return new(corner + side * bend.Relief / 2 * bend.Along, bend.Relief / 2 + straight);
+            }
+        }
+    }
+
+    // Round a flange that has the one bent from it between its wings: from where the cut on the left leaves it to where the cut on the right does.
+    private static List<Segment>? Notched(Contour whole, Bend bend, List<Segment> tab, double straight, HashSet<Vector2> corners)
+    {
+        Vector2 right = NearEnd(bend, bend.End, straight).Vector, left = NearEnd(bend, bend.Start, straight).Vector;
+        Vector2 farEnd = FarEnd(bend, bend.End, straight).Vector, farStart = FarEnd(bend, bend.Start, straight).Vector;
+        if (SideOf(whole, right, bend.Relief * bend.Along, bend.Across, isEnd: true) is not var (enter, into, rightWing)
+            || SideOf(whole, left, -bend.Relief * bend.Along, bend.Across, isEnd: false) is not var (leave, out_, leftWing) || !(rightWing || leftWing))
+        {
+            return null;
+        }
+
+        var segments = whole.Segments;
+        var outline = new List<Segment>();
+        if (enter == leave && into > out_)
+        {
+            AddPart(outline, segments[enter], out_, into);
+        }
+        else
+        {
+            AddPart(outline, segments[leave], out_, 1);
+            for (var i = (leave + 1) % segments.Length; i != enter; i = (i + 1) % segments.Length)
+            {
+                outline.Add(segments[i]);
+            }
+
+            AddPart(outline, segments[enter], 0, into);
+        }
+
+        if (outline.Count == 0)
+        {
+            return null;
+        }
+
+        Vector2 first = outline[0].Start, last = outline[^1].End;
+        corners.UnionWith([first, last, farEnd, farStart]);
+        if (rightWing)
+        {
+            outline.Add(new LineSegment(last, right + bend.Relief * bend.Along));
+            outline.Add(new ArcSegment(right + bend.Relief / 2 * bend.Along, bend.Relief / 2, bend.Along.Polar, -Angle.Straight));
+        }
+
+        outline.Add(new LineSegment(right, farEnd));
+        outline.AddRange(tab);
+        outline.Add(new LineSegment(farStart, left));
+        if (leftWing)
+        {
+            outline.Add(new ArcSegment(left - bend.Relief / 2 * bend.Along, bend.Relief / 2, bend.Along.Polar, -Angle.Straight));
+            outline.Add(new LineSegment(left - bend.Relief * bend.Along, first));
+        }
+
+        return outline;
+    }
+
+    // Where the flange that stays ends beside the notch: at the bend's own corner, or where the far side of the cut leaves it. Null where a cut begins off the flange.
+    private static (int Index, double Fraction, bool IsWing)? SideOf(Contour whole, Vector2 corner, Vector2 over, Vector2 across, bool isEnd)
+    {
+        for (var i = 0; i < whole.Segments.Length; i++)
+        {
+            if ((isEnd ? whole.Segments[i].End : whole.Segments[i].Start).DistanceTo(corner) < Tolerance.Point)
+            {
+                return (i, isEnd ? 1 : 0, false);
+            }
+        }
+
+        var from = corner + over;
+        if (!whole.Contains(from))
+        {
+            return null;
+        }
+
+        for (var i = 0; i < whole.Segments.Length; i++)
+        {
+            foreach (var (fraction, along) in whole.Segments[i].CrossingsWithLine(from, across))
+            {
+                if (along > Tolerance.Point)
+                {
+                    return (i, fraction, true);
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static void AddPart(List<Segment> outline, Segment segment, double from, double to)
+    {
+        if ((to - from) * segment.Length > Tolerance.Point)
+        {
+            outline.Add(segment.Part(from, to));
+        }
+    }
+
     private static FlatPoint NearEnd(Bend bend, FlatPoint end, double straight) => end - straight * bend.Across;
 
     private static FlatPoint FarEnd(Bend bend, FlatPoint end, double straight) => end + (bend.Allowance + straight) * bend.Across;
@@ -215,7 +353,7 @@ public static class BlankOutline
             Segment before = contour.Segments[i], after = contour.Segments[(i + 1) % contour.Segments.Length];
             var turn = (after.StartTangent.Polar - before.EndTangent.Polar).Normalised.Magnitude;
             var tangent = Math.Tan(turn.Radians / 2);
-            var room = 0.999 * Math.Min(straight, Math.Min(before.Length, after.Length));
+            var room = 0.999 * Math.Min(straight, Math.Min(RoomOn(before, before.Start), RoomOn(after, after.End)));
             if (tangent > Tolerance.Smooth && radius > Tolerance.Point && Fillet.Round(contour, i, Math.Min(radius, room / tangent)) is { } rounded)
             {
                 contour = rounded;
@@ -223,6 +361,9 @@ public static class BlankOutline
         }
 
         return JoinLines(contour);
+
+        // An edge with another corner at its other end is shared with it.
+        double RoomOn(Segment edge, Vector2 otherEnd) => corners.Any(c => c.DistanceTo(otherEnd) < Tolerance.Point) ? edge.Length / 2 : edge.Length;
     }
 
     private static Contour JoinLines(Contour contour)

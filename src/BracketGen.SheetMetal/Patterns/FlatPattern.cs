@@ -49,13 +49,12 @@ public sealed record FlatPattern
                 continue;
             }
 
-            var depth = bend.Depth(flat);
-            if (depth <= 0)
+            if (bend.Beyond(flat) <= 0)
             {
                 continue;
             }
 
-            if (depth < bend.Allowance)
+            if (bend.Depth(flat) < bend.Allowance)
             {
                 return (flange, bend);
             }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using BracketGen.Geometry;
-using BracketGen.Strength.Elements;
 using BracketGen.Strength.Model;
 using BracketGen.Strength.Solving;
 
@@ -9,21 +9,20 @@ namespace BracketGen.Strength.Analysis;
 /// <summary>A model whose stiffness is assembled and factorised: any number of load sets and modes follow cheaply.</summary>
 public sealed class ShellSystem
 {
-    private const int Block = BlockMatrix.Block;
+    private const int Block = Block6.Order;
 
     private readonly ShellModel _model;
-    private readonly BlockMatrix _stiffness;
+    private readonly FreeNodes _free;
     private readonly SparseCholesky _factor;
-    private readonly bool[] _held;
-    private readonly double[] _values;
+    private readonly double[]? _fromGiven;
+    private BlockMatrix? _mass;
 
-    private ShellSystem(ShellModel model, BlockMatrix stiffness, SparseCholesky factor, bool[] held, double[] values)
+    private ShellSystem(ShellModel model, FreeNodes free, SparseCholesky factor, double[]? fromGiven)
     {
         _model = model;
-        _stiffness = stiffness;
+        _free = free;
         _factor = factor;
-        _held = held;
-        _values = values;
+        _fromGiven = fromGiven;
     }
 
     /// <summary>Numbers in the triangular factor: what a solution costs.</summary>
@@ -33,37 +32,120 @@ public sealed class ShellSystem
     /// <exception cref="NotHeldException">The part can move without being bent.</exception>
     public static ShellSystem Factorise(ShellModel model)
     {
-        var (nodes, triangles) = model.Mesh;
-        var stiffness = BlockMatrix.For(nodes.Length, triangles);
-        Span<double> k = stackalloc double[ShellTriangle.Size * ShellTriangle.Size];
-        foreach (var t in triangles)
-        {
-            ShellTriangle.Stiffness(new(nodes[t.A].Vector, nodes[t.B].Vector, nodes[t.C].Vector), model.Thickness, model.Material, k);
-            stiffness.Add(t, k);
-        }
-
-        var held = new bool[nodes.Length * Block];
-        var values = new double[held.Length];
-        foreach (var h in model.Held)
-        {
-            held[h.Node * Block + (int)h.Freedom] = true;
-            values[h.Node * Block + (int)h.Freedom] = h.Value;
-        }
-
+        var free = new FreeNodes(model);
+        var (stiffness, fromGiven) = Assembly.Stiffness(model, free);
         try
         {
-            return new(model, stiffness, SparseCholesky.Factorise(stiffness.Without(held, 1)), held, values);
+            return new(model, free, SparseCholesky.Factorise(stiffness), fromGiven);
         }
         catch (SingularSystemException e)
         {
-            throw new NotHeldException(nodes[e.Node], e);
+            throw new NotHeldException(model.Mesh.Nodes[free.NodeOf(e.Node)], e);
         }
     }
 
     /// <summary>Displacements, stresses and reactions under <paramref name="loads"/> and the model's given displacements.</summary>
     public StaticSolution Solve(IEnumerable<NodalLoad> loads)
     {
-        var force = new double[_held.Length];
+        var force = ForcesOf(loads);
+        var right = force;
+        if (_fromGiven is not null)
+        {
+            right = [.. force];
+            for (var i = 0; i < right.Length; i++)
+            {
+                right[i] -= _fromGiven[i];
+            }
+        }
+
+        // A held freedom gives zero here and its value below.
+        var part = _free.Reduced(right);
+        _factor.Solve(part);
+        return SolutionOf(part, force);
+    }
+
+    /// <summary>The responses to several sets of loads, to be combined: what the free nodes do. Given displacements are left out.</summary>
+    internal UnitResponses Unit(params ReadOnlySpan<IEnumerable<NodalLoad>> loads)
+    {
+        var (forces, parts) = (new double[loads.Length][], new double[loads.Length][]);
+        for (var i = 0; i < loads.Length; i++)
+        {
+            forces[i] = ForcesOf(loads[i]);
+            parts[i] = _free.Reduced(forces[i]);
+        }
+
+        double[][] right = [.. parts.Select(p => p.AsSpan().ToArray())];
+        _factor.Solve(parts);
+        return new(forces, right, parts);
+    }
+
+    /// <summary>The response to a combination of loads whose responses are known.</summary>
+    internal StaticSolution Combine(UnitResponses unit, params ReadOnlySpan<double> factors)
+    {
+        var (part, force) = (new double[unit.Vectors[0].Length], new double[unit.Loads[0].Length]);
+        for (var i = 0; i < factors.Length; i++)
+        {
+            FrontKernel.Subtract(part, unit.Vectors[i], -factors[i]);
+            FrontKernel.Subtract(force, unit.Loads[i], -factors[i]);
+        }
+
+        return SolutionOf(part, force);
+    }
+
+    /// <summary>The first natural frequency is never above this (Hz): Rayleigh's quotient over the responses to loads.</summary>
+    internal double FirstFrequencyAtMost(UnitResponses unit) => FrequencyOf(RitzValue.Lowest(unit.Vectors, unit.Forces, Mass));
+
+    /// <summary>
+    /// The responses to the inertia of shapes near the lowest modes, with a little of everything else: their quotient lies closer above the first frequency, and the
+    /// modes are soon found from them.
+    /// </summary>
+    internal UnitResponses NearModes(UnitResponses unit)
+    {
+        var forces = BlockLanczos.Forces(Mass, unit.Vectors);
+        double[][] vectors = [.. forces.Select(f => f.AsSpan().ToArray())];
+        _factor.Solve(vectors);
+        return new([], forces, vectors);
+    }
+
+    /// <summary>The lowest <paramref name="count"/> natural vibrations, slowest first.</summary>
+    /// <exception cref="InvalidOperationException">The material has no density.</exception>
+    public ImmutableArray<Mode> LowestModes(int count) => LowestModes(count, null);
+
+    /// <summary>The same, from shapes of <see cref="NearModes"/>.</summary>
+    internal ImmutableArray<Mode> LowestModes(int count, UnitResponses? near)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        double[][]? start = near is null ? null : [.. near.Vectors.Select(v => v.AsSpan().ToArray())];
+        var (values, vectors) = BlockLanczos.Lowest(_factor, Mass, count, start);
+        return [.. values.Select((v, i) => ToMode(FrequencyOf(v), _free.Whole(vectors[i])))];
+    }
+
+    private StaticSolution SolutionOf(double[] part, double[] force)
+    {
+        var u = _free.Whole(part);
+        for (var i = 0; i < u.Length; i++)
+        {
+            u[i] += _free.Given[i];
+        }
+
+        // Without the factor, so that a solution that is kept does not keep it.
+        var (model, free, count) = (_model, _free, _model.Mesh.Nodes.Length);
+        return new(Vectors(u, 0, count), Vectors(u, 3, count), StressRecovery.AtNodes(model, free, u), () =>
+        {
+            var reaction = Assembly.Reactions(model, free, u, force);
+            return [.. Enumerable.Range(0, count).Where(free.HasHeld).Select(n => new NodalLoad(n, At(reaction, n * Block), At(reaction, n * Block + 3)))];
+        });
+    }
+
+    private static double FrequencyOf(double eigenvalue) => Math.Sqrt(eigenvalue) / (2 * Math.PI);
+
+    private BlockMatrix Mass => _mass ??= _model.Material.Density > 0
+        ? Assembly.Mass(_model, _free)
+        : throw new InvalidOperationException("Natural frequencies need the material's density.");
+
+    private double[] ForcesOf(IEnumerable<NodalLoad> loads)
+    {
+        var force = new double[_model.Mesh.Nodes.Length * Block];
         foreach (var load in loads)
         {
             var at = load.Node * Block;
@@ -75,79 +157,50 @@ public sealed class ShellSystem
             force[at + 5] += load.Moment.Z;
         }
 
-        // Given displacements go to the right-hand side; a held freedom then gives zero here and its value below.
-        var u = new double[force.Length];
-        _stiffness.Multiply(_values, u);
-        for (var i = 0; i < u.Length; i++)
-        {
-            u[i] = _held[i] ? 0 : force[i] - u[i];
-        }
-
-        _factor.Solve(u);
-        for (var i = 0; i < u.Length; i++)
-        {
-            u[i] += _values[i];
-        }
-
-        var reaction = new double[u.Length];
-        _stiffness.Multiply(u, reaction);
-        for (var i = 0; i < u.Length; i++)
-        {
-            reaction[i] = _held[i] ? reaction[i] - force[i] : 0;
-        }
-
-        var count = _model.Mesh.Nodes.Length;
-        return new(
-            [.. Enumerable.Range(0, count).Select(n => At(u, n * Block))],
-            [.. Enumerable.Range(0, count).Select(n => At(u, n * Block + 3))],
-            StressRecovery.AtNodes(_model, u),
-            [.. Enumerable.Range(0, count)
-                .Where(n => _held.AsSpan(n * Block, Block).Contains(true))
-                .Select(n => new NodalLoad(n, At(reaction, n * Block), At(reaction, n * Block + 3)))]);
-    }
-
-    /// <summary>The lowest <paramref name="count"/> natural vibrations, slowest first.</summary>
-    /// <exception cref="InvalidOperationException">The material has no density.</exception>
-    public ImmutableArray<Mode> LowestModes(int count)
-    {
-        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
-        if (!(_model.Material.Density > 0))
-        {
-            throw new InvalidOperationException("Natural frequencies need the material's density.");
-        }
-
-        var (nodes, triangles) = _model.Mesh;
-        var mass = BlockMatrix.For(nodes.Length, triangles);
-        Span<double> m = stackalloc double[ShellTriangle.Size * ShellTriangle.Size];
-        foreach (var t in triangles)
-        {
-            ShellTriangle.Mass(new(nodes[t.A].Vector, nodes[t.B].Vector, nodes[t.C].Vector), _model.Thickness, _model.Material, m);
-            mass.Add(t, m);
-        }
-
-        foreach (var point in _model.Masses)
-        {
-            mass.AddToDisplacements(point.Node, point.Mass);
-        }
-
-        var (values, vectors) = BlockLanczos.Lowest(_factor, mass.Without(_held, 0), count);
-        return [.. values.Select((v, i) => ToMode(Math.Sqrt(v) / (2 * Math.PI), vectors[i]))];
+        return force;
     }
 
     private static Mode ToMode(double frequency, double[] vector)
     {
-        var shape = Enumerable.Range(0, vector.Length / Block).Select(n => At(vector, n * Block)).ToArray();
+        var shape = new Vector3[vector.Length / Block];
+        Vector3 most = default;
+        for (var n = 0; n < shape.Length; n++)
+        {
+            shape[n] = At(vector, n * Block);
+            most = shape[n].Length > most.Length ? shape[n] : most;
+        }
 
         // The sign is made the same every time: the node that moves most moves forward along its main axis.
-        var most = shape.MaxBy(s => s.Length);
         var main = Math.Abs(most.X) >= Math.Abs(most.Y) ? most.X : most.Y;
         main = Math.Abs(most.Z) > Math.Abs(main) ? most.Z : main;
         var scale = Math.CopySign(most.Length, main);
-        return new(frequency, [.. shape.Select(s => s / scale)]);
+        for (var n = 0; n < shape.Length; n++)
+        {
+            shape[n] /= scale;
+        }
+
+        return new(frequency, ImmutableCollectionsMarshal.AsImmutableArray(shape));
+    }
+
+    private static ImmutableArray<Vector3> Vectors(double[] u, int from, int count)
+    {
+        var vectors = new Vector3[count];
+        for (var n = 0; n < count; n++)
+        {
+            vectors[n] = At(u, n * Block + from);
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(vectors);
     }
 
     private static Vector3 At(double[] u, int i) => new(u[i], u[i + 1], u[i + 2]);
 }
+
+/// <summary>What the free nodes do under several sets of loads.</summary>
+/// <param name="Loads">The loads on all nodes, six numbers a node; empty where they were not given so.</param>
+/// <param name="Forces">The loads on the free nodes.</param>
+/// <param name="Vectors">Their displacements and rotations.</param>
+internal sealed record UnitResponses(double[][] Loads, double[][] Forces, double[][] Vectors);
 
 /// <summary>One natural vibration of the held part, without damping.</summary>
 /// <param name="Frequency">Natural frequency (Hz).</param>

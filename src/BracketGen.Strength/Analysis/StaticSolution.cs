@@ -5,38 +5,71 @@ using BracketGen.Strength.Model;
 namespace BracketGen.Strength.Analysis;
 
 /// <summary>How the part responds to one set of loads.</summary>
-/// <remarks>One entry a node in every list.</remarks>
-/// <param name="Displacements">Displacements (mm).</param>
-/// <param name="Rotations">Rotations (rad), right-hand rule.</param>
-/// <param name="Stresses">Stresses (MPa).</param>
-/// <param name="Reactions">What the supports push back with, for each node that has a held freedom.</param>
-public sealed record StaticSolution(
-    ImmutableArray<Vector3> Displacements,
-    ImmutableArray<Vector3> Rotations,
-    ImmutableArray<NodeStress> Stresses,
-    ImmutableArray<NodalLoad> Reactions) : IMirrored<StaticSolution>
+/// <remarks>One entry a node in every list but that of reactions.</remarks>
+public sealed record StaticSolution : IMirrored<StaticSolution>
 {
+    private readonly Lazy<ImmutableArray<NodalLoad>> _reactions;
+
+    internal StaticSolution(
+        ImmutableArray<Vector3> displacements, ImmutableArray<Vector3> rotations, ImmutableArray<NodeStress> stresses, Func<ImmutableArray<NodalLoad>> reactions) =>
+        (Displacements, Rotations, Stresses, _reactions) = (displacements, rotations, stresses, new(reactions));
+
+    /// <summary>Displacements (mm).</summary>
+    public ImmutableArray<Vector3> Displacements { get; }
+
+    /// <summary>Rotations (rad), right-hand rule.</summary>
+    public ImmutableArray<Vector3> Rotations { get; }
+
+    /// <summary>Stresses (MPa).</summary>
+    public ImmutableArray<NodeStress> Stresses { get; }
+
+    /// <summary>What the supports push back with, for each node that has a held freedom; found when first asked for.</summary>
+    public ImmutableArray<NodalLoad> Reactions => _reactions.Value;
+
     /// <summary>The response to the same loads times <paramref name="factor"/>, if only they displaced anything.</summary>
     /// <param name="factor">Zero or more.</param>
     public StaticSolution Times(double factor) => new(
-        [.. Displacements.Select(d => factor * d)],
-        [.. Rotations.Select(r => factor * r)],
-        [.. Stresses.Select(s => new NodeStress(factor * s.Top, factor * s.Bottom))],
-        [.. Reactions.Select(r => new NodalLoad(r.Node, factor * r.Force, factor * r.Moment))]);
+        Each(Displacements, d => factor * d),
+        Each(Rotations, r => factor * r),
+        Each(Stresses, s => new NodeStress(factor * s.Top, factor * s.Bottom)),
+        () => Each(Reactions, r => new NodalLoad(r.Node, factor * r.Force, factor * r.Moment)));
 
     /// <inheritdoc/>
     /// <remarks>Stresses stay: top is the same side of the sheet (<see cref="ShellMesh.Mirrored"/>).</remarks>
     public StaticSolution Mirrored() => new(
-        [.. Displacements.Select(d => d.MirroredInY)],
-        [.. Rotations.Select(r => -r.MirroredInY)],
+        Each(Displacements, d => d.MirroredInY),
+        Each(Rotations, r => -r.MirroredInY),
         Stresses,
-        [.. Reactions.Select(r => r.Mirrored())]);
+        () => Each(Reactions, r => r.Mirrored()));
 
     /// <summary>The maximum von Mises stress of any node on either surface (MPa).</summary>
     public double LargestStress => Stresses[MostStressed].Largest;
 
-    /// <summary>The node where it is.</summary>
-    public int MostStressed => Enumerable.Range(0, Stresses.Length).MaxBy(n => Stresses[n].Largest);
+    /// <summary>The node where it is; the first of several.</summary>
+    public int MostStressed
+    {
+        get
+        {
+            var most = 0;
+            for (var n = 1; n < Stresses.Length; n++)
+            {
+                most = Stresses[n].Largest > Stresses[most].Largest ? n : most;
+            }
+
+            return most;
+        }
+    }
+
+    private static ImmutableArray<T> Each<T>(ImmutableArray<T> from, Func<T, T> change)
+    {
+        var to = ImmutableArray.CreateBuilder<T>(from.Length);
+        foreach (var one in from)
+        {
+            to.Add(change(one));
+        }
+
+        return to.MoveToImmutable();
+    }
 }
 
 /// <summary>Von Mises stress at a node on both surfaces of the sheet.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Geometry;
 using BracketGen.Strength.Elements;
 using BracketGen.Strength.Model;
 
@@ -8,22 +9,21 @@ namespace BracketGen.Strength.Analysis;
 internal static class StressRecovery
 {
     /// <summary>Von Mises stresses at the nodes; <paramref name="u"/> holds six freedoms a node.</summary>
-    public static ImmutableArray<NodeStress> AtNodes(ShellModel model, double[] u)
+    public static ImmutableArray<NodeStress> AtNodes(ShellModel model, FreeNodes free, double[] u)
     {
-        var (nodes, triangles) = model.Mesh;
+        ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
+        ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
 
         // Twelve stress components a node (six for each surface, xx yy zz xy yz zx) and the weight.
         var sums = new double[nodes.Length * 13];
         Span<double> all = stackalloc double[18], local = stackalloc double[18], membrane = stackalloc double[9], plate = stackalloc double[9];
-        Span<double> b = stackalloc double[27], e = stackalloc double[9], strain = stackalloc double[3], bend = stackalloc double[3];
+        Span<double> strains = stackalloc double[9], bends = stackalloc double[9], e = stackalloc double[9];
         OptMembrane.PlaneStress(model.Material, e);
-        var freedomsHeld = new HashSet<(int, Freedom)>(model.Held.Select(h => (h.Node, h.Freedom)));
-        bool Clamped(int node) => Enumerable.Range(0, 6).All(f => freedomsHeld.Contains((node, (Freedom)f)));
-        var clamped = new HashSet<int>(model.Held.Select(h => h.Node).Distinct().Where(Clamped));
+        var noneIsFree = free.Pattern.Nodes == 0;
         foreach (var t in triangles)
         {
             // The sheet under a washer has no stress here; at the washer's rim it must not water down the mean.
-            if (clamped.Contains(t.A) && clamped.Contains(t.B) && clamped.Contains(t.C) && clamped.Count < nodes.Length)
+            if (free.IsAtRest(t) && !noneIsFree)
             {
                 continue;
             }
@@ -37,13 +37,11 @@ internal static class StressRecovery
             ShellTriangle.ToLocal(g, all, local);
             ShellTriangle.Membrane(local, membrane);
             ShellTriangle.Plate(local, plate);
+            OptMembrane.CornerStrains(g, model.Material, membrane, strains);
+            DkmtPlate.CornerCurvatures(g, model.Thickness, model.Material, plate, bends);
             for (var corner = 0; corner < 3; corner++)
             {
-                double z1 = corner == 0 ? 1 : 0, z2 = corner == 1 ? 1 : 0, z3 = corner == 2 ? 1 : 0;
-                OptMembrane.Strain(g, model.Material, z1, z2, z3, b);
-                Multiply(b, membrane, strain);
-                DkmtPlate.Curvature(g, model.Thickness, model.Material, z1, z2, z3, b);
-                Multiply(b, plate, bend);
+                ReadOnlySpan<double> strain = strains.Slice(3 * corner, 3), bend = bends.Slice(3 * corner, 3);
                 var sum = sums.AsSpan(13 * t[corner], 13);
                 sum[12] += g.Area;
                 for (var surface = 0; surface < 2; surface++)
@@ -64,20 +62,6 @@ internal static class StressRecovery
         }
 
         return result.MoveToImmutable();
-    }
-
-    private static void Multiply(ReadOnlySpan<double> b, ReadOnlySpan<double> nine, Span<double> three)
-    {
-        for (var i = 0; i < 3; i++)
-        {
-            var s = 0.0;
-            for (var c = 0; c < 9; c++)
-            {
-                s += b[9 * i + c] * nine[c];
-            }
-
-            three[i] = s;
-        }
     }
 
     private static void AddTensor(in LocalTriangle g, double sx, double sy, double sxy, Span<double> sum)

@@ -9,38 +9,45 @@ namespace BracketGen.Strength.Elements;
 /// </remarks>
 internal static class PlateMass
 {
-    // Weight and three triangle coordinates of each point.
-    private static readonly double[] Points = MakePoints();
+    // The mean over the triangle of the products of its nine polynomials: at each corner z + z²(z_j + z_k) - z(z_j² + z_k²), and z² z_j and z² z_k
+    // with half the bubble. They are the same for every triangle.
+    private static readonly double[] Products = MakeProducts();
 
-    /// <summary>Adds the 9 x 9 mass for freedoms (w, θx, θy) a corner to <paramref name="m"/>.</summary>
+    /// <summary>Fills <paramref name="m"/> with the 9 x 9 mass for freedoms (w, θx, θy) a corner.</summary>
     /// <param name="g">The triangle.</param>
     /// <param name="perArea">Mass per area (tonne/mm²).</param>
     /// <param name="rotaryPerArea">Rotary inertia per area (tonne).</param>
-    /// <param name="m">9 x 9, rows first.</param>
-    public static void Add(in LocalTriangle g, double perArea, double rotaryPerArea, Span<double> m)
+    /// <param name="m">9 x 9, as <see cref="Rows"/> pads it.</param>
+    public static void Fill(in LocalTriangle g, double perArea, double rotaryPerArea, Span<double> m)
     {
-        ReadOnlySpan<double> x = [0, g.X2, g.X3], y = [0, 0, g.Y3];
-        Span<double> n = stackalloc double[9];
-        for (var p = 0; p < Points.Length; p += 4)
-        {
-            var weight = Points[p] * g.Area * perArea;
-            ReadOnlySpan<double> z = Points.AsSpan(p + 1, 3);
-            var bubble = z[0] * z[1] * z[2] / 2;
-            for (var i = 0; i < 3; i++)
-            {
-                int j = (i + 1) % 3, k = (i + 2) % 3;
-                n[3 * i] = z[i] + z[i] * z[i] * (z[j] + z[k]) - z[i] * (z[j] * z[j] + z[k] * z[k]);
-                double toJ = z[i] * z[i] * z[j] + bubble, toK = z[i] * z[i] * z[k] + bubble;
-                n[3 * i + 1] = toJ * (y[j] - y[i]) + toK * (y[k] - y[i]);
-                n[3 * i + 2] = -toJ * (x[j] - x[i]) - toK * (x[k] - x[i]);
-            }
+        ReadOnlySpan<double> x = [0, g.X2, g.X3], y = [0, 0, g.Y3], products = Products;
+        Span<double> half = stackalloc double[81];
+        var mass = perArea * g.Area;
 
+        // Freedoms by polynomials, rows first and then columns: w has one, each slope two.
+        for (var i = 0; i < 3; i++)
+        {
+            int j = (i + 1) % 3, k = (i + 2) % 3;
+            var (yj, yk, xj, xk) = (y[j] - y[i], y[k] - y[i], x[j] - x[i], x[k] - x[i]);
+            for (var c = 0; c < 9; c++)
+            {
+                double toJ = mass * products[9 * (3 * i + 1) + c], toK = mass * products[9 * (3 * i + 2) + c];
+                half[9 * (3 * i) + c] = mass * products[9 * (3 * i) + c];
+                half[9 * (3 * i + 1) + c] = toJ * yj + toK * yk;
+                half[9 * (3 * i + 2) + c] = -toJ * xj - toK * xk;
+            }
+        }
+
+        for (var i = 0; i < 3; i++)
+        {
+            int j = (i + 1) % 3, k = (i + 2) % 3;
+            var (yj, yk, xj, xk) = (y[j] - y[i], y[k] - y[i], x[j] - x[i], x[k] - x[i]);
             for (var r = 0; r < 9; r++)
             {
-                for (var c = 0; c < 9; c++)
-                {
-                    m[9 * r + c] += weight * n[r] * n[c];
-                }
+                double toJ = half[9 * r + 3 * i + 1], toK = half[9 * r + 3 * i + 2];
+                m[Rows.Stride * r + 3 * i] = half[9 * r + 3 * i];
+                m[Rows.Stride * r + 3 * i + 1] = toJ * yj + toK * yk;
+                m[Rows.Stride * r + 3 * i + 2] = -toJ * xj - toK * xk;
             }
         }
 
@@ -49,12 +56,42 @@ internal static class PlateMass
             for (var j = 0; j < 3; j++)
             {
                 var share = rotaryPerArea * g.Area / 12 * (i == j ? 2 : 1);
-                m[9 * (3 * i + 1) + 3 * j + 1] += share;
-                m[9 * (3 * i + 2) + 3 * j + 2] += share;
+                m[Rows.Stride * (3 * i + 1) + 3 * j + 1] += share;
+                m[Rows.Stride * (3 * i + 2) + 3 * j + 2] += share;
             }
         }
     }
 
+    private static double[] MakeProducts()
+    {
+        var products = new double[81];
+        Span<double> n = stackalloc double[9];
+        var points = MakePoints();
+        for (var p = 0; p < points.Length; p += 4)
+        {
+            ReadOnlySpan<double> z = points.AsSpan(p + 1, 3);
+            var bubble = z[0] * z[1] * z[2] / 2;
+            for (var i = 0; i < 3; i++)
+            {
+                int j = (i + 1) % 3, k = (i + 2) % 3;
+                n[3 * i] = z[i] + z[i] * z[i] * (z[j] + z[k]) - z[i] * (z[j] * z[j] + z[k] * z[k]);
+                n[3 * i + 1] = z[i] * z[i] * z[j] + bubble;
+                n[3 * i + 2] = z[i] * z[i] * z[k] + bubble;
+            }
+
+            for (var r = 0; r < 9; r++)
+            {
+                for (var c = 0; c < 9; c++)
+                {
+                    products[9 * r + c] += points[p] * n[r] * n[c];
+                }
+            }
+        }
+
+        return products;
+    }
+
+    // Weight and three triangle coordinates of each point.
     private static double[] MakePoints()
     {
         var points = new List<double>();

@@ -32,11 +32,12 @@ internal sealed class LineWork
             .. request.Region.Contours.SelectMany(c => c.Segments).Select(s => (s, EdgeKind.Border)),
             .. request.Lines.Select(l => (l.Line, EdgeKind.Line))];
         var cuts = lines.Select(_ => new List<double> { 0, 1 }).ToArray();
+        var bounds = lines.Select(l => l.Line.Bounds).ToArray();
         for (var i = 0; i < lines.Count; i++)
         {
             for (var j = i + 1; j < lines.Count; j++)
             {
-                if (Apart(lines[i].Line.Bounds, lines[j].Line.Bounds))
+                if (Apart(bounds[i], bounds[j]))
                 {
                     continue;
                 }

@@ -170,6 +170,6 @@ internal sealed class Refinement(Triangulation mesh, SizeField sizes, Func<GridP
 
         Vector2 pa = toPlane(a), pb = toPlane(b), pc = toPlane(c);
         var scale = pa.DistanceTo(pb) / Math.Sqrt(b2);
-        return radius * scale > LargestRadius * sizes.At((pa + pb + pc) / 3);
+        return sizes.IsMoreThan(LargestRadius, (pa + pb + pc) / 3, radius * scale);
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using BracketGen.Geometry;
 
 namespace BracketGen.Strength.Meshing;
@@ -11,6 +12,7 @@ internal sealed class SizeField
     private readonly double _size;
     private readonly double _growth;
     private readonly List<Source> _sources = [];
+    private readonly List<Near> _near = [];
 
     public SizeField(MeshRequest request)
     {
@@ -36,15 +38,38 @@ internal sealed class SizeField
     public double At(Vector2 point)
     {
         var size = _size;
-        foreach (var source in _sources)
+        foreach (ref readonly var near in CollectionsMarshal.AsSpan(_near))
         {
-            if (source.Size + _growth * source.AtLeast(point) < size)
+            if (near.Size + _growth * near.AtLeast(point) < size)
             {
-                size = Math.Min(size, source.Size + _growth * source.DistanceTo(point));
+                size = Math.Min(size, near.Size + _growth * _sources[near.Number].DistanceTo(point));
             }
         }
 
         return size;
+    }
+
+    /// <summary>Whether <paramref name="length"/> is more than <paramref name="times"/> the edge length wanted at <paramref name="point"/>.</summary>
+    /// <remarks>The first line that says so is enough, and it is asked far more often than <see cref="At"/>.</remarks>
+    public bool IsMoreThan(double times, Vector2 point, double length)
+    {
+        if (length > times * _size)
+        {
+            return true;
+        }
+
+        foreach (ref readonly var near in CollectionsMarshal.AsSpan(_near))
+        {
+            if (length > times * (near.Size + _growth * near.AtLeast(point)))
+            {
+                if (length > times * (near.Size + _growth * _sources[near.Number].DistanceTo(point)))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     private void Add(Segment segment, double size)
@@ -56,14 +81,23 @@ internal sealed class SizeField
 
         if (size < _size)
         {
-            _sources.Add(new(segment, size));
+            _near.Add(new(size, segment.Bounds, _sources.Count));
+            _sources.Add(new(segment));
         }
+    }
+
+    // What rules most lines out, close together in memory.
+    private readonly record struct Near(double Size, Bounds Bounds, int Number)
+    {
+        private readonly double _left = Bounds.Min.X, _right = Bounds.Max.X, _low = Bounds.Min.Y, _high = Bounds.Max.Y;
+
+        // From the upright rectangle around it: never more than the distance.
+        public double AtLeast(Vector2 p) => Math.Max(Math.Max(_left - p.X, p.X - _right), Math.Max(0, Math.Max(_low - p.Y, p.Y - _high)));
     }
 
     // A line with what its distance needs worked out beforehand: it is called a million times, so no angles.
     private sealed class Source
     {
-        private readonly Bounds _bounds;
         private readonly Vector2 _start;
         private readonly Vector2 _end;
         private readonly Vector2 _along;
@@ -72,10 +106,8 @@ internal sealed class SizeField
         private readonly double _radius;
         private readonly double _cosHalf;
 
-        public Source(Segment line, double size)
+        public Source(Segment line)
         {
-            Size = size;
-            _bounds = line.Bounds;
             (_start, _end) = (line.Start, line.End);
             if (line is ArcSegment arc)
             {
@@ -88,12 +120,6 @@ internal sealed class SizeField
                 _along = (_end - _start) / (line.Length * line.Length);
             }
         }
-
-        public double Size { get; }
-
-        // From the upright rectangle around it: never more than the distance.
-        public double AtLeast(Vector2 p) => Math.Max(
-            Math.Max(_bounds.Min.X - p.X, p.X - _bounds.Max.X), Math.Max(0, Math.Max(_bounds.Min.Y - p.Y, p.Y - _bounds.Max.Y)));
 
         public double DistanceTo(Vector2 p)
         {

@@ -24,6 +24,15 @@ internal static class StrengthTolerance
     /// <summary>A vector of which no more than this part lies outside the space spanned so far adds nothing but round-off to it.</summary>
     public const double Dependent = 1e-12;
 
+    /// <summary>The same for a shape that serves a bound: leaving it out can only raise the bound.</summary>
+    public const double DependentShape = 1e-9;
+
+    /// <summary>
+    /// How much of something structureless is mixed into likely mode shapes, as a part of their largest entry: enough that no mode is missed, little enough that
+    /// they stay likely.
+    /// </summary>
+    public const double Structureless = 0.02;
+
     /// <summary>
     /// Accuracy of an eigenvector, as a part of it; its eigenvalue is then accurate to about the square of this.
     /// </summary>

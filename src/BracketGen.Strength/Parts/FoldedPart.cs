@@ -65,7 +65,7 @@ public sealed record FoldedPart
         var model = new ShellModel(ShellMesh.Fold(flat, MiddleSurface), Thickness, Material, Held.Clamped(clamped))
         {
             // Distributed like a force, so that its centre is the seat's.
-            Masses = SeatMass > 0 ? [.. SeatLoad.Spread(flat, Seat, new(SeatMass, 0, 0)).Select(l => new PointMass(l.Node, l.Force.X))] : [],
+            Masses = SeatMass > 0 ? [.. SeatLoad.Shares(flat, Seat).Select(s => new PointMass(s.Node, s.Share * SeatMass))] : [],
         };
         return new(this, flat, model, ShellSystem.Factorise(model));
     }

@@ -12,19 +12,42 @@ namespace BracketGen.Strength.Parts;
 /// <param name="System">The factorised system.</param>
 public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel Model, ShellSystem System)
 {
+    private UnitResponses? _unit;
+    private UnitResponses? _near;
+
+    /// <summary>Each node's share of a force on the seat.</summary>
+    internal ImmutableArray<(int Node, double Share)> SeatShares { get; } = SeatLoad.Shares(Flat, Part.Seat);
+
     /// <summary>What <paramref name="force"/> on the seat does.</summary>
     /// <param name="force">The force (N), in the axes of the folded part: the wire's tension, as the outer hands it to the stop.</param>
     public SeatResponse Under(Vector3 force)
     {
-        var loads = SeatLoad.Spread(Flat, Part.Seat, force);
-        var solution = System.Solve(loads);
-        var deflection = loads.Aggregate(Vector3.Zero, (sum, l) => sum + l.Force.Length * solution.Displacements[l.Node])
-            / loads.Sum(l => l.Force.Length);
-        return new(force, deflection, solution);
+        var solution = System.Combine(Unit, force.X, force.Y, force.Z);
+        var (deflection, sum) = (Vector3.Zero, 0.0);
+        foreach (var (node, share) in SeatShares)
+        {
+            deflection += Math.Abs(share) * solution.Displacements[node];
+            sum += Math.Abs(share);
+        }
+
+        return new(force, deflection / sum, solution);
     }
 
+    /// <summary>The first natural frequency is never above this (Hz): Rayleigh's quotient over what forces on the seat do.</summary>
+    public double FirstFrequencyAtMost() => System.FirstFrequencyAtMost(Unit);
+
+    /// <summary>The same, closer: over what the inertia of those shapes does.</summary>
+    public double FirstFrequencyCloselyAtMost() => System.FirstFrequencyAtMost(Near);
+
     /// <summary>The lowest <paramref name="count"/> natural vibrations, slowest first.</summary>
-    public ImmutableArray<Mode> LowestModes(int count) => System.LowestModes(count);
+    public ImmutableArray<Mode> LowestModes(int count) => System.LowestModes(count, Near);
+
+    // 1 N along each axis: any force is a combination of them.
+    private UnitResponses Unit => _unit ??= System.Unit(Along(new(1, 0, 0)), Along(new(0, 1, 0)), Along(new(0, 0, 1)));
+
+    private UnitResponses Near => _near ??= System.NearModes(Unit);
+
+    private IEnumerable<NodalLoad> Along(Vector3 axis) => SeatShares.Select(s => new NodalLoad(s.Node, s.Share * axis));
 }
 
 /// <summary>How a part responds to a force on its seat.</summary>

@@ -13,19 +13,36 @@ public static class SeatLoad
     /// <param name="seat">Outer rim of the ring; the hole inside it has no triangles.</param>
     /// <param name="force">The whole force (N), in the axes of the folded part.</param>
     /// <exception cref="ArgumentException">No triangle lies in the ring.</exception>
-    public static ImmutableArray<NodalLoad> Spread(TriangleMesh flat, Disc seat, Vector3 force)
+    public static ImmutableArray<NodalLoad> Spread(TriangleMesh flat, Disc seat, Vector3 force) =>
+        [.. Shares(flat, seat).Select(s => new NodalLoad(s.Node, s.Share * force))];
+
+    /// <summary>Each node's share of a force on the ring, by ascending node; together they are one.</summary>
+    /// <remarks>Parameters as of <see cref="Spread"/>.</remarks>
+    internal static ImmutableArray<(int Node, double Share)> Shares(TriangleMesh flat, Disc seat)
     {
-        var shares = new SortedDictionary<int, double>();
+        var nodes = flat.Nodes.AsSpan();
+        var areas = new double[nodes.Length];
         foreach (var t in flat.Triangles)
         {
-            var middle = (flat.Nodes[t.A].Vector + flat.Nodes[t.B].Vector + flat.Nodes[t.C].Vector) / 3;
+            var middle = (nodes[t.A].Vector + nodes[t.B].Vector + nodes[t.C].Vector) / 3;
             if (middle.DistanceTo(seat.Centre) <= seat.Radius)
             {
                 var third = flat.AreaOf(t) / 3;
-                for (var corner = 0; corner < 3; corner++)
-                {
-                    shares[t[corner]] = shares.GetValueOrDefault(t[corner]) + third;
-                }
+                areas[t.A] += third;
+                areas[t.B] += third;
+                areas[t.C] += third;
+            }
+        }
+
+        List<(int Node, double Area)> shares = [];
+        var (area, moment) = (0.0, Vector2.Zero);
+        for (var n = 0; n < areas.Length; n++)
+        {
+            if (areas[n] > 0)
+            {
+                shares.Add((n, areas[n]));
+                area += areas[n];
+                moment += areas[n] * nodes[n].Vector;
             }
         }
 
@@ -36,11 +53,11 @@ public static class SeatLoad
 
         // The mesh is not quite even about the centre: a slight tilt of the pressure brings the resultant back there, so that no
         // moment comes from the mesh. Share of node i: a_i (1 + tilt · (x_i - mean)) / area.
-        double area = shares.Values.Sum(), xx = 0, xy = 0, yy = 0;
-        var mean = shares.Aggregate(Vector2.Zero, (s, n) => s + n.Value * flat.Nodes[n.Key].Vector) / area;
+        double xx = 0, xy = 0, yy = 0;
+        var mean = moment / area;
         foreach (var (node, share) in shares)
         {
-            var d = flat.Nodes[node].Vector - mean;
+            var d = nodes[node].Vector - mean;
             xx += share * d.X * d.X / area;
             xy += share * d.X * d.Y / area;
             yy += share * d.Y * d.Y / area;
@@ -49,7 +66,6 @@ public static class SeatLoad
         var off = seat.Centre - mean;
         var determinant = xx * yy - xy * xy;
         var tilt = new Vector2((yy * off.X - xy * off.Y) / determinant, (xx * off.Y - xy * off.X) / determinant);
-        return [.. shares.Select(n =>
-            new NodalLoad(n.Key, n.Value / area * (1 + tilt.Dot(flat.Nodes[n.Key].Vector - mean)) * force))];
+        return [.. shares.Select(n => (n.Node, n.Area / area * (1 + tilt.Dot(flat.Nodes[n.Node].Vector - mean))))];
     }
 }

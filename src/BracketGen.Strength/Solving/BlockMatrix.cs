@@ -1,165 +1,111 @@
-using BracketGen.Strength.Model;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+using BracketGen.Strength.Elements;
 
 namespace BracketGen.Strength.Solving;
 
-/// <summary>A symmetric sparse matrix of 6 x 6 blocks, one block row a node; both triangles are kept.</summary>
-/// <remarks>Written while it is assembled, only read afterwards.</remarks>
-internal sealed class BlockMatrix
+/// <summary>A symmetric sparse matrix of 6 x 6 blocks, one block row a node; the blocks on and above the diagonal are kept.</summary>
+/// <remarks>Written while it is assembled, only read afterwards. Blocks lie as <see cref="Block6"/> says.</remarks>
+internal sealed class BlockMatrix(BlockPattern pattern)
 {
-    /// <summary>Freedoms of a node.</summary>
-    public const int Block = 6;
-
-    private const int BlockSize = Block * Block;
-
-    private BlockMatrix(int[] rowStarts, int[] columns)
-    {
-        RowStarts = rowStarts;
-        Columns = columns;
-        Values = new double[columns.Length * BlockSize];
-    }
+    /// <summary>Where the blocks stand.</summary>
+    public BlockPattern Pattern => pattern;
 
     /// <summary>Number of nodes.</summary>
-    public int Nodes => RowStarts.Length - 1;
+    public int Nodes => pattern.Nodes;
 
-    /// <summary>Where the blocks of each node begin in <see cref="Columns"/>; one more at the end.</summary>
-    public int[] RowStarts { get; }
+    /// <summary>The blocks.</summary>
+    public double[] Values { get; } = new double[pattern.Columns.Length * Block6.Size];
 
-    /// <summary>Column node of each block, ascending in a row.</summary>
-    public int[] Columns { get; }
-
-    /// <summary>The blocks, 36 numbers each, rows first.</summary>
-    public double[] Values { get; }
-
-    /// <summary>An empty matrix that couples the nodes of every triangle.</summary>
-    public static BlockMatrix For(int nodes, IReadOnlyList<Triangle> triangles)
+    /// <summary>Adds the matrix of a triangle of the pattern, but for corners that are left out.</summary>
+    /// <param name="triangle">Number of the triangle.</param>
+    /// <param name="blocks">Its matrix, laid out as <see cref="CornerBlocks"/>.</param>
+    public void Add(int triangle, ReadOnlySpan<double> blocks)
     {
-        var starts = new int[nodes + 1];
-        foreach (var t in triangles)
+        var places = pattern.Places.AsSpan(CornerBlocks.Pairs * triangle, CornerBlocks.Pairs);
+        for (var pair = 0; pair < places.Length; pair++)
         {
-            starts[t.A + 1] += 2;
-            starts[t.B + 1] += 2;
-            starts[t.C + 1] += 2;
-        }
-
-        for (var i = 0; i < nodes; i++)
-        {
-            starts[i + 1] += starts[i] + 1;
-        }
-
-        var fill = starts.AsSpan(0, nodes).ToArray();
-        var raw = new int[starts[nodes]];
-        for (var i = 0; i < nodes; i++)
-        {
-            raw[fill[i]++] = i;
-        }
-
-        foreach (var t in triangles)
-        {
-            (raw[fill[t.A]++], raw[fill[t.A]++]) = (t.B, t.C);
-            (raw[fill[t.B]++], raw[fill[t.B]++]) = (t.A, t.C);
-            (raw[fill[t.C]++], raw[fill[t.C]++]) = (t.A, t.B);
-        }
-
-        var rows = new int[nodes + 1];
-        var columns = new List<int>(raw.Length);
-        for (var i = 0; i < nodes; i++)
-        {
-            var row = raw.AsSpan(starts[i], starts[i + 1] - starts[i]);
-            row.Sort();
-            var last = -1;
-            foreach (var c in row)
+            if (places[pair] < 0)
             {
-                if (c != last)
-                {
-                    columns.Add(c);
-                    last = c;
-                }
+                continue;
             }
 
-            rows[i + 1] = columns.Count;
-        }
-
-        return new(rows, [.. columns]);
-    }
-
-    /// <summary>Adds an 18 x 18 triangle matrix.</summary>
-    public void Add(Triangle t, ReadOnlySpan<double> matrix)
-    {
-        for (var i = 0; i < 3; i++)
-        {
-            for (var j = 0; j < 3; j++)
+            ref var from = ref MemoryMarshal.GetReference(blocks.Slice(Block6.Size * pair, Block6.Size));
+            ref var to = ref MemoryMarshal.GetReference(Values.AsSpan(places[pair] / 2 * Block6.Size, Block6.Size));
+            var isTurned = (places[pair] & 1) == 1;
+            for (var r = 0; r < 3; r++)
             {
-                var block = Values.AsSpan(Find(t[i], t[j]) * BlockSize, BlockSize);
-                for (var r = 0; r < Block; r++)
+                for (var c = 0; c < 3; c++)
                 {
-                    var row = matrix.Slice(18 * (6 * i + r) + 6 * j, Block);
-                    for (var c = 0; c < Block; c++)
-                    {
-                        block[Block * r + c] += row[c];
-                    }
+                    // Turned round, displacement by rotation becomes rotation by displacement.
+                    nuint at = (nuint)(4 * (3 * r + c)), source = isTurned ? (nuint)(4 * (3 * c + r)) : at;
+                    var four = Vector256.LoadUnsafe(ref from, source);
+                    four = isTurned ? Vector256.Shuffle(four, Vector256.Create(0L, 2, 1, 3)) : four;
+                    (Vector256.LoadUnsafe(ref to, at) + four).StoreUnsafe(ref to, at);
                 }
             }
         }
     }
 
-    /// <summary>Adds <paramref name="value"/> to the diagonal of a node's three displacements.</summary>
-    public void AddToDisplacements(int node, double value)
-    {
-        var block = Find(node, node) * BlockSize;
-        for (var i = 0; i < 3; i++)
-        {
-            Values[block + (Block + 1) * i] += value;
-        }
-    }
+    /// <summary>Adds <paramref name="value"/> to one diagonal entry of a node.</summary>
+    public void AddToDiagonal(int node, int freedom, double value) =>
+        Values[pattern.RowStarts[node] * Block6.Size + Block6.At(freedom, freedom)] += value;
 
     /// <summary>The product with <paramref name="x"/>, six numbers a node, into <paramref name="result"/>.</summary>
     public void Multiply(ReadOnlySpan<double> x, Span<double> result)
     {
+        result[..(Block6.Order * Nodes)].Clear();
         for (var i = 0; i < Nodes; i++)
         {
-            double s0 = 0, s1 = 0, s2 = 0, s3 = 0, s4 = 0, s5 = 0;
-            for (var b = RowStarts[i]; b < RowStarts[i + 1]; b++)
+            var own = new NodeFours(x.Slice(Block6.Order * i, Block6.Order));
+            Vector256<double> a = default, b = default, c = default;
+            for (var k = pattern.RowStarts[i]; k < pattern.RowStarts[i + 1]; k++)
             {
-                var v = Values.AsSpan(b * BlockSize, BlockSize);
-                var xj = x.Slice(Columns[b] * Block, Block);
-                double x0 = xj[0], x1 = xj[1], x2 = xj[2], x3 = xj[3], x4 = xj[4], x5 = xj[5];
-                s0 += v[0] * x0 + v[1] * x1 + v[2] * x2 + v[3] * x3 + v[4] * x4 + v[5] * x5;
-                s1 += v[6] * x0 + v[7] * x1 + v[8] * x2 + v[9] * x3 + v[10] * x4 + v[11] * x5;
-                s2 += v[12] * x0 + v[13] * x1 + v[14] * x2 + v[15] * x3 + v[16] * x4 + v[17] * x5;
-                s3 += v[18] * x0 + v[19] * x1 + v[20] * x2 + v[21] * x3 + v[22] * x4 + v[23] * x5;
-                s4 += v[24] * x0 + v[25] * x1 + v[26] * x2 + v[27] * x3 + v[28] * x4 + v[29] * x5;
-                s5 += v[30] * x0 + v[31] * x1 + v[32] * x2 + v[33] * x3 + v[34] * x4 + v[35] * x5;
-            }
-
-            var y = result.Slice(i * Block, Block);
-            (y[0], y[1], y[2], y[3], y[4], y[5]) = (s0, s1, s2, s3, s4, s5);
-        }
-    }
-
-    /// <summary>A copy in which the rows and columns of <paramref name="held"/> freedoms are empty but for <paramref name="diagonal"/> times their own diagonal.</summary>
-    public BlockMatrix Without(IReadOnlyList<bool> held, double diagonal)
-    {
-        var copy = new BlockMatrix(RowStarts, Columns);
-        for (var i = 0; i < Nodes; i++)
-        {
-            for (var b = RowStarts[i]; b < RowStarts[i + 1]; b++)
-            {
-                var j = Columns[b];
-                for (var r = 0; r < Block; r++)
+                ref var v = ref MemoryMarshal.GetReference(Values.AsSpan(k * Block6.Size, Block6.Size));
+                Vector256<double> v0 = Vector256.LoadUnsafe(ref v), v1 = Vector256.LoadUnsafe(ref v, 4), v2 = Vector256.LoadUnsafe(ref v, 8);
+                Vector256<double> v3 = Vector256.LoadUnsafe(ref v, 12), v4 = Vector256.LoadUnsafe(ref v, 16), v5 = Vector256.LoadUnsafe(ref v, 20);
+                Vector256<double> v6 = Vector256.LoadUnsafe(ref v, 24), v7 = Vector256.LoadUnsafe(ref v, 28), v8 = Vector256.LoadUnsafe(ref v, 32);
+                var j = pattern.Columns[k];
+                var other = new NodeFours(x.Slice(Block6.Order * j, Block6.Order));
+                a += v0 * other.AsColumn0 + v1 * other.AsColumn1 + v2 * other.AsColumn2;
+                b += v3 * other.AsColumn0 + v4 * other.AsColumn1 + v5 * other.AsColumn2;
+                c += v6 * other.AsColumn0 + v7 * other.AsColumn1 + v8 * other.AsColumn2;
+                if (j != i)
                 {
-                    for (var c = 0; c < Block; c++)
-                    {
-                        int row = i * Block + r, column = j * Block + c;
-                        var at = b * BlockSize + Block * r + c;
-                        copy.Values[at] = !held[row] && !held[column] ? Values[at] : row == column ? diagonal * Values[at] : 0;
-                    }
+                    var y = result.Slice(Block6.Order * j, Block6.Order);
+                    AddColumn(y, 0, v0 * own.AsRow0 + v3 * own.AsRow1 + v6 * own.AsRow2);
+                    AddColumn(y, 1, v1 * own.AsRow0 + v4 * own.AsRow1 + v7 * own.AsRow2);
+                    AddColumn(y, 2, v2 * own.AsRow0 + v5 * own.AsRow1 + v8 * own.AsRow2);
                 }
             }
-        }
 
-        return copy;
+            var mine = result.Slice(Block6.Order * i, Block6.Order);
+            AddRow(mine, 0, a);
+            AddRow(mine, 1, b);
+            AddRow(mine, 2, c);
+        }
     }
 
-    private int Find(int row, int column) =>
-        Array.BinarySearch(Columns, RowStarts[row], RowStarts[row + 1] - RowStarts[row], column);
+    private static void AddRow(Span<double> y, int axis, Vector256<double> four)
+    {
+        y[axis] += four[0] + four[1];
+        y[axis + 3] += four[2] + four[3];
+    }
+
+    private static void AddColumn(Span<double> y, int axis, Vector256<double> four)
+    {
+        y[axis] += four[0] + four[2];
+        y[axis + 3] += four[1] + four[3];
+    }
+
+    // The six numbers of a node, displacement and rotation along one axis together, as they meet the fours of a block from the right and from the left.
+    private readonly ref struct NodeFours(ReadOnlySpan<double> x)
+    {
+        public readonly Vector256<double> AsColumn0 = Vector256.Create(x[0], x[3], x[0], x[3]);
+        public readonly Vector256<double> AsColumn1 = Vector256.Create(x[1], x[4], x[1], x[4]);
+        public readonly Vector256<double> AsColumn2 = Vector256.Create(x[2], x[5], x[2], x[5]);
+        public readonly Vector256<double> AsRow0 = Vector256.Create(x[0], x[0], x[3], x[3]);
+        public readonly Vector256<double> AsRow1 = Vector256.Create(x[1], x[1], x[4], x[4]);
+        public readonly Vector256<double> AsRow2 = Vector256.Create(x[2], x[2], x[5], x[5]);
+    }
 }

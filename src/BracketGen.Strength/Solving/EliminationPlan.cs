@@ -2,7 +2,7 @@ namespace BracketGen.Strength.Solving;
 
 /// <summary>Which nodes are eliminated together, in which order, and which later nodes each group touches.</summary>
 /// <remarks>
-/// The supernodes of J. W. H. Liu, "The multifrontal method for sparse matrix solution: theory and practice", SIAM Review 34
+/// The supernodes of J. W. H. Liu, "The multifrontal method for sparse pattern solution: theory and practice", SIAM Review 34
 /// (1992) 82-109, in postorder of the elimination tree, small ones merged where that adds few zeros.
 /// </remarks>
 internal sealed class EliminationPlan
@@ -29,12 +29,12 @@ internal sealed class EliminationPlan
         public int Front => Count + Rows.Length;
     }
 
-    public static EliminationPlan For(BlockMatrix matrix)
+    public static EliminationPlan For(BlockPattern pattern)
     {
-        var order = MinimumDegree.Order(matrix);
-        var (parents, _) = Structure(matrix, order);
+        var order = MinimumDegree.Order(pattern);
+        var (parents, _) = Structure(pattern, order);
         order = [.. Postorder(parents).Select(place => order[place])];
-        (parents, var rows) = Structure(matrix, order);
+        (parents, var rows) = Structure(pattern, order);
 
         var groups = new List<Supernode>();
         for (var first = 0; first < order.Length;)
@@ -86,9 +86,10 @@ internal sealed class EliminationPlan
         return zeros <= allowed * total ? new(child.First, count, parent.Rows) { Zeros = zeros } : null;
     }
 
-    private static (int[] Parents, int[][] Rows) Structure(BlockMatrix matrix, int[] order)
+    private static (int[] Parents, int[][] Rows) Structure(BlockPattern pattern, int[] order)
     {
         var n = order.Length;
+        var (starts, neighbours) = pattern.Neighbours();
         var place = new int[n];
         for (var k = 0; k < n; k++)
         {
@@ -114,9 +115,9 @@ internal sealed class EliminationPlan
             }
 
             var node = order[k];
-            for (var b = matrix.RowStarts[node]; b < matrix.RowStarts[node + 1]; b++)
+            for (var b = starts[node]; b < starts[node + 1]; b++)
             {
-                Take(place[matrix.Columns[b]]);
+                Take(place[neighbours[b]]);
             }
 
             foreach (var child in children[k] ?? [])

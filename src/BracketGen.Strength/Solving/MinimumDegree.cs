@@ -22,9 +22,10 @@ internal sealed class MinimumDegree
     private readonly int[] _outsideStamp;
     private int _stamp;
 
-    private MinimumDegree(BlockMatrix matrix)
+    private MinimumDegree(BlockPattern pattern)
     {
-        var n = matrix.Nodes;
+        var n = pattern.Nodes;
+        var (starts, neighbours) = pattern.Neighbours();
         (_variables, _elements, _members) = (new List<int>[n], new List<int>[n], new List<int>?[n]);
         (_degree, _mark, _outside, _outsideStamp) = (new int[n], new int[n], new int[n], new int[n]);
         (_buckets, _order, _done) = (new(n), new(n), new bool[n]);
@@ -32,24 +33,18 @@ internal sealed class MinimumDegree
         {
             _variables[i] = [];
             _elements[i] = [];
-            for (var b = matrix.RowStarts[i]; b < matrix.RowStarts[i + 1]; b++)
-            {
-                if (matrix.Columns[b] != i)
-                {
-                    _variables[i].Add(matrix.Columns[b]);
-                }
-            }
+            _variables[i].AddRange(neighbours.AsSpan(starts[i], starts[i + 1] - starts[i]));
 
             _degree[i] = _variables[i].Count;
             _buckets.Insert(i, _degree[i]);
         }
     }
 
-    /// <summary>Node numbers in order of elimination, for the graph of <paramref name="matrix"/>.</summary>
-    public static int[] Order(BlockMatrix matrix)
+    /// <summary>Node numbers in order of elimination, for the graph of <paramref name="pattern"/>.</summary>
+    public static int[] Order(BlockPattern pattern)
     {
-        var graph = new MinimumDegree(matrix);
-        while (graph._order.Count < matrix.Nodes)
+        var graph = new MinimumDegree(pattern);
+        while (graph._order.Count < pattern.Nodes)
         {
             graph.Eliminate(graph._buckets.TakeSmallest());
         }

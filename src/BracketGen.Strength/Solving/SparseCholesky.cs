@@ -7,16 +7,18 @@ namespace BracketGen.Strength.Solving;
 /// <remarks>Source as <see cref="EliminationPlan"/>.</remarks>
 internal sealed class SparseCholesky
 {
-    private const int Block = BlockMatrix.Block;
+    private const int Block = Block6.Order;
 
     private readonly EliminationPlan _plan;
     private readonly double[][] _columns;
+    private readonly int _longest;
 
     private SparseCholesky(EliminationPlan plan, double[][] columns)
     {
         _plan = plan;
         _columns = columns;
         Entries = plan.Supernodes.Sum(s => (long)Block * s.Count * Block * s.Front);
+        _longest = plan.Supernodes.Max(s => (int?)FrontKernel.Stride(Block * s.Front)) ?? 0;
     }
 
     /// <summary>Numbers kept in L, zeros of merged groups and of the diagonal blocks' upper halves included.</summary>
@@ -26,7 +28,7 @@ internal sealed class SparseCholesky
     /// <exception cref="SingularSystemException">A pivot is zero or negative: some motion meets no stiffness.</exception>
     public static SparseCholesky Factorise(BlockMatrix matrix)
     {
-        var plan = EliminationPlan.For(matrix);
+        var plan = EliminationPlan.For(matrix.Pattern);
         var groups = plan.Supernodes;
         var place = new int[matrix.Nodes];
         for (var k = 0; k < place.Length; k++)
@@ -34,6 +36,7 @@ internal sealed class SparseCholesky
             place[plan.Order[k]] = k;
         }
 
+        var earlier = ByEarlier(matrix.Pattern, place);
         var children = new List<int>?[groups.Length];
         var fronts = new double[groups.Length][];
         var columns = new double[groups.Length][];
@@ -55,7 +58,7 @@ internal sealed class SparseCholesky
             }
 
             var smallest = new double[eliminated];
-            Assemble(matrix, plan.Order, place, group, local, front, stride, smallest);
+            Assemble(matrix, earlier, place, group, local, front, stride, smallest);
             foreach (var child in children[g] ?? [])
             {
                 ExtendAdd(groups[child], fronts[child], local, front, stride);
@@ -89,10 +92,10 @@ internal sealed class SparseCholesky
     {
         var order = _plan.Order;
         var work = new double[vectors.Length][];
-        var longest = _plan.Supernodes.Max(s => FrontKernel.Stride(Block * s.Front));
-        var y = new double[longest];
+        var buffers = new double[vectors.Length][];
         for (var v = 0; v < vectors.Length; v++)
         {
+            buffers[v] = new double[_longest];
             work[v] = new double[vectors[v].Length];
             for (var k = 0; k < order.Length; k++)
             {
@@ -102,18 +105,12 @@ internal sealed class SparseCholesky
 
         for (var g = 0; g < _plan.Supernodes.Length; g++)
         {
-            foreach (var x in work)
-            {
-                Forward(_plan.Supernodes[g], _columns[g], x, y);
-            }
+            Forward(_plan.Supernodes[g], _columns[g], work, buffers);
         }
 
         for (var g = _plan.Supernodes.Length - 1; g >= 0; g--)
         {
-            foreach (var x in work)
-            {
-                Backward(_plan.Supernodes[g], _columns[g], x, y);
-            }
+            Backward(_plan.Supernodes[g], _columns[g], work, buffers);
         }
 
         for (var v = 0; v < vectors.Length; v++)
@@ -126,32 +123,69 @@ internal sealed class SparseCholesky
     }
 
     private static void Assemble(
-        BlockMatrix matrix, int[] order, int[] place, EliminationPlan.Supernode group, int[] local, double[] front, int stride,
+        BlockMatrix matrix, (int[] Starts, int[] Blocks, int[] Others) earlier, int[] place, EliminationPlan.Supernode group, int[] local, double[] front, int stride,
         double[] smallest)
     {
         for (var i = 0; i < group.Count; i++)
         {
-            var node = order[group.First + i];
-            for (var b = matrix.RowStarts[node]; b < matrix.RowStarts[node + 1]; b++)
+            for (var e = earlier.Starts[group.First + i]; e < earlier.Starts[group.First + i + 1]; e++)
             {
-                var other = place[matrix.Columns[b]];
-                if (other < group.First + i)
+                // The front holds columns: the block of (this node, other) rows first is what its columns need, turned round where it is kept as (other, this).
+                var (code, other) = (earlier.Blocks[e], place[earlier.Others[e]]);
+                var block = matrix.Values.AsSpan(code / 2 * Block6.Size, Block6.Size);
+                var isTurned = (code & 1) == 1;
+                var at = Block * i * stride + Block * local[other];
+                for (var c = 0; c < 3; c++)
                 {
-                    continue;
+                    for (var r = 0; r < 3; r++)
+                    {
+                        var four = block.Slice(isTurned ? 4 * (3 * r + c) : 4 * (3 * c + r), 4);
+                        front[at + c * stride + r] = four[0];
+                        front[at + c * stride + r + 3] = four[isTurned ? 2 : 1];
+                        front[at + (c + 3) * stride + r] = four[isTurned ? 1 : 2];
+                        front[at + (c + 3) * stride + r + 3] = four[3];
+                    }
                 }
 
-                // The block is (node, other) rows first; by symmetry its transpose is what the column of `node` needs.
-                var block = matrix.Values.AsSpan(b * Block * Block, Block * Block);
-                for (var c = 0; c < Block; c++)
+                for (var c = 0; other == group.First + i && c < Block; c++)
                 {
-                    block.Slice(Block * c, Block).CopyTo(front.AsSpan((Block * i + c) * stride + Block * local[other], Block));
-                    if (other == group.First + i)
-                    {
-                        smallest[Block * i + c] = StrengthTolerance.Singular * block[Block * c + c];
-                    }
+                    smallest[Block * i + c] = StrengthTolerance.Singular * block[Block6.At(c, c)];
                 }
             }
         }
+    }
+
+    // The blocks by the place of the one of their two nodes that is eliminated first: twice the block's number, and one more where that node is its column; and the other node.
+    private static (int[] Starts, int[] Blocks, int[] Others) ByEarlier(BlockPattern pattern, int[] place)
+    {
+        var starts = new int[pattern.Nodes + 1];
+        for (var i = 0; i < pattern.Nodes; i++)
+        {
+            for (var b = pattern.RowStarts[i]; b < pattern.RowStarts[i + 1]; b++)
+            {
+                starts[Math.Min(place[i], place[pattern.Columns[b]]) + 1]++;
+            }
+        }
+
+        for (var i = 0; i < pattern.Nodes; i++)
+        {
+            starts[i + 1] += starts[i];
+        }
+
+        var fill = starts.AsSpan(0, pattern.Nodes).ToArray();
+        var (blocks, others) = (new int[pattern.Columns.Length], new int[pattern.Columns.Length]);
+        for (var i = 0; i < pattern.Nodes; i++)
+        {
+            for (var b = pattern.RowStarts[i]; b < pattern.RowStarts[i + 1]; b++)
+            {
+                var j = pattern.Columns[b];
+                var isTurned = place[j] < place[i];
+                var at = fill[Math.Min(place[i], place[j])]++;
+                (blocks[at], others[at]) = (2 * b + (isTurned ? 1 : 0), isTurned ? i : j);
+            }
+        }
+
+        return (starts, blocks, others);
     }
 
     private static void ExtendAdd(EliminationPlan.Supernode child, double[] from, int[] local, double[] front, int stride)
@@ -188,37 +222,59 @@ internal sealed class SparseCholesky
         y[(Block * group.Front)..].Clear();
     }
 
-    private static void Forward(EliminationPlan.Supernode group, double[] columns, double[] x, double[] buffer)
+    // A column serves all vectors while it is at hand.
+    private static void Forward(EliminationPlan.Supernode group, double[] columns, double[][] vectors, double[][] buffers)
     {
         int eliminated = Block * group.Count, stride = FrontKernel.Stride(Block * group.Front);
-        var y = buffer.AsSpan(0, stride);
-        Gather(group, x, y);
+        for (var v = 0; v < vectors.Length; v++)
+        {
+            Gather(group, vectors[v], buffers[v].AsSpan(0, stride));
+        }
+
         for (var c = 0; c < eliminated; c++)
         {
             var column = columns.AsSpan(c * stride, stride);
-            y[c] /= column[c];
-            FrontKernel.Subtract(y[(c + 1)..], column[(c + 1)..], y[c]);
+            foreach (var buffer in buffers)
+            {
+                var y = buffer.AsSpan(0, stride);
+                y[c] /= column[c];
+                FrontKernel.Subtract(y[(c + 1)..], column[(c + 1)..], y[c]);
+            }
         }
 
-        y[..eliminated].CopyTo(x.AsSpan(Block * group.First));
-        for (var i = 0; i < group.Rows.Length; i++)
+        for (var v = 0; v < vectors.Length; v++)
         {
-            y.Slice(Block * (group.Count + i), Block).CopyTo(x.AsSpan(Block * group.Rows[i]));
+            var (x, y) = (vectors[v], buffers[v]);
+            y.AsSpan(0, eliminated).CopyTo(x.AsSpan(Block * group.First));
+            for (var i = 0; i < group.Rows.Length; i++)
+            {
+                y.AsSpan(Block * (group.Count + i), Block).CopyTo(x.AsSpan(Block * group.Rows[i]));
+            }
         }
     }
 
-    private static void Backward(EliminationPlan.Supernode group, double[] columns, double[] x, double[] buffer)
+    private static void Backward(EliminationPlan.Supernode group, double[] columns, double[][] vectors, double[][] buffers)
     {
         int eliminated = Block * group.Count, stride = FrontKernel.Stride(Block * group.Front);
-        var y = buffer.AsSpan(0, stride);
-        Gather(group, x, y);
+        for (var v = 0; v < vectors.Length; v++)
+        {
+            Gather(group, vectors[v], buffers[v].AsSpan(0, stride));
+        }
+
         for (var c = eliminated - 1; c >= 0; c--)
         {
             var column = columns.AsSpan(c * stride, stride);
-            y[c] = (y[c] - FrontKernel.Dot(column[(c + 1)..], y[(c + 1)..])) / column[c];
+            foreach (var buffer in buffers)
+            {
+                var y = buffer.AsSpan(0, stride);
+                y[c] = (y[c] - FrontKernel.Dot(column[(c + 1)..], y[(c + 1)..])) / column[c];
+            }
         }
 
-        y[..eliminated].CopyTo(x.AsSpan(Block * group.First));
+        for (var v = 0; v < vectors.Length; v++)
+        {
+            buffers[v].AsSpan(0, eliminated).CopyTo(vectors[v].AsSpan(Block * group.First));
+        }
     }
 }
 

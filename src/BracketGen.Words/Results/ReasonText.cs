@@ -63,7 +63,8 @@ public static class ReasonText
         {
             0 => "no bend",
             1 => $"one bend of {angles}",
-            _ => $"two bends of {angles}",
-        };
+            2 => $"two bends of {angles}",
+            _ => $"three bends of {angles}",
+        } + (offer.Candidate.Bracket.Lip is not null ? ", the last a return lip" : offer.Candidate.Bracket.ReturnFlange is not null ? ", the last a return flange" : "");
     }
 }

@@ -77,6 +77,8 @@ public static class DrawingText
         {
             notes.Add(AreParallel(bends) ? "Grain direction across the bend." : "Grain direction across bend B1.");
             notes.Add($"Bend allowance: {string.Join("; ", bends.Select(b => b.Rule.Name).Distinct())}. Bend a test strip first. UP is towards the viewer.");
+            notes.AddRange(bends.Select((bend, i) => (bend, i)).Where(b => b.bend.Relief > 0).Select(b =>
+                $"Bend B{b.i + 1} with a punch and a die from {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length))} to {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length + b.bend.Relief))} long: the wings beside it stay flat."));
         }
 
         notes.AddRange(
@@ -85,7 +87,7 @@ public static class DrawingText
             isCompensated
                 ? $"The contour is the finished edge. Only {FileNames.BeamPath} is compensated, for a kerf of {Phrases.Tied(units.WriteFine(Quantity.Length, job.Shop.Kerf))}: switch compensation off at the machine when you cut from it."
                 : "The contour is the finished edge: kerf is not compensated.",
-            "Outline: arcs about the holes as in the hole table, joined by their common tangents" + (bends.IsEmpty ? "." : "; square across the bends."),
+            "Outline: arcs about the holes as in the hole table, joined by their common tangents" + (bends.IsEmpty ? "." : "; square across the bends" + (bends.Any(b => b.Relief > 0) ? ", relief cuts beside them." : ".")),
             "Etch marks of the cut file (part number, bend ends): on the side seen in the flat pattern, or left out.",
             $"The seat is the side marked {Seat}: the {(bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",
         ]);

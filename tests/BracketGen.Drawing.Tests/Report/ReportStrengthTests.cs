@@ -3,6 +3,7 @@ using System.Text.Json;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
@@ -19,7 +20,7 @@ namespace BracketGen.Drawing.Tests.Report;
 public class ReportStrengthTests
 {
     private static readonly Lazy<IReadOnlyList<Solution>> Solved = new(() =>
-        [.. ExampleSolutions.All.Select(s => s.Solution.Strength is null ? Designer.Solve(s.Solution.Job, strength: StrengthDetail.Usual) : s.Solution).Where(s => s.Strength is not null)]);
+        [.. ExampleSolutions.All.Select(s => s.Solution.Strength is null ? Designer.Solve(s.Solution.Job, SearchEffort.Whole) : s.Solution).Where(s => s.Strength is not null)]);
 
     [Fact]
     public void The_coloured_polygons_cover_the_blank_once()

@@ -1,5 +1,6 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Profiles;
 using BracketGen.TestSupport;
@@ -15,7 +16,7 @@ internal static class ExampleSolutions
         {
             var job = ProfileReader.ReadJob(path, new DiskFileSource());
             Assert.True(job.IsRead, string.Join("\n", job.Errors));
-            return (Path.GetFileNameWithoutExtension(path), Designer.Solve(job.Value!, 1, StrengthDetail.Usual));
+            return (Path.GetFileNameWithoutExtension(path), Designer.Solve(job.Value!, SearchEffort.Whole));
         }),
     ]);
 

@@ -1,0 +1,116 @@
+using BracketGen.Geometry;
+using BracketGen.Strength.Elements;
+using BracketGen.Strength.Model;
+using BracketGen.Strength.Solving;
+
+namespace BracketGen.Strength.Analysis;
+
+/// <summary>Stiffness and mass of a model on its free nodes, summed over the triangles in their order.</summary>
+internal static class Assembly
+{
+    private const int Block = Block6.Order;
+
+    /// <summary>
+    /// The stiffness: a held freedom of a free node has only its own diagonal. With it the forces that given displacements take (six a node; null
+    /// where none is given).
+    /// </summary>
+    public static (BlockMatrix Matrix, double[]? FromGiven) Stiffness(ShellModel model, FreeNodes free)
+    {
+        ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
+        ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
+        var matrix = new BlockMatrix(free.Pattern);
+        var fromGiven = free.HasGiven ? new double[nodes.Length * Block] : null;
+        Span<double> k = stackalloc double[CornerBlocks.Length];
+        for (var t = 0; t < triangles.Length; t++)
+        {
+            var corners = triangles[t];
+            if (free.IsAtRest(corners))
+            {
+                continue;
+            }
+
+            ShellTriangle.Stiffness(new(nodes[corners.A].Vector, nodes[corners.B].Vector, nodes[corners.C].Vector), model.Thickness, model.Material, k);
+            if (fromGiven is not null)
+            {
+                AddForces(corners, k, free.Given, fromGiven);
+            }
+
+            free.Restrict(corners, 1, k);
+            matrix.Add(t, k);
+        }
+
+        return (matrix, fromGiven);
+    }
+
+    /// <summary>The consistent mass with what hangs on the model; held freedoms have none.</summary>
+    public static BlockMatrix Mass(ShellModel model, FreeNodes free)
+    {
+        ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
+        ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
+        var matrix = new BlockMatrix(free.Pattern);
+        Span<double> m = stackalloc double[CornerBlocks.Length];
+        for (var t = 0; t < triangles.Length; t++)
+        {
+            var corners = triangles[t];
+            if (!free.IsAtRest(corners))
+            {
+                ShellTriangle.Mass(new(nodes[corners.A].Vector, nodes[corners.B].Vector, nodes[corners.C].Vector), model.Thickness, model.Material, m);
+                free.Restrict(corners, 0, m);
+                matrix.Add(t, m);
+            }
+        }
+
+        foreach (var point in model.Masses)
+        {
+            for (var f = 0; f < 3; f++)
+            {
+                if (!free.IsHeld(point.Node, f))
+                {
+                    matrix.AddToDiagonal(free.NumberOf(point.Node), f, point.Mass);
+                }
+            }
+        }
+
+        return matrix;
+    }
+
+    /// <summary>What every held freedom pushes back with under displacements <paramref name="u"/> (six numbers a node) and loads <paramref name="force"/>.</summary>
+    public static double[] Reactions(ShellModel model, FreeNodes free, double[] u, double[] force)
+    {
+        ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
+        ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
+        var reaction = new double[u.Length];
+        Span<double> k = stackalloc double[CornerBlocks.Length];
+        foreach (var corners in triangles)
+        {
+            if ((free.HasHeld(corners.A) || free.HasHeld(corners.B) || free.HasHeld(corners.C)) && (free.HasGiven || !free.IsAtRest(corners)))
+            {
+                ShellTriangle.Stiffness(new(nodes[corners.A].Vector, nodes[corners.B].Vector, nodes[corners.C].Vector), model.Thickness, model.Material, k);
+                AddForces(corners, k, u, reaction);
+            }
+        }
+
+        for (var i = 0; i < u.Length; i++)
+        {
+            reaction[i] = free.IsHeld(i / Block, i % Block) ? reaction[i] - force[i] : 0;
+        }
+
+        return reaction;
+    }
+
+    private static void AddForces(Triangle corners, ReadOnlySpan<double> blocks, double[] u, double[] force)
+    {
+        Span<double> k = stackalloc double[ShellTriangle.Size * ShellTriangle.Size];
+        CornerBlocks.Expand(blocks, k);
+        for (var r = 0; r < ShellTriangle.Size; r++)
+        {
+            var sum = 0.0;
+            for (var c = 0; c < ShellTriangle.Size; c++)
+            {
+                sum += k[ShellTriangle.Size * r + c] * u[corners[c / Block] * Block + c % Block];
+            }
+
+            force[corners[r / Block] * Block + r % Block] += sum;
+        }
+    }
+}

@@ -1,0 +1,169 @@
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
+using BracketGen.Geometry;
+using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
+using BracketGen.Strength.Model;
+using BracketGen.TestSupport;
+
+namespace BracketGen.Design.Tests;
+
+/// <summary>The judge of strength says what the whole study says, and each of its bounds is one.</summary>
+public sealed class StrengthJudgeTests
+{
+    // A plain run takes so many candidates of a job, evenly over all that can be cut; the whole series all of them that have room.
+    private const int Few = 25;
+
+    [Theory]
+    [MemberData(nameof(Examples.Names), MemberType = typeof(Examples))]
+    public void Every_candidate_is_judged_as_the_whole_study_does_and_no_bound_is_crossed(string name)
+    {
+        var job = Examples.Read(name).OpeningCounterClockwise();
+        var pool = CandidateSearch.All(job).Where(CandidateSearch.Promising).ToArray();
+        pool = LongRun.IsOn
+            ? [.. pool.AsParallel().AsOrdered().Where(c => BracketChecks.FitsInSpace(c.Around(job)))]
+            : [.. Enumerable.Range(0, Few).Select(i => pool[(int)((long)i * pool.Length / Few)])];
+        var judge = new StrengthJudge(job, StrengthDetail.Usual);
+        var findings = new StrengthFinding[pool.Length];
+        Parallel.For(0, pool.Length, i =>
+        {
+            var candidate = pool[i];
+            var whole = StrengthStudy.Of(job, candidate.Travel, candidate.Placement, candidate.Bracket, StrengthDetail.Usual);
+            findings[i] = judge.Judge(candidate.Travel, candidate.Placement, candidate.Bracket);
+            SameVerdict(whole, findings[i]);
+            BoundsHold(job, candidate, whole);
+        });
+
+        // It is worth having: bounds alone reject some, and fewer than a third need the whole report.
+        Assert.Contains(findings, f => f.Means == StrengthMeans.Bound);
+        Assert.InRange(findings.Count(f => f.Means == StrengthMeans.Full), 0, pool.Length / 3);
+    }
+
+    private static void SameVerdict(StrengthReport whole, StrengthFinding finding)
+    {
+        Assert.Equal(whole.Checks.All(c => !c.Fails), finding.IsStrong);
+        if (finding.Report is { } report)
+        {
+            Assert.Equal(whole.Checks.AsEnumerable(), report.Checks);
+            Assert.Equal(whole.Frequencies.AsEnumerable(), report.Frequencies);
+            Assert.Equal(whole.Modes[^1].Shape.AsEnumerable(), report.Modes[^1].Shape);
+            Assert.Equal(whole.Stamped.Response.Solution.Stresses.AsEnumerable(), report.Stamped.Response.Solution.Stresses);
+            Assert.Equal(
+                (whole.GivePerTension, whole.Opening.Give, whole.Opening.LargestStress, whole.Stamped.Tension, whole.Stamped.LargestStress, whole.LimitingFootForce),
+                (report.GivePerTension, report.Opening.Give, report.Opening.LargestStress, report.Stamped.Tension, report.Stamped.LargestStress, report.LimitingFootForce));
+        }
+
+        if (finding.Failed is { } failed)
+        {
+            var found = whole.Checks.Single(c => c.Id == failed.Id);
+            Assert.True(found.Fails && failed.Fails && double.IsFinite(failed.Value), failed.Code);
+            Assert.True(found.Margin <= failed.Margin + 1e-9 * Math.Abs(failed.Limit), $"{failed.Code}: {found.Value} is better than the bound {failed.Value}");
+        }
+    }
+
+    private static void BoundsHold(Job job, Candidate candidate, StrengthReport whole)
+    {
+        var part = BracketModel.Of(candidate.Bracket, job.Vehicle.Cable.OuterEnd);
+        var tension = new StopTension(StopMechanism.Of(job, candidate.Travel, candidate.Placement));
+        var bounds = StrengthBounds.Of(candidate.Bracket, part);
+
+        // Without the margins: on these meshes the bounds hold as they are.
+        Assert.InRange(bounds.StressAtLeast(tension.UnitForce), 0, whole.Stamped.LargestStress / whole.Stamped.Tension);
+        Assert.InRange(bounds.StressAtLeast(tension.UnitForceAtLargest), 0, whole.Opening.LargestStress / whole.Opening.Tension);
+        Assert.InRange(bounds.GiveAtLeast(tension.UnitForce), 0, whole.GivePerTension);
+        Assert.True(bounds.FrequencyAtMost(part.SeatMass) >= whole.Frequencies[0]);
+        var spread = tension.SpreadAtLeast(candidate.Bracket);
+        Assert.True(tension.ProofAtLeast(whole.GivePerTension, spread) <= (1 + 1e-12) * whole.Stamped.Tension);
+        Assert.True(tension.ProofAtLeast(2 * whole.GivePerTension, spread) <= tension.ProofAtLeast(whole.GivePerTension, spread));
+        Assert.True(tension.ProofAtLeast(double.PositiveInfinity, spread) >= tension.Largest);
+        Assert.Equal(whole.Opening.Tension, tension.Largest, 1e-12 * tension.Largest);
+    }
+
+    [Fact]
+    public void Bounds_of_a_cantilever_strip_are_those_of_beam_theory()
+    {
+        // A strip 20 wide and 3 thick, washer at one end, force at 90: free from 20 to the seat's rim at 84. Beam theory with the plate's stiffness D b for E I
+        // (Timoshenko and Woinowsky-Krieger, article 2: bending to a cylinder). With the curvature up to the seat's rim only: ∫ s² ds from 6 to 70.
+        const double b = 20, t = 3, e = 210000, nu = 0.3, far = 70, near = 6;
+        var bounds = Strip(b, t, new(e, nu, 0));
+        var stiffness = e * t * t * t / 12 / (1 - nu * nu) * b;
+        var closed = (far * far * far - near * near * near) / (3 * stiffness);
+        Vector3 out_ = new(0, 0, 1), along = new(1, 0, 0), side = new(0, 1, 0);
+        Assert.InRange(bounds.GiveAtLeast(out_), 0.985 * closed, closed);
+        Assert.Equal((far - near) * (1 - nu * nu) / (e * b * t), bounds.GiveAtLeast(along), 1e-4 * bounds.GiveAtLeast(along));
+
+        // Root stress 6 F L/(b t²), times √3/2 because its partner along the root is not known; a pull F/(b t); in the plane the plastic modulus t b²/4.
+        var root = Math.Sqrt(3) / 2 * 6 * far / (b * t * t);
+        Assert.Equal(root, bounds.StressAtLeast(out_), 1e-4 * root);
+        Assert.Equal(Math.Sqrt(3) / 2 / (b * t), bounds.StressAtLeast(along), 1e-12);
+        Assert.Equal(Math.Sqrt(3) / 2 * far / (t * b * b / 4), bounds.StressAtLeast(side), 1e-4 * bounds.StressAtLeast(side));
+        Assert.Equal(root + Math.Sqrt(3) / 2 / (b * t), bounds.StressAtLeast(out_ + along), 1e-4 * root);
+
+        // A mass on a light spring: ω² = 1/(m give).
+        const double mass = 1e-4;
+        var frequency = Math.Sqrt(1 / (mass * closed)) / (2 * Math.PI);
+        Assert.InRange(bounds.FrequencyAtMost(mass), frequency, 1.01 * frequency);
+
+        // With its own mass: the static shape gives 33/140 of it at the tip (Young and Budynas, Roark's Formulas, table of natural frequencies: cantilever with end mass, 3 E I/((M + 0.24 m) L³)).
+        const double density = 7.85e-9, length = far;
+        var heavy = Strip(b, t, new(e, nu, density)).FrequencyAtMost(mass);
+        var roark = Math.Sqrt(3 * stiffness / ((mass + 33.0 / 140 * density * b * t * length) * length * length * length)) / (2 * Math.PI);
+        Assert.InRange(heavy, roark, 1.03 * roark);
+        Assert.True(heavy < bounds.FrequencyAtMost(mass));
+    }
+
+    [Fact]
+    public void A_bend_turns_the_moment_with_the_sheet()
+    {
+        // A strip bent up by a right angle: pulled along the mount flange, the bend and the flange before it carry the force times the height of the seat over the middle surface (statics).
+        const double b = 20, t = 3, radius = 3, allowance = 6;
+        var bend = new Bend { From = 0, To = 1, Start = new(60, b), End = new(60, 0), Turn = Angle.Right, InsideRadius = radius, Allowance = allowance, Rule = new Din6935Rule() };
+        var flat = new FlatPattern { Blank = new(Contour.Polygon([new(0, 0), new(110, 0), new(110, b), new(0, b)]), []), Thickness = t, Bends = [bend] };
+        var folded = new FoldedSheet(flat, Frame.Identity);
+        var seat = folded.Fold(new(90, b / 2), t / 2).Vector;
+        var height = seat.Z - t / 2;
+        var cuts = StraightCuts.Of(folded, [new(new(10, b / 2), 10)], new(new(90, b / 2), 6), 1);
+        var before = cuts.Where(c => c.Top.Z > 0.999 && c.Centre.X < 59).ToArray();
+        Assert.NotEmpty(before);
+        Assert.All(before, c => Assert.Equal(height, Math.Abs(c.OutOfPlane(seat, new(1, 0, 0))), 1e-9));
+        Assert.All(before, c => Assert.Equal(1, Math.Abs(c.Across(new(1, 0, 0))), 1e-9));
+        Assert.All(cuts, c => Assert.Equal(b, c.Metal, 1e-9));
+        Assert.Equal(Math.PI / 2 * (radius + t / 2), cuts.Where(c => Math.Abs(c.Top.Z) is > 0.01 and < 0.99).Sum(c => c.Width), 1e-9);
+    }
+
+    [Fact]
+    public void Sheet_under_a_washer_and_skew_bends_are_not_cut()
+    {
+        // The washer reaches as far as the seat: no line keeps clear of both.
+        var flat = new FlatPattern { Blank = new(Contour.Polygon([new(0, 0), new(40, 0), new(40, 30), new(0, 30)]), []), Thickness = 2, Bends = [] };
+        Assert.Empty(StraightCuts.Of(new(flat, Frame.Identity), [new(new(10, 15), 12)], new(new(30, 15), 9), 0));
+    }
+
+    [Fact]
+    public void Another_travel_at_the_same_stop_is_judged_by_that_travel()
+    {
+        var job = Examples.Read("plover-alder-58").OpeningCounterClockwise();
+        var candidate = CandidateSearch.All(job).First(CandidateSearch.Promising);
+        var judge = new StrengthJudge(job, StrengthDetail.Usual);
+        judge.Judge(candidate.Travel, candidate.Placement, candidate.Bracket);
+        var less = Travel.Solve(job.Body.Quadrant, candidate.Placement.Seat.XY, candidate.Placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value - 3);
+        Assert.Equal(
+            new StrengthJudge(job, StrengthDetail.Usual).Judge(less, candidate.Placement, candidate.Bracket).Failed,
+            judge.Judge(less, candidate.Placement, candidate.Bracket).Failed);
+    }
+
+    private static StrengthBounds Strip(double width, double thickness, SheetMaterial material)
+    {
+        var flat = new FlatPattern
+        {
+            Blank = new(Contour.Polygon([new(0, 0), new(100, 0), new(100, width), new(0, width)]), []),
+            Thickness = thickness,
+            Bends = [],
+        };
+        var folded = new FoldedSheet(flat, Frame.Identity);
+        Disc washer = new(new(10, width / 2), 10), seat = new(new(90, width / 2), 6);
+        return new(StraightCuts.Of(folded, [washer], seat, 0), folded.Fold(new(seat.Centre), thickness / 2).Vector, thickness, material);
+    }
+}
