@@ -113,7 +113,7 @@ public static class RandomSolutions
         var stock = job.Shop.Stock[(int)(Math.Abs(job.Vehicle.Cable.FreeInnerLength.Value) % job.Shop.Stock.Length)];
         var die = job.Shop.Dies.First(d => d.Suits(stock.Thickness));
         var mount = MountFrame.Of(job.Body.Mount);
-        var choice = new BracketShape.Choice(new(job.Body.Mount, job.Vehicle.Cable, job.Preferences, stock), Placement(mount.ToThrottle(default), mount.Frame.Z), die);
+        var choice = new BracketShape.Choice(new(job.Body.Mount, job.Vehicle.Cable, job.Preferences, stock, job.Shop.Rates), Placement(mount.ToThrottle(default), mount.Frame.Z), die);
         if (shape(choice, mount.Frame) is not { } bracket || HolesMeet(bracket))
         {
             return null;
