@@ -147,7 +147,7 @@ internal sealed class BendOrder
         // Tools from end to end first; only where a flange stands in their way, as long as the bend.
         var whole = OnPress(made, number, tool, overBend, most, force, stroke, null);
         return whole.Step is null && press.SectionStep is { } step && Math.Floor(bend.Length / step + Tolerance.OnLimit) * step is > 0 and var length
-            && OnPress(made, number, tool, overBend, most, force, stroke, length) is { Step: not null } cut ? cut : whole;
+            ? OnPress(made, number, tool, overBend, most, force, stroke, length) : whole;
     }
 
     private Attempt OnPress(List<int> made, int number, Tool tool, Angle overBend, double most, double force, PressStroke stroke, double? length)
@@ -286,7 +286,7 @@ internal sealed class BendOrder
             foreach (var body in bodies)
             {
                 // The leg that is bent lies on die, table and beam from the first to the last.
-                var rests = body.Kind is Obstruction.Die || (slab.IsLeg && body.Kind is Obstruction.Punch or Obstruction.Clamp);
+                var rests = body.Kind is Obstruction.Die || (slab.Lie != Lie.Standing && body.Kind is Obstruction.Punch or Obstruction.Clamp);
                 if (slab.IsLeg && body.Kind is Obstruction.Die or Obstruction.Bed)
                 {
                     continue;
@@ -329,7 +329,7 @@ internal sealed class BendOrder
         {
             foreach (var body in way)
             {
-                if (clearance.MetAtEnds(slab, body, slab.IsLeg ? -BendSimulation.Contact : BendSimulation.Clearance) is { } at)
+                if (clearance.MetAtEnds(slab, body, slab.Lie != Lie.Standing ? -BendSimulation.Contact : BendSimulation.Clearance) is { } at)
                 {
                     return (body.Kind, slab.Flange, at);
                 }
@@ -340,7 +340,7 @@ internal sealed class BendOrder
     }
 
     private static bool IsClearOfFinger(PartSlabs part, ConvexBody finger, StrokeClearance clearance, PressBrake press) =>
-        part.Slabs.All(s => (s.IsLeg && s.Carrier == Carrier.Back)
+        part.Slabs.All(s => (s.Lie != Lie.Standing && s.Carrier == Carrier.Back)
             || (press.GaugeRetracts ? clearance.MetAtStart(s, finger, -BendSimulation.Contact) : clearance.Met(s, finger, -BendSimulation.Contact)) is null);
 
     private ImmutableArray<BendObstacle> Obstacles()

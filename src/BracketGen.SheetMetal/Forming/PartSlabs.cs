@@ -39,10 +39,12 @@ internal sealed class PartSlabs
         List<Slab> slabs = [];
         for (var i = 0; i < flat.FlangeCount; i++)
         {
-            if (outlines[i].Length > 2)
+            if (outlines[i].Length < 3)
             {
-                slabs.Add(Make(i, IsLeg(i), _flanges[i], outlines[i]));
+                continue;
             }
+
+            slabs.AddRange(Flat(i, i, outlines[i]));
         }
 
         foreach (var b in flat.Bends.Where(b => b != _bend))
@@ -50,7 +52,7 @@ internal sealed class PartSlabs
             if (!IsMade(b))
             {
                 var across = b.Allowance * b.Across;
-                slabs.Add(Make(b.To, IsLeg(b.From), _flanges[b.From], [b.Start.Vector, (b.Start + across).Vector, (b.End + across).Vector, b.End.Vector]));
+                slabs.AddRange(Flat(b.To, b.From, [b.End.Vector, (b.End + across).Vector, (b.Start + across).Vector, b.Start.Vector]));
                 continue;
             }
 
@@ -81,6 +83,18 @@ internal sealed class PartSlabs
         return new(_turnedRound ? -across : across, TopUp == _turnedRound ? _bend.Length - along : along);
     }
 
+    // A flange, or a strip that goes on flat from one. The bend turns the leg's plane about its middle: what lies past it beside its ends goes the other way.
+    private IEnumerable<Slab> Flat(int flange, int plane, Vector2[] outline)
+    {
+        if (!IsLeg(plane))
+        {
+            return [Make(flange, Lie.Standing, _flanges[plane], outline)];
+        }
+
+        return new[] { (Lie.Leg, Side(outline, _behind[plane])), (Lie.Wing, Side(outline, !_behind[plane])) }
+            .Where(p => AreaOf(p.Item2) > NoArea).Select(p => Make(flange, p.Item1, _flanges[plane], p.Item2));
+    }
+
     private bool IsMade(Bend bend) => _made[bend.To - 1];
 
     // The frame of what lies past the part `share` of a bend.
@@ -103,17 +117,58 @@ internal sealed class PartSlabs
             Vector3 a = At(i), b = At(i + 1);
             var chord = (b - a).Unit;
             var inwards = (bend.IsUp ? 1 : -1) * along.Cross(chord);
-            yield return Make(bend.To, false, a, chord, along, inwards, [new(0, 0), new(a.DistanceTo(b), 0), new(a.DistanceTo(b), bend.Length), new(0, bend.Length)]);
+            yield return Make(bend.To, Lie.Standing, a, chord, along, inwards, [new(0, 0), new(a.DistanceTo(b), 0), new(a.DistanceTo(b), bend.Length), new(0, bend.Length)]);
         }
     }
 
     // Turn (rad) of one chord of a bend that is made: the outside of the bend bulges out of it by 0.02 of its outside radius.
     private const double ChordTurn = 0.4;
 
-    private Slab Make(int flange, bool isLeg, Frame frame, Vector2[] polygon) =>
-        Make(flange, isLeg, frame.Origin, frame.X, frame.Y, frame.Z, polygon);
+    // The part of an outline in the leg's plane beyond the bend's strip, or before it.
+    private Vector2[] Side(Vector2[] outline, bool beyond)
+    {
+        var edge = _bend.Start.Vector + (beyond ? _bend.Allowance : 0) * _bend.Across;
+        double Depth(Vector2 p) => (beyond ? 1 : -1) * (p - edge).Dot(_bend.Across);
+        List<Vector2> kept = [];
+        for (var i = 0; i < outline.Length; i++)
+        {
+            Vector2 from = outline[i], to = outline[(i + 1) % outline.Length];
+            double before = Depth(from), after = Depth(to);
+            if (before >= -OnEdge)
+            {
+                kept.Add(from);
+            }
 
-    private Slab Make(int flange, bool isLeg, Vector3 origin, Vector3 x, Vector3 y, Vector3 z, Vector2[] polygon)
+            if (before >= -OnEdge != after >= -OnEdge && Math.Abs(before - after) > OnEdge)
+            {
+                kept.Add(from + Math.Clamp(before / (before - after), 0, 1) * (to - from));
+            }
+        }
+
+        return [.. kept];
+    }
+
+    private static double AreaOf(Vector2[] polygon)
+    {
+        double area = 0;
+        for (var i = 0; i < polygon.Length; i++)
+        {
+            area += polygon[i].Cross(polygon[(i + 1) % polygon.Length]) / 2;
+        }
+
+        return area;
+    }
+
+    // A corner this near (mm) to the edge of a strip lies on it.
+    private const double OnEdge = 1e-6;
+
+    // A wing smaller than this (mm²) is round-off of the outline.
+    private const double NoArea = 0.01;
+
+    private Slab Make(int flange, Lie lie, Frame frame, Vector2[] polygon) =>
+        Make(flange, lie, frame.Origin, frame.X, frame.Y, frame.Z, polygon);
+
+    private Slab Make(int flange, Lie lie, Vector3 origin, Vector3 x, Vector3 y, Vector3 z, Vector2[] polygon)
     {
         var leg = _flanges[_bend.From];
         var atGauge = IsAtGauge(flange);
@@ -128,7 +183,7 @@ internal sealed class PartSlabs
 
         var up = TopUp ? place.Z : _flat.Thickness - place.Z;
         return new(
-            atGauge ? Carrier.Back : Carrier.Front, flange, isLeg,
+            atGauge ? Carrier.Back : Carrier.Front, flange, lie,
             new(machine.X + (atGauge ? -1 : 1) * _bend.Allowance / 2, up, machine.Y), Way(x), Way(y), Way(z), _flat.Thickness, polygon);
     }
 }

@@ -2,6 +2,19 @@ using BracketGen.Geometry;
 
 namespace BracketGen.SheetMetal.Forming;
 
+/// <summary>How a piece of the part lies to the leg on its side of the bend.</summary>
+internal enum Lie
+{
+    /// <summary>It is the leg: in its plane, on its own side of the bend.</summary>
+    Leg,
+
+    /// <summary>In the leg's plane, but past the bend: a wing beside it, which goes down while the leg goes up.</summary>
+    Wing,
+
+    /// <summary>It stands at an angle to the leg, or is a bend that is made.</summary>
+    Standing,
+}
+
 /// <summary>A flat piece of the part: a flange, the strip of a bend not yet made, or one of the chords that stand for a bend that is made.</summary>
 /// <remarks>Coordinates (mm): across and up in the section, counted from its carrier's origin, and along the bend.</remarks>
 internal sealed class Slab
@@ -10,9 +23,9 @@ internal sealed class Slab
     private Slab? _profile;
 
     /// <summary>A polygon in the plane of <paramref name="x"/> and <paramref name="y"/> (length one, at right angles), as thick as the sheet along <paramref name="z"/>.</summary>
-    public Slab(Carrier carrier, int flange, bool isLeg, Vector3 origin, Vector3 x, Vector3 y, Vector3 z, double thickness, Vector2[] polygon)
+    public Slab(Carrier carrier, int flange, Lie lie, Vector3 origin, Vector3 x, Vector3 y, Vector3 z, double thickness, Vector2[] polygon)
     {
-        (Carrier, Flange, IsLeg, Thickness, Polygon) = (carrier, flange, isLeg, thickness, polygon);
+        (Carrier, Flange, Lie, Thickness, Polygon) = (carrier, flange, lie, thickness, polygon);
         (_origin, _x, _y, _z) = (origin, x, y, z);
         Vector2 min = polygon[0], max = min;
         foreach (var p in polygon)
@@ -36,8 +49,10 @@ internal sealed class Slab
     /// <summary>The flange it belongs to; of a bend, the flange that the bend makes.</summary>
     public int Flange { get; }
 
-    /// <summary>Whether it lies in the plane of the leg that is being bent.</summary>
-    public bool IsLeg { get; }
+    public Lie Lie { get; }
+
+    /// <summary>Whether it is the leg that is being bent, or a part of it.</summary>
+    public bool IsLeg => Lie == Lie.Leg;
 
     public double Thickness { get; }
 
@@ -87,7 +102,7 @@ internal sealed class Slab
         }
 
         var foot = _origin - _origin.Dot(across) * across;
-        return new(Carrier, Flange, IsLeg, new(foot.X, foot.Y, 0), across, along, _z, Thickness, [min, new(max.X, min.Y), max, new(min.X, max.Y)]);
+        return new(Carrier, Flange, Lie, new(foot.X, foot.Y, 0), across, along, _z, Thickness, [min, new(max.X, min.Y), max, new(min.X, max.Y)]);
     }
 
     private ConvexBody Body(Vector2[] polygon)

@@ -150,6 +150,39 @@ public class BendSimulationTests
         Assert.Contains(With(5, 120).Obstacles, o => o.What is Obstruction.Beam or Obstruction.Punch);
     }
 
+    /// <summary>
+    /// A flange between wings of the one that stays: while it is bent the wings go down past the die, which must end beside them. The cuts that set them apart are
+    /// 3 mm wide.
+    /// </summary>
+    [Fact]
+    public void A_flange_between_wings_needs_a_short_die()
+    {
+        var bend = BentStrip.Of([40, 40], [90]).Bends[0] with { Relief = 3 };
+        double near = 40, far = near + bend.Allowance, end = far + 40, cut = near - 3;
+        var flat = new FlatPattern
+        {
+            Blank = new(
+                Contour.Polygon(
+                [
+                    new(0, -25), new(70, -25), new(70, -3), new(cut, -3), new(cut, 0), new(near, 0), new(far, 0), new(end, 0),
+                    new(end, 40), new(far, 40), new(near, 40), new(cut, 40), new(cut, 43), new(70, 43), new(70, 65), new(0, 65),
+                ]),
+                []),
+            Thickness = BentStrip.Thickness,
+            Bends = [bend],
+        };
+        BendResult With(double? step) => BendSimulation.Of(
+            flat, BentStrip.Stock, [BentStrip.Die], BentStrip.Tools(BentStrip.Straight) with { Press = new() { SectionStep = step } });
+        Assert.Equal(Obstruction.Die, Assert.Single(With(null).Obstacles).What);
+        Assert.Equal(40, With(5).Plan!.Steps[0].ToolLength);
+
+        // Wings 26 mm long go down by 26 sin 46° = 19 mm: not past a bed that is only 15 mm below the shoulders.
+        Assert.Equal(
+            Obstruction.Bed,
+            Assert.Single(BendSimulation.Of(flat, BentStrip.Stock, [BentStrip.Die with { ShoulderHeight = 15 }],
+                BentStrip.Tools(BentStrip.Straight) with { Press = new() { SectionStep = 5, OpenHeight = 250 } }).Obstacles.Where(o => o.What != Obstruction.Die)).What);
+    }
+
     /// <summary>A flat plate needs no bending.</summary>
     [Fact]
     public void A_plate_has_an_empty_plan()
