@@ -30,8 +30,9 @@ public class CostBoundTests
                 {
                     foreach (var tools in CandidateSearch.ToolsFor(job))
                     {
-                        var any = CostBound.OfAny(tools.Sheet, bends);
-                        foreach (var draft in tools.Drafts(place.Placement, bends))
+                        var ofPlace = BracketCost.OfPlace(place.Placement, range, job.Shop.Rates)
+                            + (bends == 1 ? CostBound.OfSingleAngle(job.Body.Mount.Plane.Normal, place.Placement.Direction, job.Shop.Rates) : 0);
+                        foreach (var (stiffened, draft) in new[] { false, true }.SelectMany(s => tools.Drafts(place.Placement, bends, s).Select(d => (s, d))))
                         {
                             if (BracketShape.Finish(draft) is { } bracket)
                             {
@@ -40,6 +41,7 @@ public class CostBoundTests
                                 double weighed = CostBound.Of(draft, give, range), light = CostBound.WithoutGive(draft, range);
                                 Assert.True(weighed <= cost, $"{weighed} over {cost}");
                                 Assert.True(light <= weighed, $"{light} over {weighed}");
+                                var any = CostBound.OfAny(tools.Sheet, bends, stiffened) + ofPlace;
                                 Assert.True(any <= light, $"{any} over {light}");
                                 Assert.True(CostBound.LeastMass(draft) <= bracket.Mass);
                                 Assert.Equal(StopGive.Of(bracket, place.Tension), give, 1e-9);
@@ -64,11 +66,11 @@ public class CostBoundTests
             {
                 foreach (var tools in CandidateSearch.ToolsFor(job))
                 {
-                    var costs = tools.Drafts(place.Placement, 2).Select(draft => CostOf(job, place, draft)).ToList();
+                    var costs = tools.Drafts(place.Placement, 2, stiffened: false).Select(draft => CostOf(job, place, draft)).ToList();
                     var made = costs.Where(double.IsFinite).Order().ToList();
                     foreach (var limit in made.Count == 0 ? [] : new[] { 0, 0.01, 0.05, 0.2, 0.4 }.Select(part => made[(int)(part * made.Count)]))
                     {
-                        var left = tools.Drafts(place.Placement, 2, new TwoBendBound(tools.Sheet, place.Tension, limit)).Select(draft => CostOf(job, place, draft)).ToList();
+                        var left = tools.Drafts(place.Placement, 2, false, new TwoBendBound(tools.Sheet, place.Tension, limit)).Select(draft => CostOf(job, place, draft)).ToList();
                         Assert.Equal(costs.Where(c => c < limit), left.Where(c => c < limit));
                         (below, kept, all) = (below + left.Count(c => c < limit), kept + left.Count, all + costs.Count);
                     }

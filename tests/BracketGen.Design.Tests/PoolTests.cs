@@ -166,9 +166,10 @@ public sealed class PoolTests
 
     private static IEnumerable<(Place Place, BracketDraft Draft)> Drafts(Job job) =>
         from bends in Enumerable.Range(1, 2)
+        from stiffened in new[] { false, true }
         from place in CandidateSearch.PlacesAtMidRange(job, bends)
         from tools in CandidateSearch.ToolsFor(job)
-        from draft in tools.Drafts(place.Placement, bends)
+        from draft in tools.Drafts(place.Placement, bends, stiffened)
         select (place, draft);
 
     // With all its numbers and what it would cost: nothing of it may depend on what else there is.

@@ -17,10 +17,10 @@ namespace BracketGen.Design.Checks;
 public sealed record MechanismReport : IMirrored<MechanismReport>
 {
     /// <summary>
-    /// Samples of the uncertainty where nothing else is said: if none fails, at least 99.98 % is proven. Where a limit lies within the sampling error,
+    /// Samples of the uncertainty where nothing else is said: if none fails, at least 99.9 % is proven. Where a limit lies within the sampling error,
     /// <see cref="MoreSamples"/> times as many are taken.
     /// </summary>
-    public const int UsualSamples = 16_384;
+    public const int UsualSamples = 4_096;
 
     /// <summary>How many times as many samples are taken where a limit lies within the sampling error.</summary>
     public const int MoreSamples = 8;

@@ -51,9 +51,14 @@ public sealed record MovementStudy
     {
         var (cable, movement) = (job.Vehicle.Cable, job.Movement);
         Bulkhead[] corners = job.Bulkhead is { } bulkhead && placement is not null ? [.. movement.Corners(bulkhead)] : [];
-        ElasticLines[] lines = [.. corners.Select(c => OuterWay.At(cable, placement!, c)).OfType<ElasticLines>()];
-        bool Reaches(int corner) => OuterWay.Tightest(job with { Bulkhead = corners[corner] }, placement!) is { } route
-            && (lines.Length == 0 || (route.Length <= cable.OuterLength!.Value.Min && !lines[corner].IsTooShort));
+        var (laidAt, reaches) = (new ElasticLines?[corners.Length], new bool[corners.Length]);
+        Parallel.For(0, corners.Length, i =>
+        {
+            laidAt[i] = OuterWay.At(cable, placement!, corners[i]);
+            reaches[i] = OuterWay.Tightest(job with { Bulkhead = corners[i] }, placement!) is { } route
+                && (laidAt[i] is not { } line || (route.Length <= cable.OuterLength!.Value.Min && !line.IsTooShort));
+        });
+        ElasticLines[] lines = [.. laidAt.OfType<ElasticLines>()];
         var laid = lines.Where(l => !l.IsTooShort).ToArray();
         var isKnown = outer is { IsLaid: true } && laid.Length > 0;
         Angle? change = isKnown ? ChangeOf(outer!.AtLengths[0], laid) : null;
@@ -64,7 +69,7 @@ public sealed record MovementStudy
         return new()
         {
             Movement = movement,
-            Reached = corners.Length == 0 ? null : (double)Enumerable.Range(0, corners.Length).Count(Reaches) / corners.Length,
+            Reached = corners.Length == 0 ? null : (double)reaches.Count(r => r) / corners.Length,
             MaxBend = isKnown ? laid.Max(l => l.MaxBend) : null,
             MinRadius = isKnown ? laid.Min(l => l.MinRadius) : null,
             Change = change,

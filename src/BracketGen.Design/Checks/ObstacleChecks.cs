@@ -22,7 +22,7 @@ internal static class ObstacleChecks
     {
         var wire = SweptWire.Of(job.Body.Quadrant, travel, placement.Seat, job.Vehicle.Cable.WireDiameter);
         return Both(
-            NearestStanding.Of([.. wire.Select(w => w.Solid)], [.. Standing.Of(job.Body), .. Standing.Springs(job.Body)]),
+            NearestStanding.Of([.. wire.Select(w => w.Solid)], [.. JobFacts.Of(job).Stands, .. JobFacts.Of(job).Springs]),
             CheckId.WireOverlap, CheckId.WireClearance, Thing.Wire, job.Preferences.SweepClearance);
     }
 
@@ -35,7 +35,7 @@ internal static class ObstacleChecks
             yield return check;
         }
 
-        var springs = Standing.Springs(job.Body).ToArray();
+        var springs = around.Springs;
         var end = around.OuterEnd;
         if (NearestStanding.Of(end, [.. around.Stands, .. springs]) is { } nearEnd)
         {

@@ -17,10 +17,9 @@ internal sealed class Surroundings
     /// <summary>Step in which the outer's line is laid out (mm).</summary>
     private const double OuterStep = 5;
 
-    private readonly Lazy<MovingParts> _moving;
+    private readonly JobFacts _facts;
     private readonly Lazy<ImmutableArray<Rod>> _wire;
     private readonly Lazy<ImmutableArray<ThrottlePoint>> _line;
-    private readonly Lazy<ImmutableArray<Standing>> _standing;
 
     /// <summary>The surroundings of a bracket.</summary>
     /// <param name="bracket">The bracket in place.</param>
@@ -28,19 +27,27 @@ internal sealed class Surroundings
     /// <param name="placement">Where the stop is.</param>
     /// <param name="travel">The travel with the stop there.</param>
     /// <param name="outerLine">The outer's line from there (<see cref="LineOf"/>), where it is known already; null to find it when it is asked for.</param>
-    public Surroundings(Bracket bracket, Job job, StopPlacement placement, Travel travel, Lazy<ImmutableArray<ThrottlePoint>>? outerLine = null)
+    /// <param name="wire">The wire there (<see cref="WireOf"/>), likewise.</param>
+    public Surroundings(Bracket bracket, Job job, StopPlacement placement, Travel travel, Lazy<ImmutableArray<ThrottlePoint>>? outerLine = null,
+        Lazy<ImmutableArray<Rod>>? wire = null)
     {
         (Bracket, Job, Placement) = (bracket, job, placement);
-        _moving = new(() => new(job.Body.Quadrant, job.Vehicle.Cable.Fitting));
-        _wire = new(() => SweptWire.Of(job.Body.Quadrant, travel, placement.Seat, job.Vehicle.Cable.WireDiameter));
+        _facts = JobFacts.Of(job);
+        _wire = wire ?? WireOf(job, placement, () => travel);
         _line = outerLine ?? LineOf(job, placement);
-        _standing = new(() => [.. Standing.Of(job.Body)]);
     }
 
     /// <summary>The outer's line from a stop, found when it is asked for: all brackets there share it.</summary>
     /// <param name="job">The job.</param>
     /// <param name="placement">Where the stop is.</param>
     public static Lazy<ImmutableArray<ThrottlePoint>> LineOf(Job job, StopPlacement placement) => new(() => OuterWay.Line(job, placement, OuterStep));
+
+    /// <summary>The wire at a stop over the sweep, found when it is asked for: all brackets there share it.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="placement">Where the stop is.</param>
+    /// <param name="travel">The travel with the stop there.</param>
+    public static Lazy<ImmutableArray<Rod>> WireOf(Job job, StopPlacement placement, Func<Travel> travel) =>
+        new(() => SweptWire.Of(job.Body.Quadrant, travel(), placement.Seat, job.Vehicle.Cable.WireDiameter));
 
     /// <summary>The bracket.</summary>
     public Bracket Bracket { get; }
@@ -52,13 +59,16 @@ internal sealed class Surroundings
     public StopPlacement Placement { get; }
 
     /// <summary>Quadrant and end fitting over the sweep.</summary>
-    public MovingParts Moving => _moving.Value;
+    public MovingParts Moving => _facts.Moving;
 
     /// <summary>The straight wire over the sweep.</summary>
     public ImmutableArray<Rod> Wire => _wire.Value;
 
+    /// <summary>The spaces of the return springs.</summary>
+    public ImmutableArray<Standing> Springs => _facts.Springs;
+
     /// <summary>The casting and the keep-outs.</summary>
-    public ImmutableArray<Standing> Stands => _standing.Value;
+    public ImmutableArray<Standing> Stands => _facts.Stands;
 
     /// <summary>The outer beyond the room of its end, up to the bulkhead; empty where its line is not known.</summary>
     public ImmutableArray<Rod> Outer => OuterUpTo(double.PositiveInfinity);

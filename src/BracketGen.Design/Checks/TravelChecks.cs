@@ -19,14 +19,12 @@ public static class TravelChecks
         check.Definition.Scope == CheckScope.BeyondTheBracket;
 
     /// <summary>All travel checks, in the order a person would make them.</summary>
-    /// <param name="body">The throttle body.</param>
-    /// <param name="vehicle">The vehicle.</param>
-    /// <param name="preferences">The limits wanted.</param>
+    /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="travel">The travel found.</param>
-    public static IEnumerable<Check> Of(ThrottleBody body, Vehicle vehicle, Preferences preferences, Travel travel)
+    public static IEnumerable<Check> Of(Job job, Travel travel)
     {
-        var quadrant = body.Quadrant;
-        var cable = vehicle.Cable;
+        var (body, preferences) = (job.Body, job.Preferences);
+        var (quadrant, cable) = (body.Quadrant, job.Vehicle.Cable);
         yield return new(CheckId.FreePlay, travel.FreePlay, preferences.MinFreePlay);
         yield return new(CheckId.ReturnSprings, body.Springs.Count, LeastSprings);
         yield return new(CheckId.WideOpen, travel.OverTravel, preferences.MinOverTravel);
@@ -42,7 +40,7 @@ public static class TravelChecks
         yield return new(CheckId.GrooveLength, (quadrant.GrooveExtent - travel.Closed.Wrap).Radians, quadrant.Pocket.PlusMinus.Radians);
         yield return new(CheckId.WireInGroove, quadrant.GrooveWidth, cable.WireDiameter + WirePlay);
         yield return new(CheckId.WireInSlot, quadrant.SlotWidth, cable.WireDiameter + WirePlay);
-        foreach (var check in PocketChecks.Of(quadrant, cable, travel).Concat(ObstacleChecks.OfQuadrant(body, vehicle, preferences)))
+        foreach (var check in PocketChecks.Of(quadrant, cable, travel).Concat(JobFacts.Of(job).Quadrant))
         {
             yield return check;
         }

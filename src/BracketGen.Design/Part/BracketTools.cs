@@ -38,17 +38,18 @@ internal sealed class BracketTools
     /// <summary>The sheet.</summary>
     public SheetOnMount Sheet => _sheet;
 
-    /// <summary>Every bracket that gets to a placement with so many bends, a return lip not counted, before its outline is drawn.</summary>
+    /// <summary>Every bracket that gets to a placement with so many bends, before its outline is drawn.</summary>
     /// <param name="placement">Where the stop is.</param>
-    /// <param name="bends">Number of bends, at most two.</param>
+    /// <param name="bends">Number of bends, at most two; a return flange that stiffens is not counted.</param>
+    /// <param name="stiffened">Whether those with a return flange are wanted, or those without.</param>
     /// <param name="bound">Leaves out brackets of two bends that cost too much; null leaves out none.</param>
-    public IEnumerable<BracketDraft> Drafts(StopPlacement placement, int bends, TwoBendBound? bound = null) => bends switch
+    public IEnumerable<BracketDraft> Drafts(StopPlacement placement, int bends, bool stiffened, TwoBendBound? bound = null) => bends switch
     {
-        0 => Plates(placement),
-        1 => _dies.SelectMany(d => Bent(placement, d.Die, d.Rule, Layouts.OneBend, _ => Cracks(d.Die) ? OneBendCracked : OneBend)),
+        0 => stiffened ? [] : Plates(placement),
+        1 => _dies.SelectMany(d => Bent(placement, d.Die, d.Rule, Layouts.OneBend, _ => Cracks(d.Die) ? OneBendCracked : OneBend, stiffened)),
         _ => _dies.Where(d => !Cracks(d.Die)).SelectMany(die => Bent(
             placement, die.Die, die.Rule, (choice, mount, rule) => Layouts.TwoBends(choice, mount, rule, bound).Where(c => !CracksAlongGrain(c.Joints[1].Across, c.Joints[0].Across, die.Die.InsideRadius)),
-            chain => chain.Joints.Any(IsSquare) ? TwoSquareBends : TwoBends)),
+            chain => chain.Joints.Any(IsSquare) ? TwoSquareBends : TwoBends, stiffened)),
     };
 
     private IEnumerable<BracketDraft> Plates(StopPlacement placement)
@@ -66,14 +67,14 @@ internal sealed class BracketTools
 
     private IEnumerable<BracketDraft> Bent(
         StopPlacement placement, PressBrakeDie die, BendRule rule, Func<BracketShape.Choice, Frame, BendRule, IEnumerable<Layouts.Chain>> layouts,
-        Func<Layouts.Chain, (double[] Widths, bool WithLip)[]> shapes)
+        Func<Layouts.Chain, (double[] Widths, bool WithLip)[]> shapes, bool stiffened)
     {
         var choice = new BracketShape.Choice(_sheet, placement, die);
         foreach (var chain in layouts(choice, _sheet.Frame, rule))
         {
             if (!Layouts.IsClear(choice, chain))
             {
-                foreach (var notched in Cracks(die) || !Layouts.IsAmongBolts(choice, chain) ? [] : Notched(choice, chain))
+                foreach (var notched in stiffened || Cracks(die) || !Layouts.IsAmongBolts(choice, chain) ? [] : Notched(choice, chain))
                 {
                     yield return notched;
                 }
@@ -83,15 +84,19 @@ internal sealed class BracketTools
 
             foreach (var (widths, withLip) in shapes(chain))
             {
+                if (stiffened && !withLip)
+                {
+                    continue;
+                }
+
                 if (BracketShape.Sketch(choice, chain.Joints, chain.SeatOnTop, widths) is not { } draft)
                 {
                     continue;
                 }
 
-                yield return draft;
-                foreach (var lipped in withLip ? Lipped(draft, rule) : [])
+                foreach (var wanted in stiffened ? Lipped(draft, rule) : [draft])
                 {
-                    yield return lipped;
+                    yield return wanted;
                 }
             }
         }

@@ -2,6 +2,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 
@@ -39,7 +40,8 @@ internal static class CostBound
     /// <summary>The bound for any bracket of one sheet with <paramref name="bends"/> bends to a placement.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="bends">Number of bends, at least 1: the stop is on another flange than the bolts.</param>
-    public static double OfAny(SheetOnMount sheet, int bends)
+    /// <param name="stiffened">Whether it has one bend more, that of a return flange: nothing is known of its metal.</param>
+    public static double OfAny(SheetOnMount sheet, int bends, bool stiffened = false)
     {
         var stop = sheet.StopMetalRadius;
 
@@ -51,8 +53,15 @@ internal static class CostBound
         area = Math.Max(0, area);
         var blank = new BracketCost.Blank(
             sheet.Stock, area * sheet.Stock.Thickness * sheet.Stock.Material.Density, LeastOutline(area) + HoleEdges(sheet), Pierces(sheet));
-        return BracketCost.OfWork(blank, bends, 0, 0, sheet.Rates).Total - DesignTolerance.CostRounding;
+        return BracketCost.OfWork(blank, stiffened ? bends + 1 : bends, 0, 0, sheet.Rates).Total - DesignTolerance.CostRounding;
     }
+
+    /// <summary>What the angle of a single bend costs: it stands between mount face and stop, whatever the sheet.</summary>
+    /// <param name="mount">Normal of the mount face, length one.</param>
+    /// <param name="stop">The stop's direction, length one.</param>
+    /// <param name="rates">What work costs.</param>
+    public static double OfSingleAngle(Vector3 mount, Vector3 stop, ShopRates rates) =>
+        Math.Abs(mount.Dot(stop)) > TwoBendBound.Odd ? BracketCost.OfAngle(rates) : 0;
 
     /// <summary>Length (mm) of cut that the blank of <paramref name="draft"/> cannot fall below.</summary>
     /// <remarks>

@@ -15,7 +15,7 @@ namespace BracketGen.Design.Part;
 internal sealed class TwoBendBound
 {
     // Half a degree is what the cost forgives; a little more, so that rounding never makes the bound the stricter of the two.
-    private static readonly double Odd = Math.Sin(Angle.FromDegrees(0.51).Radians);
+    internal static readonly double Odd = Math.Sin(Angle.FromDegrees(0.51).Radians);
 
     private readonly double _room, _areaCost, _giveCost, _angleCost, _bendCost, _least, _stop, _straight;
 

@@ -12,7 +12,7 @@ namespace BracketGen.Design.Search;
 internal static class BracketSearch
 {
     /// <summary>How many brackets beside the best are judged in search of others worth offering.</summary>
-    private const int MostOthers = 12;
+    private const int MostOthers = 6;
 
     private const int FirstRound = 2, LargestRound = 16;
 
@@ -77,6 +77,11 @@ internal static class BracketSearch
 
         // Without strength a bracket is soon found, and what one bend can do limits what is worth looking at among the many shapes of two.
         var few = Walk(pool.ByCost((0, 1)), [], effort, judge);
+        if (judge.IsHopeless)
+        {
+            return few;
+        }
+
         var limit = few.Best?.Candidate.Cost ?? double.PositiveInfinity;
         var many = Walk(pool.ByCost((2, 2), limit).TakeWhile(c => c.Cost < limit), few.Findings, effort, judge);
         return many with { Best = many.Best ?? few.Best };

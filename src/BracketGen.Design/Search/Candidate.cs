@@ -24,12 +24,15 @@ public sealed class Candidate : IMirrored<Candidate>
     /// <summary>The outer's line from its stop, shared by all brackets there; null where nobody found it yet.</summary>
     internal Lazy<ImmutableArray<ThrottlePoint>>? OuterLine { get; init; }
 
+    /// <summary>The wire over the sweep, shared by all brackets there; null where nobody found it yet.</summary>
+    internal Lazy<ImmutableArray<Rod>>? Wire { get; init; }
+
     /// <summary>The mechanism at its stop, shared by all brackets there; null where the candidate does not come from a search.</summary>
     internal Lazy<StopMechanism>? Stop { get; init; }
 
     /// <summary>What moves, hangs and stands round it.</summary>
     /// <param name="job">The job.</param>
-    internal Surroundings Around(Job job) => new(Bracket, job, Placement, Travel, OuterLine);
+    internal Surroundings Around(Job job) => new(Bracket, job, Placement, Travel, OuterLine, Wire);
 
     /// <summary>The same place and travel with another bracket that seats the outer alike.</summary>
     /// <param name="job">The job.</param>
@@ -49,6 +52,7 @@ public sealed class Candidate : IMirrored<Candidate>
         {
             OuterLine = OuterLine,
             Stop = Stop,
+            Wire = Wire,
         };
     }
 

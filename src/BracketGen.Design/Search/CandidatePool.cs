@@ -27,12 +27,18 @@ internal sealed class CandidatePool
         BracketTools[] all = [.. CandidateSearch.ToolsFor(job)];
         for (var bends = 0; bends <= MostBends; bends++)
         {
-            var bounds = Array.ConvertAll(all, t => bends == 0 ? 0 : CostBound.OfAny(t.Sheet, bends));
-            foreach (var place in CandidateSearch.Places(job, bends))
+            Place[] places = [.. CandidateSearch.Places(job, bends)];
+            foreach (var stiffened in bends == 0 ? (bool[])[false] : [false, true])
             {
-                for (var i = 0; i < all.Length; i++)
+                var bounds = Array.ConvertAll(all, t => bends == 0 ? 0 : CostBound.OfAny(t.Sheet, bends, stiffened));
+                foreach (var place in places.Where(p => !stiffened || p.Placement.AdjusterShift == 0))
                 {
-                    _sheets.Add(new(all[i], place, bends, bounds[i] + BracketCost.OfPlace(place.Placement, AdjusterRange, job.Shop.Rates)));
+                    var ofPlace = BracketCost.OfPlace(place.Placement, AdjusterRange, job.Shop.Rates)
+                        + (bends == 1 ? CostBound.OfSingleAngle(job.Body.Mount.Plane.Normal, place.Placement.Direction, job.Shop.Rates) : 0);
+                    for (var i = 0; i < all.Length; i++)
+                    {
+                        _sheets.Add(new(all[i], place, bends, stiffened, bounds[i] + ofPlace));
+                    }
                 }
             }
         }
@@ -179,8 +185,8 @@ internal sealed class CandidatePool
         return sketch.Candidate;
     }
 
-    // One sheet bent so many times to one place.
-    private sealed class Sheet(BracketTools tools, Place place, int bends, double leastCost)
+    // One sheet bent so many times to one place, a return flange not counted.
+    private sealed class Sheet(BracketTools tools, Place place, int bends, bool stiffened, double leastCost)
     {
         private List<Sketch>? _sketches;
 
@@ -191,12 +197,12 @@ internal sealed class CandidatePool
         public double LeastCost => leastCost;
 
         public List<Sketch> Sketches =>
-            _sketches ??= [.. tools.Drafts(place.Placement, bends).Where(d => d.KeepsApart).Select(d => new Sketch(d, place))];
+            _sketches ??= [.. tools.Drafts(place.Placement, bends, stiffened).Where(d => d.KeepsApart).Select(d => new Sketch(d, place))];
 
         /// <summary>Those that may cost less than a limit, not kept where there is one: give and bends alone rule out most before the area is asked for.</summary>
         public IEnumerable<Sketch> SketchesBelow(double limit) => _sketches is not null || double.IsPositiveInfinity(limit)
             ? Sketches
-            : tools.Drafts(place.Placement, bends, bends == 2 ? new(tools.Sheet, place.Tension, limit) : null).Select(d => new Sketch(d, place))
+            : tools.Drafts(place.Placement, bends, stiffened, bends == 2 ? new(tools.Sheet, place.Tension, limit) : null).Select(d => new Sketch(d, place))
                 .Where(s => leastCost + BracketCost.OfGive(s.Give, tools.Sheet.Rates) < limit && s.Draft.KeepsApart);
     }
 

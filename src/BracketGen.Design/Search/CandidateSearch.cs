@@ -33,7 +33,7 @@ public static class CandidateSearch
         var tools = ToolsFor(job).ToList();
         foreach (var place in PlacesAtMidRange(job, bends))
         {
-            foreach (var draft in tools.SelectMany(t => t.Drafts(place.Placement, bends)))
+            foreach (var draft in tools.SelectMany(t => t.Drafts(place.Placement, bends, stiffened: false)))
             {
                 if (BracketShape.Finish(draft) is { } bracket)
                 {
@@ -73,7 +73,7 @@ public static class CandidateSearch
         BracketCost.Of(bracket, place.Placement, give, job.Vehicle.Cable.OuterEnd.AdjusterRange, job.Shop.Rates).Total,
         () =>
         [
-            .. BodyChecks.Of(job.Body),
+            .. JobFacts.Of(job).Body,
             .. place.Checks,
             .. TravelChecks.OfStop(job.Vehicle, job.Preferences, place.Travel, place.Placement, bracket.Seat),
             .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
@@ -81,6 +81,7 @@ public static class CandidateSearch
     {
         OuterLine = place.OuterLine,
         Stop = place.Stop,
+        Wire = place.Wire,
     };
 
     /// <summary>The check that fails where no bracket could be shaped at all.</summary>

@@ -34,7 +34,7 @@ internal static class ChosenSearch
         var place = Place.At(job, job.Body.Quadrant.PocketNormal + chosen.Leaving, chosen.AdjusterShift);
         var tools = CandidateSearch.ToolsFor(job).FirstOrDefault(t =>
             t.Sheet.Stock.Material.Designation == chosen.Material && Math.Abs(t.Sheet.Stock.Thickness - chosen.Thickness) < Tolerance.SameSize);
-        return place is null || tools is null ? null : tools.Drafts(place.Placement, Math.Min(2, chosen.Bends.Length))
+        return place is null || tools is null ? null : Enumerable.Range(0, 3).SelectMany(bends => new[] { false, true }.SelectMany(stiffened => tools.Drafts(place.Placement, bends, stiffened)))
             .Where(d => d.KeepsApart && IsLike(d, chosen))
             .OrderBy(d => Unlikeness(d, chosen))
             .Select(d => BracketShape.Finish(d) is { } bracket ? CandidateSearch.CandidateOf(job, place, bracket, d.Give(place.Tension)) : null)

@@ -18,9 +18,10 @@ internal sealed class Place
     {
         (Placement, _travel, OuterLine) = (placement, travel, Surroundings.LineOf(job, placement));
         _tension = new(() => Travel.Sweep.Max(w => job.Body.Springs.TorqueAt(w.Opening.Radians / Travel.Rotation.Radians) / Math.Max(1, w.Arm)));
+        Wire = Surroundings.WireOf(job, placement, () => Travel);
         Stop = new(() => StopMechanism.Of(job, Travel, placement));
         _checks = new(() =>
-            [.. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, Travel), .. MechanismChecks.OfPlacement(job, Travel, placement)]);
+            [.. TravelChecks.Of(job, Travel), .. MechanismChecks.OfPlacement(job, Travel, placement)]);
     }
 
     /// <summary>The place for a leaving angle with the adjuster <paramref name="shift"/> (mm) off mid range; null where there is none.</summary>
@@ -46,6 +47,9 @@ internal sealed class Place
 
     /// <summary>The mechanism there, whatever bracket holds the stop.</summary>
     public Lazy<StopMechanism> Stop { get; }
+
+    /// <summary>The wire there over the sweep.</summary>
+    public Lazy<ImmutableArray<Rod>> Wire { get; }
 
     /// <summary>The outer's line from there.</summary>
     public Lazy<ImmutableArray<ThrottlePoint>> OuterLine { get; }

@@ -55,7 +55,7 @@ public static class Designer
     internal static Solution Answer(Job job, Finding? taken)
     {
         var travel = taken?.Candidate.Travel ?? NominalTravel(job);
-        var checks = taken?.Offer!.Checks ?? [.. BodyChecks.Of(job.Body), .. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, travel), CandidateSearch.NoShape(job)];
+        var checks = taken?.Offer!.Checks ?? [.. BodyChecks.Of(job.Body), .. TravelChecks.Of(job, travel), CandidateSearch.NoShape(job)];
         var mechanism = taken?.Mechanism ?? MechanismReport.Of(job, travel, null, null);
         return new()
         {
@@ -83,7 +83,7 @@ public static class Designer
     internal static (Travel Travel, ImmutableArray<Check> Checks, TravelRemedy? Remedy) CheckTravelTurned(Job job)
     {
         var travel = NominalTravel(job);
-        return (travel, [.. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, travel)],
+        return (travel, [.. TravelChecks.Of(job, travel)],
             TravelRemedy.For(travel, job.Preferences.MinOverTravel));
     }
 

@@ -35,7 +35,7 @@ public static class GivenBracket
         ImmutableArray<Check> checks =
         [
             .. BodyChecks.Of(body),
-            .. TravelChecks.Of(body, job.Vehicle, job.Preferences, travel),
+            .. TravelChecks.Of(job, travel),
             .. MechanismChecks.OfPlacement(job, travel, placement),
             .. TravelChecks.OfStop(job.Vehicle, job.Preferences, travel, placement, placed.Seat),
             .. GivenChecks.Of(job, placed, placement, travel),

@@ -45,7 +45,7 @@ public sealed record TravelStudy(
             return new(
                 solution.Travel, whole,
                 [
-                    .. TravelChecks.Of(job.Body, job.Vehicle, job.Preferences, solution.Travel),
+                    .. TravelChecks.Of(job, solution.Travel),
                     .. MechanismChecks.OfPlacement(job, solution.Travel, placement), .. whole.Checks,
                 ],
                 solution.Remedy, StopIsDesigned: true);

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using BracketGen.Design.Inputs;
+
+namespace BracketGen.Design.Checks;
+
+/// <summary>What is the same for every bracket and every stop of one job: each worked out when it is first asked for, and then once.</summary>
+internal sealed class JobFacts
+{
+    private static readonly ConditionalWeakTable<Job, JobFacts> Known = [];
+
+    private readonly Lazy<ImmutableArray<Check>> _body, _quadrant;
+    private readonly Lazy<MovingParts> _moving;
+    private readonly Lazy<ImmutableArray<Standing>> _standing, _springs;
+
+    private JobFacts(Job job)
+    {
+        _body = new(() => [.. BodyChecks.Of(job.Body)]);
+        _quadrant = new(() => [.. ObstacleChecks.OfQuadrant(job.Body, job.Vehicle, job.Preferences)]);
+        _moving = new(() => new(job.Body.Quadrant, job.Vehicle.Cable.Fitting));
+        _standing = new(() => [.. Standing.Of(job.Body)]);
+        _springs = new(() => [.. Standing.Springs(job.Body)]);
+    }
+
+    /// <summary>The facts of a job.</summary>
+    public static JobFacts Of(Job job) => Known.GetValue(job, j => new(j));
+
+    /// <summary>The checks of the throttle body as it is described.</summary>
+    public ImmutableArray<Check> Body => _body.Value;
+
+    /// <summary>Quadrant and end fitting against casting and keep-outs.</summary>
+    public ImmutableArray<Check> Quadrant => _quadrant.Value;
+
+    /// <summary>Quadrant and end fitting over the sweep.</summary>
+    public MovingParts Moving => _moving.Value;
+
+    /// <summary>The casting and the keep-outs.</summary>
+    public ImmutableArray<Standing> Stands => _standing.Value;
+
+    /// <summary>The spaces of the return springs.</summary>
+    public ImmutableArray<Standing> Springs => _springs.Value;
+}
