@@ -112,6 +112,13 @@ public sealed class StrengthJudgeTests
         var roark = Math.Sqrt(3 * stiffness / ((mass + 33.0 / 140 * density * b * t * length) * length * length * length)) / (2 * Math.PI);
         Assert.InRange(heavy, roark, 1.03 * roark);
         Assert.True(heavy < bounds.FrequencyAtMost(mass));
+
+        // Two of the three motions of a flat strip bend nothing. Askew in space they are round-off, and must not make a low frequency.
+        foreach (var turn in new[] { 0.3, 1.1, 2.7 })
+        {
+            Vector3 z = new Vector3(Math.Sin(turn), 0.4, Math.Cos(turn)).Unit, x = z.Cross(new(0.2, 1, 0.1)).Unit;
+            Assert.Equal(heavy, Strip(b, t, new(e, nu, density), Frame.FromZX(new(7, -3, 11), z, x)).FrequencyAtMost(mass), 1e-6 * heavy);
+        }
     }
 
     [Fact]
@@ -142,6 +149,17 @@ public sealed class StrengthJudgeTests
     }
 
     [Fact]
+    public void Quantile_of_a_sum_of_readings()
+    {
+        // One reading: 98 % of its ±. Two alike make a triangle, P(sum > q) = (2 - q)²/8; three (3 - q)³/48 near the end (Irwin and Hall, 1927; from memory). A reading without ± adds nothing.
+        Assert.Equal(0.98 * 3, PullSpread.Quantile([3, 0], 0.99), 1e-12);
+        Assert.Equal(2 - Math.Sqrt(0.08), PullSpread.Quantile([1, 1], 0.99), 1e-9);
+        Assert.Equal(3 - Math.Cbrt(0.48), PullSpread.Quantile([1, 1, 1], 0.99), 1e-9);
+        Assert.Equal(0, PullSpread.Quantile([0, 0], 0.99));
+        Assert.True(PullSpread.Quantile([1, 0.4, 0.3], 0.99) > PullSpread.Quantile([1, 0.4], 0.99));
+    }
+
+    [Fact]
     public void Another_travel_at_the_same_stop_is_judged_by_that_travel()
     {
         var job = Examples.Read("plover-alder-58").OpeningCounterClockwise();
@@ -154,7 +172,7 @@ public sealed class StrengthJudgeTests
             judge.Judge(less, candidate.Placement, candidate.Bracket).Failed);
     }
 
-    private static StrengthBounds Strip(double width, double thickness, SheetMaterial material)
+    private static StrengthBounds Strip(double width, double thickness, SheetMaterial material, Frame? at = null)
     {
         var flat = new FlatPattern
         {
@@ -162,7 +180,7 @@ public sealed class StrengthJudgeTests
             Thickness = thickness,
             Bends = [],
         };
-        var folded = new FoldedSheet(flat, Frame.Identity);
+        var folded = new FoldedSheet(flat, at ?? Frame.Identity);
         Disc washer = new(new(10, width / 2), 10), seat = new(new(90, width / 2), 6);
         return new(StraightCuts.Of(folded, [washer], seat, 0), folded.Fold(new(seat.Centre), thickness / 2).Vector, thickness, material);
     }

@@ -18,10 +18,10 @@ internal static class JudgeTolerance
     public const double MeshFrequency = 0.02;
 
     /// <summary>
-    /// Part by which a quantile of samples may lie under that of the distribution: of 16,384 samples 164 exceed it, give or take 13 if they were independent, and the sequence is more even than that;
-    /// a twelfth of the chance to exceed moves the quantile of a sum of readings by less than this.
+    /// Part by which a quantile of samples may lie under that of the distribution: of 4,096 samples 41 exceed it, give or take 6 if they were independent, and the sequence is more even than that. To move
+    /// the quantile of a sum of five equal readings by so much, 57 would have to exceed it; of fewer readings, more.
     /// </summary>
-    public const double Samples = 0.02;
+    public const double Samples = 0.05;
 
     /// <summary>How many times its ± a deviation of the bracket is taken to be at the most: a normal one, ± being two standard deviations, exceeds six of them once in 1e9.</summary>
     public const double FarthestDeviation = 3;

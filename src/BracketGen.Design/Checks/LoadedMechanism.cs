@@ -1,6 +1,5 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Uncertainty;

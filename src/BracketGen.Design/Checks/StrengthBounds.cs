@@ -141,8 +141,9 @@ internal sealed class StrengthBounds
     private static double LowestQuotient(ReadOnlySpan<double> energy, ReadOnlySpan<double> mass)
     {
         var little = Regular * (energy[0] + energy[4] + energy[8]);
-        Vector3 e0 = new(energy[0] + little, energy[1], energy[2]), e1 = new(energy[3], energy[4] + little, energy[5]), e2 = new(energy[6], energy[7], energy[8] + little);
-        var determinant = e0.Dot(e1.Cross(e2));
+        Vector3 e0 = new(energy[0], energy[1], energy[2]), e1 = new(energy[3], energy[4], energy[5]), e2 = new(energy[6], energy[7], energy[8]);
+        Vector3 r0 = e0 + new Vector3(little, 0, 0), r1 = e1 + new Vector3(0, little, 0), r2 = e2 + new Vector3(0, 0, little);
+        var determinant = r0.Dot(r1.Cross(r2));
         Vector3 m0 = new(mass[0], mass[1], mass[2]), m1 = new(mass[3], mass[4], mass[5]), m2 = new(mass[6], mass[7], mass[8]);
         var lowest = double.PositiveInfinity;
         foreach (var start in new Vector3[] { new(1, 0, 0), new(0, 1, 0), new(0, 0, 1) })
@@ -150,14 +151,15 @@ internal sealed class StrengthBounds
             var q = start;
             for (var step = 0; step < 8; step++)
             {
-                Vector3 kinetic = new(m0.Dot(q), m1.Dot(q), m2.Dot(q));
-                Vector3 elastic = new(e0.Dot(q) - little * q.X, e1.Dot(q) - little * q.Y, e2.Dot(q) - little * q.Z);
-                if (kinetic.Dot(q) > 0)
+                Vector3 kinetic = new(m0.Dot(q), m1.Dot(q), m2.Dot(q)), elastic = new(e0.Dot(q), e1.Dot(q), e2.Dot(q));
+
+                // A motion that bends next to nothing is round-off: both its energies are.
+                if (elastic.Dot(q) > little && kinetic.Dot(q) > 0)
                 {
                     lowest = Math.Min(lowest, elastic.Dot(q) / kinetic.Dot(q));
                 }
 
-                var next = (kinetic.X * e1.Cross(e2) + kinetic.Y * e2.Cross(e0) + kinetic.Z * e0.Cross(e1)) / determinant;
+                var next = (kinetic.X * r1.Cross(r2) + kinetic.Y * r2.Cross(r0) + kinetic.Z * r0.Cross(r1)) / determinant;
                 if (!(next.Length > 0 && double.IsFinite(next.Length)))
                 {
                     break;
@@ -170,6 +172,6 @@ internal sealed class StrengthBounds
         return lowest;
     }
 
-    // Keeps the sum above regular where all cuts turn about one axis; only the way to the lowest quotient depends on it.
+    // Part of the sum of the diagonal. Keeps the matrix regular where all cuts turn about one axis, and tells a motion from round-off (1e-16 of that sum).
     private const double Regular = 1e-9;
 }

@@ -3,7 +3,7 @@ using BracketGen.Geometry;
 namespace BracketGen.Design.Part;
 
 /// <summary>How a bend runs to the grain: the sheet is laid with its grain across the first bend.</summary>
-public static class BendGrain
+internal static class BendGrain
 {
     /// <summary>Whether a bend runs across the grain; one that runs askew has it along, from halfway on.</summary>
     /// <param name="across">Across the bend, flat coordinates, length one.</param>

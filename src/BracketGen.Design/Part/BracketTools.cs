@@ -8,8 +8,8 @@ namespace BracketGen.Design.Part;
 /// <summary>One sheet on the mount face, with the dies of the shop that bend it: sketches every bracket of it.</summary>
 /// <remarks>
 /// Each sketch depends on sheet, die and place alone, never on what else there is: another sheet, die or limit adds sketches, and changes or removes none. A die that
-/// cracks the sheet across its grain makes no bracket that passes; it gives the plain brackets of one bend only, so that a shop with no other die
-/// is told what is wrong.
+/// cracks the sheet across its grain makes no bracket that passes; it gives the plain brackets of one bend only, so that its failed check shows a
+/// shop with no other die what is wrong.
 /// </remarks>
 internal sealed class BracketTools
 {
