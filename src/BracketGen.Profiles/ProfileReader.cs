@@ -63,6 +63,7 @@ public static class ProfileReader
                 Document = file.Document,
                 Bulkhead = file.Bulkhead,
                 Movement = file.Movement,
+                Chosen = file.Chosen,
             }
             : null;
         return new(job, reading.Errors);

@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
 using BracketGen.Profiles;
@@ -20,7 +21,7 @@ public class ReportBenchmarks
 
     [GlobalSetup]
     public void Prepare() => _solution = Designer.Solve(
-        ProfileReader.ReadJob(RepositoryRoot.PathOf("profiles", "jobs", Name + ".toml"), new DiskFileSource()).Value!, strength: StrengthDetail.Usual);
+        ProfileReader.ReadJob(RepositoryRoot.PathOf("profiles", "jobs", Name + ".toml"), new DiskFileSource()).Value!, SearchEffort.Whole);
 
     [Benchmark]
     public byte[] Report() => JobReport.Write(_solution, []);

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Profiles;
 using BracketGen.SheetMetal.Shops;
@@ -53,7 +54,7 @@ internal static class SearchTables
         var candidates = 0;
         for (var began = Stopwatch.GetTimestamp(); Stopwatch.GetElapsedTime(began) < WarmUp;)
         {
-            candidates = Designer.Solve(job).CandidateCount;
+            candidates = new CandidatePool(job).Count;
         }
 
         var least = double.PositiveInfinity;

@@ -85,7 +85,7 @@ public class ResultSchemaTests(ExampleOutputs outputs)
     [Theory]
     [InlineData("$.verdict", "\"perhaps\"")]
     [InlineData("$.version", "1")]
-    [InlineData("$.version", "3")]
+    [InlineData("$.version", "4")]
     [InlineData("$.stop.seat", "[1, 2]")]
     [InlineData("$.bracket.mountFrame", "[[0, 0, 0], [1, 0, 0], [0, 1, 0]]")]
     [InlineData("$.bracket.thickness", "\"3 mm\"")]

@@ -12,32 +12,51 @@ namespace BracketGen.Design.Tests;
 /// <summary>What stands in the way of a bracket, and what opens a way.</summary>
 public class DiagnosisTests
 {
-    // A wall across the one place where the bracket could be: it, and nothing else, is named, and moving it as printed leads to a bracket.
+    // A wall across the one place where the bracket could be: it, and nothing else, is named, and making it smaller as printed leads to a bracket.
     [Fact]
-    public void A_wall_in_the_way_is_named_and_moving_it_off_mends_it()
+    public void A_wall_in_the_way_is_named_and_making_it_smaller_mends_it()
     {
         var job = Walled(Examples.Read("plover-alder-58"));
-        Assert.Empty(Designer.Solve(job).Offers);
-        var diagnosis = Diagnosis.Of(Designer.Solve(job), SearchEffort.WithoutStrength)!;
-        Assert.Equal("keep-out-1", diagnosis.Obstacles[0].Nearest.Code);
-        var way = Assert.Single(diagnosis.Ways, w => w.Input == ChangedInput.KeepOut);
-        Assert.Equal("wall", way.What);
-        Assert.NotEmpty(Designer.Solve(With(job, new KeepOutBox("wall", Least + way.To * new Vector3(1, 1, 1), Most - way.To * new Vector3(1, 1, 1)))).Offers);
+        var diagnosis = Diagnosed(job);
+        Assert.Equal("wall", diagnosis.Obstacles[0].Nearest.Subject);
+        var change = Single(diagnosis, ChangedInput.KeepOut);
+        Assert.Equal("wall", change.What);
+        Assert.True(Designer.Solve(With(job, new KeepOutBox("wall", Least + change.To * new Vector3(1, 1, 1), Most - change.To * new Vector3(1, 1, 1)))).NothingFails);
     }
 
-    // Each way that is printed is a way: the job so changed has a passing bracket.
     [Fact]
     public void A_cable_of_the_length_told_finds_a_bracket()
     {
         var job = Examples.Read("plover-alder-58");
         var cable = job.Vehicle.Cable;
-        Job Of(double length) => job with { Vehicle = job.Vehicle with { Cable = cable with { FreeInnerLength = length } } };
-        var tooShort = Of(45);
-        Assert.Empty(Designer.Solve(tooShort).Offers);
-        var way = Assert.Single(Diagnosis.Of(Designer.Solve(tooShort), SearchEffort.WithoutStrength)!.Ways, w => w.Input == ChangedInput.FreeInnerLength);
-        Assert.NotEmpty(Designer.Solve(Of(way.To)).Offers);
-        Assert.Empty(Designer.Solve(Of(way.From)).Offers);
+        Job Of(double length) => job with { Vehicle = job.Vehicle with { Cable = cable with { FreeInnerLength = cable.FreeInnerLength with { Value = length } } } };
+        var change = Single(Diagnosed(Of(85)), ChangedInput.FreeInnerLength);
+        Assert.Equal(0, change.To % 0.5, 9);
+        Assert.True(Designer.Solve(Of(change.To)).NothingFails);
+        Assert.False(Designer.Solve(Of(change.From)).NothingFails);
     }
+
+    // A pedal that does not pull enough: the hole is set in whole percent, and the whole job passes with it, loaded and with its tolerances.
+    [Fact]
+    public void The_hole_on_the_pedals_arm_is_told_and_opens_the_valve()
+    {
+        var job = Examples.Read("dunlin-hornbeam-70");
+        var change = Single(Diagnosed(job), ChangedInput.PedalHole);
+        Assert.Equal(Math.Round(change.To, 2), change.To, 9);
+        var pedal = job.Vehicle.Pedal;
+        Assert.True(Designer.Solve(job with
+        {
+            Vehicle = job.Vehicle with
+            {
+                Pedal = pedal with { AvailablePull = pedal.AvailablePull with { Value = change.To * pedal.AvailablePull.Value }, LeverRatio = pedal.LeverRatio / change.To },
+            },
+        }).NothingFails);
+    }
+
+    private static Diagnosis Diagnosed(Job job) => Diagnosis.Of(Designer.Solve(job, SearchEffort.BestOnly), SearchEffort.BestOnly)!;
+
+    private static InputChange Single(Diagnosis diagnosis, ChangedInput input) =>
+        Assert.Single(diagnosis.Ways, w => w.Changes is [var only] && only.Input == input).Changes[0];
 
     private static readonly ThrottlePoint Least = new(-200, -60, -30), Most = new(-20, 120, 60);
 

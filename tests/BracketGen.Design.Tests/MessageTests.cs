@@ -17,7 +17,7 @@ public class MessageTests
         var solution = Designer.Solve(job);
         Assert.Contains(job.Body.Name, job.ToString(), StringComparison.Ordinal);
         Assert.Contains(job.Vehicle.Cable.ToString(), job.ToString(), StringComparison.Ordinal);
-        Assert.Contains("CandidateCount", solution.ToString(), StringComparison.Ordinal);
+        Assert.Contains("Offers", solution.ToString(), StringComparison.Ordinal);
         Assert.Contains("Blank", solution.Bracket!.ToString(), StringComparison.Ordinal);
         Assert.All(job.Body.KeepOuts, k => Assert.Contains(k.Name, k.ToString(), StringComparison.Ordinal));
         Assert.Contains("Holes", job.Body.Mount.ToString(), StringComparison.Ordinal);

@@ -61,19 +61,21 @@ public class RelaxedJobTests
     [Fact]
     public void Random_jobs_never_get_worse()
     {
+        // Few jobs need more ways each, or by chance none of them makes an answer cheaper.
+        var ways = LongRun.IsOn ? 2 : 4;
         var changed = 0;
-        Gen.Select(RandomJobs.Job, Gen.Int[0, Ways.Length - 1].Array[4]).Check(LongRun.Of(200), drawn =>
+        Gen.Select(RandomJobs.Job, Gen.Int[0, Ways.Length - 1].Array[ways]).Check(LongRun.Of(200), drawn =>
         {
-            var (job, ways) = drawn;
+            var (job, picked) = drawn;
             var before = Answer(job, SearchEffort.WithoutStrength);
-            foreach (var way in ways)
+            foreach (var way in picked)
             {
                 var after = Answer(Ways[way].Relax(job), SearchEffort.WithoutStrength);
                 IsNoWorse(before, after, Ways[way].Name);
                 changed += after.Cost < before.Cost ? 1 : 0;
             }
         });
-        Assert.True(changed > LongRun.AtLeast(20), $"Only {changed} answers became cheaper: nothing was relaxed.");
+        Assert.True(changed > LongRun.AtLeast(10), $"Only {changed} answers became cheaper: nothing was relaxed.");
     }
 
     // Quarter turns about the throttle shaft: boxes keep their axes.

@@ -43,7 +43,7 @@ public sealed class FuzzRun
     /// <summary>Tallies by kind.</summary>
     public IReadOnlyDictionary<InputKind, FuzzTally> Tallies => _tallies;
 
-    /// <summary>Runs <paramref name="cases"/>; every <paramref name="wholeEvery"/>th goes through the whole program if it is taken.</summary>
+    /// <summary>Runs <paramref name="cases"/>; of each kind every <paramref name="wholeEvery"/>th that is taken goes through the whole program.</summary>
     /// <param name="cases">The inputs.</param>
     /// <param name="wholeEvery">1 for all of them.</param>
     /// <param name="mostWait">Longest processor time of one input before the run is given up.</param>
@@ -89,7 +89,6 @@ public sealed class FuzzRun
 
     private void Work(IEnumerable<FuzzCase> cases, int wholeEvery, TimeSpan? mostProcessor, CancellationToken until)
     {
-        var number = 0;
         foreach (var one in cases)
         {
             if (until.IsCancellationRequested)
@@ -104,7 +103,7 @@ public sealed class FuzzRun
             Volatile.Write(ref _spentBefore, before.Ticks);
             try
             {
-                switch (Subject.Run(one, number++ % wholeEvery == 0))
+                switch (Subject.Run(one, (tally.Taken + tally.Through) % wholeEvery == 0))
                 {
                     case Depth.Refused:
                         tally.Refused++;

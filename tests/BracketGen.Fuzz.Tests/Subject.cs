@@ -5,6 +5,7 @@ using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
@@ -110,7 +111,7 @@ public static class Subject
         if (solution.Offers.IsEmpty)
         {
             var before = Environment.CpuUsage.TotalTime;
-            solution = solution with { Diagnosis = Diagnosis.Of(solution, null) };
+            solution = solution with { Diagnosis = Diagnosis.Of(solution, SearchEffort.WithoutStrength) };
             Diagnosing = Environment.CpuUsage.TotalTime - before;
         }
 
@@ -133,7 +134,7 @@ public static class Subject
         var screen = new Screen(text, Screen.MinWidth, hasColour: false);
         CheckTable.PrintVerdict(screen, solution.Verdict);
         CheckTable.Print(screen, solution.Checks, job.Units, all: true);
-        AnswerTable.PrintTravel(screen, job, solution.Travel, solution.Remedy);
+        AnswerTable.PrintTravel(screen, job, solution.Travel);
         AnswerTable.PrintBracket(screen, solution);
         if (solution.Mechanism is { } mechanism)
         {

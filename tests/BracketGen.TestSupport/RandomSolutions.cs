@@ -45,6 +45,12 @@ public static class RandomSolutions
             ? SolutionOf(job, candidate, candidate.Bracket, candidate.QuickChecks)
             : null);
 
+    /// <summary>One of the first brackets with two bends that the search comes upon.</summary>
+    public static readonly Gen<Solution?> FirstShapedTwice = Gen.Select(RandomJobs.Job, Gen.Int[1, 30], (job, count) =>
+        CandidateSearch.AtMidRange(job.OpeningCounterClockwise(), 2).Take(count).LastOrDefault() is { } candidate
+            ? SolutionOf(job, candidate, candidate.Bracket, candidate.QuickChecks)
+            : null);
+
     /// <summary>Flat plates from short to longer than a sheet of paper.</summary>
     public static readonly Gen<Solution?> Plates = Gen.Select(
         RandomJobs.Job, Gen.Double[25, 80], Gen.Int[0, 5], Gen.Double[-3.2, 3.2],

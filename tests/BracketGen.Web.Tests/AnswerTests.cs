@@ -8,6 +8,7 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Web.Desk;
@@ -15,6 +16,7 @@ using BracketGen.Web.Folder;
 using BracketGen.Web.Messages;
 using BracketGen.Words.Profiles;
 using BracketGen.Words.Report;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Web.Tests;
 
@@ -27,10 +29,10 @@ public class AnswerTests
     public void A_change_turns_the_verdict()
     {
         var desk = JobDesk.Open(Job, Examples.Read)!;
-        var good = DeskAnswer.Of(desk, 1, Depth.Quick);
+        var good = DeskAnswer.Of(desk, Depth.Quick);
         Assert.Equal(VerdictKind.NotProven, good.Solution!.Verdict.Kind);
         var short1 = desk.With("vehicles/plover.toml", "pedal.available_pull.value", JsonDocument.Parse("40").RootElement)!;
-        var bad = DeskAnswer.Of(short1, 1, Depth.Quick);
+        var bad = DeskAnswer.Of(short1, Depth.Quick);
         Assert.Equal(VerdictKind.Fails, bad.Solution!.Verdict.Kind);
         Assert.Equal(Designer.Solve(short1.Read().Value!).Verdict.Kind, bad.Solution.Verdict.Kind);
         Assert.NotNull(bad.Solution.Remedy);
@@ -40,7 +42,7 @@ public class AnswerTests
     [Fact]
     public void Before_strength_is_calculated_the_page_never_says_passes()
     {
-        foreach (var (depth, state) in new[] { (Depth.Quick, "not-proven"), (Depth.Offers, "not-proven"), (Depth.Strength, "passes") })
+        foreach (var (depth, state) in new[] { (Depth.Quick, "not-proven"), (Depth.Remedies, "not-proven"), (Depth.Strength, "passes") })
         {
             Assert.Equal(state, VerdictOf(JobDesk.Open(Job, Examples.Read)!, depth));
         }
@@ -52,7 +54,7 @@ public class AnswerTests
 
         static string VerdictOf(JobDesk desk, Depth depth)
         {
-            var reply = JsonNode.Parse(Reply.Json(to => Reply.Answer(to, DeskAnswer.Of(desk, 1, depth), [])))!["answer"]!["verdict"]!;
+            var reply = JsonNode.Parse(Reply.Json(to => Reply.Answer(to, DeskAnswer.Of(desk, depth), [])))!["answer"]!["verdict"]!;
             Assert.EndsWith(".", (string)reply["sentence"]!, StringComparison.Ordinal);
             return (string)reply["state"]!;
         }
@@ -93,12 +95,50 @@ public class AnswerTests
         }
     }
 
+    // The job has one bracket that passes with strength; another is chosen, and handed over whatever it comes to.
+    [Fact]
+    public async Task A_chosen_bracket_is_shown_and_handed_over_as_make_makes_it()
+    {
+        const string job = "jobs/dunlin-rowan-64.toml";
+        await using var served = await Served.Start();
+        var best = JobDesk.Open(job, Examples.Read)!;
+        var first = Designer.Solve(best.Read().Value!);
+        using var value = JsonDocument.Parse(ChosenValue.Of(first.Choices[^1]).ToJsonString());
+        var work = JsonNode.Parse(Work(best))!.AsObject();
+        work["edits"] = new JsonArray(new JsonObject { ["file"] = job, ["key"] = ChosenValue.Key, ["value"] = ChosenValue.Of(first.Choices[^1]) });
+        work["depth"] = "strength";
+        var (_, text) = await served.Post("/work", work.ToJsonString());
+        var reply = JsonNode.Parse(text)!;
+        Assert.Empty(reply["refused"]!.AsArray());
+        Assert.Empty(reply["errors"]!.AsArray());
+        Assert.True((bool)reply["answer"]!["isChosen"]!);
+
+        // What the page sends next are the texts that came back.
+        var desk = best.With(job, ChosenValue.Key, value.RootElement)!;
+        Assert.Equal(desk.Files[job], (string)reply["files"]![job]!);
+        var solution = Designer.Solve(desk.Read().Value!, SearchEffort.Whole);
+        Assert.True(solution.ChosenIs is ChosenState.Passes or ChosenState.Fails);
+        Assert.Equal(ChosenText.Of(solution), (string)reply["answer"]!["chosenText"]!);
+        Assert.Equal(solution.Choices.Length, reply["answer"]!["choices"]!.AsArray().Count);
+        Assert.Equal(first.Offers[^1].Mass, solution.Bracket!.Mass, 1e-6);
+        var made = JobFiles.Of(solution with { Diagnosis = Diagnosis.Of(solution, SearchEffort.Whole) }, [], new(DxfVersion.R2000, null, null));
+        var result = new DeskOutputs().Of(new(desk, [], DxfVersion.R2000, null, false));
+        Assert.Equal(made.Written.Select(f => f.Name), result.Files!.Written.Select(f => f.Name));
+        foreach (var (mine, theirs) in made.Written.Zip(result.Files.Written))
+        {
+            Assert.Equal(mine.Bytes, theirs.Bytes);
+        }
+
+        // The way back, to the letter.
+        Assert.Equal(best.Files[job], desk.With(job, ChosenValue.Key, null)!.Files[job]);
+    }
+
     [Fact]
     public async Task The_cut_file_of_a_job_that_is_not_safe_is_withheld_until_it_is_accepted_by_name()
     {
         await using var served = await Served.Start();
         var desk = JobDesk.Open(Job, Examples.Read)!.With("vehicles/plover.toml", "cable.closing_drag.value", JsonDocument.Parse("2.4").RootElement)!;
-        var dangers = DeskAnswer.Of(desk, 1, Depth.Quick).Solution!.Dangers;
+        var dangers = DeskAnswer.Of(desk, Depth.Quick).Solution!.Dangers;
         Assert.NotEmpty(dangers);
         var message = JsonNode.Parse(Work(desk))!.AsObject();
         message["name"] = JobFiles.CutFile;

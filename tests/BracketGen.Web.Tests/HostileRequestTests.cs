@@ -76,7 +76,7 @@ public class HostileRequestTests
         string Json(object message) => JsonSerializer.Serialize(message).PadRight(300);
         return
         [
-            ("work", Json(new { job, files, choice = 1, depth = "quick", accepted = new[] { "moving-parts" }, edits = new object[] { new { file = paths[2], key = "pedal.available_pull.value", value = 50 } } })),
+            ("work", Json(new { job, files, depth = "quick", accepted = new[] { "moving-parts" }, edits = new object[] { new { file = paths[2], key = "pedal.available_pull.value", value = 50 } } })),
             ("output", Json(new { job, files, name = "flat-pattern.dxf", dxf = "r12", paper = "A3", kerf = true, accepted = Array.Empty<string>() })),
             ("open", Json(new { path = job, example = false })),
             ("read", Json(new { path = paths[1], example = true })),

@@ -168,7 +168,7 @@ public class SafetyTests
     [InlineData("{\"job\":\"a.toml\",\"files\":{\"a.toml\":null}}")]
     [InlineData("{\"job\":\"../a.toml\",\"files\":{\"../a.toml\":\"\"}}")]
     [InlineData("{\"job\":\"a.toml\",\"files\":{\"a.toml\":\"\"},\"edits\":[null]}")]
-    [InlineData("{\"job\":\"a.toml\",\"files\":{\"a.toml\":\"\"},\"choice\":\"one\"}")]
+    [InlineData("{\"job\":\"a.toml\",\"files\":{\"a.toml\":\"\"},\"depth\":[7]}")]
     public async Task A_request_that_is_none_is_told_so(string json)
     {
         await using var served = await Served.Start();

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using BracketGen.Cli.Terminal;
-using BracketGen.Design.Checks;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Fitted;

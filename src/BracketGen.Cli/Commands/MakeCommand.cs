@@ -1,16 +1,20 @@
 using System.CommandLine;
 using System.Globalization;
+using System.Text;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Profiles.Editing;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.Storage;
 using BracketGen.Words.CutFile;
+using BracketGen.Words.Results;
 using BracketGen.Words.Terminal;
 
 namespace BracketGen.Cli.Commands;
@@ -39,10 +43,13 @@ internal static class MakeCommand
                 result.AddError($"--date was given as '{text}'; a date is written YYYY-MM-DD, such as 2026-03-02.");
             }
         });
-        var choice = new Option<int>("--choice")
+        var choice = new Option<int?>("--choice")
         {
-            Description = "Number of the bracket to make, of those the job's table offers; 1 is the best.",
-            DefaultValueFactory = _ => 1,
+            Description = "Number of the bracket to make, of those the job's table offers; 1 is the best. If left out: the bracket chosen in the job file, or the best.",
+        };
+        var keep = new Option<bool>("--keep-choice")
+        {
+            Description = "Write the bracket that is made into the job file (key chosen), so that it is made again as it was. It must not fail a check.",
         };
         var dxf = new Option<string>("--dxf")
         {
@@ -71,11 +78,11 @@ internal static class MakeCommand
         var all = CommandOptions.AllChecks();
         var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template, set-up sheet, solid model, report and result.\n\n{ExitCode.Help}")
         {
-            job, into, accept, date, choice, paper, dxf, kerf, skip, most, all,
+            job, into, accept, date, choice, keep, paper, dxf, kerf, skip, most, all,
         };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(into), parsed.GetValue(accept) ?? [],
-            parsed.GetValue(date) is { } text ? ParseDate(text) : null, parsed.GetValue(choice),
+            parsed.GetValue(date) is { } text ? ParseDate(text) : null, parsed.GetValue(choice), parsed.GetValue(keep),
             new(parsed.GetValue(skip) ? null : StrengthDetail.Usual) { WithOthers = true, MaxSolves = parsed.GetValue(most) },
             new(parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(parsed.GetValue(paper)), null), parsed.GetValue(kerf), parsed.GetValue(all)));
         return command;
@@ -85,7 +92,7 @@ internal static class MakeCommand
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 
     private static int Run(
-        FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int choice, SearchEffort effort, FileChoices choices, bool compensated, bool all)
+        FileInfo file, DirectoryInfo into, string[] accepted, DateOnly? date, int? choice, bool isKept, SearchEffort effort, FileChoices choices, bool compensated, bool all)
     {
         if (JobInput.Read(file) is not { } job)
         {
@@ -97,12 +104,26 @@ internal static class MakeCommand
             job = job with { Document = job.Document with { Date = date } };
         }
 
-        var solution = Designer.Solve(job, effort, choice);
-        if (choice != solution.Choice)
+        // A number that is asked for goes before what was chosen.
+        var solution = Designer.Solve(choice is null ? job : job with { Chosen = null }, effort, choice ?? 1);
+        if (choice is not null && choice != solution.Choice)
         {
             Console.Error.WriteLine(
                 $"bracketgen: --choice was given as {choice}; this job offers "
                 + (solution.Offers.Length > 1 ? $"1 to {solution.Offers.Length}." : "only 1."));
+            return ExitCode.BadInput;
+        }
+
+        if (isKept && (!solution.NothingFails || solution.Taken is null))
+        {
+            Console.Error.WriteLine("bracketgen: --keep-choice keeps a bracket that fails no check; this one fails. Make another one, or leave the option out.");
+            return ExitCode.BadInput;
+        }
+
+        var kept = isKept ? WithChosen(file.ToString(), solution.Taken!) : null;
+        if (isKept && kept is null)
+        {
+            Console.Error.WriteLine($"bracketgen: --keep-choice: the key {ChosenValue.Key} cannot be written into {file}. A packed job must be unpacked first.");
             return ExitCode.BadInput;
         }
 
@@ -128,15 +149,31 @@ internal static class MakeCommand
         try
         {
             WholeFiles.Write(folder, files.Written, files.Withheld);
+            if (kept is not null)
+            {
+                WholeFiles.WriteOne(file.ToString(), Encoding.UTF8.GetBytes(kept));
+            }
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            Console.Error.WriteLine($"bracketgen: the files could not be written to {folder}: {problem.Message}");
+            Console.Error.WriteLine($"bracketgen: the files could not be written to {folder}{(isKept ? $" or {file}" : "")}: {problem.Message}");
             return ExitCode.CannotWrite;
         }
 
         Report(solution, folder, files, path, accepted, all);
+        if (isKept)
+        {
+            Screen.OfConsole().Paragraph(TerminalWords.Kept(file.ToString()));
+        }
+
         return ExitCode.Of(solution.Verdict.Kind);
+    }
+
+    // The job's text with that bracket chosen; null where it has no place for it.
+    private static string? WithChosen(string file, ChosenBracket chosen)
+    {
+        var text = File.ReadAllText(file);
+        return ProfileValues.Summary(text) is ("job", _) ? ChosenValue.Apply(text, chosen) : null;
     }
 
     private static void Report(Solution solution, string folder, JobFiles files, CutPath? path, string[] accepted, bool all)
@@ -146,7 +183,13 @@ internal static class MakeCommand
         screen.Paragraph(TerminalWords.Heading(solution.Job.Vehicle.Name, solution.Job.Body.Name), Tone.Strong);
         CheckTable.PrintVerdict(screen, verdict);
         CheckTable.Print(screen, solution.Checks, solution.Job.Units, all);
-        AnswerTable.PrintTravel(screen, solution.Job, solution.Travel, solution.Remedy);
+        if (ChosenText.Of(solution) is { } chosen)
+        {
+            screen.Line();
+            screen.Paragraph(chosen, solution.ChosenIs == ChosenState.Passes ? Tone.Plain : Tone.Bad);
+        }
+
+        AnswerTable.PrintTravel(screen, solution.Job, solution.Travel);
         AnswerTable.PrintBracket(screen, solution);
         screen.Line();
         foreach (var (name, _) in files.Written)

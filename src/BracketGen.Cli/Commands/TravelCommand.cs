@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Words.Terminal;
 
@@ -30,7 +31,18 @@ internal static class TravelCommand
         screen.Paragraph(TerminalWords.Heading(job.Vehicle.Name, job.Body.Name), Tone.Strong);
         CheckTable.PrintVerdict(screen, study.Verdict, TerminalWords.TheTravel);
         CheckTable.Print(screen, study.Checks, job.Units, all);
-        AnswerTable.PrintTravel(screen, job, study.Travel, study.Remedy);
+        AnswerTable.PrintTravel(screen, job, study.Travel);
+        if (study.Verdict.Kind is VerdictKind.Unsafe or VerdictKind.Fails)
+        {
+            // A remedy is one only where the whole job passes with it.
+            var whole = Designer.Solve(job, SearchEffort.BestOnly);
+            if (Diagnosis.Of(whole, SearchEffort.BestOnly) is { } diagnosis)
+            {
+                AnswerTable.PrintDiagnosis(screen, whole, diagnosis);
+            }
+        }
+
+
         AnswerTable.PrintMechanism(screen, job, study.Mechanism);
         screen.Line();
         CheckTable.PrintVerdict(screen, study.Verdict, TerminalWords.TheTravel);

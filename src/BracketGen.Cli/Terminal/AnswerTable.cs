@@ -13,16 +13,12 @@ namespace BracketGen.Cli.Terminal;
 /// <summary>The parts of an answer on the screen, each under its heading.</summary>
 internal static class AnswerTable
 {
-    /// <summary>The travel, and what would open the valve fully.</summary>
-    public static void PrintTravel(Screen screen, Job job, Travel travel, TravelRemedy? remedy)
+    /// <summary>The travel, and where a pedal stop goes.</summary>
+    public static void PrintTravel(Screen screen, Job job, Travel travel)
     {
         screen.Line();
         screen.Table(TravelRows.Of(job, travel));
-        if (TravelText.Remedies(job, remedy) is { Count: > 0 } remedies)
-        {
-            PrintList(screen, TerminalWords.TravelRemedies, remedies);
-        }
-        else if (TravelText.PedalStop(job, travel) is { } stop)
+        if (TravelText.PedalStop(job, travel) is { } stop)
         {
             screen.Line();
             screen.Paragraph(stop);
@@ -41,12 +37,28 @@ internal static class AnswerTable
         PrintChoices(screen, solution);
         if (solution.Diagnosis is { } diagnosis)
         {
-            var units = solution.Job.Units;
-            PrintList(screen, TerminalWords.NoBracket, [.. diagnosis.Obstacles.Select(o => DiagnosisText.Obstacle(o, units))]);
-            PrintList(
-                screen, diagnosis.Ways.IsEmpty ? TerminalWords.NoChangeFound : TerminalWords.AnyOne,
-                [.. diagnosis.Ways.Select(w => DiagnosisText.Way(w, units))]);
+            PrintDiagnosis(screen, solution, diagnosis);
         }
+    }
+
+    /// <summary>What is in the way of a bracket, and what was tried against it.</summary>
+    public static void PrintDiagnosis(Screen screen, Solution solution, Diagnosis diagnosis)
+    {
+        var units = solution.Job.Units;
+        if (DiagnosisText.Searched(solution) is { } searched)
+        {
+            screen.Line();
+            screen.Paragraph(searched);
+        }
+
+        if (!diagnosis.Obstacles.IsEmpty)
+        {
+            PrintList(screen, TerminalWords.NoBracket, [.. diagnosis.Obstacles.Select(o => DiagnosisText.Obstacle(o, units))]);
+        }
+
+        PrintList(
+            screen, diagnosis.Ways.IsEmpty ? DiagnosisText.NoneFound(diagnosis) : DiagnosisText.AnyOne,
+            [.. diagnosis.Ways.Select(w => DiagnosisText.Way(w, units))]);
     }
 
     /// <summary>The whole mechanism.</summary>

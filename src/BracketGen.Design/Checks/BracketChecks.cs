@@ -101,8 +101,7 @@ public static class BracketChecks
             ?? ObstacleChecks.Of(around).FirstOrDefault(c => !c.Passes);
 
     /// <summary>Whether all checks in space pass.</summary>
-    internal static bool FitsInSpace(Surroundings around) =>
-        SpaceDemand.Of(around).All(d => d.IsMet(around.Bracket.Folded)) && ObstacleChecks.Of(around).All(c => c.Passes);
+    internal static bool FitsInSpace(Surroundings around) => Obstacle(around) is null;
 
     // Good enough to say which of several brackets is the nearest (mm).
     private const double Roughly = 1;

@@ -172,19 +172,26 @@ public static class Clearance
     private static double LargestDrop(FoldedSheet sheet, ConvexDistance thing, Box box, ThrottlePoint place, double here)
     {
         var flat = sheet.Flat;
-        var stretch = 1.0;
+        var (stretch, detour) = (1.0, 0.0);
         foreach (var bend in flat.Bends)
         {
             var depth = bend.Depth(box.Middle);
+            if (bend.Relief > 0 && depth > -box.Reach && bend.IsAtCut(box.Middle, box.Reach))
+            {
+                // What lies on either side of a relief cut hangs together only round the end of the cut: back to the bend's line and out again.
+                stretch = Math.Max(stretch, (bend.InsideRadius + flat.Thickness) * bend.Turn.Magnitude.Radians / bend.Allowance);
+                detour = Math.Max(detour, 2 * (depth + box.Reach));
+            }
+
             if (depth > -box.Reach && depth < bend.Allowance + box.Reach)
             {
                 stretch = Math.Max(stretch, (bend.InsideRadius + flat.Thickness) * bend.Turn.Magnitude.Radians / bend.Allowance);
             }
         }
 
-        var reach = stretch * box.Reach;
+        var reach = stretch * (box.Reach + detour);
         var far = Math.Sqrt(reach * reach + box.HalfHeight * box.HalfHeight);
-        if (stretch > 1)
+        if (stretch > 1 || detour > 0)
         {
             return far;
         }

@@ -1,6 +1,5 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Shops;
 

@@ -46,7 +46,7 @@ internal sealed class TwoBendBound
     /// <param name="free">From the bolts' metal to the first bend (mm), at least the straight edge beside a bend.</param>
     /// <param name="lever">From the first bend's line to the seat (mm), or less.</param>
     /// <param name="past">From the second bend to the stop's centre (mm), at least the straight edge and the stop's metal.</param>
-    public bool Allows(double angles, double free, double lever, double past) => 
+    public bool Allows(double angles, double free, double lever, double past) =>
         // A return lip takes away give of the stop flange, a return flange that of the mount flange, but it is another bend.
         angles + Math.Min(_bendCost, FirstBend(free, lever)) + Math.Min(_bendCost, SecondBend(past)) < _room;
 

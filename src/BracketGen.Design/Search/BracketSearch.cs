@@ -12,7 +12,7 @@ namespace BracketGen.Design.Search;
 internal static class BracketSearch
 {
     /// <summary>How many brackets beside the best are judged in search of others worth offering.</summary>
-    private const int MostOthers = 6;
+    private const int MostOthers = 12;
 
     private const int FirstRound = 2, LargestRound = 16;
 
@@ -24,26 +24,32 @@ internal static class BracketSearch
     /// <param name="effort">How far it goes.</param>
     public static SearchOutcome Of(Job job, SearchEffort effort)
     {
-        var outcome = Of(job, effort, new CandidateJudge(job, effort.Strength));
+        var pool = new CandidatePool(job);
+        var outcome = Of(job, pool, effort, new CandidateJudge(job, effort.Strength));
         if (outcome.Best is not null || !outcome.Obstacles.Any(o => o.Nearest.Definition.Scope == CheckScope.WholeMechanism))
         {
             return outcome;
         }
 
         // Nowhere does the mechanism work, and no bracket is to blame: the best bracket all the same, with what fails.
-        var best = Of(job, effort, new CandidateJudge(job, effort.Strength, mechanismDecides: false));
-        return best.Best is null ? outcome : best with { Obstacles = outcome.Obstacles, Others = [] };
+        var best = Of(job, pool, effort with { WithOthers = false }, new CandidateJudge(job, effort.Strength, mechanismDecides: false));
+        return best.Best is null ? outcome : best with { Obstacles = outcome.Obstacles };
     }
 
-    /// <summary>Whether a bracket passes, and which: no others, no reasons, nothing of those that fail.</summary>
+    /// <summary>
+    /// The cheapest bracket that passes, null where none was found, how many were judged by finite elements, how many shapes were looked at, and whether that is
+    /// certain: no others, no reasons, nothing of those that fail.
+    /// </summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="effort">How far it goes.</param>
-    public static Finding? Any(Job job, SearchEffort effort) =>
-        Walk(new CandidatePool(job), effort, new CandidateJudge(job, effort.Strength)).Best;
-
-    private static SearchOutcome Of(Job job, SearchEffort effort, CandidateJudge judge)
+    public static (Finding? Best, int Solves, int Shapes, bool IsCertain) Cheapest(Job job, SearchEffort effort)
     {
-        var pool = new CandidatePool(job);
+        var walk = Walk(new CandidatePool(job), effort, new CandidateJudge(job, effort.Strength));
+        return (walk.Best, walk.Solves, walk.Findings.Count, walk.IsCertain);
+    }
+
+    private static SearchOutcome Of(Job job, CandidatePool pool, SearchEffort effort, CandidateJudge judge)
+    {
         var walk = Walk(pool, effort, judge);
         var outcome = new SearchOutcome
         {
@@ -51,11 +57,24 @@ internal static class BracketSearch
             Shapes = walk.Findings.Count,
             Solves = walk.Solves,
             IsCertain = walk.IsCertain,
-            Obstacles = ObstaclesOf(walk.Findings),
+            Obstacles = ObstaclesOf([.. walk.Findings.Where(f => f.Failed is not null).Select(f => (f.Failed!, 1))], walk.Findings.Count),
         };
         if (walk.Best is not { } best)
         {
-            return judge.IsHopeless ? outcome : outcome with { Nearest = NearestOf(job, pool, walk.Findings, judge), AllShapes = pool.Count };
+            if (judge.IsHopeless)
+            {
+                return outcome;
+            }
+
+            (Check Failed, int Shapes)[] ruledOut = [.. pool.RuledOut()];
+            var shapes = walk.Findings.Count + ruledOut.Sum(r => r.Shapes);
+            return outcome with
+            {
+                Nearest = NearestOf(job, pool, walk.Findings, judge),
+                Shapes = shapes,
+                AllShapes = walk.IsCertain ? shapes : Math.Max(shapes, pool.Count),
+                Obstacles = ObstaclesOf([.. walk.Findings.Where(f => f.Failed is not null).Select(f => (f.Failed!, 1)), .. ruledOut], shapes),
+            };
         }
 
         var weak = walk.Findings.FirstOrDefault(f => f.Stage == SearchStage.Strength);
@@ -77,7 +96,7 @@ internal static class BracketSearch
 
         // Without strength a bracket is soon found, and what one bend can do limits what is worth looking at among the many shapes of two.
         var few = Walk(pool.ByCost((0, 1)), [], effort, judge);
-        if (judge.IsHopeless)
+        if (judge.IsHopeless || !few.IsCertain)
         {
             return few;
         }
@@ -122,7 +141,7 @@ internal static class BracketSearch
                     }
                 }
 
-                if (solves >= effort.MaxSolves)
+                if (solves >= effort.MaxSolves || findings.Count >= effort.MaxShapes)
                 {
                     return new(null, findings, solves, false);
                 }
@@ -136,18 +155,14 @@ internal static class BracketSearch
     private static IEnumerable<Finding> Judge(List<Candidate> round, CandidateJudge judge)
     {
         var findings = new Finding?[round.Count];
-        var first = round.Count;
-        Parallel.For(0, round.Count, i =>
+        Parallel.For(0, round.Count, (i, loop) =>
         {
-            if (i < Volatile.Read(ref first) && (findings[i] = judge.Judge(round[i])) is { Passes: true })
+            if ((findings[i] = judge.Judge(round[i])) is { Passes: true })
             {
-                int known;
-                while (i < (known = Volatile.Read(ref first)) && Interlocked.CompareExchange(ref first, i, known) != known)
-                {
-                }
+                loop.Break(); // All before it are still judged.
             }
         });
-        return findings.Take(first + 1).OfType<Finding>();
+        return findings.OfType<Finding>();
     }
 
     private static bool IsSolved(Finding finding) => finding.Means is not null;
@@ -164,11 +179,10 @@ internal static class BracketSearch
         ];
     }
 
-    private static ImmutableArray<Obstacle> ObstaclesOf(List<Finding> findings) =>
+    private static ImmutableArray<Obstacle> ObstaclesOf(IEnumerable<(Check Failed, int Shapes)> stopped, int shapes) =>
     [
-        .. findings.Where(f => f.Failed is not null)
-            .GroupBy(f => f.Failed!.Code)
-            .Select(g => new Obstacle(g.Select(f => f.Failed!).MaxBy(c => c.Margin)!, g.Count(), findings.Count))
+        .. stopped.GroupBy(s => s.Failed.Code)
+            .Select(g => new Obstacle(g.Select(s => s.Failed).MaxBy(c => c.Margin)!, g.Sum(s => s.Shapes), shapes))
             .OrderByDescending(o => o.Stopped).ThenBy(o => o.Nearest.Code, StringComparer.Ordinal),
     ];
 

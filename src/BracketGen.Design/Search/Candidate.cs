@@ -21,18 +21,16 @@ public sealed class Candidate : IMirrored<Candidate>
         _quickChecks = new(quickChecks);
     }
 
-    /// <summary>The outer's line from its stop, shared by all brackets there; null where nobody found it yet.</summary>
-    internal Lazy<ImmutableArray<ThrottlePoint>>? OuterLine { get; init; }
+    /// <summary>Its place, with what all brackets there share; null where the candidate does not come from a search.</summary>
+    internal Place? Place { get; init; }
 
-    /// <summary>The wire over the sweep, shared by all brackets there; null where nobody found it yet.</summary>
-    internal Lazy<ImmutableArray<Rod>>? Wire { get; init; }
-
-    /// <summary>The mechanism at its stop, shared by all brackets there; null where the candidate does not come from a search.</summary>
-    internal Lazy<StopMechanism>? Stop { get; init; }
+    /// <summary>The mechanism at its stop, whatever bracket holds it.</summary>
+    /// <param name="job">The job.</param>
+    internal StopMechanism StopOf(Job job) => Place?.Stop.Value ?? StopMechanism.Of(job, Travel, Placement);
 
     /// <summary>What moves, hangs and stands round it.</summary>
     /// <param name="job">The job.</param>
-    internal Surroundings Around(Job job) => new(Bracket, job, Placement, Travel, OuterLine, Wire);
+    internal Surroundings Around(Job job) => new(Bracket, job, Placement, Travel, Place?.OuterLine, Place?.Wire);
 
     /// <summary>The same place and travel with another bracket that seats the outer alike.</summary>
     /// <param name="job">The job.</param>
@@ -50,9 +48,7 @@ public sealed class Candidate : IMirrored<Candidate>
                 .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
             ])
         {
-            OuterLine = OuterLine,
-            Stop = Stop,
-            Wire = Wire,
+            Place = Place,
         };
     }
 

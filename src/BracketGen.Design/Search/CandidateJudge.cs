@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Design.Search;
@@ -50,7 +49,7 @@ internal sealed class CandidateJudge
             return new(candidate, SearchStage.Space, obstacle);
         }
 
-        var stop = StopOf(candidate);
+        var stop = candidate.StopOf(_job);
         if (MechanismDecides && (_ruledOutEverywhere ?? _ruledOut.GetValueOrDefault(stop)) is { } known)
         {
             return new(candidate, SearchStage.Mechanism, known);
@@ -75,7 +74,7 @@ internal sealed class CandidateJudge
     /// <param name="finding">A bracket there with which it does not work.</param>
     public void RuleOut(Finding finding)
     {
-        var stop = StopOf(finding.Candidate);
+        var stop = finding.Candidate.StopOf(_job);
         if (_ruledOutEverywhere is not null || _ruledOut.ContainsKey(stop))
         {
             return;
@@ -96,7 +95,7 @@ internal sealed class CandidateJudge
     private Finding Complete(Candidate candidate, StrengthReport? strength)
     {
         ImmutableArray<Check> checks = [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Around(_job), SpaceDemand.Error)];
-        var mechanism = MechanismReport.Of(StopOf(candidate), candidate.Bracket, MechanismReport.UsualSamples, strength?.GivePerTension);
+        var mechanism = MechanismReport.Of(candidate.StopOf(_job), candidate.Bracket, MechanismReport.UsualSamples, strength?.GivePerTension);
         var failed = MechanismDecides ? mechanism.Checks.FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c)) : null;
         return new(candidate, failed is null ? SearchStage.Passes : SearchStage.Mechanism, failed)
         {
@@ -105,6 +104,4 @@ internal sealed class CandidateJudge
             Mechanism = mechanism,
         };
     }
-
-    private StopMechanism StopOf(Candidate candidate) => candidate.Stop?.Value ?? StopMechanism.Of(_job, candidate.Travel, candidate.Placement);
 }

@@ -1,3 +1,4 @@
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 
@@ -64,7 +65,7 @@ internal sealed class CandidatePool
     /// <param name="bends">The fewest and the most bends to be looked at.</param>
     /// <param name="limit">Those that cost as much or more need not come.</param>
     // The next node is the one that may hold the cheapest bracket. Of two with the same figure, a bracket comes after what may yet turn out the
-    // same and stand before it.
+    // same and come before it.
     public IEnumerable<Candidate> ByCost((int Fewest, int Most) bends, double limit = double.PositiveInfinity)
     {
         var queue = new PriorityQueue<Node, (double Cost, bool IsDrawn, long Order)>();
@@ -113,11 +114,24 @@ internal sealed class CandidatePool
     /// <summary>All of them, the cheapest first.</summary>
     public IEnumerable<Candidate> ByCost() => ByCost((0, MostBends));
 
+    /// <summary>The checks that rule out whole places, each with the number of shapes that would get there; sketches them all.</summary>
+    public IEnumerable<(Check Failed, int Shapes)> RuledOut()
+    {
+        SketchAll();
+        return _sheets.Where(s => !s.Place.IsGoodEnough && s.Sketches.Count > 0)
+            .Select(s => (s.Place.Checks.First(c => !CandidateSearch.IsGoodEnough(c)), s.Sketches.Count));
+    }
+
     /// <summary>
     /// By number of bends, each promising candidate with the adjuster at mid range that is stiffer by a tenth than all lighter ones of as few bends: that
     /// step, or the list fills with twins.
     /// </summary>
-    public IEnumerable<Candidate> Front() => Enumerable.Range(0, MostBends + 2).SelectMany(Front);
+    public IEnumerable<Candidate> Front()
+    {
+        Sheet[] sheets = [.. _sheets.Where(s => s.Place.Placement.AdjusterShift == 0 && s.Place.IsGoodEnough)];
+        Weigh(sheets);
+        return Enumerable.Range(0, MostBends + 2).SelectMany(bends => Front(sheets.SelectMany(s => s.Sketches).Where(s => s.Draft.Bends.Length == bends)));
+    }
 
     /// <summary>Every candidate that can be drawn, by cost.</summary>
     public IReadOnlyList<Candidate> All()
@@ -126,8 +140,10 @@ internal sealed class CandidatePool
         return [.. _sheets.SelectMany(s => s.Sketches).Select(s => s.Candidate).OfType<Candidate>().OrderBy(c => c.Cost)];
     }
 
+    private void SketchAll() => Weigh(_sheets);
+
     // Sheets know nothing of each other, and their order is settled before: several threads make what one would.
-    private void SketchAll() => Parallel.ForEach(_sheets, sheet => sheet.Sketches.ForEach(s => s.Weigh()));
+    private static void Weigh(IEnumerable<Sheet> sheets) => Parallel.ForEach(sheets, sheet => sheet.Sketches.ForEach(s => s.Weigh()));
 
     private double AdjusterRange => _job.Vehicle.Cable.OuterEnd.AdjusterRange;
 
@@ -141,11 +157,10 @@ internal sealed class CandidatePool
 
     private readonly record struct Node(Stage Stage, Sheet? Sheet, Sketch? Sketch);
 
-    private IEnumerable<Candidate> Front(int bends)
+    private IEnumerable<Candidate> Front(IEnumerable<Sketch> sketches)
     {
         var queue = new PriorityQueue<Sketch, (double Mass, bool IsDrawn, double Give, double Cost)>();
-        var sketches = _sheets.Where(s => s.Place.Placement.AdjusterShift == 0 && s.Place.IsGoodEnough).SelectMany(s => s.Sketches);
-        foreach (var sketch in sketches.Where(s => s.Draft.Bends.Length == bends))
+        foreach (var sketch in sketches)
         {
             queue.Enqueue(sketch, (CostBound.LeastMass(sketch.Draft), false, sketch.Give, 0));
         }

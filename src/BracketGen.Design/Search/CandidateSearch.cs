@@ -79,9 +79,7 @@ public static class CandidateSearch
             .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
         ])
     {
-        OuterLine = place.OuterLine,
-        Stop = place.Stop,
-        Wire = place.Wire,
+        Place = place,
     };
 
     /// <summary>The check that fails where no bracket could be shaped at all.</summary>
@@ -94,8 +92,8 @@ public static class CandidateSearch
     private static double UsableShift(Job job) =>
         job.Vehicle.Cable.OuterEnd.AdjusterRange / 2 * (1 - job.Preferences.AdjusterReserve);
 
-    private static IReadOnlyList<Angle> Angles(Job job, Angle? step = null) =>
-        LeavingAngles.Of(job.Body.Quadrant, job.Body.Mount.Plane.Normal, job.Preferences.MinWrap, step ?? Step);
+    private static IReadOnlyList<Angle> Angles(Job job, Angle step) =>
+        LeavingAngles.Of(job.Body.Quadrant, job.Body.Mount.Plane.Normal, job.Preferences.MinWrap, step);
 
     private static IEnumerable<Place> Places(Job job, double[] shifts, Angle step) =>
         from angle in Angles(job, step)
@@ -108,7 +106,7 @@ public static class CandidateSearch
     private static IEnumerable<Place> Level(Job job, double usable)
     {
         var mount = job.Body.Mount.Plane;
-        foreach (var angle in Angles(job))
+        foreach (var angle in Angles(job, Step))
         {
             if (Place.At(job, angle, 0)?.Placement is not { } middle || middle.Direction.Cross(mount.Normal).Length > Tolerance.Direction)
             {

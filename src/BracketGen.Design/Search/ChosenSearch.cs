@@ -1,7 +1,6 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Throttles;
 
 namespace BracketGen.Design.Search;
 
@@ -40,6 +39,21 @@ internal static class ChosenSearch
             .Select(d => BracketShape.Finish(d) is { } bracket ? CandidateSearch.CandidateOf(job, place, bracket, d.Give(place.Tension)) : null)
             .FirstOrDefault(c => c is not null);
     }
+
+    /// <summary>Whether two candidates of a job are one bracket; what was written down and read again differs in the last digits.</summary>
+    /// <param name="job">The job, opening counter-clockwise.</param>
+    /// <param name="one">One candidate.</param>
+    /// <param name="other">The other.</param>
+    public static bool IsSame(Job job, Candidate one, Candidate other)
+    {
+        var (a, b) = (Of(job, one), Of(job, other));
+        return a.Material == b.Material && a.SeatOnTop == b.SeatOnTop && a.Bends.Length == b.Bends.Length
+            && AreNear(a.Thickness, b.Thickness) && AreNear(a.Leaving.Radians, b.Leaving.Radians) && AreNear(a.AdjusterShift, b.AdjusterShift)
+            && AreNear(a.InsideRadius, b.InsideRadius) && AreNear(one.Bracket.Mass, other.Bracket.Mass)
+            && a.Bends.Zip(b.Bends).All(p => AreNear(p.First.Length, p.Second.Length) && AreNear(p.First.Turn.Radians, p.Second.Turn.Radians));
+    }
+
+    private static bool AreNear(double one, double other) => Math.Abs(one - other) < Tolerance.SameSize;
 
     private static bool IsLike(BracketDraft draft, ChosenBracket chosen) =>
         draft.SeatOnTop == chosen.SeatOnTop && draft.Bends.Length == chosen.Bends.Length

@@ -40,7 +40,7 @@ public sealed record Finding(Candidate Candidate, SearchStage Stage, Check? Fail
     /// <summary>By what its strength was judged; null where the search did not come to it.</summary>
     public StrengthMeans? Means { get; init; }
 
-    /// <summary>Whether nothing stands against it of all that was calculated: for one that was judged in full.</summary>
+    /// <summary>Whether it passes all that was calculated: for one that was judged in full.</summary>
     public bool IsGoodEnough => Offer is not null
         && Offer.Checks.Concat(Strength?.Checks ?? []).Concat(Mechanism?.Checks ?? []).All(CandidateSearch.IsGoodEnough);
 
@@ -50,6 +50,9 @@ public sealed record Finding(Candidate Candidate, SearchStage Stage, Check? Fail
     /// <inheritdoc/>
     public Finding Mirrored() => this with
     {
-        Candidate = Candidate.Mirrored(), Offer = Offer?.Mirrored(), Strength = Strength?.Mirrored(), Mechanism = Mechanism?.Mirrored(),
+        Candidate = Candidate.Mirrored(),
+        Offer = Offer?.Mirrored(),
+        Strength = Strength?.Mirrored(),
+        Mechanism = Mechanism?.Mirrored(),
     };
 }

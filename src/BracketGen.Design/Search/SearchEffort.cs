@@ -12,6 +12,9 @@ public sealed record SearchEffort(StrengthDetail? Strength)
     /// <summary>How many brackets are judged by finite elements at most: a count, so that the same input gives the same answer on every machine.</summary>
     public int MaxSolves { get; init; } = UsualSolves;
 
+    /// <summary>How many shapes are looked at, at most; all where nothing else is said.</summary>
+    public int MaxShapes { get; init; } = int.MaxValue;
+
     /// <summary>Whether other brackets that pass are looked for beside the best.</summary>
     public bool WithOthers { get; init; }
 

@@ -43,6 +43,9 @@ public sealed record SearchOutcome : IMirrored<SearchOutcome>
     /// <inheritdoc/>
     public SearchOutcome Mirrored() => this with
     {
-        Best = Best?.Mirrored(), Others = [.. Others.Select(o => o.Mirrored())], Nearest = Nearest?.Mirrored(), CheapestWeak = CheapestWeak?.Mirrored(),
+        Best = Best?.Mirrored(),
+        Others = [.. Others.Select(o => o.Mirrored())],
+        Nearest = Nearest?.Mirrored(),
+        CheapestWeak = CheapestWeak?.Mirrored(),
     };
 }

@@ -30,9 +30,9 @@ public static class Designer
         ImmutableArray<Finding> found = outcome.Best is { } best ? [best, .. outcome.Others] : [];
         if (job.Chosen is { } chosen && ChosenSearch.Again(job, chosen) is { } again)
         {
-            // As it was chosen, whatever it comes to today.
-            var finding = new CandidateJudge(job, effort.Strength).InFull(again);
-            var at = found.ToList().FindIndex(f => f.Candidate.Bracket.Mass == again.Bracket.Mass && ChosenSearch.Of(job, f.Candidate) == ChosenSearch.Of(job, again));
+            // As it was chosen, whatever it comes to today; if it is among the offers, the very same.
+            var at = found.ToList().FindIndex(f => ChosenSearch.IsSame(job, f.Candidate, again));
+            var finding = at >= 0 ? found[at] : new CandidateJudge(job, effort.Strength).InFull(again);
             return Answer(job, finding, outcome, found) with { Choice = at + 1, ChosenIs = finding.IsGoodEnough ? ChosenState.Passes : ChosenState.Fails };
         }
 
@@ -48,6 +48,7 @@ public static class Designer
     {
         Search = outcome,
         Offers = [.. found.Select(f => f.Offer!)],
+        Choices = [.. found.Select(f => ChosenSearch.Of(job, f.Candidate))],
         Reasons = found.IsEmpty ? null : Ranking.Reasons(outcome),
     };
 

@@ -63,6 +63,9 @@ public sealed record Solution : IMirrored<Solution>
     /// <summary>The passing brackets worth offering, the best first; empty where none passes.</summary>
     public ImmutableArray<Offer> Offers { get; init; } = [];
 
+    /// <summary>Every offer as it is written down to be made again, in the order of <see cref="Offers"/>.</summary>
+    public ImmutableArray<ChosenBracket> Choices { get; init; } = [];
+
     /// <summary>The bracket of this solution as it is written down to be made again; null where there is none.</summary>
     public ChosenBracket? Taken { get; init; }
 

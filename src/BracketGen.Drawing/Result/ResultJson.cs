@@ -23,7 +23,7 @@ namespace BracketGen.Drawing.Result;
 public static class ResultJson
 {
     /// <summary>Version of the layout; raised when a reader of the old one would be misled.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     /// <summary>The bytes of result.json, the same for the same solution.</summary>
     /// <param name="solution">The solution.</param>
@@ -51,7 +51,7 @@ public static class ResultJson
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == UnitSystem.Inch ? "in" : "mm"),
             TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, solution.Bracket?.Flat.Blank.Outline.Bounds.Min ?? default),
-            [.. solution.Offers.Select((o, i) => OfferOf(o, i, job))], solution.Offers.IsEmpty ? null : solution.Choice, ReasonText.Of(solution.Reasons, job, UnitSystem.Metric), DiagnosisOf(solution.Diagnosis, job),
+            [.. solution.Offers.Select((o, i) => OfferOf(o, i, job))], solution.Offers.IsEmpty || solution.Choice == 0 ? null : solution.Choice, ReasonText.Of(solution.Reasons, job, UnitSystem.Metric), SearchOf(solution.Search), DiagnosisOf(solution.Diagnosis, job),
             [.. solution.Checks.Select(c => CheckOf(c, job))], allowed, Cautions.All)
         {
             NotCalculated = [],
@@ -93,7 +93,7 @@ public static class ResultJson
             [
                 .. flat.Bends.Select(b => new ResultBend(
                     b.From, b.To, Point(b.Start.Vector), Point(b.End.Vector), b.IsUp ? "up" : "down", Round(b.Turn.Magnitude.Degrees),
-                    b.InsideRadius, Round(b.Allowance), b.Rule.Name)),
+                    b.InsideRadius, Round(b.Allowance), b.Rule.Name, Round(b.Relief))),
             ],
             [
                 .. bracket.Holes.Select(h => new ResultHole(
@@ -119,17 +119,16 @@ public static class ResultJson
         ? null
         : new(
             [.. diagnosis.Obstacles.Select(o => new ResultObstacle(CheckOf(o.Nearest, job), o.Stopped, o.Of))],
-            [.. diagnosis.Ways.Select(w => new ResultWay(NameOf(w.Input), w.What ?? DiagnosisText.Name(w.Input), Round(w.From), Round(w.To)))]);
+            [
+                .. diagnosis.Ways.Select(w => new ResultWay(
+                    [.. w.Changes.Select(c => new ResultChange(DiagnosisText.Code(c.Input), c.What ?? DiagnosisText.Name(c.Input), Round(Scaled(c.Input, c.From)), Round(Scaled(c.Input, c.To))))],
+                    w.Decides is { } check ? CheckOf(check, job) : null)),
+            ],
+            diagnosis.IsCutShort);
 
-    private static string NameOf(ChangedInput input) => input switch
-    {
-        ChangedInput.FreeInnerLength => "free-inner-length",
-        ChangedInput.AdjusterRange => "adjuster-range",
-        ChangedInput.QuadrantRadius => "quadrant-radius",
-        ChangedInput.KeepOut => "keep-out",
-        ChangedInput.AvailablePull => "available-pull",
-        _ => "stock",
-    };
+    private static ResultSearch? SearchOf(SearchOutcome? search) => search is null ? null : new(search.Shapes, search.AllShapes, search.Solves, search.IsCertain);
+
+    private static double Scaled(ChangedInput input, double value) => input == ChangedInput.MinWrap ? value * 180 / Math.PI : value;
 
     private static ResultCheck CheckOf(Check check, Job job)
     {

@@ -3,7 +3,7 @@ namespace BracketGen.Drawing.Result;
 /// <summary>The machine's copy of a solution. Lengths in mm, angles in degrees, masses in g, whatever the job's unit.</summary>
 public sealed record ResultModel(
     string Format, int Version, string Verdict, IReadOnlyList<string> ToProve, ResultJob Job, ResultTravel Travel, ResultStop? Stop, ResultBracket? Bracket,
-    ResultMechanism? Mechanism, ResultStrength? Strength, IReadOnlyList<ResultOffer> Offers, int? Choice, IReadOnlyList<string> Reasons, ResultDiagnosis? Diagnosis,
+    ResultMechanism? Mechanism, ResultStrength? Strength, IReadOnlyList<ResultOffer> Offers, int? Choice, IReadOnlyList<string> Reasons, ResultSearch? Search, ResultDiagnosis? Diagnosis,
     IReadOnlyList<ResultCheck> Checks, IReadOnlyList<string> AllowedByName, IReadOnlyList<string> Cautions)
 {
     /// <summary>Paths of numbers that could not be calculated and are null; empty in every result of a job that could be solved.</summary>
@@ -34,7 +34,7 @@ public sealed record ResultBracket(
 /// <summary>A bend; coordinates of the flat pattern from the blank's lower left corner, the strip lies to the left of start-end.</summary>
 public sealed record ResultBend(
     int From, int To, IReadOnlyList<double> Start, IReadOnlyList<double> End, string Direction, double Angle, double InsideRadius,
-    double Allowance, string Rule);
+    double Allowance, string Rule, double Relief);
 
 /// <summary>A hole or slot; coordinates of the flat pattern from the blank's lower left corner.</summary>
 public sealed record ResultHole(
@@ -60,10 +60,16 @@ public sealed record ResultCost(string Unit, int Batch, double Total, double Bil
 public sealed record ResultCostPart(string What, bool IsPreference, double Cost);
 
 /// <summary>Why no bracket passes, and what would open a way.</summary>
-public sealed record ResultDiagnosis(IReadOnlyList<ResultObstacle> Obstacles, IReadOnlyList<ResultWay> Ways);
+public sealed record ResultDiagnosis(IReadOnlyList<ResultObstacle> Obstacles, IReadOnlyList<ResultWay> Ways, bool CutShort);
+
+/// <summary>How far the search went.</summary>
+public sealed record ResultSearch(int Shapes, int? AllShapes, int Solves, bool Certain);
 
 /// <summary>A check in the way, as the nearest shape misses it.</summary>
 public sealed record ResultObstacle(ResultCheck Nearest, int Stopped, int Of);
 
-/// <summary>The smallest change of one input that opens a way.</summary>
-public sealed record ResultWay(string Input, string What, double From, double To);
+/// <summary>The smallest change of one input, or of two together, that was tried and opens a way; the check that then decides.</summary>
+public sealed record ResultWay(IReadOnlyList<ResultChange> Changes, ResultCheck? Decides);
+
+/// <summary>The change of one input.</summary>
+public sealed record ResultChange(string Input, string What, double From, double To);

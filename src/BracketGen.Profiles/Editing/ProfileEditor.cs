@@ -21,6 +21,18 @@ public static partial class ProfileEditor
             return null;
         }
 
+        // A table under headers of its own is taken out before it is written anew on one line.
+        if (value is { ValueKind: JsonValueKind.Object } && map.Find(key) is null && !key.EndsWith(']') && Remove(text, map, key) is { } without)
+        {
+            text = without;
+            if (TomlMap.Read(text) is not { } left)
+            {
+                return null;
+            }
+
+            map = left;
+        }
+
         var literal = value is { ValueKind: not JsonValueKind.Null } given ? TomlLiteral.Of(given) : null;
         var isGiven = value is { ValueKind: not JsonValueKind.Null };
         var edited = isGiven && literal is null ? null

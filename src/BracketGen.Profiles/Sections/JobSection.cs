@@ -10,7 +10,7 @@ using BracketGen.Units;
 namespace BracketGen.Profiles.Sections;
 
 /// <summary>A job's file before the files it names are read.</summary>
-internal sealed record JobFile(LocatedPreferences Preferences, UnitSystem Units, DocumentData Document, Bulkhead? Bulkhead, EngineMovement Movement);
+internal sealed record JobFile(LocatedPreferences Preferences, UnitSystem Units, DocumentData Document, Bulkhead? Bulkhead, EngineMovement Movement, ChosenBracket? Chosen);
 
 /// <summary>A job's file.</summary>
 internal static class JobSection
@@ -43,12 +43,15 @@ internal static class JobSection
         "How far the throttle body moves against the bulkhead as the engine rocks in its mounts. If left out: assumed, 10 mm along each axis and 3 degrees about any (common practice, no source).",
         EngineMovement.Usual);
 
+    private static readonly Key<ChosenBracket> Chosen = new(
+        "chosen", ChosenSection.Form, "The bracket that was chosen, to be made again. If left out: the best is made.", isRequired: false);
+
     /// <summary>The units that a job's or family's file asks for, before the file is read; those of an absent key where it says none that is known.</summary>
     public static UnitSystem UnitsOf(TomlTable table) => table.Find(Units.Name)?.Value is TomlText { Text: "in" } ? UnitSystem.Inch : UnitSystem.Metric;
 
     public static Section<JobFile> Form { get; } = new(
-        [Body, Vehicle, Shop, Units, Preferences, Exit, Movement, Document],
-        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null, v.Get(Movement)));
+        [Body, Vehicle, Shop, Units, Preferences, Exit, Movement, Document, Chosen],
+        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null, v.Get(Movement), v.Has(Chosen) ? v.Get(Chosen) : null));
 }
 
 /// <summary>Path of another profile, from the folder of the file that names it.</summary>

@@ -80,6 +80,13 @@ public sealed record Bend
         return Math.Min(depth, Math.Min(along, Length - along) + Relief / 2);
     }
 
+    /// <summary>Whether a circle (mm) about a flat point crosses the middle of a relief cut, or its line.</summary>
+    public bool IsAtCut(FlatPoint flat, double radius)
+    {
+        var along = (flat - Start).Dot(Along);
+        return Math.Min(Math.Abs(along + Relief / 2), Math.Abs(Length + Relief / 2 - along)) < radius;
+    }
+
     /// <summary>The middle of the strip, where the bend line is drawn, from one end to the other.</summary>
     public (FlatPoint Start, FlatPoint End) CentreLine => (Start + Allowance / 2 * Across, End + Allowance / 2 * Across);
 

@@ -1,3 +1,4 @@
+using BracketGen.Strength.Elements;
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using BracketGen.Geometry;

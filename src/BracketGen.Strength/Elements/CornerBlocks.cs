@@ -1,6 +1,5 @@
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
-using BracketGen.Strength.Solving;
 
 namespace BracketGen.Strength.Elements;
 

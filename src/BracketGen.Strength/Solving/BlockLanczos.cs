@@ -1,3 +1,4 @@
+using BracketGen.Strength.Elements;
 using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Solving;

@@ -1,3 +1,4 @@
+using BracketGen.Strength.Elements;
 using System.Buffers;
 using BracketGen.Strength.Model;
 

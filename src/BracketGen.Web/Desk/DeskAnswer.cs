@@ -10,8 +10,8 @@ public enum Depth
     /// <summary>The best bracket and everything about it except its strength: after every change.</summary>
     Quick,
 
-    /// <summary>The other choices too; if none passes, the causes and remedies.</summary>
-    Offers,
+    /// <summary>If something fails, the causes and remedies too.</summary>
+    Remedies,
 
     /// <summary>All that <c>make</c> calculates.</summary>
     Strength,
@@ -25,9 +25,8 @@ public sealed record DeskAnswer(IReadOnlyList<ProfileError> Errors, Solution? So
 {
     /// <summary>Asks the solver.</summary>
     /// <param name="desk">The desk.</param>
-    /// <param name="choice">Number of the choice to take, from 1.</param>
     /// <param name="depth">How far to go.</param>
-    public static DeskAnswer Of(JobDesk desk, int choice, Depth depth)
+    public static DeskAnswer Of(JobDesk desk, Depth depth)
     {
         var job = desk.Read();
         if (!job.IsRead)
@@ -35,13 +34,9 @@ public sealed record DeskAnswer(IReadOnlyList<ProfileError> Errors, Solution? So
             return new(job.Errors, null, depth);
         }
 
-        var effort = depth switch
-        {
-            Depth.Quick => SearchEffort.WithoutStrength with { WithOthers = choice != 1 },
-            Depth.Offers => SearchEffort.WithoutStrength with { WithOthers = true },
-            _ => SearchEffort.Whole,
-        };
-        var solution = Designer.Solve(job.Value, effort, choice);
+        // Which brackets pass is not known without their strength: none but the one shown is looked for.
+        var effort = depth == Depth.Strength ? SearchEffort.Whole : SearchEffort.WithoutStrength;
+        var solution = Designer.Solve(job.Value, effort);
         return new([], depth == Depth.Quick ? solution : solution with { Diagnosis = Diagnosis.Of(solution, effort) }, depth);
     }
 }

@@ -14,7 +14,7 @@ public sealed class DeskOutputs
 {
     private readonly Lock _gate = new();
     private (OutputRequest Request, OutputResult Result)? _last;
-    private (JobDesk Desk, int Choice, DeskAnswer Answer)? _solved;
+    private (JobDesk Desk, DeskAnswer Answer)? _solved;
 
     /// <summary>The files, or why there are none.</summary>
     /// <param name="request">What is asked.</param>
@@ -35,10 +35,10 @@ public sealed class DeskOutputs
 
     private OutputResult Make(OutputRequest request)
     {
-        var answer = _solved is var (desk, choice, known) && choice == request.Choice && OutputRequest.IsSame(desk, request.Desk)
+        var answer = _solved is var (desk, known) && OutputRequest.IsSame(desk, request.Desk)
             ? known
-            : DeskAnswer.Of(request.Desk, request.Choice, Depth.Strength);
-        _solved = (request.Desk, request.Choice, answer);
+            : DeskAnswer.Of(request.Desk, Depth.Strength);
+        _solved = (request.Desk, answer);
         if (answer.Solution is not { } solution)
         {
             return new(null, answer.Errors, null);
@@ -56,16 +56,15 @@ public sealed class DeskOutputs
 }
 
 /// <summary>What is asked of the outputs.</summary>
-/// <param name="Desk">The job.</param>
-/// <param name="Choice">Number of the choice to take, from 1.</param>
+/// <param name="Desk">The job; it names the chosen bracket itself.</param>
 /// <param name="Accepted">Failed safety checks accepted by name.</param>
 /// <param name="Dxf">Release of the cut file.</param>
 /// <param name="Paper">Drawing sheet; null for what the job says.</param>
 /// <param name="IsKerfCompensated">Whether the beam path is wanted too.</param>
-public sealed record OutputRequest(JobDesk Desk, int Choice, ImmutableArray<string> Accepted, DxfVersion Dxf, PageFormat? Paper, bool IsKerfCompensated)
+public sealed record OutputRequest(JobDesk Desk, ImmutableArray<string> Accepted, DxfVersion Dxf, PageFormat? Paper, bool IsKerfCompensated)
 {
     internal bool IsSame(OutputRequest other) =>
-        IsSame(Desk, other.Desk) && Choice == other.Choice && Accepted.SequenceEqual(other.Accepted) && Dxf == other.Dxf
+        IsSame(Desk, other.Desk) && Accepted.SequenceEqual(other.Accepted) && Dxf == other.Dxf
         && Paper == other.Paper && IsKerfCompensated == other.IsKerfCompensated;
 
     internal static bool IsSame(JobDesk one, JobDesk other) => one.Job == other.Job && one.Files.SequenceEqual(other.Files);

@@ -9,6 +9,7 @@ using BracketGen.Web.Desk;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Page;
 using BracketGen.Words.Profiles;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Web.Messages;
 
@@ -85,7 +86,21 @@ internal static class Reply
         var (parts, data) = ReportParts.Of(solution, accepted);
         to.WriteStartObject("answer");
         to.WriteString("depth", answer.Depth.ToString());
-        to.WriteNumber("choice", solution.Choice);
+        to.WriteBoolean("isWhole", answer.Depth == Depth.Strength);
+        to.WriteBoolean("isChosen", solution.Job.Chosen is not null);
+        to.WriteString("chosenText", ChosenText.Of(solution));
+
+        // What the page writes into the job to have one of the brackets made.
+        to.WriteStartArray("choices");
+        if (answer.Depth == Depth.Strength)
+        {
+            foreach (var choice in solution.Choices)
+            {
+                ChosenValue.Of(choice).WriteTo(to);
+            }
+        }
+
+        to.WriteEndArray();
         var verdict = PageVerdict.Of(solution);
         to.WriteStartObject("verdict");
         to.WriteString("state", verdict.State);
@@ -111,8 +126,8 @@ internal static class Reply
             to.WriteString(id, WithoutStyle(html));
         }
 
-        // The quick search finds the first bracket only: it has no other choices.
-        if (answer.Depth != Depth.Quick && !solution.Offers.IsEmpty)
+        // Which brackets pass is known with their strength only.
+        if (answer.Depth == Depth.Strength && !solution.Offers.IsEmpty)
         {
             to.WriteString("side-by-side", ReportParts.Offers(solution));
         }

@@ -12,8 +12,6 @@ internal record DeskMessage
     public required string Job { get; init; }
 
     public required Dictionary<string, string> Files { get; init; }
-
-    public int Choice { get; set; } = 1;
 }
 
 /// <summary>Changes to a job, and how far the answer goes.</summary>

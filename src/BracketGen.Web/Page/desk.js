@@ -33,7 +33,6 @@ export class Desk {
     this.answer = null;
     /** How long the solver took (ms). */
     this.solveTime = 0;
-    this.choice = 1;
     /** @type {string[]} */
     this.accepted = [];
     /** @type {Page.Step[]} */
@@ -60,7 +59,7 @@ export class Desk {
    * @param {boolean} isSaved Whether the folder has the same texts.
    */
   open({ job, files, values }, isSaved) {
-    Object.assign(this, { job, files, values, saved: isSaved ? { ...files } : {}, past: [], future: [], waiting: [], errors: [], answer: null, choice: 1, accepted: [], last: null });
+    Object.assign(this, { job, files, values, saved: isSaved ? { ...files } : {}, past: [], future: [], waiting: [], errors: [], answer: null, accepted: [], last: null });
     this.revision++;
     return this.ask();
   }
@@ -85,7 +84,7 @@ export class Desk {
   get unsaved() { return Object.keys(this.files).filter((path) => this.files[path] !== this.saved[path]); }
 
   /** @returns {Page.Step} */
-  now() { return { files: this.files, values: this.values, job: this.job, choice: this.choice }; }
+  now() { return { files: this.files, values: this.values, job: this.job }; }
 
   /**
    * Changes of one field without leaving it are one step back.
@@ -124,11 +123,15 @@ export class Desk {
     return this.ask();
   }
 
-  /** @param {number} choice */
-  choose(choice) {
-    this.remember(null);
-    this.choice = choice;
-    return this.ask();
+  /**
+   * The bracket that the job is to have, written into the job; null for the best. Others that pass are known with strength only, so it is calculated at once.
+   * @param {Page.Values | null} choice
+   */
+  async choose(choice) {
+    await this.edit([{ file: this.job, key: 'chosen', value: choice }]);
+    if (this.errors.length === 0) {
+      await this.deepen('strength');
+    }
   }
 
   /**
@@ -165,7 +168,7 @@ export class Desk {
     const named = new Set([this.job, ...roles.map((role) => this.pathOf(role)), ...edits.map((e) => e.file)]);
     edits.filter((e) => e.file === this.job && typeof e.value === 'string' && roles.some((r) => r.key === e.key)).forEach((e) => named.add(beside(this.job, e.value)));
     const files = Object.fromEntries(Object.entries(this.files).filter(([path]) => named.has(path) || Object.keys(this.files).length <= roles.length));
-    return { job: this.job, files, choice: this.choice, accepted: this.accepted, ...more };
+    return { job: this.job, files, accepted: this.accepted, ...more };
   }
 
   async ask() {
@@ -194,13 +197,13 @@ export class Desk {
     } finally {
       this.busy = false;
     }
-    // The other choices and the remedies take longer: the page asks for them when the user pauses.
-    if (this.errors.length === 0) {
-      this.later = setTimeout(() => this.deepen('offers'), 350);
+    // The remedies take longer: the page asks for them when the user pauses.
+    if (this.errors.length === 0 && this.answer && this.answer.failed > 0) {
+      this.later = setTimeout(() => this.deepen('remedies'), 350);
     }
   }
 
-  /** @param {'offers' | 'strength'} depth */
+  /** @param {'remedies' | 'strength'} depth */
   async deepen(depth) {
     clearTimeout(this.later);
     const { revision } = this;
@@ -212,6 +215,16 @@ export class Desk {
       }
     } catch (problem) {
       this.onProblem(problem);
+    }
+  }
+
+  /** Has the bracket shown that the files are made of: which one passes is known with strength only. */
+  async prove() {
+    while (this.busy) {
+      await this.running;
+    }
+    if (this.errors.length === 0 && this.answer && !this.answer.isWhole) {
+      await this.deepen('strength');
     }
   }
 
@@ -234,7 +247,6 @@ export class Desk {
     }
     if (reply.answer) {
       this.answer = reply.answer;
-      this.choice = reply.answer.choice;
     }
     this.onChange(reply);
   }

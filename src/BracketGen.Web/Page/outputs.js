@@ -67,6 +67,8 @@ export class Outputs {
     try {
       const options = { name, accepted: this.desk.accepted, dxf: select('file-dxf').value, paper: select('file-paper').value, kerf: name === beamPath };
       const began = performance.now();
+      // The files are of the bracket that passes with strength: it is shown before it is handed over.
+      await this.desk.prove();
       hand(await fetched('/output', this.desk.message(options)), name);
       this.status.textContent = fill(said.done, { name, time: ((performance.now() - began) / 1000).toFixed(1) });
     } catch (problem) {

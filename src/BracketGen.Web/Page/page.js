@@ -32,7 +32,7 @@ const desk = new Desk((reply) => {
 
 const numbers = new Numbers(desk, notice);
 const views = new Views({
-  onChoice: (choice) => desk.choose(choice),
+  onChoice: (number) => desk.choose(number === null ? null : desk.answer?.choices[number - 1] ?? null),
   onStrength: () => desk.deepen('strength'),
 });
 const outputs = new Outputs(desk, (id, isAccepted) => {

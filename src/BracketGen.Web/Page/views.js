@@ -14,7 +14,7 @@ const escaped = (text) => text.replace(/[&<>"]/g, (c) => `&#${c.charCodeAt(0)};`
 const paragraph = (text, name = '') => `<p class="${name}">${escaped(text)}</p>`;
 
 export class Views {
-  /** @param {{ onChoice: (choice: number) => void, onStrength: () => Promise<void> }} handlers */
+  /** @param {{ onChoice: (number: number | null) => void, onStrength: () => Promise<void> }} handlers */
   constructor({ onChoice, onStrength }) {
     this.onChoice = onChoice;
     this.onStrength = onStrength;
@@ -81,7 +81,7 @@ export class Views {
     if (errors.length) {
       strip.replaceChildren(h('p', { class: 'word' }, errors.length === 1 ? said.mistake : fill(said.mistakes, { count: errors.length })), h('p', {}, answer ? said.before : said.nothing));
     } else if (answer) {
-      strip.replaceChildren(h('p', { class: 'word' }, answer.verdict.word), h('p', {}, answer.verdict.sentence), ...this.toProve(answer));
+      strip.replaceChildren(h('p', { class: 'word' }, answer.verdict.word), h('p', {}, answer.verdict.sentence), ...(answer.chosenText ? [h('p', {}, answer.chosenText)] : []), ...this.toProve(answer));
     }
     $('bracket').classList.toggle('stale', errors.length > 0);
     $('status').textContent = answer && !errors.length ? fill(words.frame.answered, { time: Math.round(desk.solveTime) }) : words.frame.aid;
@@ -145,7 +145,7 @@ export class Views {
     }
     this.part('sure', parts.sure ?? paragraph(said.notSure));
     this.part('flat', parts.flat ?? paragraph(said.noFlat));
-    this.part('side-by-side', parts['side-by-side'] ?? (answer.depth === 'Quick' ? paragraph(said.searching, 'waiting') : paragraph(said.noChoice)));
+    this.choices(answer);
     this.strength(answer);
     const choices = (parts['side-by-side']?.match(/<article/g) ?? []).length;
     const notes = { checks: answer.failed ? fill(said.failed, { count: answer.failed }) : '', 'side-by-side': choices ? String(choices) : '' };
@@ -153,6 +153,25 @@ export class Views {
       const focused = document.activeElement?.id;
       this.list(notes);
       document.getElementById(focused ?? '')?.focus({ preventScroll: true });
+    }
+  }
+
+  /**
+   * The brackets that pass, known with strength only, and the way back from the chosen one to the best.
+   * @param {Page.Answer} answer
+   */
+  choices(answer) {
+    const chosen = answer.chosenText ? paragraph(answer.chosenText) : '';
+    const isOpen = !answer.isWhole && answer.hasBracket && (answer.isChosen || !answer.failed);
+    const list = answer.parts['side-by-side'] ?? paragraph(isOpen ? said.choicesOpen : said.noChoice);
+    if (!this.part('side-by-side', chosen + list)) {
+      return;
+    }
+    if (answer.isChosen) {
+      $('body-side-by-side').prepend(h('button', { type: 'button', id: 'take-best', onclick: () => this.onChoice(null) }, said.best));
+    }
+    if (isOpen) {
+      $('body-side-by-side').append(h('button', { type: 'button', id: 'choices-strength', onclick: () => this.ask() }, said.calculate));
     }
   }
 
@@ -178,7 +197,7 @@ export class Views {
   }
 
   async ask() {
-    for (const id of ['do-strength', 'strip-strength'].filter((one) => document.getElementById(one))) {
+    for (const id of ['do-strength', 'strip-strength', 'choices-strength'].filter((one) => document.getElementById(one))) {
       button(id).disabled = true;
     }
     const waiting = document.getElementById('strength-waiting');
@@ -186,7 +205,7 @@ export class Views {
       waiting.textContent = said.calculating;
     }
     await this.onStrength();
-    $('panel-strength').focus({ preventScroll: true });
+    $(`panel-${this.chosen}`).focus({ preventScroll: true });
   }
 
   /** @param {Page.Answer} answer */

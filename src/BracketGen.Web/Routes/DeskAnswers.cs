@@ -31,9 +31,9 @@ internal sealed class DeskAnswers
         }
 
         (desk, var refused) = Edited(desk, message.Edits);
-        var depth = message.Depth switch { "offers" => Depth.Offers, "strength" => Depth.Strength, _ => Depth.Quick };
+        var depth = message.Depth switch { "remedies" => Depth.Remedies, "strength" => Depth.Strength, _ => Depth.Quick };
         var watch = Stopwatch.StartNew();
-        var answer = await InTurn(() => DeskAnswer.Of(desk, message.Choice, depth), context.RequestAborted);
+        var answer = await InTurn(() => DeskAnswer.Of(desk, depth), context.RequestAborted);
         var solving = watch.Elapsed;
         await Exchange.SendJson(context, to =>
         {
@@ -56,7 +56,7 @@ internal sealed class DeskAnswers
         }
 
         var asked = new OutputRequest(
-            desk, message.Choice, [.. message.Accepted], message.Dxf == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(message.Paper), message.Kerf);
+            desk, [.. message.Accepted], message.Dxf == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(message.Paper), message.Kerf);
         var result = await InTurn(() => _outputs.Of(asked), context.RequestAborted);
         if (result.Files?.Written.FirstOrDefault(f => f.Name == message.Name) is { Name: { } name, Bytes: { } bytes })
         {

@@ -10,20 +10,11 @@ public static class VerdictFacts
     /// <summary>Heading of the main numbers.</summary>
     public const string AtAGlance = "At a glance";
 
-    /// <summary>Heading of the changes that would open the valve fully.</summary>
-    public const string WouldOpen = "What would open the valve fully";
-
-    /// <summary>Before a list of changes.</summary>
-    public const string AnyOne = "Any one of these:";
-
     /// <summary>Heading of what blocks every bracket.</summary>
     public const string Causes = "What blocks every bracket";
 
     /// <summary>Heading of the remedies.</summary>
-    public const string Remedies = "What would make a bracket possible";
-
-    /// <summary>Said if nothing was found.</summary>
-    public const string NoRemedy = "No single change of quadrant, adjuster, free inner length, keep-out or sheet was found that makes a bracket possible.";
+    public const string Remedies = "What would make it pass";
 
     /// <summary>Heading of the failed checks.</summary>
     /// <param name="onlyAdvice">Whether only advice is among them.</param>
@@ -76,7 +67,10 @@ public static class VerdictFacts
 
         if (solution.Offers.IsEmpty)
         {
-            yield return new("Shapes tried", Phrases.Count(solution.Search?.Shapes ?? 0), "none of them passes every check");
+            var search = solution.Search;
+            yield return new(
+                "Shapes judged", Phrases.Count(search?.Shapes ?? 0),
+                search is { IsCertain: false } ? $"of {search.AllShapes ?? search.Shapes}; whether none passes is not proven" : "none of them passes every check");
         }
     }
 }

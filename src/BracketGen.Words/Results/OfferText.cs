@@ -22,8 +22,9 @@ public static class OfferText
 
     /// <summary>How many there are, and which one this is.</summary>
     public static string Intro(Solution solution) => solution.Offers.Length == 1
-        ? OnlyOne
-        : $"Of the brackets that pass, {solution.Offers.Length} are each better than every other in something. This report is about number {solution.Choice}.";
+        ? solution.Choice == 0 ? $"{OnlyOne} {NoneOfThem}" : OnlyOne
+        : $"Of the brackets that pass, {solution.Offers.Length} are each better than every other in something. "
+            + (solution.Choice == 0 ? NoneOfThem : $"This report is about number {solution.Choice}.");
 
     /// <summary>The same for a page that shows them side by side.</summary>
     public static string IntroSideBySide(Solution solution) => solution.Offers.Length == 1
@@ -56,6 +57,8 @@ public static class OfferText
             $"{offer.Tightest.Code}, {units.Write(Quantity.Fraction, offer.LeastSpare)} spare",
         ];
     }
+
+    private const string NoneOfThem = "This report is about the bracket that was chosen for the job, which is not in the list.";
 
     private const string OnlyOne = "Only this bracket is worth offering.";
 }

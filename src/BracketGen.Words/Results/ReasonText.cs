@@ -24,7 +24,7 @@ public static class ReasonText
         var cost = CostText.Of(best, job);
         List<string> all =
         [
-            $"Of {reasons.Shapes} shapes it costs the least{(reasons.TooWeak is null ? "" : " of those found that are strong enough")}: {Mass(best)}, {Bends(best, units)}, {Give(best)} of give under the wire's pull.",
+            $"Of {(reasons.Shapes == 1 ? "1 shape" : $"{reasons.Shapes} shapes")}, judged in the order of their cost, it is the first that passes every check of the bracket itself and so costs the least: {Mass(best)}, {Bends(best, units)}, {Give(best)} of give under the wire's pull.",
             CostText.Bill(cost, job.Shop.Rates),
         ];
         if (CostText.Preferences(cost, job.Shop.Rates) is { } preferences)

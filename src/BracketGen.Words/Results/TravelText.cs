@@ -1,4 +1,3 @@
-using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Units;
@@ -15,28 +14,6 @@ public static class TravelText
         return travel.ReachesWideOpen
             ? $"{first} and is wide open at {Percent(travel.PedalAtWideOpen)}; over-travel {Length(job, travel.OverTravel)}."
             : $"{first} and reaches {Degrees(travel.Reached.Degrees)} of {Degrees(travel.Rotation.Degrees)}: {Length(job, -travel.OverTravel)} of pull is missing.";
-    }
-
-    /// <summary>Each change that alone would open the valve fully; empty where none is needed.</summary>
-    public static IReadOnlyList<string> Remedies(Job job, TravelRemedy? remedy)
-    {
-        if (remedy is null)
-        {
-            return [];
-        }
-
-        // Where free play alone takes all the pull, no quadrant is small enough.
-        List<string> all =
-        [
-            .. remedy.GrooveScale > 0 ? (string[])[$"a quadrant with {Percent(remedy.GrooveScale)} of the pitch radius"] : [],
-            $"a pedal that pulls {Length(job, remedy.PullNeeded)} (cable arm {remedy.LeverScale.ToString("0.00", CultureInfo.InvariantCulture)} times as long)",
-        ];
-        if (remedy.FreePlayNeeded is { } freePlay && freePlay >= job.Preferences.MinFreePlay)
-        {
-            all.Add($"free play of {Length(job, freePlay)}");
-        }
-
-        return all;
     }
 
     /// <summary>Where to put a stop for the pedal; null where it needs none.</summary>

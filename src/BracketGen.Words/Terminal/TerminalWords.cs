@@ -7,16 +7,7 @@ public static class TerminalWords
     public const string OverThePedal = "Over the pedal, from released to the floor, with lost motion and friction:";
 
     /// <summary>Heading of what is in the way of a bracket.</summary>
-    public const string NoBracket = "No bracket passes. Causes:";
-
-    /// <summary>Heading of the changes that open a way.</summary>
-    public const string AnyOne = "Any one of these opens a way:";
-
-    /// <summary>Where no change was found.</summary>
-    public const string NoChangeFound = "No single change of quadrant, adjuster, free inner length, keep-out or sheet was found that opens a way.";
-
-    /// <summary>Heading of the remedies of the travel.</summary>
-    public const string TravelRemedies = "Any one of these opens the valve fully:";
+    public const string NoBracket = "No bracket passes. Causes, each shape counted at the first check that stops it:";
 
     /// <summary>What the command travel is asked.</summary>
     public const string TheTravel = "the travel";
@@ -36,6 +27,9 @@ public static class TerminalWords
 
     /// <summary>A file that was written.</summary>
     public static string Wrote(string path) => $"wrote {path}";
+
+    /// <summary>The bracket was written into the job.</summary>
+    public static string Kept(string file) => $"chosen bracket written into {file}";
 
     /// <summary>Why cut file and STEP file were withheld, and what to do.</summary>
     public static IReadOnlyList<string> Withheld(IReadOnlyList<string> open) =>

@@ -116,8 +116,10 @@ def flange_of(flat, bends):
     here = 0
     for bend in bends:
         (x0, y0), (x1, y1) = bend["start"], bend["end"]
-        depth = ((x1 - x0) * (flat[1] - y0) - (y1 - y0) * (flat[0] - x0)) / math.hypot(x1 - x0, y1 - y0)
-        if bend["from"] == here and depth > 0:
+        long = math.hypot(x1 - x0, y1 - y0)
+        depth = ((x1 - x0) * (flat[1] - y0) - (y1 - y0) * (flat[0] - x0)) / long
+        along = ((x1 - x0) * (flat[0] - x0) + (y1 - y0) * (flat[1] - y0)) / long
+        if bend["from"] == here and depth > 0 and (bend["relief"] == 0 or 0 < along < long):  # Past its relief cuts the sheet stays flat.
             assert depth >= bend["allowance"] - 1e-6, "a hole in a bend"
             here = bend["to"]
     return here

@@ -3,6 +3,7 @@ using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Tests.ShopDrawing;
@@ -73,7 +74,7 @@ internal static class ReportCases
         var cable = job.Vehicle.Cable with { FreeInnerLength = 30 };
         var solution = Designer.Solve(job with { Vehicle = job.Vehicle with { Cable = cable } });
         Assert.Null(solution.Bracket);
-        return solution with { Diagnosis = Diagnosis.Of(solution.Job) };
+        return solution with { Diagnosis = Diagnosis.Of(solution, SearchEffort.WithoutStrength) };
     }
 
     private static Solution OneSpring()

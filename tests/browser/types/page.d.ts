@@ -43,7 +43,7 @@ declare namespace Page {
   interface Shelf { folder: string, profiles: ShelfEntry[], examples: ShelfEntry[] }
 
   interface Opened { job: string, files: Record<string, string>, values: Record<string, Values> }
-  interface Step extends Opened { choice: number }
+  type Step = Opened
 
   /** One value changed; null removes the key. */
   interface Change { key: string, value: any }
@@ -54,8 +54,11 @@ declare namespace Page {
   interface Verdict { state: 'unsafe' | 'fails' | 'not-proven' | 'passes', word: string, sentence: string }
 
   interface Answer {
-    depth: 'Quick' | 'Offers' | 'Strength';
-    choice: number;
+    depth: 'Quick' | 'Remedies' | 'Strength';
+    isWhole: boolean;
+    isChosen: boolean;
+    chosenText: string | null;
+    choices: Values[];
     verdict: Verdict;
     /** How many checks fail. */
     failed: number;

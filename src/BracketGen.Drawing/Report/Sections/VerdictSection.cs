@@ -19,6 +19,11 @@ internal static class VerdictSection
         {
             html.Line("p", Word(solution), ("class", "word"));
             html.Line("p", VerdictText.Of(solution.Verdict));
+            if (ChosenText.Of(solution) is { } chosen)
+            {
+                html.Line("p", chosen);
+            }
+
             html.Line("p", TravelText.Summary(scene.Job, solution.Travel));
         }
 
@@ -81,13 +86,7 @@ internal static class VerdictSection
 
     private static void Remedies(HtmlWriter html, ReportScene scene)
     {
-        if (TravelText.Remedies(scene.Job, scene.Solution.Remedy) is { Count: > 0 } remedies)
-        {
-            html.Line("h3", VerdictFacts.WouldOpen);
-            html.Line("p", VerdictFacts.AnyOne);
-            List(html, remedies);
-        }
-        else if (TravelText.PedalStop(scene.Job, scene.Solution.Travel) is { } stop)
+        if (TravelText.PedalStop(scene.Job, scene.Solution.Travel) is { } stop)
         {
             html.Line("p", stop);
         }
@@ -95,16 +94,25 @@ internal static class VerdictSection
 
     private static void Diagnosed(HtmlWriter html, ReportScene scene, Diagnosis diagnosis)
     {
-        html.Line("h3", VerdictFacts.Causes);
-        List(html, diagnosis.Obstacles.Select(o => DiagnosisText.Obstacle(o, scene.Units)));
+        if (!diagnosis.Obstacles.IsEmpty)
+        {
+            html.Line("h3", VerdictFacts.Causes);
+            if (DiagnosisText.Searched(scene.Solution) is { } searched)
+            {
+                html.Line("p", searched);
+            }
+
+            List(html, diagnosis.Obstacles.Select(o => DiagnosisText.Obstacle(o, scene.Units)));
+        }
+
         html.Line("h3", VerdictFacts.Remedies);
         if (diagnosis.Ways.IsEmpty)
         {
-            html.Line("p", VerdictFacts.NoRemedy);
+            html.Line("p", DiagnosisText.NoneFound(diagnosis));
             return;
         }
 
-        html.Line("p", VerdictFacts.AnyOne);
+        html.Line("p", DiagnosisText.AnyOne);
         List(html, diagnosis.Ways.Select(w => DiagnosisText.Way(w, scene.Units)));
     }
 

@@ -1,4 +1,4 @@
-namespace BracketGen.Strength.Solving;
+namespace BracketGen.Strength.Elements;
 
 /// <summary>
 /// How a 6 x 6 block lies in memory: nine fours, rows first, for the nine pairs of axes; in each four displacement by displacement, displacement by
