@@ -9,7 +9,7 @@ namespace BracketGen.Design.Checks;
 /// <summary>The checks of bending: can the shop's tools make the bends, carry the legs, and find the place?</summary>
 public static class BendChecks
 {
-    /// <summary>The checks of a bracket's bends; none for a flat plate.</summary>
+    /// <summary>All checks of a bracket's bends; none for a flat plate.</summary>
     /// <remarks>
     /// Of tools that nobody described, the usual ones stand in. An order found with them holds for one bend, which any shop makes so; for more, and
     /// where none is found, the answer is not known.
@@ -17,46 +17,65 @@ public static class BendChecks
     /// <param name="bracket">The bracket.</param>
     /// <param name="shop">The shop.</param>
     /// <param name="leastShare">Minimum part of a bend that the die's shoulders must carry.</param>
-    public static IEnumerable<Check> Of(Bracket bracket, Shop shop, double leastShare = ShoulderSupport.LeastShare)
-    {
-        var bends = bracket.Flat.Bends;
-        return bends.IsEmpty ? [] : Of(bracket, BendSimulation.Of(bracket.Folded, bracket.Stock, shop), AreAssumed(shop), leastShare);
-    }
+    public static IEnumerable<Check> Of(Bracket bracket, Shop shop, double leastShare = ShoulderSupport.LeastShare) =>
+        bracket.Flat.Bends.IsEmpty ? [] : [.. OfTools(bracket, Bend(bracket, shop), AreAssumed(shop), leastShare), .. OfFlat(bracket).Where(c => c.Id != CheckId.DieShoulders)];
 
-    /// <summary>The same for an order that was looked for already.</summary>
-    /// <param name="bracket">The bracket, with at least one bend.</param>
-    /// <param name="result">What the simulation found.</param>
-    /// <param name="isAssumed">Whether some of the tools are assumed.</param>
+    /// <summary>The bracket bent with a shop's tools, on its own die.</summary>
+    /// <param name="bracket">The bracket.</param>
+    /// <param name="shop">The shop.</param>
+    public static BendResult Bend(Bracket bracket, Shop shop) =>
+        BendSimulation.Of(bracket.Flat, bracket.Stock, bracket.Die is { } die ? [die] : [], shop.Tools);
+
+    /// <summary>The checks that only look at the flat pattern: quick. A leg that ends at a bend made before is not seen.</summary>
+    /// <param name="bracket">The bracket.</param>
     /// <param name="leastShare">Minimum part of a bend that the die's shoulders must carry.</param>
-    public static IEnumerable<Check> Of(Bracket bracket, BendResult result, bool isAssumed, double leastShare = ShoulderSupport.LeastShare)
+    public static IEnumerable<Check> OfFlat(Bracket bracket, double leastShare = ShoulderSupport.LeastShare)
     {
-        var bends = bracket.Flat.Bends;
-        yield return new(CheckId.BendOrder, result.Plan is not null ? 1 : isAssumed ? double.NaN : 0, 1)
+        if (bracket.Die is not { } die)
         {
-            Unfavourable = isAssumed && result.Plan is not null && bends.Length > 1 ? double.NaN : null,
-        };
+            yield break;
+        }
+
+        var bends = bracket.Flat.Bends;
         for (var i = 0; i < bends.Length; i++)
         {
-            var step = result.Plan?.Steps.First(s => s.Bend == i);
-            if ((step is null ? bracket.Die : step.Die) is not { } die)
-            {
-                continue;
-            }
-
-            int? number = bends.Length > 1 ? i + 1 : null;
-            var support = step?.Support ?? ShoulderSupport.Of(bracket.Flat, bends[i], die);
-            yield return new(CheckId.DieShoulders, support.AtStart && support.AtEnd ? support.Share : 0, leastShare) { Number = number };
+            var number = NumberOf(bracket, i);
             if (NearestHole(bracket, bends[i], die) is { } nearest)
             {
                 yield return nearest with { Number = number };
             }
 
-            if (step is not null)
-            {
-                yield return new(CheckId.BendGauge, step.Gauge.PlusMinus, BackGauge.FingerError) { Number = number };
-            }
+            yield return Shoulders(ShoulderSupport.Of(bracket.Flat, bends[i], die), leastShare) with { Number = number };
         }
     }
+
+    /// <summary>The checks that look at the order of bends that was found.</summary>
+    /// <param name="bracket">The bracket, with at least one bend.</param>
+    /// <param name="result">What the simulation found.</param>
+    /// <param name="isAssumed">Whether some of the tools are assumed.</param>
+    /// <param name="leastShare">Minimum part of a bend that the die's shoulders must carry.</param>
+    public static IEnumerable<Check> OfTools(Bracket bracket, BendResult result, bool isAssumed, double leastShare = ShoulderSupport.LeastShare)
+    {
+        yield return new(CheckId.BendOrder, result.Plan is not null ? 1 : isAssumed ? double.NaN : 0, 1)
+        {
+            Unfavourable = isAssumed && result.Plan is not null && bracket.Flat.Bends.Length > 1 ? double.NaN : null,
+        };
+        foreach (var step in result.Plan?.Steps.OrderBy(s => s.Bend) ?? Enumerable.Empty<BendStep>())
+        {
+            var number = NumberOf(bracket, step.Bend);
+            if (step.Support is { } support)
+            {
+                yield return Shoulders(support, leastShare) with { Number = number };
+            }
+
+            yield return new(CheckId.BendGauge, step.Gauge.PlusMinus, BackGauge.FingerError) { Number = number };
+        }
+    }
+
+    private static int? NumberOf(Bracket bracket, int bend) => bracket.Flat.Bends.Length > 1 ? bend + 1 : null;
+
+    private static Check Shoulders(ShoulderSupport support, double leastShare) =>
+        new(CheckId.DieShoulders, support.AtStart && support.AtEnd ? support.Share : 0, leastShare);
 
     /// <summary>Whether some of a shop's tools are assumed.</summary>
     /// <param name="shop">The shop.</param>

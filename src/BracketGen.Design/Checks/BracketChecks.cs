@@ -45,6 +45,11 @@ public static class BracketChecks
             }
         }
 
+        foreach (var check in BendChecks.OfFlat(bracket))
+        {
+            yield return check;
+        }
+
         if (cable.OuterEnd is SlottedClip clip)
         {
             yield return new(CheckId.ClipNeck, thickness, clip.NeckLength);

@@ -49,6 +49,12 @@ public sealed record BendStep
 
     /// <summary>How the legs lie on the shoulders of the die; null for a clamp.</summary>
     public required ShoulderSupport? Support { get; init; }
+
+    internal BendStep Mirrored(double length) => this with
+    {
+        Gauge = Gauge with { Fingers = [.. Gauge.Fingers.Reverse().Select(f => f with { Along = length - f.Along })] },
+        Support = Support is null ? null : Support with { Carried = [.. Support.Carried.Reverse().Select(c => (length - c.To, length - c.From))] },
+    };
 }
 
 /// <summary>An order in which a part can be bent without meeting the tools or itself.</summary>
@@ -60,6 +66,13 @@ public sealed record BendPlan
     public ImmutableArray<BendStep> Steps { get; }
 
     internal SimulatedPart Part { get; }
+
+    /// <summary>The plan of the part seen from the other end of the flat pattern's x axis: what was left is right.</summary>
+    public BendPlan Mirrored()
+    {
+        var flat = Part.Flat.Mirrored();
+        return new(new(flat, Part.Press), [.. Steps.Select(s => s.Mirrored(flat.Bends[s.Bend].Length))]);
+    }
 
     /// <summary>How often the sheet is turned over between two bends.</summary>
     public int TurnsOver => Steps.Zip(Steps.Skip(1)).Count(p => p.First.TopUp != p.Second.TopUp);

@@ -67,6 +67,7 @@ internal sealed class GaugeSearch
     private BackGauge? Edge()
     {
         BackGauge? best = null;
+        var straight = new List<(double Distance, double From, double To)>();
         foreach (var segment in _edges)
         {
             if (segment is not LineSegment)
@@ -75,14 +76,39 @@ internal sealed class GaugeSearch
             }
 
             Vector2 a = _part.InMachine(segment.Start), b = _part.InMachine(segment.End);
-            if (Math.Abs(a.X - b.X) < ParallelTo * a.DistanceTo(b) && FacesGauge(segment) && Fingers(Math.Max(a.X, b.X), a.Y, b.Y) is { } found
-                && (best is null || found.Span > best.Span))
+            if (Math.Abs(a.X - b.X) < ParallelTo * a.DistanceTo(b) && FacesGauge(segment))
             {
-                best = found;
+                straight.Add((Math.Max(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.Y, b.Y)));
+            }
+        }
+
+        foreach (var (distance, from, to) in straight)
+        {
+            Take(Fingers(distance, from, to));
+            foreach (var other in straight.Where(o => Math.Abs(o.Distance - distance) < Touching && o.From > to))
+            {
+                Take(OverSlot((distance, from, to), other));
             }
         }
 
         return best;
+
+        void Take(BackGauge? found) => best = found is not null && (best is null || found.Span > best.Span) ? found : best;
+    }
+
+    // Two fingers against two pieces of one edge, with the mouth of a slot between them.
+    private BackGauge? OverSlot((double Distance, double From, double To) left, (double Distance, double From, double To) right)
+    {
+        double width = _press.FingerWidth, span = right.To - left.From, middle = (left.To + right.From) / 2;
+        if (Math.Min(left.To - left.From, right.To - right.From) < LeastPiece - Tolerance.OnLimit || span < width || !InRange(left.Distance))
+        {
+            return null;
+        }
+
+        double one = Math.Min((left.From + left.To) / 2, middle - width / 2), other = Math.Max((right.From + right.To) / 2, middle + width / 2);
+        return IsFree(left.Distance, one) && IsFree(left.Distance, other)
+            ? new(GaugeKind.Edge, [new(left.Distance, one), new(left.Distance, other)], span)
+            : null;
     }
 
     private BackGauge? Flange()
@@ -218,6 +244,9 @@ internal sealed class GaugeSearch
     }
 
     private const double ChordError = 0.005;
+
+    /// <summary>Minimum length (mm) of each of two pieces of one edge beside a slot (common practice, no source).</summary>
+    public const double LeastPiece = 2;
 
     // Sine of the angle by which an edge may be off the bend's direction: 0.1 mm on 100 mm.
     private const double ParallelTo = 0.001;

@@ -19,11 +19,17 @@ public sealed record HoleOverDie(int Hole, double Distance, double Limit)
     /// <param name="bend">The bend.</param>
     /// <param name="die">The die it is bent on.</param>
     /// <param name="thickness">Thickness of the sheet (mm).</param>
-    public static double LimitOf(Bend bend, PressBrakeDie die, double thickness)
-    {
-        var setback = (bend.InsideRadius + thickness) * Math.Tan(bend.Turn.Magnitude.Radians / 2);
-        return Math.Max(die.Opening / 2 + die.ShoulderRadius, ShoulderSupport.LegNeeded(die, bend.Turn) - setback + bend.Allowance / 2);
-    }
+    public static double LimitOf(Bend bend, PressBrakeDie die, double thickness) => LimitOf(bend.Turn, bend.InsideRadius, bend.Allowance, die, thickness);
+
+    /// <summary>The same for a bend of which only the section is known.</summary>
+    /// <param name="turn">Bend angle.</param>
+    /// <param name="insideRadius">Inside radius (mm).</param>
+    /// <param name="allowance">Bend allowance (mm).</param>
+    /// <param name="die">The die it is bent on.</param>
+    /// <param name="thickness">Thickness of the sheet (mm).</param>
+    public static double LimitOf(Angle turn, double insideRadius, double allowance, PressBrakeDie die, double thickness) => Math.Max(
+        die.Opening / 2 + die.ShoulderRadius,
+        ShoulderSupport.LegNeeded(die, turn) - (insideRadius + thickness) * Math.Tan(turn.Magnitude.Radians / 2) + allowance / 2);
 
     /// <summary>The hole that comes nearest to the bend between its ends; null where none lies beside it.</summary>
     /// <param name="flat">The flat pattern.</param>

@@ -54,8 +54,10 @@ public sealed record Shop
     public ShopRates Rates { get; init; } = ShopRates.InMinutes;
 
     /// <summary>The bend rule for a sheet and an inside radius (mm): the shop's own test bend first, then the published rule.</summary>
-    /// <remarks>DIN 6935 is for flat rolled steel; for anything else Machinery's Handbook is used in its place.</remarks>
-    public BendRule RuleFor(Stock stock, double insideRadius) => TestOf(stock, insideRadius) is { } test
+    /// <remarks>DIN 6935 is for flat rolled steel; for anything else Machinery's Handbook is used in its place. It carries <see cref="KPlusMinus"/>.</remarks>
+    public BendRule RuleFor(Stock stock, double insideRadius) => BareRule(stock, insideRadius) with { KPlusMinus = KPlusMinus(stock, insideRadius) };
+
+    private BendRule BareRule(Stock stock, double insideRadius) => TestOf(stock, insideRadius) is { } test
         ? new TestBendRule(test.K, Name)
         : BendRule == PublishedBendRule.Din6935 && stock.Material.IsSteel ? new Din6935Rule() : new MachinerysHandbookRule(stock.Material.BendGroup);
 
@@ -75,7 +77,7 @@ public sealed record Shop
             return off;
         }
 
-        var rule = RuleFor(stock, insideRadius);
+        var rule = BareRule(stock, insideRadius);
         BendRule[] published = stock.Material.IsSteel
             ? [new Din6935Rule(), new MachinerysHandbookRule(stock.Material.BendGroup)]
             : [new MachinerysHandbookRule(stock.Material.BendGroup)];
