@@ -20,10 +20,10 @@ public static class BracketChecks
         var outline = flat.Blank.Outline;
         foreach (var group in bracket.Holes.Where(h => !h.IsSlot).GroupBy(h => h.Purpose))
         {
-            var worst = group.MinBy(h => outline.DistanceTo(h.Centre.Vector) - HoleDistances.CentreToEdge(h.Diameter))!;
+            var worst = group.MinBy(h => outline.DistanceTo(h.Centre.Vector) - HoleDistances.AcrossForce(h.Diameter, thickness))!;
             yield return new(
                 group.Key == HolePurpose.Bolt ? CheckId.BoltHoleEdge : CheckId.StopHoleEdge,
-                outline.DistanceTo(worst.Centre.Vector), HoleDistances.CentreToEdge(worst.Diameter))
+                outline.DistanceTo(worst.Centre.Vector), HoleDistances.AcrossForce(worst.Diameter, thickness))
             {
                 Subject = worst.Name,
             };

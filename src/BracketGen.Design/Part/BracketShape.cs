@@ -241,17 +241,17 @@ public static class BracketShape
     /// <summary>Radius (mm) at the mouth of a slot: what a hand does not cut itself on (common practice, no source).</summary>
     private const double MouthRadius = 1;
 
-    internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre)
+    internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre, double thickness)
     {
         return new(
             MountFace.LetterOf(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium, null, hole.Thread,
-            BoltMetalRadius(hole));
+            BoltMetalRadius(hole, thickness));
     }
 
     /// <summary>Radius of metal (mm) wanted around a bolt hole: its boss, its washer with a millimetre to spare, its edge distance.</summary>
-    public static double BoltMetalRadius(MountHole hole) => Math.Max(
+    public static double BoltMetalRadius(MountHole hole, double thickness) => Math.Max(
         Math.Max(hole.BossDiameter / 2, hole.Thread.WasherDiameter / 2 + 1),
-        HoleDistances.CentreToEdge(hole.Thread.ClearanceMedium));
+        HoleDistances.AcrossForce(hole.Thread.ClearanceMedium, thickness));
 
     private static BracketHole StopHole(SheetOnMount sheet, int flange, FlatPoint centre, Vector2? acrossBend)
     {

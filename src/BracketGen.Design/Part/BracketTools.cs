@@ -58,7 +58,7 @@ internal sealed class BracketTools
         0 => stiffened ? [] : Plates(placement),
         1 => _ways.SelectMany(w => Bent(placement, w, Layouts.OneBend, _ => Cracks(w) ? OneBendCracked : OneBend, stiffened)),
         _ => _ways.Where(w => !Cracks(w)).SelectMany(way => Bent(
-            placement, way, (choice, mount, rule) => Layouts.TwoBends(choice, mount, rule, bound).Where(c => !CracksAlongGrain(c.Joints[1].Across, c.Joints[0].Across, way.Radius)),
+            placement, way, (choice, mount, rule) => Layouts.TwoBends(choice, mount, rule, bound?.For(rule)).Where(c => !CracksAlongGrain(c.Joints[1].Across, c.Joints[0].Across, way.Radius)),
             chain => chain.Joints.Any(IsSquare) ? TwoSquareBends : TwoBends, stiffened)),
     };
 

@@ -6,10 +6,6 @@ public static class HoleDistances
     /// <summary>Sheet below this thickness (mm) is thin-gauge: EN 1993-1-3 holds besides EN 1993-1-8.</summary>
     public const double ThinSheet = 3;
 
-    /// <summary>Minimum distance (mm) from a clearance hole's centre to the edge for a hole diameter (mm).</summary>
-    /// <remarks>EN 1993-1-8, table 3.3: e1 and e2 at least 1.2 d0.</remarks>
-    public static double CentreToEdge(double holeDiameter) => 1.2 * holeDiameter;
-
     /// <summary>Minimum distance (mm) from a clearance hole's centre to an edge that the force acts towards.</summary>
     /// <remarks>
     /// EN 1993-1-8, table 3.3: e1 at least 1.2 d0; EN 1993-1-3, table 8.4, for sheet under 3 mm: e1 at least 1.0 d0 (from memory). The larger of both. The

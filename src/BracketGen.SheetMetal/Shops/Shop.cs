@@ -64,7 +64,7 @@ public sealed record Shop
     /// <summary>± of the K factor that <see cref="RuleFor"/> leads to; times bend angle (rad) and thickness it is the ± of the bend allowance (mm).</summary>
     /// <remarks>
     /// With a test bend: what reading one strip to ± <see cref="TestStripResult.Reading"/> on either leg does. Without one: the largest difference of the rule from the other published
-    /// rule that holds for the sheet, and from each of the shop's test bends of like sheet (steel, or not steel) at its own radius and thickness; never less than
+    /// rule for steel, or for other sheet from the handbook's rules for the other groups; and from each of the shop's test bends of like sheet (steel, or not steel) at its own radius and thickness; never less than
     /// the reading.
     /// </remarks>
     /// <param name="stock">The sheet.</param>
@@ -80,7 +80,7 @@ public sealed record Shop
         var rule = BareRule(stock, insideRadius);
         BendRule[] published = stock.Material.IsSteel
             ? [new Din6935Rule(), new MachinerysHandbookRule(stock.Material.BendGroup)]
-            : [new MachinerysHandbookRule(stock.Material.BendGroup)];
+            : [.. Enum.GetValues<BendGroup>().Select(g => new MachinerysHandbookRule(g))];
         foreach (var other in published)
         {
             off = Math.Max(off, Math.Abs(KOf(other, insideRadius, stock.Thickness) - KOf(rule, insideRadius, stock.Thickness)));
