@@ -17,6 +17,9 @@ public enum ReadingKind
     /// <summary>An angle; bare numbers are in degrees.</summary>
     Angle,
 
+    /// <summary>A bend angle; bare numbers are in degrees.</summary>
+    BendAngle,
+
     /// <summary>What a display shows, in percent; without a unit.</summary>
     Percent,
 }
@@ -36,6 +39,7 @@ public static class ReadingText
         {
             ReadingKind.Voltage => QuantityForm.Volts(-1, 30),
             ReadingKind.Angle => QuantityForm.Angle(0, 90),
+            ReadingKind.BendAngle => QuantityForm.Angle(5, 160),
             ReadingKind.Percent => QuantityForm.Number(0, 100),
             _ => QuantityForm.Length(-5, 1000),
         };

@@ -11,6 +11,7 @@ using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Mechanism;
 using BracketGen.Profiles.Sections;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Forming;
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Model;
 using BracketGen.TestSupport;
@@ -108,6 +109,14 @@ internal static class MirrorImage
                 // Its ends change places, so that it still turns to its left.
                 Assert.True(a.Start.MirroredInX.DistanceTo(b.End) < Tolerance && a.End.MirroredInX.DistanceTo(b.Start) < Tolerance, path);
                 Members(a, b, path, [nameof(Bend.From), nameof(Bend.To), nameof(Bend.Turn), nameof(Bend.InsideRadius), nameof(Bend.Allowance)]);
+                break;
+            case (BendPlan a, BendPlan b):
+                Assert.Equal(a.Steps.Select(s => (s.Bend, s.TopUp, s.NewFlangeInFront, s.Gauge.Kind)), b.Steps.Select(s => (s.Bend, s.TopUp, s.NewFlangeInFront, s.Gauge.Kind)));
+                Assert.All(a.Mirrored().Steps.Zip(b.Steps), p => Assert.All(p.First.Gauge.Fingers.Zip(p.Second.Gauge.Fingers), f =>
+                {
+                    Same(f.First.Distance, f.Second.Distance, path);
+                    Same(f.First.Along, f.Second.Along, path);
+                }));
                 break;
             case (KeepOutBox a, KeepOutBox b):
                 Compare(new ThrottlePoint(a.Min.X, a.Max.Y, a.Min.Z), b.Min, member, path);

@@ -22,7 +22,7 @@ public sealed class ReturnLipTests
         foreach (var solution in RandomSolutions.Samples.Take(150).Where(s => s.Bracket!.StopBend is not null))
         {
             var plain = solution.Bracket!;
-            foreach (var lipped in ReturnLip.On(plain, solution.Job.Shop, 5))
+            foreach (var lipped in ReturnLip.On(plain, solution.Job))
             {
                 drawn++;
                 var (before, after) = (plain.FoldedSeat, lipped.FoldedSeat);
@@ -30,7 +30,7 @@ public sealed class ReturnLipTests
                 Assert.True(before.Normal.DistanceTo(after.Normal) < 1e-9);
                 Assert.Equal(plain.Flat.Bends.Length + 1, lipped.Flat.Bends.Length);
                 Assert.True(lipped.Mass > plain.Mass);
-                Assert.Empty(ReturnLip.On(lipped, solution.Job.Shop, 5));
+                Assert.Empty(ReturnLip.On(lipped, solution.Job));
 
                 FoldBackTests.KeepsFlangesApart(lipped);
 
@@ -57,7 +57,7 @@ public sealed class ReturnLipTests
     {
         var plain = Designer.Solve(Plover, SearchEffort.BestOnly).Search!.Best!.Candidate;
         var before = StrengthOf(plain);
-        foreach (var lipped in ReturnLip.On(plain.Bracket, Plover.Shop, 5))
+        foreach (var lipped in ReturnLip.On(plain.Bracket, Plover))
         {
             var after = StrengthOf(plain.With(Plover, lipped));
             Assert.True(after.GivePerTension < before.GivePerTension);

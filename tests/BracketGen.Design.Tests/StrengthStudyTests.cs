@@ -115,13 +115,15 @@ public sealed class StrengthStudyTests
     [Fact]
     public void The_cheapest_strong_bracket_is_taken()
     {
-        // Every candidate cheaper than the one taken is judged in full, one by one: none that fits is strong enough.
-        var best = Answer.Search!.Best!.Candidate;
-        var cheaper = CandidateSearch.All(Plover).Where(c => c.Cost < best.Cost - 1e-12 && CandidateSearch.Promising(c))
-            .Where(c => BracketChecks.InSpace(c.Bracket, Plover, c.Placement, c.Travel).All(CandidateSearch.IsGoodEnough)).ToList();
+        // More is asked of the strength than the cheapest has. Every candidate cheaper than the one taken is judged in full, one by one: none that fits is strong enough.
+        var job = Plover with { Preferences = Plover.Preferences with { MinYieldFactor = 1.05 * Answer.Strength!.YieldFactor } };
+        var answer = Designer.Solve(job, SearchEffort.Whole);
+        var best = answer.Search!.Best!.Candidate;
+        var cheaper = CandidateSearch.All(job).Where(c => c.Cost < best.Cost - 1e-12 && CandidateSearch.Promising(c))
+            .Where(c => BracketChecks.InSpace(c.Bracket, job, c.Placement, c.Travel).All(CandidateSearch.IsGoodEnough)).ToList();
         Assert.NotEmpty(cheaper);
-        Assert.DoesNotContain(cheaper, c => StrengthStudy.Of(Plover, c.Travel, c.Placement, c.Bracket, StrengthDetail.Usual).Checks.All(CandidateSearch.IsGoodEnough));
-        Assert.NotNull(Answer.Reasons!.TooWeak);
+        Assert.DoesNotContain(cheaper, c => StrengthStudy.Of(job, c.Travel, c.Placement, c.Bracket, StrengthDetail.Usual).Checks.All(CandidateSearch.IsGoodEnough));
+        Assert.NotNull(answer.Reasons!.TooWeak);
     }
 
     [Fact]

@@ -10,6 +10,10 @@ namespace BracketGen.Profiles.Tests;
 /// <summary>One mistake each: exactly one error, at its file, line and key, that says what was read, what is allowed and what to do.</summary>
 public class ErrorTests
 {
+    private const string StraightPunch = "[[punches]]\nname = \"s\"\nkind = \"straight\"\nangle = 30\ntip_radius = 1\nbody_width = 29.5\n";
+
+    private const string OwnPunch = "[[punches]]\nname = \"o\"\nkind = \"own section\"\nheight = 100\nangle = 85\ntip_radius = 1\nbody = ";
+
     // file, what it has, what it is changed to, key of the error, parts of: read, allowed, advice
     public static TheoryData<string, string, string, string, string, string, string> Mistakes => new()
     {
@@ -81,6 +85,12 @@ public class ErrorTests
         { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = []", "materials[1].thicknesses", "0 items", "a list of 1 to 40", "Add" },
         { Samples.Shop, "inside_radius = 3.8\nk = 0.42", "inside_radius = 3.9\nk = 0.42", "test_bends[1].inside_radius", "3.9", "one of the dies", "give the die the radius" },
         { Samples.Shop, "min_radius_along_grain = 2\n", "min_radius_along_grain = 1\n", "materials[3].min_radius_along_grain", "1", "at least min_radius_across_grain", "Swap" },
+        { Samples.Shop, "yield = 235", "yield = 235\nmax_tensile = 230", "materials[1].max_tensile", "230", "at least yield, 235 MPa", "yields before it breaks" },
+        { Samples.Shop, "inside_radius = 1.9", "inside_radius = 1.9\nbody_width = 12", "dies[1].body_width", "12", "more than opening, 12 mm", "Measure" },
+        { Samples.Shop, "[[dies]]\nopening = 12", "[press]\nopen_height = 200\nstroke = 200\n[[dies]]\nopening = 12", "press.stroke", "200", "less than open_height, 200 mm", "Correct one" },
+        { Samples.Shop, "[[dies]]\nopening = 12", StraightPunch + "height = 40\n[[dies]]\nopening = 12", "punches[1].height", "40", "more than the height of the wedge, 52.", "run apart" },
+        { Samples.Shop, "[[dies]]\nopening = 12", OwnPunch + "[[8, 8], [8, 90], [-8, 90], [-8, 8]]\n[[dies]]\nopening = 12", "punches[1].body", "[[8, 8], [8, 90], [-8, 90], [-8, 8]]", "the highest 100 mm up", "List the corners" },
+        { Samples.Shop, "[[dies]]\nopening = 12", OwnPunch + "[[-8, 8], [-8, 100], [8, 100], [8, 8]]\n[[dies]]\nopening = 12", "punches[1].body", "[[-8, 8], [-8, 100], [8, 100], [8, 8]]", "counter-clockwise", "the right flank" },
         { Samples.Job, "free_play = { value = 2,", "min_free_play = 3\nfree_play = { value = 2,", "preferences.min_free_play", "3", "at most free_play, 2 mm", "free_play is 2 mm" },
         { Samples.Job, "[document]", "max_thickness = 1.5\n[document]", "preferences.max_thickness", "1.5", "at least min_thickness, 2 mm", "its default" },
         { Samples.Job, "\"S235JR\", \"DC01\"", "\"S235JR\", \"DC10\"", "preferences.materials[2]", "\"DC10\"", "\"EN AW-5754 H22\"", "Did you mean \"DC01\"?" },

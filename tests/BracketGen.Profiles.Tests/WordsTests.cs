@@ -33,7 +33,7 @@ public class WordsTests
         .. Enum.GetValues<Repeated>().Select(r => new GivenTwice(r)),
         .. Enum.GetValues<NamedThing>().SelectMany(n => new[] { new NameUnknown([], null, n), new NameUnknown(["a"], "a", n, "Saltmarsh Fabrication"), new NameUnknown(["a"], null, n, "Saltmarsh Fabrication") }),
         .. Enum.GetValues<ShopLength>().Select(l => new LengthUnknown([1, 2], l)),
-        new HoleOffFace(-1, 0.05, new(1, 2, 3)), new HolesOverlap(1, 6, 2), new GrooveOutsideRim(30), new GrooveNotConvex("Not convex."), new PedalTableWrong("Not rising."),
+        new HoleOffFace(-1, 0.05, new(1, 2, 3)), new HolesOverlap(1, 6, 2), new GrooveOutsideRim(30), new GrooveNotConvex("Not convex."), new PedalTableWrong("Not rising."), new PunchBodyWrong(100),
         new PedalTableShort(50), new SpringsDoNotAddUp(700, 400, 900), new NumbersAlike(["{vehicle}"]), .. Enum.GetValues<Contradictory>().Select(c => new Contradiction(c)),
     ];
 

@@ -116,7 +116,16 @@ public class StandardTableTests
 
     // EN 1993-1-8, table 3.3: least end and edge distance 1.2 d0.
     [Fact]
-    public void En_1993_edge_distance() => Assert.Equal(7.92, HoleDistances.CentreToEdge(6.6), 1e-12);
+    public void En_1993_edge_distance() => Assert.Equal(7.92, HoleDistances.AcrossForce(6.6, 4), 1e-12);
+
+    // EN 1993-1-3, table 8.4 (from memory): sheet under 3 mm, e1 at least 1.0 d0 along the force and e2 at least 1.5 d0 across; the larger with table 3.3.
+    [Fact]
+    public void En_1993_edge_distance_in_thin_sheet()
+    {
+        Assert.Equal(7.92, HoleDistances.AlongForce(6.6), 1e-12);
+        Assert.Equal(9.9, HoleDistances.AcrossForce(6.6, 2.5), 1e-12);
+        Assert.Equal(7.92, HoleDistances.AcrossForce(6.6, 3), 1e-12);
+    }
 
     // Common practice, no source: two thicknesses between hole and bend.
     [Fact]

@@ -21,6 +21,7 @@ internal static class CommandTree
             TravelCommand.Create(),
             FittedCommand.Create(),
             WorksheetCommand.Create(),
+            TestBendCommand.Create(),
             BeginCommand.Create(),
             PageCommand.Create(),
             CompletionsCommand.Create(),

@@ -20,10 +20,10 @@ public static class BracketChecks
         var outline = flat.Blank.Outline;
         foreach (var group in bracket.Holes.Where(h => !h.IsSlot).GroupBy(h => h.Purpose))
         {
-            var worst = group.MinBy(h => outline.DistanceTo(h.Centre.Vector) - HoleDistances.CentreToEdge(h.Diameter))!;
+            var worst = group.MinBy(h => outline.DistanceTo(h.Centre.Vector) - HoleDistances.AcrossForce(h.Diameter, thickness))!;
             yield return new(
                 group.Key == HolePurpose.Bolt ? CheckId.BoltHoleEdge : CheckId.StopHoleEdge,
-                outline.DistanceTo(worst.Centre.Vector), HoleDistances.CentreToEdge(worst.Diameter))
+                outline.DistanceTo(worst.Centre.Vector), HoleDistances.AcrossForce(worst.Diameter, thickness))
             {
                 Subject = worst.Name,
             };
@@ -43,6 +43,11 @@ public static class BracketChecks
             {
                 yield return check;
             }
+        }
+
+        foreach (var check in BendChecks.OfFlat(bracket))
+        {
+            yield return check;
         }
 
         if (cable.OuterEnd is SlottedClip clip)

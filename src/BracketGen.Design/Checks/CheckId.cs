@@ -123,6 +123,18 @@ public enum CheckId
     /// <summary>Bend angle.</summary>
     BendAngle,
 
+    /// <summary>An order in which the bends can be made.</summary>
+    BendOrder,
+
+    /// <summary>Legs of a bend on the die's shoulders.</summary>
+    DieShoulders,
+
+    /// <summary>Hole to the middle of a bend, over the die.</summary>
+    HoleOverDie,
+
+    /// <summary>What a bend is placed by.</summary>
+    BendGauge,
+
     /// <summary>Sheet thickness in a clip's neck.</summary>
     ClipNeck,
 

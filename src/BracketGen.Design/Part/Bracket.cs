@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Forming;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal.Standards;
@@ -41,7 +42,7 @@ public sealed record Bracket : IMirrored<Bracket>
     /// <summary>The sheet it is made of.</summary>
     public required Stock Stock { get; init; }
 
-    /// <summary>The die it is bent on; null for a flat plate.</summary>
+    /// <summary>The die it is bent on; null for a flat plate, and for one bent over a bar or a clamp.</summary>
     public required PressBrakeDie? Die { get; init; }
 
     /// <summary>Flat pattern and folded shape.</summary>
@@ -55,6 +56,9 @@ public sealed record Bracket : IMirrored<Bracket>
 
     /// <summary>Whether the outer's seat is on the top of the sheet (the eye's side of the flat pattern).</summary>
     public required bool SeatOnTop { get; init; }
+
+    /// <summary>The order of its bends with their tools; null for a flat plate, where none was found, and where nobody looked.</summary>
+    public BendPlan? Plan { get; init; }
 
     /// <summary>The flat pattern.</summary>
     public FlatPattern Flat => Folded.Flat;
@@ -89,6 +93,7 @@ public sealed record Bracket : IMirrored<Bracket>
     public Bracket Mirrored() => this with
     {
         Folded = Folded.Mirrored(),
+        Plan = Plan?.Mirrored(),
         Holes =
         [
             .. Holes.Select(h => h with

@@ -24,6 +24,9 @@ public enum CostPart
     /// <summary>Changes to another die.</summary>
     ToolChanges,
 
+    /// <summary>Strips bent first on dies that were never tried with this sheet.</summary>
+    TestStrips,
+
     /// <summary>Deburring, washing and packing.</summary>
     Finishing,
 
@@ -46,6 +49,9 @@ public readonly record struct BracketCost
 {
     /// <summary>Groove behind the wire at the closed stop with which it surely stays in it (our judgement, no source): less costs, so that a margin is kept where it costs little.</summary>
     public static readonly Angle AmpleGroove = Angle.FromDegrees(5);
+
+    /// <summary>Minutes to cut, bend and measure a test strip, shared by a batch (our judgement, no source).</summary>
+    public const double TestStripMinutes = 10;
 
     /// <summary>Minutes that a millimetre less of give is worth.</summary>
     public const double GiveMinutes = 5;
@@ -74,6 +80,9 @@ public readonly record struct BracketCost
     /// <summary>See <see cref="CostPart.ToolChanges"/>.</summary>
     public double ToolChanges { get; private init; }
 
+    /// <summary>See <see cref="CostPart.TestStrips"/>.</summary>
+    public double TestStrips { get; private init; }
+
     /// <summary>See <see cref="CostPart.Finishing"/>.</summary>
     public double Finishing { get; private init; }
 
@@ -87,7 +96,7 @@ public readonly record struct BracketCost
     public double Adjuster { get; private init; }
 
     /// <summary>What it costs to make.</summary>
-    public double Bill => Sheet + Cutting + Bends + Angles + ToolChanges + Finishing;
+    public double Bill => Sheet + Cutting + Bends + Angles + ToolChanges + TestStrips + Finishing;
 
     /// <summary>What is held against it beside the bill.</summary>
     public double Preferences => Give + LittleGroove + Adjuster;
@@ -99,7 +108,7 @@ public readonly record struct BracketCost
     public ImmutableArray<(CostPart Part, double Cost)> Parts =>
     [
         (CostPart.Sheet, Sheet), (CostPart.Cutting, Cutting), (CostPart.Bends, Bends), (CostPart.Angles, Angles), (CostPart.ToolChanges, ToolChanges),
-        (CostPart.Finishing, Finishing), (CostPart.Give, Give), (CostPart.LittleGroove, LittleGroove), (CostPart.Adjuster, Adjuster),
+        (CostPart.TestStrips, TestStrips), (CostPart.Finishing, Finishing), (CostPart.Give, Give), (CostPart.LittleGroove, LittleGroove), (CostPart.Adjuster, Adjuster),
     ];
 
     /// <summary>Whether a part is a preference and no bill.</summary>
@@ -126,6 +135,7 @@ public readonly record struct BracketCost
     internal static BracketCost Of(Blank blank, ReadOnlySpan<Bend> bends, StopPlacement placement, double give, double adjusterRange, ShopRates rates) =>
         OfWork(blank, bends.Length, OddAngles(bends), Dies(bends) - 1, rates) with
         {
+            TestStrips = OfTestStrips(bends, rates),
             Give = OfGive(give, rates),
             LittleGroove = OfGroove(placement, rates),
             Adjuster = OfAdjuster(placement, adjusterRange, rates),
@@ -202,6 +212,27 @@ public readonly record struct BracketCost
 
     /// <summary>What it costs to try out an angle.</summary>
     internal static double OfAngle(ShopRates rates) => rates.Bending(rates.AngleSetUp / rates.Batch);
+
+    /// <summary>What strips cost on dies that were never tried with the sheet: one for each inside radius.</summary>
+    internal static double OfTestStrips(ReadOnlySpan<Bend> bends, ShopRates rates)
+    {
+        var untested = 0;
+        for (var i = 0; i < bends.Length; i++)
+        {
+            var isNew = !bends[i].Rule.IsTested;
+            for (var k = 0; k < i; k++)
+            {
+                isNew &= Math.Abs(bends[k].InsideRadius - bends[i].InsideRadius) > Tolerance.SameSize;
+            }
+
+            untested += isNew ? 1 : 0;
+        }
+
+        return untested * OfTestStrip(rates);
+    }
+
+    /// <summary>What one test strip costs.</summary>
+    internal static double OfTestStrip(ShopRates rates) => rates.Bending(60 * TestStripMinutes / rates.Batch);
 
     /// <summary>What a give (mm) counts.</summary>
     internal static double OfGive(double give, ShopRates rates) => rates.Worth(GiveMinutes * give);

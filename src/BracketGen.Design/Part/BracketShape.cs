@@ -5,6 +5,7 @@ using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.SheetMetal.Tooling;
 
 namespace BracketGen.Design.Part;
 
@@ -19,6 +20,12 @@ public static class BracketShape
     {
         /// <summary>The sheet.</summary>
         public Stock Stock => Sheet.Stock;
+
+        /// <summary>Inside radius of its bends (mm): what the die gives in this sheet, or the bar or clamp it is bent over.</summary>
+        public double InsideRadius { get; init; } = Die?.InsideRadiusIn(Sheet.Stock.Material.BendGroup) ?? double.NaN;
+
+        /// <summary>The press brake whose back gauge the bends are placed by.</summary>
+        public PressBrake Press { get; init; } = new();
     }
 
     /// <summary>Farthest that any part of a bracket reaches from its first bolt in the flat (mm): beyond it, something else holds a cable.</summary>
@@ -77,6 +84,7 @@ public static class BracketShape
             }
         }
 
+        BendMetal.Add(discs, bends, choice);
         return new()
         {
             Choice = choice,
@@ -152,22 +160,27 @@ public static class BracketShape
 
         var bend = joint.ToBend(0, from, to) with { Relief = relief };
 
-        // With no bolt behind the bend, enough metal all the same for the die's shoulder.
-        const double round = 3;
-        var setback = (choice.Die!.InsideRadius + sheet.Stock.Thickness) * Math.Tan(joint.Turn.Magnitude.Radians / 2);
-        var behind = Math.Max(sheet.Straight + 2 * round, choice.Die.ShortestFlange(joint.Turn) - setback + Tolerance.Point);
+        if (bend.Length > MostReach || bend.Start.Vector.Length > MostReach)
+        {
+            return null;
+        }
+
+        // With no bolt behind the bend, enough metal all the same to clamp it.
+        const double round = BendMetal.Corner;
+        var behind = sheet.Straight + 2 * round;
         Disc RootAt(FlatPoint end, double inwards) => new((end + inwards * round * bend.Along - (behind - round) * bend.Across).Vector, round);
-        return bend.Length > MostReach || bend.Start.Vector.Length > MostReach
-            ? null
-            : new()
-            {
-                Choice = choice,
-                Joints = [joint],
-                Discs = [[.. sheet.BoltMetal, RootAt(bend.Start, 1), RootAt(bend.End, -1)], [stopMetal]],
-                Bends = [bend],
-                Stop = stop,
-                SeatOnTop = seatOnTop,
-            };
+        IReadOnlyList<Disc>[] discs = [[.. sheet.BoltMetal, RootAt(bend.Start, 1), RootAt(bend.End, -1)], [stopMetal]];
+        Bend[] bends = [bend];
+        BendMetal.Add(discs, bends, choice);
+        return new()
+        {
+            Choice = choice,
+            Joints = [joint],
+            Discs = discs,
+            Bends = bends,
+            Stop = stop,
+            SeatOnTop = seatOnTop,
+        };
     }
 
     /// <summary>The second half of <see cref="Make"/>: the outline; null where it cannot be drawn.</summary>
@@ -228,17 +241,17 @@ public static class BracketShape
     /// <summary>Radius (mm) at the mouth of a slot: what a hand does not cut itself on (common practice, no source).</summary>
     private const double MouthRadius = 1;
 
-    internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre)
+    internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre, double thickness)
     {
         return new(
             MountFace.LetterOf(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium, null, hole.Thread,
-            BoltMetalRadius(hole));
+            BoltMetalRadius(hole, thickness));
     }
 
     /// <summary>Radius of metal (mm) wanted around a bolt hole: its boss, its washer with a millimetre to spare, its edge distance.</summary>
-    public static double BoltMetalRadius(MountHole hole) => Math.Max(
+    public static double BoltMetalRadius(MountHole hole, double thickness) => Math.Max(
         Math.Max(hole.BossDiameter / 2, hole.Thread.WasherDiameter / 2 + 1),
-        HoleDistances.CentreToEdge(hole.Thread.ClearanceMedium));
+        HoleDistances.AcrossForce(hole.Thread.ClearanceMedium, thickness));
 
     private static BracketHole StopHole(SheetOnMount sheet, int flange, FlatPoint centre, Vector2? acrossBend)
     {

@@ -5,7 +5,7 @@ using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 
-/// <summary>One sheet on the mount face, with the dies of the shop that bend it: sketches every bracket of it.</summary>
+/// <summary>One sheet on the mount face, with what the shop bends it with: sketches every bracket of it.</summary>
 /// <remarks>
 /// Each sketch depends on sheet, die and place alone, never on what else there is: another sheet, die or limit adds sketches, and changes or removes none. A die that
 /// cracks the sheet across its grain makes no bracket that passes; it gives the plain brackets of one bend only, so that its failed check shows a
@@ -27,13 +27,23 @@ internal sealed class BracketTools
     private static readonly int[] Sides = [1, -1];
 
     private readonly SheetOnMount _sheet;
-    private readonly (PressBrakeDie Die, BendRule Rule)[] _dies;
+    private readonly Shop _shop;
+    private readonly Way[] _ways;
 
     public BracketTools(SheetOnMount sheet, Shop shop)
     {
-        _sheet = sheet;
-        _dies = [.. shop.Dies.Where(d => d.Suits(sheet.Stock.Thickness)).OrderBy(d => d.Opening).Select(d => (d, shop.RuleFor(sheet.Stock, d.InsideRadius)))];
+        (_sheet, _shop) = (sheet, shop);
+        var (stock, group) = (sheet.Stock, sheet.Stock.Material.BendGroup);
+        _ways =
+        [
+            .. shop.Dies.Where(d => d.Suits(stock.Thickness)).OrderBy(d => d.Opening).Select(d => (Die: (PressBrakeDie?)d, Radius: d.InsideRadiusIn(group)))
+                .Concat(shop.Tools.Clamps.Where(c => stock.Thickness <= c.MaxThickness).Select(c => c.Radius).Distinct().Order().Select(r => (Die: (PressBrakeDie?)null, Radius: r)))
+                .Select(w => new Way(w.Die, w.Radius, shop.RuleFor(stock, w.Radius))),
+        ];
     }
+
+    // A die, or a bar or clamp.
+    private sealed record Way(PressBrakeDie? Die, double Radius, BendRule Rule);
 
     /// <summary>The sheet.</summary>
     public SheetOnMount Sheet => _sheet;
@@ -46,9 +56,9 @@ internal sealed class BracketTools
     public IEnumerable<BracketDraft> Drafts(StopPlacement placement, int bends, bool stiffened, TwoBendBound? bound = null) => bends switch
     {
         0 => stiffened ? [] : Plates(placement),
-        1 => _dies.SelectMany(d => Bent(placement, d.Die, d.Rule, Layouts.OneBend, _ => Cracks(d.Die) ? OneBendCracked : OneBend, stiffened)),
-        _ => _dies.Where(d => !Cracks(d.Die)).SelectMany(die => Bent(
-            placement, die.Die, die.Rule, (choice, mount, rule) => Layouts.TwoBends(choice, mount, rule, bound).Where(c => !CracksAlongGrain(c.Joints[1].Across, c.Joints[0].Across, die.Die.InsideRadius)),
+        1 => _ways.SelectMany(w => Bent(placement, w, Layouts.OneBend, _ => Cracks(w) ? OneBendCracked : OneBend, stiffened)),
+        _ => _ways.Where(w => !Cracks(w)).SelectMany(way => Bent(
+            placement, way, (choice, mount, rule) => Layouts.TwoBends(choice, mount, rule, bound?.For(rule)).Where(c => !CracksAlongGrain(c.Joints[1].Across, c.Joints[0].Across, way.Radius)),
             chain => chain.Joints.Any(IsSquare) ? TwoSquareBends : TwoBends, stiffened)),
     };
 
@@ -66,15 +76,15 @@ internal sealed class BracketTools
     }
 
     private IEnumerable<BracketDraft> Bent(
-        StopPlacement placement, PressBrakeDie die, BendRule rule, Func<BracketShape.Choice, Frame, BendRule, IEnumerable<Layouts.Chain>> layouts,
+        StopPlacement placement, Way way, Func<BracketShape.Choice, Frame, BendRule, IEnumerable<Layouts.Chain>> layouts,
         Func<Layouts.Chain, (double[] Widths, bool WithLip)[]> shapes, bool stiffened)
     {
-        var choice = new BracketShape.Choice(_sheet, placement, die);
-        foreach (var chain in layouts(choice, _sheet.Frame, rule))
+        var choice = new BracketShape.Choice(_sheet, placement, way.Die) { InsideRadius = way.Radius, Press = _shop.Tools.Press ?? new() };
+        foreach (var chain in layouts(choice, _sheet.Frame, way.Rule))
         {
             if (!Layouts.IsClear(choice, chain))
             {
-                foreach (var notched in stiffened || Cracks(die) || !Layouts.IsAmongBolts(choice, chain) ? [] : Notched(choice, chain))
+                foreach (var notched in stiffened || Cracks(way) || !Layouts.IsAmongBolts(choice, chain) ? [] : Notched(choice, chain))
                 {
                     yield return notched;
                 }
@@ -94,7 +104,7 @@ internal sealed class BracketTools
                     continue;
                 }
 
-                foreach (var wanted in stiffened ? Lipped(draft, rule) : [draft])
+                foreach (var wanted in stiffened ? Lipped(draft, way.Rule) : [draft])
                 {
                     yield return wanted;
                 }
@@ -121,7 +131,7 @@ internal sealed class BracketTools
     private static bool IsSquare(Joint joint) => BracketCost.IsSquare(joint.Turn);
 
     // The sheet is laid with its grain across the first bend.
-    private bool Cracks(PressBrakeDie die) => die.InsideRadius < _sheet.Stock.Material.MinRadiusAcrossGrain * _sheet.Stock.Thickness;
+    private bool Cracks(Way way) => way.Radius < _sheet.Stock.Material.MinRadiusAcrossGrain * _sheet.Stock.Thickness;
 
     private bool CracksAlongGrain(Vector2 across, Vector2 first, double insideRadius) =>
         !BendGrain.IsAcross(across, first) && insideRadius < _sheet.Stock.Material.MinRadiusAlongGrain * _sheet.Stock.Thickness;

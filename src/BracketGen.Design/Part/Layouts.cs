@@ -1,6 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Forming;
 using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Part;
@@ -9,6 +10,9 @@ namespace BracketGen.Design.Part;
 internal static class Layouts
 {
     private static readonly bool[] Both = [true, false];
+
+    // So that what just clears the die passes its check however the last digits fall (mm).
+    private const double LineRounding = 1e-6;
 
     /// <summary>A chain of bends, and the side of the sheet on which the seat comes to lie.</summary>
     public readonly record struct Chain(IReadOnlyList<Joint> Joints, bool SeatOnTop);
@@ -25,7 +29,7 @@ internal static class Layouts
             var bottom = BracketShape.StopBottom(choice.Placement, choice.Stock.Thickness, seatOnTop);
             foreach (var up in Both)
             {
-                if (Joint.Between(mount, bottom, up, choice.Stock.Thickness, choice.Die!.InsideRadius, rule) is { } joint)
+                if (Joint.Between(mount, bottom, up, choice.Stock.Thickness, choice.InsideRadius, rule) is { } joint)
                 {
                     yield return new([joint], seatOnTop);
                 }
@@ -64,13 +68,17 @@ internal static class Layouts
         return chains;
     }
 
-    // From the last bend to the stop's centre, at least.
+    // From the last bend to the stop's centre, at least, whatever the die.
     private static double NeededPast(SheetOnMount sheet) => sheet.StopMetalRadius + sheet.Straight;
+
+    // From the beginning of a bend to a hole's edge (mm), at least: where the sheet lies on the die.
+    private static double NeededToHole(BracketShape.Choice choice, Angle turn, double allowance) => choice.Die is { } die
+        ? HoleOverDie.LimitOf(turn, choice.InsideRadius, allowance, die, choice.Stock.Thickness) - allowance / 2 : 0;
 
     private static void Through(
         BracketShape.Choice choice, Frame mount, BendRule rule, Vector3 top, bool firstUp, Vector3 stand, double angles, TwoBendBound? bound, List<Chain> chains)
     {
-        var (thickness, radius) = (choice.Stock.Thickness, choice.Die!.InsideRadius);
+        var (thickness, radius) = (choice.Stock.Thickness, choice.InsideRadius);
         if (Joint.Between(mount, new(mount.Origin, top), firstUp, thickness, radius, rule) is not { } atOrigin)
         {
             return;
@@ -79,9 +87,10 @@ internal static class Layouts
         // Where the first bend comes to lie moves evenly with the middle plane: just clear of the bolts is where it costs least.
         var (sin, cos) = Math.SinCos(atOrigin.Turn.Radians);
         double near = atOrigin.Point.Vector.Dot(atOrigin.Across), pace = -1 / sin;
-        var clear = choice.Sheet.BoltMetal.Max(b => b.Centre.Dot(atOrigin.Across) + b.Radius) + choice.Sheet.Straight;
+        var metal = choice.Sheet.BoltMetal.Max(b => b.Centre.Dot(atOrigin.Across) + b.Radius);
+        var toHole = NeededToHole(choice, atOrigin.Turn, atOrigin.Allowance) + LineRounding;
+        var clear = Math.Max(metal + choice.Sheet.Straight, choice.Sheet.Bolts.Max(b => b.Centre.Vector.Dot(atOrigin.Across) + b.Diameter / 2) + toHole);
         var byBolts = (clear - near) / pace;
-        var needed = NeededPast(choice.Sheet);
         var seat = atOrigin.Next.ToLocal(choice.Placement.Seat.Vector);
 
         // How all that stands still moves in the middle flange's coordinates as the plane moves by a millimetre.
@@ -90,7 +99,7 @@ internal static class Layouts
         // Along the first bend nothing is known of the seat's distance from its middle.
         var ahead = stand.XY.Dot(atOrigin.Across);
         bool MayDo(double free, double past) =>
-            bound?.Allows(angles, free, double.Hypot(ahead - (clear - choice.Sheet.Straight + free), stand.Z), past) != false;
+            bound?.Allows(angles, free, double.Hypot(ahead - (metal + free), stand.Z), past) != false;
 
         // The first joint just clear of the bolts is the same whichever way the second turns: it is made when first asked for.
         Joint? clearOfBolts = null;
@@ -104,10 +113,15 @@ internal static class Layouts
                     continue;
                 }
 
+                var turn = new Angle(Math.Atan2(second.Sin, second.Cos));
+                var needed = Math.Max(
+                    NeededPast(choice.Sheet),
+                    choice.Sheet.Seat.Opening / 2 + NeededToHole(choice, turn, rule.Allowance(turn, radius, thickness)) + LineRounding);
+
                 // The stop's distance past the second bend moves evenly with the middle plane too.
                 var past = second.Past(seat);
                 var growth = second.Past(seat + drift, drift) - past;
-                if (past + byBolts * growth >= needed - Tolerance.OnLimit && MayDo(choice.Sheet.Straight, past + byBolts * growth))
+                if (past + byBolts * growth >= needed - Tolerance.OnLimit && MayDo(clear - metal, past + byBolts * growth))
                 {
                     Add(choice, rule, clearOfBolts ??= atOrigin.MovedOut(mount, byBolts), seatOnTop, bottom, secondUp, chains);
                 }
@@ -115,8 +129,8 @@ internal static class Layouts
                 if (Math.Abs(growth) > DesignTolerance.StandsStill)
                 {
                     var byStop = (needed - past) / growth;
-                    var free = near + byStop * pace - clear + choice.Sheet.Straight;
-                    if (free > choice.Sheet.Straight + DesignTolerance.SamePlace && MayDo(free, needed))
+                    var free = near + byStop * pace - metal;
+                    if (free > clear - metal + DesignTolerance.SamePlace && MayDo(free, needed))
                     {
                         Add(choice, rule, atOrigin.MovedOut(mount, byStop), seatOnTop, bottom, secondUp, chains);
                     }
@@ -128,7 +142,7 @@ internal static class Layouts
     private static void Add(
         BracketShape.Choice choice, BendRule rule, Joint one, bool seatOnTop, Plane bottom, bool secondUp, List<Chain> chains)
     {
-        if (Joint.Between(one.Next, bottom, secondUp, choice.Stock.Thickness, choice.Die!.InsideRadius, rule) is { } two)
+        if (Joint.Between(one.Next, bottom, secondUp, choice.Stock.Thickness, choice.InsideRadius, rule) is { } two)
         {
             chains.Add(new([one, two], seatOnTop));
         }

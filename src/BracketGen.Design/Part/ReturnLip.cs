@@ -1,8 +1,8 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Forming;
 using BracketGen.SheetMetal.Patterns;
-using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
 
@@ -19,15 +19,14 @@ public static class ReturnLip
     private const double Clear = 1.5;
 
     /// <summary>Radius of the lip's free corners (mm).</summary>
-    private const double Corner = 3;
+    private const double Corner = BendMetal.Corner;
 
     /// <summary>The bracket with a lip on either side and bent either way, as far as it can be drawn; none on a flat plate, or where it has one.</summary>
     /// <param name="bracket">The bracket.</param>
-    /// <param name="shop">The shop that bends it.</param>
-    /// <param name="cornerRadius">Radius wanted at outline corners (mm).</param>
-    public static IEnumerable<Bracket> On(Bracket bracket, Shop shop, double cornerRadius)
+    /// <param name="job">The job it is for.</param>
+    public static IEnumerable<Bracket> On(Bracket bracket, Job job)
     {
-        if (bracket.StopBend is null || bracket.Lip is not null)
+        if (bracket.StopBend is null || bracket.Lip is not null || bracket.ReturnFlange is not null)
         {
             yield break;
         }
@@ -36,7 +35,7 @@ public static class ReturnLip
         {
             foreach (var up in new[] { true, false })
             {
-                if (On(bracket, shop, cornerRadius, side, up) is { } stiffened)
+                if (On(bracket, job, side, up) is { } stiffened)
                 {
                     yield return stiffened;
                 }
@@ -55,7 +54,7 @@ public static class ReturnLip
         return flange == 0 || plain.LipHeight is not null
             ? null
             : With(plain, Beside(
-                plain.Bends[^1], flange, flange + 1, plain.Stop, sheet.StopMetalRadius, sheet.Seat.RoomDiameter, plain.Choice.Die!, sheet.Stock.Thickness, rule, side, up));
+                plain.Bends[^1], flange, flange + 1, plain.Stop, sheet.StopMetalRadius, sheet.Seat.RoomDiameter, plain.Choice, rule, side, up));
     }
 
     /// <summary>
@@ -102,31 +101,41 @@ public static class ReturnLip
         }
 
         var far = -sheet.Straight - Clear;
-        return far - neck < 4 * Corner
+        return far - neck < LeastLength(plain.Choice)
             ? null
             : With(plain, Strip(
-                next, flange, plain.Joints.Count + 1, outwards, from + sheet.Straight + Clear, near, far, plain.Choice.Die!, sheet.Stock.Thickness, rule, up));
+                next, flange, plain.Joints.Count + 1, outwards, from + sheet.Straight + Clear, near, far, plain.Choice, rule, up));
     }
 
-    private static BracketDraft? With(BracketDraft plain, (Bend Lip, double Height, IReadOnlyList<Disc> Metal)? added) => added is not var (lip, height, metal)
-        ? null
-        : new()
+    private static BracketDraft? With(BracketDraft plain, (Bend Lip, double Height, IReadOnlyList<Disc> Metal)? added)
+    {
+        if (added is not var (lip, height, metal))
+        {
+            return null;
+        }
+
+        IReadOnlyList<Disc>[] discs = [.. plain.Discs, metal];
+        Bend[] bends = [.. plain.Bends, lip];
+        BendMetal.AddShoulders(discs, bends, bends.Length - 1, plain.Choice);
+        return new()
         {
             Choice = plain.Choice,
             Joints = plain.Joints,
-            Discs = [.. plain.Discs, metal],
-            Bends = [.. plain.Bends, lip],
+            Discs = discs,
+            Bends = bends,
             Stop = plain.Stop,
             SeatOnTop = plain.SeatOnTop,
-            LipHeight = height + plain.Choice.Die!.InsideRadius,
+            LipHeight = height + plain.Choice.InsideRadius,
         };
+    }
 
-    private static Bracket? On(Bracket bracket, Shop shop, double cornerRadius, int side, bool up)
+    private static Bracket? On(Bracket bracket, Job job, int side, bool up)
     {
-        var (flat, stop, thickness) = (bracket.Flat, bracket.Stop, bracket.Flat.Thickness);
-        var rule = shop.RuleFor(bracket.Stock, bracket.Die!.InsideRadius);
-        if (Beside(bracket.StopBend!, stop.Flange, flat.FlangeCount, stop.Centre, stop.MetalRadius, bracket.Seat.RoomDiameter, bracket.Die, thickness, rule, side, up)
-            is not var (lip, _, metal))
+        var (flat, stop) = (bracket.Flat, bracket.Stop);
+        var sheet = new SheetOnMount(job.Body.Mount, job.Vehicle.Cable, job.Preferences, bracket.Stock, job.Shop.Rates);
+        var choice = new BracketShape.Choice(sheet, new(Angle.Zero, bracket.FoldedSeat.Point, bracket.FoldedSeat.Normal, 0, 0, 0), bracket.Die) { InsideRadius = flat.Bends[0].InsideRadius, Press = job.Shop.Tools.Press ?? new() };
+        var rule = job.Shop.RuleFor(bracket.Stock, choice.InsideRadius);
+        if (Beside(bracket.StopBend!, stop.Flange, flat.FlangeCount, stop.Centre, stop.MetalRadius, bracket.Seat.RoomDiameter, choice, rule, side, up) is not var (lip, _, metal))
         {
             return null;
         }
@@ -136,22 +145,23 @@ public static class ReturnLip
             .. Enumerable.Range(0, flat.FlangeCount).Select(f => bracket.Holes.Where(h => h.Flange == f).Select(h => new Disc(h.Centre.Vector, h.MetalRadius)).ToList()),
             metal,
         ];
-        List<Bend> bends = [.. flat.Bends, lip];
-        return BlankOutline.Draw(bends, discs, BracketShape.StraightBesideBend(thickness), cornerRadius) is { } outline
-            && BracketShape.WithSlot(outline, stop) is { } finished
-                ? bracket with
-                {
-                    Folded = new(
-                        new FlatPattern { Blank = new(finished, flat.Blank.Holes), Thickness = thickness, Bends = [.. bends] }, bracket.Folded.Flanges[0]),
-                }
-                : null;
+        Bend[] bends = [.. flat.Bends, lip];
+        BendMetal.Add(discs, [.. flat.Bends], choice);
+        BendMetal.AddShoulders(discs, bends, bends.Length - 1, choice);
+        return BlankOutline.Draw(bends, discs, sheet.Straight, job.Preferences.CornerRadius) is { } outline && BracketShape.WithSlot(outline, stop) is { } finished
+            ? bracket with
+            {
+                Folded = new(new FlatPattern { Blank = new(finished, flat.Blank.Holes), Thickness = flat.Thickness, Bends = [.. bends] }, bracket.Folded.Flanges[0]),
+                Plan = null,
+            }
+            : null;
     }
 
     // The lip's bend, its flat height past the bend, and what must have metal on it; null where the stop flange is too short.
     private static (Bend Lip, double Height, IReadOnlyList<Disc> Metal)? Beside(
-        Bend root, int flange, int to, FlatPoint stop, double stopMetal, double roomDiameter, PressBrakeDie die, double thickness, BendRule rule, int side, bool up)
+        Bend root, int flange, int to, FlatPoint stop, double stopMetal, double roomDiameter, BracketShape.Choice choice, BendRule rule, int side, bool up)
     {
-        var straight = BracketShape.StraightBesideBend(thickness);
+        var straight = choice.Sheet.Straight;
         var outwards = side * root.Along;
 
         // Where the lip's bend begins: clear of the stop's metal, of the spanner, and of the ends of the flange's own bend.
@@ -159,16 +169,19 @@ public static class ReturnLip
             Math.Max(root.Start.Vector.Dot(outwards), root.End.Vector.Dot(outwards)),
             stop.Vector.Dot(outwards) + Math.Max(stopMetal, roomDiameter / 2 - straight)) + straight + Clear;
         double near = root.Allowance + straight + Clear, far = root.Depth(stop) + stopMetal;
-        return far - near < 4 * Corner ? null : Strip(root, flange, to, outwards, from, near, far, die, thickness, rule, up);
+        return far - near < LeastLength(choice) ? null : Strip(root, flange, to, outwards, from, near, far, choice, rule, up);
     }
+
+    // The free edge is as long as a finger of the back gauge, and its ends are rounded.
+    private static double LeastLength(BracketShape.Choice choice) => 2 * Corner + Math.Max(2 * Corner, choice.Press.FingerWidth + Tolerance.Point);
 
     // Outwards from a line so far out along a bend, from one depth past that bend to another.
     private static (Bend Lip, double Height, IReadOnlyList<Disc> Metal)? Strip(
-        Bend root, int flange, int to, Vector2 outwards, double from, double near, double far, PressBrakeDie die, double thickness, BendRule rule, bool up)
+        Bend root, int flange, int to, Vector2 outwards, double from, double near, double far, BracketShape.Choice choice, BendRule rule, bool up)
     {
-        var straight = BracketShape.StraightBesideBend(thickness);
+        var (straight, thickness, radius) = (choice.Sheet.Straight, choice.Stock.Thickness, choice.InsideRadius);
         var turn = up ? Square : -Square;
-        var allowance = rule.Allowance(turn, die.InsideRadius, thickness);
+        var allowance = rule.Allowance(turn, radius, thickness);
         if (!(allowance > 0))
         {
             return null;
@@ -181,11 +194,15 @@ public static class ReturnLip
         var (start, end) = outwards.Dot(root.Along) > 0 ? (At(from, far), At(from, near)) : (At(from, near), At(from, far));
         var lip = new Bend
         {
-            From = flange, To = to, Start = start, End = end, Turn = turn, InsideRadius = die.InsideRadius, Allowance = allowance, Rule = rule,
+            From = flange, To = to, Start = start, End = end, Turn = turn, InsideRadius = radius, Allowance = allowance, Rule = rule,
         };
 
-        // As high as the die needs to bend it, and no higher: setback (r + t) tan 45° and the flat part.
-        var height = Math.Max(straight + 2 * Corner, die.ShortestFlange(turn) - (die.InsideRadius + thickness) + Clear);
+        // As high as die and back gauge need it to bend it, and no higher: setback (r + t) tan 45° and the flat part.
+        var height = choice.Die is { } die
+            ? Math.Max(
+                straight + 2 * Corner,
+                Math.Max(ShoulderSupport.LegNeeded(die, turn) - (radius + thickness) + Corner, Math.Max(die.BodyWidth / 2, choice.Press.GaugeMin) - allowance / 2 + Tolerance.Point))
+            : straight + 2 * Corner;
         return (lip, height,
         [
             new(At(from + allowance + height - Corner, near + Corner).Vector, Corner),

@@ -4,6 +4,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Forming;
 using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.Design.Part;
@@ -20,7 +21,8 @@ public static class SeatTolerances
     /// folding the flat pattern again with the deviation in it.
     /// </summary>
     /// <remarks>
-    /// Bend angle: <see cref="BendAngle"/>. Leg: the place of the bend line to the back gauge, ISO 2768-1 m by the leg's length. Cut:
+    /// Bend angle: <see cref="BendAngle"/>. Leg: the place of the bend line to the back gauge, ISO 2768-1 m by the leg's length, and more where it is
+    /// set by a scribed line. Allowance: the ± of its bend rule, the bend line staying where it is. Cut:
     /// the stop's hole, ISO 9013, class 1 for laser and water jet and 2 for plasma (ISO 2768-1 m where its table has no
     /// value). Bolts: see <see cref="OfBolts"/>. What does not move the seat in the groove's plane is left out.
     /// </remarks>
@@ -41,8 +43,11 @@ public static class SeatTolerances
             var name = $"bend {i + 1}";
             all.Add(Moved($"{name}, angle", angle, BendAngle.Radians, Fold(bracket, flat.Bends.SetItem(i, bend with { Turn = bend.Turn + new Angle(angle) }))));
             all.Add(Moved(
-                $"{name}, leg", length, GeneralTolerance.Linear(Math.Clamp(Math.Abs(leg), 0.5, 2000)),
+                $"{name}, leg", length, GeneralTolerance.Linear(Math.Clamp(Math.Abs(leg), 0.5, 2000)) + PlaceError(bracket, i),
                 Fold(bracket, flat.Bends.SetItem(i, bend.Shift(length * bend.Across)))));
+            all.Add(Moved(
+                $"{name}, allowance", length, bend.Rule.KPlusMinus * bend.Turn.Magnitude.Radians * flat.Thickness,
+                Fold(bracket, flat.Bends.SetItem(i, bend.Shift(-length / 2 * bend.Across) with { Allowance = bend.Allowance + length }))));
         }
 
         var cut = CutTolerance.Linear(
@@ -168,6 +173,10 @@ public static class SeatTolerances
             return slope;
         };
     }
+
+    // What a scribed line adds to the place of a bend (mm); nothing where the back gauge holds it, or where nobody looked.
+    private static double PlaceError(Bracket bracket, int bend) =>
+        bracket.Plan?.Steps.FirstOrDefault(s => s.Bend == bend)?.Gauge.PlusMinus - BackGauge.FingerError ?? 0;
 
     // Holes nearer than this (mm) to one line do not decide the tilt across it.
     private const double LeastTiltArm = 3;

@@ -23,7 +23,7 @@ public sealed class SheetOnMount
         Seat = StopSeat.For(cable, preferences.StopOpening, stock.Thickness);
         StopMetalRadius = Seat.MetalRadius(stock.Thickness);
         Straight = BracketShape.StraightBesideBend(stock.Thickness);
-        Bolts = [.. mount.Holes.Select((hole, i) => BracketShape.BoltHole(hole, i, MountFrame.ToFlat(face.ToFace(hole.At))))];
+        Bolts = [.. mount.Holes.Select((hole, i) => BracketShape.BoltHole(hole, i, MountFrame.ToFlat(face.ToFace(hole.At)), stock.Thickness))];
         BoltMetal = Bolts.Select(b => new Disc(b.Centre.Vector, b.MetalRadius)).ToArray();
     }
 

@@ -42,7 +42,7 @@ public sealed record StopSeat(
     /// <remarks>The seat with a millimetre to spare, the edge distance of a bolt hole, and a thickness and a half beside a slot.</remarks>
     public double MetalRadius(double thickness) => Math.Max(
         SeatRadius + 1,
-        Math.Max(HoleDistances.CentreToEdge(Opening), Opening / 2 + 1.5 * thickness));
+        Math.Max(HoleDistances.AcrossForce(Opening, thickness), Opening / 2 + 1.5 * thickness));
 
     // Common practice, no source: the head of an open-ended spanner is about 2.2 times as wide as its opening; half of that
     // is swung clear when the spanner comes from the open side, so the nut's own corners and half the rest are kept free.

@@ -1,4 +1,5 @@
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Bending;
 
 namespace BracketGen.Design.Part;
 
@@ -17,6 +18,7 @@ internal sealed class TwoBendBound
     // Half a degree is what the cost forgives; a little more, so that rounding never makes the bound the stricter of the two.
     internal static readonly double Odd = Math.Sin(Angle.FromDegrees(0.51).Radians);
 
+    private readonly SheetOnMount _sheet;
     private readonly double _room, _areaCost, _giveCost, _angleCost, _bendCost, _least, _stop, _straight;
 
     /// <summary>The bound for a sheet and a place.</summary>
@@ -26,6 +28,7 @@ internal sealed class TwoBendBound
     public TwoBendBound(SheetOnMount sheet, double tension, double limit)
     {
         var stock = sheet.Stock;
+        _sheet = sheet;
         _room = limit - CostBound.OfAny(sheet, 2);
         _areaCost = BracketCost.OfSheet(stock.Thickness * stock.Material.Density, stock.Material, sheet.Rates);
         _giveCost = BracketCost.OfGive(tension, sheet.Rates) * StopGive.OfSection(1, 1, stock);
@@ -33,6 +36,15 @@ internal sealed class TwoBendBound
         _bendCost = BracketCost.OfBend(sheet.Rates);
         (_stop, _straight, _least) = (sheet.StopMetalRadius, sheet.Straight, CostBound.LeastBendLength(sheet));
     }
+
+    private TwoBendBound(TwoBendBound bound, double cost)
+    {
+        (_sheet, _room, _areaCost, _giveCost, _angleCost) = (bound._sheet, bound._room - cost, bound._areaCost, bound._giveCost, bound._angleCost);
+        (_bendCost, _stop, _straight, _least) = (bound._bendCost, bound._stop, bound._straight, bound._least);
+    }
+
+    /// <summary>The bound for bends by one rule: where nobody tried it, a test strip comes on top.</summary>
+    public TwoBendBound For(BendRule rule) => rule.IsTested ? this : new(this, BracketCost.OfTestStrip(_sheet.Rates));
 
     /// <summary>What the bends' angles cost where the middle flange faces along <paramref name="facing"/>, either way.</summary>
     /// <param name="mount">Normal of the mount face, length one.</param>

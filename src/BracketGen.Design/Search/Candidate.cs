@@ -4,6 +4,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Forming;
 
 namespace BracketGen.Design.Search;
 
@@ -12,6 +13,7 @@ namespace BracketGen.Design.Search;
 public sealed class Candidate : IMirrored<Candidate>
 {
     private readonly Lazy<ImmutableArray<Check>> _quickChecks;
+    private BendResult? _bent;
 
     /// <summary>A candidate whose quick checks are found by <paramref name="quickChecks"/>.</summary>
     public Candidate(
@@ -61,8 +63,21 @@ public sealed class Candidate : IMirrored<Candidate>
     /// <summary>What the pedal does with it there.</summary>
     public Travel Travel { get; }
 
-    /// <summary>The bracket.</summary>
-    public Bracket Bracket { get; }
+    /// <summary>The bracket; with its <see cref="Part.Bracket.Plan"/> once it was bent.</summary>
+    public Bracket Bracket { get; private set; }
+
+    /// <summary>What bending it with the shop's tools came to; null for a flat plate. Found once; one thread at a time.</summary>
+    /// <param name="job">The job.</param>
+    internal BendResult? Bend(Job job)
+    {
+        if (_bent is null && !Bracket.Flat.Bends.IsEmpty)
+        {
+            _bent = BendChecks.Bend(Bracket, job.Shop);
+            Bracket = Bracket with { Plan = _bent.Plan };
+        }
+
+        return _bent;
+    }
 
     /// <summary>Rough give of the stop along the wire under its largest tension (mm).</summary>
     public double Give { get; }

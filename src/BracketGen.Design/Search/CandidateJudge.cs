@@ -6,7 +6,7 @@ using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Design.Search;
 
-/// <summary>Judges the candidates of one job: flat pattern, space, strength and mechanism, in that order, and no further than needed.</summary>
+/// <summary>Judges the candidates of one job: flat pattern, space, bending, strength and mechanism, in that order, and no further than needed.</summary>
 /// <remarks>Thread-safe. What it finds depends on the candidate and on <see cref="TakeNote"/> alone, never on what was judged before.</remarks>
 internal sealed class CandidateJudge
 {
@@ -15,7 +15,7 @@ internal sealed class CandidateJudge
     private readonly StrengthJudge? _strength;
 
     // On a round groove without a bulkhead the mechanism is the same wherever the stop is.
-    private readonly bool _isSameEverywhere;
+    private readonly bool _isSameEverywhere, _areToolsAssumed;
     private readonly ConcurrentDictionary<StopMechanism, Lazy<Check?>> _alone = new(ReferenceEqualityComparer.Instance);
     private Check? _ruledOutEverywhere;
 
@@ -30,6 +30,7 @@ internal sealed class CandidateJudge
     {
         (_job, _detail, MechanismDecides) = (job, detail, mechanismDecides);
         _strength = detail is null ? null : new(job, detail);
+        _areToolsAssumed = BendChecks.AreAssumed(job.Shop);
         _isSameEverywhere = job.Body.Quadrant.Groove is CircularGroove && job.Bulkhead is null;
     }
 
@@ -58,6 +59,11 @@ internal sealed class CandidateJudge
             return new(candidate, SearchStage.Mechanism, known);
         }
 
+        if (BendingOf(candidate).FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c)) is { } unbent)
+        {
+            return new(candidate, SearchStage.Bending, unbent);
+        }
+
         var finding = _strength?.Judge(stop, candidate.Bracket);
         if (finding is { IsStrong: false })
         {
@@ -82,13 +88,17 @@ internal sealed class CandidateJudge
         }
     }
 
+    private IEnumerable<Check> BendingOf(Candidate candidate) =>
+        candidate.Bend(_job) is { } result ? BendChecks.OfTools(candidate.Bracket, result, _areToolsAssumed) : [];
+
     // What fails at a place with no bracket whatever: give and tolerances of one only make it worse.
     private Check? FailsAlone(StopMechanism stop) => _alone.GetOrAdd(stop, s => new(() =>
         MechanismReport.Of(s, null).Checks.FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c)))).Value;
 
     private Finding Complete(Candidate candidate, StrengthReport? strength)
     {
-        ImmutableArray<Check> checks = [.. candidate.QuickChecks, .. BracketChecks.InSpace(candidate.Around(_job), SpaceDemand.Error)];
+        ImmutableArray<Check> bending = [.. BendingOf(candidate)];
+        ImmutableArray<Check> checks = [.. candidate.QuickChecks.Where(q => !bending.Any(b => (b.Id, b.Number) == (q.Id, q.Number))), .. bending, .. BracketChecks.InSpace(candidate.Around(_job), SpaceDemand.Error)];
         var mechanism = MechanismReport.Of(candidate.StopOf(_job), candidate.Bracket, MechanismReport.UsualSamples, strength?.GivePerTension);
         var failed = MechanismDecides ? mechanism.Checks.FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c)) : null;
         return new(candidate, failed is null ? SearchStage.Passes : SearchStage.Mechanism, failed)

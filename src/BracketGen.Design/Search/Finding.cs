@@ -12,6 +12,9 @@ public enum SearchStage
     /// <summary>Something is in its way.</summary>
     Space,
 
+    /// <summary>The shop's tools cannot bend it.</summary>
+    Bending,
+
     /// <summary>It is not strong enough.</summary>
     Strength,
 

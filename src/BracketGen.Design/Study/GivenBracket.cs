@@ -32,6 +32,9 @@ public static class GivenBracket
             return null;
         }
 
+        var bent = placed.Flat.Bends.IsEmpty ? null : BendChecks.Bend(placed, job.Shop);
+        placed = placed with { Plan = bent?.Plan };
+        Check[] bending = bent is null ? [] : [.. BendChecks.OfTools(placed, bent, BendChecks.AreAssumed(job.Shop))];
         ImmutableArray<Check> checks =
         [
             .. BodyChecks.Of(body),
@@ -39,7 +42,8 @@ public static class GivenBracket
             .. MechanismChecks.OfPlacement(job, travel, placement),
             .. TravelChecks.OfStop(job.Vehicle, job.Preferences, travel, placement, placed.Seat),
             .. GivenChecks.Of(job, placed, placement, travel),
-            .. BracketChecks.OfFlat(placed, cable, job.Shop.Process),
+            .. BracketChecks.OfFlat(placed, cable, job.Shop.Process).Where(q => !bending.Any(b => (b.Id, b.Number) == (q.Id, q.Number))),
+            .. bending,
             .. BracketChecks.InSpace(placed, job, placement, travel, SpaceDemand.Error),
         ];
         var candidate = new Candidate(placement, travel, placed, 0, 0, () => checks);

@@ -49,7 +49,7 @@ public static class GivenChecks
             var nearest = Enumerable.Range(0, holes.Length).MinBy(i => places[i].DistanceTo(threaded.At));
             worst = Math.Max(worst, places[nearest].Vector.DistanceTo(mount.Plane.FootOf(threaded.At.Vector)));
             threads &= holes[nearest].Thread == threaded.Thread;
-            metal = Math.Min(metal, holes[nearest].MetalRadius - BracketShape.BoltMetalRadius(threaded));
+            metal = Math.Min(metal, holes[nearest].MetalRadius - BracketShape.BoltMetalRadius(threaded, placed.Stock.Thickness));
         }
 
         return (worst, threads, metal);

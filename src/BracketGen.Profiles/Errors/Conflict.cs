@@ -48,7 +48,17 @@ public enum CompareReason
 
     /// <summary>Sheet cracks sooner with the bend line along the grain.</summary>
     Grain,
+
+    /// <summary>The flanks of a punch run apart until they reach the width of its body: it is higher than that.</summary>
+    PunchWedge,
+
+    /// <summary>Sheet yields before it breaks.</summary>
+    Tensile,
 }
+
+/// <summary>Corners that make no section of a punch.</summary>
+/// <param name="Height">Height of the punch (mm).</param>
+public sealed record PunchBodyWrong(double Height) : ProfileProblem;
 
 /// <summary>Return springs measured one by one that do not add up to their torque together.</summary>
 /// <param name="Sum">What they add up to (N·mm).</param>

@@ -24,6 +24,9 @@ internal static class MaterialSection
     private static readonly Key<double> Yield = new(
         "yield", new QuantityForm(UnitTable.Megapascal, 10, 3000), "Yield strength or 0.2 % proof strength, the minimum of the standard.");
 
+    private static readonly Key<double> MaxTensile = new(
+        "max_tensile", new QuantityForm(UnitTable.Megapascal, 20, 3000), "Maximum tensile strength of the standard, for the force of a bend. If left out: 3.5 times the yield strength, assumed.", isRequired: false);
+
     private static readonly Key<double> Endurance = new(
         "endurance", new QuantityForm(UnitTable.Megapascal, 1, 2000), "Fully reversed stress amplitude that the sheet withstands for the life of the vehicle.");
 
@@ -50,7 +53,7 @@ internal static class MaterialSection
         "thicknesses", new ListForm<double>(QuantityForm.Length(0.3, 25), 1, 40), "Thicknesses in stock.");
 
     public static Section<StockedMaterial> Form { get; } = new(
-        [Designation, Density, Modulus, Poisson, Yield, Endurance, AcrossGrain, AlongGrain, Group, PricePerKilogram, Source, Thicknesses],
+        [Designation, Density, Modulus, Poisson, Yield, MaxTensile, Endurance, AcrossGrain, AlongGrain, Group, PricePerKilogram, Source, Thicknesses],
         v => new(
             new()
             {
@@ -59,6 +62,7 @@ internal static class MaterialSection
                 Modulus = v.Get(Modulus),
                 Poisson = v.Get(Poisson),
                 Yield = v.Get(Yield),
+                MaxTensile = v.OrNull(MaxTensile),
                 Endurance = v.Get(Endurance),
                 MinRadiusAcrossGrain = v.Get(AcrossGrain),
                 MinRadiusAlongGrain = v.Get(AlongGrain),
@@ -68,9 +72,18 @@ internal static class MaterialSection
             },
             v.Get(Thicknesses)),
         [
+            new([Yield, MaxTensile], CheckTensile),
             new([AcrossGrain, AlongGrain], CheckGrain),
             new([Thicknesses], CheckTwice),
         ]);
+
+    private static void CheckTensile(SectionValues values)
+    {
+        if (values.OrNull(MaxTensile) < values.Get(Yield))
+        {
+            values.Report(MaxTensile, new Compared(Relation.AtLeast, Yield.Name, Quantity.Stress, values.Get(Yield), CompareReason.Tensile));
+        }
+    }
 
     private static void CheckGrain(SectionValues values)
     {

@@ -5,6 +5,7 @@ using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.SheetMetal.Tooling;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
@@ -29,18 +30,17 @@ internal static class ShopSection
     private static readonly Key<ImmutableArray<StockedMaterial>> Materials = new(
         "materials", new ListForm<StockedMaterial>(MaterialSection.Form, 1, 100), "The materials in stock.");
 
-    private static readonly Key<double> Opening = new("opening", QuantityForm.Length(2, 300), "Width of the V: the die opening.");
-
-    private static readonly Key<double> DieRadius = new(
-        "inside_radius", QuantityForm.Length(0.1, 50), "Inside radius of the bend it gives in air bending.");
-
-    private static readonly Section<PressBrakeDie> Die = new(
-        [Opening, DieRadius],
-        v => new(v.Get(Opening), v.Get(DieRadius)),
-        [new([Opening, DieRadius], CheckDie)]);
-
     private static readonly Key<ImmutableArray<PressBrakeDie>> Dies = new(
-        "dies", new ListForm<PressBrakeDie>(Die, 1, 100), "The V dies of the press brake.");
+        "dies", new ListForm<PressBrakeDie>(DieSection.Form, 1, 100), "The V dies of the press brake.");
+
+    private static readonly Key<ImmutableArray<Punch>> Punches = new(
+        "punches", new ListForm<Punch>(PunchSection.Form, 1, 100), "The punches of the press brake. If left out: a straight punch of 88°, assumed.", isRequired: false);
+
+    private static readonly Key<PressBrake> Press = new(
+        "press", PressSection.Form, "The press brake and its back gauge. If left out: usual dimensions, assumed.", isRequired: false);
+
+    private static readonly Key<ImmutableArray<BendingClamp>> Clamps = Key<ImmutableArray<BendingClamp>>.WithDefault(
+        "clamps", new ListForm<BendingClamp>(ClampSection.Form, 0, 100), "Folders, hand brakes and vices with bars.", []);
 
     private static readonly Key<string> BentMaterial = new("material", new TextForm(60), "Designation of the sheet that was bent.");
 
@@ -59,7 +59,7 @@ internal static class ShopSection
         "test_bends", new ListForm<TestBend>(Bend, 0, 1000), "The shop's own test bends.", []);
 
     public static Section<Shop> Form { get; } = new(
-        [Name, Process, Kerf, BendRule, Materials, Dies, TestBends, ShopRatesSection.Rates],
+        [Name, Process, Kerf, BendRule, Materials, Dies, Punches, Press, Clamps, TestBends, ShopRatesSection.Rates],
         v => new()
         {
             Name = v.Get(Name),
@@ -67,6 +67,12 @@ internal static class ShopSection
             Kerf = v.Get(Kerf),
             Stock = [.. v.Get(Materials).SelectMany(m => m.Thicknesses.Select(t => new Stock(m.Material, t)))],
             Dies = v.Get(Dies),
+            Tools = new()
+            {
+                Press = v.Get(Press, ToolSet.Assumed.Press!),
+                Punches = v.Get(Punches, ToolSet.Assumed.Punches),
+                Clamps = v.Get(Clamps),
+            },
             TestBends = v.Get(TestBends),
             BendRule = v.Get(BendRule),
             Rates = v.Has(ShopRatesSection.Rates) ? v.Get(ShopRatesSection.Rates) : ShopRates.InMinutes,
@@ -81,14 +87,6 @@ internal static class ShopSection
     /// <summary>Whether two lengths (mm) are the same, written perhaps in two units.</summary>
     /// <remarks>The same nanometre by which <see cref="Shop.RuleFor"/> finds a test bend.</remarks>
     public static bool IsSame(double a, double b) => Math.Abs(a - b) < Tolerance.SameSize;
-
-    private static void CheckDie(SectionValues values)
-    {
-        if (values.Get(DieRadius) >= values.Get(Opening) / 2)
-        {
-            values.Report(DieRadius, new Compared(Relation.LessThan, Opening.Name, Quantity.Length, values.Get(Opening) / 2, CompareReason.DieRadius));
-        }
-    }
 
     private static void CheckMaterials(SectionValues values)
     {

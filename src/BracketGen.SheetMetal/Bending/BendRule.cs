@@ -9,6 +9,12 @@ public abstract record BendRule
     /// <summary>Name and source, as the drawing gives it.</summary>
     public abstract string Name { get; }
 
+    /// <summary>± of the K factor that it leads to; times bend angle (rad) and thickness it is the ± of the bend allowance (mm). 0 where nothing is known of it.</summary>
+    public double KPlusMinus { get; init; }
+
+    /// <summary>Whether the shop tried it on this sheet and die.</summary>
+    public bool IsTested => this is TestBendRule;
+
     /// <summary>
     /// Bend allowance: length (mm, positive) of flat sheet that becomes the bend, for a bend angle (0 for flat), inside
     /// radius (mm) and thickness (mm).

@@ -110,7 +110,11 @@ public static class BlankOutline
 
     private static double AlongOf(Bend bend, Vector2 point) => (point - bend.Start.Vector).Dot(bend.Along);
 
-    private static bool HangsOn(IReadOnlyList<Bend> bends, int flange, Bend bend)
+    /// <summary>Whether a flange hangs on a bend, directly or by others.</summary>
+    /// <param name="bends">The bends; bend i makes flange i + 1.</param>
+    /// <param name="flange">Number of the flange.</param>
+    /// <param name="bend">One of the bends.</param>
+    public static bool HangsOn(IReadOnlyList<Bend> bends, int flange, Bend bend)
     {
         while (flange != 0)
         {

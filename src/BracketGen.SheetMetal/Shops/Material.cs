@@ -20,6 +20,9 @@ public sealed record Material
     /// <summary>Yield strength or 0.2 % proof strength (MPa).</summary>
     public required double Yield { get; init; }
 
+    /// <summary>Maximum tensile strength that the standard allows the sheet (MPa): what a bend may take in force; null if it is not given.</summary>
+    public double? MaxTensile { get; init; }
+
     /// <summary>Endurance limit: fully reversed stress amplitude that the sheet survives for the life of the vehicle (MPa).</summary>
     public required double Endurance { get; init; }
 
@@ -31,6 +34,15 @@ public sealed record Material
 
     /// <summary>Row of Machinery's Handbook's bend allowance table.</summary>
     public required BendGroup BendGroup { get; init; }
+
+    /// <summary>Whether it is a rolled steel: by density and Young's modulus, which no brass, copper or aluminium comes near.</summary>
+    public bool IsSteel => Density is > LightestSteel and < HeaviestSteel && Modulus is > SoftestSteel and < StiffestSteel;
+
+    // Between cast iron and brass (t/mm³); rolled steels have 7.7 to 8.0 kg/dm³ (EN 10088-1, EN 1993-1-1).
+    private const double LightestSteel = 7.3e-9, HeaviestSteel = 8.3e-9;
+
+    // Copper and brass have 100 to 130 GPa, rolled steels 190 to 220 (MPa).
+    private const double SoftestSteel = 170_000, StiffestSteel = 230_000;
 
     /// <summary>Price of a kilogram, in the currency of the shop's rates; null for the price that they give for any sheet.</summary>
     public double? PricePerKilogram { get; init; }

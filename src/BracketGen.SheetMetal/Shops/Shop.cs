@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Tooling;
 
 namespace BracketGen.SheetMetal.Shops;
 
@@ -40,6 +41,9 @@ public sealed record Shop
     /// <summary>The dies of its press brake.</summary>
     public required ImmutableArray<PressBrakeDie> Dies { get; init; }
 
+    /// <summary>What it bends with, apart from its dies.</summary>
+    public ToolSet Tools { get; init; } = ToolSet.Assumed;
+
     /// <summary>Its test bends.</summary>
     public required ImmutableArray<TestBend> TestBends { get; init; }
 
@@ -50,15 +54,63 @@ public sealed record Shop
     public ShopRates Rates { get; init; } = ShopRates.InMinutes;
 
     /// <summary>The bend rule for a sheet and an inside radius (mm): the shop's own test bend first, then the published rule.</summary>
-    public BendRule RuleFor(Stock stock, double insideRadius)
+    /// <remarks>DIN 6935 is for flat rolled steel; for anything else Machinery's Handbook is used in its place. It carries <see cref="KPlusMinus"/>.</remarks>
+    public BendRule RuleFor(Stock stock, double insideRadius) => BareRule(stock, insideRadius) with { KPlusMinus = KPlusMinus(stock, insideRadius) };
+
+    private BendRule BareRule(Stock stock, double insideRadius) => TestOf(stock, insideRadius) is { } test
+        ? new TestBendRule(test.K, Name)
+        : BendRule == PublishedBendRule.Din6935 && stock.Material.IsSteel ? new Din6935Rule() : new MachinerysHandbookRule(stock.Material.BendGroup);
+
+    /// <summary>± of the K factor that <see cref="RuleFor"/> leads to; times bend angle (rad) and thickness it is the ± of the bend allowance (mm).</summary>
+    /// <remarks>
+    /// With a test bend: what reading one strip to ± <see cref="TestStripResult.Reading"/> on either leg does. Without one: the largest difference of the rule from the other published
+    /// rule for steel, or for other sheet from the handbook's rules for the other groups; and from each of the shop's test bends of like sheet (steel, or not steel) at its own radius and thickness; never less than
+    /// the reading.
+    /// </remarks>
+    /// <param name="stock">The sheet.</param>
+    /// <param name="insideRadius">Inside radius (mm).</param>
+    public double KPlusMinus(Stock stock, double insideRadius)
     {
-        var test = TestBends.FirstOrDefault(b => b.Material == stock.Material.Designation
-            && Math.Abs(b.Thickness - stock.Thickness) < Tolerance.SameSize && Math.Abs(b.InsideRadius - insideRadius) < Tolerance.SameSize);
-        if (test is not null)
+        var off = new TestStrip(0, 0, 0, Angle.Right, insideRadius, stock.Thickness).KPlusMinus(TestStripResult.Reading);
+        if (TestOf(stock, insideRadius) is not null)
         {
-            return new TestBendRule(test.K, Name);
+            return off;
         }
 
-        return BendRule == PublishedBendRule.Din6935 ? new Din6935Rule() : new MachinerysHandbookRule(stock.Material.BendGroup);
+        var rule = BareRule(stock, insideRadius);
+        BendRule[] published = stock.Material.IsSteel
+            ? [new Din6935Rule(), new MachinerysHandbookRule(stock.Material.BendGroup)]
+            : [.. Enum.GetValues<BendGroup>().Select(g => new MachinerysHandbookRule(g))];
+        foreach (var other in published)
+        {
+            off = Math.Max(off, Math.Abs(KOf(other, insideRadius, stock.Thickness) - KOf(rule, insideRadius, stock.Thickness)));
+        }
+
+        foreach (var test in TestBends)
+        {
+            if (Stock.FirstOrDefault(s => s.Material.Designation == test.Material)?.Material is { } material && material.IsSteel == stock.Material.IsSteel)
+            {
+                var like = rule is MachinerysHandbookRule ? new MachinerysHandbookRule(material.BendGroup) : rule;
+                off = Math.Max(off, Math.Abs(test.K - KOf(like, test.InsideRadius, test.Thickness)));
+            }
+        }
+
+        return off;
     }
+
+    /// <summary>The dies for a sheet, best first: those that do not crack it, then those with a test bend, then the narrower.</summary>
+    /// <remarks>The narrowest gives the tightest bend, which is what a short flange wants; but a die that was tried gives the flanges their lengths.</remarks>
+    /// <param name="stock">The sheet.</param>
+    /// <param name="leastRadiusRatio">Minimum inside radius over thickness.</param>
+    public IEnumerable<PressBrakeDie> DiesFor(Stock stock, double leastRadiusRatio) => Dies
+        .Where(d => d.Suits(stock.Thickness))
+        .OrderBy(d => d.InsideRadiusIn(stock.Material.BendGroup) < leastRadiusRatio * stock.Thickness)
+        .ThenBy(d => TestOf(stock, d.InsideRadiusIn(stock.Material.BendGroup)) is null)
+        .ThenBy(d => d.Opening);
+
+    private static double KOf(BendRule rule, double insideRadius, double thickness) =>
+        (rule.Allowance(Angle.Right, insideRadius, thickness) / Angle.Right.Radians - insideRadius) / thickness;
+
+    private TestBend? TestOf(Stock stock, double insideRadius) => TestBends.FirstOrDefault(b => b.Material == stock.Material.Designation
+        && Math.Abs(b.Thickness - stock.Thickness) < Tolerance.SameSize && Math.Abs(b.InsideRadius - insideRadius) < Tolerance.SameSize);
 }

@@ -55,6 +55,9 @@ public static class CheckText
             CheckId.BendRadius => $"Inside radius of {bend}, grain {(check.IsVariant ? "along" : "across")} it",
             CheckId.ShortestFlange => $"Shorter flange at {bend}, outside",
             CheckId.BendAngle => $"Angle of {bend}",
+            CheckId.DieShoulders when check.Number is not null => $"Carried by the die's shoulders, {bend}",
+            CheckId.HoleOverDie => $"Edge of hole {check.Subject} to the middle of {bend}",
+            CheckId.BendGauge when check.Number is not null => $"Place of the line of {bend}, ±",
             CheckId.KeepOut => $"Bracket to {check.Subject}",
             CheckId.BoltRoom => $"Room for the socket on bolt {check.Subject}, radius",
             _ when check.Pair is { } pair => $"{ThingText.Capital(pair.One, check.Subject)} to {ThingText.Of(pair.Other, check.Subject)}{(IsOverSweep(pair) ? " over the sweep" : "")}",
@@ -89,7 +92,7 @@ public static class CheckText
         LimitSource.BoltPlay => "ISO 273, medium: play of the bolts",
         LimitSource.TwoSprings => "49 CFR 571.124 S5",
         LimitSource.ClosingTime => "49 CFR 571.124 S5.3 (from memory)",
-        LimitSource.EdgeDistance => "EN 1993-1-8, table 3.3 (1.2 d)",
+        LimitSource.EdgeDistance => "EN 1993-1-8, table 3.3 (1.2 d); under 3 mm also EN 1993-1-3, table 8.4 (1.5 d; from memory)",
         LimitSource.SheaveRatio => "Machinery's Handbook, wire rope, minimum sheave diameters (from memory)",
         LimitSource.VDie => "geometry of the V-die, (V/2) / cos(A/2)",
         _ => "the material's data sheet",
@@ -102,6 +105,8 @@ public static class CheckText
             "How the pocket holds the end fitting is not known. Measure its kind, its diameter or width, its depth and the direction of its axis: [quadrant.pocket] of the throttle body.",
         CheckId.BodyDescribed =>
             "The throttle body's casting is not described. Measure where the bore lies: [bore_axis] of the throttle body. Or describe the whole casting with keep-outs and write body_shape = \"keep-outs\".",
+        CheckId.BendOrder =>
+            "Which punches and dies the shop has is not known. Add them to the shop's file: [[punches]], and the angle and body_width of each of the [[dies]].",
         CheckId.WireBend => "How the wire is stranded is not known. Count strands and wires at a cut end: wire_construction of the cable.",
         CheckId.OuterBoreTight or CheckId.OuterBoreLoose => "The outer's inside diameter is not known. Measure it at a cut end: outer_bore of the cable.",
         _ => null,

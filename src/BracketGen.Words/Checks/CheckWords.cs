@@ -129,6 +129,18 @@ public static class CheckWords
             "The flange drops into the die before the bend is done. Use a narrower die or a longer flange."),
         CheckId.BendAngle => new(
             "Angle of the bend", "bend angle", "A plain die cannot air-bend so sharp an angle. Use an acute die, or choose another bracket."),
+        CheckId.BendOrder => new(
+            "An order of bends", "1 if the bends can be made in some order without the part meeting punch, die, beam, bed or itself",
+            "No punch and die of the shop make these bends in any order. Choose another bracket, or a shop with a gooseneck or an acute punch."),
+        CheckId.DieShoulders => new(
+            "Bend carried by the die's shoulders", "part of the bend's length where both legs reach (V/2) / cos(A/2) and the shoulder's radius from the outside mould line; 0 if an end does not",
+            "The flange slips into the V where it is too short, and the bend runs off its angle there. Widen the flange beside the bend, or use a narrower die."),
+        CheckId.HoleOverDie => new(
+            "Edge of a hole to the middle of the bend", "distance in the flat; limit: where the sheet lies on the die's shoulder from the first touch to the last",
+            "The hole lies over the V and is drawn out of round. Drill it after bending, or move it away from the bend."),
+        CheckId.BendGauge => new(
+            "Place of the bend line, ±", "± of what the bend is placed by: 0.1 mm against the back gauge, 0.5 mm by a scribed line",
+            "No edge that the back gauge reaches runs parallel to the bend. Scribe the bend line, and bend to it."),
         CheckId.ClipNeck => new(
             "Sheet thickness in the clip's neck", "thickness; limit: length of the neck", "The outer's neck does not go over the sheet. Use thinner sheet."),
         CheckId.FittingThroughStop => new(

@@ -31,6 +31,7 @@ internal static class ConflictText
         GrooveOutsideRim groove => $"an outer_radius of at least {Length(units, groove.Farthest)}, the groove's farthest point",
         GrooveNotConvex => "points by rising angle on a convex curve",
         SpringsDoNotAddUp springs => $"{units.WriteRange(Quantity.Torque, Math.Max(0, springs.From), springs.To)}, near what the springs alone add up to",
+        PunchBodyWrong punch => $"corners counter-clockwise from one flank to the other, the highest {Length(units, punch.Height)} up",
         PedalTableWrong => "rows that rise from pad 0, pull 0",
         PedalTableShort pedal => $"available_pull, {Length(units, pedal.Pull)}",
         NumbersAlike numbers => $"a rule with {string.Join(" and ", numbers.Missing)}, or with {{serial}}",
@@ -73,6 +74,7 @@ internal static class ConflictText
         GrooveOutsideRim => "Measure outer_radius and the groove again: the groove lies inside the rims.",
         GrooveNotConvex groove => groove.Detail,
         SpringsDoNotAddUp springs => $"The springs alone add up to {units.Write(Quantity.Torque, springs.Sum)}. Measure all together again, then each with the others unhooked.",
+        PunchBodyWrong => "Draw the section with the tip at 0, 0 and the gauge on the right. List the corners above the tip, beginning at the upper end of the right flank.",
         PedalTableWrong pedal => pedal.Detail,
         PedalTableShort => "The last row is the floor. Measure it again, or correct available_pull.",
         NumbersAlike => "Several parts would have the same number. Add what is missing to the rule.",
@@ -96,6 +98,8 @@ internal static class ConflictText
         CompareReason.Positive => "The true value cannot be zero or less. Measure again, or correct the number.",
         CompareReason.ShaftInsideGroove => "The throttle shaft lies inside the groove's circle. Measure again.",
         CompareReason.DieRadius => "A V die cannot bend to a radius this large; about 0.16 of the opening is usual.",
+        CompareReason.PunchWedge => "The flanks run apart until they reach the width of the body. Measure height, angle and width again.",
+        CompareReason.Tensile => "Sheet yields before it breaks. Swap the two numbers, or look them up again.",
         _ => "Sheet cracks sooner with the bend line along the grain. Swap the two numbers.",
     };
 
@@ -105,6 +109,7 @@ internal static class ConflictText
         CompareReason.WireThroughOuterEnd => "the diameter of the outer end",
         CompareReason.Positive => "the value",
         CompareReason.DieRadius => "half the opening",
+        CompareReason.PunchWedge => "the height of the wedge",
         _ => compared.Other,
     };
 

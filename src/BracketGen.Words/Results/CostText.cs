@@ -40,6 +40,7 @@ public static class CostText
         CostPart.Bends => "bends",
         CostPart.Angles => "angles other than 90°",
         CostPart.ToolChanges => "tool changes",
+        CostPart.TestStrips => "test strips",
         CostPart.Finishing => "finishing",
         CostPart.Give => "give",
         CostPart.LittleGroove => "little groove",

@@ -11,10 +11,10 @@ internal static class House
         ["Geometry"],
         ["Mechanism.Numerics", "SheetMetal.Bending", "SheetMetal.Cutting", "SheetMetal.Standards", "Strength.Model"],
         ["Mechanism.Grooves", "Mechanism.Cables", "Mechanism.Rods", "Mechanism.Pedals", "Mechanism.Throttles", "SheetMetal.Patterns", "SheetMetal.Fasteners",
-            "SheetMetal.Shops", "Strength.Meshing", "Strength.Elements"],
+            "SheetMetal.Tooling", "Strength.Meshing", "Strength.Elements"],
         ["Strength.Solving"],
-        ["Mechanism.Motion", "Strength.Analysis"],
-        ["Mechanism.Forces", "Mechanism.Uncertainty", "Mechanism.Fitted", "Strength.Parts"],
+        ["Mechanism.Motion", "SheetMetal.Shops", "Strength.Analysis"],
+        ["Mechanism.Forces", "Mechanism.Uncertainty", "Mechanism.Fitted", "SheetMetal.Forming", "Strength.Parts"],
         ["Design.Inputs"],
         ["Design.Part"],
         ["Design.Checks"],
@@ -64,7 +64,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 220, "descriptions of keys; errors"),
+        ("Profiles.Sections", 258, "descriptions of keys; errors"),
     ];
 
     /// <summary>

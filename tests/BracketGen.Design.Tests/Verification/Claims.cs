@@ -9,6 +9,7 @@ using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Sections;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Forming;
 using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Standards;
 using BracketGen.Strength.Parts;
@@ -24,6 +25,7 @@ internal static class Claims
     private const string MacNeal = "R. H. MacNeal and R. L. Harder, Finite Elements in Analysis and Design 1 (1985) 3-20";
     private const string Leissa = "A. W. Leissa, Vibration of Plates, NASA SP-160, 1969";
     private const string Roark = "Roark's Formulas for Stress and Strain, 7th ed., 8.11 (T. J. Jaramillo, 1950); from memory";
+    private const string Kalpakjian = "Kalpakjian and Schmid, Manufacturing Processes for Engineering Materials, worked example; from memory";
     private const string Handbook = "Machinery's Handbook, bending sheet metal";
 
     private static Lazy<double[]> Cantilever { get; } = new(() => PlateCases.CantileverSquare(24));
@@ -52,6 +54,10 @@ internal static class Claims
 
         Din(0.5, 0.5), Din(1, 0.65), Din(2, 0.8), Din(5, 1),
         new(Bending, "bend allowance, s = 2, r = 2, 90°", "DIN 6935, its formula", 4.163, "mm", 3e-4, () => new Din6935Rule().Allowance(Angle.Right, 2, 2)),
+        new(Bending, "K factor of a strip, L = 100, legs 51.79, r = t = 2, 90°", "Machinery's Handbook, 0.64 T + 1.57 R, turned round", 0.407, "", 2e-3, () => new TestStrip(100, 51.79, 51.79, Angle.Right, 2, 2).K),
+        new(Bending, "springback, Ri/Rf, 0.5 in in 0.0359 in of 40 ksi steel", Kalpakjian, 0.942, "", 1e-3, () => Springback.RadiusRatio(0.5, 40_000, 29e6, 0.0359)),
+        new(Bending, "springback, Ks of the same bend", Kalpakjian, 0.944, "", 2e-3, () => Springback.AngleRatio(0.5, 0.531, 0.0359)),
+        new(Bending, "force of air bending, 3 mm of 450 MPa, V 24", "trade tables, 250 kN/m; formula: Schuler, Metal Forming Handbook; from memory", 250, "N/mm", 0.02, () => BendForce.PerLength(450, 3, 24)),
         Machinery(BendGroup.SoftBrassOrCopper, "soft brass or copper", 7.93), Machinery(BendGroup.SoftSteelOrAluminium, "soft steel or aluminium", 8.2),
         Machinery(BendGroup.ColdRolledOrSpringSteel, "cold-rolled or spring steel", 8.41),
 

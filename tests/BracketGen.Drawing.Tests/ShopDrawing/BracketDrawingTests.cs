@@ -316,7 +316,7 @@ public class BracketDrawingTests
         var drawn = 0;
         foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Job.Body.Opens == OpeningSense.CounterClockwise))
         {
-            foreach (var lipped in ReturnLip.On(solution.Bracket!, solution.Job.Shop, 5))
+            foreach (var lipped in ReturnLip.On(solution.Bracket!, solution.Job))
             {
                 var pages = Compose(solution with { Bracket = lipped, Strength = null });
                 AssertClean($"{name} with a lip", pages);

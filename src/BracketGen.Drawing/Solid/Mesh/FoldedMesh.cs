@@ -236,7 +236,7 @@ public sealed class FoldedMesh
                 return; // A flange that is nothing but the edge of a bend.
             }
 
-            foreach (var (a, b, c) in EarClipper.Triangulate(_flat, loops).Select(t => (t.A, t.B, t.C)))
+            foreach (var (a, b, c) in EarClipper.Triangulate(_flat, loops))
             {
                 Add(Top(a), Top(b), Top(c), up, up, up);
                 Add(Bottom(a), Bottom(c), Bottom(b), -up, -up, -up);

@@ -1,13 +1,11 @@
-using BracketGen.Geometry;
-
-namespace BracketGen.Drawing.Solid.Mesh;
+namespace BracketGen.Geometry;
 
 /// <summary>Cuts a polygon with holes into triangles, without new corners.</summary>
 /// <remarks>
 /// Each hole is joined to what lies to the right of it by a seam, then ears are cut (Eberly, "Triangulation by ear clipping").
 /// It always ends; on input that crosses itself the triangles may overlap.
 /// </remarks>
-internal static class EarClipper
+public static class EarClipper
 {
     /// <summary>An ear with no more area (mm²) is none: round-off of coordinates of a metre.</summary>
     private const double NoArea = 1e-12;
@@ -16,7 +14,7 @@ internal static class EarClipper
     /// Triangles, counter-clockwise, as numbers into <paramref name="points"/>. The first loop runs counter-clockwise, the others
     /// are holes and run clockwise.
     /// </summary>
-    public static List<MeshTriangle> Triangulate(IReadOnlyList<Vector2> points, IReadOnlyList<IReadOnlyList<int>> loops)
+    public static List<(int A, int B, int C)> Triangulate(IReadOnlyList<Vector2> points, IReadOnlyList<IReadOnlyList<int>> loops)
     {
         var ring = loops[0].ToList();
         foreach (var hole in loops.Skip(1).OrderByDescending(h => h.Max(i => points[i].X)))
@@ -89,9 +87,9 @@ internal static class EarClipper
         double Slope(Vector2 p) => Math.Abs(p.Y - from.Y) / Math.Max(NoArea, p.X - from.X);
     }
 
-    private static List<MeshTriangle> Clip(IReadOnlyList<Vector2> points, List<int> ring)
+    private static List<(int A, int B, int C)> Clip(IReadOnlyList<Vector2> points, List<int> ring)
     {
-        var triangles = new List<MeshTriangle>(ring.Count);
+        var triangles = new List<(int A, int B, int C)>(ring.Count);
         var n = ring.Count;
         var next = Enumerable.Range(0, n).Select(i => (i + 1) % n).ToArray();
         var previous = Enumerable.Range(0, n).Select(i => (i + n - 1) % n).ToArray();
@@ -102,7 +100,7 @@ internal static class EarClipper
             int a = previous[at], c = next[at];
             if (IsEar(a, at, c, relaxed))
             {
-                triangles.Add(new(ring[a], ring[at], ring[c]));
+                triangles.Add((ring[a], ring[at], ring[c]));
                 next[a] = c;
                 previous[c] = a;
                 left--;
@@ -122,7 +120,7 @@ internal static class EarClipper
             }
         }
 
-        triangles.Add(new(ring[previous[at]], ring[at], ring[next[at]]));
+        triangles.Add((ring[previous[at]], ring[at], ring[next[at]]));
         return triangles;
 
         bool IsEar(int a, int b, int c, int relaxation)
