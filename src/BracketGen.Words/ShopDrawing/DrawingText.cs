@@ -81,8 +81,14 @@ public static class DrawingText
                 $"Bend B{b.i + 1} with a punch and a die from {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length))} to {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length + b.bend.Relief))} long: the wings beside it stay flat."));
         }
 
+        if (CutFileText.Drilled(bracket, job) is { Length: > 0 } drilled)
+        {
+            notes.Add(drilled);
+        }
+
         notes.AddRange(
         [
+            CutFileText.LeftToTheCutter,
             $"Material {bracket.Stock.Material.Designation}; mass {Phrases.Tied(units.Write(Quantity.Mass, bracket.Mass))}, bare. Finish as agreed.",
             isCompensated
                 ? $"The contour is the finished edge. Only {FileNames.BeamPath} is compensated, for a kerf of {Phrases.Tied(units.WriteFine(Quantity.Length, job.Shop.Kerf))}: switch compensation off at the machine when you cut from it."

@@ -60,7 +60,7 @@ public class OtherReadersTests
     {
         var bracket = solution.Bracket!;
         yield return FlatPatternDxf.Compose(bracket, solution.Job, []);
-        yield return FlatPatternDxf.ComposeCompensated(bracket, solution.Job, FlatPatternDxf.PathRound(bracket, 0.3), ["A warning"]);
+        yield return FlatPatternDxf.ComposeCompensated(bracket, solution.Job, FlatPatternDxf.PathRound(bracket, solution.Job, 0.3), ["A warning"]);
     }
 
     private static Dictionary<string, ReadFile> Parse(string json) => JsonSerializer.Deserialize<Dictionary<string, ReadFile>>(json, Options)!;
