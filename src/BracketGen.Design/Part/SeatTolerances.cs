@@ -31,30 +31,33 @@ public static class SeatTolerances
     public static ImmutableArray<SeatTolerance> Of(Bracket bracket, CuttingProcess process, OuterEnd end)
     {
         var seat = bracket.FoldedSeat.Point;
+        var all = Deviations(bracket, process, end).Select(d => new SeatTolerance(d.Name, 1 / d.Step * (d.Made.FoldedSeat.Point - seat).XY, d.PlusMinus));
+        return [.. all.Concat(OfBolts(bracket, process)).Where(Counts)];
+    }
+
+    /// <summary>
+    /// What the shop may make otherwise than drawn, one at a time: name, step of the deviation, limit deviation either way, and the bracket
+    /// with one step of it. Steps and limits in mm, of angles in rad.
+    /// </summary>
+    internal static IEnumerable<(string Name, double Step, double PlusMinus, Bracket Made)> Deviations(Bracket bracket, CuttingProcess process, OuterEnd end)
+    {
         var flat = bracket.Flat;
-        var all = ImmutableArray.CreateBuilder<SeatTolerance>();
-        SeatTolerance Moved(string name, double step, double plusMinus, Bracket other) =>
-            new(name, 1 / step * (other.FoldedSeat.Point - seat).XY, plusMinus);
         for (var i = 0; i < flat.Bends.Length; i++)
         {
             const double angle = DesignTolerance.AngleStep, length = DesignTolerance.LengthStep;
             var bend = flat.Bends[i];
             var leg = bend.Depth(bracket.Stop.Centre);
             var name = $"bend {i + 1}";
-            all.Add(Moved($"{name}, angle", angle, BendAngle.Radians, Fold(bracket, flat.Bends.SetItem(i, bend with { Turn = bend.Turn + new Angle(angle) }))));
-            all.Add(Moved(
-                $"{name}, leg", length, OfLeg(leg),
-                Fold(bracket, flat.Bends.SetItem(i, bend.Shift(length * bend.Across)))));
+            yield return ($"{name}, angle", angle, BendAngle.Radians, Fold(bracket, flat.Bends.SetItem(i, bend with { Turn = bend.Turn + new Angle(angle) })));
+            yield return ($"{name}, leg", length, OfLeg(leg), Fold(bracket, flat.Bends.SetItem(i, bend.Shift(length * bend.Across))));
         }
 
         var cut = HoleMaking.Of(bracket, bracket.Stop, end, process).Position;
         foreach (var (axis, way) in new[] { ("x", new Vector2(1, 0)), ("y", new Vector2(0, 1)) })
         {
             var holes = bracket.Holes.SetItem(bracket.Holes.Length - 1, bracket.Stop with { Centre = bracket.Stop.Centre + DesignTolerance.LengthStep * way });
-            all.Add(Moved($"cut of the stop's hole, {axis}", DesignTolerance.LengthStep, cut, bracket with { Holes = holes }));
+            yield return ($"cut of the stop's hole, {axis}", DesignTolerance.LengthStep, cut, bracket with { Holes = holes });
         }
-
-        return [.. all.Concat(OfBolts(bracket, process)).Where(Counts)];
     }
 
     /// <summary>Limit deviation of the distance from a bend to what lies past it (mm, either way): ISO 2768-1 m.</summary>
