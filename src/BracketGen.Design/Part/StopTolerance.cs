@@ -13,7 +13,7 @@ namespace BracketGen.Design.Part;
 /// <param name="Position">Diameter of the cylinder that the axis of the stop's hole must lie in, at the seat (mm).</param>
 /// <param name="Profile">Width of the zone that the seat's face must lie in (mm); 0 where nothing moves it.</param>
 /// <param name="Tilt">How far the seat's face may be turned from its place; 0 where nothing turns it.</param>
-/// <param name="SeatDiameter">Diameter round the hole on which the tilt is measured (mm).</param>
+/// <param name="SeatDiameter">Diameter round the hole on which the tilt is measured, whole millimetres (mm).</param>
 public sealed record StopTolerance(double Position, double Profile, Angle Tilt, double SeatDiameter)
 {
     /// <summary>Width of the zone for the tilt, over <see cref="SeatDiameter"/> (mm): two parallel planes (ISO 1101, angularity).</summary>
@@ -37,7 +37,7 @@ public sealed record StopTolerance(double Position, double Profile, Angle Tilt, 
             (turnX, turnXy, turnY) = (turnX + turned.X * turned.X, turnXy + turned.X * turned.Y, turnY + turned.Y * turned.Y);
         }
 
-        return new(2 * Math.Sqrt(Largest(xx, xy, yy)), 2 * Math.Sqrt(along), new(Math.Sqrt(Largest(turnX, turnXy, turnY))), 2 * (bracket.Seat.SeatRadius + 1));
+        return new(2 * Math.Sqrt(Largest(xx, xy, yy)), 2 * Math.Sqrt(along), new(Math.Sqrt(Largest(turnX, turnXy, turnY))), Math.Floor(2 * (bracket.Seat.SeatRadius + 1)));
     }
 
     // The larger eigenvalue of a symmetric matrix: the square of what adds up in the worst direction.

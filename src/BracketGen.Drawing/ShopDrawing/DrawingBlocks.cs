@@ -60,16 +60,24 @@ internal sealed class DrawingBlocks(BracketScene scene, DrawingOptions options, 
         return tables.FirstOrDefault(t => t.Bounds.Width <= width) ?? tables[^1];
     }
 
-    /// <summary>The table of the outline's points, in two halves beside each other where a width takes them.</summary>
-    public SheetBlock[] Points(double width)
+    /// <summary>The table of the outline's points: in two halves where they fit beside each other into a width, in as many parts as it takes for none to be higher than a height.</summary>
+    public SheetBlock[] Points(double width, double height = double.PositiveInfinity)
     {
         var rows = PartTables.Points(scene.Bracket, _value);
         SheetBlock Part(IEnumerable<IReadOnlyList<string>> some) => SheetTable.Draw(PartTableText.PointsTitle, PartTableText.PointHeads, [.. some], [1, 2, 4, 5], maximumWidth: 46);
-        var whole = Part(rows);
-        var half = (rows.Count + 1) / 2;
-        return rows.Count > 8 && Part(rows.Take(half)) is var one && Part(rows.Skip(half)) is var other && one.Bounds.Width + TableGap + other.Bounds.Width <= width
-            ? [one, other]
-            : [whole];
+        SheetBlock[] Parts(int count) => [.. rows.Chunk((rows.Count + count - 1) / count).Select(Part)];
+        var parts = rows.Count > 8 ? Parts(2) : [];
+        if (parts.Length != 2 || parts.Sum(p => p.Bounds.Width) + TableGap > width)
+        {
+            parts = Parts(1);
+        }
+
+        for (var count = parts.Length + 1; count <= rows.Count && parts.Max(p => p.Bounds.Height) > height; count++)
+        {
+            parts = Parts(count);
+        }
+
+        return parts;
     }
 
     /// <summary>Between tables beside each other (mm).</summary>

@@ -43,24 +43,24 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     /// <summary>What one sheet shows and says.</summary>
     /// <param name="IsFirst">Whether it is the first sheet: warnings stand there in full, and the cautions.</param>
     /// <param name="Notes">Notes for a width, from the foot up.</param>
-    /// <param name="Tables">Tables for a width, in rows from the top down.</param>
+    /// <param name="Tables">Tables for a width and a maximum height, in rows from the top down.</param>
     /// <param name="View">The view with the dimensions at a scale.</param>
     /// <param name="Beside">Views without dimensions, or smaller ones, that stand where there is room, at a scale; best first.</param>
     /// <param name="Size">Rough size of the view at a scale.</param>
     /// <param name="MayGrow">Whether it is drawn above full size.</param>
     private sealed record Content(
-        bool IsFirst, Func<double, IEnumerable<SheetBlock>> Notes, Func<double, IEnumerable<SheetBlock[]>> Tables, Func<DrawingScale, SheetBlock> View,
+        bool IsFirst, Func<double, IEnumerable<SheetBlock>> Notes, Func<double, double, IEnumerable<SheetBlock[]>> Tables, Func<DrawingScale, SheetBlock> View,
         Func<DrawingScale, IEnumerable<SheetBlock[]>> Beside, Func<DrawingScale, Vector2> Size, bool MayGrow);
 
     private Content Plate => new(
-        true, w => FirstNotes(w, true), w => [[_text.Holes()], _text.Points(w), [_text.Tolerances()]], Flat.Draw, s => Isometrics(s).Select(i => (SheetBlock[])[i]), Flat.BareSize, MayGrow);
+        true, w => FirstNotes(w, true), (w, h) => [[_text.Holes()], _text.Points(w, h), [_text.Tolerances()]], Flat.Draw, s => Isometrics(s).Select(i => (SheetBlock[])[i]), Flat.BareSize, MayGrow);
 
     private Content Formed => new(
-        true, w => FirstNotes(w, false), _ => [[_text.Tolerances()]], _formed.Orthographic,
+        true, w => FirstNotes(w, false), (_, _) => [[_text.Tolerances()]], _formed.Orthographic,
         s => Isometrics(s).Select(i => _formed.StopFlange(s) is { } stop ? (SheetBlock[])[stop, i] : [i]), _formed.BareSize, MayGrow);
 
     private Content Pattern => new(
-        false, w => [_text.FlatNotes(w)], w => [[_text.Bends(Math.Max(w, LeastTableWidth))!], [_text.Holes()], _text.Points(w)], Flat.Draw, _ => [[]], Flat.BareSize, MayGrow);
+        false, w => [_text.FlatNotes(w)], (w, h) => [[_text.Bends(Math.Max(w, LeastTableWidth))!], [_text.Holes()], _text.Points(w, h)], Flat.Draw, _ => [[]], Flat.BareSize, MayGrow);
 
     // Blown up above full size only where the part is small: a shop likes to lay the part on the drawing.
     private bool MayGrow => Flat.Size < 60;
@@ -114,25 +114,27 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
                 .. IsPlate ? [] : new[] { (_formed.Orthographic(formed), $"{formed}") },
                 (Flat.Draw(flat), $"{flat}"),
             ];
-            if (!views.TrueForAll(v => room.Holds(v.Block)))
+            var width = room.Frame.Width;
+            var head = _warnings.SeeSheetOne(width)?.Bounds.Height + ColumnSheets.Gap ?? 0;
+            if (_formed.StopFlange(formed) is { } stop)
+            {
+                views.Add((stop, $"{formed}"));
+            }
+
+            if (!views.TrueForAll(v => room.Holds(v.Block) && v.Block.Bounds.Height <= room.Height - head))
             {
                 continue;
             }
 
-            var width = room.Frame.Width;
             var warning = _warnings.Headline(width) is { } dangers && !room.Holds(dangers) ? _warnings.Headline(width, TextHeight.Small) : _warnings.Headline(width);
+            var later = _warnings.SeeSheetOne(width);
             var safety = DrawingBlocks.Safety(width);
             var beside = room.Height - (warning is null ? 0 : warning.Bounds.Height + ColumnSheets.Gap) - safety.Bounds.Height - views[0].Block.Bounds.Height - 2 * ColumnSheets.Gap;
-            views.Insert(IsPlate ? 0 : 1, (IsometricInColumn(room, formed, beside), $"{formed}"));
-            if (_formed.StopFlange(formed) is { } stop)
-            {
-                views.Insert(views.Count - 1, (stop, $"{formed}"));
-            }
-
+            views.Insert(IsPlate ? 0 : 1, (IsometricInColumn(room with { Foot = room.Foot + head }, formed, beside), $"{formed}"));
             return ColumnSheets.Lay(
-                room, warning, safety, views, [
-                    .. _text.Bends(Math.Max(width, LeastTableWidth)) is { } bends ? new[] { bends } : [], _text.Holes(), _text.Tolerances(), .. _text.Points(0),
-                    _text.PartNotes(width), _text.FlatNotes(width), .. _warnings.Failures(width, room.Height),
+                room, warning, later, safety, views, [
+                    .. _text.Bends(Math.Max(width, LeastTableWidth)) is { } bends ? new[] { bends } : [], _text.Holes(), _text.Tolerances(), .. _text.Points(0, room.Height - head),
+                    _text.PartNotes(width, IsPlate), .. IsPlate ? [] : new[] { _text.FlatNotes(width) }, .. _warnings.Failures(width, room.Height - head),
                 ]);
         }
 
@@ -243,7 +245,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
             y = blocks[^1].Bounds.Max.Y + Gap;
         }
 
-        foreach (var table in content.Tables(width).Reverse())
+        foreach (var table in content.Tables(width, double.PositiveInfinity).Reverse())
         {
             var x = left;
             var height = table.Max(t => t.Bounds.Height);
@@ -280,7 +282,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
 
         var top = frame.Max.Y;
         double left = frame.Max.X;
-        foreach (var table in content.Tables(0).SelectMany(t => t))
+        foreach (var table in content.Tables(0, double.PositiveInfinity).SelectMany(t => t))
         {
             blocks.Add(table.UpperRightAt(new(frame.Max.X, top)));
             top = blocks[^1].Bounds.Min.Y - Gap;
@@ -302,12 +304,12 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     /// <summary>Sheets for what is written, where the views need one for themselves.</summary>
     private IEnumerable<Draft> Words(PageFormat format, Content content)
     {
-        var frame = format.Frame.Grow(-Gap);
+        var (warning, frame) = BelowWarning(format, content with { IsFirst = false });
         var title = TitleAt(format, "", 1, 1).Bounds;
         var width = Math.Min(title.Width - Gap, frame.Width / 2 - Gap);
         var waiting = new Queue<SheetBlock>(
             (content.IsFirst ? new[] { _text.PartNotes(width, IsPlate) } : content.Notes(width))
-            .Concat(content.Tables(width).SelectMany(t => t))
+            .Concat(content.Tables(width, frame.Max.Y - title.Max.Y - Gap).SelectMany(t => t))
             .Concat(content.IsFirst ? _warnings.Failures(width, frame.Max.Y - title.Max.Y - Gap) : []));
         while (waiting.Count > 0)
         {
@@ -326,7 +328,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
                 }
             }
 
-            yield return new([.. placed], "-");
+            yield return new([.. warning, .. placed], "-");
         }
     }
 }
