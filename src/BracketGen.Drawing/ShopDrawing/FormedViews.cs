@@ -124,9 +124,13 @@ internal sealed class FormedViews
             }
         }
 
+        // Of the points of a straight side the upper one, from where the extension line crosses no metal.
+        Vector2 Farthest(int way) => new(
+            way > 0 ? bounds.Max.X : bounds.Min.X,
+            points.Where(p => Math.Abs(p.X - (way > 0 ? bounds.Max.X : bounds.Min.X)) < Tolerance.SameSize).Select(p => p.Y).DefaultIfEmpty(0).Max());
         Want(new(points.MaxBy(p => Math.Round(p.Y, 6)).X, bounds.Max.Y), bounds.Max.Y, ViewSide.Right);
-        Want(new(bounds.Min.X, 0), -bounds.Min.X, ViewSide.Above);
-        Want(new(bounds.Max.X, 0), bounds.Max.X, ViewSide.Above);
+        Want(Farthest(-1), -bounds.Min.X, ViewSide.Above);
+        Want(Farthest(+1), bounds.Max.X, ViewSide.Above);
         space.Add(DimensionPlacer.Draw(space.Items.Select(i => i.Bounds).Aggregate((a, b) => a.Union(b)), wanted).Items);
         space.AddLabel(bracket.Stop.Name, Vector2.Zero, k * bracket.Stop.Diameter / 2, TextHeight.Small, FontWeight.Bold);
         var block = SheetBlock.Around(space.Items);
