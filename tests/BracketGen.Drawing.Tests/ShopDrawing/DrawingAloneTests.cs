@@ -76,7 +76,7 @@ public partial class DrawingAloneTests
         // Bend lines by their ends.
         var folds = dxf.Entities.OfType<DxfLine>().Where(l => l.Layer == DxfLayers.FoldLine).ToList();
         var lines = BendLines(words).ToList();
-        Assert.Equal(folds.Count, lines.Count);
+        Assert.True(folds.Count == lines.Count, $"{name}: {lines.Count} of {folds.Count} bend lines are given.");
         Assert.All(lines.Zip(folds), pair =>
         {
             Assert.InRange((unit * pair.First.From - corner).DistanceTo(pair.Second.Start), 0, tolerance);
@@ -137,7 +137,7 @@ public partial class DrawingAloneTests
 
     private static IEnumerable<(Vector2 From, Vector2 To)> BendLines(IReadOnlyList<Word> words)
     {
-        if (words.FirstOrDefault(w => w.Text == "Bend" && words.Any(d => d.Text == "Direction" && OnLine(w, d))) is not { } head)
+        if (words.OrderBy(w => w.X).FirstOrDefault(w => w.Text == "Bend" && words.Any(d => d.Text == "Direction" && OnLine(w, d))) is not { } head)
         {
             yield break;
         }
