@@ -1,3 +1,4 @@
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
@@ -5,6 +6,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Design.Tests;
@@ -30,7 +32,11 @@ public class DiagnosisTests
         var job = Examples.Read("plover-alder-58");
         var cable = job.Vehicle.Cable;
         Job Of(double length) => job with { Vehicle = job.Vehicle with { Cable = cable with { FreeInnerLength = cable.FreeInnerLength with { Value = length } } } };
-        var change = Single(Diagnosed(Of(85)), ChangedInput.FreeInnerLength);
+        var diagnosis = Diagnosed(Of(85));
+        var change = Single(diagnosis, ChangedInput.FreeInnerLength);
+
+        // A certainty decides nothing.
+        Assert.DoesNotContain(diagnosis.Ways, w => w.Decides is { Unit: Quantity.Fraction, Value: 1 } or { Kind: CheckKind.Making });
         Assert.Equal(0, change.To % 0.5, 9);
         Assert.True(Designer.Solve(Of(change.To)).NothingFails);
         Assert.False(Designer.Solve(Of(change.From)).NothingFails);

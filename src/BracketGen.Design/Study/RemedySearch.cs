@@ -4,6 +4,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
+using BracketGen.Units;
 
 namespace BracketGen.Design.Study;
 
@@ -197,8 +198,9 @@ internal sealed class RemedySearch
         return best is not null && Designer.Answer(changed, best) is { NothingFails: true } solution ? solution : null;
     }
 
-    // Checks of the yes-or-no kind stand at their limit whenever they pass.
+    // Checks of the yes-or-no kind stand at their limit whenever they pass, and those of making where the shape is drawn to it; a probability is held against
+    // what is left up to certainty.
     private static Check? Decides(Solution solution) => solution.Checks
-        .Where(c => c.Kind != CheckKind.Advice && double.IsFinite(c.Spare) && c.Spare > Tolerance.LimitSlack)
-        .MinBy(c => c.Spare);
+        .Where(c => c.Kind is not (CheckKind.Advice or CheckKind.Making) && double.IsFinite(c.Spare) && c.Spare > Tolerance.LimitSlack)
+        .MinBy(c => c is { Unit: Quantity.Fraction, Bound: Bound.AtLeast, Limit: > 0 and < 1 } ? c.Margin / (1 - c.Limit) : c.Spare);
 }
