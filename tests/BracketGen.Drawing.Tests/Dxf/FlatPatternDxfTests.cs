@@ -155,6 +155,29 @@ public class FlatPatternDxfTests
             .Select(e => $"{e.Layer.Name} {string.Join(' ', e.Segments)}");
     }
 
+    // Old controls have short buffers for a number: nine decimals at most, twelve in a bulge, and no minus before zero.
+    [Fact]
+    public void Numbers_have_no_long_tails()
+    {
+        var reals = 0;
+        foreach (var solution in Brackets(30))
+        {
+            var lines = System.Text.Encoding.ASCII.GetString(new DxfWriter().Write(FlatPatternDxf.Compose(solution.Bracket!, solution.Job, []))).Split('\n');
+            for (var i = 0; i + 1 < lines.Length; i += 2)
+            {
+                if (int.Parse(lines[i]) is >= 10 and < 60)
+                {
+                    var value = lines[i + 1];
+                    Assert.InRange(value.Length - value.IndexOf('.') - 1, 1, int.Parse(lines[i]) == 42 ? 12 : 9);
+                    Assert.NotEqual("-0.0", value);
+                    reals++;
+                }
+            }
+        }
+
+        Assert.True(reals > 1000);
+    }
+
     [Fact]
     public void A_beam_wider_than_a_hole_is_refused()
     {
