@@ -71,11 +71,14 @@ public class CutFileTests(ExampleOutputs outputs)
     private static void Holds(string name, Solution solution, FoldBack found)
     {
         Assert.True(found.Problems.Length == 0, $"{name}: {string.Join("; ", found.Problems)}");
+        // What is drilled is not cut.
+        var drilled = HoleMaking.Drilled(solution.Bracket!, solution.Job).Select(h => h.Centre.Vector).ToList();
         var blank = solution.Bracket!.Flat.Blank;
+        blank = new(blank.Outline, blank.Holes.Where(h => !drilled.Any(d => d.DistanceTo(h.Bounds.Centre) < 1e-6)));
         void Near(string what, double expected, double actual, double within) =>
             Assert.True(Math.Abs(expected - actual) <= within, $"{name}: {what} is {actual:R}, not {expected:R}");
         Near("largest gap", 0, found.Gap, 1e-6);
-        Near("area", blank.Area, found.Area, 1e-6);
+        Near("area", blank.Area, found.Area, 1e-5);
         Near("cut length", blank.CutLength, found.Perimeter, 1e-6);
         Near("count of fold lines over bends", 0, found.FoldLines, 0);
         Near("hole off its table", 0, found.OffTable, 1e-6);

@@ -88,9 +88,29 @@ public class StandardTableTests
     [Fact]
     public void Iso_9013_says_nothing_where_no_value_is_known()
     {
-        Assert.Null(CutTolerance.Linear(2, 30, 5));
+        Assert.Null(CutTolerance.Linear(2, 30, 7));
         Assert.Null(CutTolerance.Linear(1, 30, 10));
         Assert.Null(CutTolerance.Linear(1, 1000.1, 2));
+    }
+
+    // Thicker sheet is never held closer than thinner, nor a longer dimension closer than a shorter one, nor plasma closer than a laser, whatever tables end where.
+    [Fact]
+    public void Thicker_sheet_is_never_held_closer()
+    {
+        double[] sizes = [0.3, 2, 3.1, 6.6, 10, 11, 34, 50, 125, 200, 400, 999, 1500, 3000], sheets = [1, 2, 3.15, 3.2, 4, 6.3, 6.4, 8, 12, 20];
+        foreach (var quality in (int[])[1, 2])
+        {
+            foreach (var size in sizes)
+            {
+                Assert.Equal(sheets.Select(t => CutTolerance.Deviation(quality, size, t)).Order(), sheets.Select(t => CutTolerance.Deviation(quality, size, t)));
+            }
+
+            foreach (var sheet in sheets)
+            {
+                Assert.Equal(sizes.Select(s => CutTolerance.Deviation(quality, s, sheet)).Order(), sizes.Select(s => CutTolerance.Deviation(quality, s, sheet)));
+                Assert.All(sizes, s => Assert.True(CutTolerance.Deviation(2, s, sheet) >= CutTolerance.Deviation(1, s, sheet)));
+            }
+        }
     }
 
     /// <summary>The last size of each range and the last thickness of each table belong to it: over ... up to in ISO 9013's headings.</summary>

@@ -34,8 +34,10 @@ public static class BracketChecks
             yield return new(CheckId.SlotEdge, SlotSide(bracket), thickness);
         }
 
-        var smallest = bracket.Holes.Min(h => h.Diameter);
-        yield return new(CheckId.SmallestHole, smallest, CuttingLimits.SmallestHole(process, thickness));
+        if (bracket.Holes.Where(h => !HoleMaking.Of(bracket, h, cable.OuterEnd, process).IsDrilled).MinBy(h => h.Diameter) is { } smallest)
+        {
+            yield return new(CheckId.SmallestHole, smallest.Diameter, CuttingLimits.SmallestHole(process, thickness)) { Subject = smallest.Name };
+        }
 
         foreach (var (bend, index) in flat.Bends.Select((b, i) => (b, i)))
         {
@@ -55,7 +57,11 @@ public static class BracketChecks
             yield return new(CheckId.ClipNeck, thickness, clip.NeckLength);
         }
 
-        yield return new(CheckId.FittingThroughStop, bracket.Seat.FittingPasses ? 1 : 0, 1);
+        // Into a slot the outer end slips from the side: then its own body is what has to go in.
+        var seat = bracket.Seat;
+        yield return bracket.Stop.IsSlot
+            ? new(CheckId.FittingThroughStop, bracket.Stop.Diameter, cable.OuterEnd.BodyDiameter) { IsVariant = true }
+            : new(CheckId.FittingThroughStop, Math.Min(bracket.Stop.Diameter, seat.Passage ?? StopSeat.For(cable, StopOpening.Hole, thickness).Passage!.Value), seat.FittingSize);
     }
 
     private static IEnumerable<Check> OfBend(Bracket bracket, Bend bend, int index)

@@ -58,7 +58,7 @@ public static class CheckCatalogue
         Of(CheckId.HoleOverDie, "hole-over-die", Making, Quantity.Length, AtLeast, LimitSource.VDie, ShapeAndPlace, InputId.Shop, InputId.Sheet),
         Of(CheckId.BendGauge, "bend-gauge", Advice, Quantity.Length, AtMost, LimitSource.CommonPractice, ShapeAndPlace, InputId.Shop),
         Of(CheckId.ClipNeck, "clip-neck", Function, Quantity.Length, AtMost, LimitSource.Profile, ShapeAndPlace, InputId.OuterEnd, InputId.Sheet),
-        Of(CheckId.FittingThroughStop, "fitting-through-stop", Function, Quantity.Number, AtLeast, LimitSource.Geometry, ShapeAndPlace, InputId.EndFitting, InputId.OuterEnd),
+        Of(CheckId.FittingThroughStop, "fitting-through-stop", Function, Quantity.Length, AtLeast, LimitSource.Geometry, ShapeAndPlace, InputId.EndFitting, InputId.OuterEnd),
         Of(CheckId.KeepOut, "keep-out", Function, Quantity.Length, AtLeast, LimitSource.Preference, ShapeAndPlace, InputId.KeepOuts, InputId.Mount),
         Of(CheckId.BodyClearance, "body-clearance", Function, Quantity.Length, AtLeast, LimitSource.Preference, ShapeAndPlace, InputId.BodyShape, InputId.Mount),
         Of(CheckId.OuterClearance, "outer-clearance", Function, Quantity.Length, AtLeast, LimitSource.Preference, ShapeAndPlace, InputId.Bulkhead, InputId.OuterLength, InputId.OuterDiameter, InputId.KeepOuts, InputId.BodyShape, InputId.SpringRooms),

@@ -71,7 +71,7 @@ internal sealed record LoadedMechanism
             MinFreePlay = job.Preferences.MinFreePlay,
             AvailablePull = job.Vehicle.Pedal.AvailablePull,
             LostMotion = new(lost, LostMotionKnown * lost),
-            SeatTolerances = bracket is null ? [] : [.. SeatTolerances.Of(bracket, job.Shop.Process), .. SeatTolerances.OfMount(bracket, job.Body.Mount)],
+            SeatTolerances = bracket is null ? [] : [.. SeatTolerances.Of(bracket, job.Shop.Process, job.Vehicle.Cable.OuterEnd), .. SeatTolerances.OfMount(bracket, job.Body.Mount)],
         };
     }
 

@@ -54,7 +54,7 @@ internal sealed class PullSpread
     public double AtLeast(Bracket bracket)
     {
         double farthest = 0, square = 0;
-        foreach (var tolerance in SeatTolerances.Of(bracket, _job.Shop.Process).Concat(SeatTolerances.OfMount(bracket, _job.Body.Mount)))
+        foreach (var tolerance in SeatTolerances.Of(bracket, _job.Shop.Process, _job.Vehicle.Cable.OuterEnd).Concat(SeatTolerances.OfMount(bracket, _job.Body.Mount)))
         {
             var size = tolerance.PlusMinus * tolerance.Shift.Length;
             farthest += JudgeTolerance.FarthestDeviation * size;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Standards;
 
@@ -23,8 +24,8 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
     /// <summary>How far the hole farthest off the face was measured from it (mm): the residual of the fit.</summary>
     public double Residual => Holes.Max(h => Math.Abs(Plane.HeightOf(h.At.Vector)));
 
-    /// <summary>Letter of a hole by its index.</summary>
-    public static string LetterOf(int index) => ((char)('A' + index)).ToString();
+    /// <summary>Name of a hole by its index: H1, H2. Letters are for datums.</summary>
+    public static string HoleName(int index) => string.Create(CultureInfo.InvariantCulture, $"H{index + 1}");
 
     /// <inheritdoc/>
     public MountFace Mirrored() => new(Plane.Mirrored(), [.. Holes.Select(h => h with { At = h.At.Mirrored() })]);

@@ -78,7 +78,7 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
             return
             [
                 .. Mount.Holes.Select((hole, i) => new KeepOutCylinder(
-                    MountFace.LetterOf(i), hole.At - Math.Max(axis, hole.BossDiameter) * face.Normal, hole.At, hole.BossDiameter / 2)),
+                    MountFace.HoleName(i), hole.At - Math.Max(axis, hole.BossDiameter) * face.Normal, hole.At, hole.BossDiameter / 2)),
             ];
         }
     }

@@ -20,7 +20,7 @@ public enum HolePurpose
 
 /// <summary>A hole or open slot of the bracket.</summary>
 /// <remarks>Flat-pattern coordinates, mm.</remarks>
-/// <param name="Name">Letter on the drawing.</param>
+/// <param name="Name">Name on the drawing: H1, H2.</param>
 /// <param name="Purpose">What it is for.</param>
 /// <param name="Flange">Number of the flange it is in.</param>
 /// <param name="Centre">Centre; of the round bottom in a slot.</param>

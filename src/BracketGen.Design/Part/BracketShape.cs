@@ -244,7 +244,7 @@ public static class BracketShape
     internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre, double thickness)
     {
         return new(
-            MountFace.LetterOf(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium, null, hole.Thread,
+            MountFace.HoleName(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium, null, hole.Thread,
             BoltMetalRadius(hole, thickness));
     }
 
@@ -257,7 +257,7 @@ public static class BracketShape
     {
         // A slot opens away from what holds the flange: across the bend, or clear of the bolts on a plate.
         Vector2? towards = sheet.Seat.IsSlot ? acrossBend ?? ClearOf(sheet.Bolts, centre) : null;
-        return new(MountFace.LetterOf(sheet.Bolts.Length), HolePurpose.Stop, flange, centre, sheet.Seat.Opening, towards, null, sheet.StopMetalRadius);
+        return new(MountFace.HoleName(sheet.Bolts.Length), HolePurpose.Stop, flange, centre, sheet.Seat.Opening, towards, null, sheet.StopMetalRadius);
     }
 
     private static Vector2 ClearOf(ImmutableArray<BracketHole> bolts, FlatPoint from)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
@@ -23,43 +24,50 @@ public static class SeatTolerances
     /// <remarks>
     /// Bend angle: <see cref="BendAngle"/>. Leg: the place of the bend line to the back gauge, ISO 2768-1 m by the leg's length, and more where it is
     /// set by a scribed line. Allowance: the ± of its bend rule, the bend line staying where it is. Cut:
-    /// the stop's hole, ISO 9013, class 1 for laser and water jet and 2 for plasma (ISO 2768-1 m where its table has no
-    /// value). Bolts: see <see cref="OfBolts"/>. What does not move the seat in the groove's plane is left out.
+    /// the stop's hole, as <see cref="HoleMaking"/> says. Bolts: see <see cref="OfBolts"/>. What does not move the seat in the groove's plane is left out.
+    /// The drawing prints the same deviations.
     /// </remarks>
     /// <param name="bracket">The bracket, in the frame of the throttle body that opens counter-clockwise.</param>
     /// <param name="process">How it is cut.</param>
-    public static ImmutableArray<SeatTolerance> Of(Bracket bracket, CuttingProcess process)
+    /// <param name="end">The outer's end that goes into the stop.</param>
+    public static ImmutableArray<SeatTolerance> Of(Bracket bracket, CuttingProcess process, OuterEnd end)
     {
         var seat = bracket.FoldedSeat.Point;
+        var all = Deviations(bracket, process, end).Select(d => new SeatTolerance(d.Name, 1 / d.Step * (d.Made.FoldedSeat.Point - seat).XY, d.PlusMinus));
+        return [.. all.Concat(OfBolts(bracket, process)).Where(Counts)];
+    }
+
+    /// <summary>
+    /// What the shop may make otherwise than drawn, one at a time: name, step of the deviation, limit deviation either way, and the bracket
+    /// with one step of it. Steps and limits in mm, of angles in rad.
+    /// </summary>
+    internal static IEnumerable<(string Name, double Step, double PlusMinus, Bracket Made)> Deviations(Bracket bracket, CuttingProcess process, OuterEnd end)
+    {
         var flat = bracket.Flat;
-        var all = ImmutableArray.CreateBuilder<SeatTolerance>();
-        SeatTolerance Moved(string name, double step, double plusMinus, Bracket other) =>
-            new(name, 1 / step * (other.FoldedSeat.Point - seat).XY, plusMinus);
         for (var i = 0; i < flat.Bends.Length; i++)
         {
             const double angle = DesignTolerance.AngleStep, length = DesignTolerance.LengthStep;
             var bend = flat.Bends[i];
             var leg = bend.Depth(bracket.Stop.Centre);
             var name = $"bend {i + 1}";
-            all.Add(Moved($"{name}, angle", angle, BendAngle.Radians, Fold(bracket, flat.Bends.SetItem(i, bend with { Turn = bend.Turn + new Angle(angle) }))));
-            all.Add(Moved(
-                $"{name}, leg", length, GeneralTolerance.Linear(Math.Clamp(Math.Abs(leg), 0.5, 2000)) + PlaceError(bracket, i),
-                Fold(bracket, flat.Bends.SetItem(i, bend.Shift(length * bend.Across)))));
-            all.Add(Moved(
+            yield return ($"{name}, angle", angle, BendAngle.Radians, Fold(bracket, flat.Bends.SetItem(i, bend with { Turn = bend.Turn + new Angle(angle) })));
+            yield return ($"{name}, leg", length, OfLeg(leg) + PlaceError(bracket, i), Fold(bracket, flat.Bends.SetItem(i, bend.Shift(length * bend.Across))));
+            yield return (
                 $"{name}, allowance", length, bend.Rule.KPlusMinus * bend.Turn.Magnitude.Radians * flat.Thickness,
-                Fold(bracket, flat.Bends.SetItem(i, bend.Shift(-length / 2 * bend.Across) with { Allowance = bend.Allowance + length }))));
+                Fold(bracket, flat.Bends.SetItem(i, bend.Shift(-length / 2 * bend.Across) with { Allowance = bend.Allowance + length })));
         }
 
-        var cut = CutTolerance.Linear(
-            process == CuttingProcess.Plasma ? 2 : 1, bracket.Stop.Diameter, flat.Thickness) ?? GeneralTolerance.Linear(Math.Clamp(bracket.Stop.Diameter, 0.5, 2000));
+        var cut = HoleMaking.Of(bracket, bracket.Stop, end, process).Position;
         foreach (var (axis, way) in new[] { ("x", new Vector2(1, 0)), ("y", new Vector2(0, 1)) })
         {
             var holes = bracket.Holes.SetItem(bracket.Holes.Length - 1, bracket.Stop with { Centre = bracket.Stop.Centre + DesignTolerance.LengthStep * way });
-            all.Add(Moved($"cut of the stop's hole, {axis}", DesignTolerance.LengthStep, cut, bracket with { Holes = holes }));
+            yield return ($"cut of the stop's hole, {axis}", DesignTolerance.LengthStep, cut, bracket with { Holes = holes });
         }
-
-        return [.. all.Concat(OfBolts(bracket)).Where(Counts)];
     }
+
+    /// <summary>Limit deviation of the distance from a bend to what lies past it (mm, either way): ISO 2768-1 m.</summary>
+    /// <param name="leg">The distance (mm).</param>
+    public static double OfLeg(double leg) => GeneralTolerance.Linear(Math.Clamp(Math.Abs(leg), 0.5, 2000));
 
     /// <summary>How far a bracket on a single bolt may be turned about it: it is set by eye, in line with the wire, and tightened (rad; ±2°, common practice, no source).</summary>
     public static readonly Angle SetByEye = Angle.FromDegrees(2);
@@ -68,11 +76,13 @@ public static class SeatTolerances
     /// <remarks>
     /// A bracket in the play of several bolts is led by the two that are farthest apart. Along their line it shifts by the smaller of the two
     /// plays; across it each end moves by its own play, so that the bracket shifts, or turns by at most the sum of both plays over the distance. The play
-    /// each way is half of hole less bolt (ISO 273, medium, over the thread's nominal diameter). A single bolt does not keep the bracket from turning.
+    /// each way is half of the largest hole that its tolerance allows (ISO 273, medium) less the thread's nominal diameter. A single bolt does not keep the bracket from turning.
     /// </remarks>
     /// <param name="bracket">The bracket.</param>
-    public static IEnumerable<SeatTolerance> OfBolts(Bracket bracket)
+    /// <param name="process">How it is cut.</param>
+    public static IEnumerable<SeatTolerance> OfBolts(Bracket bracket, CuttingProcess process)
     {
+        double Play(BracketHole bolt) => SeatTolerances.Play(bracket, bolt, process);
         var frame = bracket.Folded.Flanges[0];
         var seat = bracket.FoldedSeat.Point.Vector;
         var bolts = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).ToArray();
@@ -98,8 +108,10 @@ public static class SeatTolerances
 
     /// <summary>Angle by which the play of the bolts lets the bracket turn, each way; null on a single bolt, which does not hold it.</summary>
     /// <param name="bracket">The bracket.</param>
-    public static Angle? TurnInPlay(Bracket bracket)
+    /// <param name="process">How it is cut.</param>
+    public static Angle? TurnInPlay(Bracket bracket, CuttingProcess process)
     {
+        double Play(BracketHole bolt) => SeatTolerances.Play(bracket, bolt, process);
         var bolts = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).ToArray();
         return bolts.Length < 2 ? null : bolts
             .SelectMany((a, i) => bolts.Skip(i + 1).Select(b => new Angle(Math.Atan2(Play(a) + Play(b), a.Centre.DistanceTo(b.Centre)))))
@@ -186,7 +198,9 @@ public static class SeatTolerances
 
     private static bool Counts(SeatTolerance tolerance) => tolerance.Shift.Length * tolerance.PlusMinus > NoShift;
 
-    private static double Play(BracketHole bolt) => bolt.Thread is { } thread ? Math.Max(0, bolt.Diameter - thread.Diameter) / 2 : 0;
+    private static double Play(Bracket bracket, BracketHole bolt, CuttingProcess process) => bolt.Thread is { } thread
+        ? Math.Max(0, bolt.Diameter + HoleMaking.Of(bolt, thread.Diameter, process, bracket.Stock.Thickness).Size - thread.Diameter) / 2
+        : 0;
 
     private static Bracket Fold(Bracket bracket, ImmutableArray<Bend> bends) =>
         bracket with { Folded = new(bracket.Flat with { Bends = bends }, bracket.Folded.Flanges[0]) };

@@ -8,33 +8,48 @@ namespace BracketGen.Design.Part;
 /// <summary>What the outer's end needs in the stop flange: the opening, and the metal around it.</summary>
 /// <param name="Opening">Diameter of the hole, or width of the slot (mm).</param>
 /// <param name="IsSlot">Whether it is a slot open to the edge.</param>
-/// <param name="FittingPasses">Whether the end fitting can be brought through.</param>
+/// <param name="Passage">Narrowest opening that the end fitting has to go through (mm): hole or nut; null where the outer end slips in from the side.</param>
+/// <param name="FittingSize">Opening that the end fitting needs (mm), with <see cref="FittingPlay"/>.</param>
 /// <param name="SeatRadius">Radius that must lie on metal: nut, shoulder or collar (mm).</param>
 /// <param name="RoomDiameter">Diameter that must stay free of other flanges on both sides: the spanner's or the shoulder's (mm).</param>
 /// <param name="Protrusion">How far the end stands out of the seat's plane towards the quadrant, sheet included (mm).</param>
 public sealed record StopSeat(
-    double Opening, bool IsSlot, bool FittingPasses, double SeatRadius, double RoomDiameter, double Protrusion)
+    double Opening, bool IsSlot, double? Passage, double FittingSize, double SeatRadius, double RoomDiameter, double Protrusion)
 {
     /// <summary>Play of a ferrule's nose or neck in its opening (mm; common practice, no source).</summary>
     public const double FerrulePlay = 0.3;
 
+    /// <summary>Play that an end fitting needs to go through an opening by hand (mm; common practice, no source).</summary>
+    public const double FittingPlay = 0.2;
+
+    /// <summary>Whether the cable goes on: the outer end slips in from the side, or the end fitting goes through all that is on its way.</summary>
+    public bool CableGoesOn => Passage is not { } passage || passage >= FittingSize;
+
     /// <summary>What <paramref name="cable"/> needs in sheet of <paramref name="thickness"/> (mm).</summary>
     public static StopSeat For(Cable cable, StopOpening wanted, double thickness)
     {
-        var opening = cable.OuterEnd is ThreadedAdjuster adjuster
-            ? MetricThread.ClearanceFor(adjuster.Thread)
+        var opening = cable.OuterEnd is ThreadedAdjuster threaded
+            ? MetricThread.ClearanceFor(threaded.Thread)
             : cable.OuterEnd.BodyDiameter + FerrulePlay;
-        var passes = cable.Fitting.PassageDiameter(cable.WireDiameter) < opening;
+
+        // Both ends of a throttle cable's wire are swaged on: nothing is drawn out of its outer. In a round hole the fitting goes first, and the nut on the
+        // quadrant's side comes off over it; the adjuster itself is fixed on the outer, and the wire is in it already.
+        var passage = cable.OuterEnd is ThreadedAdjuster a ? Math.Min(opening, a.NutBore) : opening;
+        var needed = cable.Fitting.PassageDiameter(cable.WireDiameter) + FittingPlay;
         var slot = cable.OuterEnd is SlottedClip
-            || wanted == StopOpening.OpenSlot || (wanted == StopOpening.AsNeeded && !passes);
+            || wanted == StopOpening.OpenSlot || (wanted == StopOpening.AsNeeded && passage < needed);
+        var seat = new StopSeat(opening, slot, slot ? null : passage, needed, cable.OuterEnd.SeatDiameter / 2, cable.OuterEnd.SeatDiameter, thickness);
         return cable.OuterEnd switch
         {
             // The nut on the quadrant's side, and all the thread that may stand out with the adjuster at the end of its range.
-            ThreadedAdjuster a => new(
-                opening, slot, slot || passes, a.AcrossCorners / 2, SpannerDiameter(a.AcrossFlats),
-                thickness + a.NutHeight + a.Range),
-            SlottedClip c => new(opening, true, true, c.CollarDiameter / 2, c.CollarDiameter, thickness + c.NeckLength),
-            _ => new(opening, slot, slot || passes, cable.OuterEnd.SeatDiameter / 2, cable.OuterEnd.SeatDiameter, thickness),
+            ThreadedAdjuster t => seat with
+            {
+                SeatRadius = t.AcrossCorners / 2,
+                RoomDiameter = SpannerDiameter(t.AcrossFlats),
+                Protrusion = thickness + t.NutHeight + t.Range,
+            },
+            SlottedClip c => seat with { Protrusion = thickness + c.NeckLength },
+            _ => seat,
         };
     }
 

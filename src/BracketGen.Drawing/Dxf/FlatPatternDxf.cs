@@ -13,7 +13,7 @@ namespace BracketGen.Drawing.Dxf;
 /// <summary>The cut file of a bracket: contours to cut, fold lines, and marks.</summary>
 public static class FlatPatternDxf
 {
-    private const double NoteHeight = 3, TickLength = 2.5;
+    private const double NoteHeight = 3, TickLength = 2.5, PilotArm = 1.5;
 
     /// <summary>The drawing of a bracket's flat pattern, seen from the top of the sheet, its lower left corner at the origin.</summary>
     /// <param name="bracket">The bracket.</param>
@@ -24,8 +24,8 @@ public static class FlatPatternDxf
         var flat = FromCorner(bracket);
         var place = MarkPlace.For(Label(job), flat);
         return Draw(
-            job, DxfLayers.All, flat.Blank, Marks(flat, Label(job), place),
-            [.. CutFileText.Heading(Label(job), bracket, job.Units, place is not null), CutFileText.FinishedEdge, .. warnings]);
+            job, DxfLayers.All, CutBlank(bracket, job), [.. Marks(flat, Label(job), place), .. PilotMarks(bracket, job)],
+            [.. CutFileText.Heading(Label(job), bracket, job, place is not null), CutFileText.FinishedEdge, .. warnings]);
     }
 
     /// <summary>
@@ -44,22 +44,46 @@ public static class FlatPatternDxf
         var place = MarkPlace.For(Label(job), flat);
         return Draw(
             job, [.. DxfLayers.All, DxfLayers.Note], contours,
-            [.. Marks(flat, Label(job), place), .. Note(path.Kerf, job.Units, contours.Outline.Bounds)],
-            [.. CutFileText.Heading(Label(job), bracket, job.Units, place is not null), .. KerfText.InFile(path, job.Units), .. warnings]);
+            [.. Marks(flat, Label(job), place), .. PilotMarks(bracket, job), .. Note(path.Kerf, job.Units, contours.Outline.Bounds)],
+            [.. CutFileText.Heading(Label(job), bracket, job, place is not null), .. KerfText.InFile(path, job.Units), .. warnings]);
     }
 
     /// <summary>The beam path round a bracket, the lower left corner of the finished flat pattern at the origin.</summary>
     /// <param name="bracket">The bracket.</param>
+    /// <param name="job">Its job: holes that its shop drills are not on the path.</param>
     /// <param name="kerf">Width of the cut (mm), positive.</param>
-    public static CutPath PathRound(Bracket bracket, double kerf) => CutPath.Of(FromCorner(bracket).Blank, kerf);
+    public static CutPath PathRound(Bracket bracket, Job job, double kerf) => CutPath.Of(CutBlank(bracket, job), kerf);
 
     /// <summary>The same with the kerf of the job's shop; null where that is 0, or there is no bracket.</summary>
     /// <param name="solution">The solution.</param>
     public static CutPath? PathFor(Solution solution) =>
-        solution.Bracket is { } bracket && solution.Job.Shop.Kerf > 0 ? PathRound(bracket, solution.Job.Shop.Kerf) : null;
+        solution.Bracket is { } bracket && solution.Job.Shop.Kerf > 0 ? PathRound(bracket, solution.Job, solution.Job.Shop.Kerf) : null;
 
     private static FlatPattern FromCorner(Bracket bracket) =>
         bracket.Flat.Shift(-bracket.Flat.Blank.Outline.Bounds.Min);
+
+    // What the beam cuts: the blank without the holes that are drilled.
+    private static Region CutBlank(Bracket bracket, Job job)
+    {
+        var corner = bracket.Flat.Blank.Outline.Bounds.Min;
+        Vector2[] drilled = [.. HoleMaking.Drilled(bracket, job).Select(h => h.Centre - new FlatPoint(corner))];
+        var blank = FromCorner(bracket).Blank;
+        return drilled.Length == 0 ? blank : new(blank.Outline, blank.Holes.Where(h => !drilled.Any(d => d.DistanceTo(h.Bounds.Centre) < Tolerance.SameSize)));
+    }
+
+    // A cross at the middle of each hole that is drilled: two strokes that meet there, to set the centre punch on.
+    private static IEnumerable<DxfEntity> PilotMarks(Bracket bracket, Job job)
+    {
+        var corner = bracket.Flat.Blank.Outline.Bounds.Min;
+        foreach (var hole in HoleMaking.Drilled(bracket, job))
+        {
+            var at = hole.Centre.Vector - corner;
+            foreach (var arm in (Vector2[])[new(PilotArm, 0), new(0, PilotArm)])
+            {
+                yield return new DxfLine(DxfLayers.SurfaceMark, at - arm, at + arm);
+            }
+        }
+    }
 
     private static DxfDrawing Draw(Job job, IEnumerable<DxfLayer> layers, Region contours, IEnumerable<DxfEntity> marks, IEnumerable<string> comment) => new(
         job.Units == UnitSystem.Inch ? DxfUnits.Inches : DxfUnits.Millimetres,

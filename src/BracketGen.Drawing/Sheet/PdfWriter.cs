@@ -47,6 +47,9 @@ public static class PdfWriter
         document.Info.Author = PlainForXmp(info.Author);
         document.Info.Creator = "BracketGen";
         document.ViewerPreferences.Direction = PdfReadingDirection.LeftToRight;
+
+        // A template is full size, and a drawing is to scale: a viewer proposes to print at 100 % (ISO 32000-1, table 150).
+        document.ViewerPreferences.Elements.SetName("/PrintScaling", "/None");
         foreach (var page in pages)
         {
             var target = document.AddPage();

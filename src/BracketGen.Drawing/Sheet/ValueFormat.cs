@@ -36,6 +36,14 @@ public sealed partial record ValueFormat(UnitSystem Units, int Decimals, int Ang
     /// <summary>A length (mm), with its tolerance where it has one: "40 ±0.2", "40 +0.1/-0.2".</summary>
     public string Length(double length, LengthTolerance? tolerance = null) => Write(length, Unsigned, tolerance, "");
 
+    /// <summary>A width that a tolerance may not exceed (mm), rounded down: to 0.05 mm, below 0.2 mm to 0.01 mm, to a thousandth of an inch.</summary>
+    public string RoundedDown(double length)
+    {
+        const double slack = 1e-9;
+        var step = Units == UnitSystem.Inch ? UnitTable.InchLength.Factor / 1000 : length < 0.2 ? 0.01 : 0.05;
+        return Length(step * Math.Floor(length / step + slack));
+    }
+
     /// <summary>A diameter (mm): "Ø6.6".</summary>
     public string Diameter(double diameter, LengthTolerance? tolerance = null) => "Ø" + Length(diameter, tolerance);
 

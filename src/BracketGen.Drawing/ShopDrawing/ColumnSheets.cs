@@ -25,11 +25,12 @@ internal static class ColumnSheets
     /// <summary>The sheets.</summary>
     /// <param name="room">Room on each; all blocks fit into it alone.</param>
     /// <param name="warning">What stands at the head of the first sheet; null for nothing.</param>
+    /// <param name="later">What stands at the head of the others; null for nothing.</param>
     /// <param name="safety">What stands at the foot of the first sheet.</param>
     /// <param name="views">Views with their scales.</param>
     /// <param name="words">Tables and notes.</param>
     public static ImmutableArray<MainSheets.Draft> Lay(
-        ColumnRoom room, SheetBlock? warning, SheetBlock safety, IReadOnlyList<(SheetBlock Block, string Scale)> views, IReadOnlyList<SheetBlock> words)
+        ColumnRoom room, SheetBlock? warning, SheetBlock? later, SheetBlock safety, IReadOnlyList<(SheetBlock Block, string Scale)> views, IReadOnlyList<SheetBlock> words)
     {
         var sheets = ImmutableArray.CreateBuilder<MainSheets.Draft>();
         var waiting = new Queue<(SheetBlock Block, string Scale)>(views);
@@ -38,14 +39,14 @@ internal static class ColumnSheets
         {
             List<SheetBlock> fixedBlocks = [];
             double top = room.Frame.Max.Y, foot = room.Foot;
+            if ((sheets.Count == 0 ? warning : later) is { } head)
+            {
+                fixedBlocks.Add(head.UpperLeftAt(new(room.Frame.Min.X, top)));
+                top = fixedBlocks[0].Bounds.Min.Y - Gap;
+            }
+
             if (sheets.Count == 0)
             {
-                if (warning is not null)
-                {
-                    fixedBlocks.Add(warning.UpperLeftAt(new(room.Frame.Min.X, top)));
-                    top = fixedBlocks[0].Bounds.Min.Y - Gap;
-                }
-
                 if (top - foot >= safety.Bounds.Height)
                 {
                     fixedBlocks.Add(safety.LowerLeftAt(new(room.Frame.Min.X, foot)));

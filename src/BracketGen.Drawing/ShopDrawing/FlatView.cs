@@ -74,7 +74,7 @@ internal sealed class FlatView
         space.Add(_scene.Bracket.Holes.SelectMany(h => Dimensions.CentreMark(k * Local(h.Centre), k * h.Diameter / 2)));
         var around = space.Items.Select(i => i.Bounds).Aggregate((a, b) => a.Union(b));
         space.Add(DimensionPlacer.Draw(around, Wanted(k)).Items);
-        AddDatumAxes(space);
+        AddDatumAxes(space, k * _scene.DatumHole.Diameter / 2 + 2.5);
         foreach (var hole in _scene.Bracket.Holes)
         {
             var centre = k * Local(hole.Centre);
@@ -85,7 +85,7 @@ internal sealed class FlatView
         }
 
         List<string> homeless = [.. Enumerable.Range(0, _bends.Length).Where(i => !AddBendNote(space, i, k)).Select(NoteOf)];
-        homeless.AddRange(AddRadii(space, k));
+        AddPoints(space, k);
         var block = SheetBlock.Around(space.Items);
         if (_bends.IsEmpty)
         {
@@ -135,10 +135,11 @@ internal sealed class FlatView
         ]);
     }
 
-    /// <summary>Overall sizes, and the places of bend lines that run along x or y; the ends of other ones are in the bend table.</summary>
+    /// <summary>Overall sizes, and from the first hole the places of bend lines that run along x or y; the bend table has the ends of all.</summary>
     private List<WantedDimension> Wanted(double scale)
     {
         List<WantedDimension> wanted = [];
+        var clear = scale * _scene.DatumHole.Diameter / 2 + 2;
         var said = new HashSet<(bool AlongX, double From, double To)>();
         void Want(Vector2 a, Vector2 b, ViewSide side)
         {
@@ -146,7 +147,7 @@ internal sealed class FlatView
             var (from, to) = alongX ? (a.X, b.X) : (a.Y, b.Y);
             if (Math.Abs(to - from) > Shown && said.Add((alongX, Math.Round(Math.Min(from, to), 3), Math.Round(Math.Max(from, to), 3))))
             {
-                wanted.Add(new(scale * a, scale * b, side, _scene.Value.Length(Math.Abs(to - from))));
+                wanted.Add(new(scale * a, scale * b, side, _scene.Value.Length(Math.Abs(to - from)), a == Vector2.Zero ? clear : 0));
             }
         }
 
@@ -158,15 +159,11 @@ internal sealed class FlatView
             var (start, end) = (bend.CentreLine.Start.Vector, bend.CentreLine.End.Vector);
             if (IsUpright(bend))
             {
-                Want(Extreme(left, up), start.Y < end.Y ? end : start, ViewSide.Above);
-                Want(Extreme(down, right), start, ViewSide.Right);
-                Want(Extreme(down, right), end, ViewSide.Right);
+                Want(Vector2.Zero, start.Y < end.Y ? end : start, ViewSide.Above);
             }
             else if (IsLevel(bend))
             {
-                Want(Extreme(down, right), start.X < end.X ? end : start, ViewSide.Right);
-                Want(Extreme(left, up), start, ViewSide.Above);
-                Want(Extreme(left, up), end, ViewSide.Above);
+                Want(Vector2.Zero, start.X < end.X ? end : start, ViewSide.Right);
             }
         }
 
@@ -191,15 +188,14 @@ internal sealed class FlatView
     public static bool IsLevel(Bend bend) => Math.Abs(bend.Along.Y) < Tolerance.Smooth;
 
     /// <summary>Where x and y are counted from.</summary>
-    private static void AddDatumAxes(FreeSpace space)
+    private static void AddDatumAxes(FreeSpace space, double start)
     {
-        space.Add([Stroke.Circle(Vector2.Zero, 1.5, LineKind.Dimension)]);
-        space.AddFirstClean(from reach in (double[])[11, 8, 14, 18, 24] select Axes(reach));
+        space.AddFirstClean(from reach in (double[])[start + 8, start + 6, start + 11, start + 15, start + 21] select Axes(reach));
 
-        static ImmutableArray<SheetItem> Axes(double reach) =>
+        ImmutableArray<SheetItem> Axes(double reach) =>
         [
-            new Stroke(Vector2.Zero, new(reach, 0), LineKind.Dimension),
-            new Stroke(Vector2.Zero, new(0, reach), LineKind.Dimension),
+            new Stroke(new(start, 0), new(reach, 0), LineKind.Dimension),
+            new Stroke(new(0, start), new(0, reach), LineKind.Dimension),
             Arrow.Head(new(reach, 0), new(1, 0), DimensionStyle.Standard),
             Arrow.Head(new(0, reach), new(0, 1), DimensionStyle.Standard),
             new TextItem("x", new(reach - 1, -3.2), TextHeight.Small),
@@ -227,29 +223,19 @@ internal sealed class FlatView
             .Any(place => space.AddLeader(scale * (start + place * (end - start)), 0, Angle.FromDegrees(40), text));
     }
 
-    /// <summary>What is written at a bend line: "B1 UP 90° R4".</summary>
+    /// <summary>What is written at a bend line: "bend 1 UP, bend angle 90° R4".</summary>
     public string NoteOf(int index)
     {
         var bend = _bends[index];
-        return $"{BracketScene.NameOf(index)} {DrawingText.Direction(bend)} {_scene.Value.Degrees(bend.Turn.Magnitude)} {_scene.Value.Radius(bend.InsideRadius)}";
+        return $"{DrawingText.BendNote(BracketScene.NameOf(index), bend, _scene.Value.Degrees(bend.Turn.Magnitude))}, {_scene.Value.Radius(bend.InsideRadius)}";
     }
 
-    /// <summary>Adds the radii that the hole table does not give; those that found no place come back.</summary>
-    private IEnumerable<string> AddRadii(FreeSpace space, double scale)
+    /// <summary>Names the outline's points where they find a place beside it: the table has them all, in their order.</summary>
+    private void AddPoints(FreeSpace space, double scale)
     {
-        var arcs = _blank.Outline.Segments.OfType<ArcSegment>()
-            .Where(a => !_scene.Bracket.Holes.Any(h => Local(h.Centre).DistanceTo(a.Centre) < Tolerance.SameSize));
-        foreach (var group in arcs.GroupBy(a => _scene.Value.Radius(a.Radius)))
+        foreach (var (edge, i) in PartTables.Edges(_scene.Bracket).Select((e, i) => (e, i)))
         {
-            var text = group.Count() > 1 ? $"{group.Count()} x {group.Key}" : group.Key;
-            var onPaper = group.OrderByDescending(a => Math.Round(a.Length, 6)).Select(a => (ArcSegment)ViewLine.Scaled(a, scale)).ToList();
-            if (!onPaper.Any(a => space.AddRadius(a, text))
-                && !onPaper.Any(a => space.AddLeader(a.PointAt(0.5), 0, AwayFromMetal(a), text)))
-            {
-                yield return text;
-            }
+            space.AddLabel(PartTableText.Point(i), scale * Local(new(edge.Start)), 0);
         }
     }
-
-    private static Angle AwayFromMetal(ArcSegment arc) => (Math.Sign(arc.Sweep.Radians) * (arc.PointAt(0.5) - arc.Centre)).Polar;
 }

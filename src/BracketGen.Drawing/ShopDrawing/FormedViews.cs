@@ -62,6 +62,7 @@ internal sealed class FormedViews
         var along = _side.Direction(new(0, 0, 1));
         AddThickness(space, _side, scale.Factor, new(0, -1), _mount.Min.Y, along);
         AddSeatMark(space, _side, scale.Factor);
+        AddMountFace(space, _side, scale.Factor, _side.Direction(new(0, 1, 0)), along);
     });
 
     /// <summary>Whether the side view stands to the right of the front view.</summary>
@@ -71,7 +72,12 @@ internal sealed class FormedViews
     public ViewSketch IsometricView => _isometric;
 
     /// <summary>The isometric view.</summary>
-    public SheetBlock Isometric(DrawingScale scale) => SheetBlock.Around(_isometric.AtScale(scale.Factor));
+    public SheetBlock Isometric(DrawingScale scale)
+    {
+        var space = new FreeSpace(_isometric.AtScale(scale.Factor));
+        AddBendNames(space, _isometric, scale.Factor);
+        return SheetBlock.Around(space.Items);
+    }
 
     /// <summary>The same with its scale written below it, for another scale than the rest of the sheet.</summary>
     public SheetBlock IsometricNamed(DrawingScale scale)
@@ -79,6 +85,56 @@ internal sealed class FormedViews
         var view = Isometric(scale);
         return view.And(SheetBlock.Around(
             [new TextItem($"{scale}", new(view.Bounds.Centre.X, view.Bounds.Min.Y - 6), TextHeight.Normal, TextAlign.Centre)]));
+    }
+
+    /// <summary>The stop flange seen square on, where none of the three views shows it so; null where one does, and for a flat plate.</summary>
+    public SheetBlock? StopFlange(DrawingScale scale)
+    {
+        var bracket = _scene.Bracket;
+        var normal = bracket.Folded.Flanges[bracket.Stop.Flange].Z;
+        if (bracket.StopBend is not { } bend || new[] { _front, _top, _side }.Any(v => Math.Abs(v.View.Z.Dot(normal)) > ViewSketch.SeenFromAbove))
+        {
+            return null;
+        }
+
+        // A partial view (ISO 128-3): the flange from its bend on, the bend line level below it, as it is seen from the side of the seat.
+        var k = scale.Factor;
+        var region = _scene.Flat.FlangeRegion(bracket.Stop.Flange);
+        Vector2 origin = bracket.Stop.Centre.Vector, along = bracket.SeatOnTop ? bend.Along : -bend.Along;
+        Vector2 Place(Vector2 flat) => new((flat - origin).Dot(along), (flat - origin).Dot(bend.Across));
+        Segment Placed(Segment s) => bracket.SeatOnTop
+            ? s.Shift(-origin).Rotate(-along.Polar)
+            : s.Shift(-origin).Rotate(-bend.Along.Polar).MirroredInX;
+        var past = bend.Depth(bracket.Stop.Centre) - bend.Allowance;
+        bool IsAtBend(Segment s) => Math.Abs(Place(s.Start).Y + past) < Tolerance.SameSize && Math.Abs(Place(s.End).Y + past) < Tolerance.SameSize;
+        var space = new FreeSpace(region.Contours.SelectMany(c => c.Segments)
+            .Select(s => new Stroke(ViewLine.Scaled(Placed(s), k), IsAtBend(s) ? LineKind.Tangent : LineKind.Visible)));
+        space.Add(Dimensions.CentreMark(Vector2.Zero, k * bracket.Stop.Diameter / 2));
+
+        // To edges that a gauge touches: the end of the flange and both its sides.
+        Vector2[] points = [.. region.Outline.Segments.SelectMany(s => new[] { s.Start, s.End, s.PointAt(0.5) }).Select(Place)];
+        var bounds = Bounds.Around(region.Outline.Segments.SelectMany(s => new[] { Placed(s).Bounds.Min, Placed(s).Bounds.Max }));
+        var clear = k * bracket.Stop.Diameter / 2 + 2;
+        List<WantedDimension> wanted = [];
+        void Want(Vector2 to, double length, ViewSide side)
+        {
+            if (length > Shown)
+            {
+                wanted.Add(new(Vector2.Zero, k * to, side, _scene.Value.Length(length), clear));
+            }
+        }
+
+        // Of the points of a straight side the upper one, from where the extension line crosses no metal.
+        Vector2 Farthest(int way) => new(
+            way > 0 ? bounds.Max.X : bounds.Min.X,
+            points.Where(p => Math.Abs(p.X - (way > 0 ? bounds.Max.X : bounds.Min.X)) < Tolerance.SameSize).Select(p => p.Y).DefaultIfEmpty(0).Max());
+        Want(new(points.MaxBy(p => Math.Round(p.Y, 6)).X, bounds.Max.Y), bounds.Max.Y, ViewSide.Right);
+        Want(Farthest(-1), -bounds.Min.X, ViewSide.Above);
+        Want(Farthest(+1), bounds.Max.X, ViewSide.Above);
+        space.Add(DimensionPlacer.Draw(space.Items.Select(i => i.Bounds).Aggregate((a, b) => a.Union(b)), wanted).Items);
+        space.AddLabel(bracket.Stop.Name, Vector2.Zero, k * bracket.Stop.Diameter / 2, TextHeight.Small, FontWeight.Bold);
+        var block = SheetBlock.Around(space.Items);
+        return block.And(SheetBlock.Around([new TextItem(DrawingText.StopView, new(block.Bounds.Centre.X, block.Bounds.Max.Y + 4), TextHeight.Small, TextAlign.Centre, Weight: FontWeight.Bold)]));
     }
 
     /// <summary>Rough size of the three views without their dimensions (mm on paper).</summary>
@@ -107,30 +163,44 @@ internal sealed class FormedViews
     private SheetBlock Front(double scale)
     {
         var drawn = Drawn(_front, scale).ToList();
-        var seat = _scene.Seat;
         var clear = ClearOf(scale);
-        Vector2 a = Vector2.Zero, s = scale * seat.XY;
         List<WantedDimension> wanted = [];
-        if (Math.Abs(seat.X) > Shown)
-        {
-            wanted.Add(new(a, s, ViewSide.Below, _scene.Value.Length(Math.Abs(seat.X)), clear));
-        }
 
-        if (Math.Abs(seat.Y) > Shown)
+        // Every hole from the datum, both ways: bolts on the mount face, the stop at its seat.
+        foreach (var hole in _scene.Bracket.Holes.Skip(1))
         {
-            wanted.Add(new(a, s, SideStandsRight ? ViewSide.Left : ViewSide.Right, _scene.Value.Length(Math.Abs(seat.Y)), clear));
+            var isStop = hole == _scene.Bracket.Stop;
+            var at = isStop ? _scene.Seat : FrontOf(hole.Centre, 0);
+            var room = isStop ? 0 : scale * hole.Diameter / 2 + 2;
+            if (Math.Abs(at.X) > Shown)
+            {
+                wanted.Add(new(Vector2.Zero, scale * at.XY, ViewSide.Below, _scene.Value.Length(Math.Abs(at.X)), clear, room));
+            }
+
+            if (Math.Abs(at.Y) > Shown)
+            {
+                wanted.Add(new(Vector2.Zero, scale * at.XY, SideStandsRight ? ViewSide.Left : ViewSide.Right, _scene.Value.Length(Math.Abs(at.Y)), clear, room));
+            }
         }
 
         var space = new FreeSpace(drawn);
         space.Add(DimensionPlacer.Draw(Around(drawn, _front, scale), wanted).Items);
-        return Block(space, _front, scale, _ => AddLetters(space, scale));
+        return Block(space, _front, scale, _ =>
+        {
+            AddNames(space, _front, scale);
+            AddBendNames(space, _front, scale);
+        });
     }
 
     private SheetBlock Top(double scale) => _scene.ProfileFromSide ? Plain(_top, scale) : Profile(_top, scale);
 
     private SheetBlock Side(double scale) => _scene.ProfileFromSide ? Profile(_side, scale) : Plain(_side, scale);
 
-    private static SheetBlock Plain(ViewSketch sketch, double scale) => Block(new(Drawn(sketch, scale)), sketch, scale, _ => { });
+    private SheetBlock Plain(ViewSketch sketch, double scale) => Block(new(Drawn(sketch, scale)), sketch, scale, space =>
+    {
+        AddNames(space, sketch, scale);
+        AddBendNames(space, sketch, scale);
+    });
 
     /// <summary>The view along the first bend: heights, thickness, the stop, and the angle.</summary>
     private SheetBlock Profile(ViewSketch sketch, double scale)
@@ -181,6 +251,9 @@ internal sealed class FormedViews
             }
 
             AddSeatMark(space, sketch, scale);
+            AddMountFace(space, sketch, scale, across, up);
+            AddNames(space, sketch, scale);
+            AddBendNames(space, sketch, scale);
         });
     }
 
@@ -215,15 +288,17 @@ internal sealed class FormedViews
         var sweep = back.Cross(on) > 0 ? included : -included;
 
         // As small as the text lets it be, and clear of the bend.
-        var least = Math.Max(Math.Max(11, scale * setback + 5), Math.Min(40, AngleRoom / included.Radians));
+        var text = DrawingText.Included(_scene.Value.Degrees(included));
+        var width = SheetFont.Of(FontWeight.Regular).Width(text, TextHeight.Small) + AngleRoom;
+        var least = Math.Max(Math.Max(11, scale * setback + 5), Math.Min(40, width / included.Radians));
         space.AddFirstClean(
-            from step in Enumerable.Range(0, 16)
+            from step in Enumerable.Range(0, 24)
             select Dimensions.Angular(
-                scale * corner, back.Polar, sweep, least + 3 * step, _scene.Value.Degrees(included), LegOf(bend, setback) * scale));
+                scale * corner, back.Polar, sweep, least + 3 * step, text, LegOf(bend, setback) * scale));
     }
 
-    /// <summary>Length of arc (mm on paper) that takes an angle's text and arrowheads.</summary>
-    private const double AngleRoom = 17;
+    /// <summary>Length of arc (mm on paper) that an angle's arrowheads take beside its text.</summary>
+    private const double AngleRoom = 7;
 
     /// <summary>Length of the shorter leg of a bend from the corner of its insides (mm).</summary>
     private double LegOf(Bend bend, double setback)
@@ -249,17 +324,42 @@ internal sealed class FormedViews
         space.AddLeader(scale * point, 0, wanted, DrawingText.Seat);
     }
 
-    // The datum's own letter first: of the others those that find a place, for the flat pattern names them all.
-    private void AddLetters(FreeSpace space, double scale)
+    /// <summary>Datum A on the mount face, seen on edge.</summary>
+    private void AddMountFace(FreeSpace space, ViewSketch sketch, double scale, Vector2 across, Vector2 up)
+    {
+        double[] ends = [.. new[] { _mount.Min, _mount.Max }.SelectMany(p => new[] { sketch.At(new(p.X, p.Y, 0)).Dot(across) }).Order()];
+        var line = sketch.At(Vector3.Zero).Dot(up) * up;
+        space.AddBest(
+            from reach in (double[])[9, 12, 16, 21]
+            from place in (double[])[0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9]
+            select ToleranceFrame.Datum(scale * (line + (ends[0] + place * (ends[1] - ends[0])) * across), -up, DrawingText.MountDatum, reach));
+    }
+
+    /// <summary>Names of the holes that are seen square on.</summary>
+    private void AddNames(FreeSpace space, ViewSketch sketch, double scale)
     {
         foreach (var hole in _scene.Bracket.Holes)
         {
             var frame = _scene.Bracket.Folded.Flanges[hole.Flange];
-            if (Math.Abs(frame.Z.Dot(_front.View.Z)) > ViewSketch.SeenFromAbove)
+            if (Math.Abs(frame.Z.Dot(sketch.View.Z)) > ViewSketch.SeenFromAbove)
             {
-                space.AddLabel(
-                    hole.Name, scale * _front.View.ToLocal(frame.ToWorld(hole.Centre.Vector)).XY, scale * hole.Diameter / 2, TextHeight.Small, FontWeight.Bold);
+                var centre = scale * sketch.View.ToLocal(frame.ToWorld(hole.Centre.Vector)).XY;
+                if (!space.AddLabel(hole.Name, centre, scale * hole.Diameter / 2, TextHeight.Small, FontWeight.Bold))
+                {
+                    space.AddLeader(centre, scale * hole.Diameter / 2, Angle.FromDegrees(60), hole.Name);
+                }
             }
+        }
+    }
+
+    /// <summary>The number of every bend, at the outside of its middle.</summary>
+    private void AddBendNames(FreeSpace space, ViewSketch sketch, double scale)
+    {
+        foreach (var (bend, i) in _scene.Flat.Bends.Select((b, i) => (b, i)))
+        {
+            var at = sketch.View.ToLocal(_scene.Bracket.Folded.Fold(bend.Middle + bend.Allowance / 2 * bend.Across, bend.IsUp ? 0 : _scene.Thickness).Vector).XY;
+            var outwards = at - sketch.Bounds.Centre;
+            space.AddLeader(scale * at, 0, outwards.Length > 1 ? outwards.Polar : Angle.FromDegrees(40), DrawingText.BendName(BracketScene.NameOf(i)));
         }
     }
 

@@ -18,7 +18,6 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     private readonly DrawingBlocks _text = new(scene, options, remark);
     private readonly WarningBlocks _warnings = new(scene.Solution, scene.Value);
     private FlatView? _flat;
-    private ImmutableArray<(ImmutableArray<SheetBlock> Blocks, Bounds Views, Bounds Spare)>? _words;
 
     private FlatView Flat => _flat ??= new(scene, _formed);
 
@@ -27,7 +26,10 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     /// <summary>A sheet before its title block: what is on it, block by block.</summary>
     internal sealed record Draft(ImmutableArray<SheetBlock> Blocks, string Scale);
 
-    /// <summary>The sheets without their title blocks.</summary>
+    /// <summary>
+    /// The sheets without their title blocks: the formed part and then the flat pattern, each with what is written beside it. A flat plate is its own flat
+    /// pattern and has one sheet.
+    /// </summary>
     public ImmutableArray<Draft> Compose(PageFormat format)
     {
         if (format.Frame.Width < LeastWidth)
@@ -35,17 +37,63 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
             return Column(format);
         }
 
-        foreach (var (flat, formed) in ScalePairs())
+        return IsPlate ? Lay(format, Plate) : [.. Lay(format, Formed), .. Lay(format, Pattern)];
+    }
+
+    /// <summary>What one sheet shows and says.</summary>
+    /// <param name="IsFirst">Whether it is the first sheet: warnings stand there in full, and the cautions.</param>
+    /// <param name="Notes">Notes for a width, from the foot up.</param>
+    /// <param name="Tables">Tables for a width and a maximum height, in rows from the top down.</param>
+    /// <param name="View">The view with the dimensions at a scale.</param>
+    /// <param name="Beside">Views without dimensions, or smaller ones, that stand where there is room, at a scale; best first.</param>
+    /// <param name="Size">Rough size of the view at a scale.</param>
+    /// <param name="MayGrow">Whether it is drawn above full size.</param>
+    private sealed record Content(
+        bool IsFirst, Func<double, IEnumerable<SheetBlock>> Notes, Func<double, double, IEnumerable<SheetBlock[]>> Tables, Func<DrawingScale, SheetBlock> View,
+        Func<DrawingScale, IEnumerable<SheetBlock[]>> Beside, Func<DrawingScale, Vector2> Size, bool MayGrow);
+
+    private Content Plate => new(
+        true, w => FirstNotes(w, true), (w, h) => [[_text.Holes()], _text.Points(w, h), [_text.Tolerances()]], Flat.Draw, s => Isometrics(s).Select(i => (SheetBlock[])[i]), Flat.BareSize, MayGrow);
+
+    private Content Formed => new(
+        true, w => FirstNotes(w, false), (_, _) => [[_text.Tolerances()]], _formed.Orthographic,
+        s => Isometrics(s).Select(i => _formed.StopFlange(s) is { } stop ? (SheetBlock[])[stop, i] : [i]), _formed.BareSize, MayGrow);
+
+    private Content Pattern => new(
+        false, w => [_text.FlatNotes(w)], (w, h) => [[_text.Bends(Math.Max(w, LeastTableWidth))!], [_text.Holes()], _text.Points(w, h)], Flat.Draw, _ => [[]], Flat.BareSize, MayGrow);
+
+    // Blown up above full size only where the part is small: a shop likes to lay the part on the drawing.
+    private bool MayGrow => Flat.Size < 60;
+
+    private IEnumerable<SheetBlock> FirstNotes(double width, bool withFlat) =>
+        new[] { DrawingBlocks.Safety(width), _text.PartNotes(width, withFlat), _warnings.Failures(width) }.OfType<SheetBlock>();
+
+    // The isometric view carries no dimensions: rather than the others it goes down in scale, and says so.
+    private IEnumerable<SheetBlock> Isometrics(DrawingScale scale) =>
+        [_formed.Isometric(scale), .. Scales.Where(s => s.Factor < scale.Factor).Take(1).Select(_formed.IsometricNamed)];
+
+    private ImmutableArray<Draft> Lay(PageFormat format, Content content)
+    {
+        var words = new[] { WordsOnRight(format, content), WordsBelow(format, content) }.OfType<(ImmutableArray<SheetBlock> Blocks, Bounds Room, Bounds Spare)>().ToList();
+        foreach (var scale in Scales.Where(s => s.Factor <= 1 || content.MayGrow))
         {
-            if (OneSheet(format, flat, formed) is { } sheet)
+            if (!MayFit(format.Frame, content.Size(scale)))
             {
-                return [sheet];
+                continue;
+            }
+
+            foreach (var (blocks, room, spare) in words)
+            {
+                if (Views(room, spare, content, scale) is { } views)
+                {
+                    return [new([.. blocks, .. views], $"{scale}")];
+                }
             }
 
             // Rather a second sheet for the words than views at less than half size.
-            if (Math.Min(flat.Factor, formed.Factor) < 0.5 && ViewsAlone(format, flat, formed) is { } views)
+            if ((words.Count == 0 || scale.Factor < 0.5) && ViewsAlone(format, content, scale) is { } alone)
             {
-                return [views, .. Words(format)];
+                return [alone, .. Words(format, content)];
             }
         }
 
@@ -66,18 +114,28 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
                 .. IsPlate ? [] : new[] { (_formed.Orthographic(formed), $"{formed}") },
                 (Flat.Draw(flat), $"{flat}"),
             ];
-            if (!views.TrueForAll(v => room.Holds(v.Block)))
+            var width = room.Frame.Width;
+            var head = _warnings.SeeSheetOne(width)?.Bounds.Height + ColumnSheets.Gap ?? 0;
+            if (_formed.StopFlange(formed) is { } stop)
+            {
+                views.Add((stop, $"{formed}"));
+            }
+
+            if (!views.TrueForAll(v => room.Holds(v.Block) && v.Block.Bounds.Height <= room.Height - head))
             {
                 continue;
             }
 
-            var width = room.Frame.Width;
             var warning = _warnings.Headline(width) is { } dangers && !room.Holds(dangers) ? _warnings.Headline(width, TextHeight.Small) : _warnings.Headline(width);
+            var later = _warnings.SeeSheetOne(width);
             var safety = DrawingBlocks.Safety(width);
             var beside = room.Height - (warning is null ? 0 : warning.Bounds.Height + ColumnSheets.Gap) - safety.Bounds.Height - views[0].Block.Bounds.Height - 2 * ColumnSheets.Gap;
-            views.Insert(IsPlate ? 0 : 1, (IsometricInColumn(room, formed, beside), $"{formed}"));
+            views.Insert(IsPlate ? 0 : 1, (IsometricInColumn(room with { Foot = room.Foot + head }, formed, beside), $"{formed}"));
             return ColumnSheets.Lay(
-                room, warning, safety, views, [.. Tables(width).SelectMany(t => t), _text.Notes(width), .. _warnings.Failures(width, room.Height)]);
+                room, warning, later, safety, views, [
+                    .. _text.Bends(Math.Max(width, LeastTableWidth)) is { } bends ? new[] { bends } : [], _text.Holes(), _text.Tolerances(), .. _text.Points(0, room.Height - head),
+                    _text.PartNotes(width, IsPlate), .. IsPlate ? [] : new[] { _text.FlatNotes(width) }, .. _warnings.Failures(width, room.Height - head),
+                ]);
         }
 
         throw new InvalidOperationException(DrawingText.TooLarge);
@@ -104,11 +162,10 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     private SheetBlock TitleAt(PageFormat format, string scale, int sheet, int sheets) =>
         _text.Title(format, scale, sheet, sheets).LowerRightAt(new(format.Frame.Max.X, format.Frame.Min.Y));
 
-    /// <summary>Scales of the flat pattern and the formed views to try, best first: large, and both the same if may be.</summary>
+    /// <summary>Scales of the flat pattern and the formed views to try on narrow sheets, best first: large, and both the same if may be.</summary>
     private IEnumerable<(DrawingScale Flat, DrawingScale Formed)> ScalePairs()
     {
-        // Blown up above full size only where the part is small: a shop likes to lay the part on the drawing.
-        var scales = Scales.Where(s => s.Factor <= 1 || Flat.Size < 60).ToArray();
+        var scales = Scales.Where(s => s.Factor <= 1 || MayGrow).ToArray();
         return
             from flat in Enumerable.Range(0, scales.Length)
             from formed in Enumerable.Range(0, scales.Length)
@@ -117,106 +174,78 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
             select (scales[flat], scales[formed]);
     }
 
-    private Draft? OneSheet(PageFormat format, DrawingScale flat, DrawingScale formed)
+    private Draft? ViewsAlone(PageFormat format, Content content, DrawingScale scale)
     {
-        var frame = format.Frame.Grow(-Gap);
-        if (!MayFit(frame, flat, formed))
-        {
-            return null;
-        }
+        var (warning, frame) = BelowWarning(format, content);
+        var title = TitleAt(format, "", 1, 1).Bounds;
+        var safety = content.IsFirst ? DrawingBlocks.Safety(title.Min.X - Gap - frame.Min.X).LowerLeftAt(frame.Min) : null;
+        var foot = safety is null ? frame.Min.Y : safety.Bounds.Max.Y + Gap;
+        var left = new Bounds(new(frame.Min.X, foot), new(title.Min.X - Gap, frame.Max.Y));
+        var above = new Bounds(new(frame.Min.X, Math.Max(title.Max.Y + Gap, foot)), frame.Max);
+        var spare = new Bounds(new(title.Min.X, title.Max.Y + Gap), frame.Max);
+        var views = Views(left, spare, content, scale) ?? Views(above, null, content, scale);
+        return views is null ? null : new([.. warning, .. safety is null ? Array.Empty<SheetBlock>() : [safety], .. views], $"{scale}");
+    }
 
-        _words ??= [.. new[] { WordsOnRight(format), WordsBelow(format) }.OfType<(ImmutableArray<SheetBlock>, Bounds, Bounds)>()];
-        foreach (var (blocks, room, spare) in _words)
+    private static bool MayFit(Bounds frame, Vector2 size) => size.X <= frame.Width && size.Y <= frame.Height && size.X * size.Y < 0.75 * frame.Width * frame.Height;
+
+    private static ImmutableArray<SheetBlock>? Views(Bounds room, Bounds? spare, Content content, DrawingScale scale)
+    {
+        var main = Cell.Of(content.View(scale));
+        foreach (var beside in content.Beside(scale))
         {
-            if (Views(room, spare, flat, formed) is { } views)
+            Cell[] others = [.. beside.Select(Cell.Of)];
+            if (others.Length == 0)
             {
-                return new([.. blocks, .. views], ScaleText(flat, formed));
+                return main.FitsInto(room) ? [.. main.Place(room)] : null;
+            }
+
+            // As many as may be in the spare room, the last ones first; the rest with the view.
+            for (var inSpare = others.Length; inSpare >= 0; inSpare--)
+            {
+                Cell[] aside = others[(others.Length - inSpare)..], near = others[..(others.Length - inSpare)];
+                if (inSpare > 0 && (spare is not { } s || !(Cell.Column(aside).FitsInto(s) || Cell.Row(aside).FitsInto(s))))
+                {
+                    continue;
+                }
+
+                Cell[] tries = near.Length == 0
+                    ? [main]
+                    : [Cell.Column(main, Cell.Row(near)), Cell.Row(main, Cell.Column(near)), Cell.Column([main, .. near]), Cell.Row([main, .. near])];
+                if (tries.FirstOrDefault(t => t.FitsInto(room)) is { } fitting)
+                {
+                    var asideCell = Cell.Column(aside) is var column && inSpare > 0 && !column.FitsInto(spare!.Value) ? Cell.Row(aside) : Cell.Column(aside);
+                    return [.. fitting.Place(room), .. inSpare > 0 ? asideCell.Place(spare!.Value) : []];
+                }
             }
         }
 
         return null;
     }
 
-    private Draft? ViewsAlone(PageFormat format, DrawingScale flat, DrawingScale formed)
-    {
-        if (!MayFit(format.Frame, flat, formed))
-        {
-            return null;
-        }
-
-        var (warning, frame) = BelowWarning(format);
-        var title = TitleAt(format, "", 1, 1).Bounds;
-        var safety = DrawingBlocks.Safety(title.Min.X - Gap - frame.Min.X).LowerLeftAt(frame.Min);
-        var left = new Bounds(new(frame.Min.X, safety.Bounds.Max.Y + Gap), new(title.Min.X - Gap, frame.Max.Y));
-        var above = new Bounds(new(frame.Min.X, Math.Max(title.Max.Y, safety.Bounds.Max.Y) + Gap), frame.Max);
-        var spare = new Bounds(new(title.Min.X, title.Max.Y + Gap), frame.Max);
-        var views = Views(left, spare, flat, formed) ?? Views(above, null, flat, formed);
-        return views is null ? null : new([.. warning, safety, .. views], ScaleText(flat, formed));
-    }
-
-    private bool MayFit(Bounds frame, DrawingScale flat, DrawingScale formed)
-    {
-        bool Fits(Vector2 size) => size.X <= frame.Width && size.Y <= frame.Height;
-        var (a, b) = (Flat.BareSize(flat), IsPlate ? Vector2.Zero : _formed.BareSize(formed));
-        return Fits(a) && Fits(b) && a.X * a.Y + b.X * b.Y < 0.75 * frame.Width * frame.Height;
-    }
-
-    private string ScaleText(DrawingScale flat, DrawingScale formed) => IsPlate || flat == formed ? $"{flat}" : $"{formed} (flat {flat})";
-
-    private ImmutableArray<SheetBlock>? Views(Bounds room, Bounds? spare, DrawingScale flatScale, DrawingScale formedScale)
-    {
-        // The isometric view carries no dimensions: rather than the others it goes down in scale, and says so.
-        var smaller = Scales.Where(s => s.Factor < formedScale.Factor).DefaultIfEmpty(formedScale).First();
-        return Views(room, spare, flatScale, formedScale, _formed.Isometric(formedScale))
-            ?? Views(room, spare, flatScale, formedScale, _formed.IsometricNamed(smaller));
-    }
-
-    private ImmutableArray<SheetBlock>? Views(
-        Bounds room, Bounds? spare, DrawingScale flatScale, DrawingScale formedScale, SheetBlock isometric)
-    {
-        Cell flat = Cell.Of(Flat.Draw(flatScale)), iso = Cell.Of(isometric);
-        var isoAside = spare is { } s && iso.FitsInto(s);
-        var formed = IsPlate ? null : Cell.Of(_formed.Orthographic(formedScale));
-        Cell[] tries = (formed, isoAside) switch
-        {
-            (null, true) => [flat],
-            (null, false) => [Cell.Column(iso, flat), Cell.Row(flat, iso)],
-            ({ } f, true) => [Cell.Column(f, flat), Cell.Row(f, flat)],
-            ({ } f, false) =>
-            [
-                Cell.Column(f, Cell.Row(flat, iso)), Cell.Column(Cell.Row(f, iso), flat), Cell.Row(f, Cell.Column(iso, flat)),
-                Cell.Row(Cell.Column(f, iso), flat), Cell.Column(f, iso, flat), Cell.Row(f, flat, iso),
-            ],
-        };
-        var fitting = tries.FirstOrDefault(t => t.FitsInto(room));
-        return fitting is null
-            ? null
-            : [.. fitting.Place(room), .. isoAside ? iso.Place(spare!.Value) : []];
-    }
-
-    private (ImmutableArray<SheetBlock> Warning, Bounds Below) BelowWarning(PageFormat format)
+    private (ImmutableArray<SheetBlock> Warning, Bounds Below) BelowWarning(PageFormat format, Content content)
     {
         var frame = format.Frame.Grow(-Gap);
-        return _warnings.Headline(frame.Width) is { } dangers && dangers.UpperLeftAt(new(frame.Min.X, frame.Max.Y)) is var warning
+        return (content.IsFirst ? _warnings.Headline(frame.Width) : _warnings.SeeSheetOne(frame.Width)) is { } dangers && dangers.UpperLeftAt(new(frame.Min.X, frame.Max.Y)) is var warning
             ? ([warning], new(frame.Min, new(frame.Max.X, warning.Bounds.Min.Y - Gap)))
             : ([], frame);
     }
 
     /// <summary>Everything written in a column above the title block.</summary>
-    private (ImmutableArray<SheetBlock>, Bounds Views, Bounds Spare)? WordsOnRight(PageFormat format)
+    private (ImmutableArray<SheetBlock>, Bounds Views, Bounds Spare)? WordsOnRight(PageFormat format, Content content)
     {
-        var (warning, frame) = BelowWarning(format);
+        var (warning, frame) = BelowWarning(format, content);
         var title = TitleAt(format, "", 1, 1).Bounds;
         double left = title.Min.X, width = frame.Max.X - left;
         var blocks = warning.ToBuilder();
         var y = title.Max.Y + Gap;
-        foreach (var block in new[] { DrawingBlocks.Safety(width), _text.Notes(width), _warnings.Failures(width) }.OfType<SheetBlock>())
+        foreach (var block in content.Notes(width))
         {
             blocks.Add(block.LowerLeftAt(new(left, y)));
             y = blocks[^1].Bounds.Max.Y + Gap;
         }
 
-        foreach (var table in Tables(width).Reverse())
+        foreach (var table in content.Tables(width, double.PositiveInfinity).Reverse())
         {
             var x = left;
             var height = table.Max(t => t.Bounds.Height);
@@ -229,7 +258,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
             y += height + Gap;
         }
 
-        return y > frame.Max.Y + Gap
+        return y > frame.Max.Y + Gap || blocks.Any(b => b.Bounds.Max.X > frame.Max.X + Gap)
             ? null
             : (blocks.ToImmutable(), new(frame.Min, new(left - Gap, frame.Max.Y)), new(new(left, Math.Min(y, frame.Max.Y)), frame.Max));
     }
@@ -237,27 +266,15 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     /// <summary>Tables are not squeezed below this (mm on paper): it is what the title block is wide.</summary>
     private const double LeastTableWidth = TitleBlock.Width - Gap;
 
-    /// <summary>Tables beside each other where they fit into a width, below each other where they do not.</summary>
-    private IEnumerable<SheetBlock[]> Tables(double width)
-    {
-        var holes = _text.Holes();
-        if (_text.Bends(Math.Max(width, LeastTableWidth)) is not { } bends)
-        {
-            return [[holes]];
-        }
-
-        return bends.Bounds.Width + Gap + holes.Bounds.Width <= width ? [[bends, holes]] : [[bends], [holes]];
-    }
-
     /// <summary>Notes to the left of the title block, tables in the upper right corner.</summary>
-    private (ImmutableArray<SheetBlock>, Bounds Views, Bounds Spare)? WordsBelow(PageFormat format)
+    private (ImmutableArray<SheetBlock>, Bounds Views, Bounds Spare)? WordsBelow(PageFormat format, Content content)
     {
-        var (warning, frame) = BelowWarning(format);
+        var (warning, frame) = BelowWarning(format, content);
         var title = TitleAt(format, "", 1, 1).Bounds;
         var blocks = warning.ToBuilder();
         var width = title.Min.X - Gap - frame.Min.X;
         var y = frame.Min.Y;
-        foreach (var block in new[] { DrawingBlocks.Safety(width), _text.Notes(width), _warnings.Failures(width) }.OfType<SheetBlock>())
+        foreach (var block in content.Notes(width))
         {
             blocks.Add(block.LowerLeftAt(new(frame.Min.X, y)));
             y = blocks[^1].Bounds.Max.Y + Gap;
@@ -265,7 +282,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
 
         var top = frame.Max.Y;
         double left = frame.Max.X;
-        foreach (var table in Tables(0).SelectMany(t => t))
+        foreach (var table in content.Tables(0, double.PositiveInfinity).SelectMany(t => t))
         {
             blocks.Add(table.UpperRightAt(new(frame.Max.X, top)));
             top = blocks[^1].Bounds.Min.Y - Gap;
@@ -284,15 +301,16 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
             new(new(left, spareFoot), new(frame.Max.X, top)));
     }
 
-    /// <summary>Sheets for what is written, where the views need the first one for themselves.</summary>
-    private IEnumerable<Draft> Words(PageFormat format)
+    /// <summary>Sheets for what is written, where the views need one for themselves.</summary>
+    private IEnumerable<Draft> Words(PageFormat format, Content content)
     {
-        var frame = format.Frame.Grow(-Gap);
+        var (warning, frame) = BelowWarning(format, content with { IsFirst = false });
         var title = TitleAt(format, "", 1, 1).Bounds;
         var width = Math.Min(title.Width - Gap, frame.Width / 2 - Gap);
-        var waiting = new Queue<SheetBlock>(new[] { _text.Notes(width) }
-            .Concat(Tables(width).SelectMany(t => t))
-            .Concat(_warnings.Failures(width, frame.Max.Y - title.Max.Y - Gap)));
+        var waiting = new Queue<SheetBlock>(
+            (content.IsFirst ? new[] { _text.PartNotes(width, IsPlate) } : content.Notes(width))
+            .Concat(content.Tables(width, frame.Max.Y - title.Max.Y - Gap).SelectMany(t => t))
+            .Concat(content.IsFirst ? _warnings.Failures(width, frame.Max.Y - title.Max.Y - Gap) : []));
         while (waiting.Count > 0)
         {
             List<SheetBlock> placed = [];
@@ -310,7 +328,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
                 }
             }
 
-            yield return new([.. placed], "-");
+            yield return new([.. warning, .. placed], "-");
         }
     }
 }

@@ -1,55 +1,79 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
-/// <summary>The tables of holes and bends; drawing and report print the same.</summary>
-/// <remarks>Positions are counted from the flat pattern's lower left corner, as in the cut file.</remarks>
+/// <summary>The tables of holes, bends and points; drawing and report print the same.</summary>
+/// <remarks>Positions are counted from the first hole, x through the second.</remarks>
 internal static class PartTables
 {
     /// <summary>One row a hole.</summary>
-    public static IReadOnlyList<IReadOnlyList<string>> Holes(Bracket bracket, OuterEnd end, ValueFormat value) =>
+    public static IReadOnlyList<IReadOnlyList<string>> Holes(Bracket bracket, Job job, ValueFormat value) =>
     [
         .. bracket.Holes.Select(h =>
         {
-            var at = h.Centre - bracket.Flat.Blank.Outline.Bounds.Min;
+            var at = FromDatum(bracket, h.Centre);
+            var end = job.Vehicle.Cable.OuterEnd;
+            var making = HoleMaking.Of(bracket, h, end, job.Shop.Process);
             return (IReadOnlyList<string>)
-                [h.Name, value.Length(at.X), value.Length(at.Y), Opening(h, value), OuterRadius(bracket, h, value), PartTableText.Purpose(h, end)];
+                [h.Name, value.Length(at.X), value.Length(at.Y), Opening(h, making, value), PartTableText.Purpose(h, end)];
         }),
     ];
 
-    /// <summary>Heads and rows of the bends, one row a bend; lines askew to the axes are given by their ends.</summary>
-    public static (IReadOnlyList<string> Heads, IReadOnlyList<IReadOnlyList<string>> Rows) Bends(Bracket bracket, ValueFormat value)
+    /// <summary>One row a bend, its line given by its ends.</summary>
+    public static IReadOnlyList<IReadOnlyList<string>> Bends(Bracket bracket, ValueFormat value)
     {
-        // Lines square to the axes are dimensioned on the view; the others are given by their ends.
-        var oblique = bracket.Flat.Bends.Any(IsOblique);
-        var corner = bracket.Flat.Blank.Outline.Bounds.Min;
-        string Point(FlatPoint flat) => $"{value.Length((flat - corner).X)}; {value.Length((flat - corner).Y)}";
-        var rows = bracket.Flat.Bends.Select((b, i) =>
-        {
-            List<string> row =
+        string Point(FlatPoint flat) => FromDatum(bracket, flat) is var at ? $"{value.Length(at.X)}; {value.Length(at.Y)}" : "";
+        return
+        [
+            .. bracket.Flat.Bends.Select((b, i) => (IReadOnlyList<string>)
             [
-                BracketScene.NameOf(i), PartTableText.Direction(b), value.Degrees(b.Turn.Magnitude), value.Radius(b.InsideRadius),
-                value.Length(b.Allowance), bracket.Die is { } die ? value.Length(die.Opening) : PartTableText.Nothing, b.Rule.Name,
-            ];
-            if (oblique)
-            {
-                row.InsertRange(5, IsOblique(b) ? [Point(b.CentreLine.Start), Point(b.CentreLine.End)] : [PartTableText.Nothing, PartTableText.Nothing]);
-            }
-
-            return (IReadOnlyList<string>)row;
-        }).ToList();
-        return (PartTableText.BendHeads(oblique), rows);
+                BracketScene.NameOf(i), PartTableText.Direction(b), BendAngle(b, value), value.Degrees(Angle.Straight - b.Turn.Magnitude), value.Radius(b.InsideRadius),
+                value.Length(b.Allowance), Point(b.CentreLine.Start), Point(b.CentreLine.End), bracket.Die is { } die ? value.Length(die.Opening) : PartTableText.Nothing, b.Rule.Name,
+            ]),
+        ];
     }
 
-    private static string Opening(BracketHole hole, ValueFormat value) => hole.Towards is { } towards
-        ? PartTableText.Slot(value.Length(hole.Diameter), value.Degrees(FullTurn(towards.Polar)))
-        : value.Diameter(hole.Diameter);
+    /// <summary>
+    /// One row a point of the outline, counter-clockwise: where it is, and the edge from it to the next; of an arc its radius and its centre,
+    /// of one that runs clockwise (an inside corner, the bottom of a slot) that it is hollow.
+    /// </summary>
+    public static IReadOnlyList<IReadOnlyList<string>> Points(Bracket bracket, ValueFormat value) =>
+    [
+        .. Edges(bracket).Select((edge, i) =>
+        {
+            var start = FromDatum(bracket, new(edge.Start));
+            var (name, centre) = edge is ArcSegment arc
+                ? (arc.Sweep.Radians > 0 ? value.Radius(arc.Radius) : PartTableText.Hollow(value.Radius(arc.Radius)), FromDatum(bracket, new(arc.Centre)))
+                : (PartTableText.Line, (Vector2?)null);
+            return (IReadOnlyList<string>)
+            [
+                PartTableText.Point(i), value.Length(start.X), value.Length(start.Y), name,
+                centre is { } c ? value.Length(c.X) : PartTableText.Nothing, centre is { } d ? value.Length(d.Y) : PartTableText.Nothing,
+            ];
+        }),
+    ];
+
+    /// <summary>The edges of the outline in the order of the table of points.</summary>
+    public static IEnumerable<Segment> Edges(Bracket bracket) => bracket.Flat.Blank.Outline.Segments.Where(s => s.Length > Tolerance.Point);
+
+    /// <summary>How far the sheet is bent from flat, with the deviation that the probabilities use.</summary>
+    public static string BendAngle(Bend bend, ValueFormat value) => value.Degrees(bend.Turn.Magnitude, LengthTolerance.PlusMinus(SeatTolerances.BendAngle.Radians));
+
+    private static Vector2 FromDatum(Bracket bracket, FlatPoint flat) => flat - bracket.Holes[0].Centre;
+
+    private static string Opening(BracketHole hole, HoleMaking making, ValueFormat value)
+    {
+        var size = LengthTolerance.PlusMinus(making.Size);
+        return hole.Towards is { } towards ? PartTableText.Slot(value.Length(hole.Diameter, size), value.Degrees(FullTurn(towards.Polar)))
+            : making.IsDrilled ? PartTableText.Drilled(value.Diameter(hole.Diameter, size))
+            : value.Diameter(hole.Diameter, size);
+    }
 
     /// <summary>Directions in 0° to 360°; what rounds to 360° is 0°.</summary>
     private static Angle FullTurn(Angle angle)
@@ -57,16 +81,4 @@ internal static class PartTables
         var degrees = angle.Degrees < -0.04 ? angle.Degrees + 360 : angle.Degrees;
         return Angle.FromDegrees(Math.Max(0, degrees));
     }
-
-    private static string OuterRadius(Bracket bracket, BracketHole hole, ValueFormat value)
-    {
-        var radii = bracket.Flat.Blank.Outline.Segments.OfType<ArcSegment>()
-            .Where(a => a.Centre.DistanceTo(hole.Centre.Vector) < Tolerance.SameSize && a.Sweep.Radians > 0)
-            .Select(a => value.Radius(a.Radius))
-            .Distinct();
-        var text = string.Join(", ", radii);
-        return text.Length > 0 ? text : PartTableText.Nothing;
-    }
-
-    private static bool IsOblique(Bend bend) => !FlatView.IsLevel(bend) && !FlatView.IsUpright(bend);
 }

@@ -94,7 +94,7 @@ internal sealed class Template
             var bend = _bends[i];
             var (start, end) = (bend.CentreLine.Start.Vector, bend.CentreLine.End.Vector);
             var along = LinearDimension.Readable(bend.Along);
-            var text = $"{BracketScene.NameOf(i)} {DrawingText.Direction(bend)} {_scene.Value.Degrees(bend.Turn.Magnitude)}";
+            var text = DrawingText.BendNote(BracketScene.NameOf(i), bend, _scene.Value.Degrees(bend.Turn.Magnitude));
             var written = space.AddFirstClean(
                 from place in (double[])[0.5, 0.35, 0.65, 0.2, 0.8]
                 from drop in (double[])[1, -1 - TextHeight.Small]

@@ -5,6 +5,7 @@ using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.Units;
+using BracketGen.Words;
 
 namespace BracketGen.Drawing.Views;
 
@@ -44,8 +45,8 @@ internal sealed class BracketScene
     /// <summary>Positions in the formed views are counted from this hole.</summary>
     public BracketHole DatumHole => Bracket.Holes[0];
 
-    /// <summary>Positions in the flat pattern are counted from its lower left corner, as in the cut file.</summary>
-    public Vector2 FlatDatum => Flat.Blank.Outline.Bounds.Min;
+    /// <summary>Positions in the flat pattern are counted from the first hole, datum B; its x axis runs through the second.</summary>
+    public Vector2 FlatDatum => DatumHole.Centre.Vector;
 
     /// <summary>From the flat pattern's x axis to the front view's.</summary>
     public Angle Turn { get; }
@@ -73,7 +74,7 @@ internal sealed class BracketScene
     }
 
     /// <summary>Name of a bend on the drawing.</summary>
-    public static string NameOf(int bend) => $"B{bend + 1}";
+    public static string NameOf(int bend) => Counted.Number(bend + 1);
 
     private static Angle QuarterRest(Angle angle)
     {

@@ -62,8 +62,9 @@ public sealed record PartShape(
             return null;
         }
 
-        var holes = Holes.Select(h => new BracketHole(
-            h.Name, h.IsBolt ? HolePurpose.Bolt : HolePurpose.Stop, h.Flange, new(h.X, h.Y), h.Diameter,
+        // Names are what they are now, whatever they were when the part was made.
+        var holes = Holes.Select((h, i) => new BracketHole(
+            MountFace.HoleName(i), h.IsBolt ? HolePurpose.Bolt : HolePurpose.Stop, h.Flange, new(h.X, h.Y), h.Diameter,
             h.Towards is [var x, var y] ? new Vector2(x, y) : null, h.Thread is { } thread ? MetricThread.Find(thread) : null, h.MetalRadius)).ToImmutableArray();
         var outline = new Contour(Outline.Select(s => s is [var x, var y, var radius, var from, var sweep]
             ? new ArcSegment(new(x, y), radius, new(from), new(sweep))

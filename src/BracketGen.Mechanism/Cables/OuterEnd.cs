@@ -30,6 +30,9 @@ public sealed record ThreadedAdjuster(double Thread, double Pitch, double Range,
     /// <inheritdoc/>
     public override double SeatDiameter => AcrossFlats;
 
+    /// <summary>Bore of a locknut (mm): the minor diameter D1 = d - 5/4 H of its thread with H = √3/2 P, ISO 724; ISO 965-1's 6H makes no nut narrower.</summary>
+    public double NutBore => Thread - 1.25 * Math.Sqrt(3) / 2 * Pitch;
+
     /// <summary>Width across corners of a locknut (mm): 2/√3 of the width across flats (regular hexagon).</summary>
     public double AcrossCorners => AcrossFlats * 2 / Math.Sqrt(3);
 }

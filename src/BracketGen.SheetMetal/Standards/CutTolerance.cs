@@ -8,14 +8,17 @@ public static class CutTolerance
     private static readonly double[] ClassOneThick = [0.20, 0.20, 0.25, 0.25, 0.30, 0.40];
     private static readonly double[] ClassTwoThin = [0.6, 0.6, 0.6, 0.7, 0.7, 0.8];
 
+    // From memory of the table's second range of thickness; where memory left a doubt, the larger value.
+    private static readonly double[] ClassTwoThick = [0.8, 0.8, 0.9, 1.0, 1.1, 1.2];
+
     /// <summary>Limit deviation (mm, either way) of a cut dimension (mm) in sheet of 1 to 6.3 mm; null if no value is known here.</summary>
     /// <remarks>
-    /// Class 2 is given for sheet up to 3.15 mm only, from nominal 3 mm on (below that the value of the 3 to 10 mm range is used).
+    /// Class 2 starts at nominal 3 mm; below that the value of the 3 to 10 mm range is used.
     /// </remarks>
     public static double? Linear(int toleranceClass, double dimension, double thickness)
     {
         var column = Array.FindIndex(UpTo, limit => dimension <= limit);
-        if (column < 0 || thickness > 6.3)
+        if (column < 0 || thickness > ThickestTabled)
         {
             return null;
         }
@@ -25,7 +28,25 @@ public static class CutTolerance
             (1, true) => ClassOneThin[column],
             (1, false) => ClassOneThick[column],
             (2, true) => ClassTwoThin[column],
+            (2, false) => ClassTwoThick[column],
             _ => null,
         };
     }
+
+    /// <summary>
+    /// What a cut of any thickness may deviate by (mm, either way): the table's value; beyond the table the larger of ISO 2768-1 m and the table's
+    /// last value times the thickness over 6.3 mm, so that no dimension is ever held closer in thicker sheet than in thinner.
+    /// </summary>
+    /// <param name="toleranceClass">Class 1 or 2.</param>
+    /// <param name="dimension">Dimension (mm); from 0.5 to 2000 mm, beyond that the nearest of these.</param>
+    /// <param name="thickness">Thickness of the sheet (mm).</param>
+    public static double Deviation(int toleranceClass, double dimension, double thickness)
+    {
+        var size = Math.Clamp(dimension, 0.5, 2000);
+        return Linear(toleranceClass, size, thickness) ?? Math.Max(
+            GeneralTolerance.Linear(size),
+            Math.Max(1, thickness / ThickestTabled) * Linear(toleranceClass, Math.Min(size, UpTo[^1]), Math.Min(thickness, ThickestTabled))!.Value);
+    }
+
+    private const double ThickestTabled = 6.3;
 }

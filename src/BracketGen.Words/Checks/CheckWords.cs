@@ -117,8 +117,8 @@ public static class CheckWords
         CheckId.SlotEdge => new(
             "Metal beside the open slot", "distance in the flat; limit: one thickness", "The lips beside the slot bend open. Widen the flange."),
         CheckId.SmallestHole => new(
-            "Smallest hole or slot", "diameter or width; limit by process and thickness",
-            "The process does not cut so small a hole clean in this thickness. Drill it, or use thinner sheet."),
+            "Smallest hole or slot that is cut", "diameter or width; limit by process and thickness; holes marked for drilling are left out",
+            "The process does not cut so narrow a slot clean in this thickness. Use thinner sheet, or a shop with a finer process."),
         CheckId.HoleBend => new(
             "Edge of a hole to the bend", "distance in the flat, hole's edge to the bend's strip", "The bend pulls the hole out of round. Move the bend or the hole."),
         CheckId.BendRadius => new(
@@ -144,7 +144,8 @@ public static class CheckWords
         CheckId.ClipNeck => new(
             "Sheet thickness in the clip's neck", "thickness; limit: length of the neck", "The outer's neck does not go over the sheet. Use thinner sheet."),
         CheckId.FittingThroughStop => new(
-            "End fitting through the stop's opening", "1 if it passes", "The end fitting does not go through the hole. Use an open slot."),
+            "Cable into the stop", "narrowest of hole and nut that the end fitting goes through, over what it needs; for a slot, its width over the outer end's body",
+            "The cable cannot be fitted: its end fitting does not go through the hole, or through the nut that has to come off over it. Both ends of the wire are swaged on, so the wire cannot be drawn out of the outer. Use an open slot."),
         CheckId.KeepOut => new(
             "Bracket to a keep-out", "minimum distance of the folded bracket", "The bracket meets a keep-out."),
         CheckId.BodyClearance => new(

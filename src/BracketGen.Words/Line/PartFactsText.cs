@@ -34,10 +34,11 @@ public static class PartFactsText
                 $"{UnitSystems.Decimals(bend.Turn.Magnitude.Degrees, "0.00")}° {(bend.IsUp ? "up" : "down")}, inside radius {Short(Math.Round(bend.InsideRadius, 2))} {unit}, {At(start - bounds.Min)} to {At(end - bounds.Min)}"));
         }
 
-        foreach (var hole in bracket.Holes)
+        // Letters, as registers of earlier versions hold them.
+        foreach (var (hole, letter) in bracket.Holes.Select((h, i) => (h, (char)('A' + i))))
         {
             facts.Add(new(
-                hole.Purpose == HolePurpose.Bolt ? $"hole {hole.Name}" : "stop",
+                hole.Purpose == HolePurpose.Bolt ? $"hole {letter}" : "stop",
                 $"{(hole.IsSlot ? "slot" : "hole")} {Fine(hole.Diameter)} {unit} at {At(hole.Centre - bounds.Min)}"));
         }
 

@@ -11,7 +11,7 @@ public static class FlatText
     public const string BendNote = "Up is towards the viewer. Bend a test strip first.";
 
     /// <summary>Caption of the table of bends.</summary>
-    public static string BendsCaption(UnitSystem units) => $"Bends, lengths in {TitleBlockText.Lengths(units)}";
+    public static string BendsCaption(UnitSystem units) => $"{PartTableText.BendsTitle}, in {TitleBlockText.Lengths(units)}";
 
     /// <summary>Caption of the table of holes.</summary>
     public static string HolesCaption(UnitSystem units) => $"{PartTableText.HolesTitle}, in {TitleBlockText.Lengths(units)}";
@@ -23,7 +23,7 @@ public static class FlatText
     public static string Spoken(Bracket bracket) => $"Flat pattern with {bracket.Holes.Length} holes, {Bends(bracket)}; the tables below give their places.";
 
     /// <summary>A bend line's name, direction and angle.</summary>
-    public static string BendName(string name, bool isUp, string angle) => $"{name} {(isUp ? "up" : "down")} {angle}";
+    public static string BendName(string name, bool isUp, string angle) => $"bend {name} {(isUp ? "up" : "down")} {angle}";
 
     /// <summary>Caption of the picture.</summary>
     public static string Caption(Bracket bracket, UnitSystem units)

@@ -52,7 +52,7 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
         ThreadedAdjuster a when bracket.Stop.IsSlot =>
             $"Turn the locknuts of the adjuster ({_units.Size(a.AcrossFlats)} across flats) apart and lay it into slot {Stop} from the open side, one nut on each side of the sheet.",
         ThreadedAdjuster a =>
-            $"Take the locknut on the quadrant's side off the adjuster and pass it over the end fitting. {Passage(a)} Bring the fitting through hole {Stop} and put the nut on again: one nut on each side of the sheet.",
+            $"Take the locknut on the quadrant's side off the adjuster and pass it over the end fitting. {Passage(a)}Bring the fitting through hole {Stop} and put the nut on again: one nut on each side of the sheet.",
         SlottedClip =>
             $"Push the neck of the clip into slot {Stop} from the open side until it rests on the bottom of the slot. Secure it so that it cannot climb out when the wire is slack.",
         _ when bracket.Stop.IsSlot =>
@@ -62,12 +62,10 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
 
     private string Passage(ThreadedAdjuster adjuster)
     {
-        // The nut's core hole D1 = d - 5/4 H, H = √3/2 P (ISO 724).
-        var core = adjuster.Thread - 1.25 * Math.Sqrt(3) / 2 * adjuster.Pitch;
-        var needed = Cable.Fitting.PassageDiameter(Cable.WireDiameter);
-        return needed < core
+        var needed = Cable.Fitting.PassageDiameter(Cable.WireDiameter) + StopSeat.FittingPlay;
+        return needed <= adjuster.NutBore
             ? ""
-            : $"The fitting needs {_units.Length(needed)} to pass and the nut leaves {_units.Length(core)}: draw the wire out of the outer first and feed it back through bracket and nut, or make the stop an open slot.";
+            : $"The fitting needs {_units.Length(needed)} to pass and the nut leaves {_units.Length(adjuster.NutBore)}: this cable does not go on. Make the stop an open slot. Never cut a swaged end off to fit it. ";
     }
 
     private string FreePlay() => Cable.OuterEnd switch

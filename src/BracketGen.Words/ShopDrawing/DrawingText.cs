@@ -29,11 +29,17 @@ public static class DrawingText
     /// <summary>Heading of the notes.</summary>
     public const string NotesHeading = "Notes";
 
+    /// <summary>Heading of the notes beside the flat pattern.</summary>
+    public const string FlatNotesHeading = "Cutting and bending";
+
     /// <summary>The side that the flat pattern shows.</summary>
     public const string SeenFrom = "seen from the side away from the mount face";
 
     /// <summary>Beside the arrow of the rolling direction.</summary>
     public const string Grain = "GRAIN";
+
+    /// <summary>Letter of the datum that is the mount face.</summary>
+    public const string MountDatum = "A";
 
     /// <summary>Letter of the seat.</summary>
     public const string Seat = "S";
@@ -59,38 +65,92 @@ public static class DrawingText
     /// <summary>Said in the notes if the template is left out.</summary>
     public static string TemplateLeftOut(int sheets) => $"The full-size template would take {sheets} sheets and is left out.";
 
-    /// <summary>The notes, in order.</summary>
+    /// <summary>What is written at a bend line.</summary>
+    /// <param name="name">The bend's number.</param>
+    /// <param name="bend">The bend.</param>
+    /// <param name="angle">The bend angle as text.</param>
+    public static string BendNote(string name, Bend bend, string angle) => $"{BendName(name)} {Direction(bend)}, bend angle {angle}";
+
+    /// <summary>A bend in a view.</summary>
+    /// <param name="name">Its number.</param>
+    public static string BendName(string name) => $"bend {name}";
+
+    /// <summary>The angle between two flanges in a view.</summary>
+    /// <param name="angle">The included angle as text.</param>
+    public static string Included(string angle) => $"included {angle}";
+
+    /// <summary>Heading of the view that shows the stop flange true.</summary>
+    public const string StopView = "Stop flange, seen square on";
+
+    /// <summary>Heading of the geometrical tolerances.</summary>
+    /// <param name="units">Units of the job.</param>
+    public static string Geometrical(UnitSystem units) =>
+        units == UnitSystem.Inch ? "Geometrical tolerances, ASME Y14.5" : "Geometrical tolerances, ISO 1101, datums ISO 5459";
+
+    /// <summary>The stop's hole or slot in the list of geometrical tolerances.</summary>
+    /// <param name="name">Its name.</param>
+    public static string StopHole(string name) => $"{name}, at the seat";
+
+    /// <summary>The seat in the list of geometrical tolerances.</summary>
+    public const string SeatFace = "Seat S";
+
+    /// <summary>What the letters of the datums stand for.</summary>
+    /// <param name="bracket">The bracket.</param>
+    public static string Datums(Bracket bracket) => bracket.Holes.Count(h => h.Purpose == HolePurpose.Bolt) > 1
+        ? "Datum A: the mount face. Datum B: hole H1. Datum C: hole H2."
+        : "Datum A: the mount face. Datum B: hole H1.";
+
+    /// <summary>Notes on the whole part.</summary>
     /// <param name="solution">The solution.</param>
     /// <param name="bracket">Its bracket.</param>
-    /// <param name="isCompensated">Whether a cut file compensated for the kerf goes with the drawing.</param>
     /// <param name="toleranceClass">Class of the cut (ISO 9013).</param>
-    public static IReadOnlyList<string> Notes(Solution solution, Bracket bracket, bool isCompensated, int toleranceClass)
+    public static IReadOnlyList<string> PartNotes(Solution solution, Bracket bracket, int toleranceClass)
     {
         var (job, bends) = (solution.Job, bracket.Flat.Bends);
         var units = job.Units;
         List<string> notes =
         [
-            $"Lengths in {TitleBlockText.Lengths(units)}. Untoleranced dimensions ISO 2768-m; {Process(job.Shop.Process)} cut edges ISO 9013, tolerance class {toleranceClass}.",
-            $"Deburr. Break sharp edges {Phrases.Tied(units.WriteSize(0.3))}.",
-        ];
-        if (!bends.IsEmpty)
-        {
-            notes.Add(AreParallel(bends) ? "Grain direction across the bend." : "Grain direction across bend B1.");
-            notes.Add($"Bend allowance: {string.Join("; ", bends.Select(b => b.Rule.Name).Distinct())}. Bend a test strip first. UP is towards the viewer.");
-            notes.AddRange(bends.Select((bend, i) => (bend, i)).Where(b => b.bend.Relief > 0).Select(b =>
-                $"Bend B{b.i + 1} with a punch and a die from {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length))} to {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length + b.bend.Relief))} long: the wings beside it stay flat."));
-        }
-
-        notes.AddRange(
-        [
+            $"Lengths in {TitleBlockText.Lengths(units)}. Untoleranced dimensions ISO 2768-m; {Process(job.Shop.Process)} cut edges ISO 9013, tolerance class {toleranceClass}{(bends.IsEmpty ? "" : "; bend angles as in the bend table")}.",
+            Datums(bracket),
+            $"Deburr. Break sharp edges {Phrases.Tied(units.WriteSize(0.3))}. No burr on the mount face and on the seat.",
             $"Material {bracket.Stock.Material.Designation}; mass {Phrases.Tied(units.Write(Quantity.Mass, bracket.Mass))}, bare. Finish as agreed.",
+            $"The seat is the side marked {Seat}: the {(bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",
+        ];
+        return notes;
+    }
+
+    /// <summary>Notes on cutting and bending.</summary>
+    /// <param name="solution">The solution.</param>
+    /// <param name="bracket">Its bracket.</param>
+    /// <param name="isCompensated">Whether a cut file compensated for the kerf goes with the drawing.</param>
+    /// <param name="corner">H1 from the lower left corner of the flat pattern, as text.</param>
+    public static IReadOnlyList<string> FlatNotes(Solution solution, Bracket bracket, bool isCompensated, string corner)
+    {
+        var (job, bends) = (solution.Job, bracket.Flat.Bends);
+        var units = job.Units;
+        List<string> notes =
+        [
+            $"x and y count from H1{(bracket.Holes.Count(h => h.Purpose == HolePurpose.Bolt) > 1 ? ", the x axis through H1 and H2" : "")}. The cut file counts from the lower left corner: H1 is at {Phrases.Tied(corner)} there.",
+            "The table of points gives the whole outline: each point, the edge to the next one, and the centre of an arc. Hollow: the metal is outside the arc.",
             isCompensated
                 ? $"The contour is the finished edge. Only {FileNames.BeamPath} is compensated, for a kerf of {Phrases.Tied(units.WriteFine(Quantity.Length, job.Shop.Kerf))}: switch compensation off at the machine when you cut from it."
                 : "The contour is the finished edge: kerf is not compensated.",
-            "Outline: arcs about the holes as in the hole table, joined by their common tangents" + (bends.IsEmpty ? "." : "; square across the bends" + (bends.Any(b => b.Relief > 0) ? ", relief cuts beside them." : ".")),
-            "Etch marks of the cut file (part number, bend ends): on the side seen in the flat pattern, or left out.",
-            $"The seat is the side marked {Seat}: the {(bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",
-        ]);
+            CutFileText.LeftToTheCutter,
+        ];
+        if (CutFileText.Drilled(bracket, job) is { Length: > 0 } drilled)
+        {
+            notes.Add(drilled);
+        }
+
+        if (!bends.IsEmpty)
+        {
+            notes.Add(AreParallel(bends) ? "Grain direction across the bend." : "Grain direction across bend 1.");
+            notes.Add($"Bend allowance: {string.Join("; ", bends.Select(b => b.Rule.Name).Distinct())}. Bend a test strip first. UP is towards the viewer. The bend angle is how far the sheet is bent from flat.");
+            notes.AddRange(bends.Select((bend, i) => (bend, i)).Where(b => b.bend.Relief > 0).Select(b =>
+                $"Bend {b.i + 1} with a punch and a die from {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length))} to {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length + b.bend.Relief))} long: the wings beside it stay flat."));
+        }
+
+        notes.Add("Etch marks of the cut file (part number, bend ends): on the side seen in the flat pattern, or left out.");
         return notes;
     }
 

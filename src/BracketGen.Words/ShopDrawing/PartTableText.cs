@@ -4,32 +4,48 @@ using BracketGen.SheetMetal.Bending;
 
 namespace BracketGen.Words.ShopDrawing;
 
-/// <summary>The words in the tables of holes and bends; drawing and report print the same.</summary>
+/// <summary>The words in the tables of holes, bends and points; drawing and report print the same.</summary>
 public static class PartTableText
 {
     /// <summary>Title of the hole table on the drawing.</summary>
-    public const string HolesTitle = "Holes, from the lower left corner";
+    public const string HolesTitle = "Holes, from H1";
 
     /// <summary>Title of the bend table on the drawing.</summary>
-    public const string BendsTitle = "Bends";
+    public const string BendsTitle = "Bends, lines from H1";
+
+    /// <summary>Title of the table of the outline's points.</summary>
+    public const string PointsTitle = "Outline, from H1, counter-clockwise";
 
     /// <summary>What a table says where there is nothing.</summary>
     public const string Nothing = "-";
 
-    /// <summary>Heads of the hole table.</summary>
-    public static IReadOnlyList<string> HoleHeads { get; } = ["Hole", "x", "y", "Opening", "Outline about it", "For"];
+    /// <summary>A straight edge.</summary>
+    public const string Line = "line";
 
-    /// <summary>Heads of the bend table; <paramref name="oblique"/> adds the ends of bend lines that are askew.</summary>
-    public static IReadOnlyList<string> BendHeads(bool oblique) =>
-        ["Bend", "Direction", "Bend angle", "Inside", "Allowance", .. oblique ? (string[])["Line from", "to"] : [], "Die V", "Rule"];
+    /// <summary>Heads of the hole table.</summary>
+    public static IReadOnlyList<string> HoleHeads { get; } = ["Hole", "x", "y", "Opening", "For"];
+
+    /// <summary>Heads of the bend table.</summary>
+    public static IReadOnlyList<string> BendHeads { get; } =
+        ["Bend", "Direction", "Bend angle", "Included angle", "Inside radius", "Allowance", "Line from", "to", "Die V", "Rule"];
+
+    /// <summary>Heads of the table of points.</summary>
+    public static IReadOnlyList<string> PointHeads { get; } = ["Point", "x", "y", "Edge to next", "Centre x", "y"];
 
     /// <summary>Up or down.</summary>
     public static string Direction(Bend bend) => bend.IsUp ? "up" : "down";
 
+    /// <summary>A point of the outline by its index.</summary>
+    public static string Point(int index) => "P" + Counted.Number(index + 1);
+
+    /// <summary>An arc that runs clockwise, so that the metal is outside it.</summary>
+    /// <param name="radius">Its radius as text.</param>
+    public static string Hollow(string radius) => $"{radius} hollow";
+
     /// <summary>A slot open at the edge.</summary>
     /// <param name="width">Its width as text.</param>
     /// <param name="towards">The direction of its open side as text.</param>
-    public static string Slot(string width, string towards) => $"slot {width} wide, open towards {towards}";
+    public static string Slot(string width, string towards) => $"slot {width}, open towards {towards}";
 
     /// <summary>What a hole is for.</summary>
     public static string Purpose(BracketHole hole, OuterEnd end) => hole.Purpose == HolePurpose.Bolt
@@ -40,6 +56,9 @@ public static class PartTableText
             SlottedClip => "outer, clip",
             _ => "outer, ferrule",
         };
+
+    /// <summary>A hole that is drilled, not cut.</summary>
+    public static string Drilled(string opening) => $"{opening}, drill";
 
     /// <summary>The adjuster's thread: "M8 x 1".</summary>
     public static string Thread(ThreadedAdjuster adjuster) => $"M{Phrases.Plain(adjuster.Thread)} x {Phrases.Plain(adjuster.Pitch)}";

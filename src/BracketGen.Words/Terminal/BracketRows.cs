@@ -27,7 +27,7 @@ public static class BracketRows
             ["free wire, valve closed", Length(placement.Straight), "from groove to seat"],
             ["sheet", $"{bracket.Stock.Material.Designation}, {Length(bracket.Stock.Thickness)}", units.Write(Quantity.Mass, bracket.Mass)],
             ["blank", $"{Length(bounds.Width)} x {Length(bounds.Height)}", bracket.Flat.Bends.IsEmpty ? "flat plate, no bend" : ""],
-            ["turn in the play of the bolts", SeatTolerances.TurnInPlay(bracket) is { } turn ? "±" + Degrees(turn) : "not held", SeatTolerances.TurnInPlay(bracket) is null ? "a single bolt does not keep the bracket from turning: set it in line with the wire" : "maximum, before the bolts are tight"],
+            ["turn in the play of the bolts", SeatTolerances.TurnInPlay(bracket, solution.Job.Shop.Process) is { } turn ? "±" + Degrees(turn) : "not held", SeatTolerances.TurnInPlay(bracket, solution.Job.Shop.Process) is null ? "a single bolt does not keep the bracket from turning: set it in line with the wire" : "maximum, before the bolts are tight"],
             .. bracket.Flat.Bends.Select((b, i) => new[]
             {
                 $"bend {i + 1}", $"{(b.IsUp ? "up" : "down")} {Degrees(b.Turn.Magnitude)}, inside radius {Length(b.InsideRadius)}",

@@ -13,7 +13,7 @@ import sys
 import ezdxf
 from ezdxf import recover
 
-CUT, FOLD = "CUT_THROUGH", "FOLD_LINE"
+CUT, FOLD, MARK = "CUT_THROUGH", "FOLD_LINE", "SURFACE_MARK"
 
 
 def segments(entity, scale):
@@ -154,6 +154,13 @@ def holes_in(contours):
     return found
 
 
+def pilots_in(document, scale):
+    """The middles of the crosses on the mark layer: two lines that halve each other. A hole is drilled there; the table alone says how large."""
+    lines = [e for e in document.modelspace() if e.dxf.layer == MARK and e.dxftype() == "LINE"]
+    middles = [((e.dxf.start.x + e.dxf.end.x) * scale / 2, (e.dxf.start.y + e.dxf.end.y) * scale / 2) for e in lines]
+    return [a for i, a in enumerate(middles) for b in middles[i + 1:] if math.dist(a, b) < 1e-6]
+
+
 def read(folder):
     path = folder / "flat-pattern.dxf"
     document, audit = recover.readfile(path)
@@ -174,9 +181,11 @@ def read(folder):
     for bend in bends:
         flanges[bend["to"]] = flanges[bend["from"]].bent(bend, thickness)
     circles = holes_in(cuts)
+    pilots = pilots_in(document, scale)
     off_table, places = [], {}
     for hole in bracket["holes"]:
-        centre, diameter = min(circles, key=lambda c: math.dist(c[0], hole["centre"]) + abs(c[1] - hole["diameter"]))
+        drilled = [(p, hole["diameter"]) for p in pilots]
+        centre, diameter = min(circles + drilled, key=lambda c: math.dist(c[0], hole["centre"]) + abs(c[1] - hole["diameter"]))
         off_table.append(max(math.dist(centre, hole["centre"]), abs(diameter - hole["diameter"])))
         height = (thickness if bracket["seatSide"] == "top" else 0.0) if hole["purpose"] == "stop" else 0.0
         flange = flanges[flange_of(centre, bends)]

@@ -35,7 +35,7 @@ public class FlatPatternDxfTests
             var drawing = FlatPatternDxf.Compose(solution.Bracket, solution.Job, []);
             var cut = drawing.Entities.Where(e => e.Layer == DxfLayers.CutThrough).ToList();
             Assert.Equal(drawing.Entities.Take(cut.Count), cut);
-            Assert.Equal(blank.Holes.Length + 1, cut.Count);
+            Assert.Equal(blank.Holes.Length - Drilled(solution).Count + 1, cut.Count);
             Assert.All(cut, e => Assert.True(e is DxfCircle or DxfPolyline { Closed: true }));
             var outline = cut[^1];
             Assert.Equal(blank.Outline.Perimeter, outline.Segments.Sum(s => s.Length), 1e-9);
@@ -63,7 +63,7 @@ public class FlatPatternDxfTests
     [Fact]
     public void Each_bend_has_its_line_and_its_ticks_and_marks_stay_on_the_flanges()
     {
-        var named = 0;
+        var (named, pilots) = (0, 0);
         foreach (var solution in Brackets(80))
         {
             var bracket = solution.Bracket!;
@@ -75,8 +75,14 @@ public class FlatPatternDxfTests
 
             var marks = drawing.Entities.Where(e => e.Layer == DxfLayers.SurfaceMark).ToList();
             var ticks = marks.OfType<DxfLine>().ToList();
-            Assert.Equal(2 * folds.Count, ticks.Count);
-            Assert.All(ticks, t => Assert.Contains(folds, f => f.Segments.Single().DistanceTo(t.Start) < 1e-9 && f.Segments.Single().DistanceTo(t.End) < 1e-9));
+            var drilled = Drilled(solution);
+            Assert.Equal(2 * folds.Count + 2 * drilled.Count, ticks.Count);
+            Assert.All(ticks.Take(2 * folds.Count), t => Assert.Contains(folds, f => f.Segments.Single().DistanceTo(t.Start) < 1e-9 && f.Segments.Single().DistanceTo(t.End) < 1e-9));
+
+            // A hole that is drilled has a cross at its middle, and the head of the file says what to drill.
+            Assert.All(drilled, h => Assert.Equal(2, ticks.Count(t => (t.Start + t.End) is var sum && (0.5 * sum).DistanceTo(h.Centre - new FlatPoint(bracket.Flat.Blank.Outline.Bounds.Min)) < 1e-9)));
+            Assert.Equal(drilled.Count > 0, drawing.Comment.Contains("at the pilot mark", StringComparison.Ordinal));
+            pilots += drilled.Count;
             var strokes = marks.Where(m => m is not DxfLine).ToList();
             Assert.All(strokes.SelectMany(s => s.Segments).SelectMany(s => new[] { s.Start, s.PointAt(0.5), s.End }), p =>
             {
@@ -87,6 +93,7 @@ public class FlatPatternDxfTests
             Assert.Equal(strokes.Count == 0, drawing.Comment.Contains("finds no room", StringComparison.Ordinal));
         }
 
+        Assert.True(pilots > 0, "no hole is drilled");
         Assert.True(named > LongRun.AtLeast(75), $"only {named} carry their part number");
         Assert.All(ExampleSolutions.All.Where(e => e.Solution.Bracket is not null), e => Assert.DoesNotContain(
             "finds no room", FlatPatternDxf.Compose(e.Solution.Bracket!, e.Solution.Job, []).Comment, StringComparison.Ordinal));
@@ -101,8 +108,10 @@ public class FlatPatternDxfTests
         var tight = 0;
         foreach (var solution in Brackets(40))
         {
+            var drilled = Drilled(solution).Select(h => h.Centre.Vector).ToList();
             var blank = solution.Bracket!.Flat.Blank;
-            var path = FlatPatternDxf.PathRound(solution.Bracket, kerf);
+            blank = new(blank.Outline, blank.Holes.Where(h => !drilled.Any(d => d.DistanceTo(h.Bounds.Centre) < 1e-9)));
+            var path = FlatPatternDxf.PathRound(solution.Bracket, solution.Job, kerf);
             var contours = path.Contours!.Shift(blank.Outline.Bounds.Min);
             tight += path.Tight.Length;
             var expected = Polygon(blank, chord).Buffer(kerf / 2, Fine);
@@ -126,7 +135,7 @@ public class FlatPatternDxfTests
         {
             var bracket = solution.Bracket!;
             var net = FlatPatternDxf.Compose(bracket, solution.Job, ["Warned"]);
-            var drawing = FlatPatternDxf.ComposeCompensated(bracket, solution.Job, FlatPatternDxf.PathRound(bracket, 0.25), ["Warned"]);
+            var drawing = FlatPatternDxf.ComposeCompensated(bracket, solution.Job, FlatPatternDxf.PathRound(bracket, solution.Job, 0.25), ["Warned"]);
             Assert.Contains("not compensated", net.Comment, StringComparison.Ordinal);
             Assert.DoesNotContain("not compensated", drawing.Comment, StringComparison.Ordinal);
             Assert.Contains("COMPENSATED for a kerf of " + (solution.Job.Units == UnitSystem.Inch ? "0.0098 in" : "0.250 mm"), drawing.Comment, StringComparison.Ordinal);
@@ -146,15 +155,40 @@ public class FlatPatternDxfTests
             .Select(e => $"{e.Layer.Name} {string.Join(' ', e.Segments)}");
     }
 
+    // Old controls have short buffers for a number: nine decimals at most, twelve in a bulge, and no minus before zero.
+    [Fact]
+    public void Numbers_have_no_long_tails()
+    {
+        var reals = 0;
+        foreach (var solution in Brackets(30))
+        {
+            var lines = System.Text.Encoding.ASCII.GetString(new DxfWriter().Write(FlatPatternDxf.Compose(solution.Bracket!, solution.Job, []))).Split('\n');
+            for (var i = 0; i + 1 < lines.Length; i += 2)
+            {
+                if (int.Parse(lines[i]) is >= 10 and < 60)
+                {
+                    var value = lines[i + 1];
+                    Assert.InRange(value.Length - value.IndexOf('.') - 1, 1, int.Parse(lines[i]) == 42 ? 12 : 9);
+                    Assert.NotEqual("-0.0", value);
+                    reals++;
+                }
+            }
+        }
+
+        Assert.True(reals > 1000);
+    }
+
     [Fact]
     public void A_beam_wider_than_a_hole_is_refused()
     {
         var solution = ExampleSolutions.First;
-        var path = FlatPatternDxf.PathRound(solution.Bracket!, solution.Bracket!.Holes.Min(h => h.Diameter) + 0.1);
+        var path = FlatPatternDxf.PathRound(solution.Bracket!, solution.Job, solution.Bracket!.Holes.Min(h => h.Diameter) + 0.1);
         Assert.Null(path.Contours);
         Assert.NotNull(path.Stuck);
         Assert.Throws<ArgumentException>(() => FlatPatternDxf.ComposeCompensated(solution.Bracket!, solution.Job, path, []));
     }
+
+    private static List<BracketHole> Drilled(Solution solution) => [.. HoleMaking.Drilled(solution.Bracket!, solution.Job)];
 
     private static bool Holds(Bounds outer, Bounds inner) =>
         outer.Min.X < inner.Min.X && outer.Min.Y < inner.Min.Y && outer.Max.X > inner.Max.X && outer.Max.Y > inner.Max.Y;

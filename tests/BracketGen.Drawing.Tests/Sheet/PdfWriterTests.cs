@@ -70,6 +70,11 @@ public class PdfWriterTests
         Assert.DoesNotContain(today.ToString("yyyyMMdd", CultureInfo.InvariantCulture), text, StringComparison.Ordinal);
     }
 
+    // ISO 32000-1, table 150: a viewer proposes no scaling when the sheet is printed.
+    [Fact]
+    public void It_asks_to_be_printed_at_full_size() =>
+        Assert.Contains("/PrintScaling/None", System.Text.Encoding.Latin1.GetString(Demo()).Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal);
+
     [SkippableFact]
     public void Qpdf_finds_nothing_wrong()
     {

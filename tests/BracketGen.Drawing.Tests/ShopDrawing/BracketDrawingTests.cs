@@ -217,9 +217,12 @@ public class BracketDrawingTests
         var pages = Compose(ExampleSolutions.First);
         Assert.Contains($"1/{pages.Count}", TextOf(pages[0]));
         Assert.Contains($"2/{pages.Count}", TextOf(pages[1]));
-        Assert.Contains($"sheet 3/{pages.Count}", TextOf(pages[2]));
-        Assert.Equal(2, BracketDrawing.Compose(ExampleSolutions.First, new() { WithTemplate = false }).Length);
-        Assert.Single(BracketDrawing.Compose(ExampleSolutions.First with { Strength = null }, new() { WithTemplate = false }));
+        Assert.Contains($"3/{pages.Count}", TextOf(pages[2]));
+        Assert.Contains($"sheet 4/{pages.Count}", TextOf(pages[3]));
+
+        // The formed part, the flat pattern, strength.
+        Assert.Equal(3, BracketDrawing.Compose(ExampleSolutions.First, new() { WithTemplate = false }).Length);
+        Assert.Equal(2, BracketDrawing.Compose(ExampleSolutions.First with { Strength = null }, new() { WithTemplate = false }).Length);
     }
 
     [Fact]
@@ -249,7 +252,7 @@ public class BracketDrawingTests
     [Fact]
     public void FlatPatternIsDrawnAtTheScaleItNames()
     {
-        var page = Compose(ExampleSolutions.First)[0];
+        var page = Compose(ExampleSolutions.First)[1];
         var heading = page.Items.OfType<TextItem>().Single(t => t.Text.StartsWith("Flat pattern, scale ", StringComparison.Ordinal)).Text;
         var scale = heading.Split(' ')[^1].Split(':');
         var factor = double.Parse(scale[0]) / double.Parse(scale[1]);
@@ -267,7 +270,7 @@ public class BracketDrawingTests
         var texts = BracketDrawing.Compose(solution, new() { WithTemplate = false })
             .SelectMany(p => p.Items).OfType<TextItem>().Select(t => t.Text).ToList();
         Assert.All(bracket.Holes, h => Assert.True(texts.Count(t => t == h.Name) >= 2, $"Hole {h.Name} is not named in view and table."));
-        Assert.All(bracket.Flat.Bends.Select((b, i) => $"B{i + 1} {(b.IsUp ? "UP" : "DOWN")}"), n => Assert.Contains(texts, t => t.StartsWith(n, StringComparison.Ordinal)));
+        Assert.All(bracket.Flat.Bends.Select((b, i) => $"bend {i + 1} {(b.IsUp ? "UP" : "DOWN")}"), n => Assert.Contains(texts, t => t.StartsWith(n, StringComparison.Ordinal)));
         Assert.Contains("S", texts);
         Assert.Contains(value.Thickness(bracket.Flat.Thickness), texts);
         foreach (var arc in bracket.Flat.Blank.Outline.Segments.OfType<ArcSegment>())
@@ -320,8 +323,8 @@ public class BracketDrawingTests
             {
                 var pages = Compose(solution with { Bracket = lipped, Strength = null });
                 AssertClean($"{name} with a lip", pages);
-                var last = $"B{lipped.Flat.Bends.Length}";
-                Assert.Contains(pages[0].Items.OfType<TextItem>(), t => t.Text.Contains(last, StringComparison.Ordinal));
+                var last = $"bend {lipped.Flat.Bends.Length}";
+                Assert.Contains(pages[1].Items.OfType<TextItem>(), t => t.Text.Contains(last, StringComparison.Ordinal));
                 var mesh = Drawing.Solid.Mesh.FoldedMesh.Of(lipped.Folded);
                 Assert.Equal(lipped.Flat.Blank.Area * lipped.Flat.Thickness, mesh.Volume, 0.05 * mesh.Volume);
                 drawn++;

@@ -10,6 +10,10 @@ internal sealed class GroupCodeWriter
 {
     private readonly StringBuilder _text = new();
 
+    // Old controls have short buffers for a number, and take -0.0 for something: nothing is finer than 1e-9 of the file's unit. A bulge is a tangent, from which a radius is
+    // worked out: it has more.
+    private const int Bulge = 42, Decimals = 9, BulgeDecimals = 12;
+
     public void Text(int code, string value)
     {
         Code(code);
@@ -37,7 +41,7 @@ internal sealed class GroupCodeWriter
     public void Real(int code, double value)
     {
         Code(code);
-        _text.Append(Format(value)).Append('\n');
+        _text.Append(Format(Rounded(value, code == Bulge ? BulgeDecimals : Decimals))).Append('\n');
     }
 
     public void Handle(int code, Handle value)
@@ -64,6 +68,9 @@ internal sealed class GroupCodeWriter
     public void Append(GroupCodeWriter other) => _text.Append(other._text);
 
     public byte[] ToBytes() => Encoding.ASCII.GetBytes(_text.ToString());
+
+    /// <summary>Rounded to decimals, and zero without a sign.</summary>
+    private static double Rounded(double value, int decimals) => Math.Round(value, decimals) + 0.0;
 
     /// <summary>The shortest decimal that reads back as the same double, never with an exponent, always with a point.</summary>
     /// <remarks>Some machines' readers know no exponents, and some take a number without a point for an integer.</remarks>

@@ -22,13 +22,12 @@ internal static class FlatSection
         HtmlTable.Facts(html, FlatText.Facts(bracket, scene.Units));
         if (!bracket.Flat.Bends.IsEmpty)
         {
-            var (heads, rows) = PartTables.Bends(bracket, scene.Value);
-            HtmlTable.Write(html, FlatText.BendsCaption(scene.Units), heads, rows, [2, 4]);
+            HtmlTable.Write(html, FlatText.BendsCaption(scene.Units), PartTableText.BendHeads, PartTables.Bends(bracket, scene.Value), [2, 3, 5]);
             html.Line("p", FlatText.BendNote, ("class", "meaning"));
         }
 
         HtmlTable.Write(
             html, FlatText.HolesCaption(scene.Units), PartTableText.HoleHeads,
-            PartTables.Holes(bracket, scene.Job.Vehicle.Cable.OuterEnd, scene.Value), [1, 2]);
+            PartTables.Holes(bracket, scene.Job, scene.Value), [1, 2]);
     }
 }
