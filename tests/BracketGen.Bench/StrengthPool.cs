@@ -34,7 +34,7 @@ internal static class StrengthPool
     {
         var pool = CandidateSearch.All(job).AsParallel().AsOrdered().Where(c => CandidateSearch.Promising(c) && BracketChecks.FitsInSpace(c.Around(job))).ToArray();
         bool InFull(Candidate c) => StrengthStudy.Of(job, c.Travel, c.Placement, c.Bracket, StrengthDetail.Usual).Checks.All(k => !k.Fails);
-        StrengthFinding Staged(StrengthJudge judge, Candidate c) => judge.Judge(c.Travel, c.Placement, c.Bracket);
+        StrengthFinding Staged(StrengthJudge judge, Candidate c) => judge.Judge(c.StopOf(job), c.Bracket);
 
         // Until then the run time compiles.
         var warm = new StrengthJudge(job, StrengthDetail.Usual);

@@ -30,5 +30,19 @@ public class ChosenBracketTests
         }
     }
 
+    // Less give is allowed than the chosen one has: it is made all the same, and the exit code is that of a check that fails.
+    [Fact]
+    public void A_chosen_bracket_that_fails_is_made_and_fails()
+    {
+        using var place = new Workplace();
+        Assert.Equal(ExitCode.NotProven, place.Make(Job, "--keep-choice").ExitCode);
+        var text = File.ReadAllText(place.Job(Job));
+        File.WriteAllText(place.Job(Job), text.Replace("[preferences]", "[preferences]\nmax_give = 0.022", StringComparison.Ordinal));
+        var again = place.MakeStrong(Job);
+        Assert.Equal(ExitCode.CheckFailed, again.ExitCode);
+        Assert.Contains("does not pass any more", again.Output, StringComparison.Ordinal);
+        Assert.NotEmpty(Made(place));
+    }
+
     private static byte[] Made(Workplace place) => File.ReadAllBytes(place.Made(Job, Workplace.CutFile));
 }

@@ -144,7 +144,7 @@ public class MechanismReportTests
                 },
             },
         };
-        var (travel, _, _) = Designer.CheckTravel(exact);
+        var (travel, _) = Designer.CheckTravel(exact);
         var report = MechanismReport.Of(exact, travel, null, null);
         var spare = range / 2 + 2 - 1;
         Assert.Equal((plusMinus + spare) / (2 * plusMinus), report.Closes.Value, 2e-3);

@@ -46,7 +46,7 @@ public class MovementTests
             }
         }
 
-        var seen = Given.Corners(bulkhead).Select(b => OuterWay.At(cable, placement, b)!.MaxBend.Radians).ToArray();
+        var seen = Given.Corners(bulkhead).Select(b => OuterWay.At(cable, placement, b, null)!.MaxBend.Radians).ToArray();
         Assert.Equal(16, seen.Length);
         Assert.All(moved.Order().Zip(seen.Order()), p => Assert.Equal(p.First, p.Second, 1e-4));
 

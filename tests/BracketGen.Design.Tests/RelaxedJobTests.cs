@@ -8,6 +8,7 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
+using BracketGen.Units;
 using BracketGen.Words.Report;
 using CsCheck;
 
@@ -80,18 +81,31 @@ public class RelaxedJobTests
 
     // Quarter turns about the throttle shaft: boxes keep their axes.
     [Fact]
-    public void Turning_the_whole_job_changes_nothing()
+    public void Turning_the_whole_job_by_quarter_turns_changes_nothing() => TurningChangesNothing(Gen.Int[1, 3].Select(quarters => quarters * Angle.Right), j => j);
+
+    // By any angle there are no boxes: their sides run along the axes.
+    [Fact]
+    public void Turning_a_job_without_boxes_by_any_angle_changes_nothing() => TurningChangesNothing(Gen.Double[0, 360].Select(Angle.FromDegrees), j => j with
+    {
+        Body = j.Body with
+        {
+            KeepOuts = [.. j.Body.KeepOuts.Where(k => k is not KeepOutBox)],
+            SpringRooms = [.. j.Body.SpringRooms.Where(k => k is not KeepOutBox)],
+        },
+    });
+
+    private static void TurningChangesNothing(Gen<Angle> turns, Func<Job, Job> prepared)
     {
         var compared = 0;
-        Gen.Select(RandomJobs.Job, Gen.Int[1, 3]).Check(LongRun.Of(60), drawn =>
+        Gen.Select(RandomJobs.Job, turns).Check(LongRun.Of(60), drawn =>
         {
-            var (job, quarters) = (drawn.Item1.OpeningCounterClockwise(), drawn.Item2);
+            var (job, by) = (prepared(drawn.Item1.OpeningCounterClockwise()), drawn.Item2);
             if (job.Body.Quadrant.Groove is not CircularGroove || job.Bulkhead is not null)
             {
                 return;
             }
 
-            var (one, other) = (Designer.Solve(job, SearchEffort.WithoutStrength), Designer.Solve(Turned(job, quarters), SearchEffort.WithoutStrength));
+            var (one, other) = (Designer.Solve(job, SearchEffort.WithoutStrength), Designer.Solve(Turned(job, by), SearchEffort.WithoutStrength));
             Assert.Equal(one.Bracket is null, other.Bracket is null);
             Assert.Equal(one.Verdict.Kind, other.Verdict.Kind);
             if (one.Search!.Best is { } best)
@@ -107,6 +121,17 @@ public class RelaxedJobTests
             }
         });
         Assert.True(compared > LongRun.AtLeast(15), $"Only {compared} jobs had a bracket.");
+    }
+
+    // What is printed in inches is the same bracket, to the last bit.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Units_change_nothing(string name)
+    {
+        var job = Examples.Read(name);
+        var (one, other) = (Designer.Solve(job), Designer.Solve(job with { Units = job.Units == UnitSystem.Inch ? UnitSystem.Metric : UnitSystem.Inch }));
+        Assert.Equal(one.Offers.Select(o => (o.Candidate.Cost, o.Mass, o.GiveFound)), other.Offers.Select(o => (o.Candidate.Cost, o.Mass, o.GiveFound)));
+        Assert.Equal(one.Checks.Select(c => (c.Code, c.Number, c.Value, c.Limit, c.State)), other.Checks.Select(c => (c.Code, c.Number, c.Value, c.Limit, c.State)));
     }
 
     private readonly record struct Outcome(int Rank, double Cost);
@@ -130,9 +155,8 @@ public class RelaxedJobTests
 
     private static Job With(Job job, Func<Preferences, Preferences> change) => job with { Preferences = change(job.Preferences) };
 
-    private static Job Turned(Job job, int quarters)
+    private static Job Turned(Job job, Angle by)
     {
-        var by = quarters * Angle.Right;
         Vector3 V(Vector3 v) => v.Rotate(new(0, 0, 1), by);
         ThrottlePoint P(ThrottlePoint p) => new(V(p.Vector));
         KeepOut K(KeepOut keepOut) => keepOut switch

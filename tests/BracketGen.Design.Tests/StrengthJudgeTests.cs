@@ -29,7 +29,7 @@ public sealed class StrengthJudgeTests
         {
             var candidate = pool[i];
             var whole = StrengthStudy.Of(job, candidate.Travel, candidate.Placement, candidate.Bracket, StrengthDetail.Usual);
-            findings[i] = judge.Judge(candidate.Travel, candidate.Placement, candidate.Bracket);
+            findings[i] = judge.Judge(candidate.StopOf(job), candidate.Bracket);
             SameVerdict(whole, findings[i]);
             BoundsHold(job, candidate, whole);
         });
@@ -155,19 +155,6 @@ public sealed class StrengthJudgeTests
         Assert.Equal(3 - Math.Cbrt(0.48), PullSpread.Quantile([1, 1, 1], 0.99), 1e-9);
         Assert.Equal(0, PullSpread.Quantile([0, 0], 0.99));
         Assert.True(PullSpread.Quantile([1, 0.4, 0.3], 0.99) > PullSpread.Quantile([1, 0.4], 0.99));
-    }
-
-    [Fact]
-    public void Another_travel_at_the_same_stop_is_judged_by_that_travel()
-    {
-        var job = Examples.Read("plover-alder-58").OpeningCounterClockwise();
-        var candidate = CandidateSearch.All(job).First(CandidateSearch.Promising);
-        var judge = new StrengthJudge(job, StrengthDetail.Usual);
-        judge.Judge(candidate.Travel, candidate.Placement, candidate.Bracket);
-        var less = Travel.Solve(job.Body.Quadrant, candidate.Placement.Seat.XY, candidate.Placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value - 3);
-        Assert.Equal(
-            new StrengthJudge(job, StrengthDetail.Usual).Judge(less, candidate.Placement, candidate.Bracket).Failed,
-            judge.Judge(less, candidate.Placement, candidate.Bracket).Failed);
     }
 
     private static StrengthBounds Strip(double width, double thickness, SheetMaterial material, Frame? at = null)

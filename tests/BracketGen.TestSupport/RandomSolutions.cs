@@ -134,7 +134,6 @@ public static class RandomSolutions
             Placement = null,
             Bracket = bracket,
             Checks = travel.Checks,
-            Remedy = travel.Remedy,
         };
     }
 
@@ -172,7 +171,6 @@ public static class RandomSolutions
             Placement = candidate.Placement,
             Bracket = bracket,
             Checks = [.. checks],
-            Remedy = TravelRemedy.For(candidate.Travel, job.Preferences.MinOverTravel),
         });
     }
 

@@ -54,7 +54,7 @@ public sealed record MovementStudy
         var (laidAt, reaches) = (new ElasticLines?[corners.Length], new bool[corners.Length]);
         Parallel.For(0, corners.Length, i =>
         {
-            laidAt[i] = OuterWay.At(cable, placement!, corners[i]);
+            laidAt[i] = OuterWay.At(cable, placement!, corners[i], outer?.AtLengths is [var rest, ..] ? rest : null);
             reaches[i] = OuterWay.Tightest(job with { Bulkhead = corners[i] }, placement!) is { } route
                 && (laidAt[i] is not { } line || (route.Length <= cable.OuterLength!.Value.Min && !line.IsTooShort));
         });

@@ -1,7 +1,6 @@
 using System.Runtime.CompilerServices;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Mechanism.Motion;
 using BracketGen.Strength.Parts;
 
 namespace BracketGen.Design.Checks;
@@ -15,19 +14,12 @@ namespace BracketGen.Design.Checks;
 /// <param name="detail">How finely brackets are meshed.</param>
 public sealed class StrengthJudge(Job job, StrengthDetail detail)
 {
-    // By the placement object itself: brackets of one stop share it.
-    private readonly ConditionalWeakTable<StopPlacement, StopTension> _tensions = [];
     private readonly ConditionalWeakTable<StopMechanism, StopTension> _atStops = [];
 
     /// <summary>The finding on a bracket.</summary>
-    /// <param name="travel">The travel with the stop where the bracket holds it.</param>
-    /// <param name="placement">Where that is.</param>
+    /// <param name="stop">The mechanism at the stop that it holds.</param>
     /// <param name="bracket">The bracket.</param>
-    public StrengthFinding Judge(Travel travel, StopPlacement placement, Bracket bracket) => Judge(TensionAt(travel, placement), bracket);
-
-    /// <summary>The finding on a bracket at a stop whose own part is known.</summary>
-    internal StrengthFinding Judge(StopMechanism stop, Bracket bracket) =>
-        Judge(_atStops.GetValue(stop, s => new(s)), bracket);
+    internal StrengthFinding Judge(StopMechanism stop, Bracket bracket) => Judge(_atStops.GetValue(stop, s => new(s)), bracket);
 
     private StrengthFinding Judge(StopTension tension, Bracket bracket)
     {
@@ -80,11 +72,5 @@ public sealed class StrengthJudge(Job job, StrengthDetail detail)
         return Array.Find(checks, c => c.Fails) ?? (job.Body.Engine is { } engine
             && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatMass), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency) is { Fails: true } low
             ? low : null);
-    }
-
-    private StopTension TensionAt(Travel travel, StopPlacement placement)
-    {
-        var known = _tensions.GetValue(placement, p => new(StopMechanism.Of(job, travel, p)));
-        return ReferenceEquals(known.Stop.Travel, travel) ? known : new(StopMechanism.Of(job, travel, placement));
     }
 }

@@ -17,8 +17,9 @@ public static class OuterWay
     /// <param name="cable">The cable.</param>
     /// <param name="placement">Where the stop is.</param>
     /// <param name="bulkhead">The bulkhead, in the frame of the stop.</param>
-    public static ElasticLines? At(Cable cable, StopPlacement placement, Bulkhead bulkhead) =>
-        cable.OuterLength is { } length ? Lay(placement, bulkhead, length.Value) : null;
+    /// <param name="near">How it lies with the bulkhead near by; null if that is not known.</param>
+    public static ElasticLines? At(Cable cable, StopPlacement placement, Bulkhead bulkhead, ElasticLines? near) =>
+        cable.OuterLength is { } length ? Lay(placement, bulkhead, length.Value, near) : null;
 
     /// <summary>The shortest way with the outer's minimum bend radius; null where there is none, or the job gives no bulkhead.</summary>
     /// <param name="job">The job.</param>
@@ -73,9 +74,9 @@ public static class OuterWay
         };
     }
 
-    private static ElasticLines Lay(StopPlacement placement, Bulkhead bulkhead, double length) => ElasticRod.Lay(
+    private static ElasticLines Lay(StopPlacement placement, Bulkhead bulkhead, double length, ElasticLines? near = null) => ElasticRod.Lay(
         new(placement.Seat.Vector, placement.Direction), [.. bulkhead.Clips.Select(c => new RodSupport(c.Point.Vector, c.Direction, c.Along))],
-        new(bulkhead.Point.Vector, -bulkhead.Direction), length);
+        new(bulkhead.Point.Vector, -bulkhead.Direction), length, near);
 
     private static IEnumerable<double> Lengths(Measured length) =>
         length.PlusMinus > 0 ? [length.Value, length.Min, length.Max] : [length.Value];

@@ -11,10 +11,12 @@ namespace BracketGen.Design.Search;
 /// </remarks>
 internal static class BracketSearch
 {
-    /// <summary>How many brackets beside the best are judged in search of others worth offering.</summary>
-    private const int MostOthers = 12;
+    // Others worth offering are looked for among so many that come next by cost, and cost so many times the best at the most; of each kind so many are judged.
+    private const int MostNext = 60, MostTries = 2;
 
-    private const int FirstRound = 2, LargestRound = 16;
+    private const double CostOfOthers = 1.25;
+
+    private const int FirstRound = 1, LargestRound = 16;
 
     // The checks of so many of the shapes with the least against them tell which of all is the nearest to passing.
     private const int MostLookedAt = 40;
@@ -134,7 +136,7 @@ internal static class BracketSearch
 
                 if (finding is { Stage: SearchStage.Mechanism, Mechanism: not null })
                 {
-                    judge.RuleOut(finding);
+                    judge.TakeNote(finding);
                     if (judge.IsHopeless)
                     {
                         return new(null, findings, solves, true);
@@ -167,16 +169,32 @@ internal static class BracketSearch
 
     private static bool IsSolved(Finding finding) => finding.Means is not null;
 
+    // Of the next few by cost: one that is lighter, one that is stiffer and one with more room. What is nearest in cost is worth offering, and few need be judged.
     private static ImmutableArray<Finding> OthersOf(CandidatePool pool, Finding best, CandidateJudge judge)
     {
-        Candidate[] front = [.. pool.Front().Where(c => c != best.Candidate).Take(MostOthers)];
-        var found = new Finding[front.Length];
-        Parallel.For(0, front.Length, i => found[i] = judge.Judge(front[i]));
-        var passing = found.Where(f => f.Passes).ToList();
+        var (candidate, offer) = (best.Candidate, best.Offer!);
+        Candidate[] next = [.. pool.ByCost((0, candidate.Bracket.Flat.Bends.Length), CostOfOthers * candidate.Cost)
+            .SkipWhile(c => c != candidate).Skip(1).Take(MostNext).Where(c => CandidateSearch.Promising(c))];
+        var judged = new Dictionary<Candidate, Finding>();
+        Finding? Better(Func<Candidate, bool> isBetter, Func<Candidate, double> rank)
+        {
+            var tried = next.Where(isBetter).OrderBy(rank).ThenBy(c => c.Cost).Take(MostTries);
+            return tried.Select(c => judged.TryGetValue(c, out var known) ? known : judged[c] = judge.Judge(c)).FirstOrDefault(f => f.Passes);
+        }
+
+        Finding?[] found =
+        [
+            Better(c => c.Bracket.Mass < Ranking.WorthSaying * offer.Mass, c => c.Bracket.Mass),
+            Better(c => c.Give < Ranking.WorthSaying * offer.Give, c => c.Give),
+            Better(c => RoomOf(c) > offer.LeastSpare, c => -RoomOf(c)),
+        ];
         return
         [
-            .. passing.Where(f => !f.Offer!.IsDominatedBy(best.Offer!) && !passing.Any(o => f.Offer!.IsDominatedBy(o.Offer!))).OrderBy(f => f.Candidate.Cost),
+            .. found.OfType<Finding>().Distinct().Where(f => !f.Offer!.IsDominatedBy(offer)).OrderBy(f => f.Candidate.Cost),
         ];
+
+        // No more than what its quick checks leave.
+        static double RoomOf(Candidate c) => c.QuickChecks.Where(Offer.IsOfPlace).Min(k => k.Spare);
     }
 
     private static ImmutableArray<Obstacle> ObstaclesOf(IEnumerable<(Check Failed, int Shapes)> stopped, int shapes) =>

@@ -7,7 +7,7 @@ using BracketGen.Mechanism.Grooves;
 namespace BracketGen.Design.Search;
 
 /// <summary>Judges the candidates of one job: flat pattern, space, strength and mechanism, in that order, and no further than needed.</summary>
-/// <remarks>Thread-safe. What it finds depends on the candidate and on <see cref="RuleOut"/> alone, never on what was judged before.</remarks>
+/// <remarks>Thread-safe. What it finds depends on the candidate and on <see cref="TakeNote"/> alone, never on what was judged before.</remarks>
 internal sealed class CandidateJudge
 {
     private readonly Job _job;
@@ -16,8 +16,11 @@ internal sealed class CandidateJudge
 
     // On a round groove without a bulkhead the mechanism is the same wherever the stop is.
     private readonly bool _isSameEverywhere;
-    private readonly ConcurrentDictionary<StopMechanism, Check> _ruledOut = new(ReferenceEqualityComparer.Instance);
+    private readonly ConcurrentDictionary<StopMechanism, Lazy<Check?>> _alone = new(ReferenceEqualityComparer.Instance);
     private Check? _ruledOutEverywhere;
+
+    // Once the mechanism has failed with a bracket, each place is looked at alone before the strength of the brackets there.
+    private bool _looksAhead;
 
     /// <summary>A judge.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
@@ -50,7 +53,7 @@ internal sealed class CandidateJudge
         }
 
         var stop = candidate.StopOf(_job);
-        if (MechanismDecides && (_ruledOutEverywhere ?? _ruledOut.GetValueOrDefault(stop)) is { } known)
+        if (MechanismDecides && (_ruledOutEverywhere ?? (_looksAhead ? FailsAlone(stop) : null)) is { } known)
         {
             return new(candidate, SearchStage.Mechanism, known);
         }
@@ -68,29 +71,20 @@ internal sealed class CandidateJudge
     public Finding InFull(Candidate candidate) => Complete(
         candidate, _detail is null ? null : StrengthStudy.Of(_job, candidate.Travel, candidate.Placement, candidate.Bracket, _detail));
 
-    /// <summary>
-    /// Takes note of a place where the mechanism works with no bracket whatever: no other there need be looked at. Not while candidates are judged.
-    /// </summary>
-    /// <param name="finding">A bracket there with which it does not work.</param>
-    public void RuleOut(Finding finding)
+    /// <summary>Takes note that the mechanism does not work with a bracket: from then on each place is looked at alone first. Not while candidates are judged.</summary>
+    /// <param name="finding">The bracket.</param>
+    public void TakeNote(Finding finding)
     {
-        var stop = finding.Candidate.StopOf(_job);
-        if (_ruledOutEverywhere is not null || _ruledOut.ContainsKey(stop))
+        _looksAhead = true;
+        if (_isSameEverywhere)
         {
-            return;
-        }
-
-        // Give and tolerances of a bracket only make it worse.
-        var failed = MechanismReport.Of(stop, null).Checks.FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c));
-        if (failed is not null && _isSameEverywhere)
-        {
-            _ruledOutEverywhere = failed;
-        }
-        else if (failed is not null)
-        {
-            _ruledOut[stop] = failed;
+            _ruledOutEverywhere ??= FailsAlone(finding.Candidate.StopOf(_job));
         }
     }
+
+    // What fails at a place with no bracket whatever: give and tolerances of one only make it worse.
+    private Check? FailsAlone(StopMechanism stop) => _alone.GetOrAdd(stop, s => new(() =>
+        MechanismReport.Of(s, null).Checks.FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c)))).Value;
 
     private Finding Complete(Candidate candidate, StrengthReport? strength)
     {

@@ -38,7 +38,8 @@ public sealed record Offer(Candidate Candidate, ImmutableArray<Check> Checks) : 
         other.Mass <= Mass && other.Give <= Give && other.Bends <= Bends && other.LeastSpare >= LeastSpare
         && (other.Mass < Mass || other.Give < Give || other.Bends < Bends || other.LeastSpare > LeastSpare);
 
-    private static bool IsOfPlace(Check check) => check.Id is CheckId.MovingParts or CheckId.WrapWideOpen or CheckId.GrooveLength
+    /// <summary>Whether a check depends on the bracket's shape and place, and says by how much it passes.</summary>
+    internal static bool IsOfPlace(Check check) => check.Id is CheckId.MovingParts or CheckId.WrapWideOpen or CheckId.GrooveLength
         or CheckId.FittingClearance or CheckId.StopRoom or CheckId.BoltRoom or CheckId.KeepOut
         or CheckId.BodyClearance or CheckId.WireClearance or CheckId.OuterClearance or CheckId.OuterEndClearance or CheckId.OuterMoving;
 }

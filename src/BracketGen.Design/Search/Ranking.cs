@@ -5,8 +5,8 @@ namespace BracketGen.Design.Search;
 /// <summary>Why the best of several brackets stands first.</summary>
 public static class Ranking
 {
-    // Mass or give that is less by two in a hundred is worth a word.
-    private const double WorthSaying = 0.98;
+    /// <summary>Mass or give that is less by two in a hundred is worth a word.</summary>
+    internal const double WorthSaying = 0.98;
 
     /// <summary>The reasons.</summary>
     /// <param name="outcome">What the search came to, with a best bracket.</param>

@@ -69,23 +69,21 @@ public static class Designer
             Bracket = taken?.Candidate.Bracket,
             Taken = taken is null ? null : ChosenSearch.Of(job, taken.Candidate),
             Checks = [.. checks, .. mechanism.Checks, .. taken?.Strength?.Checks ?? (taken is null ? [] : StrengthChecks.NotCalculated(job))],
-            Remedy = TravelRemedy.For(travel, job.Preferences.MinOverTravel),
         };
     }
 
     /// <summary>The travel verdict alone: what the pedal does, with the stop where the cable would want it, bracket or not.</summary>
-    public static (Travel Travel, ImmutableArray<Check> Checks, TravelRemedy? Remedy) CheckTravel(Job job)
+    public static (Travel Travel, ImmutableArray<Check> Checks) CheckTravel(Job job)
     {
-        var (travel, checks, remedy) = CheckTravelTurned(job.OpeningCounterClockwise());
-        return (job.Body.Turned(travel), checks, remedy);
+        var (travel, checks) = CheckTravelTurned(job.OpeningCounterClockwise());
+        return (job.Body.Turned(travel), checks);
     }
 
     /// <summary>The same as <see cref="CheckTravel"/> for a job that opens counter-clockwise.</summary>
-    internal static (Travel Travel, ImmutableArray<Check> Checks, TravelRemedy? Remedy) CheckTravelTurned(Job job)
+    internal static (Travel Travel, ImmutableArray<Check> Checks) CheckTravelTurned(Job job)
     {
         var travel = NominalTravel(job);
-        return (travel, [.. TravelChecks.Of(job, travel)],
-            TravelRemedy.For(travel, job.Preferences.MinOverTravel));
+        return (travel, [.. TravelChecks.Of(job, travel)]);
     }
 
     // Farther from the shaft (mm) than any groove reaches.

@@ -54,9 +54,6 @@ public sealed record Solution : IMirrored<Solution>
     /// <summary>Every check.</summary>
     public required ImmutableArray<Check> Checks { get; init; }
 
-    /// <summary>What would bring the valve to its wide-open stop; null where it gets there.</summary>
-    public required TravelRemedy? Remedy { get; init; }
-
     /// <summary>What the search came to; null where nothing was searched for.</summary>
     public SearchOutcome? Search { get; init; }
 

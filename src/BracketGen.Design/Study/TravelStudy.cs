@@ -12,10 +12,9 @@ namespace BracketGen.Design.Study;
 /// <param name="Travel">The travel.</param>
 /// <param name="Mechanism">The mechanism.</param>
 /// <param name="Checks">The checks of both.</param>
-/// <param name="Remedy">What would bring the valve to its wide-open stop; null where it gets there.</param>
 /// <param name="StopIsDesigned">Whether the stop is that of the bracket designed, and not just where the cable would want it.</param>
 public sealed record TravelStudy(
-    Travel Travel, MechanismReport Mechanism, ImmutableArray<Check> Checks, TravelRemedy? Remedy, bool StopIsDesigned) : IMirrored<TravelStudy>
+    Travel Travel, MechanismReport Mechanism, ImmutableArray<Check> Checks, bool StopIsDesigned) : IMirrored<TravelStudy>
 {
     /// <summary>What the checks of the travel come to; the bracket is not asked about.</summary>
     public Verdict Verdict => Verdict.Of(Checks);
@@ -48,11 +47,11 @@ public sealed record TravelStudy(
                     .. TravelChecks.Of(job, solution.Travel),
                     .. MechanismChecks.OfPlacement(job, solution.Travel, placement), .. whole.Checks,
                 ],
-                solution.Remedy, StopIsDesigned: true);
+                StopIsDesigned: true);
         }
 
-        var (travel, checks, remedy) = Designer.CheckTravelTurned(job);
+        var (travel, checks) = Designer.CheckTravelTurned(job);
         var report = MechanismReport.Of(job, travel, placement: null, bracket: null, samples);
-        return new(travel, report, [.. checks, MechanismChecks.SideLoad(job.Vehicle.Cable, travel), .. report.Checks], remedy, StopIsDesigned: false);
+        return new(travel, report, [.. checks, MechanismChecks.SideLoad(job.Vehicle.Cable, travel), .. report.Checks], StopIsDesigned: false);
     }
 }

@@ -64,10 +64,7 @@ public static class ResultJson
         return new(
             Round(travel.FreePlay), Round(travel.AvailablePull), Round(travel.PullToWideOpen), Round(travel.OverTravel),
             Round(travel.Rotation.Degrees), Round(travel.Reached.Degrees), travel.ReachesWideOpen, Round(travel.PedalAtFirstMove),
-            Round(travel.PedalAtWideOpen), Round(travel.Closed.Wrap.Degrees), Round(travel.WideOpen.Wrap.Degrees),
-            solution.Remedy is { } r
-                ? new(Round(r.GrooveScale), Round(r.PullNeeded), Round(r.LeverScale), r.FreePlayNeeded is { } f ? Round(f) : null)
-                : null);
+            Round(travel.PedalAtWideOpen), Round(travel.Closed.Wrap.Degrees), Round(travel.WideOpen.Wrap.Degrees));
     }
 
     private static ResultStop? StopOf(StopPlacement? placement) => placement is null

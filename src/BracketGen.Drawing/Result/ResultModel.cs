@@ -17,10 +17,7 @@ public sealed record ResultJob(
 /// <summary>The travel.</summary>
 public sealed record ResultTravel(
     double FreePlay, double AvailablePull, double PullToWideOpen, double OverTravel, double Rotation, double Reached, bool ReachesWideOpen,
-    double PedalAtFirstMove, double PedalAtWideOpen, double WrapClosed, double WrapWideOpen, ResultRemedy? Remedy);
-
-/// <summary>What would correct a valve that does not open fully, each alone.</summary>
-public sealed record ResultRemedy(double QuadrantScale, double PullNeeded, double PedalLeverScale, double? FreePlayNeeded);
+    double PedalAtFirstMove, double PedalAtWideOpen, double WrapClosed, double WrapWideOpen);
 
 /// <summary>Where the stop is, in the throttle frame as measured.</summary>
 public sealed record ResultStop(

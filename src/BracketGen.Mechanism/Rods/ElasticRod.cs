@@ -17,14 +17,17 @@ public static class ElasticRod
     /// <param name="to">Where it ends; its direction is that of the rod as it arrives.</param>
     /// <param name="length">Length of the rod, positive.</param>
     public static ImmutableArray<ElasticLine> Lines(RodEnd from, RodEnd to, double length) =>
-        PieceOf([from.Point, to.Point], [from.Direction.Unit, to.Direction.Unit], [length], [true]).Lines;
+        PieceOf([from.Point, to.Point], [from.Direction.Unit, to.Direction.Unit], [length], [true], []).Lines;
 
     /// <summary>How a rod lies between two clamps and over supports.</summary>
     /// <param name="from">Where it begins.</param>
     /// <param name="supports">What it runs through, in order.</param>
     /// <param name="to">Where it ends; its direction is that of the rod as it arrives.</param>
     /// <param name="length">Length of the rod, positive.</param>
-    public static ElasticLines Lay(RodEnd from, IReadOnlyList<RodSupport> supports, RodEnd to, double length)
+    /// <param name="near">
+    /// How it lies with its ends and supports a little aside, found without this; null if that is not known. Its lines are followed, and fewer starts are needed beside them.
+    /// </param>
+    public static ElasticLines Lay(RodEnd from, IReadOnlyList<RodSupport> supports, RodEnd to, double length, ElasticLines? near = null)
     {
         var spans = supports.Count + 1;
         var points = new Vector3[spans + 1];
@@ -68,7 +71,8 @@ public static class ElasticRod
             if (directions[k] != Vector3.Zero && !double.IsNaN(marks[k]))
             {
                 pieces.Add(PieceOf(
-                    points[begin..(k + 1)], directions[begin..(k + 1)], lengths[begin..k], [.. marks[(begin + 1)..(k + 1)].Select(m => !double.IsNaN(m))]));
+                    points[begin..(k + 1)], directions[begin..(k + 1)], lengths[begin..k], [.. marks[(begin + 1)..(k + 1)].Select(m => !double.IsNaN(m))],
+                    near is { IsTooShort: false } ? near.Pieces[pieces.Count].Lines : []));
                 begin = k;
             }
         }
@@ -111,7 +115,7 @@ public static class ElasticRod
         return lengths;
     }
 
-    private static RodPiece PieceOf(Vector3[] points, Vector3[] directions, double[] lengths, bool[] isGripped)
+    private static RodPiece PieceOf(Vector3[] points, Vector3[] directions, double[] lengths, bool[] isGripped, ImmutableArray<ElasticLine> near)
     {
         var length = lengths.Sum();
         var gaps = new Vector3[lengths.Length];
@@ -135,7 +139,7 @@ public static class ElasticRod
         }
 
         var found = new List<RodChain>();
-        Search(way, found);
+        Search(way, near, found);
         if (isGripped.Contains(false))
         {
             // Two lines may slide into one.
@@ -164,14 +168,27 @@ public static class ElasticRod
         return new([.. lines.OrderBy(l => l.Energy)]);
     }
 
-    // All starts, then each line found with its middle turned about the chord by thirds: that finds most second lines the starts missed.
-    private static void Search(RodWay way, List<RodChain> found)
+    // From the lines near by, where they are known, and a few starts for what is new. Otherwise all starts, then each line found with its middle turned about
+    // the chord by thirds: that finds most second lines the starts missed.
+    private static void Search(RodWay way, ImmutableArray<ElasticLine> near, List<RodChain> found)
     {
-        for (var start = 0; start < RodSpan.Starts; start++)
+        foreach (var line in near)
+        {
+            var chain = new RodChain(way, RodTolerance.CoarseLinks);
+            RodWay.LayAlong(chain, line);
+            Keep(way, chain, found);
+        }
+
+        for (var start = 0; start < (near.IsEmpty ? RodSpan.Starts : RodSpan.StartsBesideLines); start++)
         {
             var chain = new RodChain(way, RodTolerance.CoarseLinks);
             way.Lay(chain, start);
             Keep(way, chain, found);
+        }
+
+        if (!near.IsEmpty)
+        {
+            return;
         }
 
         foreach (var basis in found.ToArray())

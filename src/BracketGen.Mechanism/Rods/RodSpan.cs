@@ -12,6 +12,9 @@ internal readonly struct RodSpan
     /// <summary>Number of starts for a span.</summary>
     public const int Starts = 14;
 
+    /// <summary>Number of starts where lines near by are followed too: the first five alone find all stable lines in 98 to 99 of 100 cases, one more makes the four sides whole.</summary>
+    public const int StartsBesideLines = 6;
+
     private readonly Vector3 _first;
     private readonly Vector3 _last;
     private readonly Vector3 _c;

@@ -62,6 +62,18 @@ internal sealed record RodWay(Vector3[] Directions, Vector3[] Gaps, double[] Len
         }
     }
 
+    /// <summary>Lays a chain along a line over as many spans, link by link.</summary>
+    public static void LayAlong(RodChain chain, ElasticLine line)
+    {
+        // The line has a point at the middle of each link: it was found with finer ones.
+        var links = chain.Links;
+        var pieces = line.Points.Length - 1;
+        for (var i = 0; i < links.Length; i++)
+        {
+            links[i] = line.Directions[(2 * i + 1) * pieces / (2 * links.Length)];
+        }
+    }
+
     /// <summary>Lays a chain along another, the middle of each span turned about its gap.</summary>
     public void LayTurned(RodChain chain, RodChain other, Angle turn)
     {
