@@ -22,7 +22,7 @@ public static class CutFileText
         return drilled.Length == 0 ? "" : string.Join(
             " ",
             drilled.GroupBy(h => h.Diameter).Select(g =>
-                $"{(g.Count() == 1 ? "Hole" : "Holes")} {Phrases.List([.. g.Select(h => h.Name)])}: drill {Phrases.Tied(job.Units.WriteFine(Quantity.Length, g.Key))} at the pilot mark, not cut."));
+                $"{(g.Count() == 1 ? "Hole" : "Holes")} {string.Join(", ", g.Select(h => h.Name))}: drill {job.Units.WriteFine(Quantity.Length, g.Key)} at the pilot mark, not cut."));
     }
 
     /// <summary>Part, sheet, and what the layers mean.</summary>
