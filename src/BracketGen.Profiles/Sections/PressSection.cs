@@ -1,5 +1,4 @@
 using BracketGen.Geometry;
-using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Tooling;
 using BracketGen.Units;

@@ -6,7 +6,6 @@ using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal.Tooling;
-using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
