@@ -169,7 +169,8 @@ internal static class BracketSearch
 
     private static bool IsSolved(Finding finding) => finding.Means is not null;
 
-    // Of the next few by cost: one that is lighter, one that is stiffer and one with more room. What is nearest in cost is worth offering, and few need be judged.
+    // Of the next few by cost: one that is lighter, one that is stiffer and one with more room. What is nearest in cost is worth offering, and few need be judged. At
+    // the best one's own place the stop stays where it is, and travel and outer are known.
     private static ImmutableArray<Finding> OthersOf(CandidatePool pool, Finding best, CandidateJudge judge)
     {
         var (candidate, offer) = (best.Candidate, best.Offer!);
@@ -178,7 +179,7 @@ internal static class BracketSearch
         var judged = new Dictionary<Candidate, Finding>();
         Finding? Better(Func<Candidate, bool> isBetter, Func<Candidate, double> rank)
         {
-            var tried = next.Where(isBetter).OrderBy(rank).ThenBy(c => c.Cost).Take(MostTries);
+            var tried = next.Where(isBetter).OrderBy(c => c.Place != candidate.Place).ThenBy(rank).ThenBy(c => c.Cost).Take(MostTries);
             return tried.Select(c => judged.TryGetValue(c, out var known) ? known : judged[c] = judge.Judge(c)).FirstOrDefault(f => f.Passes);
         }
 
@@ -186,7 +187,7 @@ internal static class BracketSearch
         [
             Better(c => c.Bracket.Mass < Ranking.WorthSaying * offer.Mass, c => c.Bracket.Mass),
             Better(c => c.Give < Ranking.WorthSaying * offer.Give, c => c.Give),
-            Better(c => RoomOf(c) > offer.LeastSpare, c => -RoomOf(c)),
+            Better(c => RoomOf(c) > offer.LeastSpare + Ranking.MoreRoom, c => -RoomOf(c)),
         ];
         return
         [

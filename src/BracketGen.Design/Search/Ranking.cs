@@ -8,6 +8,9 @@ public static class Ranking
     /// <summary>Mass or give that is less by two in a hundred is worth a word.</summary>
     internal const double WorthSaying = 0.98;
 
+    /// <summary>So much more to spare at the tightest place, in parts of its limit, is worth a word.</summary>
+    internal const double MoreRoom = 0.05;
+
     /// <summary>The reasons.</summary>
     /// <param name="outcome">What the search came to, with a best bracket.</param>
     public static ChoiceReasons Reasons(SearchOutcome outcome)
@@ -18,7 +21,7 @@ public static class Ranking
             outcome.Shapes, best, outcome.CheapestWeak,
             others.Where(o => o.Mass < best.Mass * WorthSaying).MinBy(o => o.Mass),
             others.Where(o => o.BestGive < best.BestGive * WorthSaying).MinBy(o => o.BestGive),
-            others.Where(o => o.LeastSpare > best.LeastSpare).MaxBy(o => o.LeastSpare));
+            others.Where(o => o.LeastSpare > best.LeastSpare + MoreRoom).MaxBy(o => o.LeastSpare));
     }
 }
 
