@@ -79,8 +79,7 @@ public class CostBoundTests
         });
         Assert.True(below > LongRun.AtLeast(200), $"only {below} brackets below their limit");
 
-        // Blanks have more metal for die and gauge than the bound knows of: 81 of 100 are kept.
-        Assert.True(kept < 0.9 * all, $"{kept} of {all} kept: nothing was gained");
+        Assert.True(kept < 0.8 * all, $"{kept} of {all} kept: nothing was gained");
     }
 
     private static double CostOf(Job job, Place place, BracketDraft draft) =>

@@ -57,7 +57,8 @@ public class GivenBracketTests
     [Fact]
     public void Another_outer_end_or_another_pattern_is_turned_down()
     {
-        var solution = Designer.Solve(Examples.Read("plover-alder-58"), SearchEffort.WithoutStrength);
+        var plover = Examples.Read("plover-alder-58");
+        var solution = Designer.Solve(plover with { Preferences = plover.Preferences with { StopOpening = StopOpening.Hole } }, SearchEffort.WithoutStrength);
         var bracket = solution.Bracket!;
         Solution On(Job job) => GivenBracket.On(job, bracket, bracket.Folded.Flanges[0])!;
         Job With(OuterEnd end) => solution.Job with { Vehicle = solution.Job.Vehicle with { Cable = solution.Job.Vehicle.Cable with { OuterEnd = end } } };

@@ -52,11 +52,11 @@ public static class BracketChecks
             yield return new(CheckId.ClipNeck, thickness, clip.NeckLength);
         }
 
-        // Into a slot the outer end slips from the side: then its own body is what has to go in.
+        // Into a slot the outer end slips from the side: then its own body is what has to go in. What sits only in a slot has no way through a hole.
         var seat = bracket.Seat;
         yield return bracket.Stop.IsSlot
             ? new(CheckId.FittingThroughStop, bracket.Stop.Diameter, cable.OuterEnd.BodyDiameter) { IsVariant = true }
-            : new(CheckId.FittingThroughStop, Math.Min(bracket.Stop.Diameter, seat.Passage ?? StopSeat.For(cable, StopOpening.Hole, thickness).Passage!.Value), seat.FittingSize);
+            : new(CheckId.FittingThroughStop, Math.Min(bracket.Stop.Diameter, seat.Passage ?? StopSeat.For(cable, StopOpening.Hole, thickness).Passage ?? 0), seat.FittingSize);
     }
 
     private static IEnumerable<Check> OfBend(Bracket bracket, Bend bend, int index)
