@@ -78,7 +78,6 @@ public class CostBoundTests
             }
         });
         Assert.True(below > LongRun.AtLeast(200), $"only {below} brackets below their limit");
-
         Assert.True(kept < 0.8 * all, $"{kept} of {all} kept: nothing was gained");
     }
 
