@@ -38,7 +38,8 @@ public class CutFileOptionTests
         Assert.Contains("The contours are the finished edge: kerf is not compensated.", CutFile(place, Workplace.CutFile), StringComparison.Ordinal);
         var drawing = string.Join(' ', PdfText.Of(place.Made(Job, Workplace.DrawingFile)).Select(w => w.Text));
         Assert.Contains("Only flat-pattern-kerf.dxf is compensated", drawing, StringComparison.Ordinal);
-        Assert.Contains("switch compensation off at the machine when you cut from it", drawing, StringComparison.Ordinal);
+        Assert.Contains("for a kerf of 0.200 mm: switch", drawing, StringComparison.Ordinal); // Wrapped here, where another block may stand between.
+        Assert.Contains("compensation off at the machine when you cut from it", drawing, StringComparison.Ordinal);
 
         Assert.Equal(ExitCode.NotProven, place.Make(Job).ExitCode);
         Assert.False(File.Exists(place.Made(Job, Workplace.KerfFile)));

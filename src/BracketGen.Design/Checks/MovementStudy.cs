@@ -52,9 +52,10 @@ public sealed record MovementStudy
         var (cable, movement) = (job.Vehicle.Cable, job.Movement);
         Bulkhead[] corners = job.Bulkhead is { } bulkhead && placement is not null ? [.. movement.Corners(bulkhead)] : [];
         var (laidAt, reaches) = (new ElasticLines?[corners.Length], new bool[corners.Length]);
+        var rest = outer?.AtLengths.FirstOrDefault();
         Parallel.For(0, corners.Length, i =>
         {
-            laidAt[i] = OuterWay.At(cable, placement!, corners[i], outer?.AtLengths is [var rest, ..] ? rest : null);
+            laidAt[i] = OuterWay.At(cable, placement!, corners[i], rest);
             reaches[i] = OuterWay.Tightest(job with { Bulkhead = corners[i] }, placement!) is { } route
                 && (laidAt[i] is not { } line || (route.Length <= cable.OuterLength!.Value.Min && !line.IsTooShort));
         });

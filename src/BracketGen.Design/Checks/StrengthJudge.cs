@@ -12,14 +12,14 @@ namespace BracketGen.Design.Checks;
 /// </remarks>
 /// <param name="job">The job, opening counter-clockwise.</param>
 /// <param name="detail">How finely brackets are meshed.</param>
-public sealed class StrengthJudge(Job job, StrengthDetail detail)
+internal sealed class StrengthJudge(Job job, StrengthDetail detail)
 {
     private readonly ConditionalWeakTable<StopMechanism, StopTension> _atStops = [];
 
     /// <summary>The finding on a bracket.</summary>
     /// <param name="stop">The mechanism at the stop that it holds.</param>
     /// <param name="bracket">The bracket.</param>
-    internal StrengthFinding Judge(StopMechanism stop, Bracket bracket) => Judge(_atStops.GetValue(stop, s => new(s)), bracket);
+    public StrengthFinding Judge(StopMechanism stop, Bracket bracket) => Judge(_atStops.GetValue(stop, s => new(s)), bracket);
 
     private StrengthFinding Judge(StopTension tension, Bracket bracket)
     {

@@ -122,17 +122,6 @@ internal sealed class CandidatePool
             .Select(s => (s.Place.Checks.First(c => !CandidateSearch.IsGoodEnough(c)), s.Sketches.Count));
     }
 
-    /// <summary>
-    /// By number of bends, each promising candidate with the adjuster at mid range that is stiffer by a tenth than all lighter ones of as few bends: that
-    /// step, or the list fills with twins.
-    /// </summary>
-    public IEnumerable<Candidate> Front()
-    {
-        Sheet[] sheets = [.. _sheets.Where(s => s.Place.Placement.AdjusterShift == 0 && s.Place.IsGoodEnough)];
-        Weigh(sheets);
-        return Enumerable.Range(0, MostBends + 2).SelectMany(bends => Front(sheets.SelectMany(s => s.Sketches).Where(s => s.Draft.Bends.Length == bends)));
-    }
-
     /// <summary>Every candidate that can be drawn, by cost.</summary>
     public IReadOnlyList<Candidate> All()
     {
@@ -140,10 +129,8 @@ internal sealed class CandidatePool
         return [.. _sheets.SelectMany(s => s.Sketches).Select(s => s.Candidate).OfType<Candidate>().OrderBy(c => c.Cost)];
     }
 
-    private void SketchAll() => Weigh(_sheets);
-
     // Sheets know nothing of each other, and their order is settled before: several threads make what one would.
-    private static void Weigh(IEnumerable<Sheet> sheets) => Parallel.ForEach(sheets, sheet => sheet.Sketches.ForEach(s => s.Weigh()));
+    private void SketchAll() => Parallel.ForEach(_sheets, sheet => sheet.Sketches.ForEach(s => s.Weigh()));
 
     private double AdjusterRange => _job.Vehicle.Cable.OuterEnd.AdjusterRange;
 
@@ -156,37 +143,6 @@ internal sealed class CandidatePool
     }
 
     private readonly record struct Node(Stage Stage, Sheet? Sheet, Sketch? Sketch);
-
-    private IEnumerable<Candidate> Front(IEnumerable<Sketch> sketches)
-    {
-        var queue = new PriorityQueue<Sketch, (double Mass, bool IsDrawn, double Give, double Cost)>();
-        foreach (var sketch in sketches)
-        {
-            queue.Enqueue(sketch, (CostBound.LeastMass(sketch.Draft), false, sketch.Give, 0));
-        }
-
-        var stiffest = double.PositiveInfinity;
-        while (queue.TryDequeue(out var sketch, out var priority))
-        {
-            if (sketch.Give >= 0.9 * stiffest)
-            {
-                continue;
-            }
-
-            if (!priority.IsDrawn)
-            {
-                if (Draw(sketch) is { } drawn)
-                {
-                    queue.Enqueue(sketch, (drawn.Bracket.Mass, true, drawn.Give, drawn.Cost));
-                }
-            }
-            else if (CandidateSearch.Promising(sketch.Candidate!))
-            {
-                stiffest = sketch.Give;
-                yield return sketch.Candidate!;
-            }
-        }
-    }
 
     private Candidate? Draw(Sketch sketch)
     {
