@@ -57,8 +57,8 @@ public static class ProfileReader
             {
                 Body = body,
                 Vehicle = vehicle,
-                Shop = shop,
-                Preferences = file!.Preferences.Preferences,
+                Shop = file!.Finish is { } finish ? shop.Finished(finish) : shop,
+                Preferences = file.Preferences.Preferences,
                 Units = file.Units,
                 Document = file.Document,
                 Bulkhead = file.Bulkhead,

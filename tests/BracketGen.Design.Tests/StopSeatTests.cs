@@ -4,6 +4,7 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Tests;
 
@@ -25,12 +26,12 @@ public class StopSeatTests
         var adjuster = new ThreadedAdjuster(8, 1, 14, 13, 5);
         Assert.Equal(6.917, adjuster.NutBore, 5e-4);
         var cable = With(barrel, 40, adjuster);
-        Assert.Equal(isSlot, StopSeat.For(cable, StopOpening.AsNeeded, 3).IsSlot);
-        var hole = StopSeat.For(cable, StopOpening.Hole, 3);
+        Assert.Equal(isSlot, StopSeat.For(cable, StopOpening.AsNeeded, 3, Finish.NotStated).IsSlot);
+        var hole = StopSeat.For(cable, StopOpening.Hole, 3, Finish.NotStated);
         Assert.False(hole.IsSlot);
         Assert.Equal(!isSlot, hole.CableGoesOn);
         Assert.Equal(6.917, hole.Passage!.Value, 5e-4);
-        Assert.True(StopSeat.For(cable, StopOpening.OpenSlot, 3).CableGoesOn);
+        Assert.True(StopSeat.For(cable, StopOpening.OpenSlot, 3, Finish.NotStated).CableGoesOn);
     }
 
     // A ferrule has no nut: its own hole is all that the fitting goes through.
@@ -38,7 +39,7 @@ public class StopSeatTests
     [InlineData(9.5, 7, false)]
     [InlineData(9.5, 9.5, true)]
     public void A_ferrule_s_hole_counts_alone(double nose, double barrel, bool isSlot) =>
-        Assert.Equal(isSlot, StopSeat.For(With(barrel, 40, new PlainFerrule(nose, 14)), StopOpening.AsNeeded, 3).IsSlot);
+        Assert.Equal(isSlot, StopSeat.For(With(barrel, 40, new PlainFerrule(nose, 14)), StopOpening.AsNeeded, 3, Finish.NotStated).IsSlot);
 
     [Fact]
     public void The_check_compares_what_the_fitting_needs_with_the_nut()
@@ -52,6 +53,39 @@ public class StopSeatTests
         var holed = Of(bracket with { Holes = bracket.Holes.SetItem(bracket.Holes.Length - 1, bracket.Stop with { Towards = null }) });
         Assert.Equal(6.917, holed.Value, 5e-4);
         Assert.False(holed.Passes);
+    }
+
+    [Fact]
+    public void A_thick_finish_makes_the_holes_larger_and_counts_in_a_clip_s_neck()
+    {
+        var job = Examples.Read("plover-alder-58");
+        var coated = job with { Shop = job.Shop.Finished(new(FinishKind.PowderCoat, 0.08)) };
+        Bracket bare = Design.Study.Designer.Solve(job).Bracket!, powdered = Design.Study.Designer.Solve(coated).Bracket!;
+        Assert.Equal(6.6, bare.Holes[0].Diameter, 1e-9); // M6, ISO 273 medium.
+        Assert.Equal(6.8, powdered.Holes[0].Diameter, 1e-9);
+        Assert.Equal(bare.Stop.Diameter + 0.2, powdered.Stop.Diameter, 1e-9);
+        var clipped = job.Vehicle.Cable with { OuterEnd = new SlottedClip(8, 14, 3.1) };
+        Check Neck(Bracket b) => BracketChecks.OfFlat(b, clipped, CuttingProcess.Laser).Single(c => c.Id == CheckId.ClipNeck);
+        Assert.True(Neck(bare).Passes);
+        Assert.Equal(bare.Flat.Thickness + 0.16, Neck(powdered).Value, 1e-9);
+    }
+
+    // Steel that nobody protects is advice, steel of which nobody knows is not a pass; aluminium needs nothing.
+    [Theory]
+    [InlineData(FinishKind.Bare, false, true)]
+    [InlineData(FinishKind.NotStated, false, false)]
+    [InlineData(FinishKind.Zinc, true, false)]
+    [InlineData(FinishKind.PowderCoat, true, false)]
+    public void Bare_steel_on_the_casting_is_advice(FinishKind kind, bool passes, bool fails)
+    {
+        var job = Examples.Read("plover-alder-58");
+        var bracket = Design.Study.Designer.Solve(job).Bracket!;
+        Assert.True(bracket.Stock.Material.IsSteel);
+        Check Of(Material m) => BracketChecks.OfFlat(bracket with { Stock = bracket.Stock with { Material = m } }, job.Vehicle.Cable, CuttingProcess.Laser)
+            .Single(c => c.Id == CheckId.Finish);
+        var check = Of(bracket.Stock.Material with { Finish = new(kind, 0) });
+        Assert.Equal((passes, fails, CheckKind.Advice), (check.Passes, check.Fails, check.Kind));
+        Assert.True(Of(bracket.Stock.Material with { Finish = new(kind, 0), Density = 2.67e-9, Modulus = 70_000 }).Passes);
     }
 
     // Plasma, ISO 9013 class 2: ±0.6 in 3 mm sheet leaves a hole of 6.6 mm for M6 at 6.0 mm, which the bolt does not pass; 9 mm for M8 comes out at 8.4 mm. A slot is cut.

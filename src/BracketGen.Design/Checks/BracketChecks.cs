@@ -6,6 +6,7 @@ using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Checks;
 
@@ -17,6 +18,7 @@ public static class BracketChecks
     {
         var flat = bracket.Flat;
         var thickness = flat.Thickness;
+        var finish = bracket.Stock.Material.Finish;
         var outline = flat.Blank.Outline;
         foreach (var group in bracket.Holes.Where(h => !h.IsSlot).GroupBy(h => h.Purpose))
         {
@@ -52,16 +54,17 @@ public static class BracketChecks
             yield return check;
         }
 
+        yield return new(CheckId.Finish, !bracket.Stock.Material.IsSteel || finish.Protects ? 1 : finish.Kind == FinishKind.NotStated ? double.NaN : 0, 1);
         if (cable.OuterEnd is SlottedClip clip)
         {
-            yield return new(CheckId.ClipNeck, thickness, clip.NeckLength);
+            yield return new(CheckId.ClipNeck, thickness + 2 * finish.BuildUp, clip.NeckLength);
         }
 
         // Into a slot the outer end slips from the side: then its own body is what has to go in. What sits only in a slot has no way through a hole.
         var seat = bracket.Seat;
         yield return bracket.Stop.IsSlot
             ? new(CheckId.FittingThroughStop, bracket.Stop.Diameter, cable.OuterEnd.BodyDiameter) { IsVariant = true }
-            : new(CheckId.FittingThroughStop, Math.Min(bracket.Stop.Diameter, seat.Passage ?? StopSeat.For(cable, StopOpening.Hole, thickness).Passage ?? 0), seat.FittingSize);
+            : new(CheckId.FittingThroughStop, Math.Min(bracket.Stop.Diameter - finish.HoleAllowance, seat.Passage ?? StopSeat.For(cable, StopOpening.Hole, thickness, finish).Passage ?? 0), seat.FittingSize);
     }
 
     private static IEnumerable<Check> OfBend(Bracket bracket, Bend bend, int index)

@@ -57,6 +57,7 @@ public static class CheckCatalogue
         Of(CheckId.DieShoulders, "die-shoulders", Making, Quantity.Fraction, AtLeast, LimitSource.CommonPractice, ShapeAndPlace, InputId.Shop, InputId.Sheet),
         Of(CheckId.HoleOverDie, "hole-over-die", Making, Quantity.Length, AtLeast, LimitSource.VDie, ShapeAndPlace, InputId.Shop, InputId.Sheet),
         Of(CheckId.BendGauge, "bend-gauge", Advice, Quantity.Length, AtMost, LimitSource.CommonPractice, ShapeAndPlace, InputId.Shop),
+        Of(CheckId.Finish, "finish", Advice, Quantity.Number, AtLeast, LimitSource.CommonPractice, ShapeAndPlace, InputId.Shop, InputId.Sheet),
         Of(CheckId.ClipNeck, "clip-neck", Function, Quantity.Length, AtMost, LimitSource.Profile, ShapeAndPlace, InputId.OuterEnd, InputId.Sheet),
         Of(CheckId.FittingThroughStop, "fitting-through-stop", Function, Quantity.Length, AtLeast, LimitSource.Geometry, ShapeAndPlace, InputId.EndFitting, InputId.OuterEnd),
         Of(CheckId.KeepOut, "keep-out", Function, Quantity.Length, AtLeast, LimitSource.Preference, ShapeAndPlace, InputId.KeepOuts, InputId.Mount),

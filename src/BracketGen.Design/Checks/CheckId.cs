@@ -135,6 +135,9 @@ public enum CheckId
     /// <summary>What a bend is placed by.</summary>
     BendGauge,
 
+    /// <summary>A layer between steel and the casting.</summary>
+    Finish,
+
     /// <summary>Sheet thickness in a clip's neck.</summary>
     ClipNeck,
 

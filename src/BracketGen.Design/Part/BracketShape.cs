@@ -241,12 +241,9 @@ public static class BracketShape
     /// <summary>Radius (mm) at the mouth of a slot: what a hand does not cut itself on (common practice, no source).</summary>
     private const double MouthRadius = 1;
 
-    internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre, double thickness)
-    {
-        return new(
-            MountFace.HoleName(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium, null, hole.Thread,
-            BoltMetalRadius(hole, thickness));
-    }
+    internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre, Stock stock) => new(
+        MountFace.HoleName(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium + stock.Material.Finish.HoleAllowance, null, hole.Thread,
+        BoltMetalRadius(hole, stock.Thickness));
 
     /// <summary>Radius of metal (mm) wanted around a bolt hole: its boss, its washer with a millimetre to spare, its edge distance.</summary>
     public static double BoltMetalRadius(MountHole hole, double thickness) => Math.Max(

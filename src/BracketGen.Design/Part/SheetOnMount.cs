@@ -20,10 +20,10 @@ public sealed class SheetOnMount
         (Mount, Cable, Preferences, Stock, Rates) = (mount, cable, preferences, stock, rates);
         var face = MountFrame.Of(mount);
         Frame = face.Frame;
-        Seat = StopSeat.For(cable, preferences.StopOpening, stock.Thickness);
+        Seat = StopSeat.For(cable, preferences.StopOpening, stock.Thickness, stock.Material.Finish);
         StopMetalRadius = Seat.MetalRadius(stock.Thickness);
         Straight = BracketShape.StraightBesideBend(stock.Thickness);
-        Bolts = [.. mount.Holes.Select((hole, i) => BracketShape.BoltHole(hole, i, MountFrame.ToFlat(face.ToFace(hole.At)), stock.Thickness))];
+        Bolts = [.. mount.Holes.Select((hole, i) => BracketShape.BoltHole(hole, i, MountFrame.ToFlat(face.ToFace(hole.At)), stock))];
         BoltMetal = Bolts.Select(b => new Disc(b.Centre.Vector, b.MetalRadius)).ToArray();
     }
 

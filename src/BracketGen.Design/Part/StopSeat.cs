@@ -1,6 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.Design.Part;
@@ -25,16 +26,17 @@ public sealed record StopSeat(
     /// <summary>Whether the cable goes on: the outer end slips in from the side, or the end fitting goes through all that is on its way.</summary>
     public bool CableGoesOn => Passage is not { } passage || passage >= FittingSize;
 
-    /// <summary>What <paramref name="cable"/> needs in sheet of <paramref name="thickness"/> (mm).</summary>
-    public static StopSeat For(Cable cable, StopOpening wanted, double thickness)
+    /// <summary>What <paramref name="cable"/> needs in a sheet: <paramref name="thickness"/> (mm) bare, with room for its <paramref name="finish"/>.</summary>
+    public static StopSeat For(Cable cable, StopOpening wanted, double thickness, Finish finish)
     {
-        var opening = cable.OuterEnd is ThreadedAdjuster threaded
+        var opening = finish.HoleAllowance + (cable.OuterEnd is ThreadedAdjuster threaded
             ? MetricThread.ClearanceFor(threaded.Thread)
-            : cable.OuterEnd.BodyDiameter + FerrulePlay;
+            : cable.OuterEnd.BodyDiameter + FerrulePlay);
 
         // Both ends of a throttle cable's wire are swaged on: nothing is drawn out of its outer. In a round hole the fitting goes first, and the nut on the
         // quadrant's side comes off over it; the adjuster itself is fixed on the outer, and the wire is in it already.
-        var passage = cable.OuterEnd is ThreadedAdjuster a ? Math.Min(opening, a.NutBore) : opening;
+        var coated = opening - finish.HoleAllowance;
+        var passage = cable.OuterEnd is ThreadedAdjuster a ? Math.Min(coated, a.NutBore) : coated;
         var needed = cable.Fitting.PassageDiameter(cable.WireDiameter) + FittingPlay;
         var slot = cable.OuterEnd is SlottedClip
             || wanted == StopOpening.OpenSlot || (wanted == StopOpening.AsNeeded && passage < needed);

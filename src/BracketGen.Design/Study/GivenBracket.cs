@@ -77,7 +77,7 @@ public static class GivenBracket
     private static Bracket Place(Job job, Bracket bracket, Frame mount) => bracket with
     {
         Folded = new(bracket.Flat, mount),
-        Seat = StopSeat.For(job.Vehicle.Cable, job.Preferences.StopOpening, bracket.Stock.Thickness),
+        Seat = StopSeat.For(job.Vehicle.Cable, job.Preferences.StopOpening, bracket.Stock.Thickness, bracket.Stock.Material.Finish),
     };
 
     // The wire taut from the pocket to the seat is as long as it must be; the adjuster makes up what the cable has more or less.

@@ -96,7 +96,7 @@ public sealed record PartShape(
             Die = die,
             Folded = new(flat, Frame.FromZX(new(m[0], m[1], m[2]), new(m[6], m[7], m[8]), new(m[3], m[4], m[5]))),
             Holes = holes,
-            Seat = StopSeat.For(cable, opening, Thickness),
+            Seat = StopSeat.For(cable, opening, Thickness, stock.Material.Finish),
             SeatOnTop = SeatOnTop,
         };
     }

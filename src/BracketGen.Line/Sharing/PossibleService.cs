@@ -4,6 +4,7 @@ using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Sharing;
 
@@ -23,7 +24,7 @@ public static class PossibleServices
     public static IEnumerable<PossibleService> Of(LoadedFamily family, IReadOnlyList<LinePart> parts)
     {
         var byBody = parts.Select((p, i) => (Part: p, Index: i)).ToLookup(p => p.Part.Combination.Body.Code);
-        var seats = new Dictionary<(string Vehicle, string Option, double Thickness), StopSeat>();
+        var seats = new Dictionary<(string Vehicle, string Option, double Thickness, Finish Finish), StopSeat>();
         for (var i = 0; i < parts.Count; i++)
         {
             var part = parts[i];
@@ -40,10 +41,11 @@ public static class PossibleServices
                         continue;
                     }
 
-                    var key = (served.Combination.Vehicle.Code, served.Combination.Option.Option.Code, part.Bracket.Stock.Thickness);
+                    var finish = part.Bracket.Stock.Material.Finish;
+                    var key = (served.Combination.Vehicle.Code, served.Combination.Option.Option.Code, part.Bracket.Stock.Thickness, finish);
                     if (!seats.TryGetValue(key, out var seat))
                     {
-                        seats[key] = seat = StopSeat.For(served.Job.Vehicle.Cable, served.Job.Preferences.StopOpening, part.Bracket.Stock.Thickness);
+                        seats[key] = seat = StopSeat.For(served.Job.Vehicle.Cable, served.Job.Preferences.StopOpening, part.Bracket.Stock.Thickness, finish);
                     }
 
                     if (places.Length == 0 || !MayBeAsked(part.Bracket, served.Job, seat))

@@ -187,6 +187,15 @@ public enum Contradictory
     /// <summary>A material has a price, but the shop has no rates.</summary>
     PriceWithoutRates,
 
+    /// <summary>A bare part has a layer.</summary>
+    ThicknessOfBare,
+
+    /// <summary>A finish has no thickness.</summary>
+    FinishWithoutThickness,
+
+    /// <summary>Steel is to be anodised.</summary>
+    AnodisedSteel,
+
     /// <summary>A packed job does not hold its job.</summary>
     JobNotPacked,
 }

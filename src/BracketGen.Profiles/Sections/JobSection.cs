@@ -5,12 +5,13 @@ using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Paths;
 using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
 /// <summary>A job's file before the files it names are read.</summary>
-internal sealed record JobFile(LocatedPreferences Preferences, UnitSystem Units, DocumentData Document, Bulkhead? Bulkhead, EngineMovement Movement, ChosenBracket? Chosen);
+internal sealed record JobFile(LocatedPreferences Preferences, UnitSystem Units, DocumentData Document, Bulkhead? Bulkhead, EngineMovement Movement, ChosenBracket? Chosen, Finish? Finish);
 
 /// <summary>A job's file.</summary>
 internal static class JobSection
@@ -46,12 +47,15 @@ internal static class JobSection
     private static readonly Key<ChosenBracket> Chosen = new(
         "chosen", ChosenSection.Form, "The bracket that was chosen, to be made again. If left out: the best is made.", isRequired: false);
 
+    private static readonly Key<Finish> Finish = new(
+        "finish", FinishSection.Form, "Finish of this bracket, whatever it is made of. If left out: that of the material in the shop's file.", isRequired: false);
+
     /// <summary>The units that a job's or family's file asks for, before the file is read; those of an absent key where it says none that is known.</summary>
     public static UnitSystem UnitsOf(TomlTable table) => table.Find(Units.Name)?.Value is TomlText { Text: "in" } ? UnitSystem.Inch : UnitSystem.Metric;
 
     public static Section<JobFile> Form { get; } = new(
-        [Body, Vehicle, Shop, Units, Preferences, Exit, Movement, Document, Chosen],
-        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null, v.Get(Movement), v.Has(Chosen) ? v.Get(Chosen) : null));
+        [Body, Vehicle, Shop, Units, Preferences, Exit, Movement, Document, Finish, Chosen],
+        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null, v.Get(Movement), v.Has(Chosen) ? v.Get(Chosen) : null, v.Has(Finish) ? v.Get(Finish) : null));
 }
 
 /// <summary>Path of another profile, from the folder of the file that names it.</summary>

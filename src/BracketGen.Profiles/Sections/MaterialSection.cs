@@ -47,13 +47,16 @@ internal static class MaterialSection
     public static readonly Key<double> PricePerKilogram = new(
         "price_per_kilogram", QuantityForm.Number(0, 100_000), "Price of a kilogram, in the currency of [rates]. If left out: sheet_per_kilogram of [rates].", isRequired: false);
 
+    private static readonly Key<Finish> Finish = Key<Finish>.WithDefault(
+        "finish", FinishSection.Form, "What protects parts made of it. If left out: not stated, and the drawing says as agreed.", SheetMetal.Shops.Finish.NotStated);
+
     private static readonly Key<string> Source = new("source", new TextForm(400), "Where the numbers come from.");
 
     private static readonly Key<ImmutableArray<double>> Thicknesses = new(
         "thicknesses", new ListForm<double>(QuantityForm.Length(0.3, 25), 1, 40), "Thicknesses in stock.");
 
     public static Section<StockedMaterial> Form { get; } = new(
-        [Designation, Density, Modulus, Poisson, Yield, MaxTensile, Endurance, AcrossGrain, AlongGrain, Group, PricePerKilogram, Source, Thicknesses],
+        [Designation, Density, Modulus, Poisson, Yield, MaxTensile, Endurance, AcrossGrain, AlongGrain, Group, PricePerKilogram, Finish, Source, Thicknesses],
         v => new(
             new()
             {
@@ -68,6 +71,7 @@ internal static class MaterialSection
                 MinRadiusAlongGrain = v.Get(AlongGrain),
                 BendGroup = v.Get(Group),
                 PricePerKilogram = v.OrNull(PricePerKilogram),
+                Finish = v.Get(Finish),
                 Source = v.Get(Source),
             },
             v.Get(Thicknesses)),
@@ -75,6 +79,7 @@ internal static class MaterialSection
             new([Yield, MaxTensile], CheckTensile),
             new([AcrossGrain, AlongGrain], CheckGrain),
             new([Thicknesses], CheckTwice),
+            new([Density, Modulus, Finish], CheckFinish),
         ]);
 
     private static void CheckTensile(SectionValues values)
@@ -90,6 +95,14 @@ internal static class MaterialSection
         if (values.Get(AlongGrain) < values.Get(AcrossGrain))
         {
             values.Report(AlongGrain, new Compared(Relation.AtLeast, AcrossGrain.Name, Quantity.Number, values.Get(AcrossGrain), CompareReason.Grain));
+        }
+    }
+
+    private static void CheckFinish(SectionValues values)
+    {
+        if (values.Get(Finish).Kind == FinishKind.Anodised && Material.IsSteelOf(values.Get(Density), values.Get(Modulus)))
+        {
+            values.Report(Finish, new Contradiction(Contradictory.AnodisedSteel));
         }
     }
 

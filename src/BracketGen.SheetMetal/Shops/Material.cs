@@ -36,7 +36,10 @@ public sealed record Material
     public required BendGroup BendGroup { get; init; }
 
     /// <summary>Whether it is a rolled steel: by density and Young's modulus, which no brass, copper or aluminium comes near.</summary>
-    public bool IsSteel => Density is > LightestSteel and < HeaviestSteel && Modulus is > SoftestSteel and < StiffestSteel;
+    public bool IsSteel => IsSteelOf(Density, Modulus);
+
+    /// <summary>The same by density (t/mm³) and Young's modulus (MPa).</summary>
+    public static bool IsSteelOf(double density, double modulus) => density is > LightestSteel and < HeaviestSteel && modulus is > SoftestSteel and < StiffestSteel;
 
     // Between cast iron and brass (t/mm³); rolled steels have 7.7 to 8.0 kg/dm³ (EN 10088-1, EN 1993-1-1).
     private const double LightestSteel = 7.3e-9, HeaviestSteel = 8.3e-9;
@@ -46,6 +49,9 @@ public sealed record Material
 
     /// <summary>Price of a kilogram, in the currency of the shop's rates; null for the price that they give for any sheet.</summary>
     public double? PricePerKilogram { get; init; }
+
+    /// <summary>What protects parts made of it.</summary>
+    public Finish Finish { get; init; } = Finish.NotStated;
 
     /// <summary>Where the numbers come from.</summary>
     public required string Source { get; init; }

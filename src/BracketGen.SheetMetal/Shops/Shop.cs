@@ -57,6 +57,12 @@ public sealed record Shop
     /// <remarks>DIN 6935 is for flat rolled steel; for anything else Machinery's Handbook is used in its place. It carries <see cref="KPlusMinus"/>.</remarks>
     public BendRule RuleFor(Stock stock, double insideRadius) => BareRule(stock, insideRadius) with { KPlusMinus = KPlusMinus(stock, insideRadius) };
 
+    /// <summary>The same shop with one finish for all that it makes; only aluminium can be anodised, steel keeps its own finish then.</summary>
+    public Shop Finished(Finish finish) => this with
+    {
+        Stock = [.. Stock.Select(s => finish.Kind == FinishKind.Anodised && s.Material.IsSteel ? s : s with { Material = s.Material with { Finish = finish } })],
+    };
+
     private BendRule BareRule(Stock stock, double insideRadius) => TestOf(stock, insideRadius) is { } test
         ? new TestBendRule(test.K, Name)
         : BendRule == PublishedBendRule.Din6935 && stock.Material.IsSteel ? new Din6935Rule() : new MachinerysHandbookRule(stock.Material.BendGroup);

@@ -107,6 +107,7 @@ public static class CheckText
             "The throttle body's casting is not described. Measure where the bore lies: [bore_axis] of the throttle body. Or describe the whole casting with keep-outs and write body_shape = \"keep-outs\".",
         CheckId.BendOrder =>
             "Which punches and dies the shop has is not known. Add them to the shop's file: [[punches]], and the angle and body_width of each of the [[dies]].",
+        CheckId.Finish => "The finish of the bracket is not stated. Write finish in the job, or with the material in the shop's file.",
         CheckId.WireBend => "How the wire is stranded is not known. Count strands and wires at a cut end: wire_construction of the cable.",
         CheckId.OuterBoreTight or CheckId.OuterBoreLoose => "The outer's inside diameter is not known. Measure it at a cut end: outer_bore of the cable.",
         _ => null,

@@ -141,8 +141,11 @@ public static class CheckWords
         CheckId.BendGauge => new(
             "Place of the bend line, ±", "± of what the bend is placed by: 0.1 mm against the back gauge, 0.5 mm by a scribed line",
             "No edge that the back gauge reaches runs parallel to the bend. Scribe the bend line, and bend to it."),
+        CheckId.Finish => new(
+            "Layer between steel and the casting", "1 if the sheet is no steel, or is zinc plated or powder coated",
+            "Bare steel on an aluminium casting rusts and eats into the casting where it gets wet. Have the bracket zinc plated or powder coated."),
         CheckId.ClipNeck => new(
-            "Sheet thickness in the clip's neck", "thickness; limit: length of the neck", "The outer's neck does not go over the sheet. Use thinner sheet."),
+            "Sheet thickness in the clip's neck", "thickness with its finish; limit: length of the neck", "The outer's neck does not go over the sheet. Use thinner sheet."),
         CheckId.FittingThroughStop => new(
             "Cable into the stop", "narrowest of hole and nut that the end fitting goes through, over what it needs; for a slot, its width over the outer end's body",
             "The cable cannot be fitted: its end fitting does not go through the hole, or through the nut that has to come off over it. Both ends of the wire are swaged on, so the wire cannot be drawn out of the outer. Use an open slot."),

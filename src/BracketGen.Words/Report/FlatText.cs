@@ -36,6 +36,7 @@ public static class FlatText
     public static IEnumerable<Fact> Facts(Bracket bracket, UnitSystem units) =>
     [
         new("Material", DrawingText.Sheet(bracket, units)),
+        new("Finish", DrawingText.Finish(bracket.Stock.Material.Finish, units)),
         new("Mass", units.Write(Quantity.Mass, bracket.Mass), "bare"),
         new("Cut length", units.Write(Quantity.Length, bracket.Flat.Blank.CutLength), "outline and holes"),
         new("Seat", bracket.SeatOnTop ? "the side seen" : "the far side", "in the flat pattern"),

@@ -44,7 +44,7 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
         void Add(int count, string part, string size, string where) =>
             rows.Add([(rows.Count + 1).ToString(CultureInfo.InvariantCulture), count.ToString(CultureInfo.InvariantCulture), part, size, where]);
 
-        Add(1, "bracket", $"{document.PartNumber}{SetupText.Revision(document)}", $"{bracket.Stock.Material.Designation}, {_units.Size(bracket.Stock.Thickness)}");
+        Add(1, "bracket", $"{document.PartNumber}{SetupText.Revision(document)}", $"{bracket.Stock.Material.Designation}, {_units.Size(bracket.Stock.Thickness)}, {ShopDrawing.DrawingText.Finish(bracket.Stock.Material.Finish, _units.System)}");
         foreach (var (bolt, holes) in Bolts)
         {
             Add(holes.Length, "hexagon bolt", $"ISO 4017 - {Size(bolt)} - 8.8", "holes " + Phrases.List(holes));

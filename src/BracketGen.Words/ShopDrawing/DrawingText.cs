@@ -3,6 +3,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.CutFile;
 
@@ -20,8 +21,21 @@ public static class DrawingText
     /// <summary>Kind of document.</summary>
     public const string DocumentType = "Part drawing";
 
-    /// <summary>Finish, which no profile gives.</summary>
-    public const string Finish = "as agreed";
+    /// <summary>The finish, as in the title block.</summary>
+    public static string Finish(Finish finish, UnitSystem units) => finish.Kind switch
+    {
+        FinishKind.NotStated => "as agreed",
+        FinishKind.Bare => "bare",
+        _ => $"{(finish.Kind switch { FinishKind.Zinc => "zinc plated", FinishKind.PowderCoat => "powder coated", _ => "anodised" })}, max. {units.WriteFine(Quantity.Length, finish.Thickness)}",
+    };
+
+    // What the maker must know of it; empty where nothing is put on.
+    private static string FinishNote(Finish finish) => finish.Kind switch
+    {
+        FinishKind.NotStated or FinishKind.Bare => "",
+        FinishKind.PowderCoat => " Dimensions before the finish. Keep powder off the mount face, the seat, and where bolt heads and nuts bear: a clamped layer creeps, and bolts come loose.",
+        _ => " Dimensions before the finish.",
+    };
 
     /// <summary>Heading of the safety note.</summary>
     public const string Safety = "Safety";
@@ -113,7 +127,7 @@ public static class DrawingText
             $"Lengths in {TitleBlockText.Lengths(units)}. Untoleranced dimensions ISO 2768-m; {Process(job.Shop.Process)} cut edges ISO 9013, tolerance class {toleranceClass}{(bends.IsEmpty ? "" : "; bend angles as in the bend table")}.",
             Datums(bracket),
             $"Deburr. Break sharp edges {Phrases.Tied(units.WriteSize(0.3))}. No burr on the mount face and on the seat.",
-            $"Material {bracket.Stock.Material.Designation}; mass {Phrases.Tied(units.Write(Quantity.Mass, bracket.Mass))}, bare. Finish as agreed.",
+            $"Material {bracket.Stock.Material.Designation}; mass {Phrases.Tied(units.Write(Quantity.Mass, bracket.Mass))}, bare. Finish: {Phrases.Tied(Finish(bracket.Stock.Material.Finish, units))}.{FinishNote(bracket.Stock.Material.Finish)}",
             $"The seat is the side marked {Seat}: the {(bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",
         ];
         return notes;
