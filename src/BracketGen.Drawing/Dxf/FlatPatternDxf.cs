@@ -5,6 +5,7 @@ using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Patterns;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.CutFile;
 
@@ -24,7 +25,7 @@ public static class FlatPatternDxf
         var flat = FromCorner(bracket);
         var place = MarkPlace.For(Label(job), flat);
         return Draw(
-            job, DxfLayers.All, CutBlank(bracket, job), [.. Marks(flat, Label(job), place), .. PilotMarks(bracket, job)],
+            job, DxfLayers.All, CutBlank(bracket, job), [.. Marks(flat, Label(job), place, job.Shop.BendMarks == BendMarks.Etched), .. PilotMarks(bracket, job)],
             [.. CutFileText.Heading(Label(job), bracket, job, place is not null), CutFileText.FinishedEdge, .. warnings]);
     }
 
@@ -44,7 +45,7 @@ public static class FlatPatternDxf
         var place = MarkPlace.For(Label(job), flat);
         return Draw(
             job, [.. DxfLayers.All, DxfLayers.Note], contours,
-            [.. Marks(flat, Label(job), place), .. PilotMarks(bracket, job), .. Note(path.Kerf, job.Units, contours.Outline.Bounds)],
+            [.. Marks(flat, Label(job), place, job.Shop.BendMarks == BendMarks.Etched), .. PilotMarks(bracket, job), .. Note(path.Kerf, job.Units, contours.Outline.Bounds)],
             [.. CutFileText.Heading(Label(job), bracket, job, place is not null), .. KerfText.InFile(path, job.Units), .. warnings]);
     }
 
@@ -92,14 +93,18 @@ public static class FlatPatternDxf
     private static string Label(Job job) =>
         string.Concat($"{job.Document.PartNumber} {job.Document.Revision}".Where(StrokeFont.Knows)).Trim();
 
-    private static IEnumerable<DxfEntity> Marks(FlatPattern flat, string label, MarkPlace? place)
+    private static IEnumerable<DxfEntity> Marks(FlatPattern flat, string label, MarkPlace? place, bool areEtched)
     {
         foreach (var bend in flat.Bends)
         {
             var (start, end) = (bend.CentreLine.Start.Vector, bend.CentreLine.End.Vector);
             yield return new DxfLine(DxfLayers.FoldLine, start, end);
-            yield return new DxfLine(DxfLayers.SurfaceMark, start, start + TickLength * bend.Along);
-            yield return new DxfLine(DxfLayers.SurfaceMark, end, end - TickLength * bend.Along);
+            if (areEtched && bend.IsUp)
+            {
+                // On the side that the bend presses together: a mark on the stretched side starts a crack.
+                yield return new DxfLine(DxfLayers.SurfaceMark, start, start + TickLength * bend.Along);
+                yield return new DxfLine(DxfLayers.SurfaceMark, end, end - TickLength * bend.Along);
+            }
         }
 
         if (place is { } at)

@@ -26,6 +26,12 @@ internal static class ShopSection
         new WordForm<PublishedBendRule>(("DIN 6935", PublishedBendRule.Din6935), ("Machinery's Handbook", PublishedBendRule.MachinerysHandbook)),
         "The published bend rule for bends without a test bend.");
 
+    private static readonly Key<BendMarks> Marks = Key<BendMarks>.WithDefault(
+        "bend_marks",
+        new WordForm<BendMarks>(("etched", BendMarks.Etched), ("none", BendMarks.None)),
+        "Marks at the ends of bends in the cut file: etched on the side that the bend presses together, never across the stretched side; or none.",
+        BendMarks.Etched);
+
     private static readonly Key<ImmutableArray<StockedMaterial>> Materials = new(
         "materials", new ListForm<StockedMaterial>(MaterialSection.Form, 1, 100), "The materials in stock.");
 
@@ -58,7 +64,7 @@ internal static class ShopSection
         "test_bends", new ListForm<TestBend>(Bend, 0, 1000), "The shop's own test bends.", []);
 
     public static Section<Shop> Form { get; } = new(
-        [Name, Process, Kerf, BendRule, Materials, Dies, Punches, Press, Clamps, TestBends, ShopRatesSection.Rates],
+        [Name, Process, Kerf, BendRule, Marks, Materials, Dies, Punches, Press, Clamps, TestBends, ShopRatesSection.Rates],
         v => new()
         {
             Name = v.Get(Name),
@@ -74,6 +80,7 @@ internal static class ShopSection
             },
             TestBends = v.Get(TestBends),
             BendRule = v.Get(BendRule),
+            BendMarks = v.Get(Marks),
             Rates = v.Has(ShopRatesSection.Rates) ? v.Get(ShopRatesSection.Rates) : ShopRates.InMinutes,
         },
         [

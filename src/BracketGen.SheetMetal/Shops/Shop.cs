@@ -50,6 +50,9 @@ public sealed record Shop
     /// <summary>The published rule, used if there is no test bend.</summary>
     public required PublishedBendRule BendRule { get; init; }
 
+    /// <summary>How it wants the ends of bends marked.</summary>
+    public BendMarks BendMarks { get; init; }
+
     /// <summary>What work and sheet cost there.</summary>
     public ShopRates Rates { get; init; } = ShopRates.InMinutes;
 

@@ -164,7 +164,7 @@ public static class DrawingText
                 $"Bend {b.i + 1} with a punch and a die from {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length))} to {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length + b.bend.Relief))} long: the wings beside it stay flat."));
         }
 
-        notes.Add("Etch marks of the cut file (part number, bend ends): on the side seen in the flat pattern, or left out.");
+        notes.Add("Etch marks of the cut file (part number, ends of bends up): on the side seen in the flat pattern, or left out. Mark no bend on its stretched side.");
         return notes;
     }
 

@@ -8,6 +8,7 @@ using BracketGen.Drawing.Tests.ShopDrawing;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.TestSupport;
 using BracketGen.Units;
 using BracketGen.Words.Report;
@@ -76,8 +77,14 @@ public class FlatPatternDxfTests
             var marks = drawing.Entities.Where(e => e.Layer == DxfLayers.SurfaceMark).ToList();
             var ticks = marks.OfType<DxfLine>().ToList();
             var drilled = Drilled(solution);
-            Assert.Equal(2 * folds.Count + 2 * drilled.Count, ticks.Count);
-            Assert.All(ticks.Take(2 * folds.Count), t => Assert.Contains(folds, f => f.Segments.Single().DistanceTo(t.Start) < 1e-9 && f.Segments.Single().DistanceTo(t.End) < 1e-9));
+
+            // Only bends up are marked: the side that is cut from is the one that they press together.
+            var up = flat.Bends.Count(b => b.IsUp);
+            Assert.Equal(2 * up + 2 * drilled.Count, ticks.Count);
+            Assert.All(ticks.Take(2 * up), t => Assert.Contains(flat.Bends.Where(b => b.IsUp), b => b.CentreLine.Start.DistanceTo(new FlatPoint(t.Start)) < 1e-9 || b.CentreLine.End.DistanceTo(new FlatPoint(t.Start)) < 1e-9));
+            var unmarked = FlatPatternDxf.Compose(bracket, solution.Job with { Shop = solution.Job.Shop with { BendMarks = BendMarks.None } }, []);
+            Assert.Equal(2 * drilled.Count, unmarked.Entities.Count(e => e.Layer == DxfLayers.SurfaceMark && e is DxfLine));
+            Assert.All(ticks.Take(2 * up), t => Assert.Contains(folds, f => f.Segments.Single().DistanceTo(t.Start) < 1e-9 && f.Segments.Single().DistanceTo(t.End) < 1e-9));
 
             // A hole that is drilled has a cross at its middle, and the head of the file says what to drill.
             Assert.All(drilled, h => Assert.Equal(2, ticks.Count(t => (t.Start + t.End) is var sum && (0.5 * sum).DistanceTo(h.Centre - new FlatPoint(bracket.Flat.Blank.Outline.Bounds.Min)) < 1e-9)));
