@@ -84,6 +84,7 @@ public static class BracketShape
             }
         }
 
+        discs[last] = [.. discs[last], .. MouthMetal(sheet, stop, last > 0 ? bends[^1].Across : null)];
         BendMetal.Add(discs, bends, choice);
         return new()
         {
@@ -169,7 +170,7 @@ public static class BracketShape
         const double round = BendMetal.Corner;
         var behind = sheet.Straight + 2 * round;
         Disc RootAt(FlatPoint end, double inwards) => new((end + inwards * round * bend.Along - (behind - round) * bend.Across).Vector, round);
-        IReadOnlyList<Disc>[] discs = [[.. sheet.BoltMetal, RootAt(bend.Start, 1), RootAt(bend.End, -1)], [stopMetal]];
+        IReadOnlyList<Disc>[] discs = [[.. sheet.BoltMetal, RootAt(bend.Start, 1), RootAt(bend.End, -1)], [stopMetal, .. MouthMetal(sheet, stop, bend.Across)]];
         Bend[] bends = [bend];
         BendMetal.Add(discs, bends, choice);
         return new()
@@ -250,10 +251,30 @@ public static class BracketShape
         Math.Max(hole.BossDiameter / 2, hole.Thread.WasherDiameter / 2 + 1),
         HoleDistances.AcrossForce(hole.Thread.ClearanceMedium, thickness));
 
+    /// <summary>
+    /// The metal beside the mouth of an open slot (mm): the flange ends square there, with a shoulder on either side as wide as the metal round the stop, and not in two
+    /// pointed horns. Empty for a hole.
+    /// </summary>
+    internal static IEnumerable<Disc> MouthMetal(SheetOnMount sheet, FlatPoint stop, Vector2? acrossBend)
+    {
+        if (!sheet.Seat.IsSlot)
+        {
+            yield break;
+        }
+
+        var towards = SlotWay(sheet, stop, acrossBend);
+        var round = Math.Clamp(sheet.StopMetalRadius - sheet.Seat.Opening / 2 - MouthRadius, MouthRadius, BendMetal.Corner);
+        Vector2 outwards = (sheet.StopMetalRadius - round) * towards, aside = outwards.Left;
+        yield return new((stop + outwards + aside).Vector, round);
+        yield return new((stop + outwards - aside).Vector, round);
+    }
+
+    // A slot opens away from what holds the flange: across the bend, or clear of the bolts on a plate.
+    private static Vector2 SlotWay(SheetOnMount sheet, FlatPoint centre, Vector2? acrossBend) => acrossBend ?? ClearOf(sheet.Bolts, centre);
+
     private static BracketHole StopHole(SheetOnMount sheet, int flange, FlatPoint centre, Vector2? acrossBend)
     {
-        // A slot opens away from what holds the flange: across the bend, or clear of the bolts on a plate.
-        Vector2? towards = sheet.Seat.IsSlot ? acrossBend ?? ClearOf(sheet.Bolts, centre) : null;
+        Vector2? towards = sheet.Seat.IsSlot ? SlotWay(sheet, centre, acrossBend) : null;
         return new(MountFace.HoleName(sheet.Bolts.Length), HolePurpose.Stop, flange, centre, sheet.Seat.Opening, towards, null, sheet.StopMetalRadius);
     }
 

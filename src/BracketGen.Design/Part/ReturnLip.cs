@@ -145,6 +145,7 @@ public static class ReturnLip
             .. Enumerable.Range(0, flat.FlangeCount).Select(f => bracket.Holes.Where(h => h.Flange == f).Select(h => new Disc(h.Centre.Vector, h.MetalRadius)).ToList()),
             metal,
         ];
+        discs[stop.Flange] = [.. discs[stop.Flange], .. BracketShape.MouthMetal(sheet, stop.Centre, bracket.StopBend!.Across)];
         Bend[] bends = [.. flat.Bends, lip];
         BendMetal.Add(discs, [.. flat.Bends], choice);
         BendMetal.AddShoulders(discs, bends, bends.Length - 1, choice);
