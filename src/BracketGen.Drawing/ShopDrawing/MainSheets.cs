@@ -74,7 +74,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
 
     private ImmutableArray<Draft> Lay(PageFormat format, Content content)
     {
-        var words = new[] { WordsOnRight(format, content), WordsBelow(format, content) }.OfType<(ImmutableArray<SheetBlock> Blocks, Bounds Room, Bounds Spare)>().ToList();
+        var words = new[] { WordsOnRight(format, content), WordsBelow(format, content, 0), WordsBelow(format, content, format.Frame.Width / 2) }.OfType<(ImmutableArray<SheetBlock> Blocks, Bounds Room, Bounds Spare)>().ToList();
         foreach (var scale in Scales.Where(s => s.Factor <= 1 || content.MayGrow))
         {
             if (!MayFit(format.Frame, content.Size(scale)))
@@ -266,8 +266,8 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     /// <summary>Tables are not squeezed below this (mm on paper): it is what the title block is wide.</summary>
     private const double LeastTableWidth = TitleBlock.Width - Gap;
 
-    /// <summary>Notes to the left of the title block, tables in the upper right corner.</summary>
-    private (ImmutableArray<SheetBlock>, Bounds Views, Bounds Spare)? WordsBelow(PageFormat format, Content content)
+    /// <summary>Notes to the left of the title block, tables in the upper right corner: those of one row beside each other where they fit into a width (mm).</summary>
+    private (ImmutableArray<SheetBlock>, Bounds Views, Bounds Spare)? WordsBelow(PageFormat format, Content content, double tables)
     {
         var (warning, frame) = BelowWarning(format, content);
         var title = TitleAt(format, "", 1, 1).Bounds;
@@ -282,11 +282,17 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
 
         var top = frame.Max.Y;
         double left = frame.Max.X;
-        foreach (var table in content.Tables(0, double.PositiveInfinity).SelectMany(t => t))
+        foreach (var row in content.Tables(tables, double.PositiveInfinity))
         {
-            blocks.Add(table.UpperRightAt(new(frame.Max.X, top)));
-            top = blocks[^1].Bounds.Min.Y - Gap;
-            left = Math.Min(left, blocks[^1].Bounds.Min.X);
+            var right = frame.Max.X;
+            foreach (var table in row.Reverse())
+            {
+                blocks.Add(table.UpperRightAt(new(right, top)));
+                right = blocks[^1].Bounds.Min.X - Gap;
+                left = Math.Min(left, blocks[^1].Bounds.Min.X);
+            }
+
+            top -= row.Max(t => t.Bounds.Height) + Gap;
         }
 
         var spareFoot = Math.Max(title.Max.Y + Gap, left < title.Min.X ? y : 0);
