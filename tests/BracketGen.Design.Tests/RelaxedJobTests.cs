@@ -91,7 +91,7 @@ public class RelaxedJobTests
     public void Turning_a_job_without_boxes_by_any_angle_changes_nothing(uint stream) =>
         TurningChangesNothing(WithoutBoxes, Gen.Int[1, 359_999].Select(thousandths => Angle.FromDegrees(thousandths / 1000.0)), stream);
 
-    // At the end of the groove the wire's place is as likely past it as not, and turned it is there by round-off: that says nothing of places farther from the end.
+    // Its cheapest bracket stands where the wire ends exactly at the end of the groove, and fails for that; brackets farther from the end pass.
     [Fact]
     public void A_job_whose_cheapest_bracket_stands_at_the_end_of_the_groove_stays_the_same_turned() => Gen
         .Select(WithoutBoxes, Gen.Double[0, 360].Select(Angle.FromDegrees))
@@ -145,7 +145,7 @@ public class RelaxedJobTests
         CheckId.KeepOut or CheckId.BodyClearance or CheckId.BoltRoom or CheckId.StopRoom or CheckId.LipApart or CheckId.FlangesApart or CheckId.MovingParts
             or CheckId.OuterClearance => value <= 0 ? 1 : Math.Max(SpaceDemand.Error, value / 50),
 
-        // SolidGap settles a gap to a micrometre's thousandth, and follows an overlap no farther than directions by 1e-6 rad.
+        // SolidGap settles a gap to a nanometre, and follows an overlap no farther than directions by 1e-6 rad.
         CheckId.QuadrantOverlap or CheckId.QuadrantClearance or CheckId.WireOverlap or CheckId.WireClearance or CheckId.OuterEndClearance or CheckId.OuterMoving => 1e-5,
         _ => 1e-9 * Math.Max(1, Math.Abs(value)),
     };
