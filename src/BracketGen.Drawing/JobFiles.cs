@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
+using BracketGen.Drawing.Inspecting;
 using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Result;
 using BracketGen.Drawing.Setup;
@@ -12,6 +13,7 @@ using BracketGen.Drawing.Solid.Glb;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.Words.CutFile;
+using BracketGen.Words.Inspecting;
 using BracketGen.Words.SetupSheet;
 
 namespace BracketGen.Drawing;
@@ -27,11 +29,11 @@ public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written
     /// <summary>The beam path, half the kerf off the finished edge.</summary>
     public const string KerfFile = FileNames.BeamPath;
 
-    private const string DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf", ResultFile = "result.json", ReportFile = "report.html";
+    private const string DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf", InspectionFile = "inspection-sheet.pdf", ResultFile = "result.json", ReportFile = "report.html";
 
     private const string StepFile = "solid.step", GlbFile = "solid.glb", StlFile = "solid.stl";
 
-    private static readonly string[] Order = [CutFile, KerfFile, StepFile, DrawingFile, SetupFile, GlbFile, StlFile, ReportFile, ResultFile];
+    private static readonly string[] Order = [CutFile, KerfFile, StepFile, DrawingFile, SetupFile, InspectionFile, GlbFile, StlFile, ReportFile, ResultFile];
 
     /// <summary>Every name there may be, in the order in which they are listed.</summary>
     public static IReadOnlyList<string> All => Order;
@@ -50,6 +52,7 @@ public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written
             var options = new DrawingOptions { Format = choices.Paper, WithKerfCompensated = choices.CutPath is not null };
             tasks.Add((DrawingFile, () => Pdf(solution, BracketDrawing.Compose(solution, options), "")));
             tasks.Add((SetupFile, () => Pdf(solution, SetupSheet.Compose(solution, options.FormatFor(solution.Job).Small), $"{SetupText.Title}, ")));
+            tasks.Add((InspectionFile, () => Pdf(solution, InspectionSheet.Compose(solution, options.FormatFor(solution.Job).Small), $"{InspectionText.Title}, ")));
             if (solution.Dangers.All(d => accepted.Contains(d.Code)))
             {
                 var dxf = new DxfWriter(choices.Dxf);

@@ -20,6 +20,12 @@ public enum ReadingKind
     /// <summary>A bend angle; bare numbers are in degrees.</summary>
     BendAngle,
 
+    /// <summary>An included angle; bare numbers are in degrees.</summary>
+    IncludedAngle,
+
+    /// <summary>A length that may point either way; bare numbers are in mm.</summary>
+    Coordinate,
+
     /// <summary>What a display shows, in percent; without a unit.</summary>
     Percent,
 }
@@ -40,6 +46,8 @@ public static class ReadingText
             ReadingKind.Voltage => QuantityForm.Volts(-1, 30),
             ReadingKind.Angle => QuantityForm.Angle(0, 90),
             ReadingKind.BendAngle => QuantityForm.Angle(5, 160),
+            ReadingKind.IncludedAngle => QuantityForm.Angle(10, 180),
+            ReadingKind.Coordinate => QuantityForm.Length(-1000, 1000),
             ReadingKind.Percent => QuantityForm.Number(0, 100),
             _ => QuantityForm.Length(-5, 1000),
         };

@@ -8,13 +8,13 @@ namespace BracketGen.Cli.Tests;
 /// <summary>A folder of its own with a copy of the profiles that ship with the program; gone after the test.</summary>
 internal sealed class Workplace : IDisposable
 {
-    public const string CutFile = "flat-pattern.dxf", KerfFile = "flat-pattern-kerf.dxf", DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf",
+    public const string CutFile = "flat-pattern.dxf", KerfFile = "flat-pattern-kerf.dxf", DrawingFile = "drawing.pdf", SetupFile = "setup-sheet.pdf", InspectionFile = "inspection-sheet.pdf",
         ResultFile = "result.json", ReportFile = "report.html";
 
     public const string StepFile = "solid.step", GlbFile = "solid.glb", StlFile = "solid.stl";
 
     /// <summary>Every file of a job that has a bracket, by name.</summary>
-    public static readonly string[] Files = [DrawingFile, CutFile, ReportFile, ResultFile, SetupFile, GlbFile, StepFile, StlFile];
+    public static readonly string[] Files = [DrawingFile, CutFile, InspectionFile, ReportFile, ResultFile, SetupFile, GlbFile, StepFile, StlFile];
 
     private readonly string _folder = Directory.CreateTempSubdirectory("bracketgen-cli-").FullName;
 

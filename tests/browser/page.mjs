@@ -135,7 +135,7 @@ await inPart('main job', 'from an empty start', { viewport: { width: 1200, heigh
   await verdict(page, 'Not proven');
   await settled(page);
   await page.locator('#tab-files').click();
-  for (const name of ['flat-pattern.dxf', 'drawing.pdf', 'setup-sheet.pdf', 'solid.step', 'solid.glb', 'solid.stl', 'report.html', 'result.json']) {
+  for (const name of ['flat-pattern.dxf', 'drawing.pdf', 'setup-sheet.pdf', 'inspection-sheet.pdf', 'solid.step', 'solid.glb', 'solid.stl', 'report.html', 'result.json']) {
     await fetched(page, () => page.locator(`[data-file="${name}"]`).click(), name);
   }
   await fetched(page, () => page.locator('#do-share').click(), 'plover-alder-58.packed.toml');

@@ -19,6 +19,7 @@ internal static class CommandTree
             MakeCommand.Create(),
             LineCommand.Create(),
             TravelCommand.Create(),
+            InspectCommand.Create(),
             FittedCommand.Create(),
             WorksheetCommand.Create(),
             TestBendCommand.Create(),

@@ -60,6 +60,9 @@ public sealed record Bracket : IMirrored<Bracket>
     /// <summary>The order of its bends with their tools; null for a flat plate, where none was found, and where nobody looked.</summary>
     public BendPlan? Plan { get; init; }
 
+    /// <summary>Where the stop of this finished bracket was found; null for one that is still to be made, or was not measured.</summary>
+    public MeasuredStop? Measured { get; init; }
+
     /// <summary>The flat pattern.</summary>
     public FlatPattern Flat => Folded.Flat;
 
@@ -78,11 +81,16 @@ public sealed record Bracket : IMirrored<Bracket>
     /// <summary>Mass (t).</summary>
     public double Mass => Flat.Blank.Area * Stock.Thickness * Stock.Material.Density;
 
-    /// <summary>Where the seat lies and which way it faces, found by folding the flat pattern (mm; length one).</summary>
+    /// <summary>Where the seat lies and which way it faces, as measured, or found by folding the flat pattern (mm; length one).</summary>
     public (ThrottlePoint Point, Vector3 Normal) FoldedSeat
     {
         get
         {
+            if (Measured is { } found)
+            {
+                return (new(Folded.Flanges[0].ToWorld(found.Seat)), Folded.Flanges[0].ToWorldDirection(found.Normal));
+            }
+
             var top = Folded.TopAt(Stop.Centre);
             return (Folded.Fold(Stop.Centre, SeatOnTop ? Stock.Thickness : 0), SeatOnTop ? top : -top);
         }
@@ -94,6 +102,7 @@ public sealed record Bracket : IMirrored<Bracket>
     {
         Folded = Folded.Mirrored(),
         Plan = Plan?.Mirrored(),
+        Measured = Measured?.Mirrored(),
         Holes =
         [
             .. Holes.Select(h => h with

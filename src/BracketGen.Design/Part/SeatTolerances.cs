@@ -33,6 +33,15 @@ public static class SeatTolerances
     public static ImmutableArray<SeatTolerance> Of(Bracket bracket, CuttingProcess process, OuterEnd end)
     {
         var seat = bracket.FoldedSeat.Point;
+        if (bracket.Measured is { } measured)
+        {
+            // The seat was found where it is: only the reading is off, along any axis of the datums, and the play of the bolts stays.
+            var datums = bracket.Folded.Flanges[0];
+            var read = new[] { ("x", datums.X), ("y", datums.Y), ("z", datums.Z) }
+                .Select(a => new SeatTolerance($"reading of the stop, {a.Item1}", a.Item2.XY, measured.PlusMinus) { IsMeasured = true });
+            return [.. read.Concat(OfBolts(bracket, process)).Where(Counts)];
+        }
+
         var all = Deviations(bracket, process, end).Select(d => new SeatTolerance(d.Name, 1 / d.Step * (d.Made.FoldedSeat.Point - seat).XY, d.PlusMinus));
         return [.. all.Concat(OfBolts(bracket, process)).Where(Counts)];
     }

@@ -35,7 +35,7 @@ internal static class BracketSearch
 
         // Nowhere does the mechanism work, and no bracket is to blame: the best bracket all the same, with what fails.
         var best = Of(job, pool, effort with { WithOthers = false }, new CandidateJudge(job, effort.Strength, mechanismDecides: false));
-        return best.Best is null ? outcome : best with { Obstacles = outcome.Obstacles };
+        return best.Best is null ? outcome : best with { Obstacles = outcome.Obstacles, Shapes = outcome.Shapes, Solves = outcome.Solves + best.Solves };
     }
 
     /// <summary>

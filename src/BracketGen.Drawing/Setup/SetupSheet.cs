@@ -73,7 +73,7 @@ public static class SetupSheet
             flow.Add(Failures(study, solution, width), Gap);
         }
 
-        return flow.Pages((sheet, sheets) => Head(solution, width, sheet, sheets));
+        return flow.Pages((sheet, sheets) => SheetHead.Draw(solution, SetupText.Title, width, sheet, sheets));
 
         void Section(string title, IReadOnlyList<SheetBlock> blocks, double gap = Gap)
         {
@@ -85,32 +85,6 @@ public static class SetupSheet
         }
 
         void Heading(string title) => flow.Add(Notes.Paragraph(title, width, TextHeight.Normal, FontWeight.Bold), 1.5, keepWithNext: true);
-    }
-
-    private static SheetBlock Head(Solution solution, double width, int sheet, int sheets)
-    {
-        const double tall = 21;
-        return new(
-            [
-                new TextItem(SetupText.Title, new(0, -TextHeight.Large - 1), TextHeight.Large, Weight: FontWeight.Bold),
-                new TextItem(SetupText.Sheet(sheet, sheets), new(width, -TextHeight.Large - 1), TextHeight.Small, TextAlign.Right),
-                Line(SetupText.Part(solution.Job.Document), -11.5, FontWeight.Bold),
-                Line(SetupText.Subject(solution.Job), -16, FontWeight.Regular),
-                new Stroke(new Vector2(0, -18), new(width, -18), LineKind.Rule),
-            ],
-            new(new(0, -tall), new(width, 0)));
-
-        // The head must stay of one height whatever the names are.
-        TextItem Line(string text, double y, FontWeight weight)
-        {
-            var height = TextHeight.Small;
-            while (SheetFont.Of(weight).Width(text, height) > width)
-            {
-                height *= 0.95;
-            }
-
-            return new(text, new(0, y), height, Weight: weight);
-        }
     }
 
     private static SheetBlock Parts(SetupHardware hardware) => SheetTable.Draw("", SetupHardware.PartHeads, hardware.Parts(), [0, 1], maximumWidth: 50);

@@ -9,6 +9,7 @@ internal static class FileWords
         ["flat-pattern.dxf"] = "Cut file: flat pattern for laser or plasma",
         ["drawing.pdf"] = "Drawing for the shop, with the 1:1 template",
         ["setup-sheet.pdf"] = "Set-up sheet for fitting and adjusting",
+        ["inspection-sheet.pdf"] = "Inspection sheet: every dimension with a blank for what was measured",
         ["solid.step"] = "Exact solid for CAD",
         ["solid.glb"] = "Model to view",
         ["solid.stl"] = "Model to print for a trial fit; never use the print as a bracket",

@@ -2,6 +2,7 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
+using BracketGen.Drawing.Inspecting;
 using BracketGen.Drawing.Setup;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Tests.ShopDrawing;
@@ -37,11 +38,30 @@ public class SetupSheetTests
         foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Bracket is not null))
         {
             Clean(name, Compose(solution));
+            Clean(name, InspectionSheet.Compose(solution, solution.Job.Units == UnitSystem.Inch ? PageFormat.AnsiA : PageFormat.A4));
         }
     }
 
     [Fact]
-    public void Whatever_is_shaped_is_legible() => RandomSolutions.Each(200, solution => Clean("random", Compose(solution)));
+    public void Whatever_is_shaped_is_legible() => RandomSolutions.Each(200, solution =>
+    {
+        Clean("random", Compose(solution));
+        Clean("random, inspection", InspectionSheet.Compose(solution, PageFormat.A4));
+    });
+
+    [Fact]
+    public void Each_dimension_has_its_limits_and_a_blank_on_the_inspection_sheet()
+    {
+        var solution = Example("plover-alder-58");
+        var text = TextOf(InspectionSheet.Compose(solution, PageFormat.A4));
+        foreach (var item in Inspection.ItemsOf(solution.Job, solution.Bracket!))
+        {
+            Assert.Contains($"{item.Name} ", text, StringComparison.Ordinal);
+        }
+
+        // M6 in a hole of 6.6 mm (ISO 273), laser, ISO 9013 class 1 in 3 mm: ±0.15.
+        Assert.Contains("6.450 mm 6.750 mm", text, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void The_main_example_says_what_to_buy_what_to_set_and_how_tight()

@@ -1,0 +1,41 @@
+namespace BracketGen.Design.Study;
+
+/// <summary>What is measured on a finished bracket.</summary>
+public enum InspectedThing
+{
+    /// <summary>Diameter of a hole, or width of a slot (mm).</summary>
+    Size,
+
+    /// <summary>Distance from one hole's centre to another's (mm).</summary>
+    Distance,
+
+    /// <summary>Included angle of a bend (rad).</summary>
+    IncludedAngle,
+
+    /// <summary>The stop's hole at the seat, from H1 towards H2 (mm).</summary>
+    StopAlong,
+
+    /// <summary>The stop's hole at the seat, square to that on the mount face, to the left as seen from above the face (mm).</summary>
+    StopAcross,
+
+    /// <summary>The stop's hole at the seat, from the mount face (mm).</summary>
+    StopHeight,
+}
+
+/// <summary>One dimension of the inspection sheet.</summary>
+/// <param name="Name">Name on the sheet: D1, D2.</param>
+/// <param name="Thing">What is measured.</param>
+/// <param name="Of">The hole or the bend that is measured.</param>
+/// <param name="From">The hole that is measured from; null where there is none.</param>
+/// <param name="Index">Number of the hole or bend, from 0.</param>
+/// <param name="Nominal">As drawn (mm, rad).</param>
+/// <param name="PlusMinus">Limit deviation either way (mm, rad).</param>
+public sealed record InspectionItem(string Name, InspectedThing Thing, string Of, string? From, int Index, double Nominal, double PlusMinus)
+{
+    /// <summary>Whether the hole is a slot.</summary>
+    public bool IsSlot { get; init; }
+
+    /// <summary>Whether a reading is within the drawing's limits.</summary>
+    /// <param name="value">The reading (mm, rad).</param>
+    public bool Holds(double value) => Math.Abs(value - Nominal) <= PlusMinus + Geometry.Tolerance.LimitSlack;
+}
