@@ -155,7 +155,8 @@ public sealed record Inspection(
         var holes = bracket.Holes;
         foreach (var (item, reading) in items)
         {
-            if (reading is not { } value || item.Thing is not (InspectedThing.Size or InspectedThing.Distance))
+            // Within its limits a hole is one that the checks and the play of the bolts count already.
+            if (reading is not { } value || item.Holds(value) || item.Thing is not (InspectedThing.Size or InspectedThing.Distance))
             {
                 continue;
             }
