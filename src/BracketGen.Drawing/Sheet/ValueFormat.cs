@@ -30,7 +30,7 @@ public sealed partial record ValueFormat(UnitSystem Units, int Decimals, int Ang
     /// <summary>Name of the unit of lengths: "mm" or "in".</summary>
     public string UnitName => Units.Symbol(Quantity.Length);
 
-    /// <summary>Running text in the drawing's style: inches below one lose the zero before the point.</summary>
+    /// <summary>Running text in the drawing's style: inches, pounds and stresses below one lose the zero before the point.</summary>
     public string Styled(string text) => Units == UnitSystem.Inch && !LeadingZero ? LeadingZeros().Replace(text, "") : text;
 
     /// <summary>A length (mm), with its tolerance where it has one: "40 ±0.2", "40 +0.1/-0.2".</summary>
@@ -91,6 +91,6 @@ public sealed partial record ValueFormat(UnitSystem Units, int Decimals, int Ang
     private static string Trimmed(string number) => number.Contains('.') ? number.TrimEnd('0').TrimEnd('.') : number;
 
     // Also the first of two lengths that share their unit: "0.250 to 0.500 in", "0.250; 0.500 in".
-    [GeneratedRegex(@"(?<![\d.])0(?=\.\d+(?:(?: to |; |, | x )\d*\.\d+)*[ \u00A0]in\b)")]
+    [GeneratedRegex(@"(?<![\d.])0(?=\.\d+(?:(?: to |; |, | x )\d*\.\d+)*[ \u00A0](?:in|lb|lbf|ksi|psi)\b)")]
     private static partial Regex LeadingZeros();
 }

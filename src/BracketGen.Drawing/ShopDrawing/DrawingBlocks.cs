@@ -33,10 +33,10 @@ internal sealed class DrawingBlocks(BracketScene scene, DrawingOptions options, 
         Scale = scale,
         Units = scene.Units,
         Projection = Job.Document.Projection == Design.Inputs.Projection.FirstAngle ? Sheet.Projection.FirstAngle : Sheet.Projection.ThirdAngle,
-        GeneralTolerances = DrawingText.Tolerances(ToleranceClass),
+        GeneralTolerances = DrawingText.Tolerances(ToleranceClass, Job.Units),
         Material = _value.Styled(DrawingText.Sheet(scene.Bracket, Job.Units)),
         Finish = _value.Styled(DrawingText.Finish(scene.Bracket.Stock.Material.Finish, Job.Units)),
-        Mass = Job.Units.Write(Quantity.Mass, scene.Bracket.Mass),
+        Mass = _value.Styled(Job.Units.Write(Quantity.Mass, scene.Bracket.Mass)),
         Sheet = sheet,
         Sheets = sheets,
     }.Draw(format);
@@ -56,7 +56,7 @@ internal sealed class DrawingBlocks(BracketScene scene, DrawingOptions options, 
         }
 
         var rows = PartTables.Bends(scene.Bracket, _value);
-        var tables = ((double[])[44, 34, 26, 20, 16]).Select(w => SheetTable.Draw(PartTableText.BendsTitle, PartTableText.BendHeads, rows, [2, 3, 5], maximumWidth: w)).ToArray();
+        var tables = ((double[])[44, 34, 26, 20, 17.5]).Select(w => SheetTable.Draw(PartTableText.BendsTitle, PartTableText.BendHeads, rows, [2, 3, 5], maximumWidth: w)).ToArray();
         return tables.FirstOrDefault(t => t.Bounds.Width <= width) ?? tables[^1];
     }
 

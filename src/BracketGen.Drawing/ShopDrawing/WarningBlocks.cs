@@ -87,9 +87,14 @@ internal sealed class WarningBlocks(Solution solution, ValueFormat value)
 
     private bool IsNotProven => solution.Verdict.Kind == VerdictKind.NotProven;
 
-    private IEnumerable<Check> Failed => solution.Checks.Where(c => c.Fails ? !c.IsDanger : !c.Passes && !IsNotProven).OrderBy(c => c.Fails ? 0 : 1);
+    // What is mere advice comes last.
+    private IEnumerable<Check> Failed => solution.Checks.Where(c => c.Fails ? !c.IsDanger : !c.Passes && !IsNotProven).OrderBy(c => c.Kind == CheckKind.Advice ? 2 : c.Fails ? 0 : 1);
 
-    private SheetBlock Failures(IReadOnlyList<Check> failed, double width) => Boxed(WarningText.OtherChecks(failed.Any(c => !c.Fails)), [.. failed.Select(Line)], width, Ink.Warning);
+    private SheetBlock Failures(IReadOnlyList<Check> failed, double width)
+    {
+        var isAdvice = failed.All(c => c.Kind == CheckKind.Advice);
+        return Boxed(isAdvice ? WarningText.Advice : WarningText.OtherChecks(failed.Any(c => !c.Fails)), [.. failed.Select(Line)], width, isAdvice ? Ink.Black : Ink.Warning);
+    }
 
     private string Line(Check check) => value.Styled(WarningText.Line(check, solution.Job.Units));
 }

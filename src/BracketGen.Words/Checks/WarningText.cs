@@ -21,6 +21,9 @@ public static class WarningText
         ? $"{check.Title()}: not known. {check.Consequence()}"
         : $"{Finding(check, units)}. {check.Consequence()}";
 
+    /// <summary>Heading of checks that are mere advice.</summary>
+    public const string Advice = "Advice";
+
     /// <summary>Heading of the failed checks that are no danger, and of those that are not known beside them.</summary>
     public static string OtherChecks(bool someNotKnown) => someNotKnown ? "Checks that fail or are not known" : "Failed checks";
 

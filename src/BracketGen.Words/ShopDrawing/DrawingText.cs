@@ -1,9 +1,11 @@
+using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.SheetMetal.Standards;
 using BracketGen.Units;
 using BracketGen.Words.CutFile;
 
@@ -65,7 +67,23 @@ public static class DrawingText
     public static string Subject(Job job) => $"{job.Vehicle.Name}, throttle body {job.Body.Name}";
 
     /// <summary>General tolerances of the title block.</summary>
-    public static string Tolerances(int toleranceClass) => $"ISO 2768-m; ISO 9013, class {toleranceClass}";
+    public static string Tolerances(int toleranceClass, UnitSystem units) =>
+        units == UnitSystem.Inch ? $"see note 1; ISO 9013, class {toleranceClass}" : $"ISO 8015; ISO 2768-m; ISO 9013, class {toleranceClass}";
+
+    // An inch shop has no table of ISO 2768 at hand: its limits up to the longest that a bracket has, each rounded down to a thousandth, so that what it lets pass the
+    // probabilities count.
+    private static string GeneralLimits(UnitSystem units)
+    {
+        if (units != UnitSystem.Inch)
+        {
+            return "Tolerancing ISO 8015. Untoleranced dimensions ISO 2768-m";
+        }
+
+        double[] steps = [6, 30, 120, 400, 1000];
+        static string Down(double length, int decimals) =>
+            (Math.Floor(length / UnitTable.InchLength.Factor * Math.Pow(10, decimals)) / Math.Pow(10, decimals)).ToString($"F{decimals}", CultureInfo.InvariantCulture).TrimStart('0');
+        return $"Tolerancing ASME Y14.5. Untoleranced dimensions: {string.Join(", ", steps.Select(s => $"to {Down(s, 2)} ±{Down(GeneralTolerance.Linear(s), 3)}"))}";
+    }
 
     /// <summary>The sheet as on the order.</summary>
     public static string Sheet(Bracket bracket, UnitSystem units) => $"{bracket.Stock.Material.Designation}, {units.WriteSize(bracket.Stock.Thickness)}";
@@ -124,7 +142,7 @@ public static class DrawingText
         var units = job.Units;
         List<string> notes =
         [
-            $"Lengths in {TitleBlockText.Lengths(units)}. Untoleranced dimensions ISO 2768-m; {Process(job.Shop.Process)} cut edges ISO 9013, tolerance class {toleranceClass}{(bends.IsEmpty ? "" : "; bend angles as in the bend table")}.",
+            $"Lengths in {TitleBlockText.Lengths(units)}. {GeneralLimits(units)}; {Process(job.Shop.Process)} cut edges ISO 9013, tolerance class {toleranceClass}{(bends.IsEmpty ? "" : "; bend angles as in the bend table")}.",
             Datums(bracket),
             $"Deburr. Break sharp edges {Phrases.Tied(units.WriteSize(0.3))}. No burr on the mount face and on the seat.",
             $"Material {bracket.Stock.Material.Designation}; mass {Phrases.Tied(units.Write(Quantity.Mass, bracket.Mass))}, bare. Finish: {Phrases.Tied(Finish(bracket.Stock.Material.Finish, units))}.{FinishNote(bracket.Stock.Material.Finish)}",

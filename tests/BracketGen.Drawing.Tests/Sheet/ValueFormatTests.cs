@@ -53,7 +53,7 @@ public class ValueFormatTests
     [InlineData("0.118 in thick", ".118 in thick")]
     [InlineData("0.250 to 0.500 in", ".250 to .500 in")]
     [InlineData("0.250; 1.500 in and 10.5 in", ".250; 1.500 in and 10.5 in")]
-    [InlineData("a factor of 0.75, 0.175 lb", "a factor of 0.75, 0.175 lb")]
+    [InlineData("a factor of 0.75; mass 0.175 lb", "a factor of 0.75; mass .175 lb")]
     public void On_a_drawing_inches_below_one_have_no_zero_before_the_point(string text, string drawn)
     {
         Assert.Equal(drawn, ValueFormat.Inch.Styled(text));
