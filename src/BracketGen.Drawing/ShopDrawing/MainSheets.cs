@@ -74,7 +74,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
 
     private ImmutableArray<Draft> Lay(PageFormat format, Content content)
     {
-        var words = new[] { WordsOnRight(format, content), WordsBelow(format, content, 0), WordsBelow(format, content, format.Frame.Width / 2) }.OfType<(ImmutableArray<SheetBlock> Blocks, Bounds Room, Bounds Spare)>().ToList();
+        var words = new[] { WordsOnRight(format, content), WordsBelow(format, content, 0), WordsBelow(format, content, WidestTables * format.Frame.Width) }.OfType<(ImmutableArray<SheetBlock> Blocks, Bounds Room, Bounds Spare)>().ToList();
         foreach (var scale in Scales.Where(s => s.Factor <= 1 || content.MayGrow))
         {
             if (!MayFit(format.Frame, content.Size(scale)))
@@ -102,6 +102,9 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
 
     /// <summary>Sheets narrower than this (mm) have no room for anything beside a title block.</summary>
     private const double LeastWidth = 1.5 * TitleBlock.Width;
+
+    // Part of the sheet that tables beside each other may take from the view.
+    private const double WidestTables = 0.56;
 
     /// <summary>Views and words below each other, on as many sheets as they need.</summary>
     private ImmutableArray<Draft> Column(PageFormat format)
