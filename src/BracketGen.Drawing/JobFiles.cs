@@ -56,13 +56,13 @@ public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written
             if (solution.Dangers.All(d => accepted.Contains(d.Code)))
             {
                 var dxf = new DxfWriter(choices.Dxf);
-                tasks.Add((CutFile, () => dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, info.Warnings))));
+                tasks.Add((CutFile, () => dxf.Write(FlatPatternDxf.Compose(bracket, solution.Job, info.Warnings, choices.TextQuantity))));
                 if (choices.CutPath is { } path)
                 {
-                    tasks.Add((KerfFile, () => dxf.Write(FlatPatternDxf.ComposeCompensated(bracket, solution.Job, path, info.Warnings))));
+                    tasks.Add((KerfFile, () => dxf.Write(FlatPatternDxf.ComposeCompensated(bracket, solution.Job, path, info.Warnings, choices.TextQuantity))));
                 }
 
-                tasks.Add((StepFile, () => StepWriter.Write(FoldedBrep.Of(bracket.Folded), info)));
+                tasks.Add((StepFile, () => StepWriter.Write(FoldedBrep.Of(bracket.Folded), info, choices.Step)));
             }
 
             var mesh = new Lazy<FoldedMesh>(() => FoldedMesh.Of(bracket.Folded));

@@ -63,6 +63,46 @@ public class CutFileOptionTests
     }
 
     [Fact]
+    public void Part_text_and_quantity_are_in_both_files_as_asked_and_else_in_none()
+    {
+        using var place = new Workplace();
+        place.Make(Job, "--skip-strength", "--kerf-compensated", "--cut-file-text", "--quantity", "12");
+        Assert.All(new[] { Workplace.CutFile, Workplace.KerfFile }, name =>
+        {
+            var file = CutFile(place, name);
+            Assert.Contains("\nPART: PLV-A58-01\n", file, StringComparison.Ordinal);
+            Assert.Contains("\nQUANTITY: 12\n", file, StringComparison.Ordinal);
+        });
+        place.Make(Job, "--skip-strength", "--cut-file-text");
+        Assert.Contains("\nQUANTITY: 1\n", CutFile(place, Workplace.CutFile), StringComparison.Ordinal);
+        place.Make(Job, "--skip-strength");
+        Assert.DoesNotContain("PART_TEXT", CutFile(place, Workplace.CutFile), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--quantity is how many parts to cut: 1 or more.", "--cut-file-text", "--quantity", "0")]
+    [InlineData("--quantity is for the text below the part: give --cut-file-text too.", "--quantity", "4")]
+    [InlineData("ap242", "--step", "ap203")]
+    public void What_cannot_be_is_refused(string says, params string[] options)
+    {
+        using var place = new Workplace();
+        var result = place.Make(Job, options);
+        Assert.Equal(ExitCode.BadInput, result.ExitCode);
+        Assert.Contains(says, result.Errors, StringComparison.Ordinal);
+        Assert.Empty(place.OutputFiles());
+    }
+
+    [Fact]
+    public void The_schema_of_the_step_file_is_as_asked()
+    {
+        using var place = new Workplace();
+        place.Make(Job, "--skip-strength", "--step", "ap242");
+        Assert.Contains("AP242_MANAGED_MODEL_BASED_3D_ENGINEERING_MIM_LF", CutFile(place, Workplace.StepFile), StringComparison.Ordinal);
+        place.Make(Job, "--skip-strength");
+        Assert.Contains("AUTOMOTIVE_DESIGN", CutFile(place, Workplace.StepFile), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Tight_corners_are_named()
     {
         using var place = new Workplace();

@@ -33,6 +33,14 @@ struct Reader : DL_CreationAdapter {
 
     void addLine(const DL_LineData& l) override { add("LINE", false, std::hypot(l.x2 - l.x1, l.y2 - l.y1), 0); }
 
+    // The texts that we write need no escape in JSON.
+    void addText(const DL_TextData& t) override {
+        char at[256];
+        std::snprintf(at, sizeof at, R"({"kind":"TEXT","layer":"%s","closed":false,"length":0,"area":0,"height":%.17g,"start":[%.17g,%.17g],"text":")",
+                      attributes.getLayer().c_str(), t.height, t.ipx, t.ipy);
+        entities.push_back(at + t.text + "\"}");
+    }
+
     void addPolyline(const DL_PolylineData& data) override {
         inPolyline = true;
         closed = data.flags & 1;

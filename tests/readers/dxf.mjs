@@ -27,6 +27,8 @@ function describe(entity) {
       const [a, b] = entity.vertices;
       return { ...at, closed: false, length: Math.hypot(b.x - a.x, b.y - a.y), area: 0 };
     }
+    case "TEXT":
+      return { ...at, closed: false, length: 0, area: 0, text: entity.text, height: entity.textHeight, start: [entity.startPoint.x, entity.startPoint.y] };
     case "POLYLINE":
     case "LWPOLYLINE": {
       const corners = entity.vertices;

@@ -62,6 +62,35 @@ function read(bytes) {
     centre: [centre.X(), centre.Y(), centre.Z()],
     name: root.children[0]?.name ?? '',
     colour: meshes[0]?.color ?? [],
+    ...described(),
+  };
+}
+
+// The same file as a document of parts: what the part is made of, and the volume that the file says it has.
+function described() {
+  const reader = new oc.STEPCAFControl_Reader_1();
+  reader.SetMatMode(true);
+  reader.SetPropsMode(true);
+  reader.ReadFile('/part.step');
+  const document = new oc.Handle_TDocStd_Document_2(new oc.TDocStd_Document(new oc.TCollection_ExtendedString_1()));
+  reader.Transfer_1(document, new oc.Message_ProgressRange_1());
+  const main = document.get().Main();
+  const labels = new oc.TDF_LabelSequence_1();
+  oc.XCAFDoc_DocumentTool.ShapeTool(main).get().GetFreeShapes(labels);
+  const part = labels.Value(1);
+  const materials = new oc.TDF_LabelSequence_1();
+  const tool = oc.XCAFDoc_DocumentTool.MaterialTool(main).get();
+  tool.GetMaterialLabels(materials);
+  const text = () => new oc.Handle_TCollection_HAsciiString_2(new oc.TCollection_HAsciiString_1());
+  const [name, description, measure, kind] = [text(), text(), text(), text()];
+  if (materials.Length() === 1) tool.GetMaterial(materials.Value(1), name, description, 0, measure, kind);
+  const volume = new oc.Handle_TDF_Attribute_1();
+  const hasVolume = part.FindAttribute_1(oc.XCAFDoc_Volume.GetID(), volume);
+  return {
+    material: name.get().ToCString(),
+    // In kg/cm³: the reader takes the value for g/cm³ whatever the unit.
+    density: 1000 * oc.XCAFDoc_MaterialTool.GetDensityForShape(part),
+    statedVolume: hasVolume ? volume.get().Get() : 0,
   };
 }
 

@@ -10,6 +10,7 @@ using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Solid.Step;
 using BracketGen.Profiles.Editing;
 using BracketGen.SheetMetal.Cutting;
 using BracketGen.Storage;
@@ -61,6 +62,24 @@ internal static class MakeCommand
         {
             Description = $"Write also {JobFiles.KerfFile}: the beam path, half the shop's kerf off the finished edge, for machines that cannot offset it themselves.",
         };
+        var cutFileText = new Option<bool>("--cut-file-text")
+        {
+            Description = "Write part number, revision, material, thickness and quantity as text below the part in the cut file, on a layer of its own that is not cut.",
+        };
+        var quantity = new Option<int?>("--quantity") { Description = "How many parts to cut, for --cut-file-text; 1 if left out." };
+        quantity.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int?>() is < 1)
+            {
+                result.AddError("--quantity is how many parts to cut: 1 or more.");
+            }
+        });
+        var step = new Option<string>("--step")
+        {
+            Description = "Schema of the STEP file: ap214, which older programs read too, or ap242.",
+            DefaultValueFactory = _ => "ap214",
+        };
+        step.AcceptOnlyFromAmong("ap214", "ap242");
         var paper = new Option<string?>("--paper")
         {
             Description = "Sheet of the drawing: A3, A4, or B (17 x 11 inches), A (8.5 x 11 inches); overrides the job's own.",
@@ -78,13 +97,25 @@ internal static class MakeCommand
         var all = CommandOptions.AllChecks();
         var command = new Command("make", $"Design the bracket and write its cut file, drawing, 1:1 template, set-up sheet, solid model, report and result.\n\n{ExitCode.Help}")
         {
-            job, into, accept, date, choice, keep, paper, dxf, kerf, skip, most, all,
+            job, into, accept, date, choice, keep, paper, dxf, kerf, cutFileText, quantity, step, skip, most, all,
         };
+        command.Validators.Add(result =>
+        {
+            if (result.GetResult(quantity) is { Implicit: false } && !result.GetValue(cutFileText))
+            {
+                result.AddError("--quantity is for the text below the part: give --cut-file-text too.");
+            }
+        });
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(job), parsed.GetRequiredValue(into), parsed.GetValue(accept) ?? [],
             parsed.GetValue(date) is { } text ? ParseDate(text) : null, parsed.GetValue(choice), parsed.GetValue(keep),
             new(parsed.GetValue(skip) ? null : StrengthDetail.Usual) { WithOthers = true, MaxSolves = parsed.GetValue(most) },
-            new(parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(parsed.GetValue(paper)), null), parsed.GetValue(kerf), parsed.GetValue(all)));
+            new(parsed.GetValue(dxf) == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(parsed.GetValue(paper)), null)
+            {
+                TextQuantity = parsed.GetValue(cutFileText) ? parsed.GetValue(quantity) ?? 1 : null,
+                Step = parsed.GetValue(step) == "ap242" ? StepSchema.Ap242 : StepSchema.Ap214,
+            },
+            parsed.GetValue(kerf), parsed.GetValue(all)));
         return command;
     }
 

@@ -20,13 +20,14 @@ public static class FlatPatternDxf
     /// <param name="bracket">The bracket.</param>
     /// <param name="job">Its job: units and part number.</param>
     /// <param name="warnings">Lines for the head of the file, such as failed safety checks the user allowed.</param>
-    public static DxfDrawing Compose(Bracket bracket, Job job, IReadOnlyList<string> warnings)
+    /// <param name="quantity">How many to cut: part number, revision, material, thickness and quantity then stand as text below the part; null for no text.</param>
+    public static DxfDrawing Compose(Bracket bracket, Job job, IReadOnlyList<string> warnings, int? quantity = null)
     {
         var flat = FromCorner(bracket);
         var place = MarkPlace.For(Label(job), flat);
         return Draw(
-            job, DxfLayers.All, CutBlank(bracket, job), [.. Marks(flat, Label(job), place, job.Shop.BendMarks == BendMarks.Etched), .. PilotMarks(bracket, job)],
-            [.. CutFileText.Heading(Label(job), bracket, job, place is not null), CutFileText.FinishedEdge, .. warnings]);
+            bracket, job, DxfLayers.All, CutBlank(bracket, job), [.. Marks(flat, Label(job), place, job.Shop.BendMarks == BendMarks.Etched), .. PilotMarks(bracket, job)],
+            quantity, [.. Heading(bracket, job, place, quantity), CutFileText.FinishedEdge, .. warnings]);
     }
 
     /// <summary>
@@ -37,16 +38,17 @@ public static class FlatPatternDxf
     /// <param name="job">Its job: units and part number.</param>
     /// <param name="path">The beam path as <see cref="PathRound"/> gives it.</param>
     /// <param name="warnings">Lines for the head of the file, such as failed safety checks the user allowed.</param>
+    /// <param name="quantity">How many to cut, as text below the note; null for no text.</param>
     /// <exception cref="ArgumentException">The beam does not fit the contours.</exception>
-    public static DxfDrawing ComposeCompensated(Bracket bracket, Job job, CutPath path, IReadOnlyList<string> warnings)
+    public static DxfDrawing ComposeCompensated(Bracket bracket, Job job, CutPath path, IReadOnlyList<string> warnings, int? quantity = null)
     {
         var contours = path.Contours ?? throw new ArgumentException("The beam does not fit the contours.", nameof(path));
         var flat = FromCorner(bracket);
         var place = MarkPlace.For(Label(job), flat);
         return Draw(
-            job, [.. DxfLayers.All, DxfLayers.Note], contours,
+            bracket, job, [.. DxfLayers.All, DxfLayers.Note], contours,
             [.. Marks(flat, Label(job), place, job.Shop.BendMarks == BendMarks.Etched), .. PilotMarks(bracket, job), .. Note(path.Kerf, job.Units, contours.Outline.Bounds)],
-            [.. CutFileText.Heading(Label(job), bracket, job, place is not null), .. KerfText.InFile(path, job.Units), .. warnings]);
+            quantity, [.. Heading(bracket, job, place, quantity), .. KerfText.InFile(path, job.Units), .. warnings]);
     }
 
     /// <summary>The beam path round a bracket, the lower left corner of the finished flat pattern at the origin.</summary>
@@ -86,9 +88,18 @@ public static class FlatPatternDxf
         }
     }
 
-    private static DxfDrawing Draw(Job job, IEnumerable<DxfLayer> layers, Region contours, IEnumerable<DxfEntity> marks, IEnumerable<string> comment) => new(
-        job.Units == UnitSystem.Inch ? DxfUnits.Inches : DxfUnits.Millimetres,
-        layers, [.. RegionEntities.Of(contours, DxfLayers.CutThrough), .. marks], string.Join('\n', comment));
+    private static DxfDrawing Draw(
+        Bracket bracket, Job job, IEnumerable<DxfLayer> layers, Region contours, IEnumerable<DxfEntity> marks, int? quantity, IEnumerable<string> comment)
+    {
+        DxfEntity[] drawn = [.. RegionEntities.Of(contours, DxfLayers.CutThrough), .. marks];
+        DxfEntity[] texts = quantity is { } count ? [.. Texts(PartText.Lines(bracket, job, count), drawn.Min(e => e.Bounds.Min.Y))] : [];
+        return new(
+            job.Units == UnitSystem.Inch ? DxfUnits.Inches : DxfUnits.Millimetres,
+            texts.Length == 0 ? layers : layers.Append(DxfLayers.PartText), [.. drawn, .. texts], string.Join('\n', comment));
+    }
+
+    private static IEnumerable<string> Heading(Bracket bracket, Job job, MarkPlace? place, int? quantity) =>
+        [.. CutFileText.Heading(Label(job), bracket, job, place is not null), .. quantity is null ? [] : new[] { PartText.Layer }];
 
     private static string Label(Job job) =>
         string.Concat($"{job.Document.PartNumber} {job.Document.Revision}".Where(StrokeFont.Knows)).Trim();
@@ -119,5 +130,12 @@ public static class FlatPatternDxf
     // A comment at the head of the file is seen in an editor only; whoever looks at the drawing must see it too.
     private static IEnumerable<DxfEntity> Note(double kerf, UnitSystem units, Bounds contours) => KerfText.OnDrawing(kerf, units)
         .SelectMany((line, i) => StrokeText.Of(
-            line, new(0, contours.Min.Y - (i + 1) * 2 * NoteHeight), NoteHeight, Angle.Zero, DxfLayers.Note));
+            line, Below(contours.Min.Y, i), NoteHeight, Angle.Zero, DxfLayers.Note));
+
+    // As text and not as strokes: a program that nests the part can read it, and nobody marks it.
+    private static IEnumerable<DxfEntity> Texts(IEnumerable<string> lines, double lowest) =>
+        lines.Select((line, i) => new DxfText(DxfLayers.PartText, Below(lowest, i), NoteHeight, line));
+
+    // Where a line of text begins under all that reaches down to a height.
+    private static Vector2 Below(double lowest, int line) => new(0, lowest - (line + 1) * 2 * NoteHeight);
 }

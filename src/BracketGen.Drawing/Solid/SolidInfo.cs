@@ -20,6 +20,18 @@ public sealed record SolidInfo
     /// <summary>The sheet as on the order: designation and thickness.</summary>
     public required string Sheet { get; init; }
 
+    /// <summary>Designation of the material with temper.</summary>
+    public required string Material { get; init; }
+
+    /// <summary>Density of the material (t/mm³).</summary>
+    public required double Density { get; init; }
+
+    /// <summary>Mass of the blank (t): what the formed part weighs too.</summary>
+    public required double Mass { get; init; }
+
+    /// <summary>Volume of the solid (mm³), a little more than the blank's: see <see cref="FormedVolume"/>.</summary>
+    public required double Volume { get; init; }
+
     /// <summary>Colour to show it in.</summary>
     public required SheetColour Colour { get; init; }
 
@@ -50,6 +62,10 @@ public sealed record SolidInfo
             Revision = document.Revision,
             Title = document.Title,
             Sheet = DrawingText.Sheet(bracket, units),
+            Material = bracket.Stock.Material.Designation,
+            Density = bracket.Stock.Material.Density,
+            Mass = bracket.Mass,
+            Volume = FormedVolume.Of(bracket.Folded.Flat),
             Colour = SheetColour.Of(bracket.Stock.Material),
             Date = document.Date,
             Creator = document.Creator ?? "",
@@ -63,6 +79,7 @@ public sealed record SolidInfo
     public bool Equals(SolidInfo? other) => other is not null
         && (PartNumber, Revision, Title, Sheet, Colour, Date, Creator, Approver, Organisation)
             == (other.PartNumber, other.Revision, other.Title, other.Sheet, other.Colour, other.Date, other.Creator, other.Approver, other.Organisation)
+        && (Material, Density, Mass, Volume) == (other.Material, other.Density, other.Mass, other.Volume)
         && Warnings.SequenceEqual(other.Warnings);
 
     /// <inheritdoc/>

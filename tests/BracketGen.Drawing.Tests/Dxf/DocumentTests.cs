@@ -22,9 +22,11 @@ public class DocumentTests
         new DxfLine(DxfLayers.FoldLine, new(20, 0), new(20, 20)),
         new DxfArc(DxfLayers.SurfaceMark, new(30, 10), 4, Angle.FromDegrees(200), Angle.FromDegrees(-250)),
         .. StrokeText.Of("Whimbrel-64", new(2, 2), 2.5, Angle.FromDegrees(30), DxfLayers.SurfaceMark),
+        new DxfText(DxfLayers.PartText, new(0, -6), 3, "MATERIAL: EN AW-5754 H22 µ"),
+        new DxfText(DxfLayers.PartText, new(0, -12), 3, "QUANTITY: 4"),
     ];
 
-    private static DxfDrawing Sample(DxfUnits units = DxfUnits.Millimetres, string comment = "") => new(units, DxfLayers.All, OneOfEach, comment);
+    private static DxfDrawing Sample(DxfUnits units = DxfUnits.Millimetres, string comment = "") => new(units, [.. DxfLayers.All, DxfLayers.PartText], OneOfEach, comment);
 
     [SkippableTheory]
     [InlineData(DxfVersion.R2000, DxfUnits.Millimetres)]
@@ -43,12 +45,15 @@ public class DocumentTests
             Assert.Equal(expected.Segments.Sum(s => s.Length), seen.Length * unit, 4e-9 * unit);
         }
 
+        Assert.Equal(["MATERIAL: EN AW-5754 H22 µ", "QUANTITY: 4"], read.Entities.Select(e => e.Text).OfType<string>());
+        Assert.All(read.Entities.TakeLast(2), e => Assert.Equal(3, e.Height * unit, 4e-9 * unit));
+
         // The arc runs clockwise from 200° through 250° to -50°, and the format turns it round: from 310° on to 200°.
         var arc = Assert.Single(read.Entities, e => e.Kind == "ARC");
         Assert.Equal(30 + 4 * Math.Cos(310 * Math.PI / 180), arc.Start[0] * unit, 4e-9 * unit);
         Assert.Equal(10 + 4 * Math.Sin(200 * Math.PI / 180), arc.End[1] * unit, 4e-9 * unit);
 
-        foreach (var layer in DxfLayers.All)
+        foreach (var layer in DxfLayers.All.Append(DxfLayers.PartText))
         {
             var seen = read.Layers[layer.Name];
             Assert.Equal(layer.Colour, seen[0].GetInt32());

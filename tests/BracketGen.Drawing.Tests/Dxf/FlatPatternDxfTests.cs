@@ -162,6 +162,47 @@ public class FlatPatternDxfTests
             .Select(e => $"{e.Layer.Name} {string.Join(' ', e.Segments)}");
     }
 
+    [Fact]
+    public void Part_text_stands_below_all_else_on_a_layer_of_its_own_and_only_if_asked_for()
+    {
+        foreach (var solution in Brackets(20))
+        {
+            var bracket = solution.Bracket!;
+            var path = FlatPatternDxf.PathRound(bracket, solution.Job, 0.25);
+            foreach (var (without, with) in new[]
+            {
+                (FlatPatternDxf.Compose(bracket, solution.Job, ["Warned"]), FlatPatternDxf.Compose(bracket, solution.Job, ["Warned"], 25)),
+                (FlatPatternDxf.ComposeCompensated(bracket, solution.Job, path, ["Warned"]), FlatPatternDxf.ComposeCompensated(bracket, solution.Job, path, ["Warned"], 25)),
+            })
+            {
+                Assert.DoesNotContain(without.Layers, l => l == DxfLayers.PartText);
+                Assert.DoesNotContain(without.Entities, e => e is DxfText);
+                Assert.DoesNotContain("PART_TEXT", without.Comment, StringComparison.Ordinal);
+                Assert.Contains("PART_TEXT: for reading. Do not cut, do not mark.", with.Comment, StringComparison.Ordinal);
+                Assert.EndsWith("Warned", with.Comment, StringComparison.Ordinal);
+                Assert.Equal(without.Layers.Append(DxfLayers.PartText), with.Layers);
+                Assert.Equal(without.Entities.Select(e => $"{e.Layer.Name} {string.Join(' ', e.Segments)}"), with.Entities.SkipLast(with.Entities.Length - without.Entities.Length).Select(e => $"{e.Layer.Name} {string.Join(' ', e.Segments)}"));
+
+                // Nothing but the text is below where all else ends, and no line of it reaches into another.
+                var texts = with.Entities.Skip(without.Entities.Length).Cast<DxfText>().ToList();
+                var document = solution.Job.Document;
+                string[] expected =
+                [
+                    .. document.PartNumber.Length > 0 ? new[] { $"PART: {document.PartNumber}" } : [],
+                    .. document.Revision.Length > 0 ? new[] { $"REVISION: {document.Revision}" } : [],
+                    $"MATERIAL: {bracket.Stock.Material.Designation}",
+                    $"THICKNESS: {solution.Job.Units.WriteSize(bracket.Stock.Thickness)}",
+                    "QUANTITY: 25",
+                ];
+                Assert.Equal(expected, texts.Select(t => t.Value));
+                Assert.All(texts, t => Assert.Same(DxfLayers.PartText, t.Layer));
+                Assert.True(texts[0].Bounds.Max.Y < without.Bounds.Min.Y - 1);
+                Assert.All(texts.Zip(texts.Skip(1)), pair => Assert.True(pair.Second.Bounds.Max.Y < pair.First.Bounds.Min.Y));
+                Assert.Equal(texts[^1].Bounds.Min.Y, with.Bounds.Min.Y, 1e-9);
+            }
+        }
+    }
+
     // Old controls have short buffers for a number: nine decimals at most, twelve in a bulge, and no minus before zero.
     [Fact]
     public void Numbers_have_no_long_tails()

@@ -16,7 +16,14 @@ namespace BracketGen.Drawing.Tests.Dxf;
 public class OtherReadersTests
 {
     /// <summary>One entity as read; lengths in the file's unit.</summary>
-    private sealed record Shape(string Kind, string Layer, bool Closed, double Length, double Area);
+    private sealed record Shape(string Kind, string Layer, bool Closed, double Length, double Area)
+    {
+        public string? Text { get; init; }
+
+        public double Height { get; init; }
+
+        public double[]? Start { get; init; }
+    }
 
     private sealed record ReadFile(string Version, string[] Layers, Shape[] Entities);
 
@@ -39,7 +46,7 @@ public class OtherReadersTests
             r => r.Key,
             r => new ReadFile(
                 r.Value.Version, [.. r.Value.Layers.Keys],
-                [.. r.Value.Entities.Select(e => new Shape(e.Kind.Replace("LW", "", StringComparison.Ordinal), e.Layer, e.Closed, e.Length, e.Area))])));
+                [.. r.Value.Entities.Select(e => new Shape(e.Kind.Replace("LW", "", StringComparison.Ordinal), e.Layer, e.Closed, e.Length, e.Area) { Text = e.Text, Height = e.Height, Start = e.Start })])));
     }
 
     [SkippableFact]
@@ -60,7 +67,8 @@ public class OtherReadersTests
     {
         var bracket = solution.Bracket!;
         yield return FlatPatternDxf.Compose(bracket, solution.Job, []);
-        yield return FlatPatternDxf.ComposeCompensated(bracket, solution.Job, FlatPatternDxf.PathRound(bracket, solution.Job, 0.3), ["A warning"]);
+        yield return FlatPatternDxf.ComposeCompensated(bracket, solution.Job, FlatPatternDxf.PathRound(bracket, solution.Job, 0.3), ["A warning"], 12);
+        yield return FlatPatternDxf.Compose(bracket, solution.Job, [], 1);
     }
 
     private static Dictionary<string, ReadFile> Parse(string json) => JsonSerializer.Deserialize<Dictionary<string, ReadFile>>(json, Options)!;
@@ -98,6 +106,14 @@ public class OtherReadersTests
                 Assert.Equal(KindOf(expected), shape.Kind);
                 Assert.Equal(expected.Layer.Name, shape.Layer);
                 Assert.Equal(expected is DxfCircle or DxfPolyline { Closed: true }, shape.Closed);
+                if (expected is DxfText text)
+                {
+                    Assert.Equal(text.Value, shape.Text);
+                    Near(text.Height, shape.Height * unit, unit, name);
+                    Near(text.At.X, shape.Start![0] * unit, unit, name);
+                    Near(-text.At.Y, -shape.Start[1] * unit, unit, name);
+                }
+
                 var length = expected.Segments.Sum(s => s.Length);
                 Near(length, shape.Length * unit, unit * (expected.Segments.Count() + 1), name);
                 if (shape.Closed)
@@ -114,6 +130,7 @@ public class OtherReadersTests
         DxfCircle => "CIRCLE",
         DxfLine => "LINE",
         DxfArc => "ARC",
+        DxfText => "TEXT",
         _ => "POLYLINE",
     };
 

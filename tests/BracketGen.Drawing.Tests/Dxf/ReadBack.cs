@@ -42,4 +42,11 @@ internal sealed record ReadBack(
 
 /// <summary>One entity as read; lengths in the file's unit, area positive where it runs counter-clockwise.</summary>
 internal sealed record ReadEntity(
-    string Kind, string Layer, bool Closed, double Gap, double Shortest, double Length, double Area, int Arcs, double[] Start, double[] End);
+    string Kind, string Layer, bool Closed, double Gap, double Shortest, double Length, double Area, int Arcs, double[] Start, double[] End)
+{
+    /// <summary>What a text says; null if it is none.</summary>
+    public string? Text { get; init; }
+
+    /// <summary>Height of a text's capitals; 0 if it is none.</summary>
+    public double Height { get; init; }
+}

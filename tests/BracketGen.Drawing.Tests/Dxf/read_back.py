@@ -11,6 +11,7 @@ import sys
 
 import ezdxf
 from ezdxf import recover
+from ezdxf.lldxf.encoding import decode_dxf_unicode
 
 
 class Warnings(logging.Handler):
@@ -68,6 +69,22 @@ def pieces(entity):
 
 
 def describe(entity):
+    if entity.dxftype() == "TEXT":
+        at = entity.dxf.insert
+        return {
+            "kind": "TEXT",
+            "layer": entity.dxf.layer,
+            "closed": False,
+            "gap": 0,
+            "shortest": 0,
+            "length": 0,
+            "area": 0,
+            "arcs": 0,
+            "start": (at.x, at.y),
+            "end": (at.x, at.y),
+            "text": decode_dxf_unicode(entity.dxf.text),
+            "height": entity.dxf.height,
+        }
     parts = pieces(entity)
     closed = entity.dxftype() == "CIRCLE" or getattr(entity, "is_closed", getattr(entity, "closed", False))
     gaps = [math.dist(a[1], b[0]) for a, b in zip(parts, parts[1:])]

@@ -20,16 +20,20 @@ public class StepReaderTests
         .Concat(RandomSolutions.Samples.Where((_, i) => i % 4 == 0).Select((s, i) => ($"random-{i}", s)))
         .ToDictionary(e => e.Item1, e => e.Item2);
 
-    private static readonly IReadOnlyDictionary<string, string> Broken = BrokenFiles(Encoding.ASCII.GetString(FileOf(ExampleSolutions.First)));
+    private static readonly IReadOnlyDictionary<string, (Solution Solution, StepSchema Schema)> Files = Solutions
+        .SelectMany(s => Enum.GetValues<StepSchema>().Select(schema => (Name: $"{s.Key}-{schema}", s.Value, schema)))
+        .ToDictionary(f => f.Name, f => (f.Value, f.schema));
+
+    private static readonly IReadOnlyDictionary<string, string> Broken = BrokenFiles(Encoding.ASCII.GetString(FileOf(ExampleSolutions.First, StepSchema.Ap214)));
 
     // Once for all tests: the reader takes its time to start.
     private static readonly Lazy<IReadOnlyDictionary<string, StepReading>> Read = new(() => StepReading.Of(
-        [.. Solutions.Select(s => (s.Key, FileOf(s.Value))), .. Broken.Select(b => (b.Key, Encoding.ASCII.GetBytes(b.Value)))]));
+        [.. Files.Select(f => (f.Key, FileOf(f.Value.Solution, f.Value.Schema))), .. Broken.Select(b => (b.Key, Encoding.ASCII.GetBytes(b.Value)))]));
 
     [SkippableFact]
     public void AnIndependentKernelFindsOneValidSolidOfTheRightSize()
     {
-        foreach (var (name, solution) in Solutions)
+        foreach (var (name, (solution, _)) in Files)
         {
             var (found, folded) = (Read.Value[name], solution.Bracket!.Folded);
             var (solid, expected) = (FoldedBrep.Of(folded), PlatesAndRings.Of(folded.Flat));
@@ -47,7 +51,7 @@ public class StepReaderTests
     [SkippableFact]
     public void TheReaderFindsTitleAndColour()
     {
-        foreach (var (name, solution) in Solutions)
+        foreach (var (name, (solution, _)) in Files)
         {
             var found = Read.Value[name];
             Assert.Equal(solution.Job.Document.Title, found.Name);
@@ -57,9 +61,21 @@ public class StepReaderTests
     }
 
     [SkippableFact]
+    public void TheReaderFindsMaterialAndDensityAndTheVolumeThatItMeasures()
+    {
+        foreach (var (name, (solution, _)) in Files)
+        {
+            var (found, material) = (Read.Value[name], solution.Bracket!.Stock.Material);
+            Assert.Equal(material.Designation, found.Material);
+            Assert.InRange(found.Density / (1e9 * material.Density), 1 - 1e-9, 1 + 1e-9);
+            Assert.InRange(found.StatedVolume / found.Volume, 1 - 1e-6, 1 + 1e-6);
+        }
+    }
+
+    [SkippableFact]
     public void WhatIsWrongInAFileIsFound() => Assert.All(Broken.Keys, name => Assert.False(Read.Value[name].IsSound, name));
 
-    private static byte[] FileOf(Solution solution) => StepWriter.Write(FoldedBrep.Of(solution.Bracket!.Folded), SolidInfo.Of(solution));
+    private static byte[] FileOf(Solution solution, StepSchema schema) => StepWriter.Write(FoldedBrep.Of(solution.Bracket!.Folded), SolidInfo.Of(solution), schema);
 
     private static Dictionary<string, string> BrokenFiles(string text)
     {

@@ -7,7 +7,7 @@ namespace BracketGen.Drawing.Tests.Solid;
 /// <summary>What tests/readers/step.mjs found in a file (mm).</summary>
 internal sealed record StepReading(
     string[] Complaints, bool IsOneSolid, int Shells, int Faces, int Edges, int Corners, bool IsClosed, bool IsValid, double Volume, double Area,
-    double[] Centre, string Name, double[] Colour)
+    double[] Centre, string Name, double[] Colour, string Material, double Density, double StatedVolume)
 {
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web);
 

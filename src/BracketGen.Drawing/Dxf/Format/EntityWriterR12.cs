@@ -28,6 +28,12 @@ internal sealed class EntityWriterR12(GroupCodeWriter groups, Scale scale)
             case DxfPolyline polyline:
                 Write(polyline);
                 break;
+            case DxfText text:
+                Begin("TEXT", text);
+                groups.Point3(10, scale.Of(text.At));
+                groups.Real(40, scale.Of(text.Height));
+                groups.Text(1, text.Value);
+                break;
             default:
                 throw new NotSupportedException($"No DXF entity for {entity.GetType().Name}.");
         }

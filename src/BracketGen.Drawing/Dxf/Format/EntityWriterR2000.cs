@@ -29,6 +29,15 @@ internal sealed class EntityWriterR2000(GroupCodeWriter groups, Scale scale, Han
             case DxfPolyline polyline:
                 Write(polyline);
                 break;
+            case DxfText text:
+                Begin("TEXT", text, "AcDbText");
+                groups.Point3(10, scale.Of(text.At));
+                groups.Real(40, scale.Of(text.Height));
+                groups.Text(1, text.Value);
+
+                // The second marker begins the vertical alignment, which is left at the base line (DXF Reference, TEXT).
+                groups.Text(100, "AcDbText");
+                break;
             default:
                 throw new NotSupportedException($"No DXF entity for {entity.GetType().Name}.");
         }

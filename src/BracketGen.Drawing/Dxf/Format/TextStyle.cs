@@ -1,6 +1,6 @@
 namespace BracketGen.Drawing.Dxf.Format;
 
-/// <summary>The one text style, which every file must declare though no text uses it.</summary>
+/// <summary>The one text style, which every file must declare, whether or not a text uses it.</summary>
 internal static class TextStyle
 {
     public static void Write(GroupCodeWriter groups)

@@ -11,7 +11,7 @@ public abstract record DxfEntity(DxfLayer Layer)
     public abstract IEnumerable<Segment> Segments { get; }
 
     /// <summary>The smallest upright rectangle around it (mm).</summary>
-    public Bounds Bounds => Segments.Select(s => s.Bounds).Aggregate((a, b) => a.Union(b));
+    public virtual Bounds Bounds => Segments.Select(s => s.Bounds).Aggregate((a, b) => a.Union(b));
 
     private protected static bool Finite(double value) => double.IsFinite(value);
 

@@ -17,6 +17,9 @@ public static class DxfLayers
     /// <summary>For the eye alone, neither cut nor marked: what the file is, where that must not be mistaken.</summary>
     public static readonly DxfLayer Note = new("NOTE", 8, 13);
 
+    /// <summary>For reading, neither cut nor marked: part number, material, thickness and quantity, where they are asked for.</summary>
+    public static readonly DxfLayer PartText = new("PART_TEXT", 9, 13);
+
     /// <summary>The three of every flat pattern.</summary>
     public static readonly ImmutableArray<DxfLayer> All = [CutThrough, FoldLine, SurfaceMark];
 }

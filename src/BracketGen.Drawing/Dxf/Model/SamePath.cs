@@ -23,6 +23,8 @@ internal static class SamePath
 
     private static bool Same(DxfEntity a, DxfEntity b) => (a, b) switch
     {
+        (DxfText p, DxfText q) => p == q,
+        (DxfText, _) or (_, DxfText) => false,
         (DxfCircle p, DxfCircle q) => Near(p.Centre, q.Centre) && Math.Abs(p.Radius - q.Radius) <= Tolerance.Point,
         (DxfPolyline { Closed: true } p, DxfPolyline { Closed: true } q) => p.Vertices.Length == q.Vertices.Length
             && SameRing([.. p.Segments], [.. q.Segments]),
