@@ -47,6 +47,13 @@ public sealed class ConvexSolid
     public static ConvexSolid Box(Vector3 min, Vector3 max) => new(
         d => new(d.X >= 0 ? max.X : min.X, d.Y >= 0 ? max.Y : min.Y, d.Z >= 0 ? max.Z : min.Z), 0.5 * (min + max), 0);
 
+    /// <summary>A box at any angle.</summary>
+    /// <param name="corner">One corner; the edges from it run along the frame's axes.</param>
+    /// <param name="size">Lengths of these edges.</param>
+    public static ConvexSolid TiltedBox(Frame corner, Vector3 size) => new(
+        d => corner.ToWorld(new Vector3(d.Dot(corner.X) >= 0 ? size.X : 0, d.Dot(corner.Y) >= 0 ? size.Y : 0, d.Dot(corner.Z) >= 0 ? size.Z : 0)),
+        corner.ToWorld(0.5 * size), 0);
+
     /// <summary>A cylinder with flat ends.</summary>
     /// <param name="from">Centre of one end.</param>
     /// <param name="to">Centre of the other end; the same point for a flat disc is not allowed.</param>

@@ -103,6 +103,8 @@ public class ErrorTests
         { Samples.Body, "bore = 58", "bore = 58\nbore = 60", "bore", "bore again", "each key once", "It was given on line" },
         { Samples.Body, "[return_springs]", "[quadrant]\n[return_springs]", "quadrant", "quadrant again", "each key once", "It was given on line" },
         { Samples.Body, "[[mount.holes]]\nat = [-50, 12, -12]\nthread = \"M6\"\nboss_diameter = 15\n", "[mount.holes]\n", "mount.holes", "[mount.holes]", "[[mount.holes]]", "two brackets" },
+        { Samples.Body, "[mount]\n", "[[keep_out]]\nname = \"pipe\"\nshape = \"tilted box\"\ncorner = [0, 0, 50]\nnext_1 = [10, 0, 50]\nnext_2 = [5, 10, 50]\nnext_3 = [0, 0, 60]\n\n[mount]\n", "keep_out[1].next_2", "", "square to each other", "joined to the first one by an edge" },
+        { Samples.Body, "[mount]\n", "[[keep_out]]\nname = \"pipe\"\nshape = \"tilted box\"\ncorner = [0, 0, 50]\nnext_1 = [10, 0, 50]\nnext_2 = [0, 0, 50]\nnext_3 = [0, 0, 60]\n\n[mount]\n", "keep_out[1].next_2", "", "a corner away from the first one", "the other end of the edge" },
         // what is not TOML
         { Samples.Body, "bore = 58", "bore = 58 mm", "bore", "bore = 58 mm", "TOML", "Put a value with its unit in quotes: \"58 mm\"." },
         { Samples.Body, "bore = 58", "bore = 58,2", "bore", "bore = 58,2", "TOML", "decimal point" },

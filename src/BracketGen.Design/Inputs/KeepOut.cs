@@ -39,6 +39,46 @@ public sealed record KeepOutBox(string Name, ThrottlePoint Min, ThrottlePoint Ma
     public override KeepOut Mirrored() => new KeepOutBox(Name, new(Min.X, -Max.Y, Min.Z), new(Max.X, -Min.Y, Max.Z));
 }
 
+/// <summary>A box that stands at any angle.</summary>
+/// <param name="Name">What is there.</param>
+/// <param name="Corner">One corner; the edges from it run along the frame's axes (mm).</param>
+/// <param name="Size">Lengths of these edges (mm), positive.</param>
+public sealed record KeepOutTiltedBox(string Name, Frame Corner, Vector3 Size) : KeepOut(Name)
+{
+    /// <summary>The box by one corner and the three corners next to it.</summary>
+    /// <remarks>Measured edges are never quite square: the first is kept, the second and the third are laid square to it, as long as they reach that way.</remarks>
+    /// <param name="name">What is there.</param>
+    /// <param name="corner">The corner (mm).</param>
+    /// <param name="next">The three corners next to it, in any order (mm), not in one plane with it.</param>
+    public static KeepOutTiltedBox Of(string name, ThrottlePoint corner, IReadOnlyList<ThrottlePoint> next)
+    {
+        Vector3 one = next[0] - corner, two = next[1] - corner, three = next[2] - corner;
+        if (one.Cross(two).Dot(three) < 0)
+        {
+            (two, three) = (three, two);
+        }
+
+        var z = one.Cross(two).Unit;
+        var frame = Frame.FromZX(corner.Vector, z, one);
+        return new(name, frame, new(one.Length, two.Dot(frame.Y), three.Dot(z)));
+    }
+
+    /// <inheritdoc/>
+    public override double DistanceTo(ThrottlePoint point)
+    {
+        var local = Corner.ToLocal(point.Vector) - 0.5 * Size;
+        double x = Math.Abs(local.X) - Size.X / 2, y = Math.Abs(local.Y) - Size.Y / 2, z = Math.Abs(local.Z) - Size.Z / 2;
+        return new Vector3(Math.Max(x, 0), Math.Max(y, 0), Math.Max(z, 0)).Length + Math.Min(Math.Max(x, Math.Max(y, z)), 0);
+    }
+
+    /// <inheritdoc/>
+    public override ConvexSolid Solid => ConvexSolid.TiltedBox(Corner, Size);
+
+    /// <inheritdoc/>
+    /// <remarks>The frame stays right-handed: its corner is the one at the other end of its first edge.</remarks>
+    public override KeepOut Mirrored() => this with { Corner = Corner.Shift(new(Size.X, 0, 0)).Mirrored() };
+}
+
 /// <summary>A cylinder with flat ends.</summary>
 /// <param name="Name">What is there.</param>
 /// <param name="From">Centre of one end (mm).</param>

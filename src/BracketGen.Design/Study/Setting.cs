@@ -102,10 +102,13 @@ internal sealed record Setting(ChangedInput Input, string? What, double From, do
             KeepOutBox box => Math.Min(box.Max.X - box.Min.X, Math.Min(box.Max.Y - box.Min.Y, box.Max.Z - box.Min.Z)) > 2 * by
                 ? box with { Min = box.Min + by * Ones, Max = box.Max - by * Ones }
                 : null,
+            KeepOutTiltedBox box => Math.Min(box.Size.X, Math.Min(box.Size.Y, box.Size.Z)) > 2 * by
+                ? box with { Corner = box.Corner.Shift(by * Ones), Size = box.Size - 2 * by * Ones }
+                : null,
             KeepOutCylinder c => c.Radius > by && (c.To - c.From).Length > 2 * by
                 ? c with { From = c.From + by * (c.To - c.From).Unit, To = c.To - by * (c.To - c.From).Unit, Radius = c.Radius - by }
                 : null,
-            var other => throw new ArgumentOutOfRangeException(nameof(index), other, "A keep-out is a box or a cylinder."),
+            var other => throw new ArgumentOutOfRangeException(nameof(index), other, "A keep-out is a box, a tilted box or a cylinder."),
         };
         return job with { Body = job.Body with { KeepOuts = smaller is null ? keepOuts.RemoveAt(index) : keepOuts.SetItem(index, smaller) } };
     }

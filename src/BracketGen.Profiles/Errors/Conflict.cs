@@ -175,6 +175,12 @@ public enum Contradictory
     /// <summary>A box's maximum corner is not beyond its minimum corner.</summary>
     BoxCorners,
 
+    /// <summary>A corner next to a tilted box's corner is that corner.</summary>
+    TiltedBoxEdge,
+
+    /// <summary>The edges of a tilted box are not square to each other.</summary>
+    TiltedBoxSquare,
+
     /// <summary>Both ends of a cylinder are one point.</summary>
     CylinderEnds,
 

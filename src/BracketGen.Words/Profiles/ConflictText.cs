@@ -38,6 +38,8 @@ internal static class ConflictText
         Contradiction { What: var what } => what switch
         {
             Contradictory.BoxCorners => "a corner beyond min in x, y and z",
+            Contradictory.TiltedBoxEdge => "a corner away from the first one",
+            Contradictory.TiltedBoxSquare => "edges square to each other, within 5°",
             Contradictory.CylinderEnds => "a point other than from",
             Contradictory.Quantities => "more than the one before",
             Contradictory.PriceWithoutRates => "a price only in a shop with [rates]",
@@ -84,6 +86,8 @@ internal static class ConflictText
         Contradiction { What: var what } => what switch
         {
             Contradictory.BoxCorners => "Swap the coordinates that are the wrong way round.",
+            Contradictory.TiltedBoxEdge => "Measure the corner at the other end of the edge.",
+            Contradictory.TiltedBoxSquare => "Measure the three corners that are joined to the first one by an edge.",
             Contradictory.CylinderEnds => "Give the centres of the two ends of the cylinder.",
             Contradictory.Quantities => "Write the batches from small to large, each once.",
             Contradictory.PriceWithoutRates => "Add [rates] with the currency, or leave the price out.",

@@ -130,6 +130,7 @@ public sealed class JobInputs(Solution solution)
     private string Space(KeepOut space) => space switch
     {
         KeepOutBox box => $"box from {Point(box.Min)} to {Point(box.Max)}",
+        KeepOutTiltedBox box => $"tilted box from {Point(new(box.Corner.Origin))}, {Length(box.Size.X)} x {Length(box.Size.Y)} x {Length(box.Size.Z)}",
         KeepOutCylinder c => $"cylinder of radius {Length(c.Radius)} from {Point(c.From)} to {Point(c.To)}",
         _ => "",
     };

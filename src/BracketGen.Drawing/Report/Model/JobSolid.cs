@@ -122,6 +122,7 @@ internal static class JobSolid
     private static SolidPart KeepOutPart(KeepOut keepOut) => keepOut switch
     {
         KeepOutBox box => new SolidShapes().Box(box.Min.Vector, box.Max.Vector).Part("keepout"),
+        KeepOutTiltedBox box => new SolidShapes().TiltedBox(box.Corner, box.Size).Part("keepout"),
         KeepOutCylinder c => new SolidShapes().Cylinder(c.From.Vector, c.To.Vector, c.Radius, 40).Part("keepout"),
         _ => throw new InvalidOperationException($"There is no picture of a {keepOut.GetType().Name}."),
     };

@@ -56,6 +56,11 @@ internal sealed class SolidShapes
             Frame.FromZX(0.5 * (least + most), new(0, 0, 1), new(1, 0, 0)), -half.Z, half.Z);
     }
 
+    /// <summary>A box at any angle.</summary>
+    /// <param name="corner">One corner; the edges from it run along the frame's axes.</param>
+    /// <param name="size">Lengths of these edges (mm).</param>
+    public SolidShapes TiltedBox(Frame corner, Vector3 size) => Prism([new(0, 0), new(size.X, 0), new(size.X, size.Y), new(0, size.Y)], corner, 0, size.Z);
+
     /// <summary>A round bar along a chain of points.</summary>
     public SolidShapes Tube(IReadOnlyList<Vector3> points, double radius, int sides = 12)
     {
