@@ -1,3 +1,5 @@
+using BracketGen.Geometry;
+
 namespace BracketGen.SheetMetal.Shops;
 
 /// <summary>What protects the surface of a finished part.</summary>
@@ -38,7 +40,7 @@ public sealed record Finish(FinishKind Kind, double Thickness)
 
     /// <summary>By how much a hole's diameter or a slot's width is made larger, so that it has its size when the part is finished (mm).</summary>
     /// <remarks>What both faces build up, to the next tenth; 0 where that is less than 0.05 mm, which the play of the hole takes.</remarks>
-    public double HoleAllowance => 2 * BuildUp < LeftToPlay ? 0 : Math.Round(Math.Ceiling(2 * BuildUp / HoleStep - 1e-9) * HoleStep, 6);
+    public double HoleAllowance => 2 * BuildUp < LeftToPlay ? 0 : Math.Round(Math.Ceiling(2 * BuildUp / HoleStep - Tolerance.LimitSlack) * HoleStep, 6);
 
     /// <summary>Whether a layer keeps the metal from touching what it is bolted to.</summary>
     public bool Protects => Kind is FinishKind.Zinc or FinishKind.PowderCoat;

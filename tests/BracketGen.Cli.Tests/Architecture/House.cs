@@ -64,7 +64,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 258, "descriptions of keys; errors"),
+        ("Profiles.Sections", 262, "descriptions of keys; errors"),
     ];
 
     /// <summary>
