@@ -65,7 +65,7 @@ public class RelaxedJobTests
         // Few jobs need more ways each, or by chance none of them makes an answer cheaper.
         var ways = LongRun.IsOn ? 2 : 4;
         var changed = 0;
-        Gen.Select(RandomJobs.Job, Gen.Int[0, Ways.Length - 1].Array[ways]).Check(LongRun.Of(60), drawn =>
+        Gen.Select(RandomJobs.Job, Gen.Int[0, Ways.Length - 1].Array[ways]).Check(LongRun.Of(40), drawn =>
         {
             var (job, picked) = drawn;
             var before = Answer(job, SearchEffort.WithoutStrength);
@@ -76,7 +76,7 @@ public class RelaxedJobTests
                 changed += after.Cost < before.Cost ? 1 : 0;
             }
         });
-        Assert.True(changed > LongRun.AtLeast(3), $"Only {changed} answers became cheaper: nothing was relaxed.");
+        Assert.True(changed > LongRun.AtLeast(2), $"Only {changed} answers became cheaper: nothing was relaxed.");
     }
 
     // Quarter turns about the throttle shaft: boxes keep their axes.

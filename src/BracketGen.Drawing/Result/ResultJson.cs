@@ -107,7 +107,7 @@ public static class ResultJson
         double? OnPress(double value) => step.Clamp is null ? Round(value) : null;
         return new(
             step.Bend, step.TopUp, step.NewFlangeInFront, step.Die?.Opening, step.Punch?.Name, step.PunchReversed, step.ToolLength,
-            step.Clamp is { } clamp ? $"{BendStepText.Kind(clamp.Kind)}, {clamp.Name}" : null, Round(step.OverBend.Degrees), PlacedBy(step.Gauge.Kind),
+            step.Clamp is { } clamp ? BendStepText.Over(clamp) : null, Round(step.OverBend.Degrees), PlacedBy(step.Gauge.Kind),
             [.. step.Gauge.Fingers.Select(f => new ResultFinger(Round(f.Distance), Round(f.Along)))], step.Gauge.PlusMinus, OnPress(step.Force), OnPress(step.ForcePerLength),
             OnPress(step.MaxForcePerLength), OnPress(step.HandHold));
     }

@@ -34,7 +34,7 @@ internal static class PartTables
             .. bracket.Flat.Bends.Select((b, i) => (IReadOnlyList<string>)
             [
                 BracketScene.NameOf(i), PartTableText.Direction(b), BendAngle(b, value), value.Degrees(Angle.Straight - b.Turn.Magnitude), value.Radius(b.InsideRadius),
-                value.Length(b.Allowance), Point(b.CentreLine.Start), Point(b.CentreLine.End), bracket.Die is { } die ? value.Length(die.Opening) : PartTableText.Nothing, b.Rule.Name,
+                value.Length(b.Allowance), Point(b.CentreLine.Start), Point(b.CentreLine.End), bracket.Die is { } die ? value.Length(die.Opening) : BendStepText.BentOver(bracket, i), b.Rule.Name,
             ]),
         ];
     }
@@ -45,7 +45,7 @@ internal static class PartTables
     /// </summary>
     public static IReadOnlyList<IReadOnlyList<string>> Points(Bracket bracket, ValueFormat value) =>
     [
-        .. bracket.Edges.Select((edge, i) =>
+        .. bracket.Edges().Select((edge, i) =>
         {
             var start = FromDatum(bracket, new(edge.Start));
             var (name, centre) = edge is ArcSegment arc

@@ -187,6 +187,9 @@ public enum Contradictory
     /// <summary>A material has a price, but the shop has no rates.</summary>
     PriceWithoutRates,
 
+    /// <summary>A shop has a press brake or a punch, but no die.</summary>
+    PressWithoutDies,
+
     /// <summary>A packed job does not hold its job.</summary>
     JobNotPacked,
 }

@@ -55,8 +55,8 @@ public static class BendStepText
             ("Die", (s, _) => s.Die is { } die ? $"V {Phrases.Tied(units.WriteSize(die.Opening))}, {units.Write(Quantity.Angle, die.Angle.Radians)}" : PartTableText.Nothing),
             ("Punch", (s, _) => s.Punch is { } punch ? punch.Name + (s.PunchReversed ? ", turned round" : "") : PartTableText.Nothing),
             ("Tool length", (s, _) => s.ToolLength is { } length ? units.WriteSize(length) : PartTableText.Nothing),
-            ("Bent over", (s, _) => s.Clamp is { } clamp ? $"{Kind(clamp.Kind)}, {clamp.Name}" : PartTableText.Nothing),
-            ("New flange", (s, _) => s.Clamp is not null ? "turned up" : s.NewFlangeInFront ? "in front" : "at the back gauge"),
+            ("Bent over", (s, _) => s.Clamp is { } clamp ? Over(clamp) : PartTableText.Nothing),
+            ("New flange", (s, _) => s.Clamp is not null ? s.NewFlangeInFront ? "clamped" : "turned up" : s.NewFlangeInFront ? "in front" : "at the back gauge"),
             ("Placed by", (s, b) => PlacedBy(bracket, s, b)),
             ("Gauge distance", (s, _) => s.Gauge.Fingers.IsEmpty ? PartTableText.Nothing
                 : string.Join("; ", s.Gauge.Fingers.Select(f => units.Write(Quantity.Length, f.Distance)).Distinct())),
@@ -82,13 +82,19 @@ public static class BendStepText
         var plan = bracket.Plan!;
         List<string> notes =
         [
-            "The side seen is the side up in the flat pattern. P1, P2 are points of the drawing's outline table. Gauge distance: from the middle of the bend to the finger. Left: as you stand in front.",
+            $"The side seen is the side up in the flat pattern. P1, P2 are points of the drawing's outline table.{(plan.Steps.Any(s => s.Clamp is null) ? " Gauge distance: from the middle of the bend to the finger. Left: as you stand in front." : "")}",
             "Springback allowance: calculated for sheet that does not harden. Bend a test strip, measure the angle, and correct it.",
         ];
         var scribed = Bends(plan, s => s.Gauge.Kind == GaugeKind.ScribedLine);
         if (scribed.Length > 0)
         {
             notes.Add($"{scribed}: bend to the scribed line. Its place is good to ±{Phrases.Tied(units.Write(Quantity.Length, BackGauge.LineError))}, and the probabilities count with that.");
+        }
+
+        var clamped = Bends(plan, s => s.Clamp is not null);
+        if (clamped.Length > 0)
+        {
+            notes.Add($"{clamped}: scribe both lines of the bend from the template, on the inside of the bend. Set the line on the clamped side where the radius of the edge or bar begins, its radius behind the front; the other shows where the bend ends.");
         }
 
         if (plan.TurnsOver > 0)
@@ -115,6 +121,15 @@ public static class BendStepText
 
     private static string Deviation(UnitSystem units) => "±" + units.Write(Quantity.Angle, SeatTolerances.BendAngle.Radians);
 
+    /// <summary>What a bend is bent over, where it is not bent on a die.</summary>
+    /// <param name="bracket">The bracket.</param>
+    /// <param name="bend">Number of the bend, from 0.</param>
+    public static string BentOver(Bracket bracket, int bend) =>
+        bracket.Plan?.Steps.FirstOrDefault(s => s.Bend == bend)?.Clamp is { } clamp ? Over(clamp) : PartTableText.Nothing;
+
+    /// <summary>A folder, hand brake or vice by its kind and name.</summary>
+    public static string Over(BendingClamp clamp) => $"{Kind(clamp.Kind)}, {clamp.Name}";
+
     /// <summary>What bends over an edge.</summary>
     public static string Kind(ClampKind kind) => kind switch
     {
@@ -140,7 +155,7 @@ public static class BendStepText
     // The edges of the outline that the fingers meet, by their points.
     private static string EdgesAt(Bracket bracket, BendStep step, Bend bend)
     {
-        Segment[] edges = [.. bracket.Edges];
+        Segment[] edges = [.. bracket.Edges()];
         return string.Join(" and ", step.Gauge.Fingers
             .Select(f => step.OnFlat(bend, f).Vector)
             .Select(p => Array.IndexOf(edges, edges.MinBy(e => e.DistanceTo(p))))

@@ -80,7 +80,7 @@ public class BendSheetTests
         var met = 0;
         foreach (var bracket in Bent.Value.Select(s => s.Bracket!))
         {
-            var edges = bracket.Edges.ToList();
+            var edges = bracket.Edges().ToList();
             foreach (var step in bracket.Plan!.Steps.Where(s => s.Gauge.Kind is GaugeKind.Edge or GaugeKind.TwoPoints))
             {
                 var bend = bracket.Flat.Bends[step.Bend];

@@ -24,7 +24,7 @@ internal static class FlatSection
         HtmlTable.Facts(html, FlatText.Facts(bracket, scene.Units));
         if (!bracket.Flat.Bends.IsEmpty)
         {
-            HtmlTable.Write(html, FlatText.BendsCaption(scene.Units), PartTableText.BendHeads, PartTables.Bends(bracket, scene.Value), [2, 3, 5]);
+            HtmlTable.Write(html, FlatText.BendsCaption(scene.Units), PartTableText.BendHeads(bracket.Die is not null), PartTables.Bends(bracket, scene.Value), [2, 3, 5]);
             html.Line("p", FlatText.BendNote, ("class", "meaning"));
         }
 
