@@ -89,23 +89,13 @@ internal sealed class BendSheet(BracketScene scene, BendPlan plan)
     // Beside each other or one above the other, whichever is larger.
     private IEnumerable<SheetBlock> Pictures(int step, Bounds room)
     {
-        var (before, after) = BendPicture.Of(plan, step);
+        var window = BendPicture.Of(plan, step).Before.Window;
         var head = SheetBlock.Around([new TextItem(BendStepText.Step(plan, step), Vector2.Zero, TextHeight.Normal, Weight: FontWeight.Bold)]).UpperLeftAt(new(room.Min.X, room.Max.Y));
         yield return head;
         var inner = room with { Max = new(room.Max.X, head.Bounds.Min.Y - 2) };
-        const double caption = 5;
-        double width = before.Window.Width, height = before.Window.Height;
-        var row = Math.Min((inner.Width - Gap) / 2 / width, (inner.Height - caption) / height);
-        var stack = Math.Min(inner.Width / width, (inner.Height - Gap - 2 * caption) / 2 / height);
-        var scale = Math.Min(MostScale, Math.Max(row, stack));
-        var next = row >= stack ? new Vector2(scale * width + Gap, 0) : new Vector2(0, -scale * height - caption - Gap);
-        var at = new Vector2(inner.Min.X, inner.Max.Y);
-        foreach (var (picture, name) in new[] { (before, BendStepText.Before), (after, BendStepText.After) })
-        {
-            var block = picture.Draw(scale).UpperLeftAt(at);
-            yield return block.And(SheetBlock.Around([new TextItem(name, new(at.X, block.Bounds.Min.Y - caption + 1), TextHeight.Small)]));
-            at += next;
-        }
+        var row = Math.Min((inner.Width - BendPicture.Gap) / 2 / window.Width, (inner.Height - BendPicture.Caption) / window.Height);
+        var stack = Math.Min(inner.Width / window.Width, (inner.Height - BendPicture.Gap - 2 * BendPicture.Caption) / 2 / window.Height);
+        yield return BendPicture.Draw(plan, step, Math.Min(MostScale, Math.Max(row, stack)), row >= stack).UpperLeftAt(new(inner.Min.X, inner.Max.Y));
     }
 
     private const double MostScale = 1;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Forming;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Views;
 
@@ -26,6 +27,27 @@ internal sealed record BendPicture(ImmutableArray<(SectionKind Kind, ImmutableAr
         var sheet = before.Concat(after).Where(s => s.Kind == SectionKind.Sheet).SelectMany(s => s.Outline.Select(p => new Vector2(p.Across, p.Up)));
         var window = Bounds.Around(sheet).Grow(Margin).Union(new(new(-LeastTool, -LeastTool), new(LeastTool, LeastTool)));
         return (Cut(before, window), Cut(after, window));
+    }
+
+    /// <summary>Room for the word under a picture (mm on paper).</summary>
+    public const double Caption = 5;
+
+    /// <summary>Between the two pictures of a step (mm on paper).</summary>
+    public const double Gap = 5;
+
+    /// <summary>Both pictures of a step in one block, each with its word under it.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="step">Number of the step, from 0.</param>
+    /// <param name="scale">Paper over part.</param>
+    /// <param name="inRow">Whether they stand beside each other; else one above the other.</param>
+    public static SheetBlock Draw(BendPlan plan, int step, double scale, bool inRow = true)
+    {
+        var (before, after) = Of(plan, step);
+        var next = inRow ? new Vector2(scale * before.Window.Width + Gap, 0) : new Vector2(0, -scale * before.Window.Height - Caption - Gap);
+        return Named(before, BendStepText.Before).And(Named(after, BendStepText.After).Shift(next));
+
+        SheetBlock Named(BendPicture picture, string name) =>
+            picture.Draw(scale).And(SheetBlock.Around([new TextItem(name, new(0, 1 - Caption), TextHeight.Small)]));
     }
 
     /// <summary>It as a block whose lower left corner is the origin.</summary>
