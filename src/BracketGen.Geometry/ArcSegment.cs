@@ -81,6 +81,11 @@ public sealed record ArcSegment : Segment
         return turn / Math.Abs(Sweep.Radians);
     }
 
+    /// <summary>How many equal chords stand for it so that none is farther from it than <paramref name="error"/> (mm): at least two.</summary>
+    // sin²(step/4) = error/(2 radius), in the form that stays exact where the error is tiny.
+    public int ChordCount(double error) =>
+        Math.Max(2, (int)Math.Ceiling(Math.Abs(Sweep.Radians) / (4 * Math.Asin(Math.Sqrt(Math.Min(0.5, error / (2 * Radius)))))));
+
     /// <inheritdoc/>
     public override double DistanceTo(Vector2 point)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace BracketGen.Geometry;
 
@@ -10,6 +11,7 @@ namespace BracketGen.Geometry;
 public sealed class Contour : IEquatable<Contour>
 {
     private EdgeTable? _edges;
+    private StrongBox<Bounds>? _bounds;
 
     /// <summary>The contour of <paramref name="segments"/>, in order.</summary>
     /// <exception cref="ArgumentException">There is none, or two neighbours do not meet.</exception>
@@ -41,7 +43,7 @@ public sealed class Contour : IEquatable<Contour>
     public double Perimeter => Segments.Sum(s => s.Length);
 
     /// <summary>The smallest upright rectangle around it.</summary>
-    public Bounds Bounds => Segments.Select(s => s.Bounds).Aggregate((a, b) => a.Union(b));
+    public Bounds Bounds => LazyInitializer.EnsureInitialized(ref _bounds, () => new(Segments.Select(s => s.Bounds).Aggregate((a, b) => a.Union(b)))).Value;
 
     /// <summary>The same contour travelled the other way.</summary>
     public Contour Reversed => new(Segments.Reverse().Select(s => s.Reversed));
@@ -80,9 +82,7 @@ public sealed class Contour : IEquatable<Contour>
             points.Add(segment.Start);
             if (segment is ArcSegment arc)
             {
-                // sin²(step/4) = chord/(2 radius), in the form that stays exact where the chord error is tiny.
-                var step = 4 * Math.Asin(Math.Sqrt(Math.Min(0.5, chord / (2 * arc.Radius))));
-                var count = Math.Max(2, (int)Math.Ceiling(Math.Abs(arc.Sweep.Radians) / step));
+                var count = arc.ChordCount(chord);
                 for (var i = 1; i < count; i++)
                 {
                     points.Add(arc.PointAt((double)i / count));

@@ -25,7 +25,11 @@ internal sealed class EdgeTable
         {
             if (edge.Arc is { } arc)
             {
-                round = Math.Min(round, arc.DistanceTo(point));
+                // Whether it passes the point is asked only where its whole circle is nearer than what was found.
+                if (Math.Abs(point.DistanceTo(arc.Centre) - arc.Radius) < round)
+                {
+                    round = Math.Min(round, arc.DistanceTo(point));
+                }
             }
             else
             {

@@ -64,7 +64,7 @@ public class RelaxedJobTests
         // Few jobs need more ways each, or by chance none of them makes an answer cheaper.
         var ways = LongRun.IsOn ? 2 : 4;
         var changed = 0;
-        Gen.Select(RandomJobs.Job, Gen.Int[0, Ways.Length - 1].Array[ways]).Check(LongRun.Of(200), drawn =>
+        Gen.Select(RandomJobs.Job, Gen.Int[0, Ways.Length - 1].Array[ways]).Check(LongRun.Of(40), drawn =>
         {
             var (job, picked) = drawn;
             var before = Answer(job, SearchEffort.WithoutStrength);
@@ -75,7 +75,7 @@ public class RelaxedJobTests
                 changed += after.Cost < before.Cost ? 1 : 0;
             }
         });
-        Assert.True(changed > LongRun.AtLeast(10), $"Only {changed} answers became cheaper: nothing was relaxed.");
+        Assert.True(changed > LongRun.AtLeast(2), $"Only {changed} answers became cheaper: nothing was relaxed.");
     }
 
     // Quarter turns about the throttle shaft: boxes keep their axes.
@@ -109,8 +109,8 @@ public class RelaxedJobTests
     private static void TurningChangesNothing(Gen<Job> jobs, Gen<Angle> turns, uint stream)
     {
         var compared = 0;
-        Gen.Select(jobs, turns).Check(LongRun.Of(60), drawn => compared += IsTheSameTurned(drawn.Item1, drawn.Item2) ? 1 : 0, stream);
-        Assert.True(compared > LongRun.AtLeast(15), $"Only {compared} jobs had a bracket.");
+        Gen.Select(jobs, turns).Check(LongRun.Of(40), drawn => compared += IsTheSameTurned(drawn.Item1, drawn.Item2) ? 1 : 0, stream);
+        Assert.True(compared > LongRun.AtLeast(10), $"Only {compared} jobs had a bracket.");
     }
 
     // Whether there was a bracket to compare; fails where the job turned has another answer.

@@ -83,7 +83,7 @@ public class ErrorTests
         { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = [4, 5]", "test_bends[1].thickness", "3", "4 mm, 5 mm", "add it to the material's thicknesses" },
         { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = [3, 4, 5, \"3 mm\"]", "materials[1].thicknesses[4]", "\"3 mm\"", "once", "Delete one of the two." },
         { Samples.Shop, "thicknesses = [3, 4, 5]", "thicknesses = []", "materials[1].thicknesses", "0 items", "a list of 1 to 40", "Add" },
-        { Samples.Shop, "inside_radius = 3.8\nk = 0.42", "inside_radius = 3.9\nk = 0.42", "test_bends[1].inside_radius", "3.9", "one of the dies", "give the die the radius" },
+        { Samples.Shop, "inside_radius = 3.8\nk = 0.42", "inside_radius = 3.9\nk = 0.42", "test_bends[1].inside_radius", "3.9", "one of the dies or clamps", "give the die or clamp the radius" },
         { Samples.Shop, "min_radius_along_grain = 2\n", "min_radius_along_grain = 1\n", "materials[3].min_radius_along_grain", "1", "at least min_radius_across_grain", "Swap" },
         { Samples.Shop, "yield = 235", "yield = 235\nmax_tensile = 230", "materials[1].max_tensile", "230", "at least yield, 235 MPa", "yields before it breaks" },
         { Samples.Shop, "inside_radius = 1.9", "inside_radius = 1.9\nbody_width = 12", "dies[1].body_width", "12", "more than opening, 12 mm", "Measure" },

@@ -68,7 +68,11 @@ public static class BendChecks
                 yield return Shoulders(support, leastShare) with { Number = number };
             }
 
-            yield return new(CheckId.BendGauge, step.Gauge.PlusMinus, BackGauge.FingerError) { Number = number };
+            // Over a clamp every bend is set to its scribed line: no edge would help.
+            if (step.Clamp is null)
+            {
+                yield return new(CheckId.BendGauge, step.Gauge.PlusMinus, BackGauge.FingerError) { Number = number };
+            }
         }
     }
 
@@ -80,7 +84,7 @@ public static class BendChecks
     /// <summary>Whether some of a shop's tools are assumed.</summary>
     /// <param name="shop">The shop.</param>
     public static bool AreAssumed(Shop shop) => shop.Dies.Any(d => d.Evidence == Evidence.Assumed)
-        || shop.Tools.Punches.Any(p => p.Evidence == Evidence.Assumed) || shop.Tools.Press is { Evidence: Evidence.Assumed };
+        || shop.Tools.Punches.Any(p => p.Evidence == Evidence.Assumed) || shop.Tools.Press is { Evidence: Evidence.Assumed } || shop.Tools.Clamps.Any(c => c.Evidence == Evidence.Assumed);
 
     private static Check? NearestHole(Bracket bracket, Bend bend, PressBrakeDie die)
     {

@@ -28,7 +28,8 @@ internal static class BendMetal
     /// <param name="choice">What was chosen before.</param>
     public static void Add(IReadOnlyList<Disc>[] discs, Bend[] bends, BracketShape.Choice choice)
     {
-        if (bends.Length == 0)
+        // Over a bar or clamp a bend is set to its scribed line and needs neither.
+        if (bends.Length == 0 || choice.Die is null)
         {
             return;
         }
@@ -86,7 +87,7 @@ internal static class BendMetal
         }
 
         // Behind the body of the die, which the finger reaches down beside.
-        var least = Math.Max(choice.Press.GaugeMin, (choice.Die?.BodyWidth ?? 0) / 2) - one.Allowance / 2 + Beyond;
+        var least = Math.Max(choice.Press.GaugeMin, choice.Die!.BodyWidth / 2) - one.Allowance / 2 + Beyond;
         var half = Math.Max(choice.Press.FingerWidth / 2 + BesideFinger, slot);
         if (far - near >= least && high - low >= 2 * half)
         {

@@ -78,6 +78,9 @@ public sealed record Bracket : IMirrored<Bracket>
     /// <summary>The bend of the return flange along the side of a flange before the stop flange; null where there is none.</summary>
     public Bend? ReturnFlange => Flat.Bends.Skip(Stop.Flange).FirstOrDefault(b => b.From != Stop.Flange);
 
+    /// <summary>The edges of the outline, counter-clockwise, in the order of the drawing's table of points: edge i runs from point i to the next.</summary>
+    public IEnumerable<Segment> Edges() => Flat.Blank.Outline.Segments.Where(s => s.Length > Tolerance.Point);
+
     /// <summary>Mass (t).</summary>
     public double Mass => Flat.Blank.Area * Stock.Thickness * Stock.Material.Density;
 

@@ -11,11 +11,13 @@ using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Forming;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Result;
 
@@ -92,12 +94,31 @@ public static class ResultJson
                     b.From, b.To, Point(b.Start.Vector), Point(b.End.Vector), b.IsUp ? "up" : "down", Round(b.Turn.Magnitude.Degrees),
                     b.InsideRadius, Round(b.Allowance), b.Rule.Name, Round(b.Relief))),
             ],
+            bracket.Plan is { } plan ? [.. plan.Steps.Select(StepOf)] : null,
             [
                 .. bracket.Holes.Select(h => new ResultHole(
                     h.Name, h.Purpose == HolePurpose.Bolt ? "bolt" : "stop", Point(h.Centre.Vector - corner), h.Diameter, h.IsSlot, h.Thread?.Name)),
             ],
             [Point(mount.Origin), Point(mount.X), Point(mount.Y), Point(mount.Z)]);
     }
+
+    private static ResultBendStep StepOf(BendStep step)
+    {
+        double? OnPress(double value) => step.Clamp is null ? Round(value) : null;
+        return new(
+            step.Bend, step.TopUp, step.NewFlangeInFront, step.Die?.Opening, step.Punch?.Name, step.PunchReversed, step.ToolLength,
+            step.Clamp is { } clamp ? BendStepText.Over(clamp) : null, Round(step.OverBend.Degrees), PlacedBy(step.Gauge.Kind),
+            [.. step.Gauge.Fingers.Select(f => new ResultFinger(Round(f.Distance), Round(f.Along)))], step.Gauge.PlusMinus, OnPress(step.Force), OnPress(step.ForcePerLength),
+            OnPress(step.MaxForcePerLength), OnPress(step.HandHold));
+    }
+
+    private static string PlacedBy(GaugeKind kind) => kind switch
+    {
+        GaugeKind.Edge => "edge",
+        GaugeKind.Flange => "flange",
+        GaugeKind.TwoPoints => "two points",
+        _ => "scribed line",
+    };
 
     private static ResultOffer OfferOf(Offer offer, int index, Job job)
     {

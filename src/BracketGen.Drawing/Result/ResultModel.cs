@@ -26,12 +26,21 @@ public sealed record ResultStop(
 /// <summary>The bracket.</summary>
 public sealed record ResultBracket(
     string Material, double Thickness, double Mass, double BlankArea, double CutLength, double BlankWidth, double BlankHeight,
-    string SeatSide, double? DieOpening, IReadOnlyList<ResultBend> Bends, IReadOnlyList<ResultHole> Holes, IReadOnlyList<IReadOnlyList<double>> MountFrame);
+    string SeatSide, double? DieOpening, IReadOnlyList<ResultBend> Bends, IReadOnlyList<ResultBendStep>? BendSteps, IReadOnlyList<ResultHole> Holes, IReadOnlyList<IReadOnlyList<double>> MountFrame);
 
 /// <summary>A bend; coordinates of the flat pattern from the blank's lower left corner, the strip lies to the left of start-end.</summary>
 public sealed record ResultBend(
     int From, int To, IReadOnlyList<double> Start, IReadOnlyList<double> End, string Direction, double Angle, double InsideRadius,
     double Allowance, string Rule, double Relief);
+
+/// <summary>One step of the order of bends; forces in N, per length in N/mm; bend is an index into bends.</summary>
+public sealed record ResultBendStep(
+    int Bend, bool TopUp, bool NewFlangeInFront, double? DieOpening, string? Punch, bool PunchReversed, double? ToolLength, string? Clamp,
+    double SpringbackAllowance, string PlacedBy, IReadOnlyList<ResultFinger> Fingers, double PlusMinus, double? Force, double? ForcePerLength, double? MaxForcePerLength,
+    double? SheetInFront);
+
+/// <summary>A finger of the back gauge: distance from the middle of the bend, and its middle along the bend from the left as seen from the front.</summary>
+public sealed record ResultFinger(double Distance, double Along);
 
 /// <summary>A hole or slot; coordinates of the flat pattern from the blank's lower left corner.</summary>
 public sealed record ResultHole(

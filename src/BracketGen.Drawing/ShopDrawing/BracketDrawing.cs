@@ -13,7 +13,7 @@ public static class BracketDrawing
     private const int MostTemplateSheets = 12;
 
     /// <summary>
-    /// The sheets of the drawing on the paper that option or job ask for, or else on A3, ANSI B where the job is in inches; then what
+    /// The sheets of the drawing on the paper that option or job ask for, or else on A3, ANSI B where the job is in inches; then the order of bends, where one was found, what
     /// the strength calculation found, where there is one, and the 1:1 template on A4 or ANSI A. On small paper the views and the words
     /// spread over more sheets: nothing is written smaller. The same solution gives the same sheets.
     /// </summary>
@@ -41,6 +41,11 @@ public static class BracketDrawing
 
         var main = new MainSheets(scene, options, remark);
         var drafts = main.Compose(format);
+        if (bracket.Plan is { Steps.IsEmpty: false } plan)
+        {
+            drafts = drafts.AddRange(new BendSheet(scene, plan).Compose(format, main.TitleRoom(format)));
+        }
+
         if (solution.Strength is { } strength)
         {
             drafts = drafts.AddRange(new StrengthSheet(scene, strength).Compose(format, main.TitleRoom(format)));

@@ -56,7 +56,7 @@ internal sealed class DrawingBlocks(BracketScene scene, DrawingOptions options, 
         }
 
         var rows = PartTables.Bends(scene.Bracket, _value);
-        var tables = ((double[])[44, 34, 26, 20, 17.5]).Select(w => SheetTable.Draw(PartTableText.BendsTitle, PartTableText.BendHeads, rows, [2, 3, 5], maximumWidth: w)).ToArray();
+        var tables = ((double[])[44, 34, 26, 20, 17.5]).Select(w => SheetTable.Draw(PartTableText.BendsTitle, PartTableText.BendHeads(scene.Bracket.Die is not null), rows, [2, 3, 5], maximumWidth: w)).ToArray();
         return tables.FirstOrDefault(t => t.Bounds.Width <= width) ?? tables[^1];
     }
 

@@ -233,7 +233,7 @@ internal sealed class FlatView
     /// <summary>Names the outline's points where they find a place beside it: the table has them all, in their order.</summary>
     private void AddPoints(FreeSpace space, double scale)
     {
-        foreach (var (edge, i) in PartTables.Edges(_scene.Bracket).Select((e, i) => (e, i)))
+        foreach (var (edge, i) in _scene.Bracket.Edges().Select((e, i) => (e, i)))
         {
             space.AddLabel(PartTableText.Point(i), scale * Local(new(edge.Start)), 0);
         }

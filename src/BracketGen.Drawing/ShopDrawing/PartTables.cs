@@ -34,7 +34,7 @@ internal static class PartTables
             .. bracket.Flat.Bends.Select((b, i) => (IReadOnlyList<string>)
             [
                 BracketScene.NameOf(i), PartTableText.Direction(b), BendAngle(b, value), value.Degrees(Angle.Straight - b.Turn.Magnitude), value.Radius(b.InsideRadius),
-                value.Length(b.Allowance), Point(b.CentreLine.Start), Point(b.CentreLine.End), bracket.Die is { } die ? value.Length(die.Opening) : PartTableText.Nothing, b.Rule.Name,
+                value.Length(b.Allowance), Point(b.CentreLine.Start), Point(b.CentreLine.End), bracket.Die is { } die ? value.Length(die.Opening) : BendStepText.BentOver(bracket, i), b.Rule.Name,
             ]),
         ];
     }
@@ -45,7 +45,7 @@ internal static class PartTables
     /// </summary>
     public static IReadOnlyList<IReadOnlyList<string>> Points(Bracket bracket, ValueFormat value) =>
     [
-        .. Edges(bracket).Select((edge, i) =>
+        .. bracket.Edges().Select((edge, i) =>
         {
             var start = FromDatum(bracket, new(edge.Start));
             var (name, centre) = edge is ArcSegment arc
@@ -58,9 +58,6 @@ internal static class PartTables
             ];
         }),
     ];
-
-    /// <summary>The edges of the outline in the order of the table of points.</summary>
-    public static IEnumerable<Segment> Edges(Bracket bracket) => bracket.Flat.Blank.Outline.Segments.Where(s => s.Length > Tolerance.Point);
 
     /// <summary>How far the sheet is bent from flat, with the deviation that the probabilities use.</summary>
     public static string BendAngle(Bend bend, ValueFormat value) => value.Degrees(bend.Turn.Magnitude, LengthTolerance.PlusMinus(SeatTolerances.BendAngle.Radians));

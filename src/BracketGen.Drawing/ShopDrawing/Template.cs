@@ -114,10 +114,18 @@ internal sealed class Template
             .With(ScaleBar.Inches(3).LowerRightAt(new(_format.Width - Margin, Margin)));
     }
 
-    /// <summary>What of the flat pattern lies in the room when shifted so.</summary>
+    /// <summary>What of the flat pattern lies in the room when shifted so; of bends that are not made on a die also the lines where they begin and end, to scribe.</summary>
     private IEnumerable<SheetItem> Clipped(Vector2 shift) => FlatView.Lines(_blank.Shift(shift), _bends.Select(b => b.Shift(shift)), 1)
         .OfType<Stroke>()
+        .Concat(_scene.Bracket.Die is null ? _bends.SelectMany(b => Tangents(b.Shift(shift))) : [])
         .SelectMany(s => Clip(s.Segment, _room).Select(p => s with { Segment = p }));
+
+    private static IEnumerable<Stroke> Tangents(Bend bend)
+    {
+        var across = bend.Allowance * bend.Across;
+        yield return new(bend.Start.Vector, bend.End.Vector, LineKind.Tangent);
+        yield return new((bend.Start + across).Vector, (bend.End + across).Vector, LineKind.Tangent);
+    }
 
     private static IEnumerable<Segment> Clip(Segment segment, Bounds room)
     {
@@ -178,7 +186,7 @@ internal sealed class Template
         List<SheetBlock> lines =
         [
             Notes.Paragraph(Fitting(TemplateText.Name(_scene.Solution.Job.Document), TemplateText.Heading(sheet, sheets), width, TextHeight.Normal), width, TextHeight.Normal, FontWeight.Bold),
-            Notes.Paragraph(TemplateText.HowTo(_bends.IsEmpty), width),
+            Notes.Paragraph(TemplateText.HowTo(_bends.IsEmpty, _scene.Bracket.Die is not null), width),
         ];
         if (neighbours.Count > 0)
         {

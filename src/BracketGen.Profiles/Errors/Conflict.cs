@@ -202,6 +202,9 @@ public enum Contradictory
     /// <summary>Steel is to be anodised.</summary>
     AnodisedSteel,
 
+    /// <summary>A shop has a press brake or a punch, but no die.</summary>
+    PressWithoutDies,
+
     /// <summary>A packed job does not hold its job.</summary>
     JobNotPacked,
 }

@@ -18,9 +18,10 @@ internal static class Section
 /// <param name="build">Makes the record once all keys are read and all checks hold.</param>
 /// <param name="checks">Conditions between keys.</param>
 /// <param name="oneOf">Keys of which exactly one must be there: two ways to say the same thing.</param>
+/// <param name="anyOf">Keys of which at least one must be there.</param>
 /// <param name="shareAs">Name of the section among the shared schemas; null where it stands in one place only.</param>
 internal sealed class Section<T>(
-    Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null, Key[]? oneOf = null, string? shareAs = null) : Form<T>, ISectionLike, ISectionSchema
+    Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null, Key[]? oneOf = null, Key[]? anyOf = null, string? shareAs = null) : Form<T>, ISectionLike, ISectionSchema
 {
     public override AllowedValue Allowed => new AllowedTable([.. keys.Select(k => k.Name)]);
 
@@ -58,6 +59,7 @@ internal sealed class Section<T>(
         }
 
         isWhole &= oneOf is null || ReportAlternatives(table, path, reading, oneOf, wrong);
+        isWhole &= anyOf is null || ReportNone(table, path, reading, anyOf, wrong);
         foreach (var check in checks ?? [])
         {
             // Between entries of a file of which a part is lost, nothing can be said.
@@ -104,35 +106,45 @@ internal sealed class Section<T>(
             schema["required"] = required;
         }
 
-        if (oneOf is not null)
-        {
-            schema["oneOf"] = new JsonArray([.. oneOf.Select(k => new JsonObject { ["required"] = new JsonArray((JsonNode)k.Name) })]);
-        }
-
+        AddAlternatives("oneOf", oneOf);
+        AddAlternatives("anyOf", anyOf);
         return schema;
+
+        void AddAlternatives(string word, Key[]? among)
+        {
+            if (among is not null)
+            {
+                schema[word] = new JsonArray([.. among.Select(k => new JsonObject { ["required"] = new JsonArray((JsonNode)k.Name) })]);
+            }
+        }
     }
 
     private static bool ReportAlternatives(TomlTable table, string path, Reading reading, Key[] oneOf, HashSet<Key> wrong)
     {
         var given = oneOf.Where(k => table.Find(k.Name) is not null).ToArray();
         ImmutableArray<string> names = [.. oneOf.Select(k => k.Name)];
-        if (given.Length == 0)
-        {
-            // A key that was mistyped was reported already.
-            if (!oneOf.Any(wrong.Contains))
-            {
-                reading.ReportMissing(table.Place, Section.Join(path, oneOf[0].Name), new AlternativeMissing(names));
-            }
-
-            return false;
-        }
-
         foreach (var more in given.Skip(1))
         {
             reading.Report(table.Find(more.Name)!.Place, Section.Join(path, more.Name), more.Name, new AlternativeTwice(names));
         }
 
-        return given.Length == 1;
+        return given.Length < 2 && ReportNone(table, path, reading, oneOf, wrong);
+    }
+
+    private static bool ReportNone(TomlTable table, string path, Reading reading, Key[] among, HashSet<Key> wrong)
+    {
+        if (among.Any(k => table.Find(k.Name) is not null))
+        {
+            return true;
+        }
+
+        // A key that was mistyped was reported already.
+        if (!among.Any(wrong.Contains))
+        {
+            reading.ReportMissing(table.Place, Section.Join(path, among[0].Name), new AlternativeMissing([.. among.Select(k => k.Name)]));
+        }
+
+        return false;
     }
 
     // A mistyped key is one mistake: the key that was meant is not reported as missing as well.

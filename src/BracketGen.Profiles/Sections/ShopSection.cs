@@ -36,7 +36,7 @@ internal static class ShopSection
         "materials", new ListForm<StockedMaterial>(MaterialSection.Form, 1, 100), "The materials in stock.");
 
     private static readonly Key<ImmutableArray<PressBrakeDie>> Dies = new(
-        "dies", new ListForm<PressBrakeDie>(DieSection.Form, 1, 100), "The V dies of the press brake.");
+        "dies", new ListForm<PressBrakeDie>(DieSection.Form, 1, 100), "The V dies of the press brake. A shop without one has clamps.", isRequired: false);
 
     private static readonly Key<ImmutableArray<Punch>> Punches = new(
         "punches", new ListForm<Punch>(PunchSection.Form, 1, 100), "The punches of the press brake. If left out: a straight punch of 88°, assumed.", isRequired: false);
@@ -44,14 +44,14 @@ internal static class ShopSection
     private static readonly Key<PressBrake> Press = new(
         "press", PressSection.Form, "The press brake and its back gauge. If left out: usual dimensions, assumed.", isRequired: false);
 
-    private static readonly Key<ImmutableArray<BendingClamp>> Clamps = Key<ImmutableArray<BendingClamp>>.WithDefault(
-        "clamps", new ListForm<BendingClamp>(ClampSection.Form, 0, 100), "Folders, hand brakes and vices with bars.", []);
+    private static readonly Key<ImmutableArray<BendingClamp>> Clamps = new(
+        "clamps", new ListForm<BendingClamp>(ClampSection.Form, 1, 100), "Folders, hand brakes and vices with bars. A shop without one has dies.", isRequired: false);
 
     private static readonly Key<string> BentMaterial = new("material", new TextForm(60), "Designation of the sheet that was bent.");
 
     private static readonly Key<double> BentThickness = new("thickness", QuantityForm.Length(0.3, 25), "Its thickness.");
 
-    private static readonly Key<double> BentRadius = new("inside_radius", QuantityForm.Length(0.1, 50), "Inside radius measured on the test bend; one of the dies must have it.");
+    private static readonly Key<double> BentRadius = new("inside_radius", QuantityForm.Length(0.1, 50), "Inside radius measured on the test bend; one of the dies or clamps must have it.");
 
     private static readonly Key<double> K = new(
         "k", QuantityForm.Number(0, 0.5), "K factor: distance of the neutral axis from the inside face over the thickness; no unit.");
@@ -71,12 +71,13 @@ internal static class ShopSection
             Process = v.Get(Process),
             Kerf = v.Get(Kerf),
             Stock = [.. v.Get(Materials).SelectMany(m => m.Thicknesses.Select(t => new Stock(m.Material, t)))],
-            Dies = v.Get(Dies),
+            Dies = v.Get(Dies, []),
             Tools = new()
             {
-                Press = v.Get(Press, ToolSet.Assumed.Press!),
-                Punches = v.Get(Punches, ToolSet.Assumed.Punches),
-                Clamps = v.Get(Clamps),
+                // Without a die there is no press brake to assume.
+                Press = v.Has(Dies) ? v.Get(Press, ToolSet.Assumed.Press!) : null,
+                Punches = v.Has(Dies) ? v.Get(Punches, ToolSet.Assumed.Punches) : [],
+                Clamps = v.Get(Clamps, []),
             },
             TestBends = v.Get(TestBends),
             BendRule = v.Get(BendRule),
@@ -87,8 +88,10 @@ internal static class ShopSection
             new([Materials], CheckMaterials),
             new([Materials, ShopRatesSection.Rates], CheckPrices),
             new([Materials, TestBends], CheckTestedSheet),
-            new([Dies, TestBends], CheckTestedDie),
-        ]);
+            new([Dies, Clamps, TestBends], CheckTestedRadius),
+            new([Dies, Punches, Press], CheckPress),
+        ],
+        anyOf: [Dies, Clamps]);
 
     /// <summary>Whether two lengths (mm) are the same, written perhaps in two units.</summary>
     /// <remarks>The same nanometre by which <see cref="Shop.RuleFor"/> finds a test bend.</remarks>
@@ -138,14 +141,27 @@ internal static class ShopSection
         }
     }
 
-    private static void CheckTestedDie(SectionValues values)
+    private static void CheckTestedRadius(SectionValues values)
     {
-        var (dies, bends) = (values.Get(Dies), values.Get(TestBends));
+        var bends = values.Get(TestBends);
+        ImmutableArray<double> radii = [.. values.Get(Dies, []).Select(d => d.InsideRadius), .. values.Get(Clamps, []).Select(c => c.Radius)];
         for (var i = 0; i < bends.Length; i++)
         {
-            if (!dies.Any(d => IsSame(d.InsideRadius, bends[i].InsideRadius)))
+            if (!radii.Any(r => IsSame(r, bends[i].InsideRadius)))
             {
-                values.ReportItem(TestBends, i, "inside_radius", new LengthUnknown([.. dies.Select(d => d.InsideRadius)], ShopLength.InsideRadius));
+                values.ReportItem(TestBends, i, "inside_radius", new LengthUnknown(radii, ShopLength.InsideRadius));
+            }
+        }
+    }
+
+    // A press brake without a die would be passed over without a word.
+    private static void CheckPress(SectionValues values)
+    {
+        foreach (var key in (Key[])[Punches, Press])
+        {
+            if (values.Has(key) && !values.Has(Dies))
+            {
+                values.Report(key, new Contradiction(Contradictory.PressWithoutDies));
             }
         }
     }

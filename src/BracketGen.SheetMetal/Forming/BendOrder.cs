@@ -136,7 +136,7 @@ internal sealed class BendOrder
             !Gives(die.InsideRadiusIn(_stock.Material.BendGroup), bend) ? Obstruction.NoDie
             : die.Angle.Radians > Math.PI - most ? Obstruction.DieAngle
             : punch.Angle.Radians > Math.PI - most || punch.TipRadius > bend.InsideRadius + Tolerance.SameSize ? Obstruction.NoPunch
-            : force > Math.Min(Math.Min(die.MaxForce, punch.MaxForce), press.MaxForcePerLength) || force * bend.Length > press.MaxForce ? Obstruction.Force
+            : force > MostForce(press, die, punch) || force * bend.Length > press.MaxForce ? Obstruction.Force
             : closed + stroke.At(Carrier.Beam, most).At.Y < press.OpenHeight - press.Stroke || closed + thickness > press.OpenHeight ? Obstruction.OpenHeight
             : null;
         if (unfit is { } what)
@@ -199,6 +199,7 @@ internal sealed class BendOrder
                     Gauge = gauge,
                     OverBend = overBend,
                     ForcePerLength = force,
+                    MaxForcePerLength = MostForce(press, die, punch),
                     Force = force * bend.Length,
                     HandHold = slabs.Slabs.Where(s => s.IsLeg && s.Carrier == Carrier.Front).Select(s => bend.Allowance / 2 - s.Corners.Min(c => c.X)).DefaultIfEmpty(0).Max() - die.BodyWidth / 2,
                     Support = ShoulderSupport.Of(_part.Flat, bend, die, [.. made.Select(b => _part.Flat.Bends[b])]),
@@ -262,6 +263,7 @@ internal sealed class BendOrder
                     Gauge = new(GaugeKind.ScribedLine, [], bend.Length),
                     OverBend = overBend,
                     ForcePerLength = 0,
+                    MaxForcePerLength = 0,
                     Force = 0,
                     HandHold = clamped,
                     Support = null,
@@ -271,6 +273,9 @@ internal sealed class BendOrder
 
         return best!;
     }
+
+    // Force per length that the weakest of them stands.
+    private static double MostForce(PressBrake press, PressBrakeDie die, Punch punch) => Math.Min(Math.Min(die.MaxForce, punch.MaxForce), press.MaxForcePerLength);
 
     private (Angle OverBend, double Most) MostTurn(Bend bend)
     {

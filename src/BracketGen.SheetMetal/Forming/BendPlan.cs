@@ -41,6 +41,9 @@ public sealed record BendStep
     /// <summary>Force per length (N/mm, the same as kN/m); 0 for a clamp.</summary>
     public required double ForcePerLength { get; init; }
 
+    /// <summary>Force per length (N/mm) that the weakest of punch, die and press stands; 0 for a clamp.</summary>
+    public required double MaxForcePerLength { get; init; }
+
     /// <summary>Force (N); 0 for a clamp.</summary>
     public required double Force { get; init; }
 
@@ -49,6 +52,16 @@ public sealed record BendStep
 
     /// <summary>How the legs lie on the shoulders of the die; null for a clamp.</summary>
     public required ShoulderSupport? Support { get; init; }
+
+    /// <summary>A sheet that reaches out in front of the die less than this (mm) is not held by hand in safety (common practice, no source).</summary>
+    public const double SafeHandHold = 100;
+
+    /// <summary>Where on the flat pattern a finger meets the sheet; not for <see cref="GaugeKind.Flange"/>, whose finger meets a flange that stands.</summary>
+    /// <param name="bend">The bend of this step.</param>
+    /// <param name="finger">One of its fingers.</param>
+    public FlatPoint OnFlat(Bend bend, GaugeFinger finger) => bend.Start
+        + (bend.Allowance / 2 + (NewFlangeInFront ? -finger.Distance : finger.Distance)) * bend.Across
+        + (TopUp == NewFlangeInFront ? bend.Length - finger.Along : finger.Along) * bend.Along;
 
     internal BendStep Mirrored(double length) => this with
     {

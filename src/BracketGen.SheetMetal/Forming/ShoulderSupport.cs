@@ -46,14 +46,28 @@ public sealed record ShoulderSupport(double Needed, ImmutableArray<(double From,
         var needed = LegNeeded(die, bend.Turn);
         var setback = (bend.InsideRadius + flat.Thickness) * Math.Tan(bend.Turn.Magnitude.Radians / 2);
         var depth = needed - setback;
-        var outline = flat.Blank.Outline.Flatten(ChordError);
+        var outline = flat.Blank.Outline.Segments;
         var bare = new List<(double From, double To)>();
         var shortest = depth;
         foreach (var back in (bool[])[true, false])
         {
-            for (var i = 0; i < outline.Length; i++)
+            foreach (var segment in outline)
             {
-                EndAt(outline[i], outline[(i + 1) % outline.Length]);
+                if (segment is not ArcSegment arc)
+                {
+                    EndAt(segment.Start, segment.End);
+                }
+                else if (MayReach(Local(arc.Centre), arc.Radius))
+                {
+                    var start = arc.Start;
+                    var count = arc.ChordCount(ChordError);
+                    for (var i = 1; i <= count; i++)
+                    {
+                        var end = i == count ? arc.End : arc.PointAt((double)i / count);
+                        EndAt(start, end);
+                        start = end;
+                    }
+                }
             }
 
             foreach (var other in made)
@@ -61,6 +75,10 @@ public sealed record ShoulderSupport(double Needed, ImmutableArray<(double From,
                 EndAt(other.Start.Vector, other.End.Vector);
                 EndAt((other.Start + other.Allowance * other.Across).Vector, (other.End + other.Allowance * other.Across).Vector);
             }
+
+            // Whether a circle comes beside the bend, where a leg may end: most arcs of an outline do not.
+            bool MayReach(Vector2 centre, double radius) =>
+                centre.X + radius > 0 && centre.X - radius < bend.Length && centre.Y + radius > OffStrip && centre.Y - radius < depth;
 
             void EndAt(Vector2 start, Vector2 end)
             {

@@ -6,7 +6,8 @@ namespace BracketGen.SheetMetal.Forming;
 /// <summary>How far a bend springs back when the tools let go of it.</summary>
 /// <remarks>
 /// Kalpakjian and Schmid, "Manufacturing Processes for Engineering Materials", bending of sheet: with x = Ri Y / (E t) the inside radius grows
-/// from Ri to Rf, Ri/Rf = 4 x³ - 3 x + 1, and the bend angle falls to the part Ks = (2 Ri/t + 1) / (2 Rf/t + 1). Elastic, perfectly plastic
+/// from Ri to Rf, Ri/Rf = 4 x³ - 3 x + 1, and the bend angle falls to the part Ks = (2 Ri/t + 1) / (2 Rf/t + 1). The same
+/// closed form stands in Marciniak, Duncan and Hu, "Mechanics of Sheet Metal Forming" (both from memory; compared with a published calculation of it). Elastic, perfectly plastic
 /// sheet: sheet that hardens springs back further.
 /// </remarks>
 public static class Springback

@@ -24,7 +24,7 @@ internal static class ConflictText
         },
         NameUnknown { Known.IsEmpty: true } => "nothing: the family has no such choice",
         NameUnknown name => AllowedText.Choice(name.Known),
-        LengthUnknown length => $"{(length.What == ShopLength.Thickness ? "a thickness in stock" : "the inside radius of one of the dies")}: "
+        LengthUnknown length => $"{(length.What == ShopLength.Thickness ? "a thickness in stock" : "the inside radius of one of the dies or clamps")}: "
             + string.Join(", ", length.Known.Select(k => Length(units, k))),
         HoleOffFace hole => $"a point on the face {(hole.IsFitted ? "that fits all holes best" : "through hole 1")}, within {Length(units, hole.Tolerance)}",
         HolesOverlap holes => string.Create(CultureInfo.InvariantCulture, $"a point more than {Length(units, holes.Min)} from hole {holes.Other}"),
@@ -46,6 +46,7 @@ internal static class ConflictText
             Contradictory.ThicknessOfBare => "no thickness with a bare part",
             Contradictory.FinishWithoutThickness => "a thickness with each finish that is not bare",
             Contradictory.AnodisedSteel => "anodised only for aluminium",
+            Contradictory.PressWithoutDies => "only in a shop with [[dies]]",
             Contradictory.SensorVolts => "a reading at least 0.1 V from closed_volts",
             _ => "the path of one of the files",
         },
@@ -70,7 +71,7 @@ internal static class ConflictText
         NameUnknown { Shop: null } => "Name one of the shop's materials.",
         NameUnknown name => $"{name.Shop} does not stock it. Name a material that is in stock.",
         LengthUnknown { What: ShopLength.Thickness } => "Correct the thickness, or add it to the material's thicknesses.",
-        LengthUnknown => "Correct the test bend, or give the die the radius you measured.",
+        LengthUnknown => "Correct the test bend, or give the die or clamp the radius you measured.",
         HoleOffFace hole => $"The hole is {Length(units, Math.Abs(hole.Height))} {(hole.Height > 0 ? "above" : "below")} the face. "
             + (hole.IsFitted ? "Its ± does not explain that. " : "")
             + $"Correct the hole or the normal; the nearest point on the face is {Point(units, hole.Nearest)}."
@@ -94,6 +95,7 @@ internal static class ConflictText
             Contradictory.ThicknessOfBare => "Leave the thickness out, or write another kind.",
             Contradictory.FinishWithoutThickness => "Add the maximum thickness of the layer on each face.",
             Contradictory.AnodisedSteel => "Write zinc plated, powder coated or bare.",
+            Contradictory.PressWithoutDies => "Add the dies of the press brake, or leave the press brake out.",
             Contradictory.SensorVolts => "A sensor that reads the same at both stops does not turn with the throttle shaft. Measure again.",
             _ => "Pack the job again.",
         },

@@ -201,7 +201,16 @@ public sealed class JobInputs(Solution solution)
         yield return new("kerf", _units.WriteFine(Quantity.Length, shop.Kerf));
         yield return new("sheets in stock", string.Join("; ", shop.Stock.GroupBy(s => s.Material.Designation)
             .Select(g => $"{g.Key}: {string.Join(", ", g.Select(s => Length(s.Thickness)))}")));
-        yield return new("V dies, opening and inside radius", string.Join("; ", shop.Dies.Select(d => $"{Length(d.Opening)}, {Length(d.InsideRadius)}")));
+        if (!shop.Dies.IsEmpty)
+        {
+            yield return new("V dies, opening and inside radius", string.Join("; ", shop.Dies.Select(d => $"{Length(d.Opening)}, {Length(d.InsideRadius)}")));
+        }
+
+        if (!shop.Tools.Clamps.IsEmpty)
+        {
+            yield return new("bends over, radius", string.Join("; ", shop.Tools.Clamps.Select(c => $"{BendStepText.Kind(c.Kind)}, {c.Name}, {Length(c.Radius)}")));
+        }
+
         if (solution.Bracket is { } bracket)
         {
             yield return new($"source of the values of {bracket.Stock.Material.Designation}", bracket.Stock.Material.Source);

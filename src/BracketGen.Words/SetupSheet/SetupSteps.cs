@@ -4,6 +4,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Standards;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Words.SetupSheet;
 
@@ -24,6 +25,11 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
     {
         yield return "Engine off, key out, wheels chocked. Remove the old bracket and the end of the cable. The springs alone must snap the valve shut on its closed stop. If they do not, repair that first.";
         yield return $"Hold the bracket against template and drawing: holes, bend lines, flanges the right way round. Leave no burr, above all at {hardware.Opening} {Stop}.";
+        if (!bracket.Flat.Bends.IsEmpty)
+        {
+            yield return $"Measure the bends with a protractor: {BendStepText.Measured(bracket, solution.Job.Units)}. A bracket that is off by more holds the outer askew: do not fit it.";
+        }
+
         foreach (var (bolt, holes) in hardware.Bolts)
         {
             yield return $"Clean the mount face and the threads at {Phrases.List(holes)}. Turn a bare {bolt.Thread.Name} bolt in by hand: it must go in {_units.Length(bolt.ThreadNeeded)} or more before it stops ({Turns(bolt.ThreadNeeded, bolt.Thread)} turns).";

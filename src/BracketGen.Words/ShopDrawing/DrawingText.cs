@@ -179,7 +179,7 @@ public static class DrawingText
             notes.Add(AreParallel(bends) ? "Grain direction across the bend." : "Grain direction across bend 1.");
             notes.Add($"Bend allowance: {string.Join("; ", bends.Select(b => b.Rule.Name).Distinct())}. Bend a test strip first. UP is towards the viewer. The bend angle is how far the sheet is bent from flat.");
             notes.AddRange(bends.Select((bend, i) => (bend, i)).Where(b => b.bend.Relief > 0).Select(b =>
-                $"Bend {b.i + 1} with a punch and a die from {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length))} to {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length + b.bend.Relief))} long: the wings beside it stay flat."));
+                $"Bend {b.i + 1} {(bracket.Die is null ? "over a bar or an edge" : "with a punch and a die")} from {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length))} to {Phrases.Tied(units.Write(Quantity.Length, b.bend.Length + b.bend.Relief))} long: the wings beside it stay flat."));
         }
 
         notes.Add("Etch marks of the cut file (part number, ends of bends up): on the side seen in the flat pattern, or left out. Mark no bend on its stretched side.");

@@ -26,8 +26,9 @@ public static class PartTableText
     public static IReadOnlyList<string> HoleHeads { get; } = ["Hole", "x", "y", "Opening", "For"];
 
     /// <summary>Heads of the bend table.</summary>
-    public static IReadOnlyList<string> BendHeads { get; } =
-        ["Bend", "Direction", "Bend angle", "Included angle", "Inside radius", "Allowance", "Line from", "to", "Die V", "Rule"];
+    /// <param name="onDie">Whether it is bent on a V die; else over a bar or clamp.</param>
+    public static IReadOnlyList<string> BendHeads(bool onDie) =>
+        ["Bend", "Direction", "Bend angle", "Included angle", "Inside radius", "Allowance", "Line from", "to", onDie ? "Die V" : "Bent over", "Rule"];
 
     /// <summary>Heads of the table of points.</summary>
     public static IReadOnlyList<string> PointHeads { get; } = ["Point", "x", "y", "Edge to next", "Centre x", "y"];

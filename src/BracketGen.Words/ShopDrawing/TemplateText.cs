@@ -19,8 +19,11 @@ public static class TemplateText
     public static string Heading(int sheet, int sheets) => $"template 1:1, sheet {sheet}/{sheets}";
 
     /// <summary>How to print and read it.</summary>
-    public static string HowTo(bool isPlate) =>
-        $"Print at 100 %. Check the bars. {Phrases.Capital(DrawingText.SeenFrom)}{(isPlate ? "." : "; UP is towards you.")}";
+    /// <param name="isPlate">Whether it has no bend.</param>
+    /// <param name="onDie">Whether it is bent on a V die; else the lines where each bend begins and ends are scribed.</param>
+    public static string HowTo(bool isPlate, bool onDie) =>
+        $"Print at 100 %. Check the bars. {Phrases.Capital(DrawingText.SeenFrom)}{(isPlate ? "." : "; UP is towards you.")}"
+        + (isPlate || onDie ? "" : " Scribe the thin lines beside each bend line: there the bend begins and ends.");
 
     /// <summary>An edge that another sheet joins: "right edge to sheet 4".</summary>
     public static string Edge(string side, int sheet) => $"{side} edge to sheet {sheet}";

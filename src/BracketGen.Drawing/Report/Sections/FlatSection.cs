@@ -1,7 +1,9 @@
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.ShopDrawing;
+using BracketGen.SheetMetal.Forming;
 using BracketGen.Words.Report;
 using BracketGen.Words.ShopDrawing;
 
@@ -22,12 +24,37 @@ internal static class FlatSection
         HtmlTable.Facts(html, FlatText.Facts(bracket, scene.Units));
         if (!bracket.Flat.Bends.IsEmpty)
         {
-            HtmlTable.Write(html, FlatText.BendsCaption(scene.Units), PartTableText.BendHeads, PartTables.Bends(bracket, scene.Value), [2, 3, 5]);
+            HtmlTable.Write(html, FlatText.BendsCaption(scene.Units), PartTableText.BendHeads(bracket.Die is not null), PartTables.Bends(bracket, scene.Value), [2, 3, 5]);
             html.Line("p", FlatText.BendNote, ("class", "meaning"));
+        }
+
+        if (bracket.Plan is { Steps.IsEmpty: false } plan)
+        {
+            Steps(html, scene, bracket, plan);
         }
 
         HtmlTable.Write(
             html, FlatText.HolesCaption(scene.Units), PartTableText.HoleHeads,
             PartTables.Holes(bracket, scene.Job, scene.Value), [1, 2]);
+    }
+
+    private static void Steps(HtmlWriter html, ReportScene scene, Bracket bracket, BendPlan plan)
+    {
+        using (html.Open("div", ("class", "stills")))
+        {
+            for (var step = 0; step < plan.Steps.Length; step++)
+            {
+                using var figure = html.Open("figure", ("class", "still"));
+                BendSvg.Write(html, plan, step);
+                html.Line("figcaption", BendStepText.Step(plan, step));
+            }
+        }
+
+        int[] all = [.. Enumerable.Range(0, plan.Steps.Length)];
+        HtmlTable.Write(html, BendStepText.Title, BendStepText.Heads(plan, all), BendStepText.Rows(bracket, all, scene.Units), []);
+        foreach (var note in BendStepText.Notes(bracket, scene.Units))
+        {
+            html.Line("p", note, ("class", "meaning"));
+        }
     }
 }
