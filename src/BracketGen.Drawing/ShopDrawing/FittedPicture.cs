@@ -63,8 +63,8 @@ internal sealed class FittedPicture
         space.AddBest(Corners(drawn).Select(Upwards));
         foreach (var name in _scene.Names)
         {
-            Vector2[] seen = [.. _view.Seen(name.Places)];
-            Vector2[] places = [.. (seen.Length > 0 ? seen : [_view.At(name.Places[0])]).Take(4).Select(p => scale * p)];
+            // What is hidden is not named: its leader would point at what hides it.
+            Vector2[] places = [.. _view.Seen(name.Places).Take(4).Select(p => scale * p)];
             space.AddBest(
                 from reach in (double[])[7, 11, 16, 23, 32, 44, 60, 80]
                 from turn in (double[])[0, 25, -25, 50, -50, 80, -80, 115, -115, 150, -150]
