@@ -17,7 +17,7 @@ internal sealed class PageFlow(PageFormat format, double margin)
     /// <summary>Adds a block, with a gap (mm) below it; one that is kept with the next never stands last on a sheet.</summary>
     public void Add(SheetBlock block, double gap, bool keepWithNext = false) => _blocks.Add((block, gap, keepWithNext));
 
-    /// <summary>What follows begins on a new sheet, unless this one is still almost empty.</summary>
+    /// <summary>What follows begins on a new sheet, unless this one is less than half full.</summary>
     public void Break() => _breaks.Add(_blocks.Count);
 
     /// <summary>The sheets, each under its head.</summary>
@@ -31,7 +31,7 @@ internal sealed class PageFlow(PageFormat format, double margin)
         var y = top;
         for (var i = 0; i < _blocks.Count; i++)
         {
-            var isUsed = top - y > 0.3 * (top - foot);
+            var isUsed = top - y > 0.5 * (top - foot);
             if (sheets[^1].Count > 0 && ((_breaks.Contains(i) && isUsed) || y - HeightFrom(i) < foot))
             {
                 sheets.Add([]);

@@ -9,6 +9,7 @@ using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
 using BracketGen.Words.SetupSheet;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Setup;
 
@@ -46,12 +47,13 @@ public static class SetupSheet
 
         flow.Add(WarningBox.Draw(SetupText.Safety, Cautions.All, width, TextHeight.Small), Gap);
         flow.Add(Notes.Paragraph(WarningText.Note(solution.Verdict), width, weight: FontWeight.Bold), Gap);
+        Section(FittedText.Heading, [Fitted(scene, width)]);
         foreach (var failures in warnings.Failures(width, MostHeight))
         {
             flow.Add(failures, Gap);
         }
 
-        Section(SetupText.Parts, [Parts(hardware), PictureAndTorque(scene, hardware, width)]);
+        Section(SetupText.Parts, [Parts(hardware), Torques(hardware)]);
         Section(SetupText.Fitting, Numbered([.. new SetupSteps(solution, bracket, hardware).All()], width), 1);
         flow.Break();
         Section(SetupText.Setting, [Settings(settings, width)]);
@@ -114,13 +116,17 @@ public static class SetupSheet
 
     private static string Wrapped(string text, double room) => string.Join('\n', TextFlow.Wrap(text, room, TextHeight.Small));
 
-    private static SheetBlock PictureAndTorque(BracketScene scene, SetupHardware hardware, double width)
+    private static SheetBlock Torques(SetupHardware hardware) => SheetTable.Draw("", SetupHardware.TorqueHeads, hardware.Torques(), [1, 2, 3], maximumWidth: 32);
+
+    /// <summary>The bracket in its place, what is seen there to its left.</summary>
+    private static SheetBlock Fitted(BracketScene scene, double width)
     {
-        var table = SheetTable.Draw("", SetupHardware.TorqueHeads, hardware.Torques(), [1, 2, 3], maximumWidth: 32).UpperRightAt(new(width, 0));
-        var room = width - table.Bounds.Width - 6;
-        var picture = SetupPicture.Draw(scene, new(room, 36));
-        picture = picture.UpperLeftAt(new(Math.Max(0, (room - picture.Bounds.Width) / 2), 0));
-        var block = picture.And(table);
+        const double words = 42, tall = 78;
+        var seen = Notes.Paragraph(FittedText.Seen, words);
+        var fitted = new FittedPicture(new FittedScene(scene.Solution, scene.Bracket));
+        var room = width - words - Gap;
+        var picture = fitted.Draw(new(room, tall)) ?? fitted.Draw(new(room, 2 * tall))!;
+        var block = seen.And(picture.UpperRightAt(new(width - (room - picture.Bounds.Width) / 2, 0)));
         return block with { Bounds = new(new(0, block.Bounds.Min.Y), new(width, 0)) };
     }
 

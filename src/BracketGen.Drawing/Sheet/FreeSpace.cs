@@ -108,7 +108,7 @@ internal sealed class FreeSpace
         from reach in (double[])[7, 10, 14, 19, 25, 32, 40, 50]
         from turn in (double[])[0, 15, -15, 30, -30, 45, -45, 60, -60, 80, -80, 100, -100, 120, -120, 140, -140, 160, -160, 180]
         let angle = wanted + Angle.FromDegrees(turn)
-        where !IsNearlyLevelOrUpright(angle)
+        where IsOblique(angle)
         select Dimensions.Callout(centre, radius, angle, lines, reach));
 
     /// <summary>The radius of an arc, its arrow somewhere along it, from the side where there is no metal.</summary>
@@ -116,11 +116,11 @@ internal sealed class FreeSpace
         from reach in (double[])[7, 10, 14, 19, 25, 32, 40]
         from fraction in (double[])[0.5, 0.35, 0.65, 0.2, 0.8, 0.05, 0.95]
         let at = arc.From + fraction * arc.Sweep
-        where !IsNearlyLevelOrUpright(at)
+        where IsOblique(at)
         select Dimensions.Radius(arc.Centre, arc.Radius, at, text, arc.Sweep.Radians > 0 ? reach : reach + arc.Radius, arc.Sweep.Radians < 0));
 
     /// <summary>Leaders lie at an angle to the lines of the drawing, so that nobody takes them for one (ISO 128-2).</summary>
-    private static bool IsNearlyLevelOrUpright(Angle angle) => Math.Abs(Math.IEEERemainder(angle.Degrees, 90)) < 10;
+    public static bool IsOblique(Angle angle) => Math.Abs(Math.IEEERemainder(angle.Degrees, 90)) >= 10;
 
     private double Cost(ImmutableArray<SheetItem> candidate)
     {

@@ -40,6 +40,12 @@ public enum LineKind
 
     /// <summary>Border of a warning: continuous, 1 mm.</summary>
     Warning,
+
+    /// <summary>What stands beside the bracket in the picture of the fitted bracket: continuous narrow (01.1), so that the bracket stands out of it.</summary>
+    FittedPart,
+
+    /// <summary>The throttle cable's wire in that picture: continuous, 0.7 mm.</summary>
+    Wire,
 }
 
 /// <summary>How a line is drawn.</summary>
@@ -64,9 +70,9 @@ public sealed record LineStyle(double Width, ImmutableArray<double> Dashes, Ink 
         LineKind.Hidden => new(Narrow, Scaled(Narrow, 12, 3), Ink.Black),
         LineKind.Centre => new(Narrow, Scaled(Narrow, 24, 3, 1.5, 3), Ink.Black),
         LineKind.Bend or LineKind.Adjacent => new(Narrow, Scaled(Narrow, 24, 3, 1.5, 3, 1.5, 3), Ink.Black),
-        LineKind.Dimension or LineKind.Tangent or LineKind.Rule => new(Narrow, [], Ink.Black),
+        LineKind.Dimension or LineKind.Tangent or LineKind.Rule or LineKind.FittedPart => new(Narrow, [], Ink.Black),
         LineKind.Cutting => new(Wide, Scaled(Wide, 24, 3, 1.5, 3), Ink.Black),
-        LineKind.Frame => new(0.7, [], Ink.Black),
+        LineKind.Frame or LineKind.Wire => new(0.7, [], Ink.Black),
         LineKind.Warning => new(1, [], Ink.Warning),
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };

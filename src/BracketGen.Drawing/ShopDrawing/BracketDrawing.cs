@@ -6,7 +6,7 @@ using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;
 
-/// <summary>The shop drawing of a bracket: formed views, flat pattern, tables, notes, and a template to cut out.</summary>
+/// <summary>The shop drawing of a bracket: formed views, flat pattern, tables, notes, a picture of it as fitted, and a template to cut out.</summary>
 public static class BracketDrawing
 {
     /// <summary>Nobody glues more sheets together than this.</summary>
@@ -40,7 +40,7 @@ public static class BracketDrawing
         }
 
         var main = new MainSheets(scene, options, remark);
-        var drafts = main.Compose(format);
+        var drafts = new FittedSheet(scene).Add(format, main.TitleRoom(format), main.Compose(format));
         if (bracket.Plan is { Steps.IsEmpty: false } plan)
         {
             drafts = drafts.AddRange(new BendSheet(scene, plan).Compose(format, main.TitleRoom(format)));

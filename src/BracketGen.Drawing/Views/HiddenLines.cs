@@ -17,13 +17,15 @@ internal static class HiddenLines
     /// The lines of <paramref name="mesh"/> in the plane of <paramref name="view"/> (x to the right, y up, z towards the eye), in mm
     /// of the part. Hidden parts are dashed, or left out.
     /// </summary>
-    public static IReadOnlyList<ViewLine> Draw(FoldedMesh mesh, Frame view, bool withHidden)
+    public static IReadOnlyList<ViewLine> Draw(FoldedMesh mesh, Frame view, bool withHidden) => Draw(new ProjectedMesh(mesh, view), mesh.Edges, withHidden);
+
+    /// <summary>The same for some edges of what is seen: all of <paramref name="projected"/> hides them.</summary>
+    public static IReadOnlyList<ViewLine> Draw(ProjectedMesh projected, IEnumerable<MeshEdge> edges, bool withHidden)
     {
-        var projected = new ProjectedMesh(mesh, view);
         var lines = new LineMerger();
-        foreach (var edge in mesh.Edges)
+        foreach (var edge in edges)
         {
-            if (ShownAs(edge, view) is not { } kind)
+            if (ShownAs(edge, projected.View) is not { } kind)
             {
                 continue;
             }

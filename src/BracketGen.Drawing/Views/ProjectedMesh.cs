@@ -22,16 +22,21 @@ internal sealed class ProjectedMesh
     private readonly Vector2 _field;
 
     public ProjectedMesh(FoldedMesh mesh, Frame view)
+        : this(mesh.Vertices, mesh.Triangles, view)
+    {
+    }
+
+    public ProjectedMesh(IEnumerable<Vector3> vertices, IEnumerable<MeshTriangle> triangles, Frame view)
     {
         View = view;
-        _points = [.. mesh.Vertices.Select(view.ToLocal)];
+        _points = [.. vertices.Select(view.ToLocal)];
         Bounds = Bounds.Around(_points.Select(p => p.XY));
         _least = Bounds.Min - new Vector2(1, 1);
         _field = new((Bounds.Width + 2) / Fields, (Bounds.Height + 2) / Fields);
         _grid = [.. Enumerable.Range(0, Fields * Fields).Select(_ => new List<int>())];
 
         // Of a closed solid the facets towards the eye hide all that the others would.
-        _triangles = [.. mesh.Triangles.Where(t => Area(t) > Rim)];
+        _triangles = [.. triangles.Where(t => Area(t) > Rim)];
         for (var i = 0; i < _triangles.Length; i++)
         {
             var t = _triangles[i];

@@ -1,6 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Report.Model;
@@ -83,40 +84,8 @@ internal static class JobSolid
             shapes.Cylinder(seat + from * along, seat + to * along, diameter / 2);
         }
 
-        var end = OuterEndShape.Length(cable);
-        var far = end + OuterEndShape.ShownOuter;
-        IReadOnlyList<Vector3> way = [seat + end * along, seat + far * along];
-        if (scene.Solution.Mechanism?.Outer is { } outer && FirstPart([.. outer.Points(ShownRoute / 24).Select(p => p.Vector)], end, end + ShownRoute) is { Count: > 1 } part)
-        {
-            way = part;
-        }
-
+        var way = OuterEndShape.WayOf(scene.Solution, seat, along, ShownRoute);
         return shapes.Tube(way, cable.OuterDiameter / 2).Part("outer");
-    }
-
-    // The points of a line between two distances along it, those included.
-    private static List<Vector3> FirstPart(IReadOnlyList<Vector3> points, double from, double to)
-    {
-        var part = new List<Vector3>();
-        double along = 0;
-        for (var i = 0; i + 1 < points.Count; i++)
-        {
-            var step = points[i].DistanceTo(points[i + 1]);
-            double low = Math.Max(from, along), high = Math.Min(to, along + step);
-            if (low < high)
-            {
-                if (part.Count == 0)
-                {
-                    part.Add(points[i] + (low - along) / step * (points[i + 1] - points[i]));
-                }
-
-                part.Add(points[i] + (high - along) / step * (points[i + 1] - points[i]));
-            }
-
-            along += step;
-        }
-
-        return part;
     }
 
     private static SolidPart KeepOutPart(KeepOut keepOut) => keepOut switch

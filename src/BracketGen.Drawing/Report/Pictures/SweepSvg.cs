@@ -1,5 +1,6 @@
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Words.Report;
 

@@ -1,11 +1,13 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 using BracketGen.Words.Results;
+using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Report.Sections;
 
@@ -15,16 +17,10 @@ internal static class VerdictSection
     public static void Write(HtmlWriter html, ReportScene scene)
     {
         var solution = scene.Solution;
-        using (html.Open("div", ("class", "verdict " + Style(solution.Verdict.Kind))))
+        using (html.Open("div", ("class", "answer")))
         {
-            html.Line("p", Word(solution), ("class", "word"));
-            html.Line("p", VerdictText.Of(solution.Verdict));
-            if (ChosenText.Of(solution) is { } chosen)
-            {
-                html.Line("p", chosen);
-            }
-
-            html.Line("p", TravelText.Summary(scene.Job, solution.Travel));
+            Answer(html, scene);
+            Fitted(html, scene);
         }
 
         if (VerdictText.ToProve(solution.Verdict) is { Count: > 0 } open)
@@ -42,6 +38,31 @@ internal static class VerdictSection
 
         html.Line("h3", VerdictFacts.AtAGlance);
         HtmlTable.Facts(html, VerdictFacts.Of(scene.Solution));
+    }
+
+    private static void Answer(HtmlWriter html, ReportScene scene)
+    {
+        var solution = scene.Solution;
+        using var answer = html.Open("div", ("class", "verdict " + Style(solution.Verdict.Kind)));
+        html.Line("p", Word(solution), ("class", "word"));
+        html.Line("p", VerdictText.Of(solution.Verdict));
+        if (ChosenText.Of(solution) is { } chosen)
+        {
+            html.Line("p", chosen);
+        }
+
+        html.Line("p", TravelText.Summary(scene.Job, solution.Travel));
+    }
+
+    /// <summary>The bracket in its place; nothing where there is none.</summary>
+    private static void Fitted(HtmlWriter html, ReportScene scene)
+    {
+        if (scene.Solution.Bracket is { } bracket)
+        {
+            using var figure = html.Open("figure", ("class", "fitted"));
+            FittedSvg.Write(html, scene, bracket);
+            html.Line("figcaption", FittedText.Caption);
+        }
     }
 
     /// <summary>The verdict in a word or two.</summary>

@@ -1,6 +1,8 @@
+using BracketGen.Design.Study;
+using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 
-namespace BracketGen.Drawing.Report.Scene;
+namespace BracketGen.Drawing.Views;
 
 /// <summary>The outer's end as a row of cylinders on one line.</summary>
 internal static class OuterEndShape
@@ -36,4 +38,43 @@ internal static class OuterEndShape
 
     /// <summary>Where the end stops and the bare outer begins (mm from the seat).</summary>
     public static double Length(Cable cable) => Of(cable, 0).Max(p => p.To);
+
+    /// <summary>The centre line of the outer from where its end stops (mm): on its way as far as it is to be shown, or a short straight piece where no way is known.</summary>
+    /// <param name="solution">The solution.</param>
+    /// <param name="seat">Where the outer sits.</param>
+    /// <param name="along">From the quadrant towards the outer, length one.</param>
+    /// <param name="shown">How much of a way that is known is shown (mm).</param>
+    public static IReadOnlyList<Vector3> WayOf(Solution solution, Vector3 seat, Vector3 along, double shown)
+    {
+        const int pieces = 24;
+        var end = Length(solution.Job.Vehicle.Cable);
+        return solution.Mechanism?.Outer is { } outer && FirstPart([.. outer.Points(shown / pieces).Select(p => p.Vector)], end, end + shown) is { Count: > 1 } part
+            ? part
+            : [seat + end * along, seat + (end + ShownOuter) * along];
+    }
+
+    // The points of a line between two distances along it, those included.
+    private static List<Vector3> FirstPart(IReadOnlyList<Vector3> points, double from, double to)
+    {
+        var part = new List<Vector3>();
+        double along = 0;
+        for (var i = 0; i + 1 < points.Count; i++)
+        {
+            var step = points[i].DistanceTo(points[i + 1]);
+            double low = Math.Max(from, along), high = Math.Min(to, along + step);
+            if (low < high)
+            {
+                if (part.Count == 0)
+                {
+                    part.Add(points[i] + (low - along) / step * (points[i + 1] - points[i]));
+                }
+
+                part.Add(points[i] + (high - along) / step * (points[i + 1] - points[i]));
+            }
+
+            along += step;
+        }
+
+        return part;
+    }
 }
