@@ -38,7 +38,7 @@ public static class InspectionSheet
         }
 
         var shape = new BracketScene(solution, bracket);
-        flow.Add(SetupPicture.Draw(shape, new(flow.Width, 60)), Gap);
+        flow.Add(InspectionPicture.Draw(shape, new(flow.Width, 60)), Gap);
         return flow.Pages((sheet, sheets) => SheetHead.Draw(solution, InspectionText.Title, flow.Width, sheet, sheets));
     }
 
