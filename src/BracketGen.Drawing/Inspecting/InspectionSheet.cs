@@ -3,7 +3,6 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Setup;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
-using BracketGen.Geometry;
 using BracketGen.Words.Inspecting;
 using BracketGen.Words.SetupSheet;
 

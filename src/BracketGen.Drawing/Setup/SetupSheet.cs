@@ -4,7 +4,6 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Views;
-using BracketGen.Geometry;
 using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
