@@ -57,6 +57,31 @@ public class BlankOutlineTests
         }
     }
 
+    // Metal may touch the straight edge beside a bend, and by round-off come over it; the rectangle stays what it is.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(6e-13)]
+    [InlineData(-6e-13)]
+    [InlineData(9e-10)]
+    public void Metal_that_touches_the_edge_beside_a_bend_changes_nothing(double over)
+    {
+        foreach (var at in new[] { 3, 10, 16.5 })
+        {
+            foreach (var turn in Turns)
+            {
+                // Flange 0 ends at x = 8, the middle one reaches from 16 to 28, the last one begins at 36.
+                var strip = Strip(50, 10, 30)
+                    .With(0, new Disc(new(8 - 3 + over, at), 3))
+                    .With(1, new(new(16 + 2.5 - over, at), 2.5), new(new(28 - 2.5 + over, at), 2.5))
+                    .With(2, new Disc(new(36 + 3 - over, at), 3));
+                var outline = strip.Turned(turn).Draw(3);
+                Assert.NotNull(outline);
+                Assert.Equal(20 * 50, outline.SignedArea, 1e-6);
+                Assert.Equal(4, outline.Segments.Length);
+            }
+        }
+    }
+
     [Fact]
     public void A_flange_on_which_nothing_lies_ends_with_the_straight_edge()
     {

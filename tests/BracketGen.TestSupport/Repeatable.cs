@@ -30,6 +30,9 @@ public static class Repeatable
         }
     }
 
+    /// <summary>Runs <paramref name="check"/> on the one case of <paramref name="gen"/> that has the seed <paramref name="seed"/>.</summary>
+    public static void CheckOne<T>(this Gen<T> gen, string seed, Action<T> check) => check(gen.Generate(PCG.Parse(seed), null, out _));
+
     private static IEnumerable<(T Value, string Seed)> Cases<T>(Gen<T> gen, int count, uint stream)
     {
         var random = new PCG(stream, 20_260_101);

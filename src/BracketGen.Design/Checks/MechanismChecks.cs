@@ -132,6 +132,30 @@ public static class MechanismChecks
         }
     }
 
+    /// <summary>
+    /// The first check that is not good enough and would not be wherever the stop is; null where another place may do, or nobody can tell. On a round groove without a bulkhead
+    /// neither pull nor forces depend on the place; but how sure it is that the wire stays in the groove, that the adjuster has enough range and that the valve
+    /// closes depends on leaving angle and adjuster setting.
+    /// </summary>
+    /// <param name="job">The job, opening counter-clockwise.</param>
+    /// <param name="checks">The checks of the mechanism at one place, without a bracket.</param>
+    /// <param name="isGoodEnough">Whether a check does not rule a place out.</param>
+    internal static Check? FailsAtEveryStop(Job job, ImmutableArray<Check> checks, Func<Check, bool> isGoodEnough) =>
+        job.Body.Quadrant.Groove is CircularGroove && job.Bulkhead is null
+            ? checks.FirstOrDefault(c => !isGoodEnough(c) && IsSameAtEveryStop(job, c, checks))
+            : null;
+
+    private static bool IsSameAtEveryStop(Job job, Check check, ImmutableArray<Check> checks) => check.Id switch
+    {
+        CheckId.FreePlayMoving or CheckId.WideOpenLoaded or CheckId.ReturnMargin or CheckId.ReturnOneFailed
+            or CheckId.DeadBand or CheckId.ControllerZero or CheckId.SensorClosed or CheckId.SensorLow or CheckId.SensorHigh => true,
+
+        // With the free play set by the adjuster only the samples whose wire runs off the groove pull otherwise. Where more of them do than may, the place fails for that.
+        CheckId.ProbabilityWideOpen => job.Vehicle.Cable.OuterEnd.AdjusterRange > 0
+            && check.Value + (1 - checks.First(c => c.Id == CheckId.ProbabilityInGroove).Value) + (1 - LeastClosing) < check.Limit,
+        _ => false,
+    };
+
     /// <summary>A requirement of the travel with the check that holds its probability against a limit.</summary>
     internal static (CheckId Id, double Limit) CheckOf(TravelRequirement requirement) => requirement switch
     {

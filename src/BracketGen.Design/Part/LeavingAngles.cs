@@ -28,19 +28,20 @@ public static class LeavingAngles
             return [first]; // No angle passes both checks; the nearest one shows by how much.
         }
 
-        // Round-off must not lose an angle that lies just on the limit.
+        // Round-off must not lose an angle that lies just on a limit.
+        var onLimit = DesignTolerance.OnStep * step;
         var count = (int)Math.Floor((last - first).Radians / step.Radians + DesignTolerance.OnStep);
         var angles = Enumerable.Range(0, count + 1).Select(i => last - (double)i * step)
-            .Concat(NearEnd.Where(n => n < step && last - n >= first).Select(n => last - n)).ToList();
+            .Concat(NearEnd.Where(n => n < step && last - n >= first - onLimit).Select(n => last - n)).ToList();
         if (mountNormal.XY.Length > 0.05)
         {
             for (var quarter = 0; quarter < 4; quarter++)
             {
                 // d(φ) is a quarter turn ahead of φ: at φ = polar + k quarters it is square or parallel to the normal.
                 var special = mountNormal.XY.Polar + quarter * Angle.Right;
-                var turns = Math.Ceiling((first - special).Radians / (2 * Math.PI));
+                var turns = Math.Ceiling((first - onLimit - special).Radians / (2 * Math.PI));
                 special += new Angle(turns * 2 * Math.PI);
-                if (special <= last)
+                if (special <= last + onLimit)
                 {
                     angles.Add(special);
                 }

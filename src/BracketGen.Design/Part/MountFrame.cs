@@ -18,7 +18,9 @@ public readonly record struct MountFrame(Frame Frame)
         var along = mount.Holes.Length > 1 ? mount.Plane.FootOf(mount.Holes[1].At.Vector) - origin : Vector3.Zero;
         if (along.Length < 1)
         {
-            along = Math.Abs(normal.Z) < 0.9 ? new Vector3(0, 0, 1).Cross(normal) : new Vector3(1, 0, 0);
+            // Square to the throttle shaft where the face is not, else straight away from it: so the frame turns with the throttle body about its shaft.
+            var away = Vector3.From(origin.XY);
+            along = Math.Abs(normal.Z) < 0.9 ? new Vector3(0, 0, 1).Cross(normal) : away.Length < 1 ? new Vector3(1, 0, 0) : away;
         }
 
         return new(Frame.FromZX(origin, normal, along));

@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Mechanism.Grooves;
 
 namespace BracketGen.Design.Search;
 
@@ -14,12 +13,11 @@ internal sealed class CandidateJudge
     private readonly StrengthDetail? _detail;
     private readonly StrengthJudge? _strength;
 
-    // On a round groove without a bulkhead the mechanism is the same wherever the stop is.
-    private readonly bool _isSameEverywhere, _areToolsAssumed;
-    private readonly ConcurrentDictionary<StopMechanism, Lazy<Check?>> _alone = new(ReferenceEqualityComparer.Instance);
+    private readonly bool _areToolsAssumed;
+    private readonly ConcurrentDictionary<StopMechanism, Lazy<ImmutableArray<Check>>> _alone = new(ReferenceEqualityComparer.Instance);
     private Check? _ruledOutEverywhere;
 
-    // Once the mechanism has failed with a bracket, each place is looked at alone before the strength of the brackets there.
+    // Once the mechanism has failed with a bracket, each place is looked at alone before the brackets there.
     private bool _looksAhead;
 
     /// <summary>A judge.</summary>
@@ -31,7 +29,6 @@ internal sealed class CandidateJudge
         (_job, _detail, MechanismDecides) = (job, detail, mechanismDecides);
         _strength = detail is null ? null : new(job, detail);
         _areToolsAssumed = BendChecks.AreAssumed(job.Shop);
-        _isSameEverywhere = job.Body.Quadrant.Groove is CircularGroove && job.Bulkhead is null;
     }
 
     /// <summary>Whether a bracket with which the mechanism does not work is turned down.</summary>
@@ -48,15 +45,15 @@ internal sealed class CandidateJudge
             return new(candidate, SearchStage.Flat, flat);
         }
 
-        if (BracketChecks.Obstacle(candidate.Around(_job)) is { } obstacle)
-        {
-            return new(candidate, SearchStage.Space, obstacle);
-        }
-
         var stop = candidate.StopOf(_job);
         if (MechanismDecides && (_ruledOutEverywhere ?? (_looksAhead ? FailsAlone(stop) : null)) is { } known)
         {
             return new(candidate, SearchStage.Mechanism, known);
+        }
+
+        if (BracketChecks.Obstacle(candidate.Around(_job)) is { } obstacle)
+        {
+            return new(candidate, SearchStage.Space, obstacle);
         }
 
         if (BendingOf(candidate).FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c)) is { } unbent)
@@ -82,18 +79,16 @@ internal sealed class CandidateJudge
     public void TakeNote(Finding finding)
     {
         _looksAhead = true;
-        if (_isSameEverywhere)
-        {
-            _ruledOutEverywhere ??= FailsAlone(finding.Candidate.StopOf(_job));
-        }
+        _ruledOutEverywhere ??= MechanismChecks.FailsAtEveryStop(_job, Alone(finding.Candidate.StopOf(_job)), CandidateSearch.IsGoodEnough);
     }
 
     private IEnumerable<Check> BendingOf(Candidate candidate) =>
         candidate.Bend(_job) is { } result ? BendChecks.OfTools(candidate.Bracket, result, _areToolsAssumed) : [];
 
     // What fails at a place with no bracket whatever: give and tolerances of one only make it worse.
-    private Check? FailsAlone(StopMechanism stop) => _alone.GetOrAdd(stop, s => new(() =>
-        MechanismReport.Of(s, null).Checks.FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c)))).Value;
+    private Check? FailsAlone(StopMechanism stop) => Alone(stop).FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c));
+
+    private ImmutableArray<Check> Alone(StopMechanism stop) => _alone.GetOrAdd(stop, s => new(() => MechanismReport.Of(s, null).Checks)).Value;
 
     private Finding Complete(Candidate candidate, StrengthReport? strength)
     {

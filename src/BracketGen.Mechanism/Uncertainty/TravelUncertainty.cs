@@ -123,7 +123,7 @@ public sealed class TravelUncertainty
     /// <summary>Probability that a requirement is kept.</summary>
     /// <param name="requirement">The requirement.</param>
     /// <param name="less">What is taken off its margin (mm, rad) because it is not known.</param>
-    public Probability ProbabilityOf(TravelRequirement requirement, double less = 0) => Run.Probability(o => Margin(requirement, o) >= less);
+    public Probability ProbabilityOf(TravelRequirement requirement, double less = 0) => Run.Probability(o => Margin(requirement, o) >= less - RoundOff);
 
     /// <summary>Whether a requirement is kept with every input at its value; otherwise no better measurement helps.</summary>
     public bool HoldsAsMeasured(TravelRequirement requirement) => Margin(requirement, Run.Nominal.AsSpan()) >= -RoundOff;

@@ -202,29 +202,32 @@ public static class BlankOutline
         if (hangsOn is not null)
         {
             Vector2 from = FarEnd(hangsOn, hangsOn.Start, straight).Vector, to = FarEnd(hangsOn, hangsOn.End, straight).Vector;
-            var edge = FindEdge(outline, from, to);
-            if (edge < 0)
+            if (FindEdge(outline, from, to) is not var (first, count))
             {
                 return null;
             }
 
-            outline = [.. outline.Skip(edge + 1), .. outline.Take(edge)];
+            outline = [.. Enumerable.Range(first + count, outline.Count - count).Select(i => outline[i % outline.Count])];
         }
 
         foreach (var bend in own)
         {
             Vector2 from = NearEnd(bend, bend.End, straight).Vector, to = NearEnd(bend, bend.Start, straight).Vector;
-            var edge = FindEdge(outline, from, to);
-            var beyond = edge < 0 ? null : Around(bend.To, bend, bends, discs, straight, corners, flanges);
-            if (beyond is null)
+            if (FindEdge(outline, from, to) is not var (first, count) || (first + count > outline.Count && hangsOn is not null)
+                || Around(bend.To, bend, bends, discs, straight, corners, flanges) is not { } beyond)
             {
                 return null;
             }
 
             Vector2 farEnd = FarEnd(bend, bend.End, straight).Vector, farStart = FarEnd(bend, bend.Start, straight).Vector;
             corners.UnionWith([from, to, farEnd, farStart]);
-            outline.RemoveAt(edge);
-            outline.InsertRange(edge, [new LineSegment(from, farEnd), .. beyond, new LineSegment(farStart, to)]);
+            if (first + count > outline.Count)
+            {
+                (outline, first) = ([.. outline.Skip(first), .. outline.Take(first)], 0); // It begins on this edge.
+            }
+
+            outline.RemoveRange(first, count);
+            outline.InsertRange(first, [new LineSegment(from, farEnd), .. beyond, new LineSegment(farStart, to)]);
         }
 
         return outline;
@@ -340,8 +343,36 @@ public static class BlankOutline
 
     private static FlatPoint FarEnd(Bend bend, FlatPoint end, double straight) => end + (bend.Allowance + straight) * bend.Across;
 
-    private static int FindEdge(List<Segment> outline, Vector2 from, Vector2 to) => outline.FindIndex(
-        s => s is LineSegment && s.Start.DistanceTo(from) < Tolerance.Point && s.End.DistanceTo(to) < Tolerance.Point);
+    // The pieces of a closed outline that run straight from one point to another, counted past its end from its beginning: more than one where a disc touches the edge, and by
+    // round-off comes over it. Null where there are none.
+    private static (int First, int Count)? FindEdge(List<Segment> outline, Vector2 from, Vector2 to)
+    {
+        var across = (to - from).Unit.Left;
+        bool IsOn(Vector2 point) => Math.Abs((point - from).Dot(across)) < Tolerance.Point;
+        for (var first = 0; first < outline.Count; first++)
+        {
+            if (outline[first].Start.DistanceTo(from) >= Tolerance.Point)
+            {
+                continue;
+            }
+
+            for (var count = 1; count <= outline.Count; count++)
+            {
+                var piece = outline[(first + count - 1) % outline.Count];
+                if (!IsOn(piece.End) || !IsOn(piece.PointAt(0.5)))
+                {
+                    break;
+                }
+
+                if (piece.End.DistanceTo(to) < Tolerance.Point)
+                {
+                    return (first, count);
+                }
+            }
+        }
+
+        return null;
+    }
 
     private static Contour RoundCorners(Contour contour, HashSet<Vector2> corners, double straight, double radius)
     {
