@@ -1,7 +1,6 @@
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
