@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Drawing.Fitted;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;

@@ -1,5 +1,6 @@
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
+using BracketGen.Drawing.Fitted;
 using BracketGen.Drawing.Setup;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;

@@ -1,9 +1,8 @@
 using BracketGen.Design.Part;
+using BracketGen.Drawing.Fitted;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
-using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Words.ShopDrawing;
 

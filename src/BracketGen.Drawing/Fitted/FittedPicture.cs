@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Words.ShopDrawing;
 
-namespace BracketGen.Drawing.ShopDrawing;
+namespace BracketGen.Drawing.Fitted;
 
 /// <summary>The bracket in its place on the throttle body, with names and an arrow that points up; to no scale.</summary>
 internal sealed class FittedPicture
