@@ -71,6 +71,23 @@ public class FittedPictureTests
     }
 
     [Fact]
+    public void Where_it_must_be_drawn_it_stays_in_its_room_and_names_that_have_none_are_left_out()
+    {
+        var left = 0;
+        foreach (var (name, solution) in Jobs)
+        {
+            var picture = new FittedPicture(SceneOf(solution));
+            Vector2 room = new(85, 75);
+            var block = picture.DrawIn(room);
+            Assert.True(block.Bounds.Width <= room.X && block.Bounds.Height <= room.Y, name);
+            Assert.True(SheetAudit.Check(new SheetPage(PageFormat.A3, block.CentredAt(PageFormat.A3.Frame.Centre).Items)).IsEmpty, name);
+            left += picture.Draw(room) is null ? 1 : 0;
+        }
+
+        Assert.True(left > 3);
+    }
+
+    [Fact]
     public void Shipped_jobs_name_bolts_stop_shaft_quadrant_wire_outer_and_up()
     {
         foreach (var (_, solution) in ExampleSolutions.All)
