@@ -27,6 +27,7 @@ internal static class House
         ["Drawing.Sheet", "Drawing.Dxf.Model", "Drawing.Solid", "Drawing.Report.Html", "Drawing.Result"],
         ["Drawing.Dxf.Format", "Drawing.Measuring", "Drawing.Solid.Mesh"],
         ["Drawing.Dxf", "Drawing.Views", "Drawing.Solid.Brep", "Drawing.Solid.Glb", "Drawing.Report.Scene"],
+        ["Drawing.Fitted"],
         ["Drawing.ShopDrawing", "Drawing.Solid.Step", "Drawing.Report.Charts", "Drawing.Report.Model", "Drawing.Report.Pictures"],
         ["Drawing.Setup", "Drawing.Report.Sections"],
         ["Drawing.Report", "Drawing.Inspecting"],

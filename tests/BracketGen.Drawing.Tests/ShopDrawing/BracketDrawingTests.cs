@@ -221,7 +221,7 @@ public class BracketDrawingTests
         Assert.Contains($"4/{pages.Count}", TextOf(pages[3]));
         Assert.Contains($"sheet 5/{pages.Count}", TextOf(pages[4]));
 
-        // The formed part, the flat pattern, the order of bends, strength.
+        // The formed part, the flat pattern, the part as fitted, the order of bends, strength.
         Assert.Equal(4, BracketDrawing.Compose(ExampleSolutions.First, new() { WithTemplate = false }).Length);
         Assert.Equal(3, BracketDrawing.Compose(ExampleSolutions.First with { Strength = null }, new() { WithTemplate = false }).Length);
     }
