@@ -56,7 +56,7 @@ internal static class SheetFrame
         return items.ToImmutable();
 
         void Mark(Vector2 middle, string name) =>
-            items.Add(new TextItem(name, middle - new Vector2(0, TextHeight.Small / 2), TextHeight.Small, TextAlign.Centre));
+            items.Add(new TextItem(name, middle - new Vector2(0, TextHeight.Normal / 2), TextHeight.Normal, TextAlign.Centre));
 
         // The centring mark stays outside the drawing space: inside it would run into the title block.
         void Divide(Vector2 from, Vector2 to, bool centring) =>

@@ -31,6 +31,14 @@ public static class DrawingText
         _ => $"{(finish.Kind switch { FinishKind.Zinc => "zinc plated", FinishKind.PowderCoat => "powder coated", _ => "anodised" })}, max. {units.WriteFine(Quantity.Length, finish.Thickness)}",
     };
 
+    // How far an edge may be broken (mm; common practice, no source).
+    private const double BrokenEdge = 0.3;
+
+    // ISO 13715: a minus is metal taken off (from memory). Inch drawings say it in words.
+    private static string Edges(UnitSystem units) => units == UnitSystem.Inch
+        ? $"Break sharp edges {Phrases.Tied(units.WriteSize(BrokenEdge))}"
+        : string.Create(CultureInfo.InvariantCulture, $"Edges ISO 13715: -{BrokenEdge}, no more than {BrokenEdge} mm taken off");
+
     // What the maker must know of it; empty where nothing is put on.
     private static string FinishNote(Finish finish) => finish.Kind switch
     {
@@ -144,7 +152,7 @@ public static class DrawingText
         [
             $"Lengths in {TitleBlockText.Lengths(units)}. {GeneralLimits(units)}; {Process(job.Shop.Process)} cut edges ISO 9013, tolerance class {toleranceClass}{(bends.IsEmpty ? "" : "; bend angles as in the bend table")}.",
             Datums(bracket),
-            $"Deburr. Break sharp edges {Phrases.Tied(units.WriteSize(0.3))}. No burr on the mount face and on the seat.",
+            $"Deburr. {Edges(units)}. No burr on the mount face and on the seat.",
             $"Material {bracket.Stock.Material.Designation}; mass {Phrases.Tied(units.Write(Quantity.Mass, bracket.Mass))}, bare. Finish: {Phrases.Tied(Finish(bracket.Stock.Material.Finish, units))}.{FinishNote(bracket.Stock.Material.Finish)}",
             $"The seat is the side marked {Seat}: the {(bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",
         ];
