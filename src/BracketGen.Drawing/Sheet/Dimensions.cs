@@ -25,7 +25,7 @@ public static class Dimensions
         {
             if (legs + s.Gap < radius)
             {
-                items.Add(new Stroke(vertex + Vector2.FromPolar(legs + s.Gap, side), vertex + Vector2.FromPolar(radius + s.Overrun, side), LineKind.Dimension));
+                items.Add(new Stroke(vertex + Vector2.FromPolar(legs + s.Gap, side), vertex + Vector2.FromPolar(radius + s.Overrun, side), LineKind.Extension));
             }
         }
 
@@ -106,7 +106,7 @@ public static class Dimensions
         var start = elbow + new Vector2(side * s.TextGap, 0);
         var end = start + new Vector2(side * width, 0);
         var items = ImmutableArray.CreateBuilder<SheetItem>();
-        items.Add(new Polyline([tip, elbow, end], false, LineKind.Dimension));
+        items.Add(new Polyline([tip, elbow, end], false, LineKind.Leader));
         items.Add(Arrow.Head(tip, tip - elbow, s));
         var left = new Vector2(Math.Min(start.X, end.X), elbow.Y);
         for (var i = 0; i < lines.Count; i++)

@@ -10,7 +10,7 @@ internal sealed class FreeSpace
     private const double Clearance = 0.7;
 
     private const double Fault = 1000;
-    private const double Crossing = 3;
+    private const double Crossing = 3, OverDimension = 60;
 
     private readonly List<SheetItem> _items = [];
     private readonly List<(SheetItem Item, Bounds Bounds, ImmutableArray<Segment> Segments)> _ink = [];
@@ -148,7 +148,7 @@ internal sealed class FreeSpace
             {
                 foreach (var edge in Outline(item).OfType<LineSegment>())
                 {
-                    cost += Crossing * _ink.Sum(i => i.Bounds.Touches(edge.Bounds) ? i.Segments.Count(s => Cross(edge, s)) : 0);
+                    cost += _ink.Sum(i => i.Bounds.Touches(edge.Bounds) ? CostOf(i.Item) * i.Segments.Count(s => SheetAudit.Cross(edge, s)) : 0);
                 }
             }
         }
@@ -164,8 +164,6 @@ internal sealed class FreeSpace
         _ => [],
     };
 
-    // Ends left aside: the leader's tip always touches what it points at.
-    private static bool Cross(LineSegment edge, Segment other) =>
-        edge.Bounds.Touches(other.Bounds)
-        && other.CrossingsWithLine(edge.Start, edge.StartTangent).Any(c => c.Along > 0.1 && c.Along < edge.Length);
+    // A leader across a dimension line is worse than a long way round.
+    private static double CostOf(SheetItem crossed) => crossed is Stroke { Kind: LineKind.Dimension } ? OverDimension : Crossing;
 }

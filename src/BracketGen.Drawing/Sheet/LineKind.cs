@@ -17,8 +17,14 @@ public enum LineKind
     /// <summary>Bend lines on the flat pattern: long-dashed double-dotted narrow (05.1).</summary>
     Bend,
 
-    /// <summary>Dimension, extension and leader lines: continuous narrow (01.1).</summary>
+    /// <summary>Dimension lines, and small marks as thin as they are: continuous narrow (01.1).</summary>
     Dimension,
+
+    /// <summary>Extension lines: continuous narrow (01.1).</summary>
+    Extension,
+
+    /// <summary>Leader lines: continuous narrow (01.1). None crosses a dimension line (ISO 129-1).</summary>
+    Leader,
 
     /// <summary>Outlines of neighbouring parts and extreme positions: long-dashed double-dotted narrow (05.1).</summary>
     Adjacent,
@@ -70,7 +76,7 @@ public sealed record LineStyle(double Width, ImmutableArray<double> Dashes, Ink 
         LineKind.Hidden => new(Narrow, Scaled(Narrow, 12, 3), Ink.Black),
         LineKind.Centre => new(Narrow, Scaled(Narrow, 24, 3, 1.5, 3), Ink.Black),
         LineKind.Bend or LineKind.Adjacent => new(Narrow, Scaled(Narrow, 24, 3, 1.5, 3, 1.5, 3), Ink.Black),
-        LineKind.Dimension or LineKind.Tangent or LineKind.Rule or LineKind.FittedPart => new(Narrow, [], Ink.Black),
+        LineKind.Dimension or LineKind.Extension or LineKind.Leader or LineKind.Tangent or LineKind.Rule or LineKind.FittedPart => new(Narrow, [], Ink.Black),
         LineKind.Cutting => new(Wide, Scaled(Wide, 24, 3, 1.5, 3), Ink.Black),
         LineKind.Frame or LineKind.Wire => new(0.7, [], Ink.Black),
         LineKind.Warning => new(1, [], Ink.Warning),

@@ -159,7 +159,7 @@ public sealed record LinearDimension
         var way = foot - feature;
         if (way.Length > clear + Style.Gap)
         {
-            items.Add(new Stroke(feature + (clear + Style.Gap) * way.Unit, foot + Style.Overrun * way.Unit, LineKind.Dimension));
+            items.Add(new Stroke(feature + (clear + Style.Gap) * way.Unit, foot + Style.Overrun * way.Unit, LineKind.Extension));
         }
     }
 }

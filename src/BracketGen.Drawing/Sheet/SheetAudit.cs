@@ -12,6 +12,9 @@ public enum SheetFault
     /// <summary>A line or an arrowhead runs through a text.</summary>
     TextCrossed,
 
+    /// <summary>A leader crosses a dimension line.</summary>
+    LeaderOverDimension,
+
     /// <summary>A thing lies outside the drawing space.</summary>
     OutsideFrame,
 
@@ -65,6 +68,19 @@ public static class SheetAudit
 
         return findings.ToImmutable();
     }
+
+    /// <summary>Leaders that cross a dimension line (ISO 129-1 asks that they do not): drawings avoid them as far as there is another place.</summary>
+    public static IEnumerable<SheetFinding> LeadersOverDimensions(SheetPage page) =>
+        from leader in page.Items.OfType<Polyline>()
+        where leader.Kind == LineKind.Leader
+        from line in page.Items.OfType<Stroke>()
+        where line.Kind == LineKind.Dimension && Edges(leader.Points, leader.Closed).OfType<LineSegment>().Any(e => Cross(e, line.Segment))
+        select new SheetFinding(SheetFault.LeaderOverDimension, $"{leader} crosses {line}.", leader, line);
+
+    // Ends left aside: a leader's tip always touches what it points at.
+    internal static bool Cross(LineSegment edge, Segment other) =>
+        edge.Bounds.Touches(other.Bounds)
+        && other.CrossingsWithLine(edge.Start, edge.StartTangent).Any(c => c.Along > 0.1 && c.Along < edge.Length);
 
     internal static bool Crosses(SheetItem item, TextBox box) => item switch
     {

@@ -211,6 +211,22 @@ public class BracketDrawingTests
         Assert.Equal("A4", new DrawingOptions { Format = PageFormat.A4 }.FormatFor(job).Name);
     }
 
+    // ISO 129-1 (from memory). On random brackets a crowded sheet may leave no other place.
+    [Fact]
+    public void Leaders_do_not_cross_dimension_lines()
+    {
+        foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Bracket is not null))
+        {
+            foreach (var format in new[] { PageFormat.A3, PageFormat.A4, PageFormat.AnsiA })
+            {
+                Assert.All(BracketDrawing.Compose(solution, new() { Format = format }), p => Assert.True(!SheetAudit.LeadersOverDimensions(p).Any(), $"{name}, {format.Name}"));
+            }
+        }
+
+        var crossed = RandomSolutions.Samples.Take(60).Count(s => BracketDrawing.Compose(s, new() { WithTemplate = false }).Any(p => SheetAudit.LeadersOverDimensions(p).Any()));
+        Assert.True(crossed <= 6, $"{crossed} of 60 random drawings.");
+    }
+
     [Fact]
     public void SheetsAreCounted()
     {

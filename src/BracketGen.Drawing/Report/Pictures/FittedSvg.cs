@@ -70,7 +70,7 @@ internal static class FittedSvg
         LineKind.Tangent => "tangent",
         LineKind.Wire => "wire",
         LineKind.Hidden => "behind",
-        LineKind.Dimension => "pointer",
+        LineKind.Dimension or LineKind.Leader => "pointer",
         _ => "beside",
     };
 }
