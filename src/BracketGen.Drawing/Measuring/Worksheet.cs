@@ -9,7 +9,10 @@ namespace BracketGen.Drawing.Measuring;
 /// <remarks>The same format gives the same pages.</remarks>
 public static class Worksheet
 {
-    private const double Margin = 4, SketchWidth = 78, Between = 4, BlankRow = 6.6;
+    private const double Margin = 4, SketchWidth = 78, Between = 4;
+
+    // Height of a row of blanks: rows spread where the sheet has room for it.
+    private const double BlankRow = 6.6, WideRow = 10, RowStep = 0.1;
 
     /// <summary>The pages.</summary>
     /// <param name="format">Sheet, upright.</param>
@@ -31,21 +34,36 @@ public static class Worksheet
         var frame = format.Frame;
         var left = frame.Min.X + Margin;
         var width = frame.Width - 2 * Margin;
-        var (page, y) = Begin(format, title, named, words);
-        foreach (var section in sections)
+        var next = 0;
+        while (next < sections.Count)
         {
-            var block = Section(section, width);
-            if (y - block.Bounds.Height < frame.Min.Y + Margin)
+            var (page, y) = next == 0 ? Begin(format, title, named, words) : Begin(format, WorksheetText.Continued(title), named, []);
+            var room = y - frame.Min.Y - Margin;
+            var count = 1;
+            while (next + count < sections.Count && Height(next, count + 1, BlankRow) <= room)
             {
-                yield return page;
-                (page, y) = Begin(format, WorksheetText.Continued(title), named, []);
+                count++;
             }
 
-            page = page.With(block.UpperLeftAt(new(left, y)));
-            y -= block.Bounds.Height + Between;
+            var row = BlankRow;
+            while (row + RowStep <= WideRow && Height(next, count, row + RowStep) <= room)
+            {
+                row += RowStep;
+            }
+
+            foreach (var section in sections.Skip(next).Take(count))
+            {
+                var block = Section(section, width, row);
+                page = page.With(block.UpperLeftAt(new(left, y)));
+                y -= block.Bounds.Height + Between;
+            }
+
+            next += count;
+            yield return page;
         }
 
-        yield return page;
+        double Height(int from, int count, double row) =>
+            sections.Skip(from).Take(count).Sum(s => Section(s, width, row).Bounds.Height) + (count - 1) * Between;
     }
 
     private static (SheetPage Page, double Y) Begin(PageFormat format, string title, string named, IReadOnlyList<string> words)
@@ -69,13 +87,13 @@ public static class Worksheet
         return (page, y);
     }
 
-    private static SheetBlock Section(WorksheetSection section, double width)
+    private static SheetBlock Section(WorksheetSection section, double width, double row)
     {
         const double padding = 2.5;
         var items = ImmutableArray.CreateBuilder<SheetItem>();
         items.Add(new TextItem(section.Title, new(padding, -padding - TextHeight.Normal), TextHeight.Normal, Weight: FontWeight.Bold));
         var top = -padding - TextHeight.Normal - 3.5;
-        var sketch = Sketches.Of(section.Sketch);
+        var sketch = Sketches.Of(section);
         sketch = sketch.UpperLeftAt(new(padding + Math.Max(0, (SketchWidth - sketch.Bounds.Width) / 2), top - 2));
         items.AddRange(sketch.Items);
 
@@ -92,7 +110,7 @@ public static class Worksheet
         y -= 1;
         foreach (var blank in section.Blanks)
         {
-            y = Fill(items, blank, left, room, y);
+            y = Fill(items, blank, left, room, y, row);
         }
 
         var foot = Math.Min(y, sketch.Bounds.Min.Y) - padding;
@@ -100,34 +118,44 @@ public static class Worksheet
         return new(items.ToImmutable(), new(new(0, foot), new(width, 0)));
     }
 
-    // Letter, what, blank line, unit, and ± with a blank of its own.
-    private static double Fill(ImmutableArray<SheetItem>.Builder items, Blank blank, double left, double room, double y)
+    // Letter, what, the blanks and their unit. The words stand above the blanks where there is no room before them.
+    private static double Fill(ImmutableArray<SheetItem>.Builder items, Blank blank, double left, double room, double y, double row)
     {
-        const double letter = 5, unit = 11, plusMinus = 15, line = 20;
+        const double letter = 6.5, gap = 1.5, unit = 10;
+        var font = SheetFont.Of(FontWeight.Regular);
+        var line = TextFlow.LineSpacing * TextHeight.Small;
+        var size = blank switch { { Unit: "", Fields.Length: 1 } => 30.0, { Fields.Length: 1 } => 20, { Fields.Length: > 3 } => 12, _ => 13 };
+        var fields = blank.Fields.Select(f => (Before: f, Label: f.Length == 0 ? 0 : font.Width(f, TextHeight.Small) + 1)).ToArray();
+        var needed = fields.Sum(f => f.Label + size) + (fields.Length - 1) * gap;
+        var x = left + room - (blank.Unit.Length == 0 && fields.Length == 1 ? 0 : unit) - needed;
         var what = left + letter;
-        var lineFrom = left + room - line - unit - (blank.PlusMinus ? plusMinus : 0);
-        var texts = TextFlow.Wrap(blank.What, lineFrom - what - 1.5, TextHeight.Small);
-        var baseline = y - BlankRow + 1.2;
+        var beside = font.Width(blank.What, TextHeight.Small) <= x - what - gap;
+        ImmutableArray<string> texts = beside ? [blank.What] : TextFlow.Wrap(blank.What, room - letter, TextHeight.Small);
+        var first = y - row + 1.2;
+        var baseline = beside ? first : first - (texts.Length - 1) * line - 5.8;
         if (blank.Letter.Length > 0)
         {
-            items.Add(new TextItem(blank.Letter, new(left, baseline), TextHeight.Small, Weight: FontWeight.Bold));
+            items.Add(new TextItem(blank.Letter, new(left, first), TextHeight.Small, Weight: FontWeight.Bold));
         }
 
-        items.AddRange(texts.Select((text, i) => new TextItem(text, new(what, baseline - i * TextFlow.LineSpacing * TextHeight.Small), TextHeight.Small)));
-        var wide = blank.Unit.Length == 0 ? unit : 0;
-        items.Add(Rule(lineFrom, lineFrom + line + wide, baseline));
+        items.AddRange(texts.Select((text, i) => new TextItem(text, new(what, first - i * line), TextHeight.Small)));
+        foreach (var (before, label) in fields)
+        {
+            if (label > 0)
+            {
+                items.Add(new TextItem(before, new(x, baseline), TextHeight.Small));
+            }
+
+            items.Add(Rule(x + label, x + label + size, baseline));
+            x += label + size + gap;
+        }
+
         if (blank.Unit.Length > 0)
         {
-            items.Add(new TextItem(blank.Unit, new(lineFrom + line + 1, baseline), TextHeight.Small));
+            items.Add(new TextItem(blank.Unit, new(x - gap + 1, baseline), TextHeight.Small));
         }
 
-        if (blank.PlusMinus)
-        {
-            items.Add(new TextItem("±", new(left + room - plusMinus, baseline), TextHeight.Small));
-            items.Add(Rule(left + room - plusMinus + 4, left + room, baseline));
-        }
-
-        return y - BlankRow - (texts.Length - 1) * TextFlow.LineSpacing * TextHeight.Small;
+        return baseline - 1.2;
     }
 
     private static Stroke Rule(double from, double to, double y) => new(new(from, y - 0.9), new(to, y - 0.9), LineKind.Rule);

@@ -37,7 +37,8 @@ public static class WorksheetText
     public static IReadOnlyList<string> Measuring { get; } =
     [
         "Engine off, key out, wheels chocked. Keep fingers out of the bore and off the quadrant: its springs snap shut.",
-        "Measure everything three times; write the middle value, and as ± the largest difference from it. A guess is not a measurement: leave the blank empty.",
+        "Take each reading afresh. Three blanks: circle the middle reading; as ± write its largest difference from the other two, and at least one division of the tool (common practice). "
+        + "One blank: measure three times and write the middle reading. A guess is not a measurement: leave the blank empty.",
     ];
 
     /// <summary>Warnings of the page for the readings.</summary>
