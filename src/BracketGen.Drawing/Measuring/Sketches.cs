@@ -257,13 +257,13 @@ internal static class Sketches
     /// <summary>A groove that is round about a centre beside the shaft.</summary>
     private static void EccentricGroove(Sketcher s)
     {
-        Vector2 o = Vector2.Zero, centre = Sketcher.Polar(9, 40);
+        Vector2 o = Vector2.Zero, centre = Sketcher.Polar(12, 20);
         s.Arc(centre, 17, -35, 125);
         s.Circle(o, 2.5);
-        s.Axes(o, 36, 29);
+        s.Axes(o, 38, 29);
         s.Circle(centre, 0.6);
-        s.Along(o, centre, 6, s["offset"]);
-        s.Corner(o, 0, 40, 31, s["direction"], 9);
+        s.Along(o, centre, -9, s["offset"]);
+        s.Corner(o, 0, 20, 33, s["direction"], 12);
         var tip = centre + Sketcher.Polar(17, 95);
         s.ArrowTo(centre, tip);
         s.Text(s["radius"], 0.4 * centre + 0.6 * tip + new Vector2(2.2, -1));
@@ -434,7 +434,7 @@ internal static class Sketches
 
         s.Text(SketchText.Bulkhead, new(-31, 20.5));
         Vector2 body = new(22, -10);
-        s.Axes(body, 16, 17);
+        s.Axes(body, 11, 13);
         s.Circle(body, 6);
         s.Across(new(-30, -16), new(22, -17), -23, SketchText.NegativeX);
         s.ArrowTo(body + new Vector2(-11, 0), body + new Vector2(-17, 0));

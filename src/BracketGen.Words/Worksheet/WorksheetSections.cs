@@ -210,11 +210,11 @@ public static class WorksheetSections
                 "voltmeter at the sensor, rule; pedal worked by foot, not by hand.",
                 "reading with the engine running, or with the floor mat taken out.",
                 [
-                    Unseen(Once("--volts-stop", "sensor set, cable off, closed stop", Volts)),
-                    Unseen(Once("--volts-closed", "sensor, pedal released", Volts)),
-                    Unseen(Once("--volts-floored", "sensor, pedal on the floor", Volts)),
-                    Once("--free-play", "free play, pedal released", length),
-                    Once("--pedal-travel", "pad travel, released to floor", length),
+                    Unseen(Settings("--volts-stop", "sensor set, cable off, closed stop", Volts)),
+                    Unseen(Settings("--volts-closed", "sensor, pedal released", Volts)),
+                    Unseen(Settings("--volts-floored", "sensor, pedal on the floor", Volts)),
+                    Settings("--free-play", "free play, pedal released", length),
+                    Settings("--pedal-travel", "pad travel, released to floor", length),
                 ]),
         ])[0];
     }
@@ -233,6 +233,9 @@ public static class WorksheetSections
 
     // A quantity that the profile takes with its ±: the sheet asks for three readings of it, common practice.
     private static Blank Repeated(string key, string what, string unit) => new(key, what, unit, ["", "", "", Blank.PlusMinus]);
+
+    // After fitting every reading is taken again after each turn of the adjuster.
+    private static Blank Settings(string key, string what, string unit) => new(key, what, unit, ["", "", ""]);
 
     private static Blank Word(string key, string what) => Unseen(new(key, what, "", [""]));
 

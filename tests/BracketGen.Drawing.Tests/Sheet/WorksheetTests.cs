@@ -55,6 +55,7 @@ public class WorksheetTests
         {
             var drawn = Sketches.Of(section).Items.OfType<TextItem>().Select(t => t.Text).Where(t => t.All(char.IsAsciiLetterUpper));
             Assert.Equal(section.Blanks.Select(b => b.Letter).Where(l => l.Length > 0).Order(), drawn.Order());
+            Assert.InRange(Sketches.Of(section).Bounds.Width, 30, Worksheet.SketchWidth);
         }
     }
 
