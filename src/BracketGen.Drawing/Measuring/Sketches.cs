@@ -301,8 +301,8 @@ internal static class Sketches
         s.Circle(new(27.5, 0), 5);
         s.Across(new(-15, -4), new(27.5, -5), -13, s["free_inner_length"]);
         s.Leader(new(-23, -2.5), new(-26, -9), s["outer_diameter"]);
-        s.Leader(new(-32, 0.6), new(-36, 7), s["outer_bore"]);
-        s.Up(new(27.5, -5), new(27.5, 5), 38, s["diameter"]);
+        s.Leader(new(-32, 0.6), new(-34.5, 7), s["outer_bore"]);
+        s.Up(new(27.5, -5), new(27.5, 5), 37.5, s["diameter"]);
         s.Leader(new(3, 0.4), new(7, 7), s["wire_diameter"]);
         s.Text(SketchText.Outer, new(-25, 4.8));
         s.Text(SketchText.Seat, new(-16.5, 6.5));
@@ -310,7 +310,7 @@ internal static class Sketches
         s.Box(22.5, -33, 10, 14);
         s.Line(new(-5, -25.6), new(22.5, -25.6), LineKind.Dimension);
         s.Line(new(-5, -26.4), new(22.5, -26.4), LineKind.Dimension);
-        s.Up(new(32.5, -33), new(32.5, -19), 38, s["length"]);
+        s.Up(new(32.5, -33), new(32.5, -19), 37.5, s["length"]);
         s.Text(SketchText.FromAbove, new(-7, -27.2), TextAlign.Right);
     }
 
@@ -323,29 +323,29 @@ internal static class Sketches
         s.Box(-8, 23, 3, 6);
         s.Box(-1, 23, 9, 6);
         s.Line(new(8, 26), new(24, 26), LineKind.Dimension);
-        s.Up(new(-12, 21), new(-12, 31), -35, s["across_flats"]);
+        s.Up(new(-12, 21), new(-12, 31), -34.5, s["across_flats"]);
         s.Across(new(-12, 31), new(-8, 31), 36, s["nut_height"]);
-        s.Across(new(-8, 31), new(8, 29), 42, s["range"]);
+        s.Across(new(-1, 31), new(8, 29), 42, s["range"]);
         s.Leader(new(5, 23), new(9, 18.5), s["thread"]);
-        s.Text(SketchText.Adjuster, new(11, 29), TextAlign.Left);
+        s.Text(SketchText.Adjuster, new(10, 29), TextAlign.Left);
 
         s.Box(-30, 3, 18, 6);
         s.Box(-12, 1, 4, 10);
         s.Box(-8, 3.5, 8, 5);
         s.Line(new(0, 6), new(24, 6), LineKind.Dimension);
-        s.Up(new(-12, 1), new(-12, 11), -35, s["shoulder_diameter"]);
+        s.Up(new(-12, 1), new(-12, 11), -34.5, s["shoulder_diameter"]);
         s.Leader(new(-4, 8.5), new(-1, 13), s["nose_diameter"]);
-        s.Text(SketchText.Ferrule, new(11, 9), TextAlign.Left);
+        s.Text(SketchText.Ferrule, new(10, 9), TextAlign.Left);
 
         s.Box(-30, -17, 18, 6);
         s.Box(-12, -19, 3, 10);
         s.Box(-9, -16.5, 4, 5);
         s.Box(-5, -19, 3, 10);
         s.Line(new(-2, -14), new(24, -14), LineKind.Dimension);
-        s.Up(new(-12, -19), new(-12, -9), -35, s["collar_diameter"]);
+        s.Up(new(-12, -19), new(-12, -9), -34.5, s["collar_diameter"]);
         s.Leader(new(-7, -11.5), new(-1, -4.5), s["neck_diameter"]);
         s.Across(new(-9, -19), new(-5, -19), -25, s["neck_length"]);
-        s.Text(SketchText.Clip, new(11, -11), TextAlign.Left);
+        s.Text(SketchText.Clip, new(10, -11), TextAlign.Left);
     }
 
     /// <summary>The pedal: pad travel, its own force and the wire pulled.</summary>
@@ -421,7 +421,7 @@ internal static class Sketches
         s.Text(SketchText.Stop, new(7, 22.8), TextAlign.Left);
         s.ArrowTo(new(-30, 6), new(-19, 6), LineKind.Visible);
         s.Text(s["direction"], new(-19, 7.4));
-        s.Leader(new(-31, 6), new(-37, 11), s["point"]);
+        s.Leader(new(-31, 6), new(-35, 11), s["point"]);
         s.ArrowTo(bend, bend + Sketcher.Polar(10, -40));
         s.Text(s["min_bend_radius"], bend + Sketcher.Polar(5, -40) + new Vector2(1.6, 0.8));
 

@@ -82,8 +82,8 @@ public static class WorksheetSections
                 [
                     Hole(1, "x", length), Hole(1, "y", length), Hole(1, "z", length),
                     Hole(2, "x", length), Hole(2, "y", length), Hole(2, "z", length),
-                    Word("thread", "thread of H1, of H2") with { Mark = "thread" },
-                    Once("boss_diameter", "boss diameter, the smaller", length),
+                    OfHoles("thread", "thread", ""),
+                    OfHoles("boss_diameter", "boss diameter", length),
                     Point("normal", "normal, out of the casting", ""),
                 ]),
             new(
@@ -157,7 +157,7 @@ public static class WorksheetSections
                     Word("thread", "adjuster: thread and pitch") with { Mark = "thread" },
                     Once("across_flats", "locknuts: width across flats", length),
                     Once("nut_height", "one locknut: height", length),
-                    Once("range", "whole range of the adjuster", length),
+                    Once("range", "range: thread free with the nuts at one end", length),
                     Once("nose_diameter", "ferrule: nose diameter", length),
                     Once("shoulder_diameter", "ferrule: shoulder diameter", length),
                     Once("neck_diameter", "clip: neck diameter", length),
@@ -243,6 +243,8 @@ public static class WorksheetSections
 
     private static Blank Hole(int number, string axis, string unit) =>
         Repeated("at", $"H{number}: {axis}", unit) with { Item = number, Mark = $"{number}{axis}" };
+
+    private static Blank OfHoles(string key, string what, string unit) => new(key, what, unit, ["H1", "H2"]);
 
     // All radii share one ±, which has a row of its own.
     private static Blank Radius(string what, string unit, int on) => new("points", what, unit, ["", "", ""]) { Mark = $"{on}" };
