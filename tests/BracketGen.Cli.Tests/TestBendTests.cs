@@ -55,6 +55,28 @@ public class TestBendTests
         Assert.Equal(0.317, after[^1].K, 1e-3);
     }
 
+    // A shop with a vice: the radius is the bar's. BA = 100 - 53.4 - 53.4 + 2 (4 + 3) = 7.2; K = (7.2/(π/2) - 4)/3 = 0.1946.
+    [Fact]
+    public void A_strip_bent_over_a_bar_counts_for_its_radius()
+    {
+        using var place = new Workplace();
+        var shop = place.PathOf("profiles", "shops", "saltmarsh-vice.toml");
+        string[] strips = ["--strip", "100, 53.4, 53.4, 90, 4", "--strip", "100, 53.4, 53.4, 90, 4"];
+        string[] sheet = ["test-bend", shop, "--material", "S235JR", "--thickness", "3"];
+        var result = BracketGenProgram.Run([.. sheet, "--clamp", "bar R4", .. strips, "--write"]);
+        Assert.Equal(ExitCode.Pass, result.ExitCode);
+        Assert.Equal(0.195, Bends(shop).Single(b => b is { Material: "S235JR", InsideRadius: 4 }).K, 1e-9);
+        foreach (var (wrong, told) in new (string[], string)[]
+        {
+            (["--clamp", "bar R9"], "It has: bar R4, bar R5"), (["--die", "16"], "no die with an opening"), ([], "either --die"), (["--die", "16", "--clamp", "bar R4"], "either --die"),
+        })
+        {
+            var refused = BracketGenProgram.Run([.. sheet, .. wrong, .. strips]);
+            Assert.Equal(ExitCode.BadInput, refused.ExitCode);
+            Assert.Contains(told, ScreenText.OneLine(refused.Errors), StringComparison.Ordinal);
+        }
+    }
+
     [Theory]
     [InlineData(ExitCode.NotProven, "second strip", "DC01", "16", One)]
     [InlineData(ExitCode.CheckFailed, "differ by more", "DC01", "16", One, "100, 52.9, 51.9, 90, 2.6")]

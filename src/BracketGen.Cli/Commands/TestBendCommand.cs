@@ -28,7 +28,8 @@ internal static class TestBendCommand
         var file = new Argument<FileInfo>("shop") { Description = "The shop's file (TOML)." };
         var material = new Option<string>("--material") { Description = "Designation of the sheet, as in the shop's file.", Required = true };
         var thickness = new Option<string>("--thickness") { Description = "Its nominal thickness (mm, or with its unit: \"0.12 in\").", Required = true };
-        var die = new Option<string>("--die") { Description = "Opening of the die the strips were bent on (mm, or with its unit).", Required = true };
+        var die = new Option<string>("--die") { Description = "Opening of the die the strips were bent on (mm, or with its unit)." };
+        var clamp = new Option<string>("--clamp") { Description = "Name of the folder, hand brake or vice bar the strips were bent over, as in the shop's file; in place of --die." };
         var strip = new Option<string[]>("--strip")
         {
             Description = "One strip: length before bending, one leg, the other leg, bend angle, inside radius and, if it was measured, thickness, with commas between: "
@@ -39,7 +40,7 @@ internal static class TestBendCommand
         var command = new Command(
             "test-bend", $"Work out the K factor from strips that were bent and measured, and write it into the shop's file (see docs/test-bends.md).\n\n{ExitCode.Help}")
         {
-            file, material, thickness, die, strip, write,
+            file, material, thickness, die, clamp, strip, write,
         };
         foreach (var length in new[] { thickness, die })
         {
@@ -52,14 +53,21 @@ internal static class TestBendCommand
             });
         }
 
+        command.Validators.Add(result =>
+        {
+            if (result.GetResult(die) is null == (result.GetResult(clamp) is null))
+            {
+                result.AddError(TestBendWords.DieOrClamp);
+            }
+        });
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(file), parsed.GetRequiredValue(material),
-            ReadingText.Parse(parsed.GetRequiredValue(thickness), ReadingKind.Length).Value!.Value, ReadingText.Parse(parsed.GetRequiredValue(die), ReadingKind.Length).Value!.Value,
+            ReadingText.Parse(parsed.GetRequiredValue(thickness), ReadingKind.Length).Value!.Value, parsed.GetValue(die) is { } opening ? ReadingText.Parse(opening, ReadingKind.Length).Value!.Value : null, parsed.GetValue(clamp),
             parsed.GetRequiredValue(strip), parsed.GetValue(write)));
         return command;
     }
 
-    private static int Run(FileInfo file, string material, double thickness, double opening, IReadOnlyList<string> strips, bool write)
+    private static int Run(FileInfo file, string material, double thickness, double? opening, string? clampName, IReadOnlyList<string> strips, bool write)
     {
         const UnitSystem units = UnitSystem.Metric;
         var read = ProfileReader.ReadShop(file.ToString(), new DiskFileSource());
@@ -79,9 +87,24 @@ internal static class TestBendCommand
                 material, thickness, shop.Stock.Select(s => TestBendWords.Stock(s.Material.Designation, s.Thickness, units)), units));
         }
 
-        if (shop.Dies.FirstOrDefault(d => IsSame(d.Opening, opening)) is not { } die)
+        // For the radius that the design counts with, so that its flanges come out as long as those of the strips.
+        double radius;
+        if (opening is { } width)
         {
-            return Refuse(TestBendWords.NoDie(opening, units));
+            if (shop.Dies.FirstOrDefault(d => IsSame(d.Opening, width)) is not { } die)
+            {
+                return Refuse(TestBendWords.NoDie(width, units));
+            }
+
+            radius = die.InsideRadiusIn(stock.Material.BendGroup);
+        }
+        else if (shop.Tools.Clamps.FirstOrDefault(c => c.Name == clampName) is { } clamp)
+        {
+            radius = clamp.Radius;
+        }
+        else
+        {
+            return Refuse(TestBendWords.NoClamp(clampName!, shop.Tools.Clamps.Select(c => c.Name)));
         }
 
         List<TestStrip> measured = [];
@@ -96,13 +119,11 @@ internal static class TestBendCommand
             measured.Add(one);
         }
 
-        // For the radius that the design counts with, so that its flanges come out as long as those of the strips.
-        var radius = die.InsideRadiusIn(stock.Material.BendGroup);
         ImmutableArray<TestStrip> counted = [.. measured.Select(s => s with { InsideRadius = radius })];
         var result = TestStripResult.Of(counted);
         var seen = measured.Average(s => s.InsideRadius);
         var screen = Screen.OfConsole();
-        screen.Paragraph(TestBendWords.Heading(material, thickness, opening, units));
+        screen.Paragraph(opening is { } on ? TestBendWords.Heading(material, thickness, on, units) : TestBendWords.HeadingOver(material, thickness, clampName!, units));
         screen.Table(TestBendWords.Rows(counted, units));
         screen.Paragraph(TestBendWords.Result(result, counted.Length));
         if (Math.Abs(seen - radius) > RadiusReading)

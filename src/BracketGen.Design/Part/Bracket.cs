@@ -91,7 +91,7 @@ public sealed record Bracket : IMirrored<Bracket>
         {
             if (Measured is { } found)
             {
-                return (new(Folded.Flanges[0].ToWorld(found.Seat)), Folded.Flanges[0].ToWorldDirection(found.Normal));
+                return (Folded.Flanges[0].ToThrottle(found.Seat, found.Height), Folded.Flanges[0].ToWorldDirection(found.Normal));
             }
 
             var top = Folded.TopAt(Stop.Centre);

@@ -120,7 +120,8 @@ public sealed record Inspection(
             position = (2 * (off - along * normal).Length, allowed.Position);
             profile = drawn.Flat.Bends.IsEmpty ? null : (2 * Math.Abs(along), allowed.Profile);
             var flange = made.Folded.Flanges[0];
-            made = made with { Measured = new(flange.ToLocal(frame.ToWorld(found)), flange.ToLocalDirection(made.FoldedSeat.Normal), plusMinus) };
+            var local = flange.ToLocal(frame.ToWorld(found));
+            made = made with { Measured = new(new(local.XY), local.Z, flange.ToLocalDirection(made.FoldedSeat.Normal), plusMinus) };
         }
 
         return new(items, position, profile, GivenBracket.On(job, made, made.Folded.Flanges[0], strength));

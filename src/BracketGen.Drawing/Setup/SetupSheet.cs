@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
+using BracketGen.Drawing.Fitted;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Drawing.Views;
@@ -122,9 +123,8 @@ public static class SetupSheet
     {
         const double words = 42, tall = 78;
         var seen = Notes.Paragraph(FittedText.Seen, words);
-        var fitted = new FittedPicture(new FittedScene(scene.Solution, scene.Bracket));
         var room = width - words - Gap;
-        var picture = fitted.Draw(new(room, tall)) ?? fitted.Draw(new(room, 2 * tall))!;
+        var picture = new FittedPicture(new FittedScene(scene.Solution, scene.Bracket)).DrawIn(new(room, tall));
         var block = seen.And(picture.UpperRightAt(new(width - (room - picture.Bounds.Width) / 2, 0)));
         return block with { Bounds = new(new(0, block.Bounds.Min.Y), new(width, 0)) };
     }

@@ -41,7 +41,7 @@ public enum LineKind
     /// <summary>Border of a warning: continuous, 1 mm.</summary>
     Warning,
 
-    /// <summary>What stands beside the bracket in the picture of the fitted bracket: continuous narrow (01.1), so that the bracket stands out of it.</summary>
+    /// <summary>The other parts in the picture of the fitted bracket, whose own lines are wide: continuous narrow (01.1).</summary>
     FittedPart,
 
     /// <summary>The throttle cable's wire in that picture: continuous, 0.7 mm.</summary>

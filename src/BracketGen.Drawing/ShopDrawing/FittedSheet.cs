@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Drawing.Fitted;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
@@ -28,7 +29,7 @@ internal sealed class FittedSheet(BracketScene scene)
     {
         for (var i = 0; i < drafts.Length; i++)
         {
-            if (Place(format, [title, .. drafts[i].Blocks.Select(b => b.Bounds)], MostBeside) is { } beside)
+            if (Place(format, [title, .. drafts[i].Blocks.Select(b => b.Bounds)], r => _picture.Draw(r, MostBeside)) is { } beside)
             {
                 return drafts.SetItem(i, drafts[i] with { Blocks = drafts[i].Blocks.Add(beside) });
             }
@@ -42,13 +43,13 @@ internal sealed class FittedSheet(BracketScene scene)
         var frame = format.Frame.Grow(-Gap);
         var warning = new WarningBlocks(scene.Solution, scene.Value).SeeSheetOne(frame.Width)?.UpperLeftAt(new(frame.Min.X, frame.Max.Y));
         ImmutableArray<SheetBlock> blocks = warning is null ? [] : [warning];
-        return Place(format, [title, .. blocks.Select(b => b.Bounds)], MostAlone) is { } block
+        return Place(format, [title, .. blocks.Select(b => b.Bounds)], r => _picture.DrawIn(r, MostAlone)) is { } block
             ? new([.. blocks, block], "-")
             : throw new InvalidOperationException(DrawingText.TooLarge);
     }
 
     /// <summary>The picture in the free rectangle of a sheet that lets it be largest; null where it has no room.</summary>
-    private SheetBlock? Place(PageFormat format, IReadOnlyList<Bounds> taken, double most)
+    private SheetBlock? Place(PageFormat format, IReadOnlyList<Bounds> taken, Func<Vector2, SheetBlock?> draw)
     {
         var frame = format.Frame.Grow(-Gap);
         Bounds[] kept = [.. taken.Select(b => b.Grow(Gap))];
@@ -72,7 +73,7 @@ internal sealed class FittedSheet(BracketScene scene)
             select (Room: room, Head: head, Picture: picture);
         foreach (var (room, head, size) in rooms.Take(2))
         {
-            if (_picture.Draw(size, most) is { } picture)
+            if (draw(size) is { } picture)
             {
                 var middle = Math.Max(head.Bounds.Width, picture.Bounds.Width) / 2;
                 var above = head.UpperLeftAt(new(middle - head.Bounds.Width / 2, 0));

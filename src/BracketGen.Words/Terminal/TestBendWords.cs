@@ -11,6 +11,17 @@ public static class TestBendWords
     public static string Heading(string material, double thickness, double opening, UnitSystem units) =>
         $"Test bend of {material}, {units.Write(Quantity.Length, thickness)}, on the die with an opening of {units.Write(Quantity.Length, opening)}";
 
+    /// <summary>The heading: sheet, and what it was bent over.</summary>
+    public static string HeadingOver(string material, double thickness, string clamp, UnitSystem units) =>
+        $"Test bend of {material}, {units.Write(Quantity.Length, thickness)}, over {clamp}";
+
+    /// <summary>What to give where both or neither are given.</summary>
+    public const string DieOrClamp = "Give either --die, the opening of the die, or --clamp, the name of what the strips were bent over.";
+
+    /// <summary>Where no folder, hand brake or bar has the name.</summary>
+    public static string NoClamp(string name, IEnumerable<string> names) =>
+        string.Join(", ", names) is { Length: > 0 } known ? $"the shop has no clamp named {name}. It has: {known}." : "the shop has no clamps: give --die.";
+
     /// <summary>The rows of the table of strips, the heading first.</summary>
     public static IReadOnlyList<string[]> Rows(IReadOnlyList<TestStrip> strips, UnitSystem units) =>
     [
@@ -37,8 +48,8 @@ public static class TestBendWords
 
     /// <summary>A radius that is not the one in the file.</summary>
     public static string OtherRadius(double measured, double die, UnitSystem units) =>
-        $"The inside radius was measured as {units.WriteFine(Quantity.Length, measured)}; the shop's file has {units.WriteFine(Quantity.Length, die)} for this die. "
-        + "K is calculated for the radius in the file, so that the flanges come out right. If the reading is sure, correct inside_radius of the die first.";
+        $"The inside radius was measured as {units.WriteFine(Quantity.Length, measured)}; the shop's file has {units.WriteFine(Quantity.Length, die)} for it. "
+        + "K is calculated for the radius in the file, so that the flanges come out right. If the reading is sure, correct it in the file first.";
 
     /// <summary>Where no die suits.</summary>
     public static string NoDie(double opening, UnitSystem units) => $"the shop has no die with an opening of {units.Write(Quantity.Length, opening)}.";

@@ -21,15 +21,16 @@ internal static class House
         ["Design.Search"],
         ["Design.Study"],
         ["Profiles"],
-        ["Words", "Words.Checks", "Words.CutFile", "Words.Fitted", "Words.Worksheet"],
+        ["Words", "Words.Checks", "Words.CutFile", "Words.Fitted", "Words.Inspecting", "Words.Worksheet"],
         ["Words.Line", "Words.Page", "Words.Results", "Words.ShopDrawing"],
         ["Words.Report", "Words.SetupSheet", "Words.Terminal"],
         ["Drawing.Sheet", "Drawing.Dxf.Model", "Drawing.Solid", "Drawing.Report.Html", "Drawing.Result"],
         ["Drawing.Dxf.Format", "Drawing.Measuring", "Drawing.Solid.Mesh"],
         ["Drawing.Dxf", "Drawing.Views", "Drawing.Solid.Brep", "Drawing.Solid.Glb", "Drawing.Report.Scene"],
+        ["Drawing.Fitted"],
         ["Drawing.ShopDrawing", "Drawing.Solid.Step", "Drawing.Report.Charts", "Drawing.Report.Model", "Drawing.Report.Pictures"],
         ["Drawing.Setup", "Drawing.Report.Sections"],
-        ["Drawing.Report"],
+        ["Drawing.Report", "Drawing.Inspecting"],
         ["Drawing"],
         ["Storage"],
         ["Line.Combinations", "Web.Folder", "Web.Measuring", "Web.Memory"],
@@ -64,7 +65,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 262, "descriptions of keys; errors"),
+        ("Profiles.Sections", 265, "descriptions of keys; errors"),
     ];
 
     /// <summary>
@@ -78,6 +79,8 @@ internal static class House
             "SheetMetal.Bending.Bend.Along", "SheetMetal.Bending.Bend.Across", "Design.Part.BracketHole.Towards",
             "Design.Part.Joint.Along", "Design.Part.Joint.Across",
         ]),
+        ("a direction in the frame of the mount flange", ["Design.Part.MeasuredStop.Normal"]),
+        ("lengths of edges", ["Design.Inputs.KeepOutTiltedBox.Size"]),
         ("a direction in the throttle frame",
         [
             "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction", "Design.Inputs.EngineMovement.Direction", "Design.Inputs.OuterClip.Direction", "Design.Inputs.MountFit.Of(normal)",

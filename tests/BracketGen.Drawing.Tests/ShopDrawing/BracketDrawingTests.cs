@@ -219,11 +219,12 @@ public class BracketDrawingTests
         Assert.Contains($"2/{pages.Count}", TextOf(pages[1]));
         Assert.Contains($"3/{pages.Count}", TextOf(pages[2]));
         Assert.Contains($"4/{pages.Count}", TextOf(pages[3]));
-        Assert.Contains($"sheet 5/{pages.Count}", TextOf(pages[4]));
+        Assert.Contains($"5/{pages.Count}", TextOf(pages[4]));
+        Assert.Contains($"sheet 6/{pages.Count}", TextOf(pages[5]));
 
-        // The formed part, the flat pattern, the order of bends, strength.
-        Assert.Equal(4, BracketDrawing.Compose(ExampleSolutions.First, new() { WithTemplate = false }).Length);
-        Assert.Equal(3, BracketDrawing.Compose(ExampleSolutions.First with { Strength = null }, new() { WithTemplate = false }).Length);
+        // The formed part, the flat pattern, the part as fitted, the order of bends, strength.
+        Assert.Equal(5, BracketDrawing.Compose(ExampleSolutions.First, new() { WithTemplate = false }).Length);
+        Assert.Equal(4, BracketDrawing.Compose(ExampleSolutions.First with { Strength = null }, new() { WithTemplate = false }).Length);
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
+using BracketGen.Drawing.Fitted;
 using BracketGen.Drawing.Setup;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
@@ -67,6 +68,23 @@ public class FittedPictureTests
                 Assert.True(Math.Max(lines.Width, lines.Height) > FittedPicture.Smallest - 1, $"{name}: {lines}");
             }
         }
+    }
+
+    [Fact]
+    public void Where_it_must_be_drawn_it_stays_in_its_room_and_names_that_have_none_are_left_out()
+    {
+        var left = 0;
+        foreach (var (name, solution) in Jobs)
+        {
+            var picture = new FittedPicture(SceneOf(solution));
+            Vector2 room = new(85, 75);
+            var block = picture.DrawIn(room);
+            Assert.True(block.Bounds.Width <= room.X && block.Bounds.Height <= room.Y, name);
+            Assert.True(SheetAudit.Check(new SheetPage(PageFormat.A3, block.CentredAt(PageFormat.A3.Frame.Centre).Items)).IsEmpty, name);
+            left += picture.Draw(room) is null ? 1 : 0;
+        }
+
+        Assert.True(left > 3);
     }
 
     [Fact]

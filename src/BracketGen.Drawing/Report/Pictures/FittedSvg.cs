@@ -1,9 +1,8 @@
 using BracketGen.Design.Part;
+using BracketGen.Drawing.Fitted;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
-using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Words.ShopDrawing;
 
@@ -17,8 +16,7 @@ internal static class FittedSvg
 
     public static void Write(HtmlWriter html, ReportScene scene, Bracket bracket)
     {
-        var picture = new FittedPicture(new FittedScene(scene.Solution, bracket));
-        var block = picture.Draw(Room) ?? picture.Draw(2 * Room)!;
+        var block = new FittedPicture(new FittedScene(scene.Solution, bracket)).DrawIn(Room);
         var box = block.Bounds.Grow(1);
         string N(double value) => PathData.Number(value);
         using var svg = html.Open(

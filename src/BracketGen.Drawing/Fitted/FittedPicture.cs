@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Words.ShopDrawing;
 
-namespace BracketGen.Drawing.ShopDrawing;
+namespace BracketGen.Drawing.Fitted;
 
 /// <summary>The bracket in its place on the throttle body, with names and an arrow that points up; to no scale.</summary>
 internal sealed class FittedPicture
@@ -35,14 +34,12 @@ internal sealed class FittedPicture
     /// <summary>The picture as large as it fits into a room (mm) with its names, no larger than a scale; null where it would be too small.</summary>
     public SheetBlock? Draw(Vector2 room, double most = 1.5)
     {
-        var bounds = _view.Bounds;
-        var least = Smallest / Math.Max(bounds.Width, bounds.Height) - Tolerance.Point;
-
         // Names stand out of the picture: rather than try every size, allow for them from the start where there is room.
-        var scale = Math.Min(most, Math.Max(least, Math.Min((room.X - 2 * NameRoom) / bounds.Width, (room.Y - NameRoom) / bounds.Height)));
-        for (; scale >= least; scale *= 0.95)
+        var bounds = _view.Bounds;
+        var scale = Math.Min(most, Math.Max(Least, Math.Min((room.X - 2 * NameRoom) / bounds.Width, (room.Y - NameRoom) / bounds.Height)));
+        for (; scale >= Least; scale *= 0.95)
         {
-            var block = At(scale);
+            var block = At(scale, null);
             if (block.Bounds.Width <= room.X && block.Bounds.Height <= room.Y)
             {
                 return block;
@@ -52,13 +49,22 @@ internal sealed class FittedPicture
         return null;
     }
 
+    /// <summary>The same where it must be drawn: at its smallest, with the names that have room, where it does not fit with all of them.</summary>
+    public SheetBlock DrawIn(Vector2 room, double most = 1.5)
+    {
+        var middle = Least * _view.Bounds.Centre;
+        return Draw(room, most) ?? At(Least, new(middle - 0.5 * room, middle + 0.5 * room));
+    }
+
     /// <summary>Length of the longer side (mm on paper) that the picture would have in a room without its names.</summary>
     public double SizeIn(Vector2 room) => Math.Min(room.X / _view.Bounds.Width, room.Y / _view.Bounds.Height) * Math.Max(_view.Bounds.Width, _view.Bounds.Height);
 
-    /// <summary>The picture at a scale.</summary>
-    public SheetBlock At(double scale)
+    /// <summary>The smallest scale.</summary>
+    private double Least => Smallest / Math.Max(_view.Bounds.Width, _view.Bounds.Height) - Tolerance.Point;
+
+    private SheetBlock At(double scale, Bounds? room)
     {
-        var space = new FreeSpace(_view.Lines.Select(l => l.Line.AtScale(scale)).OfType<SheetItem>());
+        var space = new FreeSpace(_view.Lines.Select(l => l.Line.AtScale(scale)).OfType<SheetItem>()) { Room = room };
         Bounds drawn = new(scale * _view.Bounds.Min, scale * _view.Bounds.Max);
         space.AddBest(Corners(drawn).Select(Upwards));
         foreach (var name in _scene.Names)

@@ -2,11 +2,12 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Solid.Mesh;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Words.ShopDrawing;
 
-namespace BracketGen.Drawing.Views;
+namespace BracketGen.Drawing.Fitted;
 
 /// <summary>Something in the picture of the fitted bracket that is named there.</summary>
 /// <param name="Text">Its name.</param>

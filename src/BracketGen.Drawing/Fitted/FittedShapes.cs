@@ -1,7 +1,7 @@
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Geometry;
 
-namespace BracketGen.Drawing.Views;
+namespace BracketGen.Drawing.Fitted;
 
 /// <summary>Puts closed bodies together for a picture in lines: facets that hide, and edges that show.</summary>
 /// <remarks>Throttle frame, mm.</remarks>

@@ -1,4 +1,4 @@
-namespace BracketGen.Drawing.Views;
+namespace BracketGen.Drawing.Fitted;
 
 /// <summary>What is seen in the picture of the fitted bracket.</summary>
 internal enum FittedThing

@@ -1,7 +1,8 @@
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 
-namespace BracketGen.Drawing.Views;
+namespace BracketGen.Drawing.Fitted;
 
 /// <summary>The lines of the fitted bracket as a fitter sees it: from outside along the throttle shaft, from a little aside.</summary>
 internal sealed class FittedView
