@@ -6,7 +6,7 @@ namespace BracketGen.Words.Worksheet;
 /// <param name="Key">Key of the profile that takes it.</param>
 /// <param name="What">What to measure.</param>
 /// <param name="Unit">Unit written behind the blanks; empty if a word is wanted.</param>
-/// <param name="Fields">What stands before each blank: nothing before a reading, "±" before how well it was measured, x, y and z before coordinates.</param>
+/// <param name="Fields">The label of each blank: empty for a reading, "±" for how well it was measured, x, y and z for coordinates.</param>
 public sealed record Blank(string Key, string What, string Unit, ImmutableArray<string> Fields)
 {
     /// <summary>Sign before the blank for how well it was measured.</summary>

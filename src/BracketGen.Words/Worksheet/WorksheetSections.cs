@@ -157,7 +157,7 @@ public static class WorksheetSections
                     Word("thread", "adjuster: thread and pitch") with { Mark = "thread" },
                     Once("across_flats", "locknuts: width across flats", length),
                     Once("nut_height", "one locknut: height", length),
-                    Once("range", "range: thread free with the nuts at one end", length),
+                    Once("range", "range: free thread, nuts at one end", length),
                     Once("nose_diameter", "ferrule: nose diameter", length),
                     Once("shoulder_diameter", "ferrule: shoulder diameter", length),
                     Once("neck_diameter", "clip: neck diameter", length),
@@ -166,10 +166,10 @@ public static class WorksheetSections
                 ]),
             new(
                 "3  Pedal, carpet and mat in place", SketchKind.Pedal,
-                "two rules: one at the pad, one at the end of the cable; someone to work the pedal.",
+                "two rules: one at the pad, one at the end of the cable; someone to work the pedal. Lever ratio = pad travel / pull.",
                 "pressing past the carpet, or measuring the pull with slack in the wire.",
                 [
-                    Once("lever_ratio", "pad travel, released to floor (lever ratio: it / pull)", length),
+                    Once("lever_ratio", "pad travel, released to floor", length),
                     Repeated("available_pull", "pull at the cable, whole stroke", length),
                     Repeated("pad_load", "the pedal's own force at the pad, cable off", force),
                     Pair("about a quarter down", length), Pair("about half down", length), Pair("about three quarters down", length),
@@ -182,7 +182,7 @@ public static class WorksheetSections
                     Repeated("closing_drag", "closing drag: pull at the fitting, pedal end unhooked", force),
                     Repeated("opening_drag", "opening drag: pull at the pedal end, fitting free", force),
                     Repeated("friction", "pull at the pedal end with a known weight on the fitting", force) with { Mark = "pull" },
-                    Once("friction", "that weight; friction is ln((pull - opening drag) / weight) / bends", force) with { Mark = "weight" },
+                    Once("friction", "that weight; friction is ln((pull - opening drag) / weight) / bends in radians", force) with { Mark = "weight" },
                 ]),
             new(
                 "5  Bulkhead, engine in its final place", SketchKind.Bulkhead,

@@ -77,7 +77,7 @@ public class WorksheetTests
         var blanks = Sections(set).SelectMany(s => s.Blanks).Where(b => b.Mark != "weight").ToArray();
         foreach (var key in keys.Split(' '))
         {
-            Assert.NotEmpty(blanks.Where(b => b.Key == key));
+            Assert.Contains(blanks, b => b.Key == key);
             Assert.All(blanks.Where(b => b.Key == key), b => Assert.True(b is { Readings: 3, HasPlusMinus: true }, b.What));
         }
 
