@@ -19,6 +19,7 @@ using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.CutFile;
 using BracketGen.Words.Report;
+using BracketGen.Words.Worksheet;
 using UglyToad.PdfPig;
 
 namespace BracketGen.Drawing.Tests;
@@ -56,7 +57,15 @@ public partial class OutputUnitsTests
     public void So_is_the_worksheet(UnitSystem units)
     {
         var pages = Worksheet.Compose(PageFormat.A4, units);
-        var text = TextOf(PdfWriter.Write(pages, new("w", "w", new(2000, 1, 1))));
+
+        // A capital alone is a letter of a sketch, unless it stands behind a blank: those are looked at one by one.
+        var texts = pages.SelectMany(p => p.Items).OfType<TextItem>().Select(t => t.Text).Where(t => t is not "N");
+        var text = " " + string.Join(" \n ", texts) + " ";
+        foreach (var blank in WorksheetSections.OfThrottleBody(units).Concat(WorksheetSections.OfVehicle(units)).Append(WorksheetSections.AfterFitting(units)).SelectMany(s => s.Blanks))
+        {
+            Assert.Contains(blank.Unit, units == UnitSystem.Inch ? ["", "deg", "V", "in", "lbf", "lbf in"] : (string[])["", "deg", "V", "mm", "N", "N m"]);
+        }
+
         Assert.DoesNotMatch(units == UnitSystem.Inch ? @"(?<=_|\s)(mm|N|N m|MPa)(?=\s)" : @"(?<=_|\s)(lbf|lbf in|ksi)(?=\s)", text);
         Assert.Contains(units == UnitSystem.Inch ? "lbf in" : "N m", text, StringComparison.Ordinal);
     }

@@ -1,10 +1,13 @@
+using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Drawing.Measuring;
 
 /// <summary>Gathers the strokes of a small sketch (mm on paper, origin where the sketch wants it).</summary>
-internal sealed class Sketcher
+/// <param name="blanks">The blanks beside it, from which it takes its letters.</param>
+internal sealed class Sketcher(ImmutableArray<Blank> blanks)
 {
     private static readonly DimensionStyle Small = DimensionStyle.Standard with { ArrowLength = 2.2 };
     private readonly List<SheetItem> _items = [];
@@ -12,6 +15,10 @@ internal sealed class Sketcher
     public SheetBlock Block => SheetBlock.Around(_items);
 
     public static Vector2 Polar(double radius, double degrees) => Vector2.FromPolar(radius, Angle.FromDegrees(degrees));
+
+    /// <summary>The letter of a blank.</summary>
+    /// <param name="mark">Its name in the sketch.</param>
+    public string this[string mark] => blanks.Single(b => b.Mark == mark).Letter;
 
     public void Line(Vector2 from, Vector2 to, LineKind kind = LineKind.Visible) => _items.Add(new Stroke(from, to, kind));
 

@@ -9,8 +9,8 @@ namespace BracketGen.Drawing.Measuring;
 /// <param name="Svg">The sketch, an SVG document.</param>
 /// <param name="Tool">With what to measure.</param>
 /// <param name="Mistake">What goes wrong most often.</param>
-/// <param name="Blanks">Letter on the sketch (may be empty) and last part of the key of each number it asks for.</param>
-public sealed record WorksheetSketch(string Svg, string Tool, string Mistake, ImmutableArray<(string Letter, string Key)> Blanks);
+/// <param name="Blanks">The numbers it asks for, with their letters on the sketch.</param>
+public sealed record WorksheetSketch(string Svg, string Tool, string Mistake, ImmutableArray<Blank> Blanks);
 
 /// <summary>The worksheet's sketches one by one, for pages that ask for the same numbers.</summary>
 public static class WorksheetSketches
@@ -22,5 +22,5 @@ public static class WorksheetSketches
     public static ImmutableArray<WorksheetSketch> OfVehicle { get; } = [.. WorksheetSections.OfVehicle(UnitSystem.Metric).Select(Of)];
 
     private static WorksheetSketch Of(WorksheetSection section) =>
-        new(SvgWriter.Write(Sketches.Of(section.Sketch)), section.Tools, section.Mistake, [.. section.Blanks.Select(b => (b.Letter, b.Key))]);
+        new(SvgWriter.Write(Sketches.Of(section)), section.Tools, section.Mistake, section.Blanks);
 }

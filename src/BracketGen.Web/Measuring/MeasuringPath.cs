@@ -4,6 +4,7 @@ using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Interview;
 using BracketGen.Words.Interview;
+using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Web.Measuring;
 
@@ -95,28 +96,34 @@ internal static class MeasuringPath
         var number = (isVehicle, question.Section, question.Key) switch
         {
             (_, "", "name") => -1,
-            (true, "[cable]", "min_bend_radius" or "outer_length") or (true, "[cable.outer_end]", _) => 1,
+            (true, "[cable]", "fleet_limit") => -1,
+            (true, "[cable]", "min_bend_radius" or "outer_length") => 4,
+            (true, "[cable.outer_end]", _) => 1,
             (true, "[cable]", "closing_drag" or "opening_drag") => 3,
             (true, "[cable]" or "[cable.fitting]", _) => 0,
             (true, "[pedal]", _) => 2,
             (true, _, _) => -1,
             (false, "", "opens") => 0,
-            (false, "", "shaft_drag") => 3,
-            (false, "" or "[valve]" or "[sensor]", _) => 2,
-            (false, "[bore_axis]", "direction" or "ahead" or "behind") => 4,
-            (false, "[bore_axis]", _) => 5,
-            (false, "[quadrant]", "groove_width" or "slot_width" or "outer_radius" or "thickness" or "hub_radius") => 1,
-            (false, "[quadrant.pocket]", _) => 1,
+            (false, "", "shaft_drag") => 4,
+            (false, "" or "[valve]" or "[sensor]", _) => 3,
+            (false, "[bore_axis]", _) => 6,
+            (false, "[quadrant]", "groove_width" or "outer_radius" or "thickness") => 1,
+            (false, "[quadrant]", "slot_width") or (false, "[quadrant.pocket]", _) => 2,
             (false, "[quadrant]", _) => 0,
-            (false, Answers.Unwritten or "[quadrant.groove]", _) => 7,
-            (false, "[return_springs]", _) or (false, ['[', '[', 'r', ..], _) => 3,
-            (false, "[mount]", "normal") => 5,
-            (false, "[mount]", _) => 4,
-            (false, ['[', '[', 'm', ..], _) => 4,
-            _ => 6,
+            (false, Answers.Unwritten or "[quadrant.groove]", _) => 8,
+            (false, "[return_springs]", _) or (false, ['[', '[', 'r', ..], _) => 4,
+            (false, "[mount]", _) or (false, ['[', '[', 'm', ..], _) => 5,
+            _ => 7,
         };
-        var letter = number < 0 ? "" : sketches[number].Blanks.FirstOrDefault(b => b.Key == question.Key).Letter ?? "";
-        return (number, letter);
+        return (number, number < 0 ? "" : Letters(sketches[number].Blanks, question));
+    }
+
+    // A point has a letter for each coordinate that has a dimension of its own. Thread and boss are alike for all holes.
+    private static string Letters(IEnumerable<Blank> blanks, Question question)
+    {
+        var own = blanks.Where(b => b.Letter.Length > 0 && b.Key == question.Key && (b.Item == 0 || b.Item == question.Item)).ToArray();
+        var item = question.Item > 0 && own.Any(b => b.Item == question.Item) ? question.Item : 0;
+        return string.Join(", ", own.Where(b => b.Item == item).Select(b => b.Letter));
     }
 }
 
@@ -128,7 +135,7 @@ internal static class MeasuringPath
 /// <param name="Default">What an empty answer means; null if an answer is required, empty if the key is then left out.</param>
 /// <param name="Words">The words allowed.</param>
 /// <param name="Sketch">Number of the sketch; -1 if there is none.</param>
-/// <param name="Letter">Letter on the sketch; may be empty.</param>
+/// <param name="Letter">Letters on the sketch with a comma between; may be empty.</param>
 /// <param name="Tool">Tool to measure with.</param>
 /// <param name="Mistake">Usual mistake.</param>
 internal sealed record MeasuringStep(

@@ -96,11 +96,13 @@ function sketchOf(s, markup) {
   show(sketch, markup);
   const svg = sketch.querySelector('svg');
   svg?.setAttribute('role', 'img');
-  svg?.setAttribute('aria-label', fill(s.letter ? said.sketchLetter : said.sketch, { ask: s.ask, letter: s.letter }));
-  if (s.letter) {
-    all('text', sketch).filter((t) => t.textContent === s.letter || t.textContent?.endsWith(` ${s.letter}`)).forEach((t) => t.classList.add('here'));
-  }
-  return h('figure', {}, sketch, h('figcaption', {}, s.letter ? fill(said.captionLetter, { letter: s.letter }) : said.caption));
+  const letters = s.letter.split(', ').filter((l) => l);
+  const several = letters.length > 1;
+  const label = several ? said.sketchLetters : letters.length ? said.sketchLetter : said.sketch;
+  const caption = several ? said.captionLetters : letters.length ? said.captionLetter : said.caption;
+  svg?.setAttribute('aria-label', fill(label, { ask: s.ask, letter: s.letter }));
+  all('text', sketch).filter((t) => letters.includes(t.textContent ?? '')).forEach((t) => t.classList.add('here'));
+  return h('figure', {}, sketch, h('figcaption', {}, fill(caption, { letter: s.letter })));
 }
 
 /**

@@ -15,6 +15,8 @@ internal static class MeasuringWords
         ["mistake"] = "Usual mistake",
         ["sketchLetter"] = "Sketch: {ask} The letter {letter} marks it.",
         ["sketch"] = "Sketch for: {ask}",
+        ["sketchLetters"] = "Sketch: {ask} The letters {letter} mark it.",
+        ["captionLetters"] = "{letter} are the dimensions to measure. Not to scale.",
         ["captionLetter"] = "{letter} is the dimension to measure. Not to scale.",
         ["caption"] = "Not to scale.",
         ["axis"] = "{ask} {axis}",

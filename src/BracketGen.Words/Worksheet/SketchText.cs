@@ -18,9 +18,6 @@ public static class SketchText
     /// <summary>Pocket.</summary>
     public const string Pocket = "pocket";
 
-    /// <summary>Shaft, letter I.</summary>
-    public const string Shaft = "shaft I";
-
     /// <summary>End of the cable at the quadrant.</summary>
     public const string FittingEnd = "fitting";
 
@@ -35,21 +32,6 @@ public static class SketchText
 
     /// <summary>Sense of opening.</summary>
     public const string Opens = "opens";
-
-    /// <summary>x of hole 1.</summary>
-    public const string FirstHole = "x of 1";
-
-    /// <summary>Normal of the mount face.</summary>
-    public const string Normal = "normal";
-
-    /// <summary>Lower corner of a keep-out.</summary>
-    public const string Minimum = "min x, y";
-
-    /// <summary>Upper corner of a keep-out.</summary>
-    public const string Maximum = "max x, y";
-
-    /// <summary>Wire, letter B.</summary>
-    public const string Wire = "wire B";
 
     /// <summary>Outer.</summary>
     public const string Outer = "outer";
@@ -66,20 +48,11 @@ public static class SketchText
     /// <summary>Clip.</summary>
     public const string Clip = "slotted clip";
 
-    /// <summary>Neck of the clip.</summary>
-    public const string Neck = "neck";
-
     /// <summary>Cable.</summary>
     public const string Cable = "cable";
 
     /// <summary>Floor.</summary>
     public const string Floor = "floor, carpet in";
-
-    /// <summary>Direction of the outer.</summary>
-    public const string Direction = "direction";
-
-    /// <summary>Point where the outer comes out.</summary>
-    public const string Point = "point";
 
     /// <summary>Bulkhead.</summary>
     public const string Bulkhead = "bulkhead";
@@ -87,6 +60,21 @@ public static class SketchText
     /// <summary>x to the left of the shaft.</summary>
     public const string NegativeX = "x, negative here";
 
-    /// <summary>Free play, letter A.</summary>
-    public const string FreePlay = "free play A";
+    /// <summary>Pocket for a barrel or a ball.</summary>
+    public const string BarrelOrBall = "barrel or ball";
+
+    /// <summary>Pocket for a nipple.</summary>
+    public const string Nipple = "nipple";
+
+    /// <summary>Section through a pocket.</summary>
+    public const string PocketSection = "section through the pocket";
+
+    /// <summary>Position sensor.</summary>
+    public const string Sensor = "sensor";
+
+    /// <summary>The fitting seen from above.</summary>
+    public const string FromAbove = "barrel from above";
+
+    /// <summary>One spring, the others unhooked.</summary>
+    public static string Alone(int number) => $"spring {number} alone";
 }

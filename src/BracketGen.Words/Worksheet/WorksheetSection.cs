@@ -2,13 +2,31 @@ using System.Collections.Immutable;
 
 namespace BracketGen.Words.Worksheet;
 
-/// <summary>One blank to fill in.</summary>
-/// <param name="Letter">Letter on the sketch; empty if the sketch does not show it.</param>
-/// <param name="What">What to measure.</param>
-/// <param name="Unit">Unit written behind the blank; empty if a word is wanted.</param>
+/// <summary>One row to fill in: what to measure, and its blanks.</summary>
 /// <param name="Key">Key of the profile that takes it.</param>
-/// <param name="PlusMinus">Whether there is a blank for how well it was measured.</param>
-public sealed record Blank(string Letter, string What, string Unit, string Key, bool PlusMinus = false);
+/// <param name="What">What to measure.</param>
+/// <param name="Unit">Unit written behind the blanks; empty if a word is wanted.</param>
+/// <param name="Fields">The label of each blank: empty for a reading, "±" for how well it was measured, x, y and z for coordinates.</param>
+public sealed record Blank(string Key, string What, string Unit, ImmutableArray<string> Fields)
+{
+    /// <summary>Sign before the blank for how well it was measured.</summary>
+    public const string PlusMinus = "±";
+
+    /// <summary>Letter on the sketch; empty if the sketch does not show it.</summary>
+    public string Letter { get; init; } = "";
+
+    /// <summary>Name under which the sketch asks for the letter; empty if the sketch does not show it.</summary>
+    public string Mark { get; init; } = Key;
+
+    /// <summary>Number of the hole or spring, from 1; 0 where there is one only.</summary>
+    public int Item { get; init; }
+
+    /// <summary>How often it is read.</summary>
+    public int Readings => Fields.Count(f => f.Length == 0);
+
+    /// <summary>Whether there is a blank for how well it was measured.</summary>
+    public bool HasPlusMinus => Fields.Contains(PlusMinus);
+}
 
 /// <summary>The sketches of the worksheet.</summary>
 public enum SketchKind
@@ -19,22 +37,28 @@ public enum SketchKind
     /// <summary>Quadrant from its edge.</summary>
     QuadrantEdge,
 
-    /// <summary>Valve in its bore.</summary>
+    /// <summary>Pocket of the end fitting.</summary>
+    Pocket,
+
+    /// <summary>Valve in its bore, and the sensor.</summary>
     Valve,
 
     /// <summary>Spring balance on a lever.</summary>
     Torque,
 
-    /// <summary>Holes of the mount face.</summary>
+    /// <summary>Mount face with its holes, from the front and from the side.</summary>
     Mount,
 
-    /// <summary>Mount face from the side.</summary>
-    MountSide,
+    /// <summary>Bore's axis and the casting round it.</summary>
+    BoreAxis,
 
     /// <summary>A keep-out.</summary>
     KeepOut,
 
-    /// <summary>A groove that is not round about the shaft.</summary>
+    /// <summary>A groove that is round about a centre beside the shaft.</summary>
+    EccentricGroove,
+
+    /// <summary>Any other groove.</summary>
     GrooveTable,
 
     /// <summary>End of the cable.</summary>
@@ -61,5 +85,5 @@ public enum SketchKind
 /// <param name="Sketch">The sketch beside it.</param>
 /// <param name="Tools">With what.</param>
 /// <param name="Mistake">What goes wrong most often.</param>
-/// <param name="Blanks">The blanks, in the order of the letters.</param>
+/// <param name="Blanks">The rows of blanks, in the order of the letters.</param>
 public sealed record WorksheetSection(string Title, SketchKind Sketch, string Tools, string Mistake, ImmutableArray<Blank> Blanks);

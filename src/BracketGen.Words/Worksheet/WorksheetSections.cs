@@ -4,186 +4,252 @@ using BracketGen.Units;
 namespace BracketGen.Words.Worksheet;
 
 /// <summary>What the worksheet asks, in the order in which one goes round the engine and then the vehicle.</summary>
+/// <remarks>The letters run through the sections of a profile. I and O are left out: they look like 1 and 0.</remarks>
 public static class WorksheetSections
 {
+    private const string Alphabet = "ABCDEFGHJKLMNPQRSTUVWXYZ", Degrees = "deg", Volts = "V";
+
     /// <summary>The sections about the throttle body.</summary>
     public static ImmutableArray<WorksheetSection> OfThrottleBody(UnitSystem units)
     {
         string length = units.Symbol(Quantity.Length), torque = units.Symbol(Quantity.Torque);
-        return
+        return Lettered(
         [
             new(
                 "1  Quadrant, seen from outside along the throttle shaft", SketchKind.Quadrant,
                 "calliper, protractor or a photograph taken square on from two metres away.",
-                "measuring to the bottom of the groove: A goes to the middle of the wire. Angles run counter-clockwise from x, whichever way the valve opens.",
+                "measuring to the bottom of the groove: the pitch radius goes to the middle of the wire. Angles run counter-clockwise from x, whichever way the valve opens.",
                 [
-                    new("", "opens: clockwise or counter-clockwise", "", "opens"),
-                    new("A", "pitch radius, to the middle of the wire", length, "pitch_radius", true),
-                    new("B", "pocket angle, x axis to end fitting, valve closed", "deg", "pocket_angle", true),
-                    new("C", "rotation, closed stop to wide-open stop", "deg", "rotation", true),
-                    new("D", "groove extent, from the pocket on", "deg", "groove_extent"),
-                    new("", "if not round about the shaft: section 8", "", "groove"),
+                    Word("opens", "opens: clockwise or counter-clockwise"),
+                    Repeated("pitch_radius", "pitch radius, to the middle of the wire", length),
+                    Repeated("pocket_angle", "pocket angle, x axis to end fitting, valve closed", Degrees),
+                    Repeated("rotation", "rotation, closed stop to wide-open stop", Degrees),
+                    Once("groove_extent", "groove extent, from the pocket on", Degrees),
+                    Once("hub_radius", "hub radius", length),
+                    Word("groove", "groove: round about the shaft, or section 9 or 10"),
                 ]),
             new(
                 "2  Quadrant from its edge", SketchKind.QuadrantEdge,
-                "calliper; a drill shank for groove and slot.",
+                "calliper; a drill shank for the groove.",
                 "a groove worn wider at the top: measure where the wire lies.",
                 [
-                    new("E", "groove width", length, "groove_width"),
-                    new("F", "thickness over the rims", length, "thickness"),
-                    new("G", "outside radius over the rims", length, "outer_radius"),
-                    new("", "width of the pocket slot", length, "slot_width"),
-                    new("", "hub radius", length, "hub_radius"),
-                    new("", "pocket for: barrel, ball or nipple", "", "kind"),
-                    new("", "pocket: diameter, or width and length", length, "pocket"),
-                    new("", "pocket: depth", length, "depth"),
-                    new("", "pocket's axis: along or across the shaft", "", "axis"),
+                    Once("groove_width", "groove width", length),
+                    Once("thickness", "thickness over the rims", length),
+                    Once("outer_radius", "outside radius over the rims", length),
                 ]),
             new(
-                "3  Valve", SketchKind.Valve,
-                "calliper; a protractor on the valve plate.",
+                "3  Pocket of the end fitting", SketchKind.Pocket,
+                "calliper and its depth rod; a drill shank for the slot.",
+                "a burr or wear at the mouth of the pocket: measure inside it.",
+                [
+                    Word("kind", "pocket for: barrel, ball or nipple"),
+                    Once("diameter", "barrel or ball: diameter", length),
+                    Once("slot_width", "width of the slot", length),
+                    Once("length", "nipple: length along the wire", length),
+                    Once("width", "nipple: width across it", length),
+                    Once("depth", "depth from the quadrant's face", length),
+                    Word("axis", "barrel's axis: along or across the shaft"),
+                ]),
+            new(
+                "4  Valve and sensor", SketchKind.Valve,
+                "calliper; a protractor on the valve plate; a voltmeter.",
                 "measuring the bore at its bell mouth: measure at the valve plate.",
                 [
-                    new("H", "bore", length, "bore"),
-                    new("I", "throttle shaft where it crosses the bore", length, "shaft_diameter"),
-                    new("J", "closed angle of the valve plate", "deg", "closed_angle"),
-                    new("", "sensor, valve on its closed stop", "V", "closed_volts"),
-                    new("", "sensor, valve on its wide-open stop", "V", "open_volts"),
-                    new("", "sensor, turn left in its slot, each way", "deg", "slot"),
+                    Once("bore", "bore", length),
+                    Once("shaft_diameter", "throttle shaft where it crosses the bore", length),
+                    Once("closed_angle", "closed angle of the valve plate", Degrees),
+                    Once("slot", "sensor, turn left in its slot, the shorter way", Degrees),
+                    Unseen(Once("closed_volts", "sensor, valve on its closed stop", Volts)),
+                    Unseen(Once("open_volts", "sensor, valve on its wide-open stop", Volts)),
                 ]),
             new(
-                "4  Return springs, cable off", SketchKind.Torque,
+                "5  Return springs, cable off", SketchKind.Torque,
                 "spring balance on a lever clamped to the throttle shaft, pulled square; closing torque = force x lever. Each spring alone with the others unhooked.",
                 "reading while opening: drag is then in it. Read while it closes slowly: what the coils of the springs rub is then taken off. One spring in two coils is one spring.",
                 [
-                    new("", "all springs, closed stop", torque, "torque_closed", true),
-                    new("", "all springs, wide-open stop", torque, "torque_open", true),
-                    new("", "spring 1 alone, closed stop", torque, "each", true), new("", "spring 1 alone, wide-open stop", torque, "each", true),
-                    new("", "spring 2 alone, closed stop", torque, "each", true), new("", "spring 2 alone, wide-open stop", torque, "each", true),
-                    new("", "drag at the shaft: half of (opening - closing torque)", torque, "shaft_drag", true),
+                    Repeated("torque_closed", "all springs, closed stop", torque),
+                    Repeated("torque_open", "all springs, wide-open stop", torque),
+                    Repeated("shaft_drag", "drag at the shaft: half of (opening - closing torque)", torque),
+                    Repeated("torque_closed", "spring 1 alone, closed stop", torque) with { Item = 1, Mark = "1 closed" },
+                    Repeated("torque_open", "spring 1 alone, wide-open stop", torque) with { Item = 1, Mark = "1 open" },
+                    Repeated("torque_closed", "spring 2 alone, closed stop", torque) with { Item = 2, Mark = "2 closed" },
+                    Repeated("torque_open", "spring 2 alone, wide-open stop", torque) with { Item = 2, Mark = "2 open" },
                 ]),
             new(
-                "5  Mount face: holes", SketchKind.Mount,
-                "calliper from shaft and holes; a steel square.",
-                "mixing up signs: x to the right, y up, z towards the viewer; left, below and behind are negative.",
+                "6  Mount face: holes and normal", SketchKind.Mount,
+                "calliper from shaft and holes; a steel square; a depth gauge from a straight-edge across the quadrant.",
+                "mixing up signs: x to the right, y up, z towards the viewer; left, below and behind are negative. z counts from the middle of the groove, not from the rim.",
                 [
-                    new("", "hole 1: x", length, "at"), new("", "hole 1: y", length, "at"), new("", "hole 1: z", length, "at"),
-                    new("", "hole 2: x", length, "at"), new("", "hole 2: y", length, "at"), new("", "hole 2: z", length, "at"),
-                    new("", "thread", "", "thread"), new("", "boss diameter", length, "boss_diameter"),
+                    Hole(1, "x", length), Hole(1, "y", length), Hole(1, "z", length),
+                    Hole(2, "x", length), Hole(2, "y", length), Hole(2, "z", length),
+                    OfHoles("thread", "thread", ""),
+                    OfHoles("boss_diameter", "boss diameter", length),
+                    Point("normal", "normal, out of the casting", ""),
                 ]),
             new(
-                "6  Mount face: depth and normal", SketchKind.MountSide,
-                "depth gauge from a straight-edge across the quadrant.",
-                "measuring from the rim of the quadrant: z counts from the middle of the groove.",
+                "7  Bore's axis and casting", SketchKind.BoreAxis,
+                "depth gauge from a straight-edge across the quadrant; calliper, protractor.",
+                "measuring z from the rim of the quadrant: z counts from the middle of the groove, negative behind it.",
                 [
-                    new("", "z of the bore's axis where it crosses the shaft's", length, "z"),
-                    new("", "polar angle of the bore's axis", "deg", "direction"),
-                    new("", "casting round the bore: outside diameter", length, "outside_diameter"),
-                    new("", "casting, from the shaft that way", length, "ahead"), new("", "and the other way", length, "behind"),
-                    new("", "normal, out of the casting: x", "", "normal"), new("", "normal: y", "", "normal"), new("", "normal: z", "", "normal"),
+                    Once("z", "z where the bore's axis crosses the shaft's", length),
+                    Once("outside_diameter", "casting round the bore: outside diameter", length),
+                    Once("direction", "polar angle of the bore's axis", Degrees),
+                    Once("ahead", "casting, from the shaft that way", length),
+                    Once("behind", "casting, from the shaft the other way", length),
                 ]),
             new(
-                "7  Keep-outs for bracket, cable and quadrant (one for each)", SketchKind.KeepOut,
+                "8  Keep-outs for bracket, cable and quadrant (one for each)", SketchKind.KeepOut,
                 "rule; make the boxes generous.",
                 "forgetting what moves: hoses, the engine on its mounts, the bonnet.",
                 [
-                    new("", "what it is", "", "name"),
-                    new("", "minimum x", length, "min"), new("", "minimum y", length, "min"), new("", "minimum z", length, "min"),
-                    new("", "maximum x", length, "max"), new("", "maximum y", length, "max"), new("", "maximum z", length, "max"),
+                    Word("name", "what it is"),
+                    Point("min", "minimum corner", length),
+                    Point("max", "maximum corner", length),
                 ]),
             new(
-                "8  Only for a groove that is not round about the shaft", SketchKind.GrooveTable,
-                "calliper from the edge of the shaft (add half its diameter); a photograph square on for the angles.",
+                "9  Only for a groove that is round about a centre beside the shaft", SketchKind.EccentricGroove,
+                "calliper from the edge of the shaft (add half its diameter); a photograph square on for the angle.",
+                "radii to the bottom of the groove: they go to the middle of the wire.",
+                [
+                    Repeated("radius", "radius of the groove about its own centre", length),
+                    Once("offset", "that centre from the shaft's axis", length),
+                    Once("direction", "polar angle of that centre, valve closed", Degrees),
+                ]),
+            new(
+                "10  Only for any other groove that is not round about the shaft", SketchKind.GrooveTable,
+                "as in section 9. Write down the angles, from x, if you take other points.",
                 "too few points where the radius changes fast; every radius goes to the middle of the wire.",
                 [
-                    new("", "radius at the pocket", length, "points"),
-                    new("", "30° on from the pocket", length, "points"), new("", "60° on", length, "points"),
-                    new("", "90° on", length, "points"), new("", "120° on", length, "points"), new("", "150° on", length, "points"),
+                    Radius("radius at the pocket", length, 0),
+                    Radius("30° on", length, 30), Radius("60° on", length, 60), Radius("90° on", length, 90),
+                    Radius("120° on", length, 120), Radius("150° on", length, 150),
+                    Unseen(new("plus_minus", "one ± for all radii: the largest", length, [Blank.PlusMinus])),
                 ]),
-        ];
+        ]);
     }
 
     /// <summary>The sections about the vehicle.</summary>
     public static ImmutableArray<WorksheetSection> OfVehicle(UnitSystem units)
     {
         string length = units.Symbol(Quantity.Length), force = units.Symbol(Quantity.Force);
-        return
+        return Lettered(
         [
             new(
                 "1  End of the cable", SketchKind.Cable,
                 "rule and calliper; pull the wire taut by hand, pedal released, adjuster at mid range.",
                 "measuring with the wire slack, or with the adjuster at one end of its range.",
                 [
-                    new("A", "free inner length, seat to fitting centre", length, "free_inner_length", true),
-                    new("B", "wire diameter", length, "wire_diameter"),
-                    new("C", "outer diameter", length, "outer_diameter"),
-                    new("", "outer: inside diameter at a cut end", length, "outer_bore"),
-                    new("", "strands x wires in each, at a cut end", "", "wire_construction"),
-                    new("D", "end fitting: diameter", length, "diameter"),
-                    new("", "end fitting: length, and kind (barrel, ball, nipple)", length, "length"),
+                    Repeated("free_inner_length", "free inner length, seat to fitting centre", length),
+                    Once("wire_diameter", "wire diameter", length),
+                    Once("outer_diameter", "outer diameter", length),
+                    Once("outer_bore", "outer: inside diameter at a cut end", length),
+                    Word("wire_construction", "strands x wires in each, at a cut end"),
+                    Word("kind", "end fitting: barrel, ball or nipple"),
+                    Once("diameter", "end fitting: diameter", length),
+                    Once("length", "end fitting: length along its own axis", length),
                 ]),
             new(
                 "2  Outer end", SketchKind.OuterEnds,
                 "calliper, thread gauge.",
                 "mistaking a fine thread for the coarse one: measure the pitch over ten threads.",
                 [
-                    new("", "kind", "", "kind"),
-                    new("", "thread and pitch, or nose or neck diameter", "", "thread"),
-                    new("F", "nuts across flats, or shoulder or collar", length, "across_flats"),
-                    new("", "nut height, or neck length", length, "nut_height"),
-                    new("", "whole range of the adjuster", length, "range"),
-                    new("", "minimum bend radius of the outer", length, "min_bend_radius"),
-                    new("", "length of the outer, seat to bulkhead", length, "outer_length"),
+                    Word("kind", "kind: adjuster, ferrule or clip"),
+                    Word("thread", "adjuster: thread and pitch") with { Mark = "thread" },
+                    Once("across_flats", "locknuts: width across flats", length),
+                    Once("nut_height", "one locknut: height", length),
+                    Once("range", "range: free thread, nuts at one end", length),
+                    Once("nose_diameter", "ferrule: nose diameter", length),
+                    Once("shoulder_diameter", "ferrule: shoulder diameter", length),
+                    Once("neck_diameter", "clip: neck diameter", length),
+                    Once("collar_diameter", "clip: collar diameter", length),
+                    Once("neck_length", "clip: neck length", length),
                 ]),
             new(
                 "3  Pedal, carpet and mat in place", SketchKind.Pedal,
-                "two rules: one at the pad, one at the end of the cable; someone to work the pedal.",
+                "two rules: one at the pad, one at the end of the cable; someone to work the pedal. Lever ratio = pad travel / pull.",
                 "pressing past the carpet, or measuring the pull with slack in the wire.",
                 [
-                    new("A", "pad travel, released to floor", length, "lever_ratio"),
-                    new("", "pull at the cable, whole stroke", length, "available_pull", true),
-                    new("", "about a quarter down: pad", length, "table"), new("", "and the pull there", length, "table"),
-                    new("", "about half down: pad", length, "table"), new("", "and the pull there", length, "table"),
-                    new("", "about three quarters: pad", length, "table"), new("", "and the pull there", length, "table"),
-                    new("", "the pedal's own force at the pad, cable off", force, "pad_load", true),
+                    Once("lever_ratio", "pad travel, released to floor", length),
+                    Repeated("available_pull", "pull at the cable, whole stroke", length),
+                    Repeated("pad_load", "the pedal's own force at the pad, cable off", force),
+                    Pair("about a quarter down", length), Pair("about half down", length), Pair("about three quarters down", length),
                 ]),
             new(
                 "4  Drag of the cable, outer routed as on the vehicle", SketchKind.Drag,
-                "spring balance, pulled slowly over the whole stroke; after the car has stood, and cold if it matters. The largest reading counts, breaking away or moving.",
+                "spring balance, pulled slowly over the whole stroke; after the car has stood, and cold if it matters. The largest reading of a stroke counts, breaking away or moving.",
                 "measuring the cable laid out straight on the bench: it drags less than in its bends.",
                 [
-                    new("A", "closing drag: pull at the fitting, pedal end unhooked", force, "closing_drag", true),
-                    new("B", "opening drag: pull at the pedal end, fitting free", force, "opening_drag", true),
-                    new("", "pull at B with a known weight on the fitting", force, "friction"),
-                    new("", "and that weight: friction is ln((pull - B) / weight) / bends", force, "friction"),
+                    Repeated("closing_drag", "closing drag: pull at the fitting, pedal end unhooked", force),
+                    Repeated("opening_drag", "opening drag: pull at the pedal end, fitting free", force),
+                    Repeated("friction", "pull at the pedal end with a known weight on the fitting", force) with { Mark = "pull" },
+                    Once("friction", "that weight; friction is ln((pull - opening drag) / weight) / bends in radians", force) with { Mark = "weight" },
                 ]),
             new(
                 "5  Bulkhead, engine in its final place", SketchKind.Bulkhead,
                 "rule and plumb line from the throttle shaft; axes as on the sheet of the throttle body.",
                 "measuring before the engine is on its mounts.",
                 [
-                    new("", "point: x", length, "point"), new("", "point: y", length, "point"), new("", "point: z", length, "point"),
-                    new("", "direction out of it: x", "", "direction"), new("", "direction: y", "", "direction"), new("", "direction: z", "", "direction"),
-                    new("", "body moves as the engine rocks, each way: x", length, "x"), new("", "y", length, "y"), new("", "z", length, "z"),
-                    new("", "and turns about the crankshaft, each way", "deg", "roll"),
+                    Point("point", "point where the outer comes out", length),
+                    Point("direction", "direction out of it", ""),
+                    Repeated("outer_length", "length of the outer, seat to bulkhead", length),
+                    Once("min_bend_radius", "minimum bend radius of the outer", length),
+                    Point("engine_movement", "body moves as the engine rocks, each way", length),
+                    Once("roll", "and turns about the crankshaft, each way", Degrees),
                 ]),
-        ];
+        ]);
     }
 
     /// <summary>The readings after fitting.</summary>
     public static WorksheetSection AfterFitting(UnitSystem units)
     {
         var length = units.Symbol(Quantity.Length);
-        return new(
-            "Readings after fitting, engine off", SketchKind.Fitted,
-            "voltmeter at the sensor, rule; pedal worked by foot, not by hand.",
-            "reading with the engine running, or with the floor mat taken out.",
-            [
-                new("", "sensor set, cable off, closed stop", "V", "--volts-stop"),
-                new("", "sensor, pedal released", "V", "--volts-closed"),
-                new("", "sensor, pedal on the floor", "V", "--volts-floored"),
-                new("A", "free play, pedal released", length, "--free-play"),
-                new("", "pad travel, released to floor", length, "--pedal-travel"),
-            ]);
+        return Lettered(
+        [
+            new(
+                "Readings after fitting, engine off", SketchKind.Fitted,
+                "voltmeter at the sensor, rule; pedal worked by foot, not by hand.",
+                "reading with the engine running, or with the floor mat taken out.",
+                [
+                    Unseen(Settings("--volts-stop", "sensor set, cable off, closed stop", Volts)),
+                    Unseen(Settings("--volts-closed", "sensor, pedal released", Volts)),
+                    Unseen(Settings("--volts-floored", "sensor, pedal on the floor", Volts)),
+                    Settings("--free-play", "free play, pedal released", length),
+                    Settings("--pedal-travel", "pad travel, released to floor", length),
+                ]),
+        ])[0];
     }
+
+    // A, B, ... Z, AA, AB, ...
+    private static string Letter(int number) =>
+        (number < Alphabet.Length ? "" : Letter(number / Alphabet.Length - 1)) + Alphabet[number % Alphabet.Length];
+
+    private static ImmutableArray<WorksheetSection> Lettered(ImmutableArray<WorksheetSection> sections)
+    {
+        var next = 0;
+        return [.. sections.Select(s => s with { Blanks = [.. s.Blanks.Select(b => b.Mark.Length == 0 ? b : b with { Letter = Letter(next++) })] })];
+    }
+
+    private static Blank Once(string key, string what, string unit) => new(key, what, unit, [""]);
+
+    // A quantity that the profile takes with its ±: the sheet asks for three readings of it, common practice.
+    private static Blank Repeated(string key, string what, string unit) => new(key, what, unit, ["", "", "", Blank.PlusMinus]);
+
+    // After fitting every reading is taken again after each turn of the adjuster.
+    private static Blank Settings(string key, string what, string unit) => new(key, what, unit, ["", "", ""]);
+
+    private static Blank Word(string key, string what) => Unseen(new(key, what, "", [""]));
+
+    private static Blank Point(string key, string what, string unit) => new(key, what, unit, ["x", "y", "z"]);
+
+    private static Blank Hole(int number, string axis, string unit) =>
+        Repeated("at", $"H{number}: {axis}", unit) with { Item = number, Mark = $"{number}{axis}" };
+
+    private static Blank OfHoles(string key, string what, string unit) => new(key, what, unit, ["H1", "H2"]);
+
+    // All radii share one ±, which has a row of its own.
+    private static Blank Radius(string what, string unit, int on) => new("points", what, unit, ["", "", ""]) { Mark = $"{on}" };
+
+    private static Blank Pair(string what, string unit) => Unseen(new("table", what, unit, ["pad", "pull"]));
+
+    private static Blank Unseen(Blank blank) => blank with { Mark = "" };
 }

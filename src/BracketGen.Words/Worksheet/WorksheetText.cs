@@ -33,11 +33,18 @@ public static class WorksheetText
     /// <summary>Before the mistake.</summary>
     public const string Mistake = "Common mistake: ";
 
+    /// <summary>How often to measure.</summary>
+    public const string Readings =
+        "Take each reading afresh. Three blanks: circle the middle reading; as ± write its largest difference from the other two, and at least one division of the tool (common practice). "
+        + "One blank: measure three times and write the middle reading. A guess is not a measurement: leave the blank empty.";
+
+    /// <summary>How often to read after fitting.</summary>
+    public const string Settings = "Three blanks: one for each setting. After each turn of the adjuster or of the sensor take every reading again.";
+
     /// <summary>Warnings of the measuring pages.</summary>
     public static IReadOnlyList<string> Measuring { get; } =
     [
         "Engine off, key out, wheels chocked. Keep fingers out of the bore and off the quadrant: its springs snap shut.",
-        "Measure everything three times; write the middle value, and as ± the largest difference from it. A guess is not a measurement: leave the blank empty.",
     ];
 
     /// <summary>Warnings of the page for the readings.</summary>

@@ -34,7 +34,7 @@ public class WorksheetTests
             new HashSet<string>
             {
                 "opens", "bore", "shaft_diameter", "pitch_radius", "rotation", "pocket_angle", "groove_extent", "groove_width", "slot_width",
-                "outer_radius", "thickness", "torque_closed", "torque_open", "each", "shaft_drag", "closing_drag", "opening_drag", "normal", "at", "thread", "boss_diameter", "wire_diameter",
+                "outer_radius", "thickness", "torque_closed", "torque_open", "shaft_drag", "radius", "offset", "friction", "outer_length", "closing_drag", "opening_drag", "normal", "at", "thread", "boss_diameter", "wire_diameter",
                 "outer_diameter", "free_inner_length", "min_bend_radius", "diameter", "length", "range", "available_pull", "lever_ratio",
             },
             keys);
@@ -44,9 +44,85 @@ public class WorksheetTests
         Assert.Contains(paper == "A" ? "lbf in" : "N m", texts, StringComparison.Ordinal);
     }
 
+    public static TheoryData<string> Sets => ["throttle body", "vehicle", "fitted"];
+
+    // The sketch's letters are the texts of capitals alone; all other labels have small letters or digits.
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void Sketch_and_blanks_have_the_same_letters_each_once(string set)
+    {
+        foreach (var section in Sections(set))
+        {
+            var drawn = Sketches.Of(section).Items.OfType<TextItem>().Select(t => t.Text).Where(t => t.All(char.IsAsciiLetterUpper));
+            Assert.Equal(section.Blanks.Select(b => b.Letter).Where(l => l.Length > 0).Order(), drawn.Order());
+            Assert.InRange(Sketches.Of(section).Bounds.Width, 30, Worksheet.SketchWidth);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Sets))]
+    public void The_letters_run_on_without_I_and_O(string set)
+    {
+        var letters = Sections(set).SelectMany(s => s.Blanks).Select(b => b.Letter).Where(l => l.Length > 0).ToArray();
+        var single = "ABCDEFGHJKLMNPQRSTUVWXYZ".Select(c => c.ToString());
+        Assert.Equal(single.Concat(single.SelectMany(first => single.Select(second => first + second))).Take(letters.Length), letters);
+    }
+
+    // By the forms of docs/profiles.md: these keys take { value = ..., plus_minus = ... }.
+    [Theory]
+    [InlineData("throttle body", "pitch_radius rotation pocket_angle torque_closed torque_open shaft_drag at radius")]
+    [InlineData("vehicle", "free_inner_length available_pull pad_load closing_drag opening_drag friction outer_length")]
+    public void What_the_profile_takes_with_its_plus_minus_has_three_blanks_and_one_for_it(string set, string keys)
+    {
+        var blanks = Sections(set).SelectMany(s => s.Blanks).Where(b => b.Mark != "weight").ToArray();
+        foreach (var key in keys.Split(' '))
+        {
+            Assert.Contains(blanks, b => b.Key == key);
+            Assert.All(blanks.Where(b => b.Key == key), b => Assert.True(b is { Readings: 3, HasPlusMinus: true }, b.What));
+        }
+
+        // All radii of a table have one ±.
+        Assert.All(blanks.Where(b => !keys.Split(' ').Contains(b.Key) && b.Key is not ("points" or "plus_minus")), b => Assert.False(b.HasPlusMinus, b.What));
+    }
+
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void A_blank_is_at_least_12_mm_wide(string paper)
+    {
+        foreach (var page in Compose(paper))
+        {
+            var blanks = page.Items.OfType<Stroke>().Where(s => s.Kind == LineKind.Rule).ToArray();
+            Assert.NotEmpty(blanks);
+            Assert.All(blanks, b => Assert.True(b.Bounds.Width >= 12 - 1e-9, $"{b}"));
+        }
+    }
+
+    // What one sheet holds leaves less room than the next section needs, so only the last of a set may be short.
+    [Theory]
+    [MemberData(nameof(Papers))]
+    public void The_sheets_are_well_filled(string paper)
+    {
+        var pages = Compose(paper);
+        var last = pages.Select((p, i) => (Page: p, Last: i + 1 == pages.Count || !Title(pages[i + 1]).EndsWith(", continued", StringComparison.Ordinal)));
+        foreach (var (page, _) in last.Where(p => !p.Last))
+        {
+            var foot = page.Items.OfType<Polyline>().Where(l => l.Kind == LineKind.Rule).Min(l => l.Bounds.Min.Y);
+            Assert.True(foot < page.Space.Min.Y + 0.3 * page.Space.Height, $"{Title(page)}: ends at {foot} mm");
+        }
+
+        static string Title(SheetPage page) => page.Items.OfType<TextItem>().First(t => t.Height == TextHeight.Large).Text;
+    }
+
     [Fact]
     public void The_same_every_time() => Assert.Equal(
         PdfWriter.Write(Compose("A4"), new("w", "w", new(2000, 1, 1))), PdfWriter.Write(Compose("A4"), new("w", "w", new(2000, 1, 1))));
+
+    private static IEnumerable<WorksheetSection> Sections(string set) => set switch
+    {
+        "throttle body" => WorksheetSections.OfThrottleBody(UnitSystem.Metric),
+        "vehicle" => WorksheetSections.OfVehicle(UnitSystem.Metric),
+        _ => [WorksheetSections.AfterFitting(UnitSystem.Metric)],
+    };
 
     private static IReadOnlyList<SheetPage> Compose(string paper) => paper == "A"
         ? Worksheet.Compose(PageFormat.AnsiA, UnitSystem.Inch)
