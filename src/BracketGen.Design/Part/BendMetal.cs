@@ -89,7 +89,7 @@ internal static class BendMetal
         // Behind the body of the die, which the finger reaches down beside.
         var least = Math.Max(choice.Press.GaugeMin, choice.Die!.BodyWidth / 2) - one.Allowance / 2 + Beyond;
         var half = Math.Max(choice.Press.FingerWidth / 2 + BesideFinger, slot);
-        if (far - near >= least && high - low >= 2 * half)
+        if (far - near >= least - Tolerance.OnLimit && high - low >= 2 * half - Tolerance.OnLimit)
         {
             return;
         }

@@ -286,7 +286,10 @@ public static class BracketShape
             var along = Math.Max(0, to.Dot(way));
             return (to - along * way).Length - b.MetalRadius;
         });
-        return Enumerable.Range(0, 24).Select(i => Vector2.FromPolar(1, Angle.FromDegrees(15 * i))).MaxBy(Room);
+        // Of ways that leave the same room but for round-off the first one counts, so that a job turned gets the same bracket.
+        Vector2[] ways = [.. Enumerable.Range(0, 24).Select(i => Vector2.FromPolar(1, Angle.FromDegrees(15 * i)))];
+        var most = ways.Max(Room) - Tolerance.OnLimit;
+        return ways.First(w => Room(w) >= most);
     }
 
     // How long a bend is: from as long as what hangs behind it to as long as all beside it. A middle flange holds nothing of its
