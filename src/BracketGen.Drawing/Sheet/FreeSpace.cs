@@ -10,7 +10,7 @@ internal sealed class FreeSpace
     private const double Clearance = 0.7;
 
     private const double Fault = 1000;
-    private const double Crossing = 3, OverDimension = 60;
+    private const double Crossing = 3, OverDimension = 4;
 
     private readonly List<SheetItem> _items = [];
     private readonly List<(SheetItem Item, Bounds Bounds, ImmutableArray<Segment> Segments)> _ink = [];
@@ -164,6 +164,6 @@ internal sealed class FreeSpace
         _ => [],
     };
 
-    // A leader across a dimension line is worse than a long way round.
+    // A leader across a dimension line is worse than another crossing; a long way round would widen the view, and make it smaller.
     private static double CostOf(SheetItem crossed) => crossed is Stroke { Kind: LineKind.Dimension } ? OverDimension : Crossing;
 }

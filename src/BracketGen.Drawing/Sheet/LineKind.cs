@@ -23,7 +23,7 @@ public enum LineKind
     /// <summary>Extension lines: continuous narrow (01.1).</summary>
     Extension,
 
-    /// <summary>Leader lines: continuous narrow (01.1). None crosses a dimension line (ISO 129-1).</summary>
+    /// <summary>Leader lines: continuous narrow (01.1).</summary>
     Leader,
 
     /// <summary>Outlines of neighbouring parts and extreme positions: long-dashed double-dotted narrow (05.1).</summary>
