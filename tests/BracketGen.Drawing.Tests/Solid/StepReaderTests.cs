@@ -7,7 +7,9 @@ using BracketGen.Drawing.Solid.Brep;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.Drawing.Tests.ShopDrawing;
+using BracketGen.Geometry;
 using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.TestSupport;
 using BracketGen.Words.Checks;
 
@@ -17,12 +19,42 @@ namespace BracketGen.Drawing.Tests.Solid;
 public class StepReaderTests
 {
     private static readonly IReadOnlyDictionary<string, Solution> Solutions = ExampleSolutions.All.Where(e => e.Solution.Bracket is not null)
-        .Concat(RandomSolutions.Samples.Where((_, i) => i % 4 == 0).Select((s, i) => ($"random-{i}", s)))
+        .Concat(RandomSolutions.Samples.Where((s, i) => i % 4 == 0 && !FlangesMeet(s.Bracket!.Folded)).Select((s, i) => ($"random-{i}", s)))
         .ToDictionary(e => e.Item1, e => e.Item2);
 
     private static readonly IReadOnlyDictionary<string, (Solution Solution, StepSchema Schema)> Files = Solutions
         .SelectMany(s => Enum.GetValues<StepSchema>().Select(schema => (Name: $"{s.Key}-{schema}", s.Value, schema)))
         .ToDictionary(f => f.Name, f => (f.Value, f.schema));
+
+    // A random bracket may close on itself (the checks turn it down): its faces cross, and no kernel takes it for a solid. Points 1 mm apart of one flange in another one.
+    private static bool FlangesMeet(FoldedSheet folded)
+    {
+        const double step = 1;
+        var flat = folded.Flat;
+        Region[] regions = [.. Enumerable.Range(0, flat.FlangeCount).Select(flat.FlangeRegion)];
+        bool Meets(int one, int other)
+        {
+            var bounds = regions[one].Outline.Bounds;
+            for (var x = bounds.Min.X; x <= bounds.Max.X; x += step)
+            {
+                for (var y = bounds.Min.Y; y <= bounds.Max.Y; y += step)
+                {
+                    foreach (var height in new[] { 0, flat.Thickness })
+                    {
+                        var local = folded.Flanges[other].ToLocal(folded.Flanges[one].ToWorld(new Vector2(x, y), height));
+                        if (local.Z >= 0 && local.Z <= flat.Thickness && regions[other].Outline.Contains(local.XY) && regions[one].Outline.Contains(new(x, y)))
+                        {
+                            return true;
+                        }
+                    }
+                }
+            }
+
+            return false;
+        }
+
+        return flat.Bends.Any(b => flat.Bends.Any(c => b.To == c.From && Meets(c.To, b.From)));
+    }
 
     private static readonly IReadOnlyDictionary<string, string> Broken = BrokenFiles(Encoding.ASCII.GetString(FileOf(ExampleSolutions.First, StepSchema.Ap214)));
 
