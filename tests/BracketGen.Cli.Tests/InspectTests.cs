@@ -21,9 +21,16 @@ public class InspectTests
     public void A_bracket_as_drawn_passes_and_one_a_size_off_is_told_so()
     {
         using var place = new Workplace();
-        var good = BracketGenProgram.Run("inspect", place.PathOf("profiles", "jobs", Job + ".toml"), "D1=6.62", "D4=34.05");
+        string[] all = ["D1=6.62", "D2=6.6", "D3=9.05", "D4=34.05", "D5=90.2", "D6=44.5", "D7=25", "D8=24.1"];
+        var good = BracketGenProgram.Run(["inspect", place.PathOf("profiles", "jobs", Job + ".toml"), .. all]);
         Assert.Equal(ExitCode.Pass, good.ExitCode);
-        Assert.Contains("What was measured is as drawn.", ScreenText.OneLine(good.Output), StringComparison.Ordinal);
+        Assert.Contains("The bracket is as drawn.", ScreenText.OneLine(good.Output), StringComparison.Ordinal);
+
+        // What nobody measured is no pass.
+        var part = BracketGenProgram.Run("inspect", place.PathOf("profiles", "jobs", Job + ".toml"), "D1=6.62", "D4=34.05");
+        Assert.Equal(ExitCode.NotProven, part.ExitCode);
+        Assert.Contains("What was measured is as drawn.", ScreenText.OneLine(part.Output), StringComparison.Ordinal);
+        Assert.Contains("Not proven: D2, D3, D5, D6, D7, D8 were not measured.", ScreenText.OneLine(part.Output), StringComparison.Ordinal);
         var off = BracketGenProgram.Run("inspect", place.PathOf("profiles", "jobs", Job + ".toml"), "--skip-strength", "D1=7.4");
         Assert.Contains("OUT", ScreenText.OneLine(off.Output), StringComparison.Ordinal);
         Assert.Contains("The bracket is not as drawn.", ScreenText.OneLine(off.Output), StringComparison.Ordinal);

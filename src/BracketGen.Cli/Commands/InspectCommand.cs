@@ -88,28 +88,32 @@ internal static class InspectCommand
             return Refuse(InspectionText.WholePlace(missing));
         }
 
-        return Print(Screen.OfConsole(), Inspection.Of(solution, read, MeasuredStop.UsualReading, read.Count == 0 ? null : strength), read.Count > 0, job.Units);
+        var screen = Screen.OfConsole();
+        return read.Count == 0
+            ? PrintList(screen, items, job.Units)
+            : Print(screen, Inspection.Of(solution, read, MeasuredStop.UsualReading, strength), job.Units);
     }
 
-    private static int Print(Screen screen, Inspection inspection, bool isMeasured, UnitSystem units)
+    private static int PrintList(Screen screen, IReadOnlyList<InspectionItem> items, UnitSystem units)
+    {
+        screen.Table([[.. InspectionText.Heads], .. items.Select(i => (string[])[.. InspectionText.Row(i, null, units)])]);
+        screen.Line();
+        foreach (var note in InspectionText.Notes(items))
+        {
+            screen.Paragraph(note);
+        }
+
+        return ExitCode.Pass;
+    }
+
+    private static int Print(Screen screen, Inspection inspection, UnitSystem units)
     {
         screen.Table(
         [
-            [.. InspectionText.Heads, .. isMeasured ? [""] : Array.Empty<string>()],
-            .. inspection.Items.Select(i => (string[])
-                [.. InspectionText.Row(i.Item, i.Reading, units), .. isMeasured ? [InspectionText.Mark(i.Item, i.Reading)] : Array.Empty<string>()]),
+            [.. InspectionText.Heads, ""],
+            .. inspection.Items.Select(i => (string[])[.. InspectionText.Row(i.Item, i.Reading, units), InspectionText.Mark(i.Item, i.Reading)]),
         ]);
         screen.Line();
-        if (!isMeasured)
-        {
-            foreach (var note in InspectionText.Notes(inspection.OnVehicle?.Bracket?.Flat.Bends.IsEmpty ?? false))
-            {
-                screen.Paragraph(note);
-            }
-
-            return ExitCode.Pass;
-        }
-
         foreach (var line in InspectionText.Places(inspection, units).Append(InspectionText.Drawn(inspection)))
         {
             screen.Paragraph(line);
@@ -124,7 +128,13 @@ internal static class InspectCommand
         CheckTable.Print(screen, solution.Checks, units, all: false);
         screen.Line();
         CheckTable.PrintVerdict(screen, solution.Verdict, InspectionText.Question);
-        return ExitCode.Of(solution.Verdict.Kind);
+        if (inspection.IsWhole || solution.Verdict.Kind != VerdictKind.Passes)
+        {
+            return ExitCode.Of(solution.Verdict.Kind);
+        }
+
+        screen.Paragraph(InspectionText.NotWhole(inspection));
+        return ExitCode.NotProven;
     }
 
     private static int Refuse(string why)

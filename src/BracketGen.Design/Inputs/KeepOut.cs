@@ -15,6 +15,13 @@ public abstract record KeepOut(string Name) : IMirrored<KeepOut>
 
     /// <inheritdoc/>
     public abstract KeepOut Mirrored();
+
+    /// <summary>Signed distance (mm) of a point, counted from a box's middle along its edges, from the surface of the box.</summary>
+    private protected static double FromBox(Vector3 point, Vector3 half)
+    {
+        double x = Math.Abs(point.X) - half.X, y = Math.Abs(point.Y) - half.Y, z = Math.Abs(point.Z) - half.Z;
+        return new Vector3(Math.Max(x, 0), Math.Max(y, 0), Math.Max(z, 0)).Length + Math.Min(Math.Max(x, Math.Max(y, z)), 0);
+    }
 }
 
 /// <summary>An upright box between two corners.</summary>
@@ -24,13 +31,7 @@ public abstract record KeepOut(string Name) : IMirrored<KeepOut>
 public sealed record KeepOutBox(string Name, ThrottlePoint Min, ThrottlePoint Max) : KeepOut(Name)
 {
     /// <inheritdoc/>
-    public override double DistanceTo(ThrottlePoint point)
-    {
-        var middle = ThrottlePoint.Middle(Min, Max);
-        var half = 0.5 * (Max - Min);
-        double x = Math.Abs(point.X - middle.X) - half.X, y = Math.Abs(point.Y - middle.Y) - half.Y, z = Math.Abs(point.Z - middle.Z) - half.Z;
-        return new Vector3(Math.Max(x, 0), Math.Max(y, 0), Math.Max(z, 0)).Length + Math.Min(Math.Max(x, Math.Max(y, z)), 0);
-    }
+    public override double DistanceTo(ThrottlePoint point) => FromBox(point - ThrottlePoint.Middle(Min, Max), 0.5 * (Max - Min));
 
     /// <inheritdoc/>
     public override ConvexSolid Solid => ConvexSolid.Box(Min.Vector, Max.Vector);
@@ -64,12 +65,7 @@ public sealed record KeepOutTiltedBox(string Name, Frame Corner, Vector3 Size) :
     }
 
     /// <inheritdoc/>
-    public override double DistanceTo(ThrottlePoint point)
-    {
-        var local = Corner.ToLocal(point.Vector) - 0.5 * Size;
-        double x = Math.Abs(local.X) - Size.X / 2, y = Math.Abs(local.Y) - Size.Y / 2, z = Math.Abs(local.Z) - Size.Z / 2;
-        return new Vector3(Math.Max(x, 0), Math.Max(y, 0), Math.Max(z, 0)).Length + Math.Min(Math.Max(x, Math.Max(y, z)), 0);
-    }
+    public override double DistanceTo(ThrottlePoint point) => FromBox(Corner.ToLocal(point.Vector) - 0.5 * Size, 0.5 * Size);
 
     /// <inheritdoc/>
     public override ConvexSolid Solid => ConvexSolid.TiltedBox(Corner, Size);

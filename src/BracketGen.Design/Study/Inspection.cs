@@ -16,10 +16,13 @@ namespace BracketGen.Design.Study;
 public sealed record Inspection(
     ImmutableArray<(InspectionItem Item, double? Reading)> Items, (double Found, double Allowed)? Position, (double Found, double Allowed)? Profile, Solution? OnVehicle)
 {
-    /// <summary>Farthest that a reading may be from what is drawn (mm) and still be of that bracket; of angles, this part of a right angle a millimetre.</summary>
-    public const double Farthest = 10;
+    // A reading farther from what is drawn than this (mm, rad; our judgement, no source) is of another dimension or another bracket.
+    private const double Farthest = 10;
 
     private static readonly Angle FarthestAngle = Angle.FromDegrees(15);
+
+    /// <summary>Whether every dimension was measured: otherwise a verdict that passes proves nothing of this bracket.</summary>
+    public bool IsWhole => Items.All(i => i.Reading is not null);
 
     /// <summary>Whether all that was measured is within the limits of the drawing.</summary>
     public bool IsAsDrawn => Items.All(i => i.Reading is not { } value || i.Item.Holds(value))
@@ -65,6 +68,7 @@ public sealed record Inspection(
         var allowed = StopTolerance.Of(bracket, process, end);
         double Limit(double cosine) => allowed.Position / 2 * Math.Sqrt(Math.Max(0, 1 - cosine * cosine)) + allowed.Profile / 2 * Math.Abs(cosine);
         Add(InspectedThing.StopAlong, bracket.Stop.Name, first.Name, 0, at.X, Limit(facing.X));
+        items[^1] = items[^1] with { Towards = bracket.Holes.Length > 2 ? bracket.Holes[1].Name : null };
         Add(InspectedThing.StopAcross, bracket.Stop.Name, first.Name, 1, at.Y, Limit(facing.Y));
         if (!bracket.Flat.Bends.IsEmpty)
         {
@@ -78,7 +82,12 @@ public sealed record Inspection(
     /// <param name="item">The dimension.</param>
     /// <param name="value">The reading (mm, rad).</param>
     public static bool IsOf(InspectionItem item, double value) =>
-        Math.Abs(value - item.Nominal) <= (item.Thing == InspectedThing.IncludedAngle ? FarthestAngle.Radians : Math.Min(Farthest, item.Thing == InspectedThing.Size ? item.Nominal / 2 : Farthest));
+        Math.Abs(value - item.Nominal) <= item.Thing switch
+        {
+            InspectedThing.IncludedAngle => FarthestAngle.Radians,
+            InspectedThing.Size => Math.Min(Farthest, item.Nominal / 2),
+            _ => Farthest,
+        };
 
     /// <summary>A finished bracket held against its drawing and its vehicle.</summary>
     /// <remarks>

@@ -32,6 +32,9 @@ public enum InspectedThing
 /// <param name="PlusMinus">Limit deviation either way (mm, rad).</param>
 public sealed record InspectionItem(string Name, InspectedThing Thing, string Of, string? From, int Index, double Nominal, double PlusMinus)
 {
+    /// <summary>The bolt hole that the x axis runs to from H1; null on a single bolt, where it is that of the flat pattern.</summary>
+    public string? Towards { get; init; }
+
     /// <summary>Whether the hole is a slot.</summary>
     public bool IsSlot { get; init; }
 

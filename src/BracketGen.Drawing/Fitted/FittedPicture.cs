@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Words.ShopDrawing;
@@ -29,7 +31,13 @@ internal sealed class FittedPicture
     private readonly FittedScene _scene;
     private readonly FittedView _view;
 
+    // Drawing, set-up sheet and report show the same picture, and are made at the same time.
+    private static readonly ConditionalWeakTable<Solution, Lazy<FittedPicture>> Made = [];
+
     public FittedPicture(FittedScene scene) => (_scene, _view) = (scene, new(scene));
+
+    /// <summary>The picture of a solution with a bracket, made once for all that show it.</summary>
+    public static FittedPicture Of(Solution solution) => Made.GetValue(solution, s => new(() => new(new(s, s.Bracket!)))).Value;
 
     /// <summary>The picture as large as it fits into a room (mm) with its names, no larger than a scale; null where it would be too small.</summary>
     public SheetBlock? Draw(Vector2 room, double most = 1.5)

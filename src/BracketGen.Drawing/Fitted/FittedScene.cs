@@ -214,9 +214,10 @@ internal sealed class FittedScene
         switch (keepOut)
         {
             case KeepOutBox box:
-                _shapes.Box(FittedThing.Body, box.Min.Vector, box.Max.Vector);
-                places.Add(box.Max.Vector);
-                places.Add(box.Min.Vector);
+                Show(Frame.Identity.Shift(box.Min.Vector), box.Max - box.Min, places);
+                break;
+            case KeepOutTiltedBox box:
+                Show(box.Corner, box.Size, places);
                 break;
             case KeepOutCylinder cylinder:
                 _shapes.Cylinder(FittedThing.Body, cylinder.From.Vector, cylinder.To.Vector, cylinder.Radius);
@@ -225,5 +226,12 @@ internal sealed class FittedScene
             default:
                 throw new InvalidOperationException($"There is no picture of a {keepOut.GetType().Name}.");
         }
+    }
+
+    private void Show(Frame corner, Vector3 size, List<Vector3> places)
+    {
+        _shapes.Box(FittedThing.Body, corner, size);
+        places.Add(corner.ToWorld(size));
+        places.Add(corner.Origin);
     }
 }

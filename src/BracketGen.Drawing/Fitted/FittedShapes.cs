@@ -83,12 +83,10 @@ internal sealed class FittedShapes
     public void Hexagon(FittedThing thing, Vector3 from, Vector3 to, double acrossFlats) =>
         Prism(thing, Round(acrossFlats / Math.Sqrt(3), 6), FrameAlong(from, to), 0, from.DistanceTo(to));
 
-    public void Box(FittedThing thing, Vector3 least, Vector3 most)
+    public void Box(FittedThing thing, Frame corner, Vector3 size)
     {
-        var half = 0.5 * (most - least);
-        Prism(
-            thing, [new(-half.X, -half.Y), new(half.X, -half.Y), new(half.X, half.Y), new(-half.X, half.Y)],
-            Frame.Identity.Shift(0.5 * (least + most)), -half.Z, half.Z);
+        var half = 0.5 * size;
+        Prism(thing, [new(-half.X, -half.Y), new(half.X, -half.Y), new(half.X, half.Y), new(-half.X, half.Y)], corner.Shift(half), -half.Z, half.Z);
     }
 
     /// <summary>A round bar along a chain of points.</summary>

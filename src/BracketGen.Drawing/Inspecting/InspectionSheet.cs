@@ -31,7 +31,7 @@ public static class InspectionSheet
         var flow = new PageFlow(format, Margin);
         var items = Inspection.ItemsOf(solution.Job, bracket);
         flow.Add(Table(items.Select(i => InspectionText.Row(i, null, units)).ToList(), flow.Width), Gap);
-        foreach (var note in InspectionText.Notes(bracket.Flat.Bends.IsEmpty))
+        foreach (var note in InspectionText.Notes(items))
         {
             flow.Add(Notes.Paragraph(note, flow.Width), 1.5);
         }

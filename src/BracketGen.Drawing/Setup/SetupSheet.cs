@@ -124,7 +124,7 @@ public static class SetupSheet
         const double words = 42, tall = 78;
         var seen = Notes.Paragraph(FittedText.Seen, words);
         var room = width - words - Gap;
-        var picture = new FittedPicture(new FittedScene(scene.Solution, scene.Bracket)).DrawIn(new(room, tall));
+        var picture = FittedPicture.Of(scene.Solution).DrawIn(new(room, tall));
         var block = seen.And(picture.UpperRightAt(new(width - (room - picture.Bounds.Width) / 2, 0)));
         return block with { Bounds = new(new(0, block.Bounds.Min.Y), new(width, 0)) };
     }

@@ -19,7 +19,7 @@ internal sealed class FittedSheet(BracketScene scene)
     /// <summary>Beside the views the picture is no larger than the parts themselves; on a sheet of its own it may be twice as large.</summary>
     private const double MostBeside = 1, MostAlone = 2;
 
-    private readonly FittedPicture _picture = new(new FittedScene(scene.Solution, scene.Bracket));
+    private readonly FittedPicture _picture = FittedPicture.Of(scene.Solution);
 
     /// <summary>The sheets with the picture.</summary>
     /// <param name="format">Their format.</param>

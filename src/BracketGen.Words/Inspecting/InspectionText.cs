@@ -19,17 +19,18 @@ public static class InspectionText
         InspectedThing.Size => $"{item.Of}: {(item.IsSlot ? "width of the slot" : "diameter")}",
         InspectedThing.Distance => $"{item.From} to {item.Of}, centre to centre",
         InspectedThing.IncludedAngle => $"bend {item.Of}: included angle",
-        InspectedThing.StopAlong => $"{item.Of} at the seat, x: from {item.From}, along the line from {item.From} to H2",
-        InspectedThing.StopAcross => $"{item.Of} at the seat, y: from that line, square to it",
+        InspectedThing.StopAlong when item.Towards is null => $"{item.Of} at the seat, x: from {item.From}, along the x axis of the flat pattern",
+        InspectedThing.StopAlong => $"{item.Of} at the seat, x: from {item.From}, along the line from {item.From} to {item.Towards}",
+        InspectedThing.StopAcross => $"{item.Of} at the seat, y: from {item.From}, square to that",
         _ => $"{item.Of} at the seat, z: from the mount face",
     };
 
     /// <summary>Notes below the table.</summary>
-    /// <param name="isPlate">Whether the bracket is a flat plate.</param>
-    public static IReadOnlyList<string> Notes(bool isPlate) =>
+    /// <param name="items">What is measured.</param>
+    public static IReadOnlyList<string> Notes(IReadOnlyList<InspectionItem> items) =>
     [
-        "Put the mount face on a surface plate and pins in the holes. x is positive from H1 to H2; y is positive to the left of that, seen from the side away from the mount face; z is positive away from it.",
-        isPlate
+        $"Put the mount face on a surface plate and pins in the holes. x is positive {(items.First(i => i.Thing == InspectedThing.StopAlong) is { From: { } from, Towards: { } to } ? $"from {from} to {to}" : "as in the flat pattern")}; y is positive to the left of that, seen from the side away from the mount face; z is positive away from it.",
+        !items.Any(i => i.Thing == InspectedThing.StopHeight)
             ? "Measure x and y of the stop's hole at its centre."
             : "Measure x, y and z at the middle of the stop's hole on the side marked S. Where the seat is inclined, put a pin with a flat head in the hole and measure to the middle of the head.",
         "Measure each dimension twice, and write down the mean. Give the readings to the command \"inspect\": it says whether the bracket is as drawn, and whether it is good on this vehicle all the same.",
@@ -67,8 +68,12 @@ public static class InspectionText
     /// <summary>Whether it is as drawn.</summary>
     public static string Drawn(Inspection inspection) =>
         !inspection.IsAsDrawn ? "The bracket is not as drawn."
-        : inspection.Items.All(i => i.Reading is not null) ? "The bracket is as drawn."
+        : inspection.IsWhole ? "The bracket is as drawn."
         : "What was measured is as drawn. What was not measured is taken as drawn.";
+
+    /// <summary>Said where a verdict that passes rests on what nobody measured.</summary>
+    public static string NotWhole(Inspection inspection) =>
+        $"Not proven: {string.Join(", ", inspection.Items.Where(i => i.Reading is null).Select(i => i.Item.Name))} {(inspection.Items.Count(i => i.Reading is null) == 1 ? "was" : "were")} not measured. Measure all dimensions.";
 
     /// <summary>The question that the verdict answers.</summary>
     public const string Question = "this bracket as measured, on this vehicle";

@@ -1,3 +1,4 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Fitted;
@@ -43,6 +44,24 @@ public class FittedPictureTests
             var t = along.Length > 0 ? Math.Clamp((point - a).Dot(along) / along.Dot(along), 0, 1) : 0;
             return point.DistanceTo(a + t * along);
         }).Min();
+    }
+
+    // A body described by keep-outs shows each of them, tilted boxes too: an upright box and the same box given by its corners make one picture.
+    [Fact]
+    public void A_tilted_box_stands_for_the_body_as_an_upright_one_does()
+    {
+        var solution = ExampleSolutions.All.First(e => e.Solution.Bracket is not null).Solution;
+        ThrottlePoint min = new(-30, -30, -70), max = new(30, 30, -40);
+        KeepOutTiltedBox tilted = KeepOutTiltedBox.Of("body", min, [new(max.X, min.Y, min.Z), new(min.X, max.Y, min.Z), new(min.X, min.Y, max.Z)]);
+        FittedView With(KeepOut keepOut)
+        {
+            var body = solution.Job.Body with { Shape = BodyShape.KeepOuts, KeepOuts = [keepOut] };
+            return new(SceneOf(solution with { Job = solution.Job with { Body = body } }));
+        }
+
+        FittedView one = With(new KeepOutBox("body", min, max)), other = With(tilted);
+        Assert.Equal(one.Lines.Count, other.Lines.Count);
+        Assert.True(one.Bounds.Min.DistanceTo(other.Bounds.Min) < 1e-9 && one.Bounds.Max.DistanceTo(other.Bounds.Max) < 1e-9);
     }
 
     [Fact]
@@ -254,7 +273,7 @@ public class FittedPictureTests
         [
             Adds(s => s.Cylinder(FittedThing.Body, new(1, 2, 3), new(4, 6, 3), 20)),
             Adds(s => s.Cylinder(FittedThing.Body, new(1, 2, 3), new(4, 6, 3), 20, 15)),
-            Adds(s => s.Box(FittedThing.Body, new(-1, -2, -3), new(4, 6, 8))),
+            Adds(s => s.Box(FittedThing.Body, Frame.Identity.Shift(new(-1, -2, -3)), new(5, 8, 11))),
             Adds(s => s.Hexagon(FittedThing.Bolts, Vector3.Zero, new(0, 0, 4), 10)),
             Adds(s => s.Tube(FittedThing.Outer, [Vector3.Zero, new(10, 0, 0), new(20, 0, 0)], 2.5)),
         ];

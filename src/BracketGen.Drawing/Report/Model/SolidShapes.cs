@@ -48,18 +48,16 @@ internal sealed class SolidShapes
     }
 
     /// <summary>An upright box between two corners.</summary>
-    public SolidShapes Box(Vector3 least, Vector3 most)
-    {
-        var half = 0.5 * (most - least);
-        return Prism(
-            [new(-half.X, -half.Y), new(half.X, -half.Y), new(half.X, half.Y), new(-half.X, half.Y)],
-            Frame.FromZX(0.5 * (least + most), new(0, 0, 1), new(1, 0, 0)), -half.Z, half.Z);
-    }
+    public SolidShapes Box(Vector3 least, Vector3 most) => TiltedBox(Frame.Identity.Shift(least), most - least);
 
     /// <summary>A box at any angle.</summary>
     /// <param name="corner">One corner; the edges from it run along the frame's axes.</param>
     /// <param name="size">Lengths of these edges (mm).</param>
-    public SolidShapes TiltedBox(Frame corner, Vector3 size) => Prism([new(0, 0), new(size.X, 0), new(size.X, size.Y), new(0, size.Y)], corner, 0, size.Z);
+    public SolidShapes TiltedBox(Frame corner, Vector3 size)
+    {
+        var half = 0.5 * size;
+        return Prism([new(-half.X, -half.Y), new(half.X, -half.Y), new(half.X, half.Y), new(-half.X, half.Y)], corner.Shift(half), -half.Z, half.Z);
+    }
 
     /// <summary>A round bar along a chain of points.</summary>
     public SolidShapes Tube(IReadOnlyList<Vector3> points, double radius, int sides = 12)

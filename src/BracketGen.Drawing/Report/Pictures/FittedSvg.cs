@@ -1,4 +1,3 @@
-using BracketGen.Design.Part;
 using BracketGen.Drawing.Fitted;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
@@ -14,9 +13,9 @@ internal static class FittedSvg
     /// <summary>The picture with its names is drawn for a room of this size (mm); the page scales it.</summary>
     private static readonly Vector2 Room = new(120, 90);
 
-    public static void Write(HtmlWriter html, ReportScene scene, Bracket bracket)
+    public static void Write(HtmlWriter html, ReportScene scene)
     {
-        var block = new FittedPicture(new FittedScene(scene.Solution, bracket)).DrawIn(Room);
+        var block = FittedPicture.Of(scene.Solution).DrawIn(Room);
         var box = block.Bounds.Grow(1);
         string N(double value) => PathData.Number(value);
         using var svg = html.Open(

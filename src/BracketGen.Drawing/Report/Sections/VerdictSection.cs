@@ -57,10 +57,10 @@ internal static class VerdictSection
     /// <summary>The bracket in its place; nothing where there is none.</summary>
     private static void Fitted(HtmlWriter html, ReportScene scene)
     {
-        if (scene.Solution.Bracket is { } bracket)
+        if (scene.Solution.Bracket is not null)
         {
             using var figure = html.Open("figure", ("class", "fitted"));
-            FittedSvg.Write(html, scene, bracket);
+            FittedSvg.Write(html, scene);
             html.Line("figcaption", FittedText.Caption);
         }
     }
