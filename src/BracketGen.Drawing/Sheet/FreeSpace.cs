@@ -13,7 +13,8 @@ internal sealed class FreeSpace
     private const double Crossing = 3, OverDimension = 4;
 
     private readonly List<SheetItem> _items = [];
-    private readonly List<(SheetItem Item, Bounds Bounds, ImmutableArray<Segment> Segments)> _ink = [];
+    private readonly List<(SheetItem Item, Bounds Bounds)> _ink = [];
+    private readonly List<(Segment Segment, Bounds Bounds, double Cost)> _lines = [];
     private readonly List<TextBox> _texts = [];
 
     public FreeSpace(IEnumerable<SheetItem> drawn) => Add(drawn);
@@ -34,7 +35,8 @@ internal sealed class FreeSpace
             }
             else
             {
-                _ink.Add((item, item.Bounds, [.. Outline(item)]));
+                _ink.Add((item, item.Bounds));
+                _lines.AddRange(Outline(item).Select(s => (s, s.Bounds, CostOf(item))));
             }
         }
     }
@@ -44,7 +46,7 @@ internal sealed class FreeSpace
     {
         foreach (var candidate in candidates)
         {
-            if (Cost(candidate) < Fault)
+            if (Cost(candidate, Fault) < Fault)
             {
                 Add(candidate);
                 return true;
@@ -69,7 +71,7 @@ internal sealed class FreeSpace
                 break;
             }
 
-            var cost = Cost(candidate) + place;
+            var cost = Cost(candidate, least) + place;
             if (cost < least)
             {
                 (best, least) = (candidate, cost);
@@ -122,7 +124,8 @@ internal sealed class FreeSpace
     /// <summary>Leaders lie at an angle to the lines of the drawing, so that nobody takes them for one (ISO 128-2).</summary>
     public static bool IsOblique(Angle angle) => Math.Abs(Math.IEEERemainder(angle.Degrees, 90)) >= 10;
 
-    private double Cost(ImmutableArray<SheetItem> candidate)
+    // Exact up to a cost that is too high; no line is looked at beyond it.
+    private double Cost(ImmutableArray<SheetItem> candidate, double tooHigh)
     {
         var cost = 0.0;
         foreach (var item in candidate)
@@ -148,7 +151,14 @@ internal sealed class FreeSpace
             {
                 foreach (var edge in Outline(item).OfType<LineSegment>())
                 {
-                    cost += _ink.Sum(i => i.Bounds.Touches(edge.Bounds) ? CostOf(i.Item) * i.Segments.Count(s => SheetAudit.Cross(edge, s)) : 0);
+                    var bounds = edge.Bounds;
+                    foreach (var (line, around, price) in _lines)
+                    {
+                        if (around.Touches(bounds) && SheetAudit.Cross(edge, line) && (cost += price) >= tooHigh)
+                        {
+                            return cost;
+                        }
+                    }
                 }
             }
         }
