@@ -39,6 +39,12 @@ internal sealed class FittedPicture
     /// <summary>The picture of a solution with a bracket, made once for all that show it.</summary>
     public static FittedPicture Of(Solution solution) => Made.GetValue(solution, s => new(() => new(new(s, s.Bracket!)))).Value;
 
+    /// <summary>What stands below the heading.</summary>
+    public string Seen => FittedText.Seen + _scene.OfArrow;
+
+    /// <summary>What stands below the picture on the page.</summary>
+    public string Caption => FittedText.Caption + _scene.OfArrow;
+
     /// <summary>The picture as large as it fits into a room (mm) with its names, no larger than a scale; null where it would be too small.</summary>
     public SheetBlock? Draw(Vector2 room, double most = 1.5)
     {
@@ -123,14 +129,14 @@ internal sealed class FittedPicture
         }
     }
 
-    private static ImmutableArray<SheetItem> Upwards(Vector2 foot)
+    private ImmutableArray<SheetItem> Upwards(Vector2 foot)
     {
         Vector2 up = new(0, 1), tip = foot + ArrowLength * up;
         return
         [
             new Stroke(foot, tip - Head.ArrowLength / 2 * up, LineKind.Visible),
             Arrow.Head(tip, up, Head),
-            new TextItem(FittedText.Up, tip + Air * up, TextHeight.Small, TextAlign.Centre, Weight: FontWeight.Bold),
+            new TextItem(_scene.ArrowIsUp ? FittedText.Up : FittedText.NotUp, tip + Air * up, TextHeight.Small, TextAlign.Centre, Weight: FontWeight.Bold),
         ];
     }
 }
