@@ -23,13 +23,18 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
 
     private StrengthFinding Judge(StopTension tension, Bracket bracket)
     {
-        var part = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd);
+        var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness));
         if (WeakByBound(tension, bracket, part) is { } certain)
         {
             return new(null, certain, StrengthMeans.Bound);
         }
 
-        var stages = new StrengthStages(tension, bracket, part.Prepare(detail.Size, detail.HoleSize, detail.BendRows));
+        if (detail.Size < StrengthDetail.Coarse.Size && new StrengthScreen(tension, bracket, StrengthDetail.Coarse.Prepare(part)).Fails() is { } far)
+        {
+            return new(null, far, StrengthMeans.Coarse);
+        }
+
+        var stages = new StrengthStages(tension, bracket, detail.Prepare(part));
         if (stages.WeakInStress() is { } weak)
         {
             return new(null, weak, StrengthMeans.Stress);
@@ -70,7 +75,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
             new(CheckId.Endurance, StrengthStudy.EnduranceFactor(opening, material.Endurance, material.Yield), preferences.MinEnduranceFactor),
         ];
         return Array.Find(checks, c => c.Fails) ?? (job.Body.Engine is { } engine
-            && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatMass), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency) is { Fails: true } low
+            && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatBody), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency) is { Fails: true } low
             ? low : null);
     }
 }
