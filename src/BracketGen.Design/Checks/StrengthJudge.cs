@@ -12,7 +12,8 @@ namespace BracketGen.Design.Checks;
 /// </remarks>
 /// <param name="job">The job, opening counter-clockwise.</param>
 /// <param name="detail">How finely brackets are meshed.</param>
-internal sealed class StrengthJudge(Job job, StrengthDetail detail)
+/// <param name="rule">How the first natural frequency is judged.</param>
+internal sealed class StrengthJudge(Job job, StrengthDetail detail, FrequencyRule rule)
 {
     private readonly ConditionalWeakTable<StopMechanism, StopTension> _atStops = [];
 
@@ -29,7 +30,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
             return new(null, certain, StrengthMeans.Bound);
         }
 
-        var stages = new StrengthStages(tension, bracket, part.Prepare(detail.Size, detail.HoleSize, detail.BendRows));
+        var stages = new StrengthStages(tension, bracket, part.Prepare(detail.Size, detail.HoleSize, detail.BendRows), rule);
         if (stages.WeakInStress() is { } weak)
         {
             return new(null, weak, StrengthMeans.Stress);
@@ -44,6 +45,11 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
         if (stages.WeakInProof() is { } stamped)
         {
             return new(null, stamped, StrengthMeans.Stress);
+        }
+
+        if (stages.WeakInShaking() is { } shaken)
+        {
+            return new(null, shaken, StrengthMeans.Shaking);
         }
 
         var report = stages.Report();
@@ -69,8 +75,8 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
             new(CheckId.StampedYield, material.Yield / proof, preferences.MinYieldFactor),
             new(CheckId.Endurance, StrengthStudy.EnduranceFactor(opening, material.Endurance, material.Yield), preferences.MinEnduranceFactor),
         ];
-        return Array.Find(checks, c => c.Fails) ?? (job.Body.Engine is { } engine
-            && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatMass), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency) is { Fails: true } low
+        return Array.Find(checks, c => c.Fails) ?? (rule == FrequencyRule.Separation && StrengthChecks.LowestFrequency(job) is { } lowest
+            && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatMass), lowest) is { Fails: true } low
             ? low : null);
     }
 }

@@ -66,6 +66,7 @@ public static class ShakingResponse
         var (squares, at) = (new double[places], new double[places]);
         var real = new double[3 * count];
         var imaginary = new double[3 * count];
+        var (norms, parts) = (Norms(basis), new double[count]);
         Span<double> p = stackalloc double[3 * StressField.Size], q = stackalloc double[3 * StressField.Size];
         foreach (var f in FrequenciesFor(sine, basis.Frequencies, shaking.Damping, shaking.FrequencySpread))
         {
@@ -75,12 +76,26 @@ public static class ShakingResponse
                 var omega = 2 * Math.PI * basis.Frequencies[r];
                 var beyond = ModalFactors.Beyond(basis.Frequencies[r], shaking.Damping, f) / (omega * omega);
                 var g = basis.Participation[r];
+                parts[r] = a * g.Length * beyond.Magnitude;
                 (real[3 * r], real[3 * r + 1], real[3 * r + 2]) = (a * g.X * beyond.Real, a * g.Y * beyond.Real, a * g.Z * beyond.Real);
                 (imaginary[3 * r], imaginary[3 * r + 1], imaginary[3 * r + 2]) = (a * g.X * beyond.Imaginary, a * g.Y * beyond.Imaginary, a * g.Z * beyond.Imaginary);
             }
 
             for (var place = 0; place < places; place++)
             {
+                // Never more than all parts at once, each in its own direction and phase.
+                var norm = norms.AsSpan((count + 1) * place, count + 1);
+                var bound = a * norm[count];
+                for (var r = 0; r < count; r++)
+                {
+                    bound += parts[r] * norm[r];
+                }
+
+                if (bound * bound <= squares[place])
+                {
+                    continue;
+                }
+
                 q.Clear();
                 for (var k = 0; k < 3; k++)
                 {
@@ -114,6 +129,24 @@ public static class ShakingResponse
         }
 
         return (Array.ConvertAll(squares, Math.Sqrt), at);
+    }
+
+    // Von Mises stress of each shape at each place, and last that of a steady acceleration along all three axes.
+    private static double[] Norms(ModalBasis basis)
+    {
+        var (count, places) = (basis.Frequencies.Length, basis.Steady[0].Places);
+        var norms = new double[(count + 1) * places];
+        for (var place = 0; place < places; place++)
+        {
+            for (var r = 0; r < count; r++)
+            {
+                norms[(count + 1) * place + r] = Math.Sqrt(Square(basis.Shapes[r].At(place)));
+            }
+
+            norms[(count + 1) * place + count] = Math.Sqrt(Square(basis.Steady[0].At(place)) + Square(basis.Steady[1].At(place)) + Square(basis.Steady[2].At(place)));
+        }
+
+        return norms;
     }
 
     private static double Square(ReadOnlySpan<double> x)
