@@ -46,6 +46,9 @@ public enum Quantity
     /// <summary>s.</summary>
     Time,
 
+    /// <summary>1/min, of a shaft.</summary>
+    Speed,
+
     /// <summary>t·mm², a moment of inertia.</summary>
     Inertia,
 }

@@ -40,6 +40,7 @@ public static class UnitSystems
         (_, Quantity.Frequency) => UnitTable.Hertz,
         (_, Quantity.Area) => UnitTable.SquareMillimetre,
         (_, Quantity.Time) => UnitTable.Second,
+        (_, Quantity.Speed) => UnitTable.PerMinute,
         (_, Quantity.Inertia) => UnitTable.KilogramSquareMillimetre,
         _ => UnitTable.One,
     };
@@ -143,6 +144,7 @@ public static class UnitSystems
         (_, Quantity.Density) => "0",
         (_, Quantity.Voltage) => "0.00",
         (_, Quantity.Frequency) => "0",
+        (_, Quantity.Speed) => "0",
         (UnitSystem.Inch, Quantity.Area) => "0.00",
         (_, Quantity.Area) => "0",
         (_, Quantity.Time) => "0.00",

@@ -63,6 +63,8 @@ public static class UnitTable
     public static readonly Unit SquareInch = new("in²", Quantity.Area, Inch * Inch, "in2", "in²");
     /// <summary>s.</summary>
     public static readonly Unit Second = new("s", Quantity.Time, 1, "s");
+    /// <summary>1/min.</summary>
+    public static readonly Unit PerMinute = new("1/min", Quantity.Speed, 1, "1/min");
     /// <summary>kg mm².</summary>
     public static readonly Unit KilogramSquareMillimetre = new("kg mm²", Quantity.Inertia, 1e-3, "kg mm2", "kg mm²");
     /// <summary>lb in².</summary>
@@ -144,6 +146,7 @@ public static class UnitTable
         Quantity.Frequency => "a frequency",
         Quantity.Fraction => "a percentage",
         Quantity.Area => "an area",
+        Quantity.Speed => "a speed",
         _ => "a time",
     };
 }

@@ -33,18 +33,18 @@ internal static class StrengthPool
     private static int Row(TextWriter output, string name, Job job)
     {
         var pool = CandidateSearch.All(job).AsParallel().AsOrdered().Where(c => CandidateSearch.Promising(c) && BracketChecks.FitsInSpace(c.Around(job))).ToArray();
-        bool InFull(Candidate c) => StrengthStudy.Of(job, c.Travel, c.Placement, c.Bracket, StrengthDetail.Usual).Checks.All(k => !k.Fails);
+        bool InFull(Candidate c) => StrengthStudy.Of(job, c.Travel, c.Placement, c.Bracket, StrengthDetail.Usual).Checks.All(CandidateSearch.IsGoodEnough);
         StrengthFinding Staged(StrengthJudge judge, Candidate c) => judge.Judge(c.StopOf(job), c.Bracket);
 
         // Until then the run time compiles.
-        var warm = new StrengthJudge(job, StrengthDetail.Usual);
+        var warm = new StrengthJudge(job, StrengthDetail.Usual, FrequencyRule.Separation);
         foreach (var candidate in pool.Where((_, i) => i % (pool.Length / 8) == 0))
         {
             Staged(warm, candidate);
             InFull(candidate);
         }
 
-        var judge = new StrengthJudge(job, StrengthDetail.Usual);
+        var judge = new StrengthJudge(job, StrengthDetail.Usual, FrequencyRule.Separation);
         var (findings, whole) = (new StrengthFinding[pool.Length], new bool[pool.Length]);
         var staged = Seconds(() => Parallel.For(0, pool.Length, i => findings[i] = Staged(judge, pool[i])));
         var full = Seconds(() => Parallel.For(0, pool.Length, i => whole[i] = InFull(pool[i])));

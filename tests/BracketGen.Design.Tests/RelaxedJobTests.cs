@@ -38,6 +38,7 @@ public class RelaxedJobTests
         ("all materials allowed", j => With(j, p => p with { Materials = [] })),
         ("less yield factor", j => With(j, p => p with { MinYieldFactor = 1 })),
         ("less endurance factor", j => With(j, p => p with { MinEnduranceFactor = 1.2 })),
+        ("less frequency ratio", j => With(j, p => p with { MinFrequencyRatio = 1.1 })),
         ("more give allowed", j => With(j, p => p with { MaxGive = 1.5 * p.MaxGive })),
         ("less over-travel needed", j => With(j, p => p with { MinOverTravel = 0.5 * p.MinOverTravel })),
         ("one sheet more", j => j with { Shop = j.Shop with { Stock = j.Shop.Stock.Add(new(j.Shop.Stock[0].Material, 3.5)) } }),

@@ -24,7 +24,7 @@ public sealed class StrengthJudgeTests
         var job = Examples.Read(name).OpeningCounterClockwise();
         var pool = CandidateSearch.All(job).Where(CandidateSearch.Promising).ToArray();
         pool = [.. Enumerable.Range(0, Few).Select(i => pool[(int)((long)i * pool.Length / Few)])];
-        var judge = new StrengthJudge(job, StrengthDetail.Usual);
+        var judge = new StrengthJudge(job, StrengthDetail.Usual, FrequencyRule.Separation);
         var findings = new StrengthFinding[pool.Length];
         Parallel.For(0, pool.Length, i =>
         {
@@ -42,7 +42,7 @@ public sealed class StrengthJudgeTests
 
     private static void SameVerdict(StrengthReport whole, StrengthFinding finding)
     {
-        Assert.Equal(whole.Checks.All(c => !c.Fails), finding.IsStrong);
+        Assert.Equal(whole.Checks.All(CandidateSearch.IsGoodEnough), finding.IsStrong);
         if (finding.Report is { } report)
         {
             Assert.Equal(whole.Checks.AsEnumerable(), report.Checks);

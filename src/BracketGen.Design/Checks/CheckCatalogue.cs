@@ -105,7 +105,10 @@ public static class CheckCatalogue
         Of(CheckId.StampedYield, "stamped-yield", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever),
         Of(CheckId.Endurance, "endurance", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.ReturnSprings),
         Of(CheckId.StopGive, "stop-give", Function, Quantity.Length, AtMost, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.ReturnSprings),
-        Of(CheckId.Resonance, "resonance", Function, Quantity.Frequency, AtLeast, LimitSource.CommonPractice, OwnStrength, InputId.Sheet, InputId.Engine, InputId.OuterEnd),
+        Of(CheckId.Resonance, "resonance", Function, Quantity.Frequency, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.Engine, InputId.OuterEnd),
+        Of(CheckId.ShakingEndurance, "shaking-endurance", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.Shaking, InputId.Engine, InputId.OuterEnd, InputId.ReturnSprings),
+        Of(CheckId.ShakingTest, "shaking-test", Advice, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.Shaking, InputId.Engine, InputId.OuterEnd, InputId.ReturnSprings),
+        Of(CheckId.FrequencyByResponse, "frequency-by-response", Advice, Quantity.Frequency, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.Engine, InputId.Shaking, InputId.OuterEnd),
     ];
 
     /// <summary>What a check is.</summary>

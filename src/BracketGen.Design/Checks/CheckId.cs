@@ -281,4 +281,13 @@ public enum CheckId
 
     /// <summary>First natural frequency against the engine's.</summary>
     Resonance,
+
+    /// <summary>Cracking from shaking of the mount and every opening together.</summary>
+    ShakingEndurance,
+
+    /// <summary>Cracking under a published vibration test that is only assumed.</summary>
+    ShakingTest,
+
+    /// <summary>First natural frequency below what the rule asks for: shaking decides.</summary>
+    FrequencyByResponse,
 }

@@ -5,9 +5,6 @@ namespace BracketGen.Design.Checks;
 /// <summary>The checks of a bracket's strength.</summary>
 public static class StrengthChecks
 {
-    /// <summary>The first frequency over the engine's firing frequency that keeps the bracket out of resonance (common practice, no source).</summary>
-    public const double LeastFrequencyRatio = 1.2;
-
     /// <summary>The checks of strength where it was not calculated: none of them is known.</summary>
     public static IEnumerable<Check> NotCalculated(Job job)
     {
@@ -15,11 +12,19 @@ public static class StrengthChecks
         yield return new(CheckId.StampedYield, double.NaN, preferences.MinYieldFactor);
         yield return new(CheckId.Endurance, double.NaN, preferences.MinEnduranceFactor);
         yield return new(CheckId.StopGive, double.NaN, preferences.MaxGive);
-        if (job.Body.Engine is { } engine)
+        if (LowestFrequency(job) is { } lowest)
         {
-            yield return new(CheckId.Resonance, double.NaN, LeastFrequencyRatio * engine.FiringFrequency);
+            yield return new(CheckId.Resonance, double.NaN, lowest);
         }
+
+        yield return new(ShakingCheck(job, FrequencyRule.Separation), double.NaN, preferences.MinEnduranceFactor);
     }
+
+    private static CheckId ShakingCheck(Job job, FrequencyRule rule) =>
+        ShakingStudy.Decides(job.Body, rule) ? CheckId.ShakingEndurance : CheckId.ShakingTest;
+
+    /// <summary>The lowest first natural frequency that the rule allows (Hz); null where the engine is not known.</summary>
+    public static double? LowestFrequency(Job job) => job.Body.Engine is { } engine ? job.Preferences.MinFrequencyRatio * engine.FiringFrequency : null;
 
     /// <summary>The checks of <paramref name="report"/>.</summary>
     /// <param name="job">The job.</param>
@@ -30,9 +35,14 @@ public static class StrengthChecks
         yield return new(CheckId.StampedYield, report.YieldFactor, preferences.MinYieldFactor);
         yield return new(CheckId.Endurance, report.EnduranceFactor, preferences.MinEnduranceFactor);
         yield return new(CheckId.StopGive, report.Opening.Give, preferences.MaxGive);
-        if (report.FiringFrequency is { } firing)
+        if (LowestFrequency(job) is { } lowest)
         {
-            yield return new(CheckId.Resonance, report.Frequencies[0], LeastFrequencyRatio * firing);
+            yield return new(report.FrequencyRule == FrequencyRule.Response ? CheckId.FrequencyByResponse : CheckId.Resonance, report.Frequencies[0], lowest);
         }
+
+        yield return new(ShakingCheck(job, report.FrequencyRule), report.Shaking?.EnduranceFactor ?? double.NaN, preferences.MinEnduranceFactor)
+        {
+            Unfavourable = report.Shaking?.EnduranceFactorAtWorst,
+        };
     }
 }

@@ -15,6 +15,9 @@ public enum StrengthMeans
     /// <summary>The first frequency by finite elements.</summary>
     Frequency,
 
+    /// <summary>What shaking does, by finite elements.</summary>
+    Shaking,
+
     /// <summary>The whole report.</summary>
     Full,
 }

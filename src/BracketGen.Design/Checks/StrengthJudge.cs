@@ -12,7 +12,8 @@ namespace BracketGen.Design.Checks;
 /// </remarks>
 /// <param name="job">The job, opening counter-clockwise.</param>
 /// <param name="detail">How finely brackets are meshed.</param>
-internal sealed class StrengthJudge(Job job, StrengthDetail detail)
+/// <param name="rule">How the first natural frequency is judged.</param>
+internal sealed class StrengthJudge(Job job, StrengthDetail detail, FrequencyRule rule)
 {
     private readonly ConditionalWeakTable<StopMechanism, StopTension> _atStops = [];
 
@@ -34,7 +35,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
             return new(null, far, StrengthMeans.Coarse);
         }
 
-        var stages = new StrengthStages(tension, bracket, detail.Prepare(part));
+        var stages = new StrengthStages(tension, bracket, detail.Prepare(part), rule);
         if (stages.WeakInStress() is { } weak)
         {
             return new(null, weak, StrengthMeans.Stress);
@@ -51,8 +52,13 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
             return new(null, stamped, StrengthMeans.Stress);
         }
 
+        if (stages.WeakInShaking() is { } shaken)
+        {
+            return new(null, shaken, StrengthMeans.Shaking);
+        }
+
         var report = stages.Report();
-        return new(report, report.Checks.FirstOrDefault(c => c.Fails), StrengthMeans.Full);
+        return new(report, report.Checks.FirstOrDefault(c => c.Fails && c.Kind != CheckKind.Advice), StrengthMeans.Full);
     }
 
     // Each bound less the mesh's own error: what fails it fails on the mesh too.
@@ -74,8 +80,8 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
             new(CheckId.StampedYield, material.Yield / proof, preferences.MinYieldFactor),
             new(CheckId.Endurance, StrengthStudy.EnduranceFactor(opening, material.Endurance, material.Yield), preferences.MinEnduranceFactor),
         ];
-        return Array.Find(checks, c => c.Fails) ?? (job.Body.Engine is { } engine
-            && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatBody), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency) is { Fails: true } low
+        return Array.Find(checks, c => c.Fails) ?? (rule == FrequencyRule.Separation && StrengthChecks.LowestFrequency(job) is { } lowest
+            && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatBody), lowest) is { Fails: true } low
             ? low : null);
     }
 }

@@ -44,6 +44,12 @@ public sealed record StrengthReport : IMirrored<StrengthReport>
     /// <summary>Material yield strength over the largest stress under the proof load.</summary>
     public required double YieldFactor { get; init; }
 
+    /// <summary>How the first natural frequency was judged.</summary>
+    public required FrequencyRule FrequencyRule { get; init; }
+
+    /// <summary>What shaking of the mount does; null where neither the engine nor its shaking is known.</summary>
+    public required ShakingReport? Shaking { get; init; }
+
     /// <summary>Safety factor against cracking from opening and closing for ever.</summary>
     public required double EnduranceFactor { get; init; }
 
@@ -58,5 +64,6 @@ public sealed record StrengthReport : IMirrored<StrengthReport>
         Opening = Opening.Mirrored(),
         Stamped = Stamped.Mirrored(),
         Modes = [.. Modes.Select(m => m.Mirrored())],
+        Shaking = Shaking?.Mirrored(),
     };
 }

@@ -9,10 +9,12 @@ namespace BracketGen.Design.Checks;
 /// <param name="tension">How hard the wire pulls at its stop.</param>
 /// <param name="bracket">The bracket.</param>
 /// <param name="prepared">The bracket meshed and factorised.</param>
-internal sealed class StrengthStages(StopTension tension, Bracket bracket, PreparedPart prepared)
+/// <param name="rule">How the first natural frequency is judged.</param>
+internal sealed class StrengthStages(StopTension tension, Bracket bracket, PreparedPart prepared, FrequencyRule rule)
 {
     private SeatResponse? _atWideOpen;
     private LoadCase? _opening;
+    private ShakingStudy? _shaking;
     private ImmutableArray<Mode>? _modes;
     private (LoadCase Case, double? Foot)? _stamped;
 
@@ -46,12 +48,11 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     /// <remarks>Rayleigh's quotient on the same mesh is never below the frequency found on it.</remarks>
     public Check? WeakInFrequency()
     {
-        if (tension.Stop.Job.Body.Engine is not { } engine)
+        if (rule == FrequencyRule.Response || StrengthChecks.LowestFrequency(tension.Stop.Job) is not { } limit)
         {
             return null;
         }
 
-        var limit = StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency;
         Check AtMost(double bound) => new(CheckId.Resonance, LoadCase.SixFigures((1 + JudgeTolerance.RoundOff) * bound), limit);
         return AtMost(prepared.FirstFrequencyAtMost()) is { Fails: true } low ? low
             : AtMost(prepared.FirstFrequencyCloselyAtMost()) is { Fails: true } closer ? closer
@@ -83,6 +84,14 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     public Check? WeakInProof() =>
         new Check(CheckId.StampedYield, YieldFactor, tension.Stop.Job.Preferences.MinYieldFactor) is { Fails: true } weak ? weak : null;
 
+    private ShakingStudy? Shaking => ShakingStudy.IsKnown(tension.Stop.Job.Body)
+        ? _shaking ??= new(tension.Stop.Job.Body, bracket.Stock.Material, prepared, Opening)
+        : null;
+
+    /// <summary>The check of shaking where it decides and fails; null where it does not.</summary>
+    public Check? WeakInShaking() => ShakingStudy.Decides(tension.Stop.Job.Body, rule) && Shaking is { } shaking
+        && new Check(CheckId.ShakingEndurance, shaking.EnduranceFactor, tension.Stop.Job.Preferences.MinEnduranceFactor) is { Fails: true } weak ? weak : null;
+
     /// <summary>The whole report.</summary>
     public StrengthReport Report()
     {
@@ -99,6 +108,8 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             Modes = Modes,
             Frequencies = [.. Modes.Select(m => LoadCase.SixFigures(m.Frequency))],
             FiringFrequency = tension.Stop.Job.Body.Engine?.FiringFrequency,
+            FrequencyRule = rule,
+            Shaking = Shaking?.Report(),
             YieldFactor = YieldFactor,
             EnduranceFactor = EnduranceFactor,
         };

@@ -13,11 +13,12 @@ public static class StrengthStudy
     /// <param name="placement">Where that is.</param>
     /// <param name="bracket">The bracket.</param>
     /// <param name="detail">How finely it is meshed.</param>
-    public static StrengthReport Of(Job job, Travel travel, StopPlacement placement, Bracket bracket, StrengthDetail detail)
+    /// <param name="rule">How the first natural frequency is judged.</param>
+    public static StrengthReport Of(Job job, Travel travel, StopPlacement placement, Bracket bracket, StrengthDetail detail, FrequencyRule rule = FrequencyRule.Separation)
     {
         var tension = new StopTension(StopMechanism.Of(job, travel, placement));
         var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness));
-        return new StrengthStages(tension, bracket, detail.Prepare(part)).Report();
+        return new StrengthStages(tension, bracket, detail.Prepare(part), rule).Report();
     }
 
     /// <summary>Safety factor of a stress that comes and goes (MPa), by the Soderberg line.</summary>
@@ -25,5 +26,8 @@ public static class StrengthStudy
     /// σ_a/S_e + σ_m/S_y = 1/n with σ_a = σ_m = σ/2 (J. E. Shigley, C. R. Mischke, Mechanical Engineering Design, chapter on fatigue
     /// under fluctuating stress): the careful one of the usual lines, and the one that asks for no tensile strength.
     /// </remarks>
-    public static double EnduranceFactor(double stress, double endurance, double yield) => 2 / (stress / endurance + stress / yield);
+    public static double EnduranceFactor(double stress, double endurance, double yield) => EnduranceFactor(stress, 0, endurance, yield);
+
+    /// <summary>The same with an alternating stress beside it (MPa) that swings to both sides: it adds to the amplitude of the one that comes and goes.</summary>
+    public static double EnduranceFactor(double stress, double alternating, double endurance, double yield) => 1 / ((stress / 2 + alternating) / endurance + stress / 2 / yield);
 }

@@ -24,6 +24,7 @@ public static class InputEvidence
             InputId.OpeningDrag => cable.OpeningDrag.Evidence,
             InputId.Sensor when job.Body.Sensor is { } sensor => sensor.Slot is null ? Evidence.Assumed : Evidence.Given,
             InputId.OuterBore => cable.OuterBore is null ? Evidence.Assumed : Evidence.Given,
+            InputId.Shaking => (Evidence)Math.Min((int)job.Body.Shaking.Evidence, (int)job.Body.Shaking.Damping.Evidence),
             InputId.EngineMovement => job.Movement.Evidence,
             InputId.ShaftDrag => job.Body.ShaftDrag.Evidence,
             InputId.AvailablePull => pedal.AvailablePull.Evidence,

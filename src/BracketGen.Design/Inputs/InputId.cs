@@ -120,6 +120,9 @@ public enum InputId
     /// <summary>Engine: cylinders and speed.</summary>
     Engine,
 
+    /// <summary>Shaking of the mount, and damping.</summary>
+    Shaking,
+
     /// <summary>Sheet: material and thickness.</summary>
     Sheet,
 

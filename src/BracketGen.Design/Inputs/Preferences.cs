@@ -71,6 +71,9 @@ public sealed record Preferences
     /// <summary>Minimum safety factor against cracking, every opening counted.</summary>
     public double MinEnduranceFactor { get; init; } = 1.5;
 
+    /// <summary>Minimum first natural frequency over the engine's firing frequency at its maximum speed.</summary>
+    public double MinFrequencyRatio { get; init; } = 1.2;
+
     /// <summary>Maximum give of the stop along the wire under the largest tension of an opening (mm).</summary>
     public double MaxGive { get; init; } = 0.5;
 
@@ -85,7 +88,7 @@ public sealed record Preferences
         && AdjusterReserve == other.AdjusterReserve && StopOpening == other.StopOpening
         && Materials.SequenceEqual(other.Materials) && MinThickness == other.MinThickness
         && MaxThickness == other.MaxThickness && CornerRadius == other.CornerRadius
-        && MinYieldFactor == other.MinYieldFactor && MinEnduranceFactor == other.MinEnduranceFactor && MaxGive == other.MaxGive
+        && MinYieldFactor == other.MinYieldFactor && MinEnduranceFactor == other.MinEnduranceFactor && MinFrequencyRatio == other.MinFrequencyRatio && MaxGive == other.MaxGive
         && DirtAndCold == other.DirtAndCold;
 
     /// <inheritdoc/>

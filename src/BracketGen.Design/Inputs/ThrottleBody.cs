@@ -93,6 +93,9 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
     /// <summary>The engine it is on; null where it is not told.</summary>
     public Engine? Engine { get; init; }
 
+    /// <summary>How the mount shakes.</summary>
+    public Shaking Shaking { get; init; } = Shaking.Usual;
+
     /// <summary>The valve.</summary>
     public ButterflyValve Valve => new(Bore, ShaftDiameter, ValveClosedAngle);
 

@@ -7,7 +7,8 @@ namespace BracketGen.Design.Search;
 /// <summary>Finds the cheapest bracket of a job that passes every check, strength included; the one place where this is decided.</summary>
 /// <remarks>
 /// Candidates come in the order of their cost and are judged until one passes: nothing cheaper is left out, and "none" is said when all were judged. Candidates
-/// are judged several at a time, in rounds whose size does not depend on the machine.
+/// are judged several at a time, in rounds whose size does not depend on the machine. Where it is certain that none keeps clear of the firing frequency, those that were turned down
+/// for their first natural frequency are judged once more, in the same order, by what shaking does to them (<see cref="FrequencyRule.Response"/>).
 /// </remarks>
 internal static class BracketSearch
 {
@@ -46,8 +47,10 @@ internal static class BracketSearch
     /// <param name="effort">How far it goes.</param>
     public static (Finding? Best, int Solves, int Shapes, bool IsCertain) Cheapest(Job job, SearchEffort effort)
     {
-        var walk = Walk(new CandidatePool(job), effort, new CandidateJudge(job, effort.Strength));
-        return (walk.Best, walk.Solves, walk.Findings.Count, walk.IsCertain);
+        var judge = new CandidateJudge(job, effort.Strength);
+        var walk = Walk(new CandidatePool(job), effort, judge);
+        var second = ByResponse(job, walk, effort, judge);
+        return (walk.Best ?? second?.Walk.Best, walk.Solves + (second?.Walk.Solves ?? 0), walk.Findings.Count, walk.IsCertain && second?.Walk.IsCertain != false);
     }
 
     private static SearchOutcome Of(Job job, CandidatePool pool, SearchEffort effort, CandidateJudge judge)
@@ -61,6 +64,20 @@ internal static class BracketSearch
             IsCertain = walk.IsCertain,
             Obstacles = ObstaclesOf([.. walk.Findings.Where(f => f.Failed is not null).Select(f => (f.Failed!, 1))], walk.Findings.Count),
         };
+        if (ByResponse(job, walk, effort, judge) is { Walk: var (passes, _, solves, certain), Judge: var byResponse })
+        {
+            outcome = outcome with { Solves = outcome.Solves + solves, IsCertain = certain };
+            if (passes is not null)
+            {
+                return outcome with
+                {
+                    Best = passes,
+                    FrequencyRule = FrequencyRule.Response,
+                    Others = effort.WithOthers ? OthersOf(pool, passes, byResponse) : [],
+                };
+            }
+        }
+
         if (walk.Best is not { } best)
         {
             if (judge.IsHopeless)
@@ -74,7 +91,7 @@ internal static class BracketSearch
             {
                 Nearest = NearestOf(job, pool, walk.Findings, judge),
                 Shapes = shapes,
-                AllShapes = walk.IsCertain ? shapes : Math.Max(shapes, pool.Count),
+                AllShapes = outcome.IsCertain ? shapes : Math.Max(shapes, pool.Count),
                 Obstacles = ObstaclesOf([.. walk.Findings.Where(f => f.Failed is not null).Select(f => (f.Failed!, 1)), .. ruledOut], shapes),
             };
         }
@@ -88,6 +105,24 @@ internal static class BracketSearch
     }
 
     private sealed record Round(Finding? Best, List<Finding> Findings, int Solves, bool IsCertain);
+
+    // None keeps clear of the firing frequency: every other check stands, so only those that failed this one can pass.
+    private static (Round Walk, CandidateJudge Judge)? ByResponse(Job job, Round walk, SearchEffort effort, CandidateJudge judge)
+    {
+        if (walk.Best is not null || !walk.IsCertain || judge.IsHopeless || !ShakingStudy.IsKnown(job.Body))
+        {
+            return null;
+        }
+
+        Candidate[] low = [.. walk.Findings.Where(f => f.Failed?.Id == CheckId.Resonance).Select(f => f.Candidate)];
+        if (low.Length == 0)
+        {
+            return null;
+        }
+
+        var byResponse = judge.ByResponse();
+        return (Walk(low, [], effort, byResponse), byResponse);
+    }
 
     private static Round Walk(CandidatePool pool, SearchEffort effort, CandidateJudge judge)
     {

@@ -10,6 +10,7 @@ namespace BracketGen.Design.Search;
 internal sealed class CandidateJudge
 {
     private readonly Job _job;
+    private readonly FrequencyRule _rule;
     private readonly StrengthDetail? _detail;
     private readonly StrengthJudge? _strength;
 
@@ -24,15 +25,19 @@ internal sealed class CandidateJudge
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="detail">How finely brackets are meshed; null where strength is not looked at.</param>
     /// <param name="mechanismDecides">Whether a bracket with which the mechanism does not work is turned down.</param>
-    public CandidateJudge(Job job, StrengthDetail? detail, bool mechanismDecides = true)
+    /// <param name="rule">How the first natural frequency is judged.</param>
+    public CandidateJudge(Job job, StrengthDetail? detail, bool mechanismDecides = true, FrequencyRule rule = FrequencyRule.Separation)
     {
-        (_job, _detail, MechanismDecides) = (job, detail, mechanismDecides);
-        _strength = detail is null ? null : new(job, detail);
+        (_job, _detail, MechanismDecides, _rule) = (job, detail, mechanismDecides, rule);
+        _strength = detail is null ? null : new(job, detail, rule);
         _areToolsAssumed = BendChecks.AreAssumed(job.Shop);
     }
 
     /// <summary>Whether a bracket with which the mechanism does not work is turned down.</summary>
     public bool MechanismDecides { get; }
+
+    /// <summary>The same judge but for the first natural frequency: what shaking does to a bracket decides instead.</summary>
+    public CandidateJudge ByResponse() => new(_job, _detail, MechanismDecides, FrequencyRule.Response);
 
     /// <summary>Whether the mechanism works nowhere, so that no bracket can pass.</summary>
     public bool IsHopeless => MechanismDecides && _ruledOutEverywhere is not null;
@@ -72,7 +77,7 @@ internal sealed class CandidateJudge
 
     /// <summary>A candidate judged in every respect, whatever fails.</summary>
     public Finding InFull(Candidate candidate) => Complete(
-        candidate, _detail is null ? null : StrengthStudy.Of(_job, candidate.Travel, candidate.Placement, candidate.Bracket, _detail));
+        candidate, _detail is null ? null : StrengthStudy.Of(_job, candidate.Travel, candidate.Placement, candidate.Bracket, _detail, _rule));
 
     /// <summary>Takes note that the mechanism does not work with a bracket: from then on each place is looked at alone first. Not while candidates are judged.</summary>
     /// <param name="finding">The bracket.</param>

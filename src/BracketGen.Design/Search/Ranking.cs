@@ -1,3 +1,4 @@
+using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 
 namespace BracketGen.Design.Search;
@@ -21,7 +22,10 @@ public static class Ranking
             outcome.Shapes, best, outcome.CheapestWeak,
             others.Where(o => o.Mass < best.Mass * WorthSaying).MinBy(o => o.Mass),
             others.Where(o => o.BestGive < best.BestGive * WorthSaying).MinBy(o => o.BestGive),
-            others.Where(o => o.LeastSpare > best.LeastSpare + MoreRoom).MaxBy(o => o.LeastSpare));
+            others.Where(o => o.LeastSpare > best.LeastSpare + MoreRoom).MaxBy(o => o.LeastSpare))
+        {
+            FrequencyRule = outcome.FrequencyRule,
+        };
     }
 }
 
@@ -34,7 +38,13 @@ public static class Ranking
 /// <param name="Roomier">The one with the most spare at its tightest place, likewise.</param>
 public sealed record ChoiceReasons(int Shapes, Offer Best, Offer? TooWeak, Offer? Lighter, Offer? Stiffer, Offer? Roomier) : IMirrored<ChoiceReasons>
 {
+    /// <summary>How the first natural frequency of all of them was judged.</summary>
+    public FrequencyRule FrequencyRule { get; init; }
+
     /// <inheritdoc/>
     public ChoiceReasons Mirrored() => new(
-        Shapes, Best.Mirrored(), TooWeak?.Mirrored(), Lighter?.Mirrored(), Stiffer?.Mirrored(), Roomier?.Mirrored());
+        Shapes, Best.Mirrored(), TooWeak?.Mirrored(), Lighter?.Mirrored(), Stiffer?.Mirrored(), Roomier?.Mirrored())
+    {
+        FrequencyRule = FrequencyRule,
+    };
 }

@@ -37,6 +37,9 @@ public sealed record SearchOutcome : IMirrored<SearchOutcome>
     /// <summary>Whether the answer is certain: no cheaper bracket passes, or none at all. False where the limit of the effort ended the search.</summary>
     public required bool IsCertain { get; init; }
 
+    /// <summary>How the first natural frequency of <see cref="Best"/> and the others was judged.</summary>
+    public FrequencyRule FrequencyRule { get; init; }
+
     /// <summary>What stopped the shapes that were looked at, the check that stops most first.</summary>
     public ImmutableArray<Obstacle> Obstacles { get; init; } = [];
 

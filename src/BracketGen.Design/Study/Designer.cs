@@ -32,7 +32,7 @@ public static class Designer
         {
             // As it was chosen, whatever it comes to today; if it is among the offers, the very same.
             var at = found.ToList().FindIndex(f => ChosenSearch.IsSame(job, f.Candidate, again));
-            var finding = at >= 0 ? found[at] : new CandidateJudge(job, effort.Strength).InFull(again);
+            var finding = at >= 0 ? found[at] : new CandidateJudge(job, effort.Strength, rule: outcome.FrequencyRule).InFull(again);
             return Answer(job, finding, outcome, found) with { Choice = at + 1, ChosenIs = finding.IsGoodEnough ? ChosenState.Passes : ChosenState.Fails };
         }
 

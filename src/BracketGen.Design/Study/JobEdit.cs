@@ -79,6 +79,7 @@ internal sealed record JobEdit(ImmutableArray<InputChange> Changes, Func<Job, Jo
             (now.MaxGive < usual.MaxGive, Limit(ChangedInput.MaxGive, now.MaxGive, usual.MaxGive, p => p with { MaxGive = usual.MaxGive })),
             (now.MinYieldFactor > usual.MinYieldFactor, Limit(ChangedInput.MinYieldFactor, now.MinYieldFactor, usual.MinYieldFactor, p => p with { MinYieldFactor = usual.MinYieldFactor })),
             (now.MinEnduranceFactor > usual.MinEnduranceFactor, Limit(ChangedInput.MinEnduranceFactor, now.MinEnduranceFactor, usual.MinEnduranceFactor, p => p with { MinEnduranceFactor = usual.MinEnduranceFactor })),
+            (now.MinFrequencyRatio > usual.MinFrequencyRatio, Limit(ChangedInput.MinFrequencyRatio, now.MinFrequencyRatio, usual.MinFrequencyRatio, p => p with { MinFrequencyRatio = usual.MinFrequencyRatio })),
             (now.SweepClearance > usual.SweepClearance, Limit(ChangedInput.SweepClearance, now.SweepClearance, usual.SweepClearance, p => p with { SweepClearance = usual.SweepClearance })),
             (now.KeepOutClearance > usual.KeepOutClearance, Limit(ChangedInput.KeepOutClearance, now.KeepOutClearance, usual.KeepOutClearance, p => p with { KeepOutClearance = usual.KeepOutClearance })),
             (now.OuterClearance > usual.OuterClearance, Limit(ChangedInput.OuterClearance, now.OuterClearance, usual.OuterClearance, p => p with { OuterClearance = usual.OuterClearance })),

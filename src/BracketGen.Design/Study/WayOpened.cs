@@ -48,6 +48,9 @@ public enum ChangedInput
     /// <summary>Preference: minimum factor against cracking.</summary>
     MinEnduranceFactor,
 
+    /// <summary>Preference: minimum first natural frequency over the firing frequency.</summary>
+    MinFrequencyRatio,
+
     /// <summary>Preference: clearance of what moves (mm).</summary>
     SweepClearance,
 

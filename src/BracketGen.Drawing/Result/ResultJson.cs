@@ -52,7 +52,7 @@ public static class ResultJson
             new(job.Vehicle.Name, job.Body.Name, job.Body.Opens == OpeningSense.Clockwise ? "clockwise" : "counter-clockwise",
                 job.Shop.Name, job.Document.PartNumber, job.Document.Revision,
                 job.Document.Date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), job.Units == UnitSystem.Inch ? "in" : "mm"),
-            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, solution.Bracket?.Flat.Blank.Outline.Bounds.Min ?? default),
+            TravelOf(solution), StopOf(solution.Placement), BracketOf(solution.Bracket), MechanismResult.Of(solution), StrengthResult.Of(solution.Strength, solution.Bracket?.Flat.Blank.Outline.Bounds.Min ?? default, job.Body.Engine),
             [.. solution.Offers.Select((o, i) => OfferOf(o, i, job))], solution.Offers.IsEmpty || solution.Choice == 0 ? null : solution.Choice, ReasonText.Of(solution.Reasons, job, UnitSystem.Metric), SearchOf(solution.Search), DiagnosisOf(solution.Diagnosis, job),
             [.. solution.Checks.Select(c => CheckOf(c, job))], allowed, Cautions.All)
         {

@@ -1,15 +1,30 @@
 using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Result;
 
 /// <summary>Whether the bracket bends, shakes or cracks. Stresses in MPa, lengths in mm, forces in N, frequencies in Hz.</summary>
 public sealed record ResultStrength(
     int Nodes, double GivePerNewton, ResultLoadCase Opening, ResultLoadCase Stamped, double? LimitingFootForce, double YieldFactor,
-    double EnduranceFactor, IReadOnlyList<double> Frequencies, double? FiringFrequency);
+    double EnduranceFactor, IReadOnlyList<double> Frequencies, double? FiringFrequency, string FrequencyRule,
+    ResultShaking? Shaking, IReadOnlyList<ResultCrossing> Crossings);
 
 /// <summary>One load at the stop: tension of the wire, give along it, largest stress and where it is on the flat pattern.</summary>
 public sealed record ResultLoadCase(double Tension, double Give, double LargestStress, IReadOnlyList<double> At);
+
+/// <summary>What shaking of the mount does: alternating stress to each side in MPa, frequencies in Hz.</summary>
+public sealed record ResultShaking(
+    string Profile, string Evidence, double Damping, double DampingPlusMinus, string DampingEvidence, IReadOnlyList<ResultShakenMode> Modes,
+    double LargestStress, IReadOnlyList<double> At, double SineStress, double SineFrequency, double EnduranceFactor, double? EnduranceFactorAtWorst);
+
+/// <summary>A natural vibration and its effective mass, as a part of the mass that moves.</summary>
+public sealed record ResultShakenMode(double Frequency, double MassPart);
+
+/// <summary>A speed (1/min) at which an order of the engine meets a natural frequency.</summary>
+public sealed record ResultCrossing(double Order, int Mode, double Speed);
 
 /// <summary>Makes the strength part of the result.</summary>
 internal static class StrengthResult
@@ -17,13 +32,21 @@ internal static class StrengthResult
     /// <summary>The strength report for result.json; null where strength was not looked at.</summary>
     /// <param name="report">The report.</param>
     /// <param name="corner">Lower left corner of the flat pattern, from which places are counted.</param>
-    public static ResultStrength? Of(StrengthReport? report, Vector2 corner) => report is null
+    /// <param name="engine">The engine; null where it is not told.</param>
+    public static ResultStrength? Of(StrengthReport? report, Vector2 corner, Engine? engine) => report is null
         ? null
         : new(
             report.Flat.Nodes.Length, report.GivePerTension, CaseOf(report.Opening, corner),
             CaseOf(report.Stamped, corner), report.LimitingFootForce, ResultJson.Round(report.YieldFactor),
             ResultJson.Round(report.EnduranceFactor), report.Frequencies,
-            report.FiringFrequency is { } f ? ResultJson.Round(f) : null);
+            report.FiringFrequency is { } f ? ResultJson.Round(f) : null, ShakingText.Word(report.FrequencyRule),
+            report.Shaking is { } shaking ? ShakingOf(shaking, corner) : null,
+            engine is null ? [] : [.. OrderCrossing.Of(engine, report.Frequencies).Select(c => new ResultCrossing(c.Order, c.Mode, ResultJson.Round(c.Speed)))]);
+
+    private static ResultShaking ShakingOf(ShakingReport report, Vector2 corner) => new(
+        ShakingText.Word(report.Shaking.Profile), EvidenceText.Name(report.Shaking.Evidence), report.Shaking.Damping.Value, report.Shaking.Damping.PlusMinus,
+        EvidenceText.Name(report.Shaking.Damping.Evidence), [.. report.Modes.Select(m => new ResultShakenMode(m.Frequency, m.MassPart))], report.LargestStress,
+        [ResultJson.Round(report.At.X - corner.X), ResultJson.Round(report.At.Y - corner.Y)], report.SineStress, report.SineFrequency, report.EnduranceFactor, report.EnduranceFactorAtWorst);
 
     private static ResultLoadCase CaseOf(LoadCase load, Vector2 corner) => new(
         ResultJson.Round(load.Tension), load.Give, load.LargestStress,

@@ -190,6 +190,15 @@ public enum Contradictory
     /// <summary>The sensor reads the same at both stops.</summary>
     SensorVolts,
 
+    /// <summary>A published test and a profile of one's own.</summary>
+    ShakingTwice,
+
+    /// <summary>Frequencies of a curve that do not rise.</summary>
+    Frequencies,
+
+    /// <summary>Idle speed not below the maximum speed.</summary>
+    IdleSpeed,
+
     /// <summary>A material has a price, but the shop has no rates.</summary>
     PriceWithoutRates,
 

@@ -70,6 +70,9 @@ internal static class PreferencesSection
     private static readonly Key<double> MinEnduranceFactor = Key<double>.WithDefault(
         "min_endurance_factor", QuantityForm.Number(1, 20), "Minimum safety factor against cracking over all openings; no unit.", Usual.MinEnduranceFactor);
 
+    private static readonly Key<double> MinFrequencyRatio = Key<double>.WithDefault(
+        "min_frequency_ratio", QuantityForm.Number(1, 10), "Minimum first natural frequency over the engine's firing frequency at maximum speed; no unit.", Usual.MinFrequencyRatio);
+
     private static readonly Key<double> MaxGive = Length(
         "max_give", 0.01, 10, "Maximum give of the stop along the wire, at the largest tension of an opening.", Usual.MaxGive);
 
@@ -79,7 +82,7 @@ internal static class PreferencesSection
         [
             FreePlay, MinFreePlay, MinOverTravel, MaxOverTravel, MinWrap, FittingClearance, SweepClearance, OuterClearance,
             KeepOutClearance, DirtAndCold, AdjusterReserve, Opening, Materials, MinThickness, MaxThickness, CornerRadius,
-            MinYieldFactor, MinEnduranceFactor, MaxGive,
+            MinYieldFactor, MinEnduranceFactor, MinFrequencyRatio, MaxGive,
         ],
         v => new(
             new()
@@ -102,6 +105,7 @@ internal static class PreferencesSection
                 CornerRadius = v.Get(CornerRadius),
                 MinYieldFactor = v.Get(MinYieldFactor),
                 MinEnduranceFactor = v.Get(MinEnduranceFactor),
+                MinFrequencyRatio = v.Get(MinFrequencyRatio),
                 MaxGive = v.Get(MaxGive),
             },
             v.Get(Materials)),

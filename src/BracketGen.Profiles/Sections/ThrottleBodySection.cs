@@ -62,9 +62,12 @@ internal static class ThrottleBodySection
     private static readonly Key<Engine> Engine = new(
         "engine", EngineSection.Form, "The engine that shakes the bracket. If left out, the bracket's frequency is calculated but not checked.", isRequired: false);
 
+    private static readonly Key<Shaking> Shaking = Key<Shaking>.WithDefault(
+        "shaking", ShakingSection.Form, "How the mount face shakes. If left out, a published test is assumed for comparison, and decides nothing.", Design.Inputs.Shaking.Usual);
+
     public static Section<ThrottleBody> Form { get; } = new(
         [
-            Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, ShaftDrag, Inertia, Mount, KeepOuts, BoreAxis, Shape, SpringRooms, ClosedAngle, Sensor, Engine,
+            Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, ShaftDrag, Inertia, Mount, KeepOuts, BoreAxis, Shape, SpringRooms, ClosedAngle, Sensor, Engine, Shaking,
         ],
         v => new()
         {
@@ -84,6 +87,7 @@ internal static class ThrottleBodySection
             ValveClosedAngle = new Angle(v.Get(ClosedAngle)),
             Sensor = v.Has(Sensor) ? v.Get(Sensor).Over(v.Get(Quadrant).Rotation.Value) : null,
             Engine = v.Has(Engine) ? v.Get(Engine) : null,
+            Shaking = v.Get(Shaking),
         },
         [
             new([BoreAxis, Bore], CheckCasting),

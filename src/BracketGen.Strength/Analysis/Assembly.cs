@@ -63,6 +63,33 @@ internal static class Assembly
         return new(matrix, BodyRows.Of(model, free));
     }
 
+    /// <summary>The force (N, six numbers a node) that the sheet's mass at held freedoms puts on free ones while it is accelerated along an axis by 1 mm/s².</summary>
+    /// <param name="model">The model.</param>
+    /// <param name="free">Its free nodes.</param>
+    /// <param name="axis">0, 1 or 2 for x, y or z.</param>
+    public static double[] InertiaOfHeld(ShellModel model, FreeNodes free, int axis)
+    {
+        ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
+        ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
+        var (moved, force) = (new double[nodes.Length * Block], new double[nodes.Length * Block]);
+        for (var n = 0; n < nodes.Length; n++)
+        {
+            moved[n * Block + axis] = free.IsHeld(n, axis) ? 1 : 0;
+        }
+
+        Span<double> m = stackalloc double[CornerBlocks.Length];
+        foreach (var corners in triangles)
+        {
+            if (!free.IsAtRest(corners) && (free.HasHeld(corners.A) || free.HasHeld(corners.B) || free.HasHeld(corners.C)))
+            {
+                ShellTriangle.Mass(new(nodes[corners.A].Vector, nodes[corners.B].Vector, nodes[corners.C].Vector), model.Thickness, model.Material, m);
+                AddForces(corners, m, moved, force);
+            }
+        }
+
+        return force;
+    }
+
     /// <summary>What every held freedom pushes back with under displacements <paramref name="u"/> (six numbers a node) and loads <paramref name="force"/>.</summary>
     public static double[] Reactions(ShellModel model, FreeNodes free, double[] u, double[] force)
     {

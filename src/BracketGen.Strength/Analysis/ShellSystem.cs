@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using BracketGen.Geometry;
 using BracketGen.Strength.Model;
+using BracketGen.Strength.Shaking;
 using BracketGen.Strength.Solving;
 
 namespace BracketGen.Strength.Analysis;
@@ -120,6 +121,40 @@ public sealed class ShellSystem
         var (values, vectors) = BlockLanczos.Lowest(_factor, Mass, count, start);
         return [.. values.Select((v, i) => ToMode(FrequencyOf(v), _free.Whole(vectors[i])))];
     }
+
+    /// <summary>The lowest <paramref name="count"/> natural vibrations as a shaken base excites them, and what a steady acceleration of it does.</summary>
+    /// <exception cref="InvalidOperationException">The material has no density.</exception>
+    public ModalBasis Shaken(int count) => Shaken(count, null);
+
+    /// <summary>The same, from shapes of <see cref="NearModes"/>.</summary>
+    internal ModalBasis Shaken(int count, UnitResponses? near)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        double[][]? start = near is null ? null : [.. near.Vectors.Select(v => v.AsSpan().ToArray())];
+        var (values, vectors) = BlockLanczos.Lowest(_factor, Mass, count, start);
+        var (forces, steady, mass) = (new double[3][], new double[3][], new double[3]);
+        for (var axis = 0; axis < 3; axis++)
+        {
+            var (whole, product) = (new double[_model.Mesh.Nodes.Length * Block], new double[vectors[0].Length]);
+            for (var i = axis; i < whole.Length; i += Block)
+            {
+                whole[i] = 1;
+            }
+
+            var rigid = _free.Reduced(whole);
+            Mass.Multiply(rigid, product);
+            FrontKernel.Subtract(product, _free.Reduced(Assembly.InertiaOfHeld(_model, _free, axis)), -1);
+            (forces[axis], steady[axis], mass[axis]) = (product, product.AsSpan().ToArray(), FrontKernel.Dot(rigid, product));
+        }
+
+        _factor.Solve(steady);
+        return new(
+            [.. values.Select(FrequencyOf)],
+            [.. vectors.Select(v => new Vector3(FrontKernel.Dot(v, forces[0]), FrontKernel.Dot(v, forces[1]), FrontKernel.Dot(v, forces[2])))],
+            new(mass[0], mass[1], mass[2]), [.. vectors.Select(StressOf)], [.. steady.Select(StressOf)]);
+    }
+
+    private StressField StressOf(double[] part) => new(StressRecovery.TensorsAtNodes(_model, _free, _free.Whole(part)));
 
     private StaticSolution SolutionOf(double[] part, double[] force)
     {

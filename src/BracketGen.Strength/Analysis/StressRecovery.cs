@@ -11,6 +11,21 @@ internal static class StressRecovery
     /// <summary>Von Mises stresses at the nodes; <paramref name="u"/> holds six freedoms a node.</summary>
     public static ImmutableArray<NodeStress> AtNodes(ShellModel model, FreeNodes free, double[] u)
     {
+        ReadOnlySpan<double> tensors = TensorsAtNodes(model, free, u);
+        var result = ImmutableArray.CreateBuilder<NodeStress>(tensors.Length / 12);
+        for (var n = 0; n < tensors.Length; n += 12)
+        {
+            result.Add(new(VonMises(tensors.Slice(n, 6)), VonMises(tensors.Slice(n + 6, 6))));
+        }
+
+        return result.MoveToImmutable();
+    }
+
+    /// <summary>
+    /// Mean stress tensors at the nodes, twelve numbers each (MPa): xx yy zz xy yz zx on top, then at the bottom. <paramref name="u"/> holds six freedoms a node.
+    /// </summary>
+    public static double[] TensorsAtNodes(ShellModel model, FreeNodes free, double[] u)
+    {
         ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
         ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
 
@@ -53,15 +68,18 @@ internal static class StressRecovery
             }
         }
 
-        var result = ImmutableArray.CreateBuilder<NodeStress>(nodes.Length);
+        var tensors = new double[nodes.Length * 12];
         for (var n = 0; n < nodes.Length; n++)
         {
             var sum = sums.AsSpan(13 * n, 13);
             var weight = sum[12] > 0 ? sum[12] : 1;
-            result.Add(new(VonMises(sum[..6]) / weight, VonMises(sum.Slice(6, 6)) / weight));
+            for (var i = 0; i < 12; i++)
+            {
+                tensors[12 * n + i] = sum[i] / weight;
+            }
         }
 
-        return result.MoveToImmutable();
+        return tensors;
     }
 
     private static void AddTensor(in LocalTriangle g, double sx, double sy, double sxy, Span<double> sum)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Model;
+using BracketGen.Strength.Shaking;
 
 namespace BracketGen.Strength.Parts;
 
@@ -41,6 +42,21 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
 
     /// <summary>The lowest <paramref name="count"/> natural vibrations, slowest first.</summary>
     public ImmutableArray<Mode> LowestModes(int count) => System.LowestModes(count, Near);
+
+    /// <summary>
+    /// The natural vibrations as shaking of the mount excites them: all up to <paramref name="highest"/> (Hz) and one above, as far as <paramref name="most"/> reach.
+    /// </summary>
+    public ModalBasis Shaken(double highest, int most = 24)
+    {
+        for (var count = 6; ; count = Math.Min(2 * count, most))
+        {
+            var basis = System.Shaken(count, Near);
+            if (basis.Frequencies[^1] > highest || basis.Frequencies.Length < count || count >= most)
+            {
+                return basis;
+            }
+        }
+    }
 
     // 1 N along each axis: any force is a combination of them.
     private UnitResponses Unit => _unit ??= System.Unit(Along(new(1, 0, 0)), Along(new(0, 1, 0)), Along(new(0, 0, 1)));

@@ -269,8 +269,17 @@ public static class CheckWords
             "Give of the stop along the wire, maximum tension of an opening", "finite elements",
             "The stop gives way under the wire: the pedal feels soft and pull is lost. Take thicker or wider sheet."),
         CheckId.Resonance => new(
-            "First natural frequency, clear of the engine's firing frequency", "finite elements; limit: 1.2 times the firing frequency at top speed",
+            "First natural frequency, clear of the engine's firing frequency", "finite elements; limit: the separation factor times the firing frequency at maximum speed",
             "At high speed the engine shakes the bracket at its own frequency: the pedal hums and the bracket cracks. Take thicker or wider sheet, or a shorter stop flange."),
+        CheckId.ShakingEndurance => new(
+            "Safety factor against cracking from shaking and every opening", "Soderberg: 1 / ((opening/2 + alternating)/endurance + opening/2/yield), its minimum over the bracket; modes superposed, worst direction, random three times its root mean square",
+            "The bracket cracks from the shaking of its mount, and the outer comes off its stop. Take thicker or wider sheet, or a shorter stop flange: the first natural frequency must rise. If the profile is harsher than your engine, measure the acceleration at the mount and give it in [shaking]."),
+        CheckId.ShakingTest => new(
+            "Safety factor against cracking under a test of parts on an intake manifold (assumed)", "as shaking-endurance, under ISO 16750-3:2023, test XI; on the unfavourable side also test III, with half the damping",
+            "The bracket would crack if it were shaken like this for ever. Nobody measured how this mount shakes, and the test is harsher than most engines: it decides nothing. Measure the acceleration at the mount and give it in [shaking] of the throttle body's file, or look for cracks after the first hours of running and at every service."),
+        CheckId.FrequencyByResponse => new(
+            "First natural frequency, passed by the response to shaking", "finite elements; limit: the separation factor times the firing frequency at maximum speed",
+            "No bracket keeps clear of the engine's firing frequency. This one passes by what shaking of the mount does to it instead: shaking-endurance decides. Look for cracks after the first hours of running and at every service."),
         _ => throw new ArgumentOutOfRangeException(nameof(id), id, "This check has no words yet."),
     };
 }

@@ -47,6 +47,7 @@ public static class InputWords
         InputId.Sensor => "position sensor",
         InputId.Controller => "controller",
         InputId.Engine => "cylinders and maximum speed",
+        InputId.Shaking => "shaking of the mount, damping",
         InputId.Sheet => "sheet",
         InputId.Shop => "tools and process of the shop",
         _ => throw new ArgumentOutOfRangeException(nameof(input), input, null),

@@ -1,4 +1,6 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Mechanism.Motion;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Words.Report;
 
@@ -79,6 +81,22 @@ public static class ChartText
 
     /// <summary>Torque that is taken.</summary>
     public const string Taken = "taken by friction and pedal";
+
+    /// <summary>Speed of the engine as an axis.</summary>
+    public const string EngineSpeed = "engine speed";
+
+    /// <summary>Frequency as an axis.</summary>
+    public const string Frequency = "frequency";
+
+    /// <summary>An order of the engine.</summary>
+    public static string Order(double order) => $"order {Phrases.Plain(order)}";
+
+    /// <summary>A natural vibration of the bracket.</summary>
+    public static string Vibration(int number) => $"vibration {number}";
+
+    /// <summary>Orders of the engine.</summary>
+    public static ChartWords OrdersChart(Engine engine) => new(
+        "Orders of the engine over its speed", $"From idle ({ShakingText.Idle(engine)}) to maximum speed. Where an order crosses a level, the engine shakes the bracket at a natural frequency: the hardest in order {Phrases.Plain(engine.Orders[1])}, in which it fires.");
 
     /// <summary>Wire pull.</summary>
     public static ChartWords PullChart { get; } = new(

@@ -101,8 +101,12 @@ public sealed class JobInputs(Solution solution)
 
         if (body.Engine is { } engine)
         {
-            yield return new("engine", $"{engine.Cylinders} cylinders, {engine.Strokes} strokes, up to {engine.MaxSpeed.ToString("0", CultureInfo.InvariantCulture)} 1/min");
+            yield return new("engine", $"{engine.Cylinders} cylinders, {engine.Strokes} strokes, up to {ShakingText.Speed(engine.MaxSpeed)}");
+            yield return new("idle speed", ShakingText.Idle(engine));
         }
+
+        yield return new("shaking of the mount", ShakingText.Profile(body.Shaking));
+        yield return new("damping of the bracket's vibrations", ShakingText.Damping(body.Shaking));
 
         yield return new("normal of the mount face", Direction(body.Mount.Plane.Normal));
         foreach (var hole in body.Mount.Holes)
@@ -238,6 +242,7 @@ public sealed class JobInputs(Solution solution)
         yield return new("sheet", $"{_units.WriteRange(Quantity.Length, wanted.MinThickness, wanted.MaxThickness)}{(wanted.Materials.IsEmpty ? ", any in stock" : $", {string.Join(", ", wanted.Materials)}")}");
         yield return new("minimum yield strength over stress, pedal stamped on", Phrases.Plain(wanted.MinYieldFactor));
         yield return new("minimum safety against cracking", Phrases.Plain(wanted.MinEnduranceFactor));
+        yield return new("minimum first natural frequency over the firing frequency", Phrases.Plain(wanted.MinFrequencyRatio));
         yield return new("maximum give of the stop", Length(wanted.MaxGive));
         yield return new("corner radius", Length(wanted.CornerRadius));
         if (job.Bulkhead is { } bulkhead)

@@ -60,7 +60,7 @@ public static class DiagnosisText
             ChangedInput.PedalHole => $"the wire's hole on the pedal's arm at {UnitSystem.Metric.Write(Quantity.Fraction, change.To)} of its distance from the pivot today: pull and 1/lever_ratio change by as much",
             ChangedInput.MinWrap => Instead(Quantity.Angle),
             ChangedInput.AdjusterReserve => Instead(Quantity.Fraction),
-            ChangedInput.MinYieldFactor or ChangedInput.MinEnduranceFactor => Instead(Quantity.Number),
+            ChangedInput.MinYieldFactor or ChangedInput.MinEnduranceFactor or ChangedInput.MinFrequencyRatio => Instead(Quantity.Number),
             _ => Instead(Quantity.Length),
         };
     }
@@ -82,6 +82,7 @@ public static class DiagnosisText
         ChangedInput.MaxGive => "maximum give",
         ChangedInput.MinYieldFactor => "minimum yield factor",
         ChangedInput.MinEnduranceFactor => "minimum endurance factor",
+        ChangedInput.MinFrequencyRatio => "minimum frequency ratio",
         ChangedInput.SweepClearance => "sweep clearance",
         ChangedInput.KeepOutClearance => "keep-out clearance",
         ChangedInput.OuterClearance => "outer clearance",

@@ -1,3 +1,4 @@
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Search;
 using BracketGen.Units;
@@ -25,6 +26,7 @@ public static class ReasonText
         List<string> all =
         [
             $"Of {(reasons.Shapes == 1 ? "1 shape" : $"{reasons.Shapes} shapes")}, judged in the order of their cost, it is the first that passes every check of the bracket itself and so costs the least: {Mass(best)}, {Bends(best, units)}, {Give(best)} of give under the wire's pull.",
+            .. reasons.FrequencyRule == FrequencyRule.Response ? (string[])[ShakingText.ByResponse] : [],
             CostText.Bill(cost, job.Shop.Rates),
         ];
         if (CostText.Preferences(cost, job.Shop.Rates) is { } preferences)

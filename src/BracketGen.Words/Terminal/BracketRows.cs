@@ -2,6 +2,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Units;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Words.Terminal;
 
@@ -56,8 +57,11 @@ public static class BracketRows
             ],
             [
                 "natural frequencies", string.Join(", ", report.Frequencies.Select(f => units.Number(Quantity.Frequency, f))) + " Hz",
-                report.FiringFrequency is { } firing ? $"the engine fires at up to {units.Write(Quantity.Frequency, firing)}" : "the engine is not known: give [engine] in the throttle body's file",
+                report.FrequencyRule == Design.Checks.FrequencyRule.Response ? "below the separation from the firing frequency: judged by the response to shaking" : report.FiringFrequency is { } firing ? $"the engine fires at up to {units.Write(Quantity.Frequency, firing)}" : "the engine is not known: give [engine] in the throttle body's file",
             ],
+            .. report.Shaking is { } shaking
+                ? (string[][])[["shaking of the mount", $"±{Stress(shaking.LargestStress)}", $"safety factor against cracking {Phrases.Plain(shaking.EnduranceFactor)}; {ShakingText.Profile(shaking.Shaking)}"]]
+                : [],
         ];
     }
 }

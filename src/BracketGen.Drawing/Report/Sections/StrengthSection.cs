@@ -1,4 +1,5 @@
 using BracketGen.Design.Checks;
+using BracketGen.Drawing.Report.Charts;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;
@@ -30,10 +31,47 @@ internal static class StrengthSection
             Vibration(html, scene, report);
         }
 
-        using var notes = html.Open("ul", ("class", "notes"));
-        foreach (var note in StrengthText.Notes(report, units))
+        using (html.Open("ul", ("class", "notes")))
         {
-            html.Line("li", note);
+            foreach (var note in StrengthText.Notes(report, units))
+            {
+                html.Line("li", note);
+            }
+        }
+
+        Shaking(html, scene, report);
+    }
+
+    private static void Shaking(HtmlWriter html, ReportScene scene, StrengthReport report)
+    {
+        html.Line("h3", ShakingText.Heading);
+        using (html.Open("ul", ("class", "notes")))
+        {
+            IEnumerable<string> notes = report.Shaking is { } shaking ? ShakingText.Notes(shaking, scene.Units) : [ShakingText.NotKnown];
+            foreach (var note in report.FrequencyRule == FrequencyRule.Response ? notes.Prepend(ShakingText.ByResponse) : notes)
+            {
+                html.Line("li", note);
+            }
+        }
+
+        if (scene.Job.Body.Engine is not { } engine)
+        {
+            return;
+        }
+
+        using (html.Open("div", ("class", "charts")))
+        {
+            ChartFigure.Write(html, OrderChart.Of(scene, engine, report));
+        }
+
+        var crossings = ShakingText.Crossings(engine, report);
+        if (crossings.Count == 0)
+        {
+            html.Line("p", ShakingText.NoCrossing(engine));
+        }
+        else
+        {
+            HtmlTable.Write(html, ShakingText.OrdersTitle, ShakingText.OrderHeads, crossings, [0, 1, 2, 3]);
         }
     }
 

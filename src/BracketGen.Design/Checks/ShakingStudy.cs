@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
+using BracketGen.Geometry;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Parts;
+using BracketGen.Strength.Shaking;
+
+namespace BracketGen.Design.Checks;
+
+/// <summary>What shaking of its mount does to one bracket, step by step: each step is made once, when it is first asked for. One thread at a time.</summary>
+/// <param name="body">The throttle body.</param>
+/// <param name="material">Metal of the sheet.</param>
+/// <param name="prepared">The bracket meshed and factorised.</param>
+/// <param name="opening">The stop under the maximum tension of an opening.</param>
+internal sealed class ShakingStudy(ThrottleBody body, Material material, PreparedPart prepared, LoadCase opening)
+{
+    private ModalBasis? _basis;
+    private ShakingStress? _stress;
+
+    private ModalBasis Basis => _basis ??= prepared.Shaken(body.Shaking.Unfavourable.Append(body.Shaking.Base).Max(s => s.Highest));
+
+    private ShakingStress Stress => _stress ??= ShakingResponse.Of(Basis, body.Shaking.Base);
+
+    /// <summary>Whether enough is known to say how the mount shakes: an acceleration, or at least the engine that shakes it.</summary>
+    public static bool IsKnown(ThrottleBody body) => body.Engine is not null || Decides(body, FrequencyRule.Separation);
+
+    /// <summary>
+    /// Whether a bracket that cracks from shaking is turned down: where the shaking is given or measured, and where it takes the place of the frequency rule. A test profile that is only
+    /// assumed is a measure for comparison.
+    /// </summary>
+    public static bool Decides(ThrottleBody body, FrequencyRule rule) => body.Shaking.Evidence != Evidence.Assumed || rule == FrequencyRule.Response;
+
+    /// <summary>Safety factor against cracking from shaking and every opening together.</summary>
+    public double EnduranceFactor => LoadCase.SixFigures(FactorOf(Stress));
+
+    /// <summary>The report.</summary>
+    public ShakingReport Report()
+    {
+        var (shaking, most) = (body.Shaking, Stress.MostStressed);
+        var (sine, alternating, all) = (Stress.Sine[most], Stress.Alternating[most], Basis.MovingMass);
+        return new()
+        {
+            Shaking = shaking,
+            Modes =
+            [
+                .. Basis.Frequencies.Select((f, r) =>
+                {
+                    var mass = Basis.EffectiveMass(r);
+                    return new ShakenMode(LoadCase.SixFigures(f), LoadCase.SixFigures(Math.Max(mass.X / all.X, Math.Max(mass.Y / all.Y, mass.Z / all.Z))));
+                }),
+            ],
+            Alternating = Stress.Alternating,
+            LargestStress = LoadCase.SixFigures(Stress.Largest),
+            SineStress = LoadCase.SixFigures(alternating.Top >= alternating.Bottom ? sine.Top : sine.Bottom),
+            SineFrequency = LoadCase.SixFigures(Stress.SineFrequency),
+            At = prepared.Flat.Nodes[most],
+            EnduranceFactor = EnduranceFactor,
+            EnduranceFactorAtWorst = shaking.IsAssumed ? LoadCase.SixFigures(shaking.Unfavourable.Min(s => FactorOf(ShakingResponse.Of(Basis, s)))) : null,
+        };
+    }
+
+    // The smallest over all places, stress by stress: von Mises stress is a norm, so the sum of two is never below that of both together.
+    private double FactorOf(ShakingStress stress)
+    {
+        var least = double.PositiveInfinity;
+        ImmutableArray<NodeStress> pulled = opening.Response.Solution.Stresses, shaken = stress.Alternating;
+        for (var n = 0; n < pulled.Length; n++)
+        {
+            least = Math.Min(least, Math.Min(
+                StrengthStudy.EnduranceFactor(pulled[n].Top, shaken[n].Top, material.Endurance, material.Yield),
+                StrengthStudy.EnduranceFactor(pulled[n].Bottom, shaken[n].Bottom, material.Endurance, material.Yield)));
+        }
+
+        return least;
+    }
+}
