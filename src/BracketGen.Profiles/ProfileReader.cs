@@ -63,6 +63,7 @@ public static class ProfileReader
                 Document = file.Document,
                 Bulkhead = file.Bulkhead,
                 Movement = file.Movement,
+                Life = file.Life,
                 Chosen = file.Chosen,
             }
             : null;

@@ -102,10 +102,16 @@ public static class CheckCatalogue
         Of(CheckId.SensorClosed, "sensor-closed", Function, Quantity.Voltage, AtMost, LimitSource.CommonPractice, WholeMechanism, InputId.Sensor, InputId.Controller),
         Of(CheckId.SensorLow, "sensor-min", Function, Quantity.Voltage, AtLeast, LimitSource.Profile, WholeMechanism, InputId.Sensor, InputId.Controller),
         Of(CheckId.SensorHigh, "sensor-max", Function, Quantity.Voltage, AtMost, LimitSource.Profile, WholeMechanism, InputId.Sensor, InputId.Controller),
-        Of(CheckId.StampedYield, "stamped-yield", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever),
-        Of(CheckId.Endurance, "endurance", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.ReturnSprings),
-        Of(CheckId.StopGive, "stop-give", Function, Quantity.Length, AtMost, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.ReturnSprings),
-        Of(CheckId.Resonance, "resonance", Function, Quantity.Frequency, AtLeast, LimitSource.CommonPractice, OwnStrength, InputId.Sheet, InputId.Engine, InputId.OuterEnd),
+        Of(CheckId.StampedYield, "stamped-yield", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever, InputId.Life),
+        Of(CheckId.Endurance, "endurance", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.ReturnSprings, InputId.Life, InputId.Mount, InputId.Shop),
+        Of(CheckId.StopGive, "stop-give", Function, Quantity.Length, AtMost, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.ReturnSprings, InputId.Life),
+        Of(CheckId.Resonance, "resonance", Function, Quantity.Frequency, AtLeast, LimitSource.CommonPractice, OwnStrength, InputId.Sheet, InputId.Engine, InputId.OuterEnd, InputId.Life),
+        Of(CheckId.ScrewYield, "screw-yield", Safety, Quantity.Number, AtLeast, LimitSource.ScrewGuideline, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever),
+        Of(CheckId.BossThread, "boss-thread", Safety, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever),
+        Of(CheckId.ThreadDepth, "thread-depth", Making, Quantity.Length, AtLeast, LimitSource.CommonPractice, OwnStrength, InputId.Screws, InputId.Sheet),
+        Of(CheckId.JointSlip, "joint-slip", Safety, Quantity.Number, AtLeast, LimitSource.ScrewGuideline, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever, InputId.ReturnSprings),
+        Of(CheckId.JointOpening, "joint-opening", Safety, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Screws, InputId.Sheet, InputId.ReturnSprings, InputId.OuterEnd),
+        Of(CheckId.WasherPressure, "washer-pressure", Function, Quantity.Stress, AtMost, LimitSource.Material, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever),
     ];
 
     /// <summary>What a check is.</summary>

@@ -281,4 +281,22 @@ public enum CheckId
 
     /// <summary>First natural frequency against the engine's.</summary>
     Resonance,
+
+    /// <summary>Yield of the screws.</summary>
+    ScrewYield,
+
+    /// <summary>Stripping of the bosses' threads.</summary>
+    BossThread,
+
+    /// <summary>Depth of thread in the bosses.</summary>
+    ThreadDepth,
+
+    /// <summary>Slip of the bracket on its bosses.</summary>
+    JointSlip,
+
+    /// <summary>Lifting of the bracket off its bosses.</summary>
+    JointOpening,
+
+    /// <summary>Pressure under the washers.</summary>
+    WasherPressure,
 }

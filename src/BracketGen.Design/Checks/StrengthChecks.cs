@@ -19,6 +19,11 @@ public static class StrengthChecks
         {
             yield return new(CheckId.Resonance, double.NaN, LeastFrequencyRatio * engine.FiringFrequency);
         }
+
+        foreach (var check in JointChecks.NotCalculated(job))
+        {
+            yield return check;
+        }
     }
 
     /// <summary>The checks of <paramref name="report"/>.</summary>
@@ -26,13 +31,21 @@ public static class StrengthChecks
     /// <param name="report">The report; its own checks are not looked at.</param>
     public static IEnumerable<Check> Of(Job job, StrengthReport report)
     {
-        var preferences = job.Preferences;
-        yield return new(CheckId.StampedYield, report.YieldFactor, preferences.MinYieldFactor);
-        yield return new(CheckId.Endurance, report.EnduranceFactor, preferences.MinEnduranceFactor);
-        yield return new(CheckId.StopGive, report.Opening.Give, preferences.MaxGive);
+        var (preferences, hot) = (job.Preferences, report.Metal.Worst);
+        yield return new(CheckId.StampedYield, report.YieldFactor, preferences.MinYieldFactor) { Unfavourable = hot?.Yield * report.YieldFactor };
+        yield return new(CheckId.Endurance, report.EnduranceFactor, preferences.MinEnduranceFactor) { Unfavourable = report.EnduranceAtWorst };
+        yield return new(CheckId.StopGive, report.Opening.Give, preferences.MaxGive) { Unfavourable = report.Opening.Give / hot?.Modulus };
         if (report.FiringFrequency is { } firing)
         {
-            yield return new(CheckId.Resonance, report.Frequencies[0], LeastFrequencyRatio * firing);
+            yield return new(CheckId.Resonance, report.Frequencies[0], LeastFrequencyRatio * firing)
+            {
+                Unfavourable = hot is { } worst ? Math.Sqrt(worst.Modulus) * report.Frequencies[0] : null,
+            };
+        }
+
+        foreach (var check in JointChecks.Of(report))
+        {
+            yield return check;
         }
     }
 }

@@ -23,8 +23,9 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
 
     private StrengthFinding Judge(StopTension tension, Bracket bracket)
     {
-        var part = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd);
-        if (WeakByBound(tension, bracket, part) is { } certain)
+        var metal = StrengthMetal.Of(job, bracket.Stock.Material);
+        var part = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd, metal);
+        if (WeakByBound(tension, bracket, part, metal) is { } certain)
         {
             return new(null, certain, StrengthMeans.Bound);
         }
@@ -51,7 +52,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
     }
 
     // Each bound less the mesh's own error: what fails it fails on the mesh too.
-    private Check? WeakByBound(StopTension tension, Bracket bracket, FoldedPart part)
+    private Check? WeakByBound(StopTension tension, Bracket bracket, FoldedPart part, StrengthMetal metal)
     {
         var bounds = StrengthBounds.Of(bracket, part);
         if (!bounds.AreKnown)
@@ -59,15 +60,17 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
             return null;
         }
 
-        var (material, preferences) = (bracket.Stock.Material, job.Preferences);
+        var preferences = job.Preferences;
         const double stress = 1 - JudgeTolerance.MeshStress, give = 1 - JudgeTolerance.MeshGive, frequency = 1 + JudgeTolerance.MeshFrequency;
         var opening = stress * tension.Largest * bounds.StressAtLeast(tension.UnitForceAtLargest);
         var proof = stress * tension.ProofAtLeast(tension.LargestGive, tension.SpreadAtLeast(bracket)) * bounds.StressAtLeast(tension.UnitForce);
         Check[] checks =
         [
             new(CheckId.StopGive, give * tension.Largest * bounds.GiveAtLeast(tension.UnitForceAtLargest), preferences.MaxGive),
-            new(CheckId.StampedYield, material.Yield / proof, preferences.MinYieldFactor),
-            new(CheckId.Endurance, StrengthStudy.EnduranceFactor(opening, material.Endurance, material.Yield), preferences.MinEnduranceFactor),
+            new(CheckId.StampedYield, metal.Yield / proof, preferences.MinYieldFactor),
+
+            // Cut edges, shaking and a stress that is always there only lower it.
+            new(CheckId.Endurance, StrengthStudy.EnduranceFactor(opening, metal.Line.Amplitude(job.Life.Openings), metal.Yield), preferences.MinEnduranceFactor),
         ];
         return Array.Find(checks, c => c.Fails) ?? (job.Body.Engine is { } engine
             && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatMass), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency) is { Fails: true } low

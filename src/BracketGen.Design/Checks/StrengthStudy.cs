@@ -15,7 +15,7 @@ public static class StrengthStudy
     /// <param name="detail">How finely it is meshed.</param>
     public static StrengthReport Of(Job job, Travel travel, StopPlacement placement, Bracket bracket, StrengthDetail detail)
     {
-        var part = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd);
+        var part = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd, StrengthMetal.Of(job, bracket.Stock.Material));
         var tension = new StopTension(StopMechanism.Of(job, travel, placement));
         return new StrengthStages(tension, bracket, part.Prepare(detail.Size, detail.HoleSize, detail.BendRows)).Report();
     }

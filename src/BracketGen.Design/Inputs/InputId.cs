@@ -120,6 +120,12 @@ public enum InputId
     /// <summary>Engine: cylinders and speed.</summary>
     Engine,
 
+    /// <summary>Screws and bosses of the mount: class, friction, metal, depth of thread.</summary>
+    Screws,
+
+    /// <summary>Life asked for and temperature.</summary>
+    Life,
+
     /// <summary>Sheet: material and thickness.</summary>
     Sheet,
 

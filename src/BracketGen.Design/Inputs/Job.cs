@@ -31,6 +31,9 @@ public sealed record Job : IMirrored<Job>
     /// <summary>How far the throttle body moves against the bulkhead.</summary>
     public EngineMovement Movement { get; init; } = EngineMovement.Usual;
 
+    /// <summary>How long the bracket must last, and how hot it gets.</summary>
+    public ServiceLife Life { get; init; } = new();
+
     /// <summary>The bracket that was chosen; null to take the best.</summary>
     public ChosenBracket? Chosen { get; init; }
 

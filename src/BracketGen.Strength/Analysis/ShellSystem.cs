@@ -93,6 +93,34 @@ public sealed class ShellSystem
         return SolutionOf(part, force);
     }
 
+    /// <summary>The response to held freedoms that are moved, without loads; whatever displacements the model gives are left out.</summary>
+    /// <remarks>Only nodes held in all six freedoms may be moved, and triangles that lie wholly between them stay stiff.</remarks>
+    /// <param name="moved">What is moved, and how far.</param>
+    /// <exception cref="ArgumentException">A freedom is not held.</exception>
+    public StaticSolution Moved(IEnumerable<Held> moved)
+    {
+        var given = new double[_model.Mesh.Nodes.Length * Block];
+        foreach (var held in moved)
+        {
+            if (!_free.IsHeld(held.Node, (int)held.Freedom))
+            {
+                throw new ArgumentException($"Node {held.Node} is moved but not held.", nameof(moved));
+            }
+
+            given[held.Node * Block + (int)held.Freedom] = held.Value;
+        }
+
+        var forces = Assembly.FromGiven(_model, _free, given);
+        for (var i = 0; i < forces.Length; i++)
+        {
+            forces[i] = -forces[i];
+        }
+
+        var part = _free.Reduced(forces);
+        _factor.Solve(part);
+        return SolutionOf(part, new double[given.Length], given);
+    }
+
     /// <summary>The first natural frequency is never above this (Hz): Rayleigh's quotient over the responses to loads.</summary>
     internal double FirstFrequencyAtMost(UnitResponses unit) => FrequencyOf(RitzValue.Lowest(unit.Vectors, unit.Forces, Mass));
 
@@ -121,12 +149,14 @@ public sealed class ShellSystem
         return [.. values.Select((v, i) => ToMode(FrequencyOf(v), _free.Whole(vectors[i])))];
     }
 
-    private StaticSolution SolutionOf(double[] part, double[] force)
+    private StaticSolution SolutionOf(double[] part, double[] force) => SolutionOf(part, force, _free.Given);
+
+    private StaticSolution SolutionOf(double[] part, double[] force, double[] given)
     {
         var u = _free.Whole(part);
         for (var i = 0; i < u.Length; i++)
         {
-            u[i] += _free.Given[i];
+            u[i] += given[i];
         }
 
         // Without the factor, so that a solution that is kept does not keep it.

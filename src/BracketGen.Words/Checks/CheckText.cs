@@ -94,6 +94,7 @@ public static class CheckText
         LimitSource.ClosingTime => "49 CFR 571.124 S5.3 (from memory)",
         LimitSource.EdgeDistance => "EN 1993-1-8, table 3.3 (1.2 d); in thin sheet also EN 1993-1-3, table 8.4 (1.5 d; from memory)",
         LimitSource.SheaveRatio => "Machinery's Handbook, wire rope, minimum sheave diameters (from memory)",
+        LimitSource.ScrewGuideline => "VDI 2230 Blatt 1 (from memory)",
         LimitSource.VDie => "geometry of the V-die, (V/2) / cos(A/2)",
         _ => "the material's data sheet",
     };

@@ -47,6 +47,8 @@ public static class InputWords
         InputId.Sensor => "position sensor",
         InputId.Controller => "controller",
         InputId.Engine => "cylinders and maximum speed",
+        InputId.Screws => "screws and bosses of the mount",
+        InputId.Life => "life and temperature",
         InputId.Sheet => "sheet",
         InputId.Shop => "tools and process of the shop",
         _ => throw new ArgumentOutOfRangeException(nameof(input), input, null),

@@ -1,0 +1,55 @@
+using BracketGen.Design.Inputs;
+using BracketGen.SheetMetal.Fasteners;
+
+namespace BracketGen.Design.Checks;
+
+/// <summary>The checks of the screws that hold a bracket.</summary>
+public static class JointChecks
+{
+    /// <summary>Yield strength over the stress in a screw (VDI 2230, step R8: more than one, every spread counted).</summary>
+    public const double LeastScrewFactor = 1;
+
+    /// <summary>Stripping load over the force in a screw (our judgement, no source; VDI 2230, step R11, asks for one).</summary>
+    public const double LeastStrippingFactor = 1.25;
+
+    /// <summary>Friction over what slips, under a load that comes seldom, and under one that swings (VDI 2230, step R12).</summary>
+    public const double LeastSlipFactor = 1.2, LeastSlipFactorSwinging = 1.8;
+
+    /// <summary>Clamp force over that which keeps the joint closed (our judgement, no source; VDI 2230 asks for one).</summary>
+    public const double LeastOpeningFactor = 1.2;
+
+    /// <summary>The checks where strength was not calculated.</summary>
+    public static IEnumerable<Check> NotCalculated(Job job)
+    {
+        yield return new(CheckId.ScrewYield, double.NaN, LeastScrewFactor);
+        yield return new(CheckId.BossThread, double.NaN, LeastStrippingFactor);
+        yield return new(CheckId.ThreadDepth, double.NaN, job.Body.Mount.Holes.Max(h => BossScrew.LeastEngagement * h.Thread.Diameter));
+        yield return new(CheckId.JointSlip, double.NaN, LeastSlipFactor);
+        yield return new(CheckId.JointOpening, double.NaN, LeastOpeningFactor);
+        yield return new(CheckId.WasherPressure, double.NaN, job.Body.Mount.Boss.Pressure);
+    }
+
+    /// <summary>The checks of the joints, each at its worst screw.</summary>
+    /// <param name="report">The strength report; its own checks are not looked at.</param>
+    public static IEnumerable<Check> Of(StrengthReport report)
+    {
+        Check Worst(Func<BoltedJoint, Check> of) => report.Joints.Select(j => of(j) with { Subject = j.Hole }).MinBy(c => double.IsNaN(c.Value) ? double.NegativeInfinity : c.Margin)!;
+        if (report.Joints.IsEmpty)
+        {
+            yield break;
+        }
+
+        yield return Worst(j => new(CheckId.ScrewYield, Rounded(j.Joint.ScrewFactor(j.Stamped)), LeastScrewFactor));
+        yield return Worst(j => new(CheckId.BossThread, Rounded(j.Joint.StrippingFactor(j.Stamped)), LeastStrippingFactor));
+        yield return Worst(j => new(CheckId.ThreadDepth, j.ThreadDepth ?? double.NaN, j.Joint.Screw.ThreadNeeded));
+        yield return Worst(j => new(CheckId.JointSlip, Rounded(SlipFactor(j)), LeastSlipFactor));
+        yield return Worst(j => new(CheckId.JointOpening, Rounded(j.Joint.OpeningFactor(j.Opening.Plus(j.Shaken))), LeastOpeningFactor));
+        yield return Worst(j => new(CheckId.WasherPressure, Rounded(j.Joint.Pressure(j.Stamped)), Math.Min(report.Metal.Yield, j.Joint.Screw.Boss.Pressure)));
+    }
+
+    // Under what swings the friction must be there half as often again: counted as that much less.
+    private static double SlipFactor(BoltedJoint joint) => Math.Min(
+        joint.Joint.SlipFactor(joint.Stamped), joint.Joint.SlipFactor(joint.Opening.Plus(joint.Shaken)) * LeastSlipFactor / LeastSlipFactorSwinging);
+
+    private static double Rounded(double value) => LoadCase.SixFigures(value);
+}
