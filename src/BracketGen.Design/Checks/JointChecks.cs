@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.SheetMetal.Fasteners;
 
@@ -30,11 +31,12 @@ public static class JointChecks
     }
 
     /// <summary>The checks of the joints, each at its worst screw.</summary>
-    /// <param name="report">The strength report; its own checks are not looked at.</param>
-    public static IEnumerable<Check> Of(StrengthReport report)
+    /// <param name="joints">The joints.</param>
+    /// <param name="metal">The metal of the sheet.</param>
+    public static IEnumerable<Check> Of(ImmutableArray<BoltedJoint> joints, StrengthMetal metal)
     {
-        Check Worst(Func<BoltedJoint, Check> of) => report.Joints.Select(j => of(j) with { Subject = j.Hole }).MinBy(c => double.IsNaN(c.Value) ? double.NegativeInfinity : c.Margin)!;
-        if (report.Joints.IsEmpty)
+        Check Worst(Func<BoltedJoint, Check> of) => joints.Select(j => of(j) with { Subject = j.Hole }).MinBy(c => double.IsNaN(c.Value) ? double.NegativeInfinity : c.Margin)!;
+        if (joints.IsEmpty)
         {
             yield break;
         }
@@ -44,7 +46,7 @@ public static class JointChecks
         yield return Worst(j => new(CheckId.ThreadDepth, j.ThreadDepth ?? double.NaN, j.Joint.Screw.ThreadNeeded));
         yield return Worst(j => new(CheckId.JointSlip, Rounded(SlipFactor(j)), LeastSlipFactor));
         yield return Worst(j => new(CheckId.JointOpening, Rounded(j.Joint.OpeningFactor(j.Opening.Plus(j.Shaken))), LeastOpeningFactor));
-        yield return Worst(j => new(CheckId.WasherPressure, Rounded(j.Joint.Pressure(j.Stamped)), Math.Min(report.Metal.Yield, j.Joint.Screw.Boss.Pressure)));
+        yield return Worst(j => new(CheckId.WasherPressure, Rounded(j.Joint.Pressure(j.Stamped)), Math.Min(metal.Pressure, j.Joint.Screw.Boss.Pressure)));
     }
 
     // Under what swings the friction must be there half as often again: counted as that much less.

@@ -43,7 +43,7 @@ public static class StrengthChecks
             };
         }
 
-        foreach (var check in JointChecks.Of(report))
+        foreach (var check in JointChecks.Of(report.Joints, report.Metal))
         {
             yield return check;
         }

@@ -47,6 +47,11 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
             return new(null, stamped, StrengthMeans.Stress);
         }
 
+        if (stages.WeakAtMount() is { } loose)
+        {
+            return new(null, loose, StrengthMeans.Stress);
+        }
+
         var report = stages.Report();
         return new(report, report.Checks.FirstOrDefault(c => c.Fails), StrengthMeans.Full);
     }

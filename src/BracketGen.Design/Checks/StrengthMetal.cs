@@ -14,7 +14,7 @@ public sealed record StrengthMetal
         (Yield, Modulus) = (heat.Yield * material.Yield, heat.Modulus * material.Modulus);
         Line = new(heat.Yield * material.Endurance, isSteel);
         Sheet = new(Modulus, material.Poisson, material.Density);
-        EdgeFactor = EdgeFactorOf(process);
+        (EdgeFactor, Pressure) = (EdgeFactorOf(process), heat.Yield * material.LimitingPressure);
     }
 
     /// <summary>Yield strength (MPa).</summary>
@@ -22,6 +22,9 @@ public sealed record StrengthMetal
 
     /// <summary>Young's modulus (MPa).</summary>
     public double Modulus { get; }
+
+    /// <summary>Pressure under a washer that does not sink in (MPa).</summary>
+    public double Pressure { get; }
 
     /// <summary>What it withstands in fatigue, inside the sheet.</summary>
     public SnLine Line { get; }

@@ -138,12 +138,28 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     public Check? WeakInProof() =>
         new Check(CheckId.StampedYield, YieldFactor, tension.Stop.Job.Preferences.MinYieldFactor) is { Fails: true } weak ? weak : null;
 
+    private ImmutableArray<BoltedJoint> Joints => _joints ??= BoltedJoint.Of(
+        Job.Body.Mount, bracket, prepared, Opening.Response.Solution, Stamped.Case.Response.Solution, Acceleration);
+
+    private ImmutableArray<BoltedJoint>? _joints;
+
+    // With what shakes it and with the bosses drawn level.
+    private LifeFinding WholeLife => _life ??= Life(Job.Body.Mount.Flatness ?? MountFace.UsualFlatness, Shaken, null);
+
+    private LifeFinding? _life;
+
+    /// <summary>The check of how the bracket lasts with all that counts, or of the screws, that fails; null where none does.</summary>
+    public Check? WeakAtMount()
+    {
+        var life = new Check(CheckId.Endurance, WholeLife.Factor, Job.Preferences.MinEnduranceFactor);
+        return life.Fails ? life : JointChecks.Of(Joints, _metal).FirstOrDefault(c => c.Fails);
+    }
+
     /// <summary>The whole report.</summary>
     public StrengthReport Report()
     {
         var (stamped, foot) = Stamped;
         var flatness = Job.Body.Mount.Flatness;
-        var life = Life(flatness ?? MountFace.UsualFlatness, Shaken, null);
         var report = new StrengthReport
         {
             Flat = prepared.Flat,
@@ -156,10 +172,10 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             Frequencies = [.. Modes.Select(m => LoadCase.SixFigures(m.Frequency))],
             FiringFrequency = tension.Stop.Job.Body.Engine?.FiringFrequency,
             YieldFactor = YieldFactor,
-            Life = life,
+            Life = WholeLife,
             EnduranceAtWorst = flatness is not null && _metal.Worst is null ? null : Life(flatness ?? MountFace.FlatnessAtWorst, Shaken, _metal.Worst).Factor,
             Metal = _metal,
-            Joints = BoltedJoint.Of(Job.Body.Mount, bracket, prepared, Opening.Response.Solution, stamped.Response.Solution, Acceleration),
+            Joints = Joints,
         };
         return report with { Checks = [.. StrengthChecks.Of(tension.Stop.Job, report)] };
     }

@@ -56,8 +56,8 @@ public sealed record ClampedJoint(BossScrew Screw, double SheetThickness, double
     /// <summary>The part of a pull at the joint that the screw feels, or more: the pull is taken to enter right under the head.</summary>
     public double LoadFactor => SheetGive / (ScrewGive + SheetGive);
 
-    /// <summary>Preload lost as the faces embed (N), or more: the sheet is taken to give nothing.</summary>
-    public double EmbeddingLoss => Embedding / ScrewGive;
+    /// <summary>Preload lost as the faces embed (N), or more: what is clamped is taken to be as stiff as steel over the whole contact face.</summary>
+    public double EmbeddingLoss => Embedding / (ScrewGive + Grip / (Steel * (Circle(2 * ContactRadius) - Circle(Hole))));
 
     /// <summary>Maximum preload (N): least friction, wrench high.</summary>
     public double MaxPreload => Screw.PreloadWith(Screw.Friction.Min, 1 + WrenchError);

@@ -83,6 +83,19 @@ public sealed class ShellSystem
     /// <summary>The response to a combination of loads whose responses are known.</summary>
     internal StaticSolution Combine(UnitResponses unit, params ReadOnlySpan<double> factors)
     {
+        var (part, force) = Combined(unit, factors);
+        return SolutionOf(part, force);
+    }
+
+    /// <summary>The reactions of such a combination, without its stresses.</summary>
+    internal ImmutableArray<NodalLoad> CombineReactions(UnitResponses unit, params ReadOnlySpan<double> factors)
+    {
+        var (part, force) = Combined(unit, factors);
+        return Reactions(_model, _free, _free.Whole(part), force);
+    }
+
+    private static (double[] Part, double[] Force) Combined(UnitResponses unit, ReadOnlySpan<double> factors)
+    {
         var (part, force) = (new double[unit.Vectors[0].Length], new double[unit.Loads[0].Length]);
         for (var i = 0; i < factors.Length; i++)
         {
@@ -90,7 +103,13 @@ public sealed class ShellSystem
             FrontKernel.Subtract(force, unit.Loads[i], -factors[i]);
         }
 
-        return SolutionOf(part, force);
+        return (part, force);
+    }
+
+    private static ImmutableArray<NodalLoad> Reactions(ShellModel model, FreeNodes free, double[] u, double[] force)
+    {
+        var reaction = Assembly.Reactions(model, free, u, force);
+        return [.. Enumerable.Range(0, model.Mesh.Nodes.Length).Where(free.HasHeld).Select(n => new NodalLoad(n, At(reaction, n * Block), At(reaction, n * Block + 3)))];
     }
 
     /// <summary>The response to held freedoms that are moved, without loads; whatever displacements the model gives are left out.</summary>
@@ -161,11 +180,7 @@ public sealed class ShellSystem
 
         // Without the factor, so that a solution that is kept does not keep it.
         var (model, free, count) = (_model, _free, _model.Mesh.Nodes.Length);
-        return new(Vectors(u, 0, count), Vectors(u, 3, count), StressRecovery.AtNodes(model, free, u), () =>
-        {
-            var reaction = Assembly.Reactions(model, free, u, force);
-            return [.. Enumerable.Range(0, count).Where(free.HasHeld).Select(n => new NodalLoad(n, At(reaction, n * Block), At(reaction, n * Block + 3)))];
-        });
+        return new(Vectors(u, 0, count), Vectors(u, 3, count), StressRecovery.AtNodes(model, free, u), () => Reactions(model, free, u, force));
     }
 
     private static double FrequencyOf(double eigenvalue) => Math.Sqrt(eigenvalue) / (2 * Math.PI);

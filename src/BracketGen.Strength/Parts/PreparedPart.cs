@@ -34,6 +34,10 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
         return new(force, deflection / sum, solution);
     }
 
+    /// <summary>What the supports push back with under <paramref name="force"/> on the seat.</summary>
+    /// <param name="force">The force (N), in the axes of the folded part.</param>
+    public ImmutableArray<NodalLoad> ReactionsUnder(Vector3 force) => System.CombineReactions(Unit, force.X, force.Y, force.Z);
+
     /// <summary>Whether each node lies on a cut edge.</summary>
     public ImmutableArray<bool> OnEdge => _onEdge.IsDefault ? _onEdge = Flat.OnEdge() : _onEdge;
 

@@ -281,13 +281,13 @@ public static class CheckWords
             "Depth of full thread in the boss", "as measured; limit: engagement of the screw + 0.5 mm + 2 pitches",
             "The screw bottoms in the boss before it clamps the sheet, or too little of its thread bears. Tap the hole deeper, or fit another screw."),
         CheckId.JointSlip => new(
-            "Grip of the bracket on its bosses over what makes it slip", "0.10 x (minimum clamp force - pull) / (force across + twist / friction radius); pedal stamped on, and two thirds of the same with openings and shaking; minimum clamp force: most friction, wrench 6 % low, 10 µm embedded",
+            "Grip of the bracket on its bosses over what makes it slip", "0.10 x (minimum clamp force - pull) / (share of the force across, with the screws as a group); pedal stamped on, and two thirds of the same with openings and shaking; minimum clamp force: most friction, wrench 6 % low, 10 µm embedded",
             "The bracket slips on the mount face: the free play changes, and the screws work loose. Use more or larger screws, or bring the stop nearer to them."),
         CheckId.JointOpening => new(
-            "Clamp force over that which keeps the bracket closed on its bosses", "minimum clamp force / (pull + 4 r/(r² + r_hole²) x tilting moment), maximum opening and 50 g on bracket and outer end together",
+            "Clamp force over that which keeps the bracket closed on its bosses", "minimum clamp force / (pull + 4 r/(r² + r_hole²) x tilting moment), maximum opening and 20 g on bracket and outer end together",
             "The bracket lifts off the edge of its boss at every opening and hammers as the engine shakes: the screws work loose or break. Use more or larger screws, or bring the stop nearer to the mount face."),
         CheckId.WasherPressure => new(
-            "Pressure under a washer, pedal stamped on", "maximum force in the screw / face of the washer less the hole; limit: yield strength of the sheet, or limiting pressure of the boss (VDI 2230, table A9) where that is lower",
+            "Pressure under a washer, pedal stamped on", "maximum force in the screw / face of the washer less the hole; limit: 0.88 of the minimum tensile strength of the sheet, or limiting pressure of the boss (VDI 2230, table A9) where that is lower",
             "The washer sinks into the sheet and the screw loses its grip. Use harder or wider washers, a stronger sheet, or less torque."),
         _ => throw new ArgumentOutOfRangeException(nameof(id), id, "This check has no words yet."),
     };
