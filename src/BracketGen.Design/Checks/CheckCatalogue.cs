@@ -109,7 +109,8 @@ public static class CheckCatalogue
         Of(CheckId.ScrewYield, "screw-yield", Safety, Quantity.Number, AtLeast, LimitSource.ScrewGuideline, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever),
         Of(CheckId.BossThread, "boss-thread", Safety, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever),
         Of(CheckId.ThreadDepth, "thread-depth", Making, Quantity.Length, AtLeast, LimitSource.CommonPractice, OwnStrength, InputId.Screws, InputId.Sheet),
-        Of(CheckId.JointSlip, "joint-slip", Safety, Quantity.Number, AtLeast, LimitSource.ScrewGuideline, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever, InputId.ReturnSprings),
+        Of(CheckId.JointSlip, "joint-slip", Safety, Quantity.Number, AtLeast, LimitSource.ScrewGuideline, OwnStrength, InputId.Screws, InputId.Sheet, InputId.ReturnSprings, InputId.OuterEnd),
+        Of(CheckId.StampedSlip, "stamped-slip", Advice, Quantity.Number, AtLeast, LimitSource.ScrewGuideline, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever),
         Of(CheckId.JointOpening, "joint-opening", Safety, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Screws, InputId.Sheet, InputId.ReturnSprings, InputId.OuterEnd),
         Of(CheckId.WasherPressure, "washer-pressure", Function, Quantity.Stress, AtMost, LimitSource.Material, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever),
     ];

@@ -294,6 +294,9 @@ public enum CheckId
     /// <summary>Slip of the bracket on its bosses.</summary>
     JointSlip,
 
+    /// <summary>The same with the pedal stamped on.</summary>
+    StampedSlip,
+
     /// <summary>Lifting of the bracket off its bosses.</summary>
     JointOpening,
 

@@ -13,8 +13,8 @@ public static class JointChecks
     /// <summary>Stripping load over the force in a screw (our judgement, no source; VDI 2230, step R11, asks for one).</summary>
     public const double LeastStrippingFactor = 1.25;
 
-    /// <summary>Friction over what slips, under a load that comes seldom, and under one that swings (VDI 2230, step R12).</summary>
-    public const double LeastSlipFactor = 1.2, LeastSlipFactorSwinging = 1.8;
+    /// <summary>Friction over what slips: under a load that comes and goes, and under one that comes seldom (VDI 2230, step R12).</summary>
+    public const double LeastSlipFactor = 1.8, LeastSlipFactorStamped = 1.2;
 
     /// <summary>Clamp force over that which keeps the joint closed (our judgement, no source; VDI 2230 asks for one).</summary>
     public const double LeastOpeningFactor = 1.2;
@@ -26,6 +26,7 @@ public static class JointChecks
         yield return new(CheckId.BossThread, double.NaN, LeastStrippingFactor);
         yield return new(CheckId.ThreadDepth, double.NaN, job.Body.Mount.Holes.Max(h => BossScrew.LeastEngagement * h.Thread.Diameter));
         yield return new(CheckId.JointSlip, double.NaN, LeastSlipFactor);
+        yield return new(CheckId.StampedSlip, double.NaN, LeastSlipFactorStamped);
         yield return new(CheckId.JointOpening, double.NaN, LeastOpeningFactor);
         yield return new(CheckId.WasherPressure, double.NaN, job.Body.Mount.Boss.Pressure);
     }
@@ -44,14 +45,11 @@ public static class JointChecks
         yield return Worst(j => new(CheckId.ScrewYield, Rounded(j.Joint.ScrewFactor(j.Stamped)), LeastScrewFactor));
         yield return Worst(j => new(CheckId.BossThread, Rounded(j.Joint.StrippingFactor(j.Stamped)), LeastStrippingFactor));
         yield return Worst(j => new(CheckId.ThreadDepth, j.ThreadDepth ?? double.NaN, j.Joint.Screw.ThreadNeeded));
-        yield return Worst(j => new(CheckId.JointSlip, Rounded(SlipFactor(j)), LeastSlipFactor));
+        yield return Worst(j => new(CheckId.JointSlip, Rounded(j.Joint.SlipFactor(j.Opening.Plus(j.Shaken))), LeastSlipFactor));
+        yield return Worst(j => new(CheckId.StampedSlip, Rounded(j.Joint.SlipFactor(j.Stamped)), LeastSlipFactorStamped));
         yield return Worst(j => new(CheckId.JointOpening, Rounded(j.Joint.OpeningFactor(j.Opening.Plus(j.Shaken))), LeastOpeningFactor));
         yield return Worst(j => new(CheckId.WasherPressure, Rounded(j.Joint.Pressure(j.Stamped)), Math.Min(metal.Pressure, j.Joint.Screw.Boss.Pressure)));
     }
-
-    // Under what swings the friction must be there half as often again: counted as that much less.
-    private static double SlipFactor(BoltedJoint joint) => Math.Min(
-        joint.Joint.SlipFactor(joint.Stamped), joint.Joint.SlipFactor(joint.Opening.Plus(joint.Shaken)) * LeastSlipFactor / LeastSlipFactorSwinging);
 
     private static double Rounded(double value) => LoadCase.SixFigures(value);
 }

@@ -53,7 +53,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
         }
 
         var report = stages.Report();
-        return new(report, report.Checks.FirstOrDefault(c => c.Fails), StrengthMeans.Full);
+        return new(report, report.Checks.FirstOrDefault(c => c.Fails && c.Kind != CheckKind.Advice), StrengthMeans.Full);
     }
 
     // Each bound less the mesh's own error: what fails it fails on the mesh too.

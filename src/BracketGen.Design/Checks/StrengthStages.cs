@@ -152,7 +152,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     public Check? WeakAtMount()
     {
         var life = new Check(CheckId.Endurance, WholeLife.Factor, Job.Preferences.MinEnduranceFactor);
-        return life.Fails ? life : JointChecks.Of(Joints, _metal).FirstOrDefault(c => c.Fails);
+        return life.Fails ? life : JointChecks.Of(Joints, _metal).FirstOrDefault(c => c.Fails && c.Kind != CheckKind.Advice);
     }
 
     /// <summary>The whole report.</summary>

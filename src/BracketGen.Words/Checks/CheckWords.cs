@@ -281,8 +281,11 @@ public static class CheckWords
             "Depth of full thread in the boss", "as measured; limit: engagement of the screw + 0.5 mm + 2 pitches",
             "The screw bottoms in the boss before it clamps the sheet, or too little of its thread bears. Tap the hole deeper, or fit another screw."),
         CheckId.JointSlip => new(
-            "Grip of the bracket on its bosses over what makes it slip", "0.10 x (minimum clamp force - pull) / (share of the force across, with the screws as a group); pedal stamped on, and two thirds of the same with openings and shaking; minimum clamp force: most friction, wrench 6 % low, 10 µm embedded",
-            "The bracket slips on the mount face: the free play changes, and the screws work loose. Use more or larger screws, or bring the stop nearer to them."),
+            "Grip of the bracket on its bosses over what makes it slip, maximum opening with shaking", "0.10 x (minimum clamp force - pull) / share of the force across, the screws as a group; minimum clamp force: most friction, wrench 6 % low, 10 µm embedded; shaking: 20 g on bracket and outer end together",
+            "The bracket creeps on the mount face with every opening: the free play changes, and the screws work loose. Use more or larger screws farther apart, or bring the stop nearer to them."),
+        CheckId.StampedSlip => new(
+            "Grip of the bracket on its bosses over what makes it slip, pedal stamped on", "0.10 x (minimum clamp force - pull) / share of the force across, the screws as a group, which are not counted on to bear in their holes",
+            "A foot stamped on the pedal can shift the bracket towards the quadrant by the play of its holes: the free play grows, and the valve may no longer open fully. Check the free play after it happened. More or larger screws farther apart, or a pedal stop, prevent it."),
         CheckId.JointOpening => new(
             "Clamp force over that which keeps the bracket closed on its bosses", "minimum clamp force / (pull + 4 r/(r² + r_hole²) x tilting moment), maximum opening and 20 g on bracket and outer end together",
             "The bracket lifts off the edge of its boss at every opening and hammers as the engine shakes: the screws work loose or break. Use more or larger screws, or bring the stop nearer to the mount face."),
