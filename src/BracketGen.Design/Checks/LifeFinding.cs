@@ -7,13 +7,14 @@ using BracketGen.Strength.Model;
 namespace BracketGen.Design.Checks;
 
 /// <summary>How the bracket lasts: the place where it cracks first.</summary>
+/// <param name="Cycles">Pedal openings that it must last.</param>
 /// <param name="Factor">How many times all loads may grow before it cracks within the life.</param>
 /// <param name="At">That place on the flat pattern (mm).</param>
 /// <param name="IsAtEdge">Whether it lies on a cut edge.</param>
 /// <param name="Permitted">Alternating stress (MPa) that is withstood there for the pedal openings of the life.</param>
 /// <param name="Openings">Alternating stress (MPa) of the pedal's openings there; their mean is as large.</param>
 /// <param name="Constant">Stress that is always there (MPa): the mount face's bosses, drawn level by the screws.</param>
-public sealed record LifeFinding(double Factor, FlatPoint At, bool IsAtEdge, double Permitted, double Openings, double Constant) : IMirrored<LifeFinding>
+public sealed record LifeFinding(double Cycles, double Factor, FlatPoint At, bool IsAtEdge, double Permitted, double Openings, double Constant) : IMirrored<LifeFinding>
 {
     /// <inheritdoc/>
     public LifeFinding Mirrored() => this with { At = At.MirroredInX };
@@ -56,7 +57,7 @@ public sealed record LifeFinding(double Factor, FlatPoint At, bool IsAtEdge, dou
 
         var at = onEdge[worst];
         return new(
-            LoadCase.SixFigures(least), mesh.Nodes[worst], at, LoadCase.SixFigures((at ? metal.EdgeFactor : 1) * sn.Amplitude(openings)),
+            openings, LoadCase.SixFigures(least), mesh.Nodes[worst], at, LoadCase.SixFigures((at ? metal.EdgeFactor : 1) * sn.Amplitude(openings)),
             LoadCase.SixFigures(opening[worst].Largest / 2), constant.IsDefaultOrEmpty ? 0 : LoadCase.SixFigures(constant[worst]));
     }
 }

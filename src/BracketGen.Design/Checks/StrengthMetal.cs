@@ -35,6 +35,9 @@ public sealed record StrengthMetal
     /// <summary>The metal for the strength calculation.</summary>
     public SheetMaterial Sheet { get; }
 
+    /// <summary>Temperature of the bracket (°C); null where nobody measured it.</summary>
+    public double? Temperature { get; private init; }
+
     /// <summary>What heat leaves more, at the worst temperature where nobody measured it; null where the temperature is known; not a number where it is too hot for what is known of the metal.</summary>
     public HotStrength? Worst { get; private init; }
 
@@ -46,6 +49,7 @@ public sealed record StrengthMetal
         var heat = HotStrength.At(family, temperature ?? ServiceLife.RoomTemperature);
         return new(material, heat, job.Shop.Process, material.IsSteel)
         {
+            Temperature = temperature,
             Worst = (temperature ?? ServiceLife.TemperatureAtWorst) > HotStrength.Hottest(family) ? new(double.NaN, double.NaN)
                 : temperature is null ? HotStrength.At(family, ServiceLife.TemperatureAtWorst)
                 : null,
