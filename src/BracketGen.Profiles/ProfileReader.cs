@@ -64,6 +64,7 @@ public static class ProfileReader
                 Bulkhead = file.Bulkhead,
                 Movement = file.Movement,
                 Up = file.Up,
+                Life = file.Life,
                 Chosen = file.Chosen,
             }
             : null;

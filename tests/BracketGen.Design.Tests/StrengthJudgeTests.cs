@@ -65,7 +65,7 @@ public sealed class StrengthJudgeTests
     private static void BoundsHold(Job job, Candidate candidate, StrengthReport whole)
     {
         var tension = new StopTension(StopMechanism.Of(job, candidate.Travel, candidate.Placement));
-        var part = BracketModel.Of(candidate.Bracket, tension.Stop.EndIn(candidate.Bracket.Stock.Thickness));
+        var part = BracketModel.Of(candidate.Bracket, tension.Stop.EndIn(candidate.Bracket.Stock.Thickness), whole.Metal);
         var bounds = StrengthBounds.Of(candidate.Bracket, part);
 
         // Without the margins: on these meshes the bounds hold as they are.

@@ -11,7 +11,8 @@ public static class BracketModel
     /// <summary>The bracket bolted down under its washers, the outer's end on its seat.</summary>
     /// <param name="bracket">The bracket.</param>
     /// <param name="end">What hangs on the stop.</param>
-    public static FoldedPart Of(Bracket bracket, EndBody end)
+    /// <param name="metal">The metal at the temperature it has; null for that of the sheet, cold.</param>
+    public static FoldedPart Of(Bracket bracket, EndBody end, StrengthMetal? metal = null)
     {
         var (flat, folded, material) = (bracket.Flat, bracket.Folded, bracket.Stock.Material);
         return new()
@@ -20,7 +21,7 @@ public static class BracketModel
             MiddleSurface = p => folded.Fold(p, flat.Thickness / 2),
             Bends = [.. flat.Bends.Select(b => new BendZone(new(b.Start.Vector, b.End.Vector), new((b.Start + b.Allowance * b.Across).Vector, (b.End + b.Allowance * b.Across).Vector)))],
             Thickness = flat.Thickness,
-            Material = new(material.Modulus, material.Poisson, material.Density),
+            Material = metal?.Sheet ?? new(material.Modulus, material.Poisson, material.Density),
             Washers = [.. bracket.Holes.Where(h => h.Thread is not null).Select(h => new Disc(h.Centre.Vector, WasherRadius(h.Thread!)))],
             Seat = new(bracket.Stop.Centre.Vector, bracket.Seat.SeatRadius),
             SeatBody = end.On(bracket.SeatOnTop),

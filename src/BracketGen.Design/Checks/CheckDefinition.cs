@@ -69,6 +69,9 @@ public enum LimitSource
     /// <summary>Machinery's Handbook, wire rope, minimum sheave diameters (from memory).</summary>
     SheaveRatio,
 
+    /// <summary>VDI 2230 Blatt 1: highly stressed bolted joints (from memory).</summary>
+    ScrewGuideline,
+
     /// <summary>The material's own data; <see cref="Check.GivenSource"/> names it.</summary>
     Material,
 }

@@ -290,4 +290,25 @@ public enum CheckId
 
     /// <summary>First natural frequency below what the rule asks for: shaking decides.</summary>
     FrequencyByResponse,
+
+    /// <summary>Yield of the screws.</summary>
+    ScrewYield,
+
+    /// <summary>Stripping of the bosses' threads.</summary>
+    BossThread,
+
+    /// <summary>Depth of thread in the bosses.</summary>
+    ThreadDepth,
+
+    /// <summary>Slip of the bracket on its bosses.</summary>
+    JointSlip,
+
+    /// <summary>The same with the pedal stamped on.</summary>
+    StampedSlip,
+
+    /// <summary>Lifting of the bracket off its bosses.</summary>
+    JointOpening,
+
+    /// <summary>Pressure under the washers.</summary>
+    WasherPressure,
 }

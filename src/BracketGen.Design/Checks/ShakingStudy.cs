@@ -10,10 +10,10 @@ namespace BracketGen.Design.Checks;
 
 /// <summary>What shaking of its mount does to one bracket, step by step: each step is made once, when it is first asked for. One thread at a time.</summary>
 /// <param name="body">The throttle body.</param>
-/// <param name="material">Metal of the sheet.</param>
 /// <param name="prepared">The bracket meshed and factorised.</param>
-/// <param name="opening">The stop under the maximum tension of an opening.</param>
-internal sealed class ShakingStudy(ThrottleBody body, Material material, PreparedPart prepared, LoadCase opening)
+/// <param name="hours">How long the engine runs in the bracket's life (h).</param>
+/// <param name="factor">Safety factor against cracking from a shaking and every opening together; with what is assumed at its unfavourable end where asked.</param>
+internal sealed class ShakingStudy(ThrottleBody body, PreparedPart prepared, double hours, Func<ShakenStress, bool, double> factor)
 {
     private ModalBasis? _basis;
     private ShakingStress? _stress;
@@ -32,7 +32,7 @@ internal sealed class ShakingStudy(ThrottleBody body, Material material, Prepare
     public static bool Decides(ThrottleBody body, FrequencyRule rule) => body.Shaking.Evidence != Evidence.Assumed || rule == FrequencyRule.Response;
 
     /// <summary>Safety factor against cracking from shaking and every opening together.</summary>
-    public double EnduranceFactor => LoadCase.SixFigures(FactorOf(Stress));
+    public double EnduranceFactor => LoadCase.SixFigures(FactorOf(Stress, false));
 
     /// <summary>The report.</summary>
     public ShakingReport Report()
@@ -56,22 +56,13 @@ internal sealed class ShakingStudy(ThrottleBody body, Material material, Prepare
             SineFrequency = LoadCase.SixFigures(Stress.SineFrequency),
             At = prepared.Flat.Nodes[most],
             EnduranceFactor = EnduranceFactor,
-            EnduranceFactorAtWorst = shaking.IsAssumed ? LoadCase.SixFigures(shaking.Unfavourable.Min(s => FactorOf(ShakingResponse.Of(Basis, s)))) : null,
+            EnduranceFactorAtWorst = shaking.IsAssumed ? LoadCase.SixFigures(shaking.Unfavourable.Min(s => FactorOf(ShakingResponse.Of(Basis, s), true))) : null,
         };
     }
 
-    // The smallest over all places, stress by stress: von Mises stress is a norm, so the sum of two is never below that of both together.
-    private double FactorOf(ShakingStress stress)
-    {
-        var least = double.PositiveInfinity;
-        ImmutableArray<NodeStress> pulled = opening.Response.Solution.Stresses, shaken = stress.Alternating;
-        for (var n = 0; n < pulled.Length; n++)
-        {
-            least = Math.Min(least, Math.Min(
-                StrengthStudy.EnduranceFactor(pulled[n].Top, shaken[n].Top, material.Endurance, material.Yield),
-                StrengthStudy.EnduranceFactor(pulled[n].Bottom, shaken[n].Bottom, material.Endurance, material.Yield)));
-        }
+    // Shaken about its first natural frequency as long as the engine runs, or at the frequency where the sine is worst where that is higher.
+    private double FactorOf(ShakingStress stress, bool atWorst) =>
+        factor(new(stress.Alternating, SecondsPerHour * hours * Math.Max(Basis.Frequencies[0], stress.SineFrequency)), atWorst);
 
-        return least;
-    }
+    private const double SecondsPerHour = 3600;
 }

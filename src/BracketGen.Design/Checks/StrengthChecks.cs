@@ -18,6 +18,11 @@ public static class StrengthChecks
         }
 
         yield return new(ShakingCheck(job, FrequencyRule.Separation), double.NaN, preferences.MinEnduranceFactor);
+
+        foreach (var check in JointChecks.NotCalculated(job))
+        {
+            yield return check;
+        }
     }
 
     private static CheckId ShakingCheck(Job job, FrequencyRule rule) =>
@@ -31,13 +36,21 @@ public static class StrengthChecks
     /// <param name="report">The report; its own checks are not looked at.</param>
     public static IEnumerable<Check> Of(Job job, StrengthReport report)
     {
-        var preferences = job.Preferences;
-        yield return new(CheckId.StampedYield, report.YieldFactor, preferences.MinYieldFactor);
-        yield return new(CheckId.Endurance, report.EnduranceFactor, preferences.MinEnduranceFactor);
-        yield return new(CheckId.StopGive, report.Opening.Give, preferences.MaxGive);
+        var (preferences, hot) = (job.Preferences, report.Metal.Worst);
+        yield return new(CheckId.StampedYield, report.YieldFactor, preferences.MinYieldFactor) { Unfavourable = hot?.Yield * report.YieldFactor };
+        yield return new(CheckId.Endurance, report.EnduranceFactor, preferences.MinEnduranceFactor) { Unfavourable = report.EnduranceAtWorst };
+        yield return new(CheckId.StopGive, report.Opening.Give, preferences.MaxGive) { Unfavourable = report.Opening.Give / hot?.Modulus };
         if (LowestFrequency(job) is { } lowest)
         {
-            yield return new(report.FrequencyRule == FrequencyRule.Response ? CheckId.FrequencyByResponse : CheckId.Resonance, report.Frequencies[0], lowest);
+            yield return new(report.FrequencyRule == FrequencyRule.Response ? CheckId.FrequencyByResponse : CheckId.Resonance, report.Frequencies[0], lowest)
+            {
+                Unfavourable = hot is { } worst ? Math.Sqrt(worst.Modulus) * report.Frequencies[0] : null,
+            };
+        }
+
+        foreach (var check in JointChecks.Of(report.Joints, report.Metal))
+        {
+            yield return check;
         }
 
         yield return new(ShakingCheck(job, report.FrequencyRule), report.Shaking?.EnduranceFactor ?? double.NaN, preferences.MinEnduranceFactor)

@@ -24,13 +24,14 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail, FrequencyRul
 
     private StrengthFinding Judge(StopTension tension, Bracket bracket)
     {
-        var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness));
-        if (WeakByBound(tension, bracket, part) is { } certain)
+        var metal = StrengthMetal.Of(job, bracket.Stock.Material);
+        var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness), metal);
+        if (WeakByBound(tension, bracket, part, metal) is { } certain)
         {
             return new(null, certain, StrengthMeans.Bound);
         }
 
-        if (detail.Size < StrengthDetail.Coarse.Size && new StrengthScreen(tension, bracket, StrengthDetail.Coarse.Prepare(part)).Fails() is { } far)
+        if (detail.Size < StrengthDetail.Coarse.Size && new StrengthScreen(tension, bracket, metal, StrengthDetail.Coarse.Prepare(part), rule == FrequencyRule.Separation ? StrengthChecks.LowestFrequency(job) : null).Fails() is { } far)
         {
             return new(null, far, StrengthMeans.Coarse);
         }
@@ -52,6 +53,11 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail, FrequencyRul
             return new(null, stamped, StrengthMeans.Stress);
         }
 
+        if (stages.WeakAtMount() is { } loose)
+        {
+            return new(null, loose, StrengthMeans.Stress);
+        }
+
         if (stages.WeakInShaking() is { } shaken)
         {
             return new(null, shaken, StrengthMeans.Shaking);
@@ -62,7 +68,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail, FrequencyRul
     }
 
     // Each bound less the mesh's own error: what fails it fails on the mesh too.
-    private Check? WeakByBound(StopTension tension, Bracket bracket, FoldedPart part)
+    private Check? WeakByBound(StopTension tension, Bracket bracket, FoldedPart part, StrengthMetal metal)
     {
         var bounds = StrengthBounds.Of(bracket, part);
         if (!bounds.AreKnown)
@@ -70,15 +76,17 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail, FrequencyRul
             return null;
         }
 
-        var (material, preferences) = (bracket.Stock.Material, job.Preferences);
+        var preferences = job.Preferences;
         const double stress = 1 - JudgeTolerance.MeshStress, give = 1 - JudgeTolerance.MeshGive, frequency = 1 + JudgeTolerance.MeshFrequency;
         var opening = stress * tension.Largest * bounds.StressAtLeast(tension.UnitForceAtLargest);
         var proof = stress * tension.ProofAtLeast(tension.LargestGive, tension.SpreadAtLeast(bracket)) * bounds.StressAtLeast(tension.UnitForce);
         Check[] checks =
         [
             new(CheckId.StopGive, give * tension.Largest * bounds.GiveAtLeast(tension.UnitForceAtLargest), preferences.MaxGive),
-            new(CheckId.StampedYield, material.Yield / proof, preferences.MinYieldFactor),
-            new(CheckId.Endurance, StrengthStudy.EnduranceFactor(opening, material.Endurance, material.Yield), preferences.MinEnduranceFactor),
+            new(CheckId.StampedYield, metal.Yield / proof, preferences.MinYieldFactor),
+
+            // Cut edges, shaking and a stress that is always there only lower it.
+            new(CheckId.Endurance, StrengthStudy.EnduranceFactor(opening, metal.Line.Amplitude(job.Life.Openings), metal.Yield), preferences.MinEnduranceFactor),
         ];
         return Array.Find(checks, c => c.Fails) ?? (rule == FrequencyRule.Separation && StrengthChecks.LowestFrequency(job) is { } lowest
             && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatBody), lowest) is { Fails: true } low

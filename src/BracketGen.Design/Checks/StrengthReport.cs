@@ -50,8 +50,20 @@ public sealed record StrengthReport : IMirrored<StrengthReport>
     /// <summary>What shaking of the mount does; null where neither the engine nor its shaking is known.</summary>
     public required ShakingReport? Shaking { get; init; }
 
-    /// <summary>Safety factor against cracking from opening and closing for ever.</summary>
-    public required double EnduranceFactor { get; init; }
+    /// <summary>Safety factor against cracking within the life that the job asks for.</summary>
+    public double EnduranceFactor => Life.Factor;
+
+    /// <summary>How it lasts.</summary>
+    public required LifeFinding Life { get; init; }
+
+    /// <summary>The factor with flatness and temperature at their bad ends, where nobody measured them; null where both are known.</summary>
+    public required double? EnduranceAtWorst { get; init; }
+
+    /// <summary>What its metal withstands.</summary>
+    public required StrengthMetal Metal { get; init; }
+
+    /// <summary>The screws that hold it.</summary>
+    public required ImmutableArray<BoltedJoint> Joints { get; init; }
 
     /// <summary>Its checks.</summary>
     public ImmutableArray<Check> Checks { get; init; } = [];
@@ -63,6 +75,7 @@ public sealed record StrengthReport : IMirrored<StrengthReport>
         Folded = Folded.Mirrored(),
         Opening = Opening.Mirrored(),
         Stamped = Stamped.Mirrored(),
+        Life = Life.Mirrored(),
         Modes = [.. Modes.Select(m => m.Mirrored())],
         Shaking = Shaking?.Mirrored(),
     };

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
+using BracketGen.Geometry;
 using BracketGen.Strength.Analysis;
+using BracketGen.Strength.Life;
 using BracketGen.Strength.Parts;
 
 namespace BracketGen.Design.Checks;
@@ -12,11 +15,18 @@ namespace BracketGen.Design.Checks;
 /// <param name="rule">How the first natural frequency is judged.</param>
 internal sealed class StrengthStages(StopTension tension, Bracket bracket, PreparedPart prepared, FrequencyRule rule)
 {
+    private readonly StrengthMetal _metal = StrengthMetal.Of(tension.Stop.Job, bracket.Stock.Material);
     private SeatResponse? _atWideOpen;
+    private LifeFinding? _lifeAtMost;
     private LoadCase? _opening;
     private ShakingStudy? _shaking;
     private ImmutableArray<Mode>? _modes;
     private (LoadCase Case, double? Foot)? _stamped;
+
+    /// <summary>Acceleration of bracket and outer end with the mount's shaking (g), for the screws.</summary>
+    private double Acceleration => Job.Body.Shaking is { Evidence: not Evidence.Assumed } known ? known.Peak / Inputs.Shaking.Gravity : BoltedJoint.AssumedShaking;
+
+    private Job Job => tension.Stop.Job;
 
     // 1 N with the valve wide open: in proportion to it all that pulls the same way.
     private SeatResponse AtWideOpen => _atWideOpen ??= prepared.Under(tension.UnitForce);
@@ -37,8 +47,8 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
         var proof = LoadCase.SixFigures((1 - JudgeTolerance.RoundOff) * tension.ProofAtLeast(Give, tension.SpreadAtLeast(bracket)) * AtWideOpen.Solution.LargestStress);
         Check[] checks =
         [
-            new(CheckId.StampedYield, bracket.Stock.Material.Yield / proof, preferences.MinYieldFactor),
-            new(CheckId.Endurance, EnduranceFactor, preferences.MinEnduranceFactor),
+            new(CheckId.StampedYield, _metal.Yield / proof, preferences.MinYieldFactor),
+            new(CheckId.Endurance, LifeAtMost.Factor, preferences.MinEnduranceFactor),
             new(CheckId.StopGive, Opening.Give, preferences.MaxGive),
         ];
         return Array.Find(checks, c => c.Fails);
@@ -76,26 +86,91 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
         }
     }
 
-    private double YieldFactor => bracket.Stock.Material.Yield / Stamped.Case.LargestStress;
+    private double YieldFactor => _metal.Yield / Stamped.Case.LargestStress;
 
-    private double EnduranceFactor => StrengthStudy.EnduranceFactor(Opening.LargestStress, bracket.Stock.Material.Endurance, bracket.Stock.Material.Yield);
+    /// <summary>How it lasts with the pedal's openings alone: shaking and a stress that is always there only lower the factor.</summary>
+    private LifeFinding LifeAtMost => _lifeAtMost ??= Life(0, null, null);
+
+    /// <summary>How it lasts.</summary>
+    /// <param name="flatness">Flatness of the mount's bosses (mm).</param>
+    /// <param name="shaken">What shaking adds.</param>
+    /// <param name="worse">What heat leaves more; null for all.</param>
+    private LifeFinding Life(double flatness, ShakenStress? shaken, HotStrength? worse) => LifeFinding.Of(
+        prepared.Flat, prepared.OnEdge, Opening.Response.Solution.Stresses, Job.Life.Openings, _metal,
+        flatness > 0 ? [.. Level.Select(s => flatness * s)] : [], shaken,
+        worse is { } hot ? (_metal.Line with { Endurance = hot.Yield * _metal.Line.Endurance }, hot.Yield * _metal.Yield) : null);
+
+    /// <summary>Stress (MPa) at each node as the screws draw bosses level that lie 1 mm out of one plane, or more.</summary>
+    /// <remarks>
+    /// Each boss is at most half a millimetre from the middle of the two planes, and moving all together bends nothing: so the stress is no more than half the sum of what each washer does alone, moved by 1 mm.
+    /// </remarks>
+    private ImmutableArray<double> Level
+    {
+        get
+        {
+            if (_level.IsDefault)
+            {
+                var level = new double[prepared.Flat.Nodes.Length];
+                var washers = prepared.WasherNodes();
+
+                // Of two washers either one does the same.
+                var each = washers.Length == 2 ? washers[..1] : washers.Length < 2 ? [] : washers;
+                foreach (var nodes in each)
+                {
+                    var stresses = prepared.Moved(nodes, Job.Body.Mount.Plane.Normal).Stresses;
+                    for (var n = 0; n < level.Length; n++)
+                    {
+                        level[n] += (washers.Length == 2 ? 1 : 0.5) * stresses[n].Largest;
+                    }
+                }
+
+                _level = [.. level];
+            }
+
+            return _level;
+        }
+    }
+
+    private ImmutableArray<double> _level;
 
     /// <summary>The check of the proof load with all that the spread of the measurements adds, where it fails; null where it does not.</summary>
     public Check? WeakInProof() =>
         new Check(CheckId.StampedYield, YieldFactor, tension.Stop.Job.Preferences.MinYieldFactor) is { Fails: true } weak ? weak : null;
 
-    private ShakingStudy? Shaking => ShakingStudy.IsKnown(tension.Stop.Job.Body)
-        ? _shaking ??= new(tension.Stop.Job.Body, bracket.Stock.Material, prepared, Opening)
+    private ShakingStudy? Shaking => ShakingStudy.IsKnown(Job.Body)
+        ? _shaking ??= new(Job.Body, prepared, Job.Life.EngineHours, FactorWith)
         : null;
 
+    private double FactorWith(ShakenStress shaken, bool atWorst) => atWorst
+        ? Life(Job.Body.Mount.Flatness ?? MountFace.FlatnessAtWorst, shaken, _metal.Worst).Factor
+        : Life(Job.Body.Mount.Flatness ?? MountFace.UsualFlatness, shaken, null).Factor;
+
     /// <summary>The check of shaking where it decides and fails; null where it does not.</summary>
-    public Check? WeakInShaking() => ShakingStudy.Decides(tension.Stop.Job.Body, rule) && Shaking is { } shaking
-        && new Check(CheckId.ShakingEndurance, shaking.EnduranceFactor, tension.Stop.Job.Preferences.MinEnduranceFactor) is { Fails: true } weak ? weak : null;
+    public Check? WeakInShaking() => ShakingStudy.Decides(Job.Body, rule) && Shaking is { } shaking
+        && new Check(CheckId.ShakingEndurance, shaking.EnduranceFactor, Job.Preferences.MinEnduranceFactor) is { Fails: true } weak ? weak : null;
+
+    private ImmutableArray<BoltedJoint> Joints => _joints ??= BoltedJoint.Of(
+        Job.Body.Mount, bracket, prepared, Opening.Response.Solution, Stamped.Case.Response.Solution, Acceleration);
+
+    private ImmutableArray<BoltedJoint>? _joints;
+
+    // With the bosses drawn level.
+    private LifeFinding WholeLife => _life ??= Life(Job.Body.Mount.Flatness ?? MountFace.UsualFlatness, null, null);
+
+    private LifeFinding? _life;
+
+    /// <summary>The check of how the bracket lasts with all that counts, or of the screws, that fails; null where none does.</summary>
+    public Check? WeakAtMount()
+    {
+        var life = new Check(CheckId.Endurance, WholeLife.Factor, Job.Preferences.MinEnduranceFactor);
+        return life.Fails ? life : JointChecks.Of(Joints, _metal).FirstOrDefault(c => c.Fails && c.Kind != CheckKind.Advice);
+    }
 
     /// <summary>The whole report.</summary>
     public StrengthReport Report()
     {
         var (stamped, foot) = Stamped;
+        var flatness = Job.Body.Mount.Flatness;
         var report = new StrengthReport
         {
             Flat = prepared.Flat,
@@ -111,7 +186,10 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             FrequencyRule = rule,
             Shaking = Shaking?.Report(),
             YieldFactor = YieldFactor,
-            EnduranceFactor = EnduranceFactor,
+            Life = WholeLife,
+            EnduranceAtWorst = flatness is not null && _metal.Worst is null ? null : Life(flatness ?? MountFace.FlatnessAtWorst, null, _metal.Worst).Factor,
+            Metal = _metal,
+            Joints = Joints,
         };
         return report with { Checks = [.. StrengthChecks.Of(tension.Stop.Job, report)] };
     }

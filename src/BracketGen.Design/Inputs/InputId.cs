@@ -123,6 +123,12 @@ public enum InputId
     /// <summary>Shaking of the mount, and damping.</summary>
     Shaking,
 
+    /// <summary>Screws and bosses of the mount: class, friction, metal, depth of thread.</summary>
+    Screws,
+
+    /// <summary>Life asked for and temperature.</summary>
+    Life,
+
     /// <summary>Sheet: material and thickness.</summary>
     Sheet,
 

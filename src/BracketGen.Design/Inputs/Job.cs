@@ -34,6 +34,9 @@ public sealed record Job : IMirrored<Job>
     /// <summary>Which way is up with the engine in its place, throttle frame, length one; null where the job does not say.</summary>
     public Vector3? Up { get; init; }
 
+    /// <summary>How long the bracket must last, and how hot it gets.</summary>
+    public ServiceLife Life { get; init; } = new();
+
     /// <summary>The bracket that was chosen; null to take the best.</summary>
     public ChosenBracket? Chosen { get; init; }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.Design.Inputs;
@@ -13,6 +14,9 @@ public sealed record MountHole(ThrottlePoint At, MetricThread Thread, double Bos
 {
     /// <summary>How far each coordinate of the centre may be off.</summary>
     public PointPlusMinus PlusMinus { get; init; }
+
+    /// <summary>Depth of full thread in the boss (mm); null where nobody measured it.</summary>
+    public double? ThreadDepth { get; init; }
 }
 
 /// <summary>The flat face that the bracket lies on, with its holes.</summary>
@@ -21,6 +25,32 @@ public sealed record MountHole(ThrottlePoint At, MetricThread Thread, double Bos
 /// <param name="Holes">At least one threaded hole.</param>
 public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : IMirrored<MountFace>
 {
+    /// <summary>The metal of the bosses; where it is not stated the weakest usual one.</summary>
+    public BossMetal Boss { get; init; } = BossMetal.Usual;
+
+    /// <summary>Property class of the screws; what the set-up sheet orders.</summary>
+    public ScrewClass ScrewClass { get; init; } = ScrewClass.Usual;
+
+    /// <summary>How the screws are fitted; what the set-up sheet asks for.</summary>
+    public ScrewFriction ScrewFriction { get; init; } = ScrewFriction.Usual;
+
+    /// <summary>Flatness of all bosses together (mm): how far apart two planes are between which their faces lie; null where nobody measured it.</summary>
+    public double? Flatness { get; init; }
+
+    /// <summary>Flatness where nobody measured it (mm): what is usual for a face milled in one pass, and what it may be (common practice, no source).</summary>
+    public const double UsualFlatness = 0.02, FlatnessAtWorst = 0.1;
+
+    /// <summary>The hole nearest to a point (mm).</summary>
+    public MountHole Nearest(Vector3 point) => Holes.MinBy(h => h.At.Vector.DistanceTo(point))!;
+
+    /// <summary>The screw for a hole, through sheet of <paramref name="thickness"/> (mm).</summary>
+    public BossScrew ScrewFor(MountHole hole, double thickness) => BossScrew.For(hole.Thread, thickness, hole.ThreadDepth) with
+    {
+        Class = ScrewClass,
+        Friction = ScrewFriction,
+        Boss = Boss,
+    };
+
     /// <summary>How far the hole farthest off the face was measured from it (mm): the residual of the fit.</summary>
     public double Residual => Holes.Max(h => Math.Abs(Plane.HeightOf(h.At.Vector)));
 
@@ -28,10 +58,11 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
     public static string HoleName(int index) => string.Create(CultureInfo.InvariantCulture, $"H{index + 1}");
 
     /// <inheritdoc/>
-    public MountFace Mirrored() => new(Plane.Mirrored(), [.. Holes.Select(h => h with { At = h.At.Mirrored() })]);
+    public MountFace Mirrored() => this with { Plane = Plane.Mirrored(), Holes = [.. Holes.Select(h => h with { At = h.At.Mirrored() })] };
 
     /// <inheritdoc/>
-    public bool Equals(MountFace? other) => other is not null && Plane == other.Plane && Holes.SequenceEqual(other.Holes);
+    public bool Equals(MountFace? other) => other is not null && Plane == other.Plane && Holes.SequenceEqual(other.Holes)
+        && Boss == other.Boss && ScrewClass == other.ScrewClass && ScrewFriction == other.ScrewFriction && Flatness == other.Flatness;
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Plane, Holes.Length);

@@ -68,6 +68,9 @@ public sealed record Shaking
     /// <summary>Whether profile or damping is assumed.</summary>
     public bool IsAssumed => Evidence == Evidence.Assumed || Damping.Evidence == Evidence.Assumed;
 
+    /// <summary>The largest acceleration to be met (mm/s²): the sine's and three times the root mean square of the random one.</summary>
+    public double Peak => (Sine?.MaximumBetween(Sine.From, Sine.To) ?? 0) + ShakingStress.Sigmas * (Random?.RootOfArea ?? 0);
+
     /// <summary>The base as it shakes, at the damping as it stands.</summary>
     public BaseShaking Base => With(Damping.Value);
 

@@ -3,6 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
+using BracketGen.Words.SetupSheet;
 
 namespace BracketGen.Drawing.Result;
 
@@ -10,7 +11,13 @@ namespace BracketGen.Drawing.Result;
 public sealed record ResultStrength(
     int Nodes, double GivePerNewton, ResultLoadCase Opening, ResultLoadCase Stamped, double? LimitingFootForce, double YieldFactor,
     double EnduranceFactor, IReadOnlyList<double> Frequencies, double? FiringFrequency, string FrequencyRule,
-    ResultShaking? Shaking, IReadOnlyList<ResultCrossing> Crossings);
+    ResultShaking? Shaking, IReadOnlyList<ResultCrossing> Crossings, ResultLife Life, IReadOnlyList<ResultJoint> Joints);
+
+/// <summary>The place that decides how long the bracket lasts: alternating stress permitted there and found (MPa), stress that is always there (MPa), where it is on the flat pattern (mm); temperature in °C, null where nobody measured it.</summary>
+public sealed record ResultLife(double Openings, double? Temperature, double Permitted, double Found, double Constant, bool AtCutEdge, IReadOnlyList<double> At);
+
+/// <summary>One screw of the mount: torque in N·m, clamp forces with every spread (N), and what the pedal stamped on puts on it (N, N·mm).</summary>
+public sealed record ResultJoint(string Hole, string Screw, string Class, double Torque, double MinClamp, double MaxPreload, double Pull, double Across, double Tilt);
 
 /// <summary>One load at the stop: tension of the wire, give along it, largest stress and where it is on the flat pattern.</summary>
 public sealed record ResultLoadCase(double Tension, double Give, double LargestStress, IReadOnlyList<double> At);
@@ -41,12 +48,21 @@ internal static class StrengthResult
             ResultJson.Round(report.EnduranceFactor), report.Frequencies,
             report.FiringFrequency is { } f ? ResultJson.Round(f) : null, ShakingText.Word(report.FrequencyRule),
             report.Shaking is { } shaking ? ShakingOf(shaking, corner) : null,
-            engine is null ? [] : [.. OrderCrossing.Of(engine, report.Frequencies).Select(c => new ResultCrossing(c.Order, c.Mode, ResultJson.Round(c.Speed)))]);
+            engine is null ? [] : [.. OrderCrossing.Of(engine, report.Frequencies).Select(c => new ResultCrossing(c.Order, c.Mode, ResultJson.Round(c.Speed)))],
+            LifeOf(report, corner), [.. report.Joints.Select(JointOf)]);
 
     private static ResultShaking ShakingOf(ShakingReport report, Vector2 corner) => new(
         ShakingText.Word(report.Shaking.Profile), EvidenceText.Name(report.Shaking.Evidence), report.Shaking.Damping.Value, report.Shaking.Damping.PlusMinus,
         EvidenceText.Name(report.Shaking.Damping.Evidence), [.. report.Modes.Select(m => new ResultShakenMode(m.Frequency, m.MassPart))], report.LargestStress,
         [ResultJson.Round(report.At.X - corner.X), ResultJson.Round(report.At.Y - corner.Y)], report.SineStress, report.SineFrequency, report.EnduranceFactor, report.EnduranceFactorAtWorst);
+
+    private static ResultLife LifeOf(StrengthReport report, Vector2 corner) => new(
+        report.Life.Cycles, report.Metal.Temperature, report.Life.Permitted, report.Life.Openings, report.Life.Constant, report.Life.IsAtEdge,
+        [ResultJson.Round(report.Life.At.X - corner.X), ResultJson.Round(report.Life.At.Y - corner.Y)]);
+
+    private static ResultJoint JointOf(BoltedJoint joint) => new(
+        joint.Hole, SetupHardware.Size(joint.Joint.Screw), joint.Joint.Screw.Class.Name, ResultJson.Round(joint.Joint.Screw.Torque / 1000), ResultJson.Round(joint.Joint.MinClamp),
+        ResultJson.Round(joint.Joint.MaxPreload), ResultJson.Round(joint.Stamped.Pull), ResultJson.Round(joint.Stamped.Across), ResultJson.Round(joint.Stamped.Tilt));
 
     private static ResultLoadCase CaseOf(LoadCase load, Vector2 corner) => new(
         ResultJson.Round(load.Tension), load.Give, load.LargestStress,

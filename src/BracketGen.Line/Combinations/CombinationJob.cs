@@ -24,6 +24,7 @@ public static class CombinationJob
             Body = combination.Body.Value!,
             Shop = family.Shop,
             Preferences = combination.Material.Designations.IsEmpty ? preferences : preferences with { Materials = combination.Material.Designations },
+            Life = family.Family.Life,
             Units = family.Family.Units,
             Document = new(partNumber, revision, title, document.Date, document.Creator, document.Approver, document.Projection),
         };

@@ -35,6 +35,9 @@ public sealed record ProductFamily
     /// <summary>How parts are numbered.</summary>
     public required NumberRule Numbers { get; init; }
 
+    /// <summary>How long every bracket must last, and how hot it gets.</summary>
+    public ServiceLife Life { get; init; } = new();
+
     /// <summary>Title block of every drawing.</summary>
     public required FamilyDocument Document { get; init; }
 

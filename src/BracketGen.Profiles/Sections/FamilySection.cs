@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
@@ -62,9 +63,12 @@ internal static class FamilySection
     private static readonly Key<LocatedPreferences> Preferences = Key<LocatedPreferences>.WithDefault(
         "preferences", PreferencesSection.Form, "What every bracket of the line must do.", new(new(), []));
 
+    private static readonly Key<ServiceLife> Life = Key<ServiceLife>.WithDefault(
+        "life", LifeSection.Form, "How long every bracket of the line must last, and how hot it gets.", new());
+
     public static Section<FamilyFile> Form { get; } = new(
         [
-            Name, Shop, Units, Vehicles, Bodies, Materials, Options, ExclusionSection.Exclusions, NumberSection.Numbers, Preferences,
+            Name, Shop, Units, Vehicles, Bodies, Materials, Options, ExclusionSection.Exclusions, NumberSection.Numbers, Preferences, Life,
             FamilyDocumentSection.Document, CuttingSection.Cutting, RatesSection.Rates,
         ],
         v => new(
@@ -79,6 +83,7 @@ internal static class FamilySection
                 Options = [],
                 Exclusions = v.Get(ExclusionSection.Exclusions),
                 Numbers = v.Get(NumberSection.Numbers),
+                Life = v.Get(Life),
                 Document = v.Get(FamilyDocumentSection.Document),
                 Cutting = v.Get(CuttingSection.Cutting),
                 Rates = new(),

@@ -24,6 +24,9 @@ internal static class MaterialSection
     private static readonly Key<double> Yield = new(
         "yield", new QuantityForm(UnitTable.Megapascal, 10, 3000), "Yield strength or 0.2 % proof strength, the minimum of the standard.");
 
+    private static readonly Key<double> MinTensile = new(
+        "min_tensile", new QuantityForm(UnitTable.Megapascal, 20, 3000), "Minimum tensile strength of the standard, for the pressure under washers. If left out: the yield strength counts.", isRequired: false);
+
     private static readonly Key<double> MaxTensile = new(
         "max_tensile", new QuantityForm(UnitTable.Megapascal, 20, 3000), "Maximum tensile strength of the standard, for the force of a bend. If left out: 3.5 times the yield strength, assumed.", isRequired: false);
 
@@ -56,7 +59,7 @@ internal static class MaterialSection
         "thicknesses", new ListForm<double>(QuantityForm.Length(0.3, 25), 1, 40), "Thicknesses in stock.");
 
     public static Section<StockedMaterial> Form { get; } = new(
-        [Designation, Density, Modulus, Poisson, Yield, MaxTensile, Endurance, AcrossGrain, AlongGrain, Group, PricePerKilogram, Finish, Source, Thicknesses],
+        [Designation, Density, Modulus, Poisson, Yield, MinTensile, MaxTensile, Endurance, AcrossGrain, AlongGrain, Group, PricePerKilogram, Finish, Source, Thicknesses],
         v => new(
             new()
             {
@@ -65,6 +68,7 @@ internal static class MaterialSection
                 Modulus = v.Get(Modulus),
                 Poisson = v.Get(Poisson),
                 Yield = v.Get(Yield),
+                MinTensile = v.OrNull(MinTensile),
                 MaxTensile = v.OrNull(MaxTensile),
                 Endurance = v.Get(Endurance),
                 MinRadiusAcrossGrain = v.Get(AcrossGrain),
@@ -76,17 +80,27 @@ internal static class MaterialSection
             },
             v.Get(Thicknesses)),
         [
-            new([Yield, MaxTensile], CheckTensile),
+            new([Yield, MinTensile], v => CheckTensile(v, MinTensile, Yield)),
+            new([Yield, MaxTensile], v => CheckTensile(v, MaxTensile, Yield)),
+            new([MinTensile, MaxTensile], v => CheckOrder(v)),
             new([AcrossGrain, AlongGrain], CheckGrain),
             new([Thicknesses], CheckTwice),
             new([Density, Modulus, Finish], CheckFinish),
         ]);
 
-    private static void CheckTensile(SectionValues values)
+    private static void CheckTensile(SectionValues values, Key<double> tensile, Key<double> yield)
     {
-        if (values.OrNull(MaxTensile) < values.Get(Yield))
+        if (values.OrNull(tensile) < values.Get(yield))
         {
-            values.Report(MaxTensile, new Compared(Relation.AtLeast, Yield.Name, Quantity.Stress, values.Get(Yield), CompareReason.Tensile));
+            values.Report(tensile, new Compared(Relation.AtLeast, yield.Name, Quantity.Stress, values.Get(yield), CompareReason.Tensile));
+        }
+    }
+
+    private static void CheckOrder(SectionValues values)
+    {
+        if (values.OrNull(MinTensile) is { } min && values.OrNull(MaxTensile) is { } max && min > max)
+        {
+            values.Report(MinTensile, new WrongOrder(MinTensile.Name, min, MaxTensile.Name, max, Quantity.Stress, true, false, MayBeEqual: true));
         }
     }
 

@@ -4,6 +4,7 @@ using BracketGen.Geometry;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
+using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Standards;
 using BracketGen.Units;
 
@@ -24,9 +25,12 @@ internal static class MountSection
     private static readonly Key<double> BossDiameter = new(
         "boss_diameter", QuantityForm.Length(4, 100), "Diameter of the boss round the hole; the bracket covers it.");
 
+    private static readonly Key<double> ThreadDepth = new(
+        "thread_depth", QuantityForm.Length(1, 100), "Depth of full thread in the boss, by a screw turned in by hand. If left out: not known, and the strength of the mount is not proven.", isRequired: false);
+
     private static readonly Section<MountHole> Hole = new(
-        [At, PlusMinus, Thread, BossDiameter],
-        v => new(new(v.Get(At)), v.Get(Thread), v.Get(BossDiameter)) { PlusMinus = Off(v.Get(PlusMinus)) },
+        [At, PlusMinus, Thread, BossDiameter, ThreadDepth],
+        v => new(new(v.Get(At)), v.Get(Thread), v.Get(BossDiameter)) { PlusMinus = Off(v.Get(PlusMinus)), ThreadDepth = v.OrNull(ThreadDepth) },
         [
             new([At, PlusMinus], CheckUnits),
             new([Thread, BossDiameter], v => Compare.MoreThan(v, BossDiameter, v.Get(Thread).Diameter, Thread)),
@@ -38,9 +42,22 @@ internal static class MountSection
     private static readonly Key<ImmutableArray<MountHole>> Holes = new(
         "holes", new ListForm<MountHole>(Hole, 1, 12), "The tapped holes. Without plus_minus the first one gives the position of the face; with it the face lies where the heights of all of them fit best.");
 
+    private static readonly Key<double> Flatness = new(
+        "flatness", QuantityForm.Length(0, 2), "How far apart two planes are between which the faces of all bosses lie: feeler gauge under a straight edge. If left out: not known, and the life of the bracket is not proven.", isRequired: false);
+
+    private static readonly Key<BossMetal> Boss = Key<BossMetal>.WithDefault(
+        "boss_material", new WordForm<BossMetal>([.. BossMetal.All.Select(m => (m.Name, m))]), "Metal of the bosses. If left out: the weakest usual one.", BossMetal.Usual);
+
+    private static readonly Key<ScrewClass> Class = Key<ScrewClass>.WithDefault(
+        "screw_class", new WordForm<ScrewClass>([.. ScrewClass.All.Select(c => (c.Name, c))]), "Property class of the screws; the set-up sheet orders it.", ScrewClass.Usual);
+
+    private static readonly Key<ScrewFriction> Friction = Key<ScrewFriction>.WithDefault(
+        "screw_friction", new WordForm<ScrewFriction>([.. ScrewFriction.All.Select(f => (f.Name, f))]),
+        "How the screws are fitted: waxed or greased (lubricated), dry or lightly oiled steel (as delivered), stainless without grease.", ScrewFriction.Usual);
+
     public static Section<MountFace> Form { get; } = new(
-        [Normal, Holes],
-        v => new(Fit(v).Face, v.Get(Holes)),
+        [Normal, Flatness, Boss, Class, Friction, Holes],
+        v => new(Fit(v).Face, v.Get(Holes)) { Flatness = v.OrNull(Flatness), Boss = v.Get(Boss), ScrewClass = v.Get(Class), ScrewFriction = v.Get(Friction) },
         [
             new([Normal, Holes], CheckFlat),
             new([Holes], CheckApart),

@@ -20,6 +20,13 @@ public sealed record Material
     /// <summary>Yield strength or 0.2 % proof strength (MPa).</summary>
     public required double Yield { get; init; }
 
+    /// <summary>Minimum tensile strength of the standard (MPa): what a washer may press on; null if it is not given.</summary>
+    public double? MinTensile { get; init; }
+
+    /// <summary>Pressure (MPa) under a screw's head or washer that does not sink in.</summary>
+    /// <remarks>0.88 of the tensile strength: no metal of VDI 2230 Blatt 1, table A9 (2003), has less up to a tensile strength of 1000 MPa; the yield strength where the tensile strength is not known.</remarks>
+    public double LimitingPressure => Math.Max(Yield, 0.88 * (MinTensile ?? 0));
+
     /// <summary>Maximum tensile strength that the standard allows the sheet (MPa): what a bend may take in force; null if it is not given.</summary>
     public double? MaxTensile { get; init; }
 

@@ -42,6 +42,25 @@ internal static class Assembly
         return (matrix, fromGiven);
     }
 
+    /// <summary>The forces that displacements <paramref name="given"/> (six numbers a node) of held freedoms take, on every node.</summary>
+    public static double[] FromGiven(ShellModel model, FreeNodes free, double[] given)
+    {
+        ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
+        ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
+        var forces = new double[given.Length];
+        Span<double> k = stackalloc double[CornerBlocks.Length];
+        foreach (var corners in triangles)
+        {
+            if (!free.IsAtRest(corners) && (free.HasHeld(corners.A) || free.HasHeld(corners.B) || free.HasHeld(corners.C)))
+            {
+                ShellTriangle.Stiffness(new(nodes[corners.A].Vector, nodes[corners.B].Vector, nodes[corners.C].Vector), model.Thickness, model.Material, k);
+                AddForces(corners, k, given, forces);
+            }
+        }
+
+        return forces;
+    }
+
     /// <summary>The consistent mass of the sheet with what hangs on it; held freedoms have none.</summary>
     public static MassMatrix Mass(ShellModel model, FreeNodes free)
     {

@@ -84,6 +84,19 @@ public sealed class ShellSystem
     /// <summary>The response to a combination of loads whose responses are known.</summary>
     internal StaticSolution Combine(UnitResponses unit, params ReadOnlySpan<double> factors)
     {
+        var (part, force) = Combined(unit, factors);
+        return SolutionOf(part, force);
+    }
+
+    /// <summary>The reactions of such a combination, without its stresses.</summary>
+    internal ImmutableArray<NodalLoad> CombineReactions(UnitResponses unit, params ReadOnlySpan<double> factors)
+    {
+        var (part, force) = Combined(unit, factors);
+        return Reactions(_model, _free, _free.Whole(part), force);
+    }
+
+    private static (double[] Part, double[] Force) Combined(UnitResponses unit, ReadOnlySpan<double> factors)
+    {
         var (part, force) = (new double[unit.Vectors[0].Length], new double[unit.Loads[0].Length]);
         for (var i = 0; i < factors.Length; i++)
         {
@@ -91,7 +104,41 @@ public sealed class ShellSystem
             FrontKernel.Subtract(force, unit.Loads[i], -factors[i]);
         }
 
-        return SolutionOf(part, force);
+        return (part, force);
+    }
+
+    private static ImmutableArray<NodalLoad> Reactions(ShellModel model, FreeNodes free, double[] u, double[] force)
+    {
+        var reaction = Assembly.Reactions(model, free, u, force);
+        return [.. Enumerable.Range(0, model.Mesh.Nodes.Length).Where(free.HasHeld).Select(n => new NodalLoad(n, At(reaction, n * Block), At(reaction, n * Block + 3)))];
+    }
+
+    /// <summary>The response to held freedoms that are moved, without loads; whatever displacements the model gives are left out.</summary>
+    /// <remarks>Only nodes held in all six freedoms may be moved, and triangles that lie wholly between them stay stiff.</remarks>
+    /// <param name="moved">What is moved, and how far.</param>
+    /// <exception cref="ArgumentException">A freedom is not held.</exception>
+    public StaticSolution Moved(IEnumerable<Held> moved)
+    {
+        var given = new double[_model.Mesh.Nodes.Length * Block];
+        foreach (var held in moved)
+        {
+            if (!_free.IsHeld(held.Node, (int)held.Freedom))
+            {
+                throw new ArgumentException($"Node {held.Node} is moved but not held.", nameof(moved));
+            }
+
+            given[held.Node * Block + (int)held.Freedom] = held.Value;
+        }
+
+        var forces = Assembly.FromGiven(_model, _free, given);
+        for (var i = 0; i < forces.Length; i++)
+        {
+            forces[i] = -forces[i];
+        }
+
+        var part = _free.Reduced(forces);
+        _factor.Solve(part);
+        return SolutionOf(part, new double[given.Length], given);
     }
 
     /// <summary>The first natural frequency is never above this (Hz): Rayleigh's quotient over the responses to loads.</summary>
@@ -156,21 +203,19 @@ public sealed class ShellSystem
 
     private StressField StressOf(double[] part) => new(StressRecovery.TensorsAtNodes(_model, _free, _free.Whole(part)));
 
-    private StaticSolution SolutionOf(double[] part, double[] force)
+    private StaticSolution SolutionOf(double[] part, double[] force) => SolutionOf(part, force, _free.Given);
+
+    private StaticSolution SolutionOf(double[] part, double[] force, double[] given)
     {
         var u = _free.Whole(part);
         for (var i = 0; i < u.Length; i++)
         {
-            u[i] += _free.Given[i];
+            u[i] += given[i];
         }
 
         // Without the factor, so that a solution that is kept does not keep it.
         var (model, free, count) = (_model, _free, _model.Mesh.Nodes.Length);
-        return new(Vectors(u, 0, count), Vectors(u, 3, count), StressRecovery.AtNodes(model, free, u), () =>
-        {
-            var reaction = Assembly.Reactions(model, free, u, force);
-            return [.. Enumerable.Range(0, count).Where(free.HasHeld).Select(n => new NodalLoad(n, At(reaction, n * Block), At(reaction, n * Block + 3)))];
-        });
+        return new(Vectors(u, 0, count), Vectors(u, 3, count), StressRecovery.AtNodes(model, free, u), () => Reactions(model, free, u, force));
     }
 
     private static double FrequencyOf(double eigenvalue) => Math.Sqrt(eigenvalue) / (2 * Math.PI);

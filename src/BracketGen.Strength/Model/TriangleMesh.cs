@@ -26,6 +26,31 @@ public sealed record TriangleMesh(ImmutableArray<FlatPoint> Nodes, ImmutableArra
         return new(Math.Min(Between(ab, -ca), Math.Min(Between(bc, -ab), Between(ca, -bc))));
     }
 
+    /// <summary>Whether each node lies on the outline or the edge of a hole: on a side that only one triangle has.</summary>
+    public ImmutableArray<bool> OnEdge()
+    {
+        var once = new HashSet<(int From, int To)>();
+        foreach (var t in Triangles)
+        {
+            foreach (var (from, to) in ((int, int)[])[(t.A, t.B), (t.B, t.C), (t.C, t.A)])
+            {
+                // The neighbour runs along the same side the other way.
+                if (!once.Remove((to, from)))
+                {
+                    once.Add((from, to));
+                }
+            }
+        }
+
+        var edge = new bool[Nodes.Length];
+        foreach (var (from, to) in once)
+        {
+            (edge[from], edge[to]) = (true, true);
+        }
+
+        return [.. edge];
+    }
+
     /// <summary>Nodes in the ring from <paramref name="inner"/> to <paramref name="outer"/> (mm) about <paramref name="centre"/>, rims included.</summary>
     /// <remarks>The rims are widened by a thousandth of the outer radius, for nodes put on them by the mesher.</remarks>
     public ImmutableArray<int> NodesInRing(FlatPoint centre, double inner, double outer)

@@ -15,6 +15,7 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
 {
     private UnitResponses? _unit;
     private UnitResponses? _near;
+    private ImmutableArray<bool> _onEdge;
 
     /// <summary>Each node's share of a force on the seat.</summary>
     internal ImmutableArray<(int Node, double Share)> SeatShares { get; } = SeatLoad.Shares(Flat, Part.Seat);
@@ -33,6 +34,32 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
 
         return new(force, deflection / sum, solution);
     }
+
+    /// <summary>What the supports push back with under <paramref name="force"/> on the seat.</summary>
+    /// <param name="force">The force (N), in the axes of the folded part.</param>
+    public ImmutableArray<NodalLoad> ReactionsUnder(Vector3 force) => System.CombineReactions(Unit, force.X, force.Y, force.Z);
+
+    /// <summary>Whether each node lies on a cut edge.</summary>
+    public ImmutableArray<bool> OnEdge => _onEdge.IsDefault ? _onEdge = Flat.OnEdge() : _onEdge;
+
+    /// <summary>The nodes that each washer holds; a node under two of them belongs to the nearer one.</summary>
+    public ImmutableArray<ImmutableArray<int>> WasherNodes()
+    {
+        var nodes = Part.Washers.Select(_ => new List<int>()).ToArray();
+        foreach (var node in Model.Held.Select(h => h.Node).Distinct())
+        {
+            var nearest = Enumerable.Range(0, nodes.Length).MinBy(w => Flat.Nodes[node].Vector.DistanceTo(Part.Washers[w].Centre));
+            nodes[nearest].Add(node);
+        }
+
+        return [.. nodes.Select(n => n.ToImmutableArray())];
+    }
+
+    /// <summary>What moving one washer as a whole does, all others at rest.</summary>
+    /// <param name="nodes">The nodes that it holds.</param>
+    /// <param name="by">How far it is moved (mm).</param>
+    public StaticSolution Moved(IEnumerable<int> nodes, Vector3 by) =>
+        System.Moved(nodes.SelectMany(n => (Held[])[new(n, Freedom.X, by.X), new(n, Freedom.Y, by.Y), new(n, Freedom.Z, by.Z)]));
 
     /// <summary>The first natural frequency is never above this (Hz): Rayleigh's quotient over what forces on the seat do.</summary>
     public double FirstFrequencyAtMost() => System.FirstFrequencyAtMost(Unit);

@@ -94,6 +94,7 @@ public static class CheckText
         LimitSource.ClosingTime => "49 CFR 571.124 S5.3 (from memory)",
         LimitSource.EdgeDistance => "EN 1993-1-8, table 3.3 (1.2 d); in thin sheet also EN 1993-1-3, table 8.4 (1.5 d; from memory)",
         LimitSource.SheaveRatio => "Machinery's Handbook, wire rope, minimum sheave diameters (from memory)",
+        LimitSource.ScrewGuideline => "VDI 2230 Blatt 1 (from memory)",
         LimitSource.VDie => "geometry of the V-die, (V/2) / cos(A/2)",
         _ => "the material's data sheet",
     };
@@ -107,6 +108,7 @@ public static class CheckText
             "The throttle body's casting is not described. Measure where the bore lies: [bore_axis] of the throttle body. Or describe the whole casting with keep-outs and write body_shape = \"keep-outs\".",
         CheckId.BendOrder =>
             "Which punches and dies the shop has is not known. Add them to the shop's file: [[punches]], and the angle and body_width of each of the [[dies]].",
+        CheckId.ThreadDepth => "How deep the thread in the boss is, is not known. Turn a screw into it by hand and measure how far it goes: thread_depth of [[mount.holes]].",
         CheckId.Finish => "The finish of the bracket is not stated. Write finish in the job, or with the material in the shop's file.",
         CheckId.WireBend => "How the wire is stranded is not known. Count strands and wires at a cut end: wire_construction of the cable.",
         CheckId.OuterBoreTight or CheckId.OuterBoreLoose => "The outer's inside diameter is not known. Measure it at a cut end: outer_bore of the cable.",
@@ -114,7 +116,7 @@ public static class CheckText
     };
 
     private static string NotKnown(Check check) => double.IsNaN(check.Value)
-        ? check.Definition.Scope == CheckScope.OwnStrength
+        ? check.Definition.Scope == CheckScope.OwnStrength && check.Id != CheckId.ThreadDepth
             ? "Strength was not calculated. Calculate it before you make the bracket."
             : Measure(check.Id)
             ?? $"{CheckWords.Of(check.Id).Title}: not calculated. Correct what keeps the travel from being solved."
@@ -128,6 +130,14 @@ public static class CheckText
                 "It passes with the usual values, but not at the bad end of what was assumed. Measure the closing drag of the cable, the drag at the throttle shaft, the friction of the cable, the pedal's own force at the pad, the movement of the engine and each return spring alone, as far as they are assumed.",
             CheckId.FreePlayMoving or CheckId.OuterReach =>
                 "It passes at rest, but not at the worst corner of what was assumed. Measure how far the throttle body moves as the engine rocks (engine_movement of the job), the inside diameter of the outer and its length, as far as they are assumed.",
+            CheckId.StampedYield or CheckId.StopGive or CheckId.Resonance when double.IsNaN(check.Unfavourable ?? 0) =>
+                "It passes at the highest temperature for which the strength of this sheet is known, but the bracket gets hotter. Take another sheet, or shield the bracket.",
+            CheckId.Endurance when double.IsNaN(check.Unfavourable ?? 0) =>
+                "It passes at the highest temperature for which the strength of this sheet is known, but the bracket may get hotter. Measure its temperature with a hot engine ([life] of the job), or take another sheet.",
+            CheckId.StampedYield or CheckId.StopGive or CheckId.Resonance =>
+                "It passes with a cold bracket, but not at 100 °C. Measure the temperature of the bracket with a hot engine: temperature in [life] of the job.",
+            CheckId.Endurance =>
+                "It passes with a cold bracket on a flat mount face, but not at the bad end of what was assumed. Measure the flatness of the bosses ([mount] of the throttle body) and the temperature of the bracket with a hot engine ([life] of the job), as far as they are assumed.",
             CheckId.DeadBand or CheckId.ControllerZero or CheckId.SensorClosed or CheckId.SensorLow or CheckId.SensorHigh =>
                 "It passes once the sensor is turned, but nobody has measured how far its slot lets it turn. Measure the sensor's slot.",
             _ => "It passes only as long as the assumed inputs hold. Measure them.",

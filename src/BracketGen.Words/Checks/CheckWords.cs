@@ -263,7 +263,7 @@ public static class CheckWords
             "Yield strength over the stress with the pedal stamped on", "yield strength / maximum von Mises stress under the proof load",
             "A foot stamped on the pedal bends the bracket for good: the stop moves, and nothing is where it was set. Take thicker, wider or stronger sheet, or fit a pedal stop that takes the over-travel."),
         CheckId.Endurance => new(
-            "Safety factor against cracking, every opening counted", "Soderberg: 2 / (stress/endurance + stress/yield), maximum tension of an opening",
+            "Safety factor against cracking, every opening counted", "Soderberg at every place: (1 - constant/yield) / (stress/2/permitted + stress/2/yield), maximum tension of an opening; permitted: for the openings of the life, less at cut edges; constant: bosses out of one plane drawn level; shaking added by Miner's rule",
             "In the long run the bracket cracks from being pulled and let go. Take thicker or wider sheet, or a larger bend radius."),
         CheckId.StopGive => new(
             "Give of the stop along the wire, maximum tension of an opening", "finite elements",
@@ -280,6 +280,27 @@ public static class CheckWords
         CheckId.FrequencyByResponse => new(
             "First natural frequency, passed by the response to shaking", "finite elements; limit: the separation factor times the firing frequency at maximum speed",
             "No bracket keeps clear of the engine's firing frequency. This one passes by what shaking of the mount does to it instead: shaking-endurance decides. Look for cracks after the first hours of running and at every service."),
+        CheckId.ScrewYield => new(
+            "Yield strength over the stress in a mount screw, pedal stamped on", "yield / √(σ² + 3 (τ/2)²); maximum preload (least friction, wrench 6 % high) and its part of the pull and of the tilting moment over the contact radius",
+            "The screw stretches for good and loses its grip: the bracket works loose. Take a higher property class, a thicker screw, or bring the stop nearer to the mount face."),
+        CheckId.BossThread => new(
+            "Stripping load of the boss over the force in its screw, pedal stamped on", "shear strength of the boss x shear area of its thread (FED-STD-H28/2) / maximum force in the screw",
+            "The thread in the boss strips and the bracket comes off. Give the boss more thread, fit a thread insert, or bring the stop nearer to the mount face."),
+        CheckId.ThreadDepth => new(
+            "Depth of full thread in the boss", "as measured; limit: engagement of the screw + 0.5 mm + 2 pitches",
+            "The screw bottoms in the boss before it clamps the sheet, or too little of its thread bears. Tap the hole deeper, or fit another screw."),
+        CheckId.JointSlip => new(
+            "Grip of the bracket on its bosses over what makes it slip, maximum opening with shaking", "0.10 x (minimum clamp force - pull) / share of the force across, the screws as a group; minimum clamp force: most friction, wrench 6 % low, 10 µm embedded; shaking: 20 g on bracket and outer end together",
+            "The bracket creeps on the mount face with every opening: the free play changes, and the screws work loose. Use more or larger screws farther apart, or bring the stop nearer to them."),
+        CheckId.StampedSlip => new(
+            "Grip of the bracket on its bosses over what makes it slip, pedal stamped on", "0.10 x (minimum clamp force - pull) / share of the force across, the screws as a group, which are not counted on to bear in their holes",
+            "A foot stamped on the pedal can shift the bracket towards the quadrant by the play of its holes: the free play grows, and the valve may no longer open fully. Check the free play after it happened. More or larger screws farther apart, or a pedal stop, prevent it."),
+        CheckId.JointOpening => new(
+            "Clamp force over that which keeps the bracket closed on its bosses", "minimum clamp force / (pull + 4 r/(r² + r_hole²) x tilting moment), maximum opening and 20 g on bracket and outer end together",
+            "The bracket lifts off the edge of its boss at every opening and hammers as the engine shakes: the screws work loose or break. Use more or larger screws, or bring the stop nearer to the mount face."),
+        CheckId.WasherPressure => new(
+            "Pressure under a washer, pedal stamped on", "maximum force in the screw / face of the washer less the hole; limit: 0.88 of the minimum tensile strength of the sheet, or limiting pressure of the boss (VDI 2230, table A9) where that is lower",
+            "The washer sinks into the sheet and the screw loses its grip. Use harder or wider washers, a stronger sheet, or less torque."),
         _ => throw new ArgumentOutOfRangeException(nameof(id), id, "This check has no words yet."),
     };
 }

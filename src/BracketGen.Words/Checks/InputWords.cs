@@ -48,6 +48,8 @@ public static class InputWords
         InputId.Controller => "controller",
         InputId.Engine => "cylinders and maximum speed",
         InputId.Shaking => "shaking of the mount, damping",
+        InputId.Screws => "screws and bosses of the mount",
+        InputId.Life => "life and temperature",
         InputId.Sheet => "sheet",
         InputId.Shop => "tools and process of the shop",
         _ => throw new ArgumentOutOfRangeException(nameof(input), input, null),

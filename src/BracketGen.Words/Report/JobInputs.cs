@@ -111,9 +111,12 @@ public sealed class JobInputs(Solution solution)
         yield return new("normal of the mount face", Direction(body.Mount.Plane.Normal));
         foreach (var hole in body.Mount.Holes)
         {
-            yield return new($"mount hole {hole.Thread.Name}, boss {Length(hole.BossDiameter)}", Point(hole.At), hole.PlusMinus.IsExact ? "" : Off(hole.PlusMinus));
+            yield return new($"mount hole {hole.Thread.Name}, boss {Length(hole.BossDiameter)}, depth of thread {(hole.ThreadDepth is { } depth ? Length(depth) : "not measured")}", Point(hole.At), hole.PlusMinus.IsExact ? "" : Off(hole.PlusMinus));
         }
 
+        yield return new("metal of the bosses", body.Mount.Boss.Name);
+        yield return new("screws of the mount", $"class {body.Mount.ScrewClass.Name}, {body.Mount.ScrewFriction.Name}");
+        yield return new("flatness of the bosses", body.Mount.Flatness is { } flatness ? _units.WriteFine(Quantity.Length, flatness) : $"not measured: {_units.WriteFine(Quantity.Length, MountFace.UsualFlatness)}, {_units.WriteFine(Quantity.Length, MountFace.FlatnessAtWorst)} at worst");
         if (body.Mount.Holes.Length > 1)
         {
             yield return new("mount holes off the face that fits them best, maximum", _units.WriteFine(Quantity.Length, body.Mount.Residual));
@@ -245,6 +248,9 @@ public sealed class JobInputs(Solution solution)
         yield return new("minimum first natural frequency over the firing frequency", Phrases.Plain(wanted.MinFrequencyRatio));
         yield return new("maximum give of the stop", Length(wanted.MaxGive));
         yield return new("corner radius", Length(wanted.CornerRadius));
+        yield return new("life: pedal openings", Phrases.Count((int)Math.Round(job.Life.Openings)));
+        yield return new("life: hours of the engine", Phrases.Count((int)Math.Round(job.Life.EngineHours)));
+        yield return new("temperature of the bracket, engine hot", job.Life.Temperature is { } hot ? $"{Phrases.Plain(hot)} °C" : $"not measured: {Phrases.Plain(ServiceLife.RoomTemperature)} °C, {Phrases.Plain(ServiceLife.TemperatureAtWorst)} °C at worst");
         if (job.Bulkhead is { } bulkhead)
         {
             yield return new("point and direction at the bulkhead", $"{Point(bulkhead.Point)}, {Direction(bulkhead.Direction)}");

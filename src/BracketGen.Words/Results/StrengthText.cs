@@ -3,6 +3,7 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
+using BracketGen.Words.SetupSheet;
 
 namespace BracketGen.Words.Results;
 
@@ -56,7 +57,32 @@ public static class StrengthText
         report.LimitingFootForce is { } foot
             ? $"Pedal stamped on: a foot force of {units.Write(Quantity.Force, foot)} at the pad."
             : "Pedal stamped on: the floor stops the pedal; pull beyond wide open stretches wire, outer and bracket.",
+        Life(report, units),
+        .. Screws(report, units),
         $"Shell elements on {report.Flat.Nodes.Length.ToString(CultureInfo.InvariantCulture)} nodes, washers held rigidly; von Mises stress, the larger of both sides. Movement of the vibration not to scale.",
-        "This is a calculation for choosing, not a test: it leaves out welds, cracks, rough edges and a mount that gives.",
+        "This is a calculation for choosing, not a test: it leaves out welds, cracks, edges rougher than usual and a mount that gives.",
     ];
+
+    /// <summary>How long the bracket must last, and the place that decides it.</summary>
+    private static string Life(StrengthReport report, UnitSystem units)
+    {
+        var life = report.Life;
+        var heat = report.Metal.Temperature is { } hot ? $"at {Phrases.Plain(hot)} °C" : "cold: its temperature is not given";
+        var place = life.IsAtEdge ? $"at the cut edge, {Phrases.Plain(report.Metal.EdgeFactor)} of the sheet's" : "inside the sheet";
+        var level = life.Constant > 0 ? $"; the bosses, drawn level by the screws, add {units.Write(Quantity.Stress, life.Constant)} that stays" : "";
+        return $"Life: {Phrases.Count((int)Math.Round(life.Cycles))} openings, {heat}. Where it would crack first it withstands an alternating stress of {units.Write(Quantity.Stress, life.Permitted)} ({place}); "
+            + $"an opening makes {units.Write(Quantity.Stress, life.Openings)}{level}.";
+    }
+
+    /// <summary>What the screws hold with and what they must hold.</summary>
+    private static IEnumerable<string> Screws(StrengthReport report, UnitSystem units)
+    {
+        foreach (var group in report.Joints.GroupBy(j => j.Joint))
+        {
+            var (joint, screw) = (group.Key, group.Key.Screw);
+            yield return $"Screws {Phrases.List([.. group.Select(j => j.Hole)])}: {SetupHardware.Size(screw)}, {screw.Class.Name}, {units.WriteCoarse(Quantity.Torque, screw.Torque)}. With every spread they clamp with "
+                + $"{units.WriteCoarse(Quantity.Force, joint.MinClamp)} at least and strain themselves with {units.WriteCoarse(Quantity.Force, joint.MaxPreload)} at most. Pedal stamped on: "
+                + string.Join("; ", group.Select(j => $"{j.Hole} holds {units.Write(Quantity.Force, Math.Max(0, j.Stamped.Pull))} off the boss, {units.Write(Quantity.Force, j.Stamped.Across)} along it and {units.Write(Quantity.Torque, j.Stamped.Tilt)} of tilt")) + ".";
+        }
+    }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Cables;
@@ -19,8 +20,8 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
     public ImmutableArray<(BossScrew Bolt, ImmutableArray<string> Holes)> Bolts { get; } =
     [
         .. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt)
-            .GroupBy(h => h.Thread!)
-            .Select(g => (BossScrew.For(g.Key, bracket.Stock.Thickness), g.Select(h => h.Name).ToImmutableArray())),
+            .GroupBy(h => ScrewOf(solution.Job.Body.Mount, bracket, h))
+            .Select(g => (g.Key, g.Select(h => h.Name).ToImmutableArray())),
     ];
 
     /// <summary>Hole or slot of the stop.</summary>
@@ -31,6 +32,9 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
 
     /// <summary>Heads of the table of torques.</summary>
     public static IReadOnlyList<string> TorqueHeads { get; } = ["Bolt", "Torque", "Thread in boss, at least", "of it used"];
+
+    private static BossScrew ScrewOf(MountFace mount, Bracket bracket, BracketHole hole) =>
+        mount.ScrewFor(mount.Nearest(bracket.Folded.Fold(hole.Centre, 0).Vector) with { Thread = hole.Thread! }, bracket.Stock.Thickness);
 
     /// <summary>"M6 x 16".</summary>
     public static string Size(BossScrew bolt) => string.Create(CultureInfo.InvariantCulture, $"{bolt.Thread.Name} x {bolt.Length:0}");
@@ -47,7 +51,7 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
         Add(1, "bracket", $"{document.PartNumber}{SetupText.Revision(document)}", $"{bracket.Stock.Material.Designation}, {_units.Size(bracket.Stock.Thickness)}, {ShopDrawing.DrawingText.Finish(bracket.Stock.Material.Finish, _units.System)}");
         foreach (var (bolt, holes) in Bolts)
         {
-            Add(holes.Length, "hexagon bolt", $"ISO 4017 - {Size(bolt)} - 8.8", "holes " + Phrases.List(holes));
+            Add(holes.Length, "hexagon bolt", $"ISO 4017 - {Size(bolt)} - {bolt.Class.Name}", "holes " + Phrases.List(holes));
             Add(holes.Length, "plain washer", string.Create(CultureInfo.InvariantCulture, $"ISO 7089 - {bolt.Thread.Diameter:0} - 200 HV"), "under each head");
         }
 
@@ -82,10 +86,21 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
                 + $" If the boss has only {_units.Size(bolt.Thread.Diameter)} of thread, use a shorter bolt and {_units.Torque(bolt.With(bolt.Thread.Diameter).Torque)}. If it has less, do not fit the bracket.";
         }
 
-        yield return $"M = F (0.16 P + 0.58 d2 µ + DKm µ / 2), VDI 2230 Blatt 1; µ = {Phrases.Plain(Tightening.Friction)}, steel dry or lightly oiled (its class B). "
-            + $"The preload F is the smaller of {Phrases.Plain(100 * Tightening.Utilisation)} % of the yield of class 8.8, torsion included (VDI 2230), and half of what strips the thread of the boss: "
-            + $"FED-STD-H28/2 with the limits of 6g/6H, tip of 0.8 P off, {_units.Stress(BossScrew.BossShear)} shear strength (weaker casting alloys, VDI 2230 table A9, from memory; the half: our judgement). "
+        yield return $"M = F (0.16 P + 0.58 d2 µ + DKm µ / 2), VDI 2230 Blatt 1; {Friction()}. "
+            + $"The preload F is the smaller of {Phrases.Plain(100 * Tightening.Utilisation)} % of the yield of its class, torsion included (VDI 2230), and half of what strips the thread of the boss: "
+            + $"FED-STD-H28/2 with the limits of 6g/6H, tip of 0.8 P off, {_units.Stress(solution.Job.Body.Mount.Boss.Shear)} shear strength ({solution.Job.Body.Mount.Boss.Name}, weaker grades, VDI 2230 table A9, from memory; the half: our judgement). "
             + $"Length: sheet, washer and at least {Phrases.Plain(BossScrew.LeastEngagement)} d of thread in aluminium (common practice, no source).";
+    }
+
+    private string Friction()
+    {
+        var friction = solution.Job.Body.Mount.ScrewFriction;
+        return $"µ = {Phrases.Plain(friction.Middle)}, " + friction switch
+        {
+            _ when friction == ScrewFriction.Usual => "steel dry or lightly oiled (its class B)",
+            { Middle: < Tightening.Friction } => "waxed or greased (its class A)",
+            _ => "stainless without grease (its class C)",
+        };
     }
 
     private string Fitting(EndFitting fitting) => fitting.Kind switch
