@@ -23,7 +23,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
 
     private StrengthFinding Judge(StopTension tension, Bracket bracket)
     {
-        var part = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd);
+        var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness));
         if (WeakByBound(tension, bracket, part) is { } certain)
         {
             return new(null, certain, StrengthMeans.Bound);
@@ -70,7 +70,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
             new(CheckId.Endurance, StrengthStudy.EnduranceFactor(opening, material.Endurance, material.Yield), preferences.MinEnduranceFactor),
         ];
         return Array.Find(checks, c => c.Fails) ?? (job.Body.Engine is { } engine
-            && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatMass), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency) is { Fails: true } low
+            && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatBody), StrengthChecks.LeastFrequencyRatio * engine.FiringFrequency) is { Fails: true } low
             ? low : null);
     }
 }

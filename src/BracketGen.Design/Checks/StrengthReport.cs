@@ -29,6 +29,9 @@ public sealed record StrengthReport : IMirrored<StrengthReport>
     /// <summary>The foot force (N) that makes the proof load, where the foot and not the floor is what limits it; null where the floor does.</summary>
     public required double? LimitingFootForce { get; init; }
 
+    /// <summary>What hangs on the stop.</summary>
+    public required EndBody End { get; init; }
+
     /// <summary>The lowest natural frequencies, slowest first (Hz).</summary>
     public required ImmutableArray<double> Frequencies { get; init; }
 

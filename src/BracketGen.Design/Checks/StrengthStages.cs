@@ -95,6 +95,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             Opening = Opening,
             Stamped = stamped,
             LimitingFootForce = foot,
+            End = tension.Stop.EndIn(bracket.Stock.Thickness),
             Modes = Modes,
             Frequencies = [.. Modes.Select(m => LoadCase.SixFigures(m.Frequency))],
             FiringFrequency = tension.Stop.Job.Body.Engine?.FiringFrequency,

@@ -79,6 +79,12 @@ public sealed record Cable
     /// <summary>Length of the outer from the stop's seat to the bulkhead (mm); null if it was not measured.</summary>
     public Measured? OuterLength { get; init; }
 
+    /// <summary>Mass of the outer for its length (t/mm); null if it was not weighed.</summary>
+    public Measured? OuterMass { get; init; }
+
+    /// <summary>Mass of the outer's end with its nuts, without the outer (t); null if it was not weighed.</summary>
+    public Measured? EndMass { get; init; }
+
     /// <summary>Length of wire that stretches (mm): in the outer and beyond it. An outer that was not measured is assumed to be one metre long.</summary>
     public double WireLength => (OuterLength?.Value ?? 1000) + FreeInnerLength.Value;
 }
