@@ -21,6 +21,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     private LoadCase? _opening;
     private ShakingStudy? _shaking;
     private ImmutableArray<Mode>? _modes;
+    private LoadedMechanism? _mechanism;
     private (LoadCase Case, double? Foot)? _stamped;
 
     /// <summary>Acceleration of bracket and outer end with the mount's shaking (g), for the screws.</summary>
@@ -78,13 +79,18 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
         {
             if (_stamped is null)
             {
-                var (proof, foot) = tension.ProofOf(LoadedMechanism.Of(tension.Stop, bracket, MechanismReport.UsualSamples, Give));
+                var (proof, foot) = tension.ProofOf(Mechanism);
                 _stamped = (LoadCase.Of(prepared, AtWideOpen.Times(proof)), foot);
             }
 
             return _stamped.Value;
         }
     }
+
+    private LoadedMechanism Mechanism => _mechanism ??= LoadedMechanism.Of(tension.Stop, bracket, MechanismReport.UsualSamples, Give);
+
+    private double OuterStiffnessAtLimit => LoadCase.SixFigures(tension.StiffnessFor(
+        Mechanism, Give, _metal.Yield / Job.Preferences.MinYieldFactor / AtWideOpen.Solution.LargestStress));
 
     private double YieldFactor => _metal.Yield / Stamped.Case.LargestStress;
 
@@ -179,6 +185,8 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             Opening = Opening,
             Stamped = stamped,
             LimitingFootForce = foot,
+            OuterStiffness = tension.Stop.Job.Vehicle.Cable.OuterAxialStiffness,
+            OuterStiffnessAtLimit = OuterStiffnessAtLimit,
             End = tension.Stop.EndIn(bracket.Stock.Thickness),
             Modes = Modes,
             Frequencies = [.. Modes.Select(m => LoadCase.SixFigures(m.Frequency))],

@@ -1,6 +1,7 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
+using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
 using BracketGen.Words.SetupSheet;
@@ -11,13 +12,17 @@ namespace BracketGen.Drawing.Result;
 public sealed record ResultStrength(
     int Nodes, double GivePerNewton, ResultLoadCase Opening, ResultLoadCase Stamped, double? LimitingFootForce, double YieldFactor,
     double EnduranceFactor, IReadOnlyList<double> Frequencies, double? FiringFrequency, string FrequencyRule,
-    ResultShaking? Shaking, IReadOnlyList<ResultCrossing> Crossings, ResultLife Life, IReadOnlyList<ResultJoint> Joints);
+    ResultShaking? Shaking, IReadOnlyList<ResultCrossing> Crossings, ResultLife Life, IReadOnlyList<ResultJoint> Joints,
+    double OuterStiffness, double? OuterStiffnessAtLimit, double EndMass, double EndCentre, IReadOnlyList<ResultEndPart> EndParts);
 
 /// <summary>The place that decides how long the bracket lasts: alternating stress permitted there and found (MPa), stress that is always there (MPa), where it is on the flat pattern (mm); temperature in °C, null where nobody measured it.</summary>
 public sealed record ResultLife(double Openings, double? Temperature, double Permitted, double Found, double Constant, bool AtCutEdge, IReadOnlyList<double> At);
 
 /// <summary>One screw of the mount: torque in N·m, clamp forces with every spread (N), and what the pedal stamped on puts on it (N, N·mm).</summary>
 public sealed record ResultJoint(string Hole, string Screw, string Class, double Torque, double MinClamp, double MaxPreload, double Pull, double Across, double Tilt);
+
+/// <summary>A part of what hangs on the stop: mass in g, centre of gravity from the middle of the sheet towards the outer.</summary>
+public sealed record ResultEndPart(string Part, double Mass, double Centre);
 
 /// <summary>One load at the stop: tension of the wire, give along it, largest stress and where it is on the flat pattern.</summary>
 public sealed record ResultLoadCase(double Tension, double Give, double LargestStress, IReadOnlyList<double> At);
@@ -49,7 +54,10 @@ internal static class StrengthResult
             report.FiringFrequency is { } f ? ResultJson.Round(f) : null, ShakingText.Word(report.FrequencyRule),
             report.Shaking is { } shaking ? ShakingOf(shaking, corner) : null,
             engine is null ? [] : [.. OrderCrossing.Of(engine, report.Frequencies).Select(c => new ResultCrossing(c.Order, c.Mode, ResultJson.Round(c.Speed)))],
-            LifeOf(report, corner), [.. report.Joints.Select(JointOf)]);
+            LifeOf(report, corner), [.. report.Joints.Select(JointOf)],
+            ResultJson.Round(report.OuterStiffness.Max),
+            double.IsFinite(report.OuterStiffnessAtLimit) ? report.OuterStiffnessAtLimit : null, ResultJson.Round(Grams(report.End.Mass)), ResultJson.Round(report.End.Centre),
+            [.. report.End.Parts.Select(p => new ResultEndPart(StrengthText.PartName(p.Id), ResultJson.Round(Grams(p.Mass)), ResultJson.Round(p.Centre)))]);
 
     private static ResultShaking ShakingOf(ShakingReport report, Vector2 corner) => new(
         ShakingText.Word(report.Shaking.Profile), EvidenceText.Name(report.Shaking.Evidence), report.Shaking.Damping.Value, report.Shaking.Damping.PlusMinus,
@@ -63,6 +71,8 @@ internal static class StrengthResult
     private static ResultJoint JointOf(BoltedJoint joint) => new(
         joint.Hole, SetupHardware.Size(joint.Joint.Screw), joint.Joint.Screw.Class.Name, ResultJson.Round(joint.Joint.Screw.Torque / 1000), ResultJson.Round(joint.Joint.MinClamp),
         ResultJson.Round(joint.Joint.MaxPreload), ResultJson.Round(joint.Stamped.Pull), ResultJson.Round(joint.Stamped.Across), ResultJson.Round(joint.Stamped.Tilt));
+
+    private static double Grams(double mass) => mass / UnitTable.Gram.Factor;
 
     private static ResultLoadCase CaseOf(LoadCase load, Vector2 corner) => new(
         ResultJson.Round(load.Tension), load.Give, load.LargestStress,
