@@ -80,7 +80,7 @@ public sealed class PoolTests
         var held = 0;
         foreach (var bracket in RandomSolutions.Notched.Draw(LongRun.Of(60)).Select(s => s?.Bracket).OfType<Bracket>())
         {
-            var part = BracketModel.Of(bracket, Examples.Read("plover-alder-58").Vehicle.Cable.OuterEnd);
+            var part = BracketModel.Of(bracket, EndBody.Of(Examples.Read("plover-alder-58").Vehicle.Cable, bracket.Stock.Thickness, null));
             var mesh = part.Mesh(4, 1.5);
             Assert.Equal(bracket.Flat.Blank.Area, mesh.Area, 0.01 * bracket.Flat.Blank.Area);
             // Beam theory orders the search, and knows little of a mount flange that twists between far bolts.
@@ -108,7 +108,7 @@ public sealed class PoolTests
                 double Give(BracketDraft draft)
                 {
                     var bracket = BracketShape.Finish(draft)!;
-                    return BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd).Prepare(4, 1.5).Under(bracket.FoldedSeat.Normal).AlongForce;
+                    return BracketModel.Of(bracket, EndBody.Of(job.Vehicle.Cable, bracket.Stock.Thickness, null)).Prepare(4, 1.5).Under(bracket.FoldedSeat.Normal).AlongForce;
                 }
 
                 Assert.True(Give(stiff) < Give(plain), kind);

@@ -6,6 +6,7 @@ using BracketGen.Mechanism.Motion;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.Strength.Model;
+using BracketGen.Strength.Parts;
 using BracketGen.TestSupport;
 
 namespace BracketGen.Design.Tests;
@@ -63,15 +64,15 @@ public sealed class StrengthJudgeTests
 
     private static void BoundsHold(Job job, Candidate candidate, StrengthReport whole)
     {
-        var part = BracketModel.Of(candidate.Bracket, job.Vehicle.Cable.OuterEnd);
         var tension = new StopTension(StopMechanism.Of(job, candidate.Travel, candidate.Placement));
+        var part = BracketModel.Of(candidate.Bracket, tension.Stop.EndIn(candidate.Bracket.Stock.Thickness));
         var bounds = StrengthBounds.Of(candidate.Bracket, part);
 
         // Without the margins: on these meshes the bounds hold as they are.
         Assert.InRange(bounds.StressAtLeast(tension.UnitForce), 0, whole.Stamped.LargestStress / whole.Stamped.Tension);
         Assert.InRange(bounds.StressAtLeast(tension.UnitForceAtLargest), 0, whole.Opening.LargestStress / whole.Opening.Tension);
         Assert.InRange(bounds.GiveAtLeast(tension.UnitForce), 0, whole.GivePerTension);
-        Assert.True(bounds.FrequencyAtMost(part.SeatMass) >= whole.Frequencies[0]);
+        Assert.True(bounds.FrequencyAtMost(part.SeatBody) >= whole.Frequencies[0]);
         var spread = tension.SpreadAtLeast(candidate.Bracket);
         Assert.True(tension.ProofAtLeast(whole.GivePerTension, spread) <= (1 + 1e-12) * whole.Stamped.Tension);
         Assert.True(tension.ProofAtLeast(2 * whole.GivePerTension, spread) <= tension.ProofAtLeast(whole.GivePerTension, spread));
@@ -101,21 +102,28 @@ public sealed class StrengthJudgeTests
 
         // A mass on a light spring: ω² = 1/(m give).
         const double mass = 1e-4;
+        var tip = new SeatBody(mass, 0, 0, 0);
         var frequency = Math.Sqrt(1 / (mass * closed)) / (2 * Math.PI);
-        Assert.InRange(bounds.FrequencyAtMost(mass), frequency, 1.01 * frequency);
+        Assert.InRange(bounds.FrequencyAtMost(tip), frequency, 1.01 * frequency);
 
         // With its own mass: the static shape gives 33/140 of it at the tip (Young and Budynas, Roark's Formulas, table of natural frequencies: cantilever with end mass, 3 E I/((M + 0.24 m) L³)).
         const double density = 7.85e-9, length = far;
-        var heavy = Strip(b, t, new(e, nu, density)).FrequencyAtMost(mass);
+        var heavy = Strip(b, t, new(e, nu, density)).FrequencyAtMost(tip);
         var roark = Math.Sqrt(3 * stiffness / ((mass + 33.0 / 140 * density * b * t * length) * length * length * length)) / (2 * Math.PI);
         Assert.InRange(heavy, roark, 1.03 * roark);
-        Assert.True(heavy < bounds.FrequencyAtMost(mass));
+        Assert.True(heavy < bounds.FrequencyAtMost(tip));
+
+        // A body whose centre is off the sheet and that has inertia turns with the tip too: its square over the shape's slope there, 3/(2 L) of the deflection (a tip load, Timoshenko).
+        var (out0, inertia) = (12.0, 5e-3);
+        var slope = 3.0 / 2 / length;
+        var turning = Math.Sqrt(3 * stiffness / ((mass + 33.0 / 140 * density * b * t * length + slope * slope * (mass * out0 * out0 + inertia)) * length * length * length)) / (2 * Math.PI);
+        Assert.InRange(Strip(b, t, new(e, nu, density)).FrequencyAtMost(new(mass, out0, 1, inertia)), turning, 1.03 * turning);
 
         // Two of the three motions of a flat strip bend nothing. Askew in space they are round-off, and must not make a low frequency.
         foreach (var turn in new[] { 0.3, 1.1, 2.7 })
         {
             Vector3 z = new Vector3(Math.Sin(turn), 0.4, Math.Cos(turn)).Unit, x = z.Cross(new(0.2, 1, 0.1)).Unit;
-            Assert.Equal(heavy, Strip(b, t, new(e, nu, density), Frame.FromZX(new(7, -3, 11), z, x)).FrequencyAtMost(mass), 1e-6 * heavy);
+            Assert.Equal(heavy, Strip(b, t, new(e, nu, density), Frame.FromZX(new(7, -3, 11), z, x)).FrequencyAtMost(tip), 1e-6 * heavy);
         }
     }
 
@@ -167,6 +175,6 @@ public sealed class StrengthJudgeTests
         };
         var folded = new FoldedSheet(flat, at ?? Frame.Identity);
         Disc washer = new(new(10, width / 2), 10), seat = new(new(90, width / 2), 6);
-        return new(StraightCuts.Of(folded, [washer], seat, 0), folded.Fold(new(seat.Centre), thickness / 2).Vector, thickness, material);
+        return new(StraightCuts.Of(folded, [washer], seat, 0), folded.Fold(new(seat.Centre), thickness / 2).Vector, folded.TopAt(new(seat.Centre)), thickness, material);
     }
 }

@@ -10,7 +10,9 @@ namespace BracketGen.Strength.Tests;
 internal static class CalculixDeck
 {
     /// <summary>Writes the deck and the shares of the force, node by node, that weight the seat's deflection.</summary>
-    public static string Write(TriangleMesh flat)
+    /// <param name="flat">Mesh of the flat pattern.</param>
+    /// <param name="end">What hangs on the seat, on the outer side of the upright flange; nothing in the kept deck.</param>
+    public static string Write(TriangleMesh flat, SeatBody end = default)
     {
         var part = LBracket.Part;
         var text = new StringBuilder();
@@ -72,6 +74,11 @@ internal static class CalculixDeck
             Line($"{corners[load.Node].Middle}");
         }
 
+        if (end.Mass > 0)
+        {
+            WriteBody(end, loads.Select(l => (corners[l.Node].Middle, l.Force.Dot(LBracket.Force) / LBracket.Force.Dot(LBracket.Force), LBracket.Fold(flat.Nodes[l.Node]).Vector)).ToArray(), places.Count, flat.Triangles.Length, Line);
+        }
+
         Line($"*MATERIAL, NAME=STEEL");
         Line($"*ELASTIC");
         Line($"{part.Material.YoungsModulus}, {part.Material.PoissonsRatio}");
@@ -99,6 +106,75 @@ internal static class CalculixDeck
         Line($"3");
         Line($"*END STEP");
         return text.ToString();
+    }
+
+    /// <summary>
+    /// A rigid body as one box whose corners are tied by equations to the nodes of the seat: the mean of their displacements, and the rotation of least squares. The upright flange faces -y with its top, its ring lies in x and z, so that the normal equations uncouple.
+    /// </summary>
+    private static void WriteBody(SeatBody end, (int Node, double Share, Vector3 Place)[] ring, int nodes, int elements, Action<FormattableString> line)
+    {
+        var centre = ring.Aggregate(Vector3.Zero, (sum, r) => sum + r.Share * r.Place);
+        double xx = ring.Sum(r => r.Share * (r.Place.X - centre.X) * (r.Place.X - centre.X)), zz = ring.Sum(r => r.Share * (r.Place.Z - centre.Z) * (r.Place.Z - centre.Z));
+        var xz = ring.Sum(r => r.Share * (r.Place.X - centre.X) * (r.Place.Z - centre.Z));
+        var determinant = xx * zz - xz * xz;
+
+        // m w²/6 about the axis, m (w² + d²)/12 across it.
+        var w = Math.Sqrt(6 * end.AboutAxis / end.Mass);
+        var d = Math.Sqrt(12 * end.AboutAcross / end.Mass - w * w);
+        (int X, int Y, int Z)[] corners = [(-1, -1, -1), (1, -1, -1), (1, 1, -1), (-1, 1, -1), (-1, -1, 1), (1, -1, 1), (1, 1, 1), (-1, 1, 1)];
+        Vector3[] arms = [.. corners.Select(c => new Vector3(c.X * w / 2, c.Y * d / 2 - end.Height, c.Z * w / 2))];
+        line($"*NODE");
+        for (var i = 0; i < arms.Length; i++)
+        {
+            var at = centre + arms[i];
+            line($"{nodes + i + 1}, {at.X:0.0000000}, {at.Y:0.0000000}, {at.Z:0.0000000}");
+        }
+
+        line($"*ELEMENT, TYPE=C3D8, ELSET=BODY");
+        line($"{elements + 1}, {string.Join(", ", Enumerable.Range(nodes + 1, arms.Length))}");
+        line($"*MATERIAL, NAME=BODY");
+        line($"*ELASTIC");
+        line($"210000, 0.3");
+        line($"*DENSITY");
+        line($"{end.Mass / (w * w * d):0.000000000E+00}");
+        line($"*SOLID SECTION, ELSET=BODY, MATERIAL=BODY");
+        for (var i = 0; i < arms.Length; i++)
+        {
+            var p = arms[i];
+            for (var axis = 0; axis < 3; axis++)
+            {
+                // u = mean + θ × p. A plane fitted to the displacement square to the ring gives θx = -∂uy/∂z and θz = ∂uy/∂x; the ring's turning in its plane gives θy.
+                var terms = new List<(int Node, int Axis, double Factor)> { (nodes + i + 1, axis + 1, -1) };
+                foreach (var (node, share, place) in ring)
+                {
+                    double x = place.X - centre.X, z = place.Z - centre.Z;
+                    double byX = share * (zz * x - xz * z) / determinant, byZ = share * (xx * z - xz * x) / determinant, turning = share / (xx + zz);
+                    Vector3 aboutX = new(0, -byZ, 0), aboutZ = new(0, byX, 0), aboutY = new(turning * z, 0, -turning * x);
+                    Vector3 row = axis switch
+                    {
+                        0 => p.Z * aboutY - p.Y * aboutZ,
+                        1 => p.X * aboutZ - p.Z * aboutX,
+                        _ => p.Y * aboutX - p.X * aboutY,
+                    };
+                    double[] factors = [row.X, row.Y, row.Z];
+                    factors[axis] += share;
+                    for (var k = 0; k < 3; k++)
+                    {
+                        if (Math.Abs(factors[k]) > 1e-12)
+                        {
+                            terms.Add((node, k + 1, factors[k]));
+                        }
+                    }
+                }
+
+                line($"*EQUATION");
+                line($"{terms.Count}");
+                foreach (var term in terms)
+                {
+                    line($"{term.Node}, {term.Axis}, {term.Factor:0.000000000000E+00}");
+                }
+            }
+        }
     }
 
     /// <summary>Reads seat deflection along the force and the frequencies out of the solver's .dat file.</summary>

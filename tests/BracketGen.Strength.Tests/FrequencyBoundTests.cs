@@ -31,7 +31,7 @@ public sealed class FrequencyBoundTests
         var part = new FoldedPart
         {
             Flat = new(flat, []), MiddleSurface = p => new(p.X, p.Y, 0), Thickness = thickness, Material = new(modulus, 0, density),
-            Washers = [new(new(-10, width / 2), 10)], Seat = new(new(length, width / 2), 6), SeatMass = mass,
+            Washers = [new(new(-10, width / 2), 10)], Seat = new(new(length, width / 2), 6), SeatBody = new(mass, 0, 0, 0),
         };
         var first = part.Prepare(3, 2).FirstFrequencyAtMost();
 

@@ -253,7 +253,8 @@ public sealed class ShakingTests
             var mesh = ShellMesh.Fold(flat, p => p.X <= 20 ? new(p.X, p.Y, 0) : new(20 + 0.6 * (p.X - 20), p.Y, 0.8 * (p.X - 20)));
             return new(mesh, 2, new(210000, 0.3, 7.85e-9), Held.Clamped(flat.Where(p => p.X == 0)))
             {
-                Masses = [new(flat.Where(p => p is { X: 40, Y: 0 }).Single(), 2e-5)],
+                // A body off the sheet and off its middle.
+                Bodies = [new([.. flat.Where(p => p is { X: >= 30, Y: <= 10 }).Select(n => (n, 0.25))], 2e-5, new(2, 1, 6), new(0, 0, 1), 5e-4, 8e-4)],
             };
         }
     }

@@ -81,24 +81,35 @@ public sealed class SolverTests
         Assert.Equal(a.LowestModes(2)[1].Frequency, b.LowestModes(2)[1].Frequency);
     }
 
-    private static (BlockMatrix Stiffness, BlockMatrix Mass) Matrices(int along, int across, double thickness)
+    private static (BlockMatrix Stiffness, MassMatrix Mass) Matrices(int along, int across, double thickness)
     {
         // A bent strip, so that membrane and plate talk to each other.
         var flat = Grid.Rectangle(30, 20, along, across);
         var mesh = ShellMesh.Fold(flat, p => new(p.X, p.Y, 0.01 * p.X * p.X));
-        var model = new ShellModel(mesh, thickness, Steel, Held.Clamped(flat.Where(p => p.X == 0)));
+        var held = flat.Where(p => p.X == 0).ToList();
+
+        // A body at the far corner, hung on three nodes, one of them held where the strip is one element long.
+        var corner = new[] { mesh.Nodes.Length - 1, mesh.Nodes.Length - 2, mesh.Nodes.Length - across - 3 };
+        var model = new ShellModel(mesh, thickness, Steel, Held.Clamped(held))
+        {
+            Bodies = [new([(corner[0], 0.5), (corner[1], 0.25), (corner[2], 0.25)], 2e-5, new(3, -2, 8), new(0, 0, 1), 4e-4, 9e-4)],
+        };
         var free = new FreeNodes(model);
         return (Assembly.Stiffness(model, free).Matrix, Assembly.Mass(model, free));
     }
 
-    private static Matrix<double> Dense(BlockMatrix matrix)
+    private static Matrix<double> Dense(BlockMatrix matrix) => Dense(matrix.Nodes, (x, product) => matrix.Multiply(x, product));
+
+    private static Matrix<double> Dense(MassMatrix matrix) => Dense(matrix.Nodes, (x, product) => matrix.Multiply(x, product));
+
+    private static Matrix<double> Dense(int nodes, Action<double[], double[]> multiply)
     {
-        var dense = Matrix<double>.Build.Dense(matrix.Nodes * 6, matrix.Nodes * 6);
-        var (unit, column) = (new double[matrix.Nodes * 6], new double[matrix.Nodes * 6]);
+        var dense = Matrix<double>.Build.Dense(nodes * 6, nodes * 6);
+        var (unit, column) = (new double[nodes * 6], new double[nodes * 6]);
         for (var c = 0; c < unit.Length; c++)
         {
             unit[c] = 1;
-            matrix.Multiply(unit, column);
+            multiply(unit, column);
             dense.SetColumn(c, column);
             unit[c] = 0;
         }

@@ -1,6 +1,5 @@
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Standards;
 using BracketGen.Strength.Parts;
 
@@ -12,7 +11,7 @@ public static class BracketModel
     /// <summary>The bracket bolted down under its washers, the outer's end on its seat.</summary>
     /// <param name="bracket">The bracket.</param>
     /// <param name="end">What hangs on the stop.</param>
-    public static FoldedPart Of(Bracket bracket, OuterEnd end)
+    public static FoldedPart Of(Bracket bracket, EndBody end)
     {
         var (flat, folded, material) = (bracket.Flat, bracket.Folded, bracket.Stock.Material);
         return new()
@@ -24,7 +23,7 @@ public static class BracketModel
             Material = new(material.Modulus, material.Poisson, material.Density),
             Washers = [.. bracket.Holes.Where(h => h.Thread is not null).Select(h => new Disc(h.Centre.Vector, WasherRadius(h.Thread!)))],
             Seat = new(bracket.Stop.Centre.Vector, bracket.Seat.SeatRadius),
-            SeatMass = EndMass.Of(end, flat.Thickness),
+            SeatBody = end.On(bracket.SeatOnTop),
         };
     }
 

@@ -32,11 +32,20 @@ internal sealed record StopMechanism
     /// <summary>Friction in the outer at rest.</summary>
     public required CableFriction Friction { get; init; }
 
-    /// <summary>What gives way in the cable: the bracket's own give is zero here.</summary>
-    public required CableCompliance CableAlone { get; init; }
+    /// <summary>What gives way in the cable, at its soft end: the bracket's own give is zero here.</summary>
+    public CableCompliance CableAlone => Job.Vehicle.Cable.Soft;
+
+    /// <summary>The same at its stiff end: what loads the stop with the pedal stamped on.</summary>
+    public CableCompliance StiffCable => Job.Vehicle.Cable.Stiff;
 
     /// <summary>What the engine's movement does there; found when first asked for.</summary>
     public MovementStudy Movement => LazyInitializer.EnsureInitialized(ref _movement, () => MovementStudy.Of(Job, Placement, Outer));
+
+    /// <summary>Length of outer from the stop to the first clip, or to the bulkhead (mm); null where its way is not known.</summary>
+    public required double? FreeOuter { get; init; }
+
+    /// <summary>What hangs on the stop in a sheet of a thickness (mm).</summary>
+    public EndBody EndIn(double thickness) => EndBody.Of(Job.Vehicle.Cable, thickness, FreeOuter);
 
     /// <summary>The mechanism at a stop.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
@@ -54,19 +63,12 @@ internal sealed record StopMechanism
             Placement = placement,
             Seat = travel.Closed.From + travel.Closed.Straight * travel.Closed.Direction,
             Outer = outer,
+            FreeOuter = FreeLength(job.Bulkhead, outer),
             AreBendsAssumed = areBendsAssumed,
             Friction = new(cable.Friction, BendsOf(cable, outer, areBendsAssumed))
             {
                 OpeningDrag = cable.OpeningDrag.Value,
                 ClosingDrag = cable.ClosingDrag.Value,
-            },
-            CableAlone = new()
-            {
-                WireLength = cable.WireLength,
-                WireDiameter = cable.WireDiameter,
-                WireModulus = cable.WireModulus,
-                Fill = cable.WireFill,
-                OuterStiffness = cable.OuterStiffness,
             },
         };
     }
@@ -76,6 +78,26 @@ internal sealed record StopMechanism
         ? LoadedTravel.Solve(
             Job.Body.Quadrant, Seat, Travel.FreePlay, Travel.AvailablePull, Job.Body.Springs, friction, compliance, Job.Body.ShaftDrag.Value)
         : null;
+
+    private static double? FreeLength(Bulkhead? bulkhead, OuterFit? outer)
+    {
+        if (bulkhead is null || outer is null)
+        {
+            return null;
+        }
+
+        var line = outer.Points(PointStep);
+        if (bulkhead.Clips is not [var first, ..] || line.IsEmpty)
+        {
+            return outer.IsLaid ? outer.AtLengths[0].Length : outer.Shortest?.Length;
+        }
+
+        var nearest = Enumerable.Range(0, line.Length).MinBy(i => line[i].DistanceTo(first.Point));
+        return first.Along ?? OuterTube.LengthOf(line[..(nearest + 1)]);
+    }
+
+    // Step along the outer's line (mm) in which the place of a clip is looked for.
+    private const double PointStep = 5;
 
     // The larger of what was measured and what is calculated. The shortest route only says what the bends come to at a minimum, so
     // it is compared with a usual value.

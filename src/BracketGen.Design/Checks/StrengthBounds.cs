@@ -14,6 +14,7 @@ internal sealed class StrengthBounds
 {
     private readonly List<StraightCut> _cuts;
     private readonly Vector3 _stop;
+    private readonly Vector3 _top;
     private readonly double _thickness;
     private readonly SheetMaterial _material;
 
@@ -24,16 +25,17 @@ internal sealed class StrengthBounds
         var onMount = bracket.Holes.All(h => h.Thread is null || h.Flange == 0);
         return new(
             onMount && !part.Washers.IsEmpty ? StraightCuts.Of(folded, part.Washers, part.Seat, stop.Flange) : [],
-            folded.Fold(stop.Centre, part.Thickness / 2).Vector, part.Thickness, part.Material);
+            folded.Fold(stop.Centre, part.Thickness / 2).Vector, folded.TopAt(stop.Centre), part.Thickness, part.Material);
     }
 
     /// <summary>The bounds of a sheet.</summary>
     /// <param name="cuts">Its cuts, those nearest the bolts first.</param>
     /// <param name="stop">Where the force acts: the seat's centre on the middle surface (mm).</param>
+    /// <param name="top">Out of the sheet's top there, length one.</param>
     /// <param name="thickness">Thickness of the sheet (mm).</param>
     /// <param name="material">Its metal.</param>
-    public StrengthBounds(List<StraightCut> cuts, Vector3 stop, double thickness, SheetMaterial material) =>
-        (_cuts, _stop, _thickness, _material) = (cuts, stop, thickness, material);
+    public StrengthBounds(List<StraightCut> cuts, Vector3 stop, Vector3 top, double thickness, SheetMaterial material) =>
+        (_cuts, _stop, _top, _thickness, _material) = (cuts, stop, top, thickness, material);
 
     /// <summary>Whether there are cuts to go by.</summary>
     public bool AreKnown => _cuts.Count > 0;
@@ -84,10 +86,11 @@ internal sealed class StrengthBounds
     /// <remarks>
     /// Rayleigh and Ritz: the quotient of strain and kinetic energy of any motion that keeps the washers still is no less than the first eigenvalue (S. P. Timoshenko, D. H. Young,
     /// W. Weaver, Vibration Problems in Engineering, chapter 5). The motions bend each strip to a cylinder of curvature M/(D b), M from a unit force at the stop along each axis: then strain energy and
-    /// the stop's displacement both come from C_kl = Σ M_k M_l w/(D b). The end moves with the stop, whole; the strips' own mass moves with their middles, their turning left out, which can only raise the quotient.
+    /// the stop's displacement both come from C_kl = Σ M_k M_l w/(D b). The sheet from the last strip on is flat and moves as one, so what hangs on the stop moves and turns with it, exactly as in the
+    /// quotient; the strips' own mass moves with their middles, their turning left out, which can only raise the quotient.
     /// </remarks>
-    /// <param name="endMass">Mass that hangs on the stop (tonne).</param>
-    public double FrequencyAtMost(double endMass)
+    /// <param name="end">What hangs on the stop.</param>
+    public double FrequencyAtMost(SeatBody end)
     {
         // Row k: what the unit force along axis k does; the motion so far as a turn and a shift.
         Span<double> energy = stackalloc double[9], mass = stackalloc double[9];
@@ -122,7 +125,8 @@ internal sealed class StrengthBounds
             }
         }
 
-        AddMass(turn, shift, _stop, endMass, mass);
+        AddMass(turn, shift, _stop + end.Height * _top, end.Mass, mass);
+        AddInertia(turn, _top, end, mass);
         return Math.Sqrt(LowestQuotient(energy, mass)) / (2 * Math.PI);
     }
 
@@ -133,6 +137,17 @@ internal sealed class StrengthBounds
             for (var l = 0; l < 3; l++)
             {
                 sum[3 * k + l] += mass * (shift[k] + turn[k].Cross(at)).Dot(shift[l] + turn[l].Cross(at));
+            }
+        }
+    }
+
+    private static void AddInertia(ReadOnlySpan<Vector3> turn, Vector3 axis, SeatBody end, Span<double> sum)
+    {
+        for (var k = 0; k < 3; k++)
+        {
+            for (var l = 0; l < 3; l++)
+            {
+                sum[3 * k + l] += end.AboutAcross * turn[k].Dot(turn[l]) + (end.AboutAxis - end.AboutAcross) * turn[k].Dot(axis) * turn[l].Dot(axis);
             }
         }
     }

@@ -24,7 +24,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail, FrequencyRul
 
     private StrengthFinding Judge(StopTension tension, Bracket bracket)
     {
-        var part = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd);
+        var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness));
         if (WeakByBound(tension, bracket, part) is { } certain)
         {
             return new(null, certain, StrengthMeans.Bound);
@@ -76,7 +76,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail, FrequencyRul
             new(CheckId.Endurance, StrengthStudy.EnduranceFactor(opening, material.Endurance, material.Yield), preferences.MinEnduranceFactor),
         ];
         return Array.Find(checks, c => c.Fails) ?? (rule == FrequencyRule.Separation && StrengthChecks.LowestFrequency(job) is { } lowest
-            && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatMass), lowest) is { Fails: true } low
+            && new Check(CheckId.Resonance, frequency * bounds.FrequencyAtMost(part.SeatBody), lowest) is { Fails: true } low
             ? low : null);
     }
 }

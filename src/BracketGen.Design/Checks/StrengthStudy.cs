@@ -16,8 +16,8 @@ public static class StrengthStudy
     /// <param name="rule">How the first natural frequency is judged.</param>
     public static StrengthReport Of(Job job, Travel travel, StopPlacement placement, Bracket bracket, StrengthDetail detail, FrequencyRule rule = FrequencyRule.Separation)
     {
-        var part = BracketModel.Of(bracket, job.Vehicle.Cable.OuterEnd);
         var tension = new StopTension(StopMechanism.Of(job, travel, placement));
+        var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness));
         return new StrengthStages(tension, bracket, part.Prepare(detail.Size, detail.HoleSize, detail.BendRows), rule).Report();
     }
 

@@ -1,6 +1,7 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
+using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
 
@@ -10,7 +11,11 @@ namespace BracketGen.Drawing.Result;
 public sealed record ResultStrength(
     int Nodes, double GivePerNewton, ResultLoadCase Opening, ResultLoadCase Stamped, double? LimitingFootForce, double YieldFactor,
     double EnduranceFactor, IReadOnlyList<double> Frequencies, double? FiringFrequency, string FrequencyRule,
-    ResultShaking? Shaking, IReadOnlyList<ResultCrossing> Crossings);
+    ResultShaking? Shaking, IReadOnlyList<ResultCrossing> Crossings, double OuterStiffness, double? OuterStiffnessAtLimit, double EndMass, double EndCentre,
+    IReadOnlyList<ResultEndPart> EndParts);
+
+/// <summary>A part of what hangs on the stop: mass in g, centre of gravity from the middle of the sheet towards the outer.</summary>
+public sealed record ResultEndPart(string Part, double Mass, double Centre);
 
 /// <summary>One load at the stop: tension of the wire, give along it, largest stress and where it is on the flat pattern.</summary>
 public sealed record ResultLoadCase(double Tension, double Give, double LargestStress, IReadOnlyList<double> At);
@@ -41,12 +46,17 @@ internal static class StrengthResult
             ResultJson.Round(report.EnduranceFactor), report.Frequencies,
             report.FiringFrequency is { } f ? ResultJson.Round(f) : null, ShakingText.Word(report.FrequencyRule),
             report.Shaking is { } shaking ? ShakingOf(shaking, corner) : null,
-            engine is null ? [] : [.. OrderCrossing.Of(engine, report.Frequencies).Select(c => new ResultCrossing(c.Order, c.Mode, ResultJson.Round(c.Speed)))]);
+            engine is null ? [] : [.. OrderCrossing.Of(engine, report.Frequencies).Select(c => new ResultCrossing(c.Order, c.Mode, ResultJson.Round(c.Speed)))],
+            ResultJson.Round(report.OuterStiffness.Max),
+            double.IsFinite(report.OuterStiffnessAtLimit) ? report.OuterStiffnessAtLimit : null, ResultJson.Round(Grams(report.End.Mass)), ResultJson.Round(report.End.Centre),
+            [.. report.End.Parts.Select(p => new ResultEndPart(StrengthText.PartName(p.Id), ResultJson.Round(Grams(p.Mass)), ResultJson.Round(p.Centre)))]);
 
     private static ResultShaking ShakingOf(ShakingReport report, Vector2 corner) => new(
         ShakingText.Word(report.Shaking.Profile), EvidenceText.Name(report.Shaking.Evidence), report.Shaking.Damping.Value, report.Shaking.Damping.PlusMinus,
         EvidenceText.Name(report.Shaking.Damping.Evidence), [.. report.Modes.Select(m => new ResultShakenMode(m.Frequency, m.MassPart))], report.LargestStress,
         [ResultJson.Round(report.At.X - corner.X), ResultJson.Round(report.At.Y - corner.Y)], report.SineStress, report.SineFrequency, report.EnduranceFactor, report.EnduranceFactorAtWorst);
+
+    private static double Grams(double mass) => mass / UnitTable.Gram.Factor;
 
     private static ResultLoadCase CaseOf(LoadCase load, Vector2 corner) => new(
         ResultJson.Round(load.Tension), load.Give, load.LargestStress,

@@ -42,8 +42,8 @@ internal static class Assembly
         return (matrix, fromGiven);
     }
 
-    /// <summary>The consistent mass with what hangs on the model; held freedoms have none.</summary>
-    public static BlockMatrix Mass(ShellModel model, FreeNodes free)
+    /// <summary>The consistent mass of the sheet with what hangs on it; held freedoms have none.</summary>
+    public static MassMatrix Mass(ShellModel model, FreeNodes free)
     {
         ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
         ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
@@ -60,18 +60,7 @@ internal static class Assembly
             }
         }
 
-        foreach (var point in model.Masses)
-        {
-            for (var f = 0; f < 3; f++)
-            {
-                if (!free.IsHeld(point.Node, f))
-                {
-                    matrix.AddToDiagonal(free.NumberOf(point.Node), f, point.Mass);
-                }
-            }
-        }
-
-        return matrix;
+        return new(matrix, BodyRows.Of(model, free));
     }
 
     /// <summary>The force (N, six numbers a node) that the sheet's mass at held freedoms puts on free ones while it is accelerated along an axis by 1 mm/s².</summary>

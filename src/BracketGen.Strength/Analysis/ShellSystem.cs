@@ -17,7 +17,7 @@ public sealed class ShellSystem
     private readonly FreeNodes _free;
     private readonly SparseCholesky _factor;
     private readonly double[]? _fromGiven;
-    private BlockMatrix? _mass;
+    private MassMatrix? _mass;
 
     private ShellSystem(ShellModel model, FreeNodes free, SparseCholesky factor, double[]? fromGiven)
     {
@@ -175,7 +175,7 @@ public sealed class ShellSystem
 
     private static double FrequencyOf(double eigenvalue) => Math.Sqrt(eigenvalue) / (2 * Math.PI);
 
-    private BlockMatrix Mass => _mass ??= _model.Material.Density > 0
+    private MassMatrix Mass => _mass ??= _model.Material.Density > 0
         ? Assembly.Mass(_model, _free)
         : throw new InvalidOperationException("Natural frequencies need the material's density.");
 

@@ -43,11 +43,6 @@ public sealed record ShellModel
     /// <summary>What is held.</summary>
     public ImmutableArray<Held> Held { get; }
 
-    /// <summary>Mass that hangs on it and swings with it; adds nothing to its stiffness.</summary>
-    public ImmutableArray<PointMass> Masses { get; init; } = [];
+    /// <summary>What hangs on it and swings with it; adds nothing to its stiffness.</summary>
+    public ImmutableArray<AttachedBody> Bodies { get; init; } = [];
 }
-
-/// <summary>Something heavy fixed to a node, small enough not to turn.</summary>
-/// <param name="Node">The node.</param>
-/// <param name="Mass">Its mass (tonne), zero or more.</param>
-public readonly record struct PointMass(int Node, double Mass);

@@ -38,6 +38,9 @@ internal static class StrengthTolerance
     /// </summary>
     public const double Eigenvector = 1e-6;
 
+    /// <summary>Points lie in one line when the determinant of their moments of inertia is this part of its size: off the line by less than 1e-6 of their spread.</summary>
+    public const double Line = 1e-12;
+
     /// <summary>A matrix is diagonal when the squares off its diagonal are this part of all: entries of 1e-15, round-off.</summary>
     public const double OffDiagonal = 1e-30;
 }

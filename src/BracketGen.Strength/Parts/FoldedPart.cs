@@ -31,8 +31,8 @@ public sealed record FoldedPart
     /// <summary>Outer rim of the seat that carries the load, in the flat pattern.</summary>
     public required Disc Seat { get; init; }
 
-    /// <summary>Mass that is fixed to the seat and swings with it (tonne).</summary>
-    public double SeatMass { get; init; }
+    /// <summary>What is fixed to the seat and swings with it.</summary>
+    public SeatBody SeatBody { get; init; }
 
     /// <summary>Meshes the flat pattern.</summary>
     /// <param name="size">Edge length away from holes and bends (mm).</param>
@@ -62,12 +62,17 @@ public sealed record FoldedPart
         }
 
         var clamped = Washers.SelectMany(w => flat.NodesInRing(new(w.Centre), 0, w.Radius)).Distinct().Order();
-        var model = new ShellModel(ShellMesh.Fold(flat, MiddleSurface), Thickness, Material, Held.Clamped(clamped))
-        {
-            // Distributed like a force, so that its centre is the seat's.
-            Masses = SeatMass > 0 ? [.. SeatLoad.Shares(flat, Seat).Select(s => new PointMass(s.Node, s.Share * SeatMass))] : [],
-        };
+        var mesh = ShellMesh.Fold(flat, MiddleSurface);
+        var model = new ShellModel(mesh, Thickness, Material, Held.Clamped(clamped)) { Bodies = SeatBody.Mass > 0 ? [OnSeat(flat, mesh)] : [] };
         return new(this, flat, model, ShellSystem.Factorise(model));
+    }
+
+    // It hangs on the nodes that carry a force on the seat, in the same shares, so that its point of reference is the seat's centre.
+    private AttachedBody OnSeat(TriangleMesh flat, ShellMesh folded)
+    {
+        var shares = SeatLoad.Shares(flat, Seat);
+        var top = SeatLoad.TopOf(flat, folded, Seat);
+        return new(shares, SeatBody.Mass, SeatBody.Height * top, top, SeatBody.AboutAxis, SeatBody.AboutAcross);
     }
 
     /// <summary>Meshes, folds, clamps and factorises the part.</summary>

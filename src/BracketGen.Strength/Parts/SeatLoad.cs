@@ -16,22 +16,25 @@ public static class SeatLoad
     public static ImmutableArray<NodalLoad> Spread(TriangleMesh flat, Disc seat, Vector3 force) =>
         [.. Shares(flat, seat).Select(s => new NodalLoad(s.Node, s.Share * force))];
 
+    /// <summary>Out of the sheet's top at the ring, the mean over it; length one.</summary>
+    internal static Vector3 TopOf(TriangleMesh flat, ShellMesh folded, Disc seat) => flat.Triangles.Where(t => IsIn(flat, seat, t))
+        .Aggregate(Vector3.Zero, (sum, t) => sum + (folded.Nodes[t.B] - folded.Nodes[t.A]).Cross(folded.Nodes[t.C] - folded.Nodes[t.A])).Unit;
+
+    private static bool IsIn(TriangleMesh flat, Disc seat, Triangle t) =>
+        ((flat.Nodes[t.A].Vector + flat.Nodes[t.B].Vector + flat.Nodes[t.C].Vector) / 3).DistanceTo(seat.Centre) <= seat.Radius;
+
     /// <summary>Each node's share of a force on the ring, by ascending node; together they are one.</summary>
     /// <remarks>Parameters as of <see cref="Spread"/>.</remarks>
     internal static ImmutableArray<(int Node, double Share)> Shares(TriangleMesh flat, Disc seat)
     {
         var nodes = flat.Nodes.AsSpan();
         var areas = new double[nodes.Length];
-        foreach (var t in flat.Triangles)
+        foreach (var t in flat.Triangles.Where(t => IsIn(flat, seat, t)))
         {
-            var middle = (nodes[t.A].Vector + nodes[t.B].Vector + nodes[t.C].Vector) / 3;
-            if (middle.DistanceTo(seat.Centre) <= seat.Radius)
-            {
-                var third = flat.AreaOf(t) / 3;
-                areas[t.A] += third;
-                areas[t.B] += third;
-                areas[t.C] += third;
-            }
+            var third = flat.AreaOf(t) / 3;
+            areas[t.A] += third;
+            areas[t.B] += third;
+            areas[t.C] += third;
         }
 
         List<(int Node, double Area)> shares = [];

@@ -15,21 +15,21 @@ internal sealed class BlockLanczos
     private const int LargestSpace = 240;
 
     private readonly SparseCholesky _stiffness;
-    private readonly BlockMatrix _mass;
+    private readonly MassMatrix _mass;
     private readonly List<double[]> _basis = [];
     private readonly List<double[]> _massBasis = [];
 
     // For each vector of the space, what K⁻¹M makes of it along itself and those before.
     private readonly List<double[]> _projected = [];
 
-    private BlockLanczos(SparseCholesky stiffness, BlockMatrix mass) => (_stiffness, _mass) = (stiffness, mass);
+    private BlockLanczos(SparseCholesky stiffness, MassMatrix mass) => (_stiffness, _mass) = (stiffness, mass);
 
     /// <summary>The <paramref name="count"/> lowest eigenvalues, ascending, with M-normalised vectors.</summary>
     /// <param name="stiffness">The stiffness, factorised.</param>
     /// <param name="mass">The mass.</param>
     /// <param name="count">How many; fewer come where the space runs out.</param>
     /// <param name="start">Vectors to begin with, used up; they must hold no massless motion, and some of every mode (<see cref="Start"/>).</param>
-    public static (double[] Values, double[][] Vectors) Lowest(SparseCholesky stiffness, BlockMatrix mass, int count, double[][]? start = null) =>
+    public static (double[] Values, double[][] Vectors) Lowest(SparseCholesky stiffness, MassMatrix mass, int count, double[][]? start = null) =>
         new BlockLanczos(stiffness, mass).Run(count, start ?? Start(stiffness, mass, []));
 
     /// <summary>
@@ -39,7 +39,7 @@ internal sealed class BlockLanczos
     /// <param name="stiffness">The stiffness, factorised.</param>
     /// <param name="mass">The mass.</param>
     /// <param name="likely">Vectors near the lowest modes, at most as many as the block has; none where nothing is known.</param>
-    public static double[][] Start(SparseCholesky stiffness, BlockMatrix mass, double[][] likely)
+    public static double[][] Start(SparseCholesky stiffness, MassMatrix mass, double[][] likely)
     {
         var block = Forces(mass, likely);
         stiffness.Solve(block);
@@ -47,7 +47,7 @@ internal sealed class BlockLanczos
     }
 
     /// <summary>What <see cref="Start"/> solves for: the mass times its vectors.</summary>
-    public static double[][] Forces(BlockMatrix mass, double[][] likely)
+    public static double[][] Forces(MassMatrix mass, double[][] likely)
     {
         var size = mass.Nodes * Block6.Order;
         var block = new double[Width][];

@@ -47,10 +47,6 @@ internal sealed class BlockMatrix(BlockPattern pattern)
         }
     }
 
-    /// <summary>Adds <paramref name="value"/> to one diagonal entry of a node.</summary>
-    public void AddToDiagonal(int node, int freedom, double value) =>
-        Values[pattern.RowStarts[node] * Block6.Size + Block6.At(freedom, freedom)] += value;
-
     /// <summary>The product with <paramref name="x"/>, six numbers a node, into <paramref name="result"/>.</summary>
     public void Multiply(ReadOnlySpan<double> x, Span<double> result)
     {

@@ -10,7 +10,7 @@ internal static class RitzValue
     /// <param name="vectors">The vectors x.</param>
     /// <param name="forces">K x for each.</param>
     /// <param name="mass">M.</param>
-    public static double Lowest(double[][] vectors, double[][] forces, BlockMatrix mass)
+    public static double Lowest(double[][] vectors, double[][] forces, MassMatrix mass)
     {
         // With xᵀKx = L Lᵀ the largest eigenvalue of L⁻¹ (xᵀMx) L⁻ᵀ is the inverse of the lowest quotient.
         var n = vectors.Length;

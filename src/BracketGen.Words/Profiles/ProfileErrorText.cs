@@ -28,6 +28,7 @@ public static class ProfileErrorText
     {
         KeyUnknown unknown => $"the key {unknown.Name}",
         KeyRenamed renamed => $"the key {renamed.Old}",
+        KeyReplaced replaced => $"the key {replaced.Old}",
         AlternativeTwice both => string.Join(" and ", both.Keys),
         KeyTwice => $"{error.Key} again",
         ValueWrong { Mistake: ValueMistake.FewItems or ValueMistake.ManyItems } => $"{error.Read} items",
@@ -53,6 +54,7 @@ public static class ProfileErrorText
             KeyMissing missing => AllowedText.Of(missing.Allowed, units),
             KeyUnknown unknown => string.Join(", ", unknown.Known),
             KeyRenamed renamed => renamed.Now,
+            KeyReplaced replaced => replaced.Now,
             AlternativeMissing missing => string.Join(" or ", missing.Keys),
             AlternativeTwice both => $"{string.Join(" or ", both.Keys)}, not both",
             KeyTwice => "each key once",
@@ -84,6 +86,8 @@ public static class ProfileErrorText
         KeyUnknown unknown => $"Did you mean {unknown.Nearest}?",
         KeyRenamed { IsGivenToo: true } renamed => $"{renamed.Old} is now {renamed.Now}, which is given too. Delete one of the two.",
         KeyRenamed renamed => $"{renamed.Old} is now {renamed.Now}. Write the new name; the value stays the same.",
+        KeyReplaced replaced => $"{replaced.Old} was the stiffness of the whole outer, one number for load and lost motion. Write {replaced.Now} = {{ value = …, plus_minus = … }} in N: the old value in N/mm times the outer's length in mm "
+            + "(100 N/mm and 450 mm: 45000). Measure it as docs/measuring.md says, or delete the line: then it is assumed from 50 kN to 500 kN.",
         AlternativeMissing => "Add one of the two.",
         AlternativeTwice both => $"Delete {string.Join(" or ", both.Keys)}: both say the same thing.",
         KeyTwice twice => string.Create(CultureInfo.InvariantCulture, $"It was given on line {twice.FirstLine}. Delete one of the two."),
