@@ -86,7 +86,8 @@ public sealed class ShakingStudyTests
         Assert.Equal(Assumed.Value.Bracket!.Mass, mild.Bracket!.Mass);
 
         // Nothing stands this: every bracket that is judged so far fails by it or by another check.
-        var harsh = Designer.Solve(On(Plover, 500), SearchEffort.BestOnly with { MaxSolves = 6 });
+        var weak = Plover with { Preferences = Plover.Preferences with { MinYieldFactor = 1, MinEnduranceFactor = 1 } };
+        var harsh = Designer.Solve(On(weak, 500), SearchEffort.BestOnly with { MaxSolves = 8 });
         Assert.Null(harsh.Search!.Best);
         Assert.Contains(harsh.Search.Obstacles, o => o.Nearest.Id == CheckId.ShakingEndurance);
     }

@@ -38,18 +38,11 @@ internal sealed class ShakingStudy(ThrottleBody body, PreparedPart prepared, dou
     public ShakingReport Report()
     {
         var (shaking, most) = (body.Shaking, Stress.MostStressed);
-        var (sine, alternating, all) = (Stress.Sine[most], Stress.Alternating[most], Basis.MovingMass);
+        var (sine, alternating) = (Stress.Sine[most], Stress.Alternating[most]);
         return new()
         {
             Shaking = shaking,
-            Modes =
-            [
-                .. Basis.Frequencies.Select((f, r) =>
-                {
-                    var mass = Basis.EffectiveMass(r);
-                    return new ShakenMode(LoadCase.SixFigures(f), LoadCase.SixFigures(Math.Max(mass.X / all.X, Math.Max(mass.Y / all.Y, mass.Z / all.Z))));
-                }),
-            ],
+            Modes = [.. Basis.Frequencies.Select((f, r) => new ShakenMode(LoadCase.SixFigures(f), LoadCase.SixFigures(Basis.LargestMassPart(r))))],
             Alternating = Stress.Alternating,
             LargestStress = LoadCase.SixFigures(Stress.Largest),
             SineStress = LoadCase.SixFigures(alternating.Top >= alternating.Bottom ? sine.Top : sine.Bottom),

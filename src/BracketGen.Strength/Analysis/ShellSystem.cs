@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using BracketGen.Geometry;
 using BracketGen.Strength.Model;
-using BracketGen.Strength.Shaking;
 using BracketGen.Strength.Solving;
 
 namespace BracketGen.Strength.Analysis;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Model;
-using BracketGen.Strength.Shaking;
 
 namespace BracketGen.Strength.Parts;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Numerics;
 using BracketGen.Strength.Analysis;
 
 namespace BracketGen.Strength.Shaking;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;

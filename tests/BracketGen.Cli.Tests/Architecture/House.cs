@@ -14,7 +14,7 @@ internal static class House
             "SheetMetal.Tooling", "Strength.Meshing", "Strength.Elements"],
         ["Strength.Solving"],
         ["Mechanism.Motion", "SheetMetal.Shops", "Strength.Analysis"],
-        ["Mechanism.Forces", "Mechanism.Uncertainty", "Mechanism.Fitted", "SheetMetal.Forming", "Strength.Parts"],
+        ["Mechanism.Forces", "Mechanism.Uncertainty", "Mechanism.Fitted", "SheetMetal.Forming", "Strength.Parts", "Strength.Shaking"],
         ["Design.Inputs"],
         ["Design.Part"],
         ["Design.Checks"],
@@ -65,7 +65,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 265, "descriptions of keys; errors"),
+        ("Profiles.Sections", 277, "descriptions of keys; errors"),
     ];
 
     /// <summary>

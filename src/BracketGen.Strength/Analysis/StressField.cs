@@ -1,4 +1,4 @@
-namespace BracketGen.Strength.Shaking;
+namespace BracketGen.Strength.Analysis;
 
 /// <summary>A field of stress on both surfaces that adds up like a vector: five numbers a place, whose root of squares is the von Mises stress.</summary>
 /// <remarks>

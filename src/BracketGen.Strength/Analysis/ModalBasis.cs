@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
 
-namespace BracketGen.Strength.Shaking;
+namespace BracketGen.Strength.Analysis;
 
 /// <summary>The lowest natural vibrations of a held part as a shaken base excites them, and what a steady acceleration does.</summary>
 /// <remarks>
@@ -17,16 +17,23 @@ public sealed class ModalBasis
     public ImmutableArray<double> Frequencies { get; }
 
     /// <summary>Participation factor of each mode along x, y and z (√t), of shapes whose modal mass is one.</summary>
-    public ImmutableArray<Vector3> Participation { get; }
+    internal ImmutableArray<Vector3> Participation { get; }
 
     /// <summary>The mass that moves with the free nodes along x, y and z (t): what the effective masses of all modes come to.</summary>
-    public Vector3 MovingMass { get; }
+    internal Vector3 MovingMass { get; }
 
     /// <summary>Effective mass of a mode along x, y and z (t): the square of its participation factor.</summary>
-    public Vector3 EffectiveMass(int mode)
+    internal Vector3 EffectiveMass(int mode)
     {
         var p = Participation[mode];
         return new(p.X * p.X, p.Y * p.Y, p.Z * p.Z);
+    }
+
+    /// <summary>Effective mass of a mode along the axis where it is largest, as a part of the moving mass there.</summary>
+    public double LargestMassPart(int mode)
+    {
+        var mass = EffectiveMass(mode);
+        return Math.Max(mass.X / MovingMass.X, Math.Max(mass.Y / MovingMass.Y, mass.Z / MovingMass.Z));
     }
 
     /// <summary>Part of the moving mass that the counted modes carry, along the axis where it is smallest.</summary>
