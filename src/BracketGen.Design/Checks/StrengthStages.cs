@@ -173,7 +173,9 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             FiringFrequency = tension.Stop.Job.Body.Engine?.FiringFrequency,
             YieldFactor = YieldFactor,
             Life = WholeLife,
-            EnduranceAtWorst = flatness is not null && _metal.Worst is null ? null : Life(flatness ?? MountFace.FlatnessAtWorst, Shaken, _metal.Worst).Factor,
+            EnduranceAtWorst = flatness is not null && _metal.Worst is null ? null
+                : _metal.Worst is { } hot && double.IsNaN(hot.Yield) ? double.NaN
+                : Life(flatness ?? MountFace.FlatnessAtWorst, Shaken, _metal.Worst).Factor,
             Metal = _metal,
             Joints = Joints,
         };
