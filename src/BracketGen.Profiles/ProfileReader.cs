@@ -64,6 +64,7 @@ public static class ProfileReader
                 Bulkhead = file.Bulkhead,
                 Movement = file.Movement,
                 Life = file.Life,
+                Up = file.Up,
                 Chosen = file.Chosen,
             }
             : null;

@@ -7,6 +7,7 @@ using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf.Model;
+using BracketGen.Drawing.Solid.Step;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Family;
@@ -93,6 +94,21 @@ public class AnswerTests
             using var answer = await client.PostAsync(served.Server.Address + "output", content);
             Assert.Equal(bytes, await answer.Content.ReadAsByteArrayAsync());
         }
+
+        // With the choices that the page offers as the command does.
+        var chosen = JobFiles.Of(solution, [], new(DxfVersion.R12, null, null) { TextQuantity = 12, Step = StepSchema.Ap242 });
+        foreach (var name in (string[])["flat-pattern.dxf", "solid.step"])
+        {
+            var message = JsonNode.Parse(Work(desk))!.AsObject();
+            (message["name"], message["dxf"], message["quantity"], message["step"]) = (name, "r12", 12, "ap242");
+            using var content = new StringContent(message.ToJsonString(), System.Text.Encoding.UTF8, "application/json");
+            using var answer = await client.PostAsync(served.Server.Address + "output", content);
+            var bytes = chosen.Written.Single(f => f.Name == name).Bytes;
+            Assert.Equal(bytes, await answer.Content.ReadAsByteArrayAsync());
+            Assert.NotEqual(made.Written.Single(f => f.Name == name).Bytes, bytes);
+            message["quantity"] = 0;
+            Assert.Equal(HttpStatusCode.BadRequest, (await served.Post("/output", message.ToJsonString())).Status);
+        }
     }
 
     // The job has one bracket that passes with strength; another is chosen, and handed over whatever it comes to.
@@ -122,7 +138,7 @@ public class AnswerTests
         Assert.Equal(solution.Choices.Length, reply["answer"]!["choices"]!.AsArray().Count);
         Assert.Equal(first.Offers[^1].Mass, solution.Bracket!.Mass, 1e-6);
         var made = JobFiles.Of(solution with { Diagnosis = Diagnosis.Of(solution, SearchEffort.Whole) }, [], new(DxfVersion.R2000, null, null));
-        var result = new DeskOutputs().Of(new(desk, [], DxfVersion.R2000, null, false));
+        var result = new DeskOutputs().Of(new(desk, [], new(DxfVersion.R2000, null, null), false));
         Assert.Equal(made.Written.Select(f => f.Name), result.Files!.Written.Select(f => f.Name));
         foreach (var (mine, theirs) in made.Written.Zip(result.Files.Written))
         {

@@ -34,12 +34,15 @@ public sealed record Job : IMirrored<Job>
     /// <summary>How long the bracket must last, and how hot it gets.</summary>
     public ServiceLife Life { get; init; } = new();
 
+    /// <summary>Which way is up with the engine in its place, throttle frame, length one; null where the job does not say.</summary>
+    public Vector3? Up { get; init; }
+
     /// <summary>The bracket that was chosen; null to take the best.</summary>
     public ChosenBracket? Chosen { get; init; }
 
     /// <inheritdoc/>
     /// <remarks>Everything that has coordinates is mirrored; the body opens the other way.</remarks>
-    public Job Mirrored() => this with { Body = Body.Mirrored(), Bulkhead = Bulkhead?.Mirrored(), Movement = Movement.Mirrored() };
+    public Job Mirrored() => this with { Body = Body.Mirrored(), Bulkhead = Bulkhead?.Mirrored(), Movement = Movement.Mirrored(), Up = Up?.MirroredInY };
 
     /// <summary>The job as the solvers take it: itself, or its mirror image where its body opens clockwise.</summary>
     public Job OpeningCounterClockwise() => Body.Turned(this);

@@ -39,6 +39,12 @@ internal sealed class FittedPicture
     /// <summary>The picture of a solution with a bracket, made once for all that show it.</summary>
     public static FittedPicture Of(Solution solution) => Made.GetValue(solution, s => new(() => new(new(s, s.Bracket!)))).Value;
 
+    /// <summary>What stands below the heading.</summary>
+    public string Seen => FittedText.Seen + _scene.OfArrow;
+
+    /// <summary>What stands below the picture on the page.</summary>
+    public string Caption => FittedText.Caption + _scene.OfArrow;
+
     /// <summary>The picture as large as it fits into a room (mm) with its names, no larger than a scale; null where it would be too small.</summary>
     public SheetBlock? Draw(Vector2 room, double most = 1.5)
     {
@@ -47,8 +53,7 @@ internal sealed class FittedPicture
         var scale = Math.Min(most, Math.Max(Least, Math.Min((room.X - 2 * NameRoom) / bounds.Width, (room.Y - NameRoom) / bounds.Height)));
         for (; scale >= Least; scale *= 0.95)
         {
-            var block = At(scale, null);
-            if (block.Bounds.Width <= room.X && block.Bounds.Height <= room.Y)
+            if (At(scale, room) is { } block)
             {
                 return block;
             }
@@ -61,7 +66,7 @@ internal sealed class FittedPicture
     public SheetBlock DrawIn(Vector2 room, double most = 1.5)
     {
         var middle = Least * _view.Bounds.Centre;
-        return Draw(room, most) ?? At(Least, new(middle - 0.5 * room, middle + 0.5 * room));
+        return Draw(room, most) ?? SheetBlock.Around(Named(Least, new(middle - 0.5 * room, middle + 0.5 * room), _ => true)!);
     }
 
     /// <summary>Length of the longer side (mm on paper) that the picture would have in a room without its names.</summary>
@@ -70,13 +75,26 @@ internal sealed class FittedPicture
     /// <summary>The smallest scale.</summary>
     private double Least => Smallest / Math.Max(_view.Bounds.Width, _view.Bounds.Height) - Tolerance.Point;
 
-    private SheetBlock At(double scale, Bounds? room)
+    // Null where it does not fit: seen with the first name that is too much.
+    private SheetBlock? At(double scale, Vector2 room)
+    {
+        bool Fits(Bounds bounds) => bounds.Width <= room.X && bounds.Height <= room.Y;
+        return Named(scale, null, Fits) is { } items && SheetBlock.Around(items) is var block && Fits(block.Bounds) ? block : null;
+    }
+
+    // Null where what is drawn stops to fit.
+    private IReadOnlyList<SheetItem>? Named(double scale, Bounds? room, Predicate<Bounds> fits)
     {
         var space = new FreeSpace(_view.Lines.Select(l => l.Line.AtScale(scale)).OfType<SheetItem>()) { Room = room };
         Bounds drawn = new(scale * _view.Bounds.Min, scale * _view.Bounds.Max);
         space.AddBest(Corners(drawn).Select(Upwards));
         foreach (var name in _scene.Names)
         {
+            if (!fits(space.Bounds))
+            {
+                return null;
+            }
+
             // What is hidden is not named: its leader would point at what hides it.
             Vector2[] places = [.. _view.Seen(name.Places).Take(4).Select(p => scale * p)];
             space.AddBest(
@@ -89,7 +107,7 @@ internal sealed class FittedPicture
                 select Leader(place, angle, name, reach));
         }
 
-        return SheetBlock.Around(space.Items);
+        return space.Items;
     }
 
     private static ImmutableArray<SheetItem> Leader(Vector2 place, Angle angle, FittedName name, double reach)
@@ -111,14 +129,14 @@ internal sealed class FittedPicture
         }
     }
 
-    private static ImmutableArray<SheetItem> Upwards(Vector2 foot)
+    private ImmutableArray<SheetItem> Upwards(Vector2 foot)
     {
         Vector2 up = new(0, 1), tip = foot + ArrowLength * up;
         return
         [
             new Stroke(foot, tip - Head.ArrowLength / 2 * up, LineKind.Visible),
             Arrow.Head(tip, up, Head),
-            new TextItem(FittedText.Up, tip + Air * up, TextHeight.Small, TextAlign.Centre, Weight: FontWeight.Bold),
+            new TextItem(_scene.ArrowIsUp ? FittedText.Up : FittedText.NotUp, tip + Air * up, TextHeight.Small, TextAlign.Centre, Weight: FontWeight.Bold),
         ];
     }
 }

@@ -37,6 +37,9 @@ internal sealed class FittedScene
     /// <summary>The quadrant is named at this part of its radius.</summary>
     private const double QuadrantName = 0.7;
 
+    /// <summary>The arrow points up where up leans from the throttle shaft by some 20° at least: a part of its length is seen square on.</summary>
+    private const double MinimumUpright = 0.35;
+
     private readonly FittedShapes _shapes = new();
     private readonly List<FittedName> _names = [];
     private readonly Solution _solution;
@@ -56,6 +59,15 @@ internal sealed class FittedScene
         Body();
         View = FittedView.Choose(this);
     }
+
+    /// <summary>What points up in the picture, at right angles to the throttle shaft, length one: up, or y of the throttle frame where the job does not say or the shaft stands upright.</summary>
+    public Vector3 Upright => ArrowIsUp ? new Vector3(_job.Up!.Value.X, _job.Up.Value.Y, 0).Unit : new(0, 1, 0);
+
+    /// <summary>Whether the arrow of the picture points up.</summary>
+    public bool ArrowIsUp => _job.Up is { } up && new Vector2(up.X, up.Y).Length > MinimumUpright;
+
+    /// <summary>What the reader must be told of the arrow; empty where it points up.</summary>
+    public string OfArrow => ArrowIsUp ? "" : FittedText.OfArrow(_job.Up?.Z);
 
     /// <summary>The bracket's facets.</summary>
     public FoldedMesh Mesh { get; }

@@ -8,7 +8,7 @@ namespace BracketGen.Drawing.Fitted;
 internal sealed class FittedView
 {
     /// <summary>How far the eye stands aside and above or below, for each along the throttle shaft (axonometric view, ISO 5456-3).</summary>
-    private static readonly (double Aside, double Above)[] Tilts = [(0.5, 0.4), (0.9, 0.5), (0.5, 0.9)];
+    private static readonly (double Aside, double Above)[] Tilts = [(0.5, 0.4), (0.9, 0.5), (0.5, 0.9), (0.9, 0.9)];
 
     /// <summary>A face seen at this cosine or more is seen well enough.</summary>
     private const double SeenWell = 0.35;
@@ -49,20 +49,24 @@ internal sealed class FittedView
 
     /// <summary>
     /// From outside along the throttle shaft, tilted to the side from which most of the bracket, its mount flange with the bolts, and its
-    /// seat are seen; from above rather than from below. y of the throttle frame points up in the picture.
+    /// seat are seen; from above rather than from below. What is up points up in the picture.
     /// </summary>
     public static Frame Choose(FittedScene scene)
     {
+        var upright = scene.Upright;
+        var right = upright.Cross(new(0, 0, 1)).Unit;
         var views =
             from tilt in Tilts
             from above in (int[])[1, -1]
             from aside in (int[])[1, -1]
-            select Looking(new(aside * tilt.Aside, above * tilt.Above, 1));
+            select Looking(aside * tilt.Aside * right + above * tilt.Above * upright + new Vector3(0, 0, 1), upright);
         return views.MaxBy(v => Math.Round(Worth(scene, v), 6));
     }
 
-    /// <summary>The view towards the throttle frame from a direction; y of the throttle frame points up.</summary>
-    public static Frame Looking(Vector3 from) => Frame.FromZX(Vector3.Zero, from, new Vector3(0, 1, 0).Cross(from));
+    /// <summary>The view towards the throttle frame from a direction.</summary>
+    /// <param name="from">Towards the eye.</param>
+    /// <param name="upright">What points up in it.</param>
+    public static Frame Looking(Vector3 from, Vector3 upright) => Frame.FromZX(Vector3.Zero, from, upright.Cross(from));
 
     private static double Worth(FittedScene scene, Frame view)
     {
@@ -87,7 +91,7 @@ internal sealed class FittedView
 
         var edgeOn = scene.FlangeNormals.Min(n => Math.Abs(n.Dot(view.Z)));
         return 2 * seen / Math.Max(all, Tolerance.Point) + Facing(scene.MountNormal) + 0.7 * Facing(scene.Seat.Normal) + 0.5 * Math.Min(1, edgeOn / 0.2)
-            + (view.Z.Y > 0 ? 0.4 : 0);
+            + (view.Z.Dot(scene.Upright) > 0 ? 0.4 : 0);
     }
 
     /// <summary>The wire in its groove: dashed where the rim hides it.</summary>

@@ -432,6 +432,8 @@ internal static class Sketches
         s.ArrowTo(new(5.5, 16), new(5.5, 22));
         s.Text(s["outer_length"], new(-18, -0.6));
 
+        s.ArrowTo(new(-24, -12), new(-24, -3), LineKind.Visible);
+        s.Text(s["up"], new(-21.5, -8));
         s.Text(SketchText.Bulkhead, new(-31, 20.5));
         Vector2 body = new(22, -10);
         s.Axes(body, 11, 13);

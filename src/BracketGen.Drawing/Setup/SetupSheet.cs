@@ -122,9 +122,10 @@ public static class SetupSheet
     private static SheetBlock Fitted(BracketScene scene, double width)
     {
         const double words = 42, tall = 78;
-        var seen = Notes.Paragraph(FittedText.Seen, words);
+        var fitted = FittedPicture.Of(scene.Solution);
+        var seen = Notes.Paragraph(fitted.Seen, words);
         var room = width - words - Gap;
-        var picture = FittedPicture.Of(scene.Solution).DrawIn(new(room, tall));
+        var picture = fitted.DrawIn(new(room, tall));
         var block = seen.And(picture.UpperRightAt(new(width - (room - picture.Bounds.Width) / 2, 0)));
         return block with { Bounds = new(new(0, block.Bounds.Min.Y), new(width, 0)) };
     }

@@ -13,13 +13,17 @@ internal sealed class FreeSpace
     private const double Crossing = 3, OverDimension = 4;
 
     private readonly List<SheetItem> _items = [];
-    private readonly List<(SheetItem Item, Bounds Bounds)> _ink = [];
-    private readonly List<(Segment Segment, Bounds Bounds, double Cost)> _lines = [];
+    private readonly InkGrid<SheetItem> _ink = new();
+    private readonly InkGrid<(Segment Segment, double Cost)> _lines = new();
     private readonly List<TextBox> _texts = [];
+    private Bounds? _bounds;
 
     public FreeSpace(IEnumerable<SheetItem> drawn) => Add(drawn);
 
     public IReadOnlyList<SheetItem> Items => _items;
+
+    /// <summary>The room of all that is drawn; there must be something.</summary>
+    public Bounds Bounds => _bounds!.Value;
 
     /// <summary>The room texts must stay in; null for any.</summary>
     public Bounds? Room { get; init; }
@@ -29,14 +33,18 @@ internal sealed class FreeSpace
         foreach (var item in items)
         {
             _items.Add(item);
+            _bounds = _bounds?.Union(item.Bounds) ?? item.Bounds;
             if (item is TextItem text)
             {
                 _texts.Add(new(text, -Clearance));
             }
             else
             {
-                _ink.Add((item, item.Bounds));
-                _lines.AddRange(Outline(item).Select(s => (s, s.Bounds, CostOf(item))));
+                _ink.Add(item, item.Bounds);
+                foreach (var segment in Outline(item))
+                {
+                    _lines.Add((segment, CostOf(item)), segment.Bounds);
+                }
             }
         }
     }
@@ -138,7 +146,7 @@ internal sealed class FreeSpace
             if (item is TextItem text)
             {
                 var box = new TextBox(text, -Clearance);
-                if (_texts.Any(t => t.Overlaps(box)) || _ink.Any(i => i.Bounds.Touches(box.Bounds) && SheetAudit.Crosses(i.Item, box)))
+                if (_texts.Any(t => t.Overlaps(box)) || _ink.Near(box.Bounds).Any(i => SheetAudit.Crosses(i, box)))
                 {
                     return Fault;
                 }
@@ -151,10 +159,9 @@ internal sealed class FreeSpace
             {
                 foreach (var edge in Outline(item).OfType<LineSegment>())
                 {
-                    var bounds = edge.Bounds;
-                    foreach (var (line, around, price) in _lines)
+                    foreach (var (line, price) in _lines.Near(edge))
                     {
-                        if (around.Touches(bounds) && SheetAudit.Cross(edge, line) && (cost += price) >= tooHigh)
+                        if (SheetAudit.Cross(edge, line) && (cost += price) >= tooHigh)
                         {
                             return cost;
                         }

@@ -15,6 +15,9 @@ public enum SheetFault
     /// <summary>A leader crosses a dimension line.</summary>
     LeaderOverDimension,
 
+    /// <summary>A dimension line runs so near to another line that both look like one.</summary>
+    LinesTooClose,
+
     /// <summary>A thing lies outside the drawing space.</summary>
     OutsideFrame,
 
@@ -76,6 +79,50 @@ public static class SheetAudit
         from line in page.Items.OfType<Stroke>()
         where line.Kind == LineKind.Dimension && Edges(leader.Points, leader.Closed).OfType<LineSegment>().Any(e => Cross(e, line.Segment))
         select new SheetFinding(SheetFault.LeaderOverDimension, $"{leader} crosses {line}.", leader, line);
+
+    /// <summary>Dimension lines that run along another line nearer than <see cref="LeastGap"/>; extension lines lie where the part's features put them.</summary>
+    public static IEnumerable<SheetFinding> LinesTooClose(SheetPage page)
+    {
+        var lines = page.Items.SelectMany(Lines).ToArray();
+        for (var i = 0; i < lines.Length; i++)
+        {
+            for (var k = 0; k < lines.Length; k++)
+            {
+                var (item, line) = lines[i];
+                var (other, beside) = lines[k];
+                if (i != k && item is Stroke { Kind: LineKind.Dimension } && (i < k || other is not Stroke { Kind: LineKind.Dimension }) && RunsBeside(line, beside))
+                {
+                    yield return new(SheetFault.LinesTooClose, $"{item} runs along {other}.", item, other);
+                }
+            }
+        }
+    }
+
+    /// <summary>Between two lines that run beside each other (mm), ISO 128-2 (from memory).</summary>
+    private const double LeastGap = 0.7;
+
+    /// <summary>Lines that run beside each other on a shorter way than this (mm) pass each other.</summary>
+    private const double LeastOverlap = 1;
+
+    // One over the other is one line: an extension line begins at what it extends.
+    private static bool RunsBeside(LineSegment line, LineSegment other)
+    {
+        if (!line.Bounds.Grow(LeastGap).Touches(other.Bounds) || line.Length < LeastOverlap || Math.Abs(line.StartTangent.Cross((other.End - other.Start).Unit)) > 0.02)
+        {
+            return false;
+        }
+
+        double from = (other.Start - line.Start).Dot(line.StartTangent), to = (other.End - line.Start).Dot(line.StartTangent);
+        var off = Math.Abs(line.StartTangent.Cross((other.Start + other.End) / 2 - line.Start));
+        return Math.Min(line.Length, Math.Max(from, to)) - Math.Max(0, Math.Min(from, to)) > LeastOverlap && off > Slack && off < LeastGap;
+    }
+
+    private static IEnumerable<(SheetItem Item, LineSegment Line)> Lines(SheetItem item) => item switch
+    {
+        Stroke { Segment: LineSegment line } => [(item, line)],
+        Polyline { Kind: not (LineKind.Rule or LineKind.Frame or LineKind.Warning) } chain => Edges(chain.Points, chain.Closed).OfType<LineSegment>().Select(e => (item, e)),
+        _ => [],
+    };
 
     // Ends left aside: a leader's tip always touches what it points at.
     internal static bool Cross(LineSegment edge, Segment other) =>

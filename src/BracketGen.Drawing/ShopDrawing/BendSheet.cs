@@ -62,7 +62,16 @@ internal sealed class BendSheet(BracketScene scene, BendPlan plan)
         var table = SheetTable.Draw(
             BendStepText.Title, BendStepText.Heads(plan, steps), [.. BendStepText.Rows(scene.Bracket, steps, units).Select(r => (IReadOnlyList<string>)[.. r.Select(scene.Value.Styled)])],
             maximumWidth: Math.Min(column, Names + 10) - 4).LowerLeftAt(new(frame.Min.X, foot + Gap));
+
+        // Pictures above the table, or to its right where that leaves them larger.
+        var right = new Bounds(new(table.Bounds.Max.X + 2 * Gap, Math.Max(foot, title.Max.Y) + Gap), room.Max);
         room = room with { Min = new(frame.Min.X, table.Bounds.Max.Y + Gap) };
+        if (right.Width >= steps.Length * LeastColumn && ScaleIn(right, steps) > 1.02 * ScaleIn(room, steps))
+        {
+            table = table.UpperLeftAt(new(frame.Min.X, right.Max.Y));
+            room = right;
+        }
+
         if (room.Height < LeastPicture + HeadHeight)
         {
             // Pictures on a sheet of their own.
@@ -75,28 +84,47 @@ internal sealed class BendSheet(BracketScene scene, BendPlan plan)
             blocks.Add(table);
         }
 
-        var share = room.Width / steps.Length;
         for (var i = 0; i < steps.Length; i++)
         {
-            blocks.AddRange(Pictures(steps[i], new(new(room.Min.X + i * share, room.Min.Y), new(room.Min.X + (i + 1) * share - (i + 1 < steps.Length ? Gap : 0), room.Max.Y))));
+            blocks.AddRange(Pictures(steps[i], Share(room, i, steps.Length)));
         }
 
         yield return new([.. blocks], "-");
     }
 
-    private const double HeadHeight = 12;
+    private static Bounds Share(Bounds room, int i, int count)
+    {
+        var share = room.Width / count;
+        return new(new(room.Min.X + i * share, room.Min.Y), new(room.Min.X + (i + 1) * share - (i + 1 < count ? Gap : 0), room.Max.Y));
+    }
+
+    private double ScaleIn(Bounds room, int[] steps) => steps.Select((step, i) =>
+    {
+        var window = BendPicture.Of(plan, step).Before.Window;
+        var share = Share(room, i, steps.Length);
+        return Scale(window, share with { Max = new(share.Max.X, share.Max.Y - HeadHeight / 2) }).Scale;
+    }).Min();
 
     // Beside each other or one above the other, whichever is larger.
+    private static (double Scale, bool IsRow) Scale(Bounds window, Bounds inner)
+    {
+        var row = Math.Min((inner.Width - BendPicture.Gap) / 2 / window.Width, (inner.Height - BendPicture.Caption) / window.Height);
+        var stack = Math.Min(inner.Width / window.Width, (inner.Height - BendPicture.Gap - 2 * BendPicture.Caption) / 2 / window.Height);
+        return (Math.Min(MostScale, Math.Max(row, stack)), row >= stack);
+    }
+
+    private const double HeadHeight = 12;
+
     private IEnumerable<SheetBlock> Pictures(int step, Bounds room)
     {
         var window = BendPicture.Of(plan, step).Before.Window;
         var head = SheetBlock.Around([new TextItem(BendStepText.Step(plan, step), Vector2.Zero, TextHeight.Normal, Weight: FontWeight.Bold)]).UpperLeftAt(new(room.Min.X, room.Max.Y));
         yield return head;
         var inner = room with { Max = new(room.Max.X, head.Bounds.Min.Y - 2) };
-        var row = Math.Min((inner.Width - BendPicture.Gap) / 2 / window.Width, (inner.Height - BendPicture.Caption) / window.Height);
-        var stack = Math.Min(inner.Width / window.Width, (inner.Height - BendPicture.Gap - 2 * BendPicture.Caption) / 2 / window.Height);
-        yield return BendPicture.Draw(plan, step, Math.Min(MostScale, Math.Max(row, stack)), row >= stack).UpperLeftAt(new(inner.Min.X, inner.Max.Y));
+        var (scale, isRow) = Scale(window, inner);
+        yield return BendPicture.Draw(plan, step, scale, isRow).UpperLeftAt(new(inner.Min.X, inner.Max.Y));
     }
 
-    private const double MostScale = 1;
+    /// <summary>Pictures are no larger than this: thick lines look clumsy.</summary>
+    private const double MostScale = 2;
 }

@@ -40,11 +40,8 @@ public static class BracketDrawing
         }
 
         var main = new MainSheets(scene, options, remark);
-        var drafts = new FittedSheet(scene).Add(format, main.TitleRoom(format), main.Compose(format));
-        if (bracket.Plan is { Steps.IsEmpty: false } plan)
-        {
-            drafts = drafts.AddRange(new BendSheet(scene, plan).Compose(format, main.TitleRoom(format)));
-        }
+        var bends = bracket.Plan is { Steps.IsEmpty: false } plan ? new BendSheet(scene, plan).Compose(format, main.TitleRoom(format)) : [];
+        var drafts = new FittedSheet(scene).Add(format, main.TitleRoom(format), main.Compose(format), bends);
 
         if (solution.Strength is { } strength)
         {

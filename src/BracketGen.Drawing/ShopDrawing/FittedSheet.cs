@@ -24,9 +24,11 @@ internal sealed class FittedSheet(BracketScene scene)
     /// <summary>The sheets with the picture.</summary>
     /// <param name="format">Their format.</param>
     /// <param name="title">The room the title block takes.</param>
-    /// <param name="drafts">The sheets without it.</param>
-    public ImmutableArray<MainSheets.Draft> Add(PageFormat format, Bounds title, ImmutableArray<MainSheets.Draft> drafts)
+    /// <param name="main">The main sheets without it.</param>
+    /// <param name="more">More sheets that may have room for it; a sheet of its own comes before them.</param>
+    public ImmutableArray<MainSheets.Draft> Add(PageFormat format, Bounds title, ImmutableArray<MainSheets.Draft> main, ImmutableArray<MainSheets.Draft> more)
     {
+        var drafts = main.AddRange(more);
         for (var i = 0; i < drafts.Length; i++)
         {
             if (Place(format, [title, .. drafts[i].Blocks.Select(b => b.Bounds)], r => _picture.Draw(r, MostBeside)) is { } beside)
@@ -35,7 +37,7 @@ internal sealed class FittedSheet(BracketScene scene)
             }
         }
 
-        return drafts.Add(Alone(format, title));
+        return drafts.Insert(main.Length, Alone(format, title));
     }
 
     private MainSheets.Draft Alone(PageFormat format, Bounds title)
@@ -87,10 +89,10 @@ internal sealed class FittedSheet(BracketScene scene)
     private static bool Overlap(Bounds a, Bounds b) =>
         a.Min.X < b.Max.X - Tolerance.Point && b.Min.X < a.Max.X - Tolerance.Point && a.Min.Y < b.Max.Y - Tolerance.Point && b.Min.Y < a.Max.Y - Tolerance.Point;
 
-    private static SheetBlock Head(Bounds room)
+    private SheetBlock Head(Bounds room)
     {
         var width = Math.Min(HeadWidth, room.Width);
         var head = Notes.Paragraph(FittedText.Heading, width, weight: FontWeight.Bold);
-        return SheetBlock.Around([.. head.Items, .. Notes.Paragraph(FittedText.Seen, width).UpperLeftAt(new(head.Bounds.Min.X, head.Bounds.Min.Y)).Items]);
+        return SheetBlock.Around([.. head.Items, .. Notes.Paragraph(_picture.Seen, width).UpperLeftAt(new(head.Bounds.Min.X, head.Bounds.Min.Y)).Items]);
     }
 }

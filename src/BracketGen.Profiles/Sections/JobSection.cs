@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using BracketGen.Design.Inputs;
+using BracketGen.Geometry;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Paths;
@@ -11,7 +12,7 @@ using BracketGen.Units;
 namespace BracketGen.Profiles.Sections;
 
 /// <summary>A job's file before the files it names are read.</summary>
-internal sealed record JobFile(LocatedPreferences Preferences, UnitSystem Units, DocumentData Document, Bulkhead? Bulkhead, EngineMovement Movement, ServiceLife Life, ChosenBracket? Chosen, Finish? Finish);
+internal sealed record JobFile(LocatedPreferences Preferences, UnitSystem Units, DocumentData Document, Bulkhead? Bulkhead, EngineMovement Movement, ServiceLife Life, Vector3? Up, ChosenBracket? Chosen, Finish? Finish);
 
 /// <summary>A job's file.</summary>
 internal static class JobSection
@@ -47,6 +48,9 @@ internal static class JobSection
     private static readonly Key<ServiceLife> Life = Key<ServiceLife>.WithDefault(
         "life", LifeSection.Form, "How long the bracket must last, and how hot it gets.", new());
 
+    private static readonly Key<Vector3> Up = new(
+        "up", VectorForm.Direction, "Which way is up with the engine in its place, throttle frame; of any length. If left out, the picture of the fitted bracket shows y instead.", isRequired: false);
+
     private static readonly Key<ChosenBracket> Chosen = new(
         "chosen", ChosenSection.Form, "The bracket that was chosen, to be made again. If left out: the best is made.", isRequired: false);
 
@@ -57,8 +61,8 @@ internal static class JobSection
     public static UnitSystem UnitsOf(TomlTable table) => table.Find(Units.Name)?.Value is TomlText { Text: "in" } ? UnitSystem.Inch : UnitSystem.Metric;
 
     public static Section<JobFile> Form { get; } = new(
-        [Body, Vehicle, Shop, Units, Preferences, Exit, Movement, Life, Document, Finish, Chosen],
-        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null, v.Get(Movement), v.Get(Life), v.Has(Chosen) ? v.Get(Chosen) : null, v.Has(Finish) ? v.Get(Finish) : null));
+        [Body, Vehicle, Shop, Units, Preferences, Exit, Movement, Life, Up, Document, Finish, Chosen],
+        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null, v.Get(Movement), v.Get(Life), v.Has(Up) ? v.Get(Up).Unit : null, v.Has(Chosen) ? v.Get(Chosen) : null, v.Has(Finish) ? v.Get(Finish) : null));
 }
 
 /// <summary>Path of another profile, from the folder of the file that names it.</summary>

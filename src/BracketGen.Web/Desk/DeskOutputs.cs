@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
-using BracketGen.Drawing.Dxf.Model;
-using BracketGen.Drawing.Sheet;
 using BracketGen.Profiles.Errors;
 using BracketGen.Words.CutFile;
 using BracketGen.Words.Page;
@@ -51,21 +49,19 @@ public sealed class DeskOutputs
             return new(null, [], ServerWords.NoBeamPath(refusal));
         }
 
-        return new(JobFiles.Of(solution, accepted, new(request.Dxf, request.Paper, path)), [], null);
+        return new(JobFiles.Of(solution, accepted, request.Choices with { CutPath = path }), [], null);
     }
 }
 
 /// <summary>What is asked of the outputs.</summary>
 /// <param name="Desk">The job; it names the chosen bracket itself.</param>
 /// <param name="Accepted">Failed safety checks accepted by name.</param>
-/// <param name="Dxf">Release of the cut file.</param>
-/// <param name="Paper">Drawing sheet; null for what the job says.</param>
+/// <param name="Choices">What was chosen about the files, without the beam path.</param>
 /// <param name="IsKerfCompensated">Whether the beam path is wanted too.</param>
-public sealed record OutputRequest(JobDesk Desk, ImmutableArray<string> Accepted, DxfVersion Dxf, PageFormat? Paper, bool IsKerfCompensated)
+public sealed record OutputRequest(JobDesk Desk, ImmutableArray<string> Accepted, FileChoices Choices, bool IsKerfCompensated)
 {
     internal bool IsSame(OutputRequest other) =>
-        IsSame(Desk, other.Desk) && Accepted.SequenceEqual(other.Accepted) && Dxf == other.Dxf
-        && Paper == other.Paper && IsKerfCompensated == other.IsKerfCompensated;
+        IsSame(Desk, other.Desk) && Accepted.SequenceEqual(other.Accepted) && Choices == other.Choices && IsKerfCompensated == other.IsKerfCompensated;
 
     internal static bool IsSame(JobDesk one, JobDesk other) => one.Job == other.Job && one.Files.SequenceEqual(other.Files);
 }

@@ -45,6 +45,10 @@ internal sealed record OutputMessage : DeskMessage
 
     public string Paper { get; set; } = "";
 
+    public string Step { get; set; } = "ap214";
+
+    public int? Quantity { get; set; }
+
     public bool Kerf { get; set; }
 }
 

@@ -31,6 +31,9 @@ export class Outputs {
       this.dangers,
       h('div', { class: 'options' },
         option('file-dxf', said.machine, [['r2000', said.r2000], ['r12', said.r12]]),
+        h('div', { class: 'option' }, h('label', { for: 'file-text' }, said.text),
+          h('input', { id: 'file-text', inputmode: 'numeric', pattern: '[1-9][0-9]{0,5}', maxlength: 6, placeholder: said.noText })),
+        option('file-step', said.step, [['ap214', said.ap214], ['ap242', said.ap242]]),
         option('file-paper', said.paper, [['', said.asJob], ['A3', said.a3], ['A4', said.a4], ['B', said.b], ['A', said.a]])),
       this.status,
       h('ul', { class: 'files' }, Object.entries(words.files).map(([name, what]) => h('li', {},
@@ -65,7 +68,14 @@ export class Outputs {
     this.status.textContent = fill(said.making, { name });
     this.status.className = 'waiting';
     try {
-      const options = { name, accepted: this.desk.accepted, dxf: select('file-dxf').value, paper: select('file-paper').value, kerf: name === beamPath };
+      const quantity = /** @type {HTMLInputElement} */ ($('file-text'));
+      if (!quantity.reportValidity()) {
+        throw new Error(said.badQuantity);
+      }
+      const options = {
+        name, accepted: this.desk.accepted, dxf: select('file-dxf').value, paper: select('file-paper').value, step: select('file-step').value,
+        quantity: quantity.value === '' ? null : Number(quantity.value), kerf: name === beamPath,
+      };
       const began = performance.now();
       // The files are of the bracket that passes with strength: it is shown before it is handed over.
       await this.desk.prove();

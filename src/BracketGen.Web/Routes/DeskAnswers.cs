@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Text;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Drawing.Solid.Step;
 using BracketGen.Profiles;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Messages;
@@ -14,7 +15,7 @@ namespace BracketGen.Web.Routes;
 /// <summary>Answers about the job that a request carries: its bracket, its files, the job in one file.</summary>
 internal sealed class DeskAnswers
 {
-    private const int MaxEdits = 200;
+    private const int MaxEdits = 200, MaxQuantity = 999_999;
 
     private readonly DeskOutputs _outputs = new();
 
@@ -49,14 +50,20 @@ internal sealed class DeskAnswers
     /// <summary>One of the job's files.</summary>
     public async Task Output(HttpContext context, OutputMessage message)
     {
-        if (DeskOf(message) is not { } desk || message.Accepted.Contains(null!))
+        if (DeskOf(message) is not { } desk || message.Accepted.Contains(null!) || message.Quantity is < 1 or > MaxQuantity)
         {
             await RefuseJob(context);
             return;
         }
 
         var asked = new OutputRequest(
-            desk, [.. message.Accepted], message.Dxf == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(message.Paper), message.Kerf);
+            desk, [.. message.Accepted],
+            new(message.Dxf == "r12" ? DxfVersion.R12 : DxfVersion.R2000, PageFormat.Named(message.Paper), null)
+            {
+                TextQuantity = message.Quantity,
+                Step = message.Step == "ap242" ? StepSchema.Ap242 : StepSchema.Ap214,
+            },
+            message.Kerf);
         var result = await InTurn(() => _outputs.Of(asked), context.RequestAborted);
         if (result.Files?.Written.FirstOrDefault(f => f.Name == message.Name) is { Name: { } name, Bytes: { } bytes })
         {

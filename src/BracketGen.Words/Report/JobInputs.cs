@@ -257,6 +257,7 @@ public sealed class JobInputs(Solution solution)
             }
         }
 
+        yield return new("which way is up", job.Up is { } up ? Direction(up) : "not given");
         yield return new("movement of the throttle body as the engine rocks", MovementText.Of(job.Movement, _units));
         yield return new("crankshaft, direction", job.Movement.Direction is { } crankshaft ? Direction(crankshaft) : "not given: x, y and z are each tried");
         yield return new("crankshaft, a point on its axis", job.Movement.Crankshaft is { } point ? Point(point) : "not given: the body turns about its own origin");

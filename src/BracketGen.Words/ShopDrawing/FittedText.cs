@@ -12,6 +12,19 @@ public static class FittedText
     /// <summary>Beside the arrow that points up.</summary>
     public const string Up = "up";
 
+    /// <summary>Beside the same arrow where nobody said which way is up.</summary>
+    public const string NotUp = "y";
+
+    private const string UpUnknown = " The job does not say which way is up: the arrow is y of the throttle frame.";
+
+    private const string TowardsEye = " The throttle shaft stands upright, its quadrant on top: up is towards you. The arrow is y of the throttle frame.";
+
+    private const string FromEye = " The throttle shaft stands upright, its quadrant below: up is away from you. The arrow is y of the throttle frame.";
+
+    /// <summary>Added to what stands below the heading where the arrow does not point up.</summary>
+    /// <param name="up">Which way is up along the throttle shaft, -1 to 1, 1 towards the eye; null where the job does not say.</param>
+    public static string OfArrow(double? up) => up switch { null => UpUnknown, > 0 => TowardsEye, _ => FromEye };
+
     /// <summary>Name of the shaft.</summary>
     public const string Shaft = "throttle shaft";
 

@@ -193,6 +193,7 @@ public static class WorksheetSections
                 [
                     Point("point", "point where the outer comes out", length),
                     Point("direction", "direction out of it", ""),
+                    Point("up", "which way is up, by the plumb line", ""),
                     Repeated("outer_length", "length of the outer, seat to bulkhead", length),
                     Once("min_bend_radius", "minimum bend radius of the outer", length),
                     Point("engine_movement", "body moves as the engine rocks, each way", length),

@@ -114,15 +114,36 @@ public class FittedPictureTests
             var texts = new FittedPicture(SceneOf(solution)).Draw(new(150, 110))!.Items.OfType<TextItem>().Select(t => t.Text).ToList();
             string[] expected =
             [
-                FittedText.Up, FittedText.Shaft, FittedText.Quadrant, FittedText.Wire, FittedText.Outer, FittedText.Body, FittedText.Pocket, FittedText.Stop(solution.Bracket!.Stop.Name),
+                Arrow(solution), FittedText.Shaft, FittedText.Quadrant, FittedText.Wire, FittedText.Outer, FittedText.Body, FittedText.Pocket, FittedText.Stop(solution.Bracket!.Stop.Name),
                 .. solution.Bracket!.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => h.Name),
             ];
             Assert.Equal(expected.Order(), texts.Order());
         }
     }
 
+    private static string Arrow(Solution solution) => solution.Job.Up is null ? FittedText.NotUp : FittedText.Up;
+
+    // A shaft that stands upright shows no up: the arrow is y then, and the words say where up is.
+    [Theory]
+    [InlineData(0.2, 0.98, 0, true, "")]
+    [InlineData(0, -1, 0, true, "")]
+    [InlineData(0.1, 0.1, -1, false, "up is away from you")]
+    [InlineData(0, 0, 1, false, "up is towards you")]
+    public void The_arrow_points_up(double x, double y, double z, bool isUp, string told)
+    {
+        var solution = ExampleSolutions.First;
+        solution = solution with { Job = solution.Job with { Up = new Vector3(x, y, z).Unit } };
+        var scene = SceneOf(solution);
+        var picture = new FittedPicture(scene);
+        Assert.Equal(isUp, scene.ArrowIsUp);
+        Assert.Contains(told, picture.Seen, StringComparison.Ordinal);
+        var (foot, tip) = (new FittedView(scene).At(Vector3.Zero), new FittedView(scene).At(isUp ? new Vector3(x, y, 0) : new(0, 1, 0)));
+        Assert.True(Math.Abs(tip.X - foot.X) < 1e-9 && tip.Y > foot.Y + 0.1);
+        Assert.Contains(picture.Draw(new(150, 110))!.Items.OfType<TextItem>(), t => t.Text == (isUp ? FittedText.Up : FittedText.NotUp));
+    }
+
     [Fact]
-    public void Points_lie_where_an_eye_outside_along_the_shaft_sees_them_with_y_up()
+    public void Points_lie_where_an_eye_outside_along_the_shaft_sees_them_with_up_upright()
     {
         foreach (var (name, solution) in Jobs)
         {
@@ -131,12 +152,15 @@ public class FittedPictureTests
             var eye = view.View.Z;
             Assert.True(eye.Z > 0.5, name);
 
-            // Parallel projection along (a, b, c), y kept upright: across is (c, 0, -a) / √(a² + c²), up is eye x across (ISO 5456-3).
+            // Parallel projection along (a, b, c), y kept upright: across is (c, 0, -a) / √(a² + c²), up is eye x across (ISO 5456-3). All turned first so that up is y.
+            var up = solution.Job.Up ?? new(0, 1, 0);
+            Vector3 Upright(Vector3 v) => v.Rotate(new(0, 0, 1), Angle.FromDegrees(180 / Math.PI * Math.Atan2(up.X, up.Y)));
+            eye = Upright(eye);
             var flat = Math.Sqrt(eye.X * eye.X + eye.Z * eye.Z);
-            foreach (var p in scene.Mesh.Vertices)
+            foreach (var p in scene.Mesh.Vertices.Select(Upright).Zip(scene.Mesh.Vertices))
             {
-                Vector2 expected = new((eye.Z * p.X - eye.X * p.Z) / flat, flat * p.Y - eye.Y * (eye.X * p.X + eye.Z * p.Z) / flat);
-                Assert.True(expected.DistanceTo(view.At(p)) < 1e-9, name);
+                Vector2 expected = new((eye.Z * p.First.X - eye.X * p.First.Z) / flat, flat * p.First.Y - eye.Y * (eye.X * p.First.X + eye.Z * p.First.Z) / flat);
+                Assert.True(expected.DistanceTo(view.At(p.Second)) < 1e-9, name);
             }
         }
     }
@@ -206,7 +230,7 @@ public class FittedPictureTests
         {
             // Mirrored in y = 0, and looked at from the mirrored side: the picture stands on its head.
             var scene = SceneOf(solution);
-            FittedView view = new(scene), mirrored = new(SceneOf(solution.Mirrored()), FittedView.Looking(scene.View.Z.MirroredInY));
+            FittedView view = new(scene), mirrored = new(SceneOf(solution.Mirrored()), FittedView.Looking(scene.View.Z.MirroredInY, -scene.Upright.MirroredInY));
             foreach (var things in view.Lines.GroupBy(l => l.Thing))
             {
                 var others = mirrored.Lines.Where(l => l.Thing == things.Key).Select(l => l.Line).ToArray();
@@ -240,7 +264,7 @@ public class FittedPictureTests
             {
                 var main = new MainSheets(scene, DrawingOptions.Standard);
                 var (before, title) = (main.Compose(format), main.TitleRoom(format));
-                var drafts = new FittedSheet(scene).Add(format, title, before);
+                var drafts = new FittedSheet(scene).Add(format, title, before, []);
                 var at = Assert.Single(Enumerable.Range(0, drafts.Length), i => drafts[i].Blocks.Any(IsFitted));
                 var block = drafts[at].Blocks.Single(IsFitted);
                 Assert.True(format.Frame.Holds(block.Bounds), name);
@@ -261,7 +285,7 @@ public class FittedPictureTests
             {
                 var first = SetupSheet.Compose(solution, format)[0].Items.OfType<TextItem>().Select(t => t.Text).ToList();
                 Assert.Contains(FittedText.Heading, first);
-                Assert.True(first.Contains(FittedText.Up) && first.Contains(FittedText.Stop(solution.Bracket!.Stop.Name)), name);
+                Assert.True(first.Contains(Arrow(solution)) && first.Contains(FittedText.Stop(solution.Bracket!.Stop.Name)), name);
             }
         }
     }

@@ -1,5 +1,6 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
+using BracketGen.Drawing.Fitted;
 using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;
@@ -61,7 +62,7 @@ internal static class VerdictSection
         {
             using var figure = html.Open("figure", ("class", "fitted"));
             FittedSvg.Write(html, scene);
-            html.Line("figcaption", FittedText.Caption);
+            html.Line("figcaption", FittedPicture.Of(scene.Solution).Caption);
         }
     }
 
