@@ -63,8 +63,8 @@ public static class ProfileReader
                 Document = file.Document,
                 Bulkhead = file.Bulkhead,
                 Movement = file.Movement,
-                Up = file.Up,
                 Life = file.Life,
+                Up = file.Up,
                 Chosen = file.Chosen,
             }
             : null;

@@ -148,7 +148,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
         : null;
 
     private double FactorWith(ShakenStress shaken, bool atWorst) => atWorst
-        ? Life(Job.Body.Mount.Flatness ?? MountFace.FlatnessAtWorst, shaken, _metal.Worst).Factor
+        ? _metal.Worst is { } hot && double.IsNaN(hot.Yield) ? double.NaN : Life(Job.Body.Mount.Flatness ?? MountFace.FlatnessAtWorst, shaken, _metal.Worst).Factor
         : Life(Job.Body.Mount.Flatness ?? MountFace.UsualFlatness, shaken, null).Factor;
 
     /// <summary>The check of shaking where it decides and fails; null where it does not.</summary>
@@ -195,7 +195,9 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             Shaking = Shaking?.Report(),
             YieldFactor = YieldFactor,
             Life = WholeLife,
-            EnduranceAtWorst = flatness is not null && _metal.Worst is null ? null : Life(flatness ?? MountFace.FlatnessAtWorst, null, _metal.Worst).Factor,
+            EnduranceAtWorst = flatness is not null && _metal.Worst is null ? null
+                : _metal.Worst is { } hot && double.IsNaN(hot.Yield) ? double.NaN
+                : Life(flatness ?? MountFace.FlatnessAtWorst, null, _metal.Worst).Factor,
             Metal = _metal,
             Joints = Joints,
         };

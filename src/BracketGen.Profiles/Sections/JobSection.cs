@@ -12,7 +12,7 @@ using BracketGen.Units;
 namespace BracketGen.Profiles.Sections;
 
 /// <summary>A job's file before the files it names are read.</summary>
-internal sealed record JobFile(LocatedPreferences Preferences, UnitSystem Units, DocumentData Document, Bulkhead? Bulkhead, EngineMovement Movement, Vector3? Up, ServiceLife Life, ChosenBracket? Chosen, Finish? Finish);
+internal sealed record JobFile(LocatedPreferences Preferences, UnitSystem Units, DocumentData Document, Bulkhead? Bulkhead, EngineMovement Movement, ServiceLife Life, Vector3? Up, ChosenBracket? Chosen, Finish? Finish);
 
 /// <summary>A job's file.</summary>
 internal static class JobSection
@@ -45,11 +45,11 @@ internal static class JobSection
         "How far the throttle body moves against the bulkhead as the engine rocks in its mounts. If left out: assumed, 10 mm along each axis and 3 degrees about any (common practice, no source).",
         EngineMovement.Usual);
 
-    private static readonly Key<Vector3> Up = new(
-        "up", VectorForm.Direction, "Which way is up with the engine in its place, throttle frame; of any length. If left out, the picture of the fitted bracket shows y instead.", isRequired: false);
-
     private static readonly Key<ServiceLife> Life = Key<ServiceLife>.WithDefault(
         "life", LifeSection.Form, "How long the bracket must last, and how hot it gets.", new());
+
+    private static readonly Key<Vector3> Up = new(
+        "up", VectorForm.Direction, "Which way is up with the engine in its place, throttle frame; of any length. If left out, the picture of the fitted bracket shows y instead.", isRequired: false);
 
     private static readonly Key<ChosenBracket> Chosen = new(
         "chosen", ChosenSection.Form, "The bracket that was chosen, to be made again. If left out: the best is made.", isRequired: false);
@@ -61,8 +61,8 @@ internal static class JobSection
     public static UnitSystem UnitsOf(TomlTable table) => table.Find(Units.Name)?.Value is TomlText { Text: "in" } ? UnitSystem.Inch : UnitSystem.Metric;
 
     public static Section<JobFile> Form { get; } = new(
-        [Body, Vehicle, Shop, Units, Preferences, Exit, Movement, Up, Life, Document, Finish, Chosen],
-        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null, v.Get(Movement), v.Has(Up) ? v.Get(Up).Unit : null, v.Get(Life), v.Has(Chosen) ? v.Get(Chosen) : null, v.Has(Finish) ? v.Get(Finish) : null));
+        [Body, Vehicle, Shop, Units, Preferences, Exit, Movement, Life, Up, Document, Finish, Chosen],
+        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null, v.Get(Movement), v.Get(Life), v.Has(Up) ? v.Get(Up).Unit : null, v.Has(Chosen) ? v.Get(Chosen) : null, v.Has(Finish) ? v.Get(Finish) : null));
 }
 
 /// <summary>Path of another profile, from the folder of the file that names it.</summary>

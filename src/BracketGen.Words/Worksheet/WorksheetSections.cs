@@ -84,6 +84,8 @@ public static class WorksheetSections
                     Hole(2, "x", length), Hole(2, "y", length), Hole(2, "z", length),
                     OfHoles("thread", "thread", ""),
                     OfHoles("boss_diameter", "boss diameter", length),
+                    Unseen(OfHoles("thread_depth", "depth of full thread", length)),
+                    Unseen(Once("flatness", "flatness: feeler gauge under a straight edge", length)),
                     Point("normal", "normal, out of the casting", ""),
                 ]),
             new(
