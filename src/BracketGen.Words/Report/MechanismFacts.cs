@@ -15,6 +15,11 @@ public static class MechanismFacts
     /// <summary>Said if the wire passes the shaft.</summary>
     public const string NoForces = "The wire passes the throttle shaft within the sweep: there no tension can open the valve, and forces have no meaning. Move the stop first.";
 
+    /// <summary>What the proof load counts.</summary>
+    public static string ProofLoadRemark(MechanismReport mechanism) => mechanism.BracketIsKnown
+        ? "tension at the stop, the outer at its stiff end: the proof load of the bracket"
+        : "tension at a rigid stop, the outer at its stiff end; make counts the bracket's give and tolerances too";
+
     /// <summary>The facts.</summary>
     public static IEnumerable<Fact> Of(Solution solution, MechanismReport mechanism)
     {
@@ -26,10 +31,7 @@ public static class MechanismFacts
         {
             yield return new("Lost motion, wide open", Length(loaded.LostAtWideOpen), "stretch of the wire, compression of the outer, give of the stop");
             yield return new("Over-travel under load", Length(loaded.OverTravel), "lost motion taken off");
-            if (double.IsFinite(loaded.TensionOnFloor) && loaded.OverTravel > 0)
-            {
-                yield return new("Tension on the floor", units.Write(Quantity.Force, loaded.TensionOnFloor), "pedal stamped on, no pedal stop before the floor");
-            }
+            yield return new("Pedal stamped on", units.Write(Quantity.Force, mechanism.ProofLoad.Tension), ProofLoadRemark(mechanism));
         }
 
         yield return new(
