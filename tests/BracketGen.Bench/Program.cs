@@ -22,6 +22,7 @@ using BracketGen.Bench.Same;
 //   strength-tables        convergence tables and growth of docs/strength.md, to standard output
 //   strength-growth        only the growth with nodes
 //   strength-pool          every candidate of the shipped jobs judged by stages and each in full
+//   study                  one study of strength, stage by stage, on one core
 //   strength-deck FILE     the L-bracket as a CalculiX deck
 //   --filter '*'           BenchmarkDotNet
 switch (args)
@@ -61,6 +62,9 @@ switch (args)
         break;
     case ["strength-pool"]:
         return StrengthPool.Run(Console.Out);
+    case ["study"]:
+        StudyTimes.Write(Console.Out);
+        break;
     case ["strength-deck", var file]:
         StrengthTables.WriteDeck(file);
         break;

@@ -1,5 +1,7 @@
 using BracketGen.Strength.Elements;
 using System.Buffers;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using BracketGen.Strength.Model;
 
 namespace BracketGen.Strength.Solving;
@@ -12,14 +14,12 @@ internal sealed class SparseCholesky
 
     private readonly EliminationPlan _plan;
     private readonly double[][] _columns;
-    private readonly int _longest;
 
     private SparseCholesky(EliminationPlan plan, double[][] columns)
     {
         _plan = plan;
         _columns = columns;
         Entries = plan.Supernodes.Sum(s => (long)Block * s.Count * Block * s.Front);
-        _longest = plan.Supernodes.Max(s => (int?)FrontKernel.Stride(Block * s.Front)) ?? 0;
     }
 
     /// <summary>Numbers kept in L, zeros of merged groups and of the diagonal blocks' upper halves included.</summary>
@@ -47,7 +47,12 @@ internal sealed class SparseCholesky
             var group = groups[g];
             int order = Block * group.Front, eliminated = Block * group.Count, stride = FrontKernel.Stride(order);
             var front = ArrayPool<double>.Shared.Rent(FrontKernel.Length(order));
-            Array.Clear(front, 0, FrontKernel.Length(order));
+            for (var c = 0; c < order; c++)
+            {
+                // What lies above the blocks of the diagonal is never looked at.
+                front.AsSpan(c * stride + c / Block * Block, stride - c / Block * Block).Clear();
+            }
+
             for (var i = 0; i < group.Count; i++)
             {
                 local[group.First + i] = i;
@@ -73,7 +78,12 @@ internal sealed class SparseCholesky
                 throw new SingularSystemException(plan.Order[group.First + bad / Block], bad % Block);
             }
 
-            columns[g] = front.AsSpan(0, eliminated * stride).ToArray();
+            columns[g] = GC.AllocateUninitializedArray<double>(eliminated * stride);
+            for (var c = 0; c < eliminated; c++)
+            {
+                front.AsSpan(c * stride + c / Block * Block, stride - c / Block * Block).CopyTo(columns[g].AsSpan(c * stride + c / Block * Block));
+            }
+
             if (group.Parent >= 0)
             {
                 fronts[g] = front;
@@ -92,35 +102,47 @@ internal sealed class SparseCholesky
     public void Solve(params ReadOnlySpan<double[]> vectors)
     {
         var order = _plan.Order;
-        var work = new double[vectors.Length][];
-        var buffers = new double[vectors.Length][];
-        for (var v = 0; v < vectors.Length; v++)
+        var work = ArrayPool<double>.Shared.Rent(SolveKernel.Width * Block * order.Length);
+        for (var from = 0; from < vectors.Length; from += SolveKernel.Width)
         {
-            buffers[v] = new double[_longest];
-            work[v] = new double[vectors[v].Length];
-            for (var k = 0; k < order.Length; k++)
+            var some = vectors.Slice(from, Math.Min(SolveKernel.Width, vectors.Length - from));
+            Array.Clear(work, 0, SolveKernel.Width * Block * order.Length);
+            for (var v = 0; v < some.Length; v++)
             {
-                vectors[v].AsSpan(Block * order[k], Block).CopyTo(work[v].AsSpan(Block * k, Block));
+                for (var k = 0; k < order.Length; k++)
+                {
+                    var node = some[v].AsSpan(Block * order[k], Block);
+                    for (var f = 0; f < Block; f++)
+                    {
+                        work[SolveKernel.Width * (Block * k + f) + v] = node[f];
+                    }
+                }
+            }
+
+            for (var g = 0; g < _plan.Supernodes.Length; g++)
+            {
+                SolveKernel.Forward(_plan.Supernodes[g], _columns[g], work);
+            }
+
+            for (var g = _plan.Supernodes.Length - 1; g >= 0; g--)
+            {
+                SolveKernel.Backward(_plan.Supernodes[g], _columns[g], work);
+            }
+
+            for (var v = 0; v < some.Length; v++)
+            {
+                for (var k = 0; k < order.Length; k++)
+                {
+                    var node = some[v].AsSpan(Block * order[k], Block);
+                    for (var f = 0; f < Block; f++)
+                    {
+                        node[f] = work[SolveKernel.Width * (Block * k + f) + v];
+                    }
+                }
             }
         }
 
-        for (var g = 0; g < _plan.Supernodes.Length; g++)
-        {
-            Forward(_plan.Supernodes[g], _columns[g], work, buffers);
-        }
-
-        for (var g = _plan.Supernodes.Length - 1; g >= 0; g--)
-        {
-            Backward(_plan.Supernodes[g], _columns[g], work, buffers);
-        }
-
-        for (var v = 0; v < vectors.Length; v++)
-        {
-            for (var k = 0; k < order.Length; k++)
-            {
-                work[v].AsSpan(Block * k, Block).CopyTo(vectors[v].AsSpan(Block * order[k], Block));
-            }
-        }
+        ArrayPool<double>.Shared.Return(work);
     }
 
     private static void Assemble(
@@ -201,80 +223,12 @@ internal sealed class SparseCholesky
                 {
                     var s = from.AsSpan(source + Block * i, Block);
                     var t = front.AsSpan(target + Block * local[child.Rows[i]], Block);
-                    t[0] += s[0];
-                    t[1] += s[1];
-                    t[2] += s[2];
-                    t[3] += s[3];
-                    t[4] += s[4];
-                    t[5] += s[5];
+                    ref double to = ref MemoryMarshal.GetReference(t), of = ref MemoryMarshal.GetReference(s);
+                    (Vector128.LoadUnsafe(ref to) + Vector128.LoadUnsafe(ref of)).StoreUnsafe(ref to);
+                    (Vector128.LoadUnsafe(ref to, 2) + Vector128.LoadUnsafe(ref of, 2)).StoreUnsafe(ref to, 2);
+                    (Vector128.LoadUnsafe(ref to, 4) + Vector128.LoadUnsafe(ref of, 4)).StoreUnsafe(ref to, 4);
                 }
             }
-        }
-    }
-
-    private static void Gather(EliminationPlan.Supernode group, double[] x, Span<double> y)
-    {
-        x.AsSpan(Block * group.First, Block * group.Count).CopyTo(y);
-        for (var i = 0; i < group.Rows.Length; i++)
-        {
-            x.AsSpan(Block * group.Rows[i], Block).CopyTo(y.Slice(Block * (group.Count + i), Block));
-        }
-
-        y[(Block * group.Front)..].Clear();
-    }
-
-    // A column serves all vectors while it is at hand.
-    private static void Forward(EliminationPlan.Supernode group, double[] columns, double[][] vectors, double[][] buffers)
-    {
-        int eliminated = Block * group.Count, stride = FrontKernel.Stride(Block * group.Front);
-        for (var v = 0; v < vectors.Length; v++)
-        {
-            Gather(group, vectors[v], buffers[v].AsSpan(0, stride));
-        }
-
-        for (var c = 0; c < eliminated; c++)
-        {
-            var column = columns.AsSpan(c * stride, stride);
-            foreach (var buffer in buffers)
-            {
-                var y = buffer.AsSpan(0, stride);
-                y[c] /= column[c];
-                FrontKernel.Subtract(y[(c + 1)..], column[(c + 1)..], y[c]);
-            }
-        }
-
-        for (var v = 0; v < vectors.Length; v++)
-        {
-            var (x, y) = (vectors[v], buffers[v]);
-            y.AsSpan(0, eliminated).CopyTo(x.AsSpan(Block * group.First));
-            for (var i = 0; i < group.Rows.Length; i++)
-            {
-                y.AsSpan(Block * (group.Count + i), Block).CopyTo(x.AsSpan(Block * group.Rows[i]));
-            }
-        }
-    }
-
-    private static void Backward(EliminationPlan.Supernode group, double[] columns, double[][] vectors, double[][] buffers)
-    {
-        int eliminated = Block * group.Count, stride = FrontKernel.Stride(Block * group.Front);
-        for (var v = 0; v < vectors.Length; v++)
-        {
-            Gather(group, vectors[v], buffers[v].AsSpan(0, stride));
-        }
-
-        for (var c = eliminated - 1; c >= 0; c--)
-        {
-            var column = columns.AsSpan(c * stride, stride);
-            foreach (var buffer in buffers)
-            {
-                var y = buffer.AsSpan(0, stride);
-                y[c] = (y[c] - FrontKernel.Dot(column[(c + 1)..], y[(c + 1)..])) / column[c];
-            }
-        }
-
-        for (var v = 0; v < vectors.Length; v++)
-        {
-            buffers[v].AsSpan(0, eliminated).CopyTo(vectors[v].AsSpan(Block * group.First));
         }
     }
 }
