@@ -3,6 +3,7 @@ using BracketGen.Strength.Tests;
 using BenchmarkDotNet.Running;
 using BracketGen.Bench;
 using BracketGen.Bench.Same;
+using BracketGen.Bench.Solids;
 
 // dotnet run -c Release --project tests/BracketGen.Bench -- COMMAND
 //   main-job [PROGRAM]     the published program from command to files, whole processes; publishes it unless given its path
@@ -23,6 +24,7 @@ using BracketGen.Bench.Same;
 //   strength-growth        only the growth with nodes
 //   strength-pool          every candidate of the shipped jobs judged by stages and each in full
 //   study                  one study of strength, stage by stage, on one core
+//   solids FOLDER          twelve brackets as shells and, by Gmsh and CalculiX, as solids; their files stay in FOLDER
 //   strength-deck FILE     the L-bracket as a CalculiX deck
 //   --filter '*'           BenchmarkDotNet
 switch (args)
@@ -65,6 +67,8 @@ switch (args)
     case ["study"]:
         StudyTimes.Write(Console.Out);
         break;
+    case ["solids", var folder]:
+        return SolidTable.Write(Console.Out, folder);
     case ["strength-deck", var file]:
         StrengthTables.WriteDeck(file);
         break;

@@ -17,8 +17,8 @@ internal static class StrengthPool
     {
         output.WriteLine("Candidates whose flat pattern and room pass, all judged at the usual mesh; processor seconds, on as many threads as there are processors.");
         output.WriteLine();
-        output.WriteLine("| job | candidates | strong | by bound | by stress | by frequency | in full | staged | each in full | ratio |");
-        output.WriteLine("|---|---|---|---|---|---|---|---|---|---|");
+        output.WriteLine("| job | candidates | strong | by bound | coarse | by stress | by frequency | in full | staged | each in full | ratio |");
+        output.WriteLine("|---|---|---|---|---|---|---|---|---|---|---|");
         var disagree = 0;
         foreach (var file in Directory.GetFiles(RepositoryRoot.PathOf("profiles", "jobs"), "*.toml").Order(StringComparer.Ordinal))
         {
@@ -51,7 +51,7 @@ internal static class StrengthPool
         int By(StrengthMeans means) => findings.Count(f => f.Means == means);
         output.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"| {name} | {pool.Length} | {findings.Count(f => f.IsStrong)} | {By(StrengthMeans.Bound)} | {By(StrengthMeans.Stress)} | {By(StrengthMeans.Frequency)} | {By(StrengthMeans.Full)} | {staged:0.0} | {full:0.0} | {staged / full:0.00} |"));
+            $"| {name} | {pool.Length} | {findings.Count(f => f.IsStrong)} | {By(StrengthMeans.Bound)} | {By(StrengthMeans.Coarse)} | {By(StrengthMeans.Stress)} | {By(StrengthMeans.Frequency)} | {By(StrengthMeans.Full)} | {staged:0.0} | {full:0.0} | {staged / full:0.00} |"));
         return Enumerable.Range(0, pool.Length).Count(i => findings[i].IsStrong != whole[i]);
     }
 

@@ -66,7 +66,7 @@ internal static class StudyTimes
 
     private sealed class Study(Job job, Candidate candidate)
     {
-        private readonly FoldedPart _part = BracketModel.Of(candidate.Bracket, job.Vehicle.Cable.OuterEnd);
+        private readonly FoldedPart _part = BracketModel.Of(candidate.Bracket, candidate.StopOf(job).EndIn(candidate.Bracket.Stock.Thickness));
         private readonly StopMechanism _stop = candidate.StopOf(job);
 
         public int Nodes { get; private set; }

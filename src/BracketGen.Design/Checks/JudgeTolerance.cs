@@ -17,6 +17,18 @@ internal static class JudgeTolerance
     /// <summary>Part of a frequency by which the mesh may lie above a true bound, for the same reasons.</summary>
     public const double MeshFrequency = 0.02;
 
+    /// <summary>Part by which the largest stress of <see cref="StrengthDetail.Coarse"/> may lie above that of the usual mesh: 0.28 was the most that was found (docs/strength.md); it lies below by more.</summary>
+    public const double CoarseStress = 0.3;
+
+    /// <summary>Part of a give by which it may lie above: none was found that did.</summary>
+    public const double CoarseGive = 0.02;
+
+    /// <summary>Part of a first frequency by which it may lie below: none was found that did.</summary>
+    public const double CoarseFrequency = 0.02;
+
+    /// <summary>How many times these errors a result of the coarse mesh must miss its limit before it rejects.</summary>
+    public const double CoarseErrors = 2;
+
     /// <summary>
     /// Part by which a quantile of samples may lie under that of the distribution: of 4,096 samples 41 exceed it, give or take 6 if they were independent, and the sequence is more even than that. To move
     /// the quantile of a sum of five equal readings by so much, 57 would have to exceed it; of fewer readings, more.

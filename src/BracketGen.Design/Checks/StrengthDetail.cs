@@ -1,3 +1,6 @@
+using BracketGen.Strength.Meshing;
+using BracketGen.Strength.Parts;
+
 namespace BracketGen.Design.Checks;
 
 /// <summary>How finely a bracket is meshed for its strength.</summary>
@@ -11,4 +14,13 @@ public sealed record StrengthDetail(double Size, double HoleSize, int BendRows)
     /// (docs/strength.md).
     /// </summary>
     public static readonly StrengthDetail Usual = new(4, 1.5, 4);
+
+    /// <summary>What rejects brackets that miss a limit by far (<see cref="StrengthScreen"/>): fewer than half the nodes.</summary>
+    public static readonly StrengthDetail Coarse = new(8, 4, 2) { Growth = 0.6 };
+
+    /// <summary>How fast the edge length may grow with distance from where it is small (mm per mm).</summary>
+    public double Growth { get; init; } = MeshRequest.UsualGrowth;
+
+    /// <summary>Meshes, folds, clamps and factorises a part.</summary>
+    public PreparedPart Prepare(FoldedPart part) => part.Prepare(part.Mesh(Size, HoleSize, BendRows, Growth));
 }

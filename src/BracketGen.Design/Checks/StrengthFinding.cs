@@ -6,6 +6,9 @@ public enum StrengthMeans
     /// <summary>A proven bound, without a mesh.</summary>
     Bound,
 
+    /// <summary>Stress, give and first frequency on a coarse mesh, missed by a multiple of its error.</summary>
+    Coarse,
+
     /// <summary>Stress and give by finite elements.</summary>
     Stress,
 
@@ -20,7 +23,7 @@ public enum StrengthMeans
 /// <param name="Report">The report; null where less was enough to reject the bracket.</param>
 /// <param name="Failed">
 /// The check that failed; null where the bracket is strong. Where <paramref name="Report"/> is null its value may be a bound on the good side: the true value is no better. It always is one
-/// where <paramref name="Means"/> is <see cref="StrengthMeans.Bound"/> or <see cref="StrengthMeans.Frequency"/>.
+/// where <paramref name="Means"/> is <see cref="StrengthMeans.Bound"/>, <see cref="StrengthMeans.Coarse"/> or <see cref="StrengthMeans.Frequency"/>.
 /// </param>
 /// <param name="Means">By what it was judged.</param>
 public sealed record StrengthFinding(StrengthReport? Report, Check? Failed, StrengthMeans Means)

@@ -29,7 +29,12 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail)
             return new(null, certain, StrengthMeans.Bound);
         }
 
-        var stages = new StrengthStages(tension, bracket, part.Prepare(detail.Size, detail.HoleSize, detail.BendRows));
+        if (detail.Size < StrengthDetail.Coarse.Size && new StrengthScreen(tension, bracket, StrengthDetail.Coarse.Prepare(part)).Fails() is { } far)
+        {
+            return new(null, far, StrengthMeans.Coarse);
+        }
+
+        var stages = new StrengthStages(tension, bracket, detail.Prepare(part));
         if (stages.WeakInStress() is { } weak)
         {
             return new(null, weak, StrengthMeans.Stress);

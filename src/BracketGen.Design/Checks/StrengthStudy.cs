@@ -17,7 +17,7 @@ public static class StrengthStudy
     {
         var tension = new StopTension(StopMechanism.Of(job, travel, placement));
         var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness));
-        return new StrengthStages(tension, bracket, part.Prepare(detail.Size, detail.HoleSize, detail.BendRows)).Report();
+        return new StrengthStages(tension, bracket, detail.Prepare(part)).Report();
     }
 
     /// <summary>Safety factor of a stress that comes and goes (MPa), by the Soderberg line.</summary>

@@ -71,7 +71,7 @@ internal sealed class LineWork
             {
                 if ((to - from) * line.Length > Same)
                 {
-                    work.Divide(line.Part(from, to), kind, request.Region, sizes);
+                    work.Divide(line.Part(from, to), kind, request, sizes);
                     from = to;
                 }
             }
@@ -80,8 +80,9 @@ internal sealed class LineWork
         return work;
     }
 
-    private void Divide(Segment part, EdgeKind kind, Region region, SizeField sizes)
+    private void Divide(Segment part, EdgeKind kind, MeshRequest request, SizeField sizes)
     {
+        var region = request.Region;
         // The wanted number of edges is the integral of 1/size; points are set at equal shares of it.
         var samples = Math.Clamp((int)Math.Ceiling(part.Length / sizes.At(part.PointAt(0.5))) * 8, 16, 4096);
         var share = new double[samples + 1];
@@ -93,7 +94,7 @@ internal sealed class LineWork
         var count = Math.Max(1, (int)Math.Round(share[samples] + 0.2));
         if (part is ArcSegment arc)
         {
-            count = Math.Max(count, (int)Math.Ceiling(Math.Abs(arc.Sweep.Radians) / (Math.PI / 6) - Tolerance.OnLimit));
+            count = Math.Max(count, (int)Math.Ceiling(Math.Abs(arc.Sweep.Radians) / request.AnglePerEdge - Tolerance.OnLimit));
         }
 
         var previous = part.Start;

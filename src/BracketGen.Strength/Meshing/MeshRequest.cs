@@ -6,6 +6,12 @@ namespace BracketGen.Strength.Meshing;
 /// <summary>What to mesh, and how finely.</summary>
 public sealed record MeshRequest
 {
+    /// <summary>How fast the size grows where nothing else is said (mm per mm).</summary>
+    public const double UsualGrowth = 0.3;
+
+    /// <summary>Angle of an arc that an edge spans where nothing else is said (rad): twelve edges round a hole, three round a quarter fillet.</summary>
+    public const double UsualAnglePerEdge = Math.PI / 6;
+
     /// <summary>A request.</summary>
     /// <param name="region">The flat pattern.</param>
     /// <param name="size">Edge length wanted where nothing asks for less (mm), positive.</param>
@@ -35,7 +41,10 @@ public sealed record MeshRequest
     public ImmutableArray<MeshLine> Lines { get; init; } = [];
 
     /// <summary>How fast the size may grow with distance from where it is small (mm per mm).</summary>
-    public double Growth { get; init; } = 0.3;
+    public double Growth { get; init; } = UsualGrowth;
+
+    /// <summary>Largest angle of an arc that one edge may span (rad).</summary>
+    public double AnglePerEdge { get; init; } = UsualAnglePerEdge;
 }
 
 /// <summary>A line in the flat pattern that the mesh's edges must follow, with the edge length wanted along it.</summary>

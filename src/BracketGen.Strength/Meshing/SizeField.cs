@@ -6,11 +6,9 @@ namespace BracketGen.Strength.Meshing;
 /// <summary>The edge length wanted at each point of the flat pattern.</summary>
 internal sealed class SizeField
 {
-    // Twelve edges round a hole, three round a quarter fillet.
-    private const double AnglePerEdge = Math.PI / 6;
-
     private readonly double _size;
     private readonly double _growth;
+    private readonly double _anglePerEdge;
     private readonly List<Source> _sources = [];
     private readonly List<Near> _near = [];
 
@@ -18,6 +16,7 @@ internal sealed class SizeField
     {
         _size = request.Size;
         _growth = request.Growth;
+        _anglePerEdge = request.AnglePerEdge;
         foreach (var segment in request.Region.Outline.Segments)
         {
             Add(segment, request.Size);
@@ -76,7 +75,7 @@ internal sealed class SizeField
     {
         if (segment is ArcSegment arc)
         {
-            size = Math.Min(size, AnglePerEdge * arc.Radius);
+            size = Math.Min(size, _anglePerEdge * arc.Radius);
         }
 
         if (size < _size)
