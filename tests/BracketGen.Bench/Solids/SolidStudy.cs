@@ -17,7 +17,7 @@ internal sealed record SolidStudy(int Nodes, double Give, double[] Frequencies, 
         File.WriteAllText(Path.Combine(folder, "study.inp"), Deck(solid, mesh, ring));
         OutsideTool.Require("ccx").RunOrFail(["study"], folder: folder, timeout: TimeSpan.FromMinutes(30));
         var (displacements, stress) = Results(File.ReadLines(Path.Combine(folder, "study.frd")));
-        var give = ring.Sum(r => r.Share * displacements[r.Node].Dot(solid.Force.Unit));
+        var give = ring.Sum(r => Math.Abs(r.Share) * displacements[r.Node].Dot(solid.Force.Unit)) / ring.Sum(r => Math.Abs(r.Share));
         var zones = mesh.Nodes.Where(n => stress.ContainsKey(n.Key)).GroupBy(n => solid.ZoneOf(n.Value)).ToDictionary(g => g.Key, g => g.Max(n => stress[n.Key]));
         return new(mesh.Nodes.Count, give, FrequenciesIn(File.ReadLines(Path.Combine(folder, "study.dat"))), zones);
     }
