@@ -50,9 +50,9 @@ internal sealed record SolidMesh(SortedDictionary<int, Vector3> Nodes, List<int[
 
         Line($"f() = BooleanFragments{{ Volume{{v(0)}}; Delete; }}{{ Volume{{{string.Join(", ", discs.Select((_, i) => $"r{i}()"))}}}; Delete; }};");
         Line($"Physical Volume(1) = f();");
-        var size = Math.Clamp(perThickness * solid.Thickness, 1.8, 3.2);
+        var size = Math.Clamp(perThickness * solid.Thickness, 1.6 * perThickness, 2.7 * perThickness);
         Line($"Mesh.MeshSizeMax = {size:R};");
-        Line($"Mesh.MeshSizeFromCurvature = 16;");
+        Line($"Mesh.MeshSizeFromCurvature = {Math.Clamp(18 / perThickness, 12, 32):0};");
         Line($"Mesh.MeshSizeMin = {size / 4:R};");
         Line($"Mesh.ElementOrder = 2;");
         Line($"Mesh.HighOrderOptimize = 1;");

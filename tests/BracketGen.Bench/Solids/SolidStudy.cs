@@ -10,7 +10,10 @@ namespace BracketGen.Bench.Solids;
 internal sealed record SolidStudy(int Nodes, double Give, double[] Frequencies, Dictionary<SolidZone, double> Stress)
 {
     /// <summary>Solves a bracket whose washers' discs are held through the thickness.</summary>
-    public static SolidStudy Of(SolidCase solid, string folder, double perThickness = 1.1)
+    /// <param name="solid">The bracket.</param>
+    /// <param name="folder">Where the files go.</param>
+    /// <param name="perThickness">Edge length of the tetrahedra over the thickness.</param>
+    public static SolidStudy Of(SolidCase solid, string folder, double perThickness)
     {
         var mesh = SolidMesh.Of(solid, folder, perThickness);
         var ring = mesh.Shares(solid, solid.Part.Seat);
