@@ -19,7 +19,7 @@ public static class BracketModel
         {
             Flat = flat.Blank,
             MiddleSurface = p => folded.Fold(p, flat.Thickness / 2),
-            Bends = [.. flat.Bends.Select(b => new BendZone(new(b.Start.Vector, b.End.Vector), new((b.Start + b.Allowance * b.Across).Vector, (b.End + b.Allowance * b.Across).Vector)))],
+            Bends = [.. flat.Bends.Select(b => new BendZone(new(b.Start.Vector, b.End.Vector), new((b.Start + b.Allowance * b.Across).Vector, (b.End + b.Allowance * b.Across).Vector)) { InsideRadius = b.InsideRadius, IsInsideTop = b.IsUp })],
             Thickness = flat.Thickness,
             Material = metal?.Sheet ?? new(material.Modulus, material.Poisson, material.Density),
             Washers = [.. bracket.Holes.Where(h => h.Thread is not null).Select(h => new Disc(h.Centre.Vector, WasherRadius(h.Thread!)))],

@@ -35,8 +35,10 @@ internal static class StressRecovery
         Span<double> strains = stackalloc double[9], bends = stackalloc double[9], e = stackalloc double[9];
         OptMembrane.PlaneStress(model.Material, e);
         var noneIsFree = free.Pattern.Nodes == 0;
-        foreach (var t in triangles)
+        for (var number = 0; number < triangles.Length; number++)
         {
+            var t = triangles[number];
+
             // The sheet under a washer has no stress here; at the washer's rim it must not water down the mean.
             if (free.IsAtRest(t) && !noneIsFree)
             {
@@ -54,6 +56,7 @@ internal static class StressRecovery
             ShellTriangle.Plate(local, plate);
             OptMembrane.CornerStrains(g, model.Material, membrane, strains);
             DkmtPlate.CornerCurvatures(g, model.Thickness, model.Material, plate, bends);
+            var curvature = model.Curvature.IsEmpty ? new(1, 1) : model.Curvature[number];
             for (var corner = 0; corner < 3; corner++)
             {
                 ReadOnlySpan<double> strain = strains.Slice(3 * corner, 3), bend = bends.Slice(3 * corner, 3);
@@ -61,7 +64,7 @@ internal static class StressRecovery
                 sum[12] += g.Area;
                 for (var surface = 0; surface < 2; surface++)
                 {
-                    var z = (surface == 0 ? 0.5 : -0.5) * model.Thickness;
+                    var z = (surface == 0 ? 0.5 * curvature.Top : -0.5 * curvature.Bottom) * model.Thickness;
                     double ex = strain[0] + z * bend[0], ey = strain[1] + z * bend[1], gxy = strain[2] + z * bend[2];
                     AddTensor(g, e[0] * ex + e[1] * ey, e[3] * ex + e[4] * ey, e[8] * gxy, sum.Slice(6 * surface, 6));
                 }

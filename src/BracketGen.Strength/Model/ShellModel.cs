@@ -43,6 +43,14 @@ public sealed record ShellModel
     /// <summary>What is held.</summary>
     public ImmutableArray<Held> Held { get; }
 
+    /// <summary>By what the stresses of bending are multiplied on each surface of each triangle, because the sheet is curved there; none where it is nowhere.</summary>
+    public ImmutableArray<SurfaceFactors> Curvature { get; init; } = [];
+
     /// <summary>What hangs on it and swings with it; adds nothing to its stiffness.</summary>
     public ImmutableArray<AttachedBody> Bodies { get; init; } = [];
 }
+
+/// <summary>A factor for each surface of the sheet.</summary>
+/// <param name="Top">On the top.</param>
+/// <param name="Bottom">On the bottom.</param>
+public readonly record struct SurfaceFactors(double Top, double Bottom);

@@ -65,8 +65,27 @@ public sealed record FoldedPart
 
         var clamped = Washers.SelectMany(w => flat.NodesInRing(new(w.Centre), 0, w.Radius)).Distinct().Order();
         var mesh = ShellMesh.Fold(flat, MiddleSurface);
-        var model = new ShellModel(mesh, Thickness, Material, Held.Clamped(clamped)) { Bodies = SeatBody.Mass > 0 ? [OnSeat(flat, mesh)] : [] };
+        var model = new ShellModel(mesh, Thickness, Material, Held.Clamped(clamped))
+        {
+            Bodies = SeatBody.Mass > 0 ? [OnSeat(flat, mesh)] : [],
+            Curvature = Bends.Any(b => b.InsideRadius is not null) ? [.. flat.Triangles.Select(t => CurvatureAt(flat, t))] : [],
+        };
         return new(this, flat, model, ShellSystem.Factorise(model));
+    }
+
+    private SurfaceFactors CurvatureAt(TriangleMesh flat, Triangle t)
+    {
+        var middle = FlatPoint.Middle(flat.Nodes[t.A], FlatPoint.Middle(flat.Nodes[t.B], flat.Nodes[t.C]));
+        foreach (var bend in Bends)
+        {
+            if (bend.InsideRadius is { } radius && bend.Holds(middle))
+            {
+                var inside = CurvedSheet.InsideFactor(radius / Thickness);
+                return bend.IsInsideTop ? new(inside, 1) : new(1, inside);
+            }
+        }
+
+        return new(1, 1);
     }
 
     // It hangs on the nodes that carry a force on the seat, in the same shares, so that its point of reference is the seat's centre.
@@ -94,4 +113,18 @@ public readonly record struct BendZone(LineSegment Start, LineSegment End)
 {
     /// <summary>Width of the strip (mm): the arc length of the middle surface.</summary>
     public double Width => Start.DistanceTo((End.Start + End.End) / 2);
+
+    /// <summary>Inside radius (mm); null where the sheet's curvature is left out of the stresses.</summary>
+    public double? InsideRadius { get; init; }
+
+    /// <summary>Whether the inside of the bend is the top of the sheet.</summary>
+    public bool IsInsideTop { get; init; }
+
+    /// <summary>Whether a point lies in the strip.</summary>
+    internal bool Holds(FlatPoint point)
+    {
+        var across = ((End.Start + End.End) / 2 - (Start.Start + Start.End) / 2).Unit;
+        var depth = (point.Vector - Start.Start).Dot(across);
+        return depth > 0 && depth < Width;
+    }
 }

@@ -50,9 +50,9 @@ internal sealed record SolidMesh(SortedDictionary<int, Vector3> Nodes, List<int[
 
         Line($"f() = BooleanFragments{{ Volume{{v(0)}}; Delete; }}{{ Volume{{{string.Join(", ", discs.Select((_, i) => $"r{i}()"))}}}; Delete; }};");
         Line($"Physical Volume(1) = f();");
-        var size = Math.Clamp(perThickness * solid.Thickness, 1.8, 3.2);
+        var size = Math.Clamp(perThickness * solid.Thickness, 1.6 * perThickness, 2.7 * perThickness);
         Line($"Mesh.MeshSizeMax = {size:R};");
-        Line($"Mesh.MeshSizeFromCurvature = 16;");
+        Line($"Mesh.MeshSizeFromCurvature = {Math.Clamp(18 / perThickness, 12, 32):0};");
         Line($"Mesh.MeshSizeMin = {size / 4:R};");
         Line($"Mesh.ElementOrder = 2;");
         Line($"Mesh.HighOrderOptimize = 1;");
@@ -112,7 +112,7 @@ internal sealed record SolidMesh(SortedDictionary<int, Vector3> Nodes, List<int[
         return [.. Nodes.Where(n => Holds(n.Value)).Select(n => n.Key)];
     }
 
-    /// <summary>Each node's share of a force spread evenly over both faces of a disc's ring; together they are one.</summary>
+    /// <summary>Each node's share of a force spread over both faces of a disc's ring; together they are one, and their centre is the disc's.</summary>
     /// <remarks>On a six-node triangle an even pressure lies on the nodes at the middle of its sides, a third on each (O. C. Zienkiewicz, The Finite Element Method).</remarks>
     public (int Node, double Share, Vector3 Place)[] Shares(SolidCase solid, Disc disc)
     {
@@ -138,7 +138,22 @@ internal sealed record SolidMesh(SortedDictionary<int, Vector3> Nodes, List<int[
             }
         }
 
+        // An open seat's ring is not even about its centre: a tilt of the pressure brings the resultant there, as on the shells (SeatLoad).
         var sum = shares.Values.Sum();
-        return [.. shares.Select(s => (s.Key, s.Value / sum, Nodes[s.Key]))];
+        Vector3 x = (Math.Abs(up.X) < 0.9 ? new Vector3(1, 0, 0) : new(0, 1, 0)).Cross(up).Unit, y = up.Cross(x);
+        Vector2 In(int n) => new((Nodes[n] - from).Dot(x), (Nodes[n] - from).Dot(y));
+        var mean = shares.Aggregate(Vector2.Zero, (m, s) => m + s.Value / sum * In(s.Key));
+        double xx = 0, xy = 0, yy = 0;
+        foreach (var (n, share) in shares)
+        {
+            var d = In(n) - mean;
+            xx += share / sum * d.X * d.X;
+            xy += share / sum * d.X * d.Y;
+            yy += share / sum * d.Y * d.Y;
+        }
+
+        var determinant = xx * yy - xy * xy;
+        var tilt = new Vector2((xy * mean.Y - yy * mean.X) / determinant, (xy * mean.X - xx * mean.Y) / determinant);
+        return [.. shares.Select(s => (s.Key, s.Value / sum * (1 + tilt.Dot(In(s.Key) - mean)), Nodes[s.Key]))];
     }
 }

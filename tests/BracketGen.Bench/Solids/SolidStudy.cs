@@ -10,14 +10,17 @@ namespace BracketGen.Bench.Solids;
 internal sealed record SolidStudy(int Nodes, double Give, double[] Frequencies, Dictionary<SolidZone, double> Stress)
 {
     /// <summary>Solves a bracket whose washers' discs are held through the thickness.</summary>
-    public static SolidStudy Of(SolidCase solid, string folder, double perThickness = 1.1)
+    /// <param name="solid">The bracket.</param>
+    /// <param name="folder">Where the files go.</param>
+    /// <param name="perThickness">Edge length of the tetrahedra over the thickness.</param>
+    public static SolidStudy Of(SolidCase solid, string folder, double perThickness)
     {
         var mesh = SolidMesh.Of(solid, folder, perThickness);
         var ring = mesh.Shares(solid, solid.Part.Seat);
         File.WriteAllText(Path.Combine(folder, "study.inp"), Deck(solid, mesh, ring));
         OutsideTool.Require("ccx").RunOrFail(["study"], folder: folder, timeout: TimeSpan.FromMinutes(30));
         var (displacements, stress) = Results(File.ReadLines(Path.Combine(folder, "study.frd")));
-        var give = ring.Sum(r => r.Share * displacements[r.Node].Dot(solid.Force.Unit));
+        var give = ring.Sum(r => Math.Abs(r.Share) * displacements[r.Node].Dot(solid.Force.Unit)) / ring.Sum(r => Math.Abs(r.Share));
         var zones = mesh.Nodes.Where(n => stress.ContainsKey(n.Key)).GroupBy(n => solid.ZoneOf(n.Value)).ToDictionary(g => g.Key, g => g.Max(n => stress[n.Key]));
         return new(mesh.Nodes.Count, give, FrequenciesIn(File.ReadLines(Path.Combine(folder, "study.dat"))), zones);
     }

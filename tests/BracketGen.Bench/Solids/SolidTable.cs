@@ -9,7 +9,7 @@ namespace BracketGen.Bench.Solids;
 internal static class SolidTable
 {
     /// <summary>A row a bracket: ours, theirs and the ratio.</summary>
-    public static int Write(TextWriter output, string folder)
+    public static int Write(TextWriter output, string folder, double perThickness)
     {
         output.WriteLine("| bracket | solid nodes | give, ours (mm) | solids | ratio | mode 1 (Hz) | solids | ratio | mode 2 | mode 3 | flanges (MPa) | solids | ratio | bends | solids, outside | solids, inside | ratio |");
         output.WriteLine("|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|");
@@ -18,7 +18,7 @@ internal static class SolidTable
         {
             number++;
             var where = Directory.CreateDirectory(Path.Combine(folder, number.ToString(CultureInfo.InvariantCulture))).FullName;
-            var theirs = SolidStudy.Of(solid, where);
+            var theirs = SolidStudy.Of(solid, where, perThickness);
             var (detail, stress) = (StrengthDetail.Usual, new Dictionary<SolidZone, double>());
             var prepared = solid.Part.Prepare(detail.Size, detail.HoleSize, detail.BendRows);
             var ours = prepared.Under(solid.Force);

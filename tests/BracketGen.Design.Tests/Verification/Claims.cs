@@ -28,6 +28,8 @@ internal static class Claims
     private const string Kalpakjian = "Kalpakjian and Schmid, Manufacturing Processes for Engineering Materials, worked example; from memory";
     private const string Handbook = "Machinery's Handbook, bending sheet metal";
 
+    private static Lazy<double> StripTwist { get; } = new(() => BeamCases.Straight(BeamCase.Twist, 360, 24));
+
     private static Lazy<double[]> Cantilever { get; } = new(() => PlateCases.CantileverSquare(24));
 
     private static Lazy<double[]> Clamped { get; } = new(() => PlateCases.ClampedSquare(24));
@@ -73,7 +75,10 @@ internal static class Claims
         Beam("straight beam, pulled", 3e-5, () => BeamCases.Straight(BeamCase.Extension, 120, 8)),
         Beam("straight beam, bent in its plane", 0.1081, () => BeamCases.Straight(BeamCase.InPlaneShear, 120, 8)),
         Beam("straight beam, bent out of its plane", 0.4321, () => BeamCases.Straight(BeamCase.OutOfPlaneShear, 120, 8)),
-        Beam("straight beam, twisted", 0.03208, () => BeamCases.Straight(BeamCase.Twist, 120, 8)),
+
+        // At 120 x 8 elements it hits the published value by chance; on finer meshes it settles 5 % above, at Saint-Venant's (docs/strength.md).
+        Beam("straight beam, twisted, 360 x 24 elements", 0.03208, () => StripTwist.Value) with { Within = 0.06 },
+        new(Beams, "the same against T L/(G J)", "Timoshenko and Goodier, Theory of Elasticity, section 109", BeamCases.SaintVenantTwist, "", 0.02, () => StripTwist.Value),
         Beam("curved beam, in its plane", 0.08734, () => BeamCases.Curved(BeamCase.InPlaneShear, 240, 8)),
         Beam("curved beam, out of its plane", 0.5022, () => BeamCases.Curved(BeamCase.OutOfPlaneShear, 240, 8)),
         Beam("twisted beam, in its plane", 0.005424, () => BeamCases.Twisted(BeamCase.InPlaneShear, 96, 16)),
