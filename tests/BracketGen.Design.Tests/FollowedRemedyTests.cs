@@ -70,6 +70,7 @@ public class FollowedRemedyTests
                     var other => other,
                 },
             }),
+            ChangedInput.OuterStiffness => WithCable(cable with { OuterAxialStiffness = new(change.To) }),
             ChangedInput.FreePlay => With(wanted with { FreePlay = wanted.FreePlay with { Value = change.To } }),
             ChangedInput.Stock => job with
             {

@@ -113,7 +113,7 @@ public class MechanismReportTests
     [Fact]
     public void Lost_motion_is_taken_off_the_over_travel()
     {
-        var soft = Plover with { Vehicle = Plover.Vehicle with { Cable = Plover.Vehicle.Cable with { OuterStiffness = 10 } } };
+        var soft = Plover with { Vehicle = Plover.Vehicle with { Cable = Plover.Vehicle.Cable with { OuterAxialStiffness = 4_500 } } };
         var solution = Designer.Solve(soft);
         Assert.True(Check(solution, "wide-open").Passes);
         Assert.False(Check(solution, "wide-open-loaded").Passes);

@@ -53,16 +53,50 @@ public sealed class StrengthStudyTests
         // Virtual cable: with the mean and no tolerance the tension over the springs' own, times all that gives, is the over-travel.
         var report = Answer.Strength!;
         var mechanism = Answer.Mechanism!;
-        var loaded = mechanism.Loaded!;
         var measured = mechanism.Uncertainty!.OverTravel;
-        var stretch = (report.Stamped.Tension - report.Opening.Tension) * loaded.LostPerTension;
-        Assert.Equal(loaded.OverTravel + measured.Quantile(0.99) - measured.Nominal, stretch, 1e-6);
+        var (stiff, friction) = (Plover.Vehicle.Cable.Stiff with { Bracket = report.GivePerTension }, mechanism.Friction);
+        var stretch = (report.Stamped.Tension - report.Opening.Tension) * stiff.PerTension(friction);
+        var lost = stiff.PerTension(friction) * report.Opening.Tension + stiff.ForDrag(friction);
+        Assert.Equal(Answer.Travel.OverTravel - lost + measured.Quantile(0.99) - measured.Nominal, stretch, 1e-6);
         Assert.Null(report.LimitingFootForce);
 
         // A weak foot never gets there: the pedal's lever then says how hard it pulls.
         var weak = Designer.Solve(Plover with { Vehicle = Plover.Vehicle with { Pedal = Plover.Vehicle.Pedal with { ProofForce = 60 } } }, SearchEffort.Whole);
         Assert.Equal(60 * Plover.Vehicle.Pedal.LeverRatio, weak.Strength!.Stamped.Tension, 1e-9);
         Assert.Equal(60, weak.Strength.LimitingFootForce);
+    }
+
+    [Fact]
+    public void Travel_and_make_give_the_same_proof_load()
+    {
+        // What make prints with the mechanism is what the strength calculation puts on the stop; travel has no bracket, so its give and its tolerances are not in it.
+        Assert.Equal(new ProofLoad(Answer.Strength!.Stamped.Tension, Answer.Strength.LimitingFootForce), Answer.Mechanism!.ProofLoad);
+        var rigid = MechanismReport.Of(Plover, Answer.Travel, Answer.Placement, null);
+        var bracket = MechanismReport.Of(Plover, Answer.Travel, Answer.Placement, Answer.Bracket, give: 0);
+        Assert.Equal(rigid.ProofLoad.Tension, bracket.ProofLoad.Tension, 0.02 * rigid.ProofLoad.Tension);
+        Assert.True(rigid.ProofLoad.Tension > Answer.Mechanism.ProofLoad.Tension);
+    }
+
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(2)]
+    public void The_stiffness_at_the_limit_puts_the_yield_factor_there(double part)
+    {
+        // Solved again with an outer of that stiffness: the yield factor is then the one that was asked for.
+        var factor = part * Answer.Strength!.YieldFactor;
+        var asked = Plover with { Preferences = Plover.Preferences with { MinYieldFactor = factor } };
+        StrengthReport With(Measured stiffness) => StrengthStudy.Of(
+            asked with { Vehicle = Plover.Vehicle with { Cable = Plover.Vehicle.Cable with { OuterAxialStiffness = stiffness } } }, Answer.Travel, Answer.Placement!, Answer.Bracket!, StrengthDetail.Usual);
+        var known = Plover.Vehicle.Cable.OuterAxialStiffness;
+        var found = With(known).OuterStiffnessAtLimit;
+        if (double.IsInfinity(found))
+        {
+            Assert.True(With(known with { Value = 1e12 }).YieldFactor >= factor);
+            return;
+        }
+
+        // The soft end stays, so that the spread of the lost motion does.
+        Assert.Equal(factor, With(new((found + known.Min) / 2, (found - known.Min) / 2)).YieldFactor, 1e-4 * factor);
     }
 
     [Fact]

@@ -180,7 +180,7 @@ public class NumberingTests
     }
 
     // What the shipped profiles say since that version was used: drag and each spring alone were not measured, and the casting was a keep-out then.
-    private static readonly string[] DescribedSince = ["_drag", "return_springs.", "cable.outer_length", "bore_axis", "quadrant.pocket", "outer_bore", "wire_construction", "keep_out[", "sensor.slot"];
+    private static readonly string[] DescribedSince = ["_drag", "return_springs.", "cable.outer_length", "outer_axial_stiffness", "outer_stiffness", "outer_end_mass", "bore_axis", "quadrant.pocket", "outer_bore", "wire_construction", "keep_out[", "sensor.slot"];
 
     private static MemoryFileSource Plover(string length) =>
         Estuary.Edit(Estuary.WithSmall, "vehicles/plover.toml", "free_inner_length = { value = 138,", $"free_inner_length = {{ value = {length},");

@@ -50,7 +50,13 @@ public class CableEndTests
             FreeInnerLength = 180, FleetLimit = new(0.02), MinBendRadius = 60,
         };
         Assert.Equal(5, cable.WanderLimit.Degrees, 1e-12);
-        Assert.Equal(1180, cable.WireLength, 1e-12); // an outer of a metre
-        Assert.Equal(820, (cable with { OuterLength = 640 }).WireLength, 1e-12);
+        Assert.Equal(1180, cable.Soft.WireLength, 1e-12); // an outer of a metre
+        Assert.Equal(580, cable.Stiff.WireLength, 1e-12); // as short as usual
+        var known = cable with { OuterLength = 640, OuterAxialStiffness = new(100_000, 20_000) };
+        Assert.Equal((820, 820), (known.Soft.WireLength, known.Stiff.WireLength));
+
+        // Elastic bar: F L/(E A).
+        Assert.Equal((640 / 80_000.0, 640 / 120_000.0), (known.Soft.Outer, known.Stiff.Outer));
+        Assert.Equal((1000 / 50_000.0, 400 / 500_000.0), (cable.Soft.Outer, cable.Stiff.Outer));
     }
 }

@@ -106,7 +106,7 @@ public class ForceTests
     [Fact]
     public void Lost_motion_is_hookes_law()
     {
-        CableCompliance cable = new() { WireLength = 900, WireDiameter = 1.5, Fill = 0.55, OuterStiffness = 200, Bracket = 0.002 };
+        CableCompliance cable = new() { WireLength = 900, WireDiameter = 1.5, Fill = 0.55, OuterLength = 500, OuterAxialStiffness = 100_000, Bracket = 0.002 };
         Assert.Equal(4.630e-3, cable.Wire, 1e-6);
         Assert.Equal(4.630e-3 + 1 / 200.0 + 0.002, cable.PerTension(CableFriction.None), 1e-6);
         Assert.Equal((4.630e-3 + 1 / 200.0) * Friction.MeanRatio + 0.002, cable.PerTension(Friction), 1e-6);
@@ -117,7 +117,7 @@ public class ForceTests
     [Fact]
     public void On_a_round_quadrant_the_loaded_travel_is_linear()
     {
-        CableCompliance cable = new() { WireLength = 900, WireDiameter = 1.5, Fill = 0.55, OuterStiffness = 60 };
+        CableCompliance cable = new() { WireLength = 900, WireDiameter = 1.5, Fill = 0.55, OuterLength = 500, OuterAxialStiffness = 30_000 };
         var travel = Solve(cable, pull: 46);
         double c = travel.LostPerTension, rotation = Angle.FromDegrees(82).Radians;
         Assert.Equal(c * 300 / 31.5, travel.LostAtFirstMove, 1e-12);

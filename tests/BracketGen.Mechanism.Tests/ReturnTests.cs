@@ -63,7 +63,7 @@ public class ReturnTests
     public void The_foot_feels_the_opening_drag()
     {
         CableFriction friction = new(0.12, Angle.FromDegrees(150)) { OpeningDrag = 4, ClosingDrag = 3 };
-        CableCompliance cable = new() { WireLength = 900, WireDiameter = 1.5, Fill = 0.55, OuterStiffness = 60, Bracket = 0.01 };
+        CableCompliance cable = new() { WireLength = 900, WireDiameter = 1.5, Fill = 0.55, OuterLength = 500, OuterAxialStiffness = 30_000, Bracket = 0.01 };
         var travel = LoadedTravel.Solve(Cases.Alder, Seat, 2, 48, new(300, 600, 2), friction, cable, shaftDrag: 12);
         var e = Math.Exp(0.12 * Angle.FromDegrees(150).Radians);
         var foot = FootForce.Loop(travel, new(48, 2.5));

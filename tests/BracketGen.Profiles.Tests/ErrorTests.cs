@@ -28,6 +28,7 @@ public class ErrorTests
         { Samples.Job, "[document]", "over_travel_reserve = 1\n[document]", "preferences.over_travel_reserve", "over_travel_reserve", "min_over_travel", "over_travel_reserve is now min_over_travel" },
         { Samples.Job, "[document]", "max_give = 0.4\nmost_give = 1\n[document]", "preferences.most_give", "most_give", "max_give", "Delete one of the two" },
         { Samples.Body, "min = [42", "least = [42", "keep_out[2].least", "least", "min", "least is now min" },
+        { Samples.Vehicle, "[cable]\n", "[cable]\nouter_stiffness = 100\n", "cable.outer_stiffness", "outer_stiffness", "outer_axial_stiffness", "100 N/mm times 450 mm is 45000 N" },
         // wrong units and wrong words
         { Samples.Body, "groove_width = 3\n", "groove_width = \"12 lbf\"\n", "quadrant.groove_width", "\"12 lbf\"", "a length from 0.5 to 20 mm", "lbf is a unit of force. Give a length in mm, cm, m, in or ft." },
         { Samples.Body, "bore = 58", "bore = \"58 mn\"", "bore", "\"58 mn\"", "a length", "did you mean mm?" },

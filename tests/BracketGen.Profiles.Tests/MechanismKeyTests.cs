@@ -24,7 +24,9 @@ public class MechanismKeyTests
         Assert.Equal(new Measured(0.12, 0.04, Evidence.Assumed), cable.Friction);
         Assert.Equal(5, cable.WanderLimit.Degrees, 9);
         Assert.Equal(180, new Angle(cable.TotalBend.Value).Degrees, 9);
-        Assert.Equal((200_000, 0.6, 100), (cable.WireModulus, cable.WireFill, cable.OuterStiffness));
+        Assert.Equal((200_000, 0.6, Cable.AssumedStiffness), (cable.WireModulus, cable.WireFill, cable.OuterAxialStiffness));
+        Assert.Equal((50_000, 500_000, Evidence.Assumed), (cable.OuterAxialStiffness.Min, cable.OuterAxialStiffness.Max, cable.OuterAxialStiffness.Evidence));
+        Assert.Equal((null, null), (cable.OuterMass, cable.EndMass));
         Assert.Null(cable.OuterLength);
         Assert.Equal(7, job.Body.ValveClosedAngle.Degrees, 9);
         Assert.Null(job.Body.Sensor);

@@ -139,6 +139,7 @@ public class PageBrowserTests
         [Asked(QuestionId.PadLoad)] = new[] { "0.5", "0.2" },
         [Asked(QuestionId.ClosingDrag)] = new[] { "1.2", "0.3" },
         [Asked(QuestionId.OpeningDrag)] = new[] { "1.4", "0.3" },
+        [Asked(QuestionId.OuterAxialStiffness)] = new[] { "45000", "4000" },
         [Asked(QuestionId.ZeroVolts)] = null,
     };
 

@@ -102,7 +102,7 @@ public static class CheckCatalogue
         Of(CheckId.SensorClosed, "sensor-closed", Function, Quantity.Voltage, AtMost, LimitSource.CommonPractice, WholeMechanism, InputId.Sensor, InputId.Controller),
         Of(CheckId.SensorLow, "sensor-min", Function, Quantity.Voltage, AtLeast, LimitSource.Profile, WholeMechanism, InputId.Sensor, InputId.Controller),
         Of(CheckId.SensorHigh, "sensor-max", Function, Quantity.Voltage, AtMost, LimitSource.Profile, WholeMechanism, InputId.Sensor, InputId.Controller),
-        Of(CheckId.StampedYield, "stamped-yield", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.OuterStiffness, InputId.AvailablePull, InputId.PedalLever),
+        Of(CheckId.StampedYield, "stamped-yield", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.OuterStiffness, InputId.OuterLength, InputId.Wire, InputId.AvailablePull, InputId.PedalLever),
         Of(CheckId.Endurance, "endurance", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.ReturnSprings),
         Of(CheckId.StopGive, "stop-give", Function, Quantity.Length, AtMost, LimitSource.Preference, OwnStrength, InputId.Sheet, InputId.ReturnSprings),
         Of(CheckId.Resonance, "resonance", Function, Quantity.Frequency, AtLeast, LimitSource.CommonPractice, OwnStrength, InputId.Sheet, InputId.Engine, InputId.OuterEnd),

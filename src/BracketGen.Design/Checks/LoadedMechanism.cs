@@ -27,6 +27,9 @@ internal sealed record LoadedMechanism
     /// <summary>The travel under <see cref="Friction"/>.</summary>
     public required LoadedTravel? Loaded { get; init; }
 
+    /// <summary>The same with the cable at its stiff end, for the pedal stamped on.</summary>
+    public required LoadedTravel? Stamped { get; init; }
+
     /// <summary>What was sampled.</summary>
     public required UncertainTravel UncertainTravel { get; init; }
 
@@ -40,7 +43,8 @@ internal sealed record LoadedMechanism
     /// <summary>The mechanism for a bracket at a stop whose own part is known.</summary>
     public static LoadedMechanism Of(StopMechanism stop, Bracket? bracket, int samples, double? give)
     {
-        var compliance = stop.CableAlone with { Bracket = give ?? (bracket is null ? 0 : StopGive.Of(bracket, 1)) };
+        var ofBracket = give ?? (bracket is null ? 0 : StopGive.Of(bracket, 1));
+        var compliance = stop.CableAlone with { Bracket = ofBracket };
         LoadedTravel? Under(CableFriction friction) => stop.Under(friction, compliance);
         var loaded = Under(stop.Friction);
         var uncertainTravel = Uncertain(stop, bracket, loaded);
@@ -51,6 +55,7 @@ internal sealed record LoadedMechanism
             Friction = stop.Friction,
             Under = Under,
             Loaded = loaded,
+            Stamped = stop.Under(stop.Friction, stop.StiffCable with { Bracket = ofBracket }),
             UncertainTravel = uncertainTravel,
             Uncertainty = Sample(uncertainTravel, samples),
         };

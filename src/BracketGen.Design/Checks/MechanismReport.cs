@@ -28,6 +28,9 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
     /// <summary>The travel under load; null where the wire passes the throttle shaft within the sweep.</summary>
     public required LoadedTravel? Loaded { get; init; }
 
+    /// <summary>What the pedal stamped on puts on the stop: of the bracket with its give and tolerances, and of a rigid stop where there is none.</summary>
+    public required ProofLoad ProofLoad { get; init; }
+
     /// <summary>Friction in the outer, by its way to the bulkhead where that is known.</summary>
     public required CableFriction Friction { get; init; }
 
@@ -116,6 +119,7 @@ public sealed record MechanismReport : IMirrored<MechanismReport>
         var report = new MechanismReport
         {
             Loaded = loaded,
+            ProofLoad = new StopTension(stop).ProofOf(mechanism),
             Friction = friction,
             Outer = outer,
             FootForces = loaded is null ? [] : FootForce.Loop(loaded, pedal),

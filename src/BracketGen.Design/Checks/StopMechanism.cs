@@ -32,8 +32,11 @@ internal sealed record StopMechanism
     /// <summary>Friction in the outer at rest.</summary>
     public required CableFriction Friction { get; init; }
 
-    /// <summary>What gives way in the cable: the bracket's own give is zero here.</summary>
-    public required CableCompliance CableAlone { get; init; }
+    /// <summary>What gives way in the cable, at its soft end: the bracket's own give is zero here.</summary>
+    public CableCompliance CableAlone => Job.Vehicle.Cable.Soft;
+
+    /// <summary>The same at its stiff end: what loads the stop with the pedal stamped on.</summary>
+    public CableCompliance StiffCable => Job.Vehicle.Cable.Stiff;
 
     /// <summary>What the engine's movement does there; found when first asked for.</summary>
     public MovementStudy Movement => LazyInitializer.EnsureInitialized(ref _movement, () => MovementStudy.Of(Job, Placement, Outer));
@@ -66,14 +69,6 @@ internal sealed record StopMechanism
             {
                 OpeningDrag = cable.OpeningDrag.Value,
                 ClosingDrag = cable.ClosingDrag.Value,
-            },
-            CableAlone = new()
-            {
-                WireLength = cable.WireLength,
-                WireDiameter = cable.WireDiameter,
-                WireModulus = cable.WireModulus,
-                Fill = cable.WireFill,
-                OuterStiffness = cable.OuterStiffness,
             },
         };
     }

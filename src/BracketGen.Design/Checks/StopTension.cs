@@ -19,12 +19,12 @@ internal sealed class StopTension
     public StopTension(StopMechanism stop)
     {
         Stop = stop;
-        (_lostInCable, _lostToDrag) = (stop.CableAlone.PerTension(stop.Friction), stop.CableAlone.ForDrag(stop.Friction));
+        (_lostInCable, _lostToDrag) = (stop.StiffCable.PerTension(stop.Friction), stop.StiffCable.ForDrag(stop.Friction));
         var loaded = stop.Under(stop.Friction, stop.CableAlone);
         CanOpen = loaded is not null;
         (AtLargest, Largest) = LargestOf(stop.Travel, stop.Job.Body.Springs, loaded);
         AtWideOpen = loaded?.TensionAt(stop.Travel.WideOpen.Opening) ?? Largest;
-        _spread = new(stop, Math.Max(0, _lostInCable * AtWideOpen + _lostToDrag));
+        _spread = new(stop, Math.Max(0, stop.CableAlone.PerTension(stop.Friction) * AtWideOpen + stop.CableAlone.ForDrag(stop.Friction)));
 
         // Friction in the outer keeps some of it from the stop; a worn-in outer keeps the least, so nothing is counted on.
         var pedal = stop.Job.Vehicle.Pedal;
@@ -64,7 +64,7 @@ internal sealed class StopTension
     /// <summary>The tension of the proof load is never below this (N) on a bracket with a give of at most <paramref name="give"/>.</summary>
     /// <remarks>
     /// The floor puts T = (o - d + s)/c on the wire, with o the over-travel, d what the drag takes of it, s what the spread of the measurements adds, at least that of
-    /// <see cref="SpreadAtLeast"/>, and c = c₀ + g the lost motion for 1 N: less, the larger the give g.
+    /// <see cref="SpreadAtLeast"/>, and c = c₀ + g the lost motion for 1 N, the cable at its stiff end: less, the larger the give g.
     /// </remarks>
     /// <param name="give">Give of the stop along the wire, valve wide open (mm/N), or more.</param>
     /// <param name="spread">What the spread of the measurements adds, or less (mm).</param>
@@ -86,21 +86,42 @@ internal sealed class StopTension
 
     /// <summary>
     /// The wire's tension at the stop with the pedal stamped on: the floor stops the pedal, and what is pulled beyond the wide-open stop
-    /// stretches wire, outer and bracket; but never more than the foot can give. With it the foot force (N) where that is what limits it.
+    /// stretches wire, outer and bracket, the outer as stiff as it may be; but never more than the foot can give.
     /// </summary>
-    public (double Tension, double? Foot) ProofOf(LoadedMechanism mechanism)
+    public ProofLoad ProofOf(LoadedMechanism mechanism)
     {
         var foot = Stop.Job.Vehicle.Pedal.ProofForce;
-        if (mechanism.Loaded is not { } loaded || !double.IsFinite(loaded.TensionOnFloor))
+        if (mechanism.Stamped is not { } stamped || !double.IsFinite(stamped.TensionOnFloor))
         {
-            return (ByFoot, foot);
+            return new(ByFoot, foot);
         }
 
-        // As far as things were measured, the floor may come later than thought.
-        var more = mechanism.Uncertainty?.OverTravel is { } spread ? Math.Max(0, spread.Quantile(MechanismChecks.LeastWorking) - spread.Nominal) : 0;
-        var byFloor = Math.Max(Largest, loaded.TensionOnFloor + more / loaded.LostPerTension);
-        return byFloor <= ByFoot ? (byFloor, null) : (ByFoot, foot);
+        var byFloor = Math.Max(Largest, stamped.TensionOnFloor + MoreOverTravel(mechanism) / stamped.LostPerTension);
+        return byFloor <= ByFoot ? new(byFloor, null) : new(ByFoot, foot);
     }
+
+    /// <summary>
+    /// Axial stiffness of the outer (N) with which the proof load would be <paramref name="tension"/> (N): infinite where no outer is stiff enough for it, zero where an ordinary opening alone takes as much.
+    /// </summary>
+    /// <remarks>T (m (w + x) + g) = o + s - F0 (w + x), with x = L/c the outer's compression for 1 N, w the wire's stretch, g the give, m the mean tension along the outer for 1 N; the rest as in <see cref="ProofAtLeast"/>.</remarks>
+    /// <param name="mechanism">The mechanism with the bracket.</param>
+    /// <param name="give">Give of the stop along the wire (mm/N).</param>
+    /// <param name="tension">The tension.</param>
+    public double StiffnessFor(LoadedMechanism mechanism, double give, double tension)
+    {
+        if (tension <= Largest)
+        {
+            return 0;
+        }
+
+        var (cable, friction) = (Stop.StiffCable, Stop.Friction);
+        var outer = (Stop.Travel.OverTravel + MoreOverTravel(mechanism) - tension * give) / (tension * friction.MeanRatio + friction.OpeningDrag) - cable.Wire;
+        return tension >= ByFoot || outer <= 0 ? double.PositiveInfinity : cable.OuterLength / outer;
+    }
+
+    // As far as things were measured, the floor may come later than thought (mm).
+    private static double MoreOverTravel(LoadedMechanism mechanism) =>
+        mechanism.Uncertainty?.OverTravel is { } spread ? Math.Max(0, spread.Quantile(MechanismChecks.LeastWorking) - spread.Nominal) : 0;
 
     private static (TautWire Wire, double Tension) LargestOf(
         Travel travel, Mechanism.Throttles.ReturnSprings springs, LoadedTravel? loaded)

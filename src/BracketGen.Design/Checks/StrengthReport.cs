@@ -29,6 +29,14 @@ public sealed record StrengthReport : IMirrored<StrengthReport>
     /// <summary>The foot force (N) that makes the proof load, where the foot and not the floor is what limits it; null where the floor does.</summary>
     public required double? LimitingFootForce { get; init; }
 
+    /// <summary>
+    /// Axial stiffness of the outer (N) with which the yield factor would just be what it must: infinite where it is enough however stiff the outer, zero where it is too small however soft.
+    /// </summary>
+    public required double OuterStiffnessAtLimit { get; init; }
+
+    /// <summary>Axial stiffness of the outer (N): its stiff end makes the proof load.</summary>
+    public required Measured OuterStiffness { get; init; }
+
     /// <summary>What hangs on the stop.</summary>
     public required EndBody End { get; init; }
 

@@ -14,6 +14,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     private SeatResponse? _atWideOpen;
     private LoadCase? _opening;
     private ImmutableArray<Mode>? _modes;
+    private LoadedMechanism? _mechanism;
     private (LoadCase Case, double? Foot)? _stamped;
 
     // 1 N with the valve wide open: in proportion to it all that pulls the same way.
@@ -67,13 +68,18 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
         {
             if (_stamped is null)
             {
-                var (proof, foot) = tension.ProofOf(LoadedMechanism.Of(tension.Stop, bracket, MechanismReport.UsualSamples, Give));
+                var (proof, foot) = tension.ProofOf(Mechanism);
                 _stamped = (LoadCase.Of(prepared, AtWideOpen.Times(proof)), foot);
             }
 
             return _stamped.Value;
         }
     }
+
+    private LoadedMechanism Mechanism => _mechanism ??= LoadedMechanism.Of(tension.Stop, bracket, MechanismReport.UsualSamples, Give);
+
+    private double OuterStiffnessAtLimit => LoadCase.SixFigures(tension.StiffnessFor(
+        Mechanism, Give, bracket.Stock.Material.Yield / tension.Stop.Job.Preferences.MinYieldFactor / AtWideOpen.Solution.LargestStress));
 
     private double YieldFactor => bracket.Stock.Material.Yield / Stamped.Case.LargestStress;
 
@@ -95,6 +101,8 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             Opening = Opening,
             Stamped = stamped,
             LimitingFootForce = foot,
+            OuterStiffness = tension.Stop.Job.Vehicle.Cable.OuterAxialStiffness,
+            OuterStiffnessAtLimit = OuterStiffnessAtLimit,
             End = tension.Stop.EndIn(bracket.Stock.Thickness),
             Modes = Modes,
             Frequencies = [.. Modes.Select(m => LoadCase.SixFigures(m.Frequency))],

@@ -23,6 +23,7 @@ public static class InputEvidence
             InputId.ClosingDrag => cable.ClosingDrag.Evidence,
             InputId.OpeningDrag => cable.OpeningDrag.Evidence,
             InputId.Sensor when job.Body.Sensor is { } sensor => sensor.Slot is null ? Evidence.Assumed : Evidence.Given,
+            InputId.OuterStiffness => cable.OuterAxialStiffness.Evidence,
             InputId.OuterBore => cable.OuterBore is null ? Evidence.Assumed : Evidence.Given,
             InputId.EngineMovement => job.Movement.Evidence,
             InputId.ShaftDrag => job.Body.ShaftDrag.Evidence,

@@ -55,7 +55,8 @@ internal sealed class RemedySearch
             }
         }
 
-        if (found.Count == 0 && Pair(settings) is { } pair)
+        // A measurement is no change to pair with another.
+        if (found.Count == 0 && Pair([.. settings.Where(s => s.Input != ChangedInput.OuterStiffness)]) is { } pair)
         {
             return [pair];
         }

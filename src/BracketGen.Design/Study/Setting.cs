@@ -1,4 +1,5 @@
 using BracketGen.Design.Inputs;
+using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Pedals;
 using BracketGen.Units;
@@ -49,6 +50,14 @@ internal sealed record Setting(ChangedInput Input, string? What, double From, do
         all = all.Concat(Both(ChangedInput.PedalHole, 1, 0.01, 0.6, 1.5, WithHoleAt));
         var pull = vehicle.Pedal.AvailablePull.Value;
         all = all.Append(new(ChangedInput.PedalStop, null, pull, step, -1, (int)Math.Floor(0.6 * pull / step), WithPedalStop));
+        if (vehicle.Cable.OuterAxialStiffness is { Evidence: Evidence.Assumed } assumed)
+        {
+            // Measured without a spread: what is found is the stiff end that a measurement with its ± must not pass.
+            const double by = 10_000;
+            all = all.Append(new(ChangedInput.OuterStiffness, null, assumed.Max, by, -1, (int)((assumed.Max - assumed.Min) / by), (j, to) =>
+                WithCable(j, j.Vehicle.Cable with { OuterAxialStiffness = new(to) })));
+        }
+
         all = all.Concat(job.Body.KeepOuts.Select((k, i) => new Setting(ChangedInput.KeepOut, k.Name, 0, step, 1, (int)(60 / step), (j, by) => Smaller(j, i, by))));
         return all.Where(s => s.Most > 0);
     }
@@ -113,5 +122,5 @@ internal sealed record Setting(ChangedInput Input, string? What, double From, do
         return job with { Body = job.Body with { KeepOuts = smaller is null ? keepOuts.RemoveAt(index) : keepOuts.SetItem(index, smaller) } };
     }
 
-    private static readonly Geometry.Vector3 Ones = new(1, 1, 1);
+    private static readonly Vector3 Ones = new(1, 1, 1);
 }

@@ -27,6 +27,9 @@ public enum ChangedInput
     /// <summary>Pull of the pedal to a pedal stop (mm), on the same cable arm.</summary>
     PedalStop,
 
+    /// <summary>Axial stiffness of the outer (N), where it is assumed: measured, and no more than this.</summary>
+    OuterStiffness,
+
     /// <summary>A thickness of sheet to be bought (mm).</summary>
     Stock,
 

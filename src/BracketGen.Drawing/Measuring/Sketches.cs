@@ -27,6 +27,7 @@ internal static class Sketches
             SketchKind.OuterEnds => OuterEnds,
             SketchKind.Pedal => Pedal,
             SketchKind.Drag => Drag,
+            SketchKind.OuterStiffness => OuterStiffness,
             SketchKind.Bulkhead => Bulkhead,
             _ => Fitted,
         };
@@ -405,6 +406,34 @@ internal static class Sketches
         s.Text(s["weight"], new(-24.5, -46.2));
         s.Text(SketchText.FittingEnd, new(-16.5, -6.5));
         s.Text(SketchText.PedalEnd, new(16.5, -6.5));
+    }
+
+    /// <summary>Stiffness of the outer: the fitting held fast, a weight on the pedal end, a dial gauge beside it.</summary>
+    private static void OuterStiffness(Sketcher s)
+    {
+        foreach (var (from, to) in new[] { (-12.0, -9.0), (9, 12) })
+        {
+            s.Line(new(from, -6), new(from, 6));
+            s.Line(new(to, -6), new(to, 6));
+        }
+
+        s.Line(new(-9, 1), new(9, 1));
+        s.Line(new(-9, -1), new(9, -1));
+        s.Line(new(-20, 0), new(21, 0));
+        s.Circle(new(-21.5, 0), 1.5);
+        s.Box(-26, -3, 3, 6);
+        s.Text(SketchText.FittingEnd, new(-21.5, -6.5));
+        s.Text(SketchText.Stop, new(-10.5, 8));
+        s.Text(SketchText.Bulkhead, new(10.5, 8));
+
+        // Over a roller and down to the weight.
+        s.Circle(new(21, -3), 3);
+        s.Line(new(24, -3), new(24, -16));
+        s.Box(21, -22, 6, 6);
+        s.Text(s["weight"], new(24, -20.2));
+        s.Circle(new(33, -12), 3);
+        s.Line(new(30, -12), new(24, -12));
+        s.Text(s["movement"], new(33, -18));
     }
 
     /// <summary>Where the outer comes out of the bulkhead, and its way to the stop.</summary>

@@ -26,7 +26,7 @@ internal static class MechanismResult
         Outer(report, travel),
         report.Loaded is { } loaded
             ? new(Round(loaded.LostPerTension), Round(loaded.LostAtFirstMove), Round(loaded.LostAtWideOpen), Round(loaded.OverTravel),
-                Round(loaded.Reached.Degrees), Finite(loaded.TensionOnFloor))
+                Round(loaded.Reached.Degrees), Round(report.ProofLoad.Tension))
             : null,
         [.. report.FootForces.Where((_, i) => i % Every == 0).Select(f =>
             new ResultForce(Round(f.Opening.Degrees), Round(f.PadTravel), Round(f.Tension), Round(f.Pressing), Round(f.Releasing)))],

@@ -18,7 +18,7 @@ public sealed record ResultOuterLine(int Piece, double Length, double Bend, doub
 
 /// <summary>The travel with the wire under tension.</summary>
 public sealed record ResultLoaded(
-    double LostMotionPerNewton, double LostAtFirstMove, double LostWideOpen, double OverTravel, double Reached, double? TensionOnFloor);
+    double LostMotionPerNewton, double LostAtFirstMove, double LostWideOpen, double OverTravel, double Reached, double TensionOnFloor);
 
 /// <summary>The foot's force at one opening.</summary>
 public sealed record ResultForce(double Opening, double PadTravel, double Tension, double Pressing, double Releasing);

@@ -1,12 +1,18 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
+using BracketGen.Units;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Result;
 
 /// <summary>Whether the bracket bends, shakes or cracks. Stresses in MPa, lengths in mm, forces in N, frequencies in Hz.</summary>
 public sealed record ResultStrength(
     int Nodes, double GivePerNewton, ResultLoadCase Opening, ResultLoadCase Stamped, double? LimitingFootForce, double YieldFactor,
-    double EnduranceFactor, IReadOnlyList<double> Frequencies, double? FiringFrequency);
+    double EnduranceFactor, IReadOnlyList<double> Frequencies, double? FiringFrequency, double OuterStiffness, double? OuterStiffnessAtLimit, double EndMass, double EndCentre,
+    IReadOnlyList<ResultEndPart> EndParts);
+
+/// <summary>A part of what hangs on the stop: mass in g, centre of gravity from the middle of the sheet towards the outer.</summary>
+public sealed record ResultEndPart(string Part, double Mass, double Centre);
 
 /// <summary>One load at the stop: tension of the wire, give along it, largest stress and where it is on the flat pattern.</summary>
 public sealed record ResultLoadCase(double Tension, double Give, double LargestStress, IReadOnlyList<double> At);
@@ -23,7 +29,11 @@ internal static class StrengthResult
             report.Flat.Nodes.Length, report.GivePerTension, CaseOf(report.Opening, corner),
             CaseOf(report.Stamped, corner), report.LimitingFootForce, ResultJson.Round(report.YieldFactor),
             ResultJson.Round(report.EnduranceFactor), report.Frequencies,
-            report.FiringFrequency is { } f ? ResultJson.Round(f) : null);
+            report.FiringFrequency is { } f ? ResultJson.Round(f) : null, ResultJson.Round(report.OuterStiffness.Max),
+            double.IsFinite(report.OuterStiffnessAtLimit) ? report.OuterStiffnessAtLimit : null, ResultJson.Round(Grams(report.End.Mass)), ResultJson.Round(report.End.Centre),
+            [.. report.End.Parts.Select(p => new ResultEndPart(StrengthText.PartName(p.Id), ResultJson.Round(Grams(p.Mass)), ResultJson.Round(p.Centre)))]);
+
+    private static double Grams(double mass) => mass / UnitTable.Gram.Factor;
 
     private static ResultLoadCase CaseOf(LoadCase load, Vector2 corner) => new(
         ResultJson.Round(load.Tension), load.Give, load.LargestStress,

@@ -72,19 +72,41 @@ public sealed record Cable
     /// <remarks>Default 0.6, stranded wire with the stretch of its lay (common practice, no source).</remarks>
     public double WireFill { get; init; } = 0.6;
 
-    /// <summary>Stiffness of the whole outer in compression (N/mm).</summary>
-    /// <remarks>Default 100 (common practice, no source).</remarks>
-    public double OuterStiffness { get; init; } = 100;
+    /// <summary>Axial stiffness of the softest and of the stiffest usual outer (N; common practice, no source): a spiral of round wire, and wires laid along the outer.</summary>
+    public const double SoftestOuter = 50_000, StiffestOuter = 500_000;
+
+    /// <summary>Axial stiffness of the outer: force over the part by which it is pressed shorter (N for 1 mm/mm). An outer of one metre gives way by 1 mm under a thousandth of it.</summary>
+    /// <remarks>Default: from <see cref="SoftestOuter"/> to <see cref="StiffestOuter"/>, assumed. The stiff end loads the stop when the pedal is stamped on, the soft end takes the lost motion.</remarks>
+    public Measured OuterAxialStiffness { get; init; } = AssumedStiffness;
+
+    /// <summary>Axial stiffness of an outer that nobody measured.</summary>
+    public static Measured AssumedStiffness => new((SoftestOuter + StiffestOuter) / 2, (StiffestOuter - SoftestOuter) / 2, Evidence.Assumed);
 
     /// <summary>Length of the outer from the stop's seat to the bulkhead (mm); null if it was not measured.</summary>
     public Measured? OuterLength { get; init; }
+
+    /// <summary>Length of an outer that was not measured (mm; common practice, no source): for lost motion a long one, for the proof load a short one.</summary>
+    public const double UsualOuterLength = 1000, ShortestOuterLength = 400;
+
+    /// <summary>What gives way in the cable at the soft end of what is known: it takes the lost motion.</summary>
+    public CableCompliance Soft => Giving(OuterLength?.Value ?? UsualOuterLength, OuterAxialStiffness.Min);
+
+    /// <summary>What gives way in the cable at the stiff end of what is known: with the pedal stamped on it leaves the most tension.</summary>
+    public CableCompliance Stiff => Giving(OuterLength?.Value ?? ShortestOuterLength, OuterAxialStiffness.Max);
+
+    private CableCompliance Giving(double outer, double axial) => new()
+    {
+        WireLength = outer + FreeInnerLength.Value,
+        WireDiameter = WireDiameter,
+        WireModulus = WireModulus,
+        Fill = WireFill,
+        OuterLength = outer,
+        OuterAxialStiffness = axial,
+    };
 
     /// <summary>Mass of the outer for its length (t/mm); null if it was not weighed.</summary>
     public Measured? OuterMass { get; init; }
 
     /// <summary>Mass of the outer's end with its nuts, without the outer (t); null if it was not weighed.</summary>
     public Measured? EndMass { get; init; }
-
-    /// <summary>Length of wire that stretches (mm): in the outer and beyond it. An outer that was not measured is assumed to be one metre long.</summary>
-    public double WireLength => (OuterLength?.Value ?? 1000) + FreeInnerLength.Value;
 }

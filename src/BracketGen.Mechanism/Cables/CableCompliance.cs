@@ -3,7 +3,7 @@ namespace BracketGen.Mechanism.Cables;
 /// <summary>Lost motion of the cable per newton: what the wire's tension uses up before the valve moves.</summary>
 /// <remarks>
 /// Wire stretch T L/(E A) with A = fill · π d²/4 the metal in the wire's circle (a stranded wire is not full); the outer's
-/// compression T/k; the bracket's deflection at the stop, along the wire.
+/// compression T L/c with its axial stiffness c; the bracket's deflection at the stop, along the wire.
 /// </remarks>
 public sealed record CableCompliance
 {
@@ -19,8 +19,11 @@ public sealed record CableCompliance
     /// <summary>Metal in the wire's circle, with the lay's own give: effective area over π d²/4, from 0 to 1 (1 for a single wire).</summary>
     public double Fill { get; init; } = 1;
 
-    /// <summary>Stiffness of the whole outer against being pushed together (N/mm); infinite where it is taken as rigid.</summary>
-    public double OuterStiffness { get; init; } = double.PositiveInfinity;
+    /// <summary>Length of the outer (mm).</summary>
+    public double OuterLength { get; init; }
+
+    /// <summary>Axial stiffness of the outer (N for 1 mm/mm); infinite where it is taken as rigid.</summary>
+    public double OuterAxialStiffness { get; init; } = double.PositiveInfinity;
 
     /// <summary>Deflection of the bracket at the stop, along the wire (mm/N).</summary>
     public double Bracket { get; init; }
@@ -31,10 +34,13 @@ public sealed record CableCompliance
     /// <summary>Wire stretch for 1 N of tension all along it (mm/N): L/(E A).</summary>
     public double Wire => WireLength / (WireModulus * Fill * Math.PI * WireDiameter * WireDiameter / 4);
 
+    /// <summary>Compression of the outer for 1 N of tension all along it (mm/N).</summary>
+    public double Outer => OuterLength / OuterAxialStiffness;
+
     /// <summary>Lost motion (mm) for 1 N of tension at the quadrant while opening.</summary>
     /// <remarks>Wire and outer feel the mean tension along the outer, the bracket the tension at the quadrant.</remarks>
-    public double PerTension(CableFriction friction) => friction.MeanRatio * (Wire + 1 / OuterStiffness) + Bracket;
+    public double PerTension(CableFriction friction) => friction.MeanRatio * (Wire + Outer) + Bracket;
 
     /// <summary>Lost motion (mm) for the drag while opening, whatever the tension: all of it taken as arising at the stop, so that the whole cable feels it.</summary>
-    public double ForDrag(CableFriction friction) => friction.OpeningDrag * (Wire + 1 / OuterStiffness);
+    public double ForDrag(CableFriction friction) => friction.OpeningDrag * (Wire + Outer);
 }

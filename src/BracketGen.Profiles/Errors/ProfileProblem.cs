@@ -124,6 +124,11 @@ public sealed record KeyUnknown(string Name, ImmutableArray<string> Known, strin
 /// <param name="IsGivenToo">Whether the key is there by its present name as well.</param>
 public sealed record KeyRenamed(string Old, string Now, bool IsGivenToo) : ProfileProblem;
 
+/// <summary>A key whose place another key has taken, with another meaning.</summary>
+/// <param name="Old">The old key.</param>
+/// <param name="Now">The present key.</param>
+public sealed record KeyReplaced(string Old, string Now) : ProfileProblem;
+
 /// <summary>Neither of two keys that say the same thing is there.</summary>
 /// <param name="Keys">The keys.</param>
 public sealed record AlternativeMissing(ImmutableArray<string> Keys) : ProfileProblem;

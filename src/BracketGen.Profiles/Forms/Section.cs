@@ -173,6 +173,11 @@ internal sealed class Section<T>(
             return (renamed, new KeyRenamed(name, renamed.Name, table.Find(renamed.Name) is not null));
         }
 
+        if (keys.FirstOrDefault(k => k.Name == ReplacedKeys.NowOf(name)) is { } replaced)
+        {
+            return (replaced, new KeyReplaced(name, replaced.Name));
+        }
+
         var absent = keys.Where(k => table.Find(k.Name) is null && !wrong.Contains(k)).ToArray();
         var near = Nearest.To(name, absent.Select(k => k.Name));
         return (keys.FirstOrDefault(k => k.Name == near), new KeyUnknown(name, [.. keys.Select(k => k.Name)], near));

@@ -87,6 +87,9 @@ public enum QuestionId
     /// <summary>Drag of the cable while it opens.</summary>
     OpeningDrag,
 
+    /// <summary>Axial stiffness of the outer.</summary>
+    OuterAxialStiffness,
+
     /// <summary>Sensor reading that the controller takes for closed.</summary>
     ZeroVolts,
 

@@ -51,6 +51,7 @@ internal static class VehicleQuestions
         yield return new(QuestionId.PadLoad, "[pedal]", "pad_load", AnswerForm.Measured, "0");
         yield return new(QuestionId.ClosingDrag, "[cable]", "closing_drag", AnswerForm.Measured, "");
         yield return new(QuestionId.OpeningDrag, "[cable]", "opening_drag", AnswerForm.Measured, "");
+        yield return new(QuestionId.OuterAxialStiffness, "[cable]", "outer_axial_stiffness", AnswerForm.Measured, "");
         yield return new(QuestionId.ZeroVolts, "[controller]", "zero_volts", AnswerForm.Quantity, "");
     }
 }

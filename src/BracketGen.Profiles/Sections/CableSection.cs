@@ -60,8 +60,17 @@ internal static class CableSection
     private static readonly Key<double> WireFill = Key<double>.WithDefault(
         "wire_fill", QuantityForm.Number(0.1, 1), "Effective metal area over the area of the wire's circle, 1 for a single wire; no unit (default: stranded wire, common practice, no source).", 0.6);
 
-    private static readonly Key<double> OuterStiffness = Key<double>.WithDefault(
-        "outer_stiffness", new QuantityForm(UnitTable.NewtonPerMillimetre, 1, 100_000), "Stiffness of the whole outer in compression (default: common practice, no source).", 100);
+    private static readonly Key<Measured> OuterAxialStiffness = Key<Measured>.WithDefault(
+        "outer_axial_stiffness",
+        new MeasuredForm(QuantityForm.Force(2_000, 20_000_000), 10_000_000),
+        "Axial stiffness of the outer: force over the part by which it is pressed shorter; for an outer of one metre a thousand times its N/mm (default: assumed, from 50 kN to 500 kN; common practice, no source).",
+        Cable.AssumedStiffness);
+
+    private static readonly Key<Measured> OuterMass = new(
+        "outer_mass_per_metre", new MeasuredForm(new QuantityForm(UnitTable.Gram, 5, 2_000), 500), "Mass of one metre of the outer, weighed.", isRequired: false);
+
+    private static readonly Key<Measured> EndMass = new(
+        "outer_end_mass", new MeasuredForm(new QuantityForm(UnitTable.Gram, 1, 1_000), 200), "Mass of the outer's end with its nuts or clip, without the outer, weighed.", isRequired: false);
 
     private static readonly Key<Measured> OuterLength = new(
         "outer_length", new MeasuredForm(QuantityForm.Length(50, 5000), 100), "Length of the outer from the stop's seat to the bulkhead.", isRequired: false);
@@ -69,7 +78,7 @@ internal static class CableSection
     public static Section<Cable> Form { get; } = new(
         [
             WireDiameter, OuterDiameter, OuterBore, Construction, FreeInnerLength, FleetLimit, MinBendRadius, WanderLimit, Friction, ClosingDrag, OpeningDrag, TotalBend, WireModulus,
-            WireFill, OuterStiffness, OuterLength, Fitting, OuterEnd,
+            WireFill, OuterAxialStiffness, OuterLength, OuterMass, EndMass, Fitting, OuterEnd,
         ],
         v => new()
         {
@@ -89,7 +98,9 @@ internal static class CableSection
             TotalBend = v.Get(TotalBend),
             WireModulus = v.Get(WireModulus),
             WireFill = v.Get(WireFill),
-            OuterStiffness = v.Get(OuterStiffness),
+            OuterAxialStiffness = v.Get(OuterAxialStiffness),
+            OuterMass = v.Has(OuterMass) ? Times(v.Get(OuterMass), 1.0 / 1000) : null,
+            EndMass = v.Has(EndMass) ? v.Get(EndMass) : null,
             OuterLength = v.Has(OuterLength) ? v.Get(OuterLength) : null,
         },
         [
@@ -98,6 +109,8 @@ internal static class CableSection
             new([Fitting, WireDiameter], CheckFitting),
             new([OuterEnd, WireDiameter], CheckOuterEnd),
         ]);
+
+    private static Measured Times(Measured value, double factor) => value with { Value = factor * value.Value, PlusMinus = factor * value.PlusMinus };
 
     private static MeasuredForm Drag() => new(QuantityForm.Force(0, 200), 100);
 

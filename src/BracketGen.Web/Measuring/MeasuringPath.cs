@@ -97,9 +97,10 @@ internal static class MeasuringPath
         {
             (_, "", "name") => -1,
             (true, "[cable]", "fleet_limit") => -1,
-            (true, "[cable]", "min_bend_radius" or "outer_length") => 4,
+            (true, "[cable]", "min_bend_radius" or "outer_length") => 3,
+            (true, "[cable]", "outer_axial_stiffness") => 5,
             (true, "[cable.outer_end]", _) => 1,
-            (true, "[cable]", "closing_drag" or "opening_drag") => 3,
+            (true, "[cable]", "closing_drag" or "opening_drag") => 4,
             (true, "[cable]" or "[cable.fitting]", _) => 0,
             (true, "[pedal]", _) => 2,
             (true, _, _) => -1,

@@ -28,7 +28,7 @@ public static class InputWords
         InputId.OuterLength => "length of the outer",
         InputId.OuterBore => "inside diameter of the outer",
         InputId.EngineMovement => "movement of the engine",
-        InputId.OuterStiffness => "stiffness of the outer",
+        InputId.OuterStiffness => "axial stiffness of the outer",
         InputId.OuterBendRadius => "minimum bend radius of the outer",
         InputId.Wire => "wire",
         InputId.WireConstruction => "how the wire is stranded",

@@ -62,6 +62,10 @@ public static class QuestionText
             "Outer routed as on the vehicle, pedal end unhooked: pull at the end fitting with a spring balance, over the whole stroke, after standing. The largest reading, in N: 2 +/- 0.5. Leave empty if you cannot measure it."),
         QuestionId.OpeningDrag => (
             "Opening drag of the cable?", "The same from the other end: pull at the pedal end, end fitting free. Leave empty if you cannot measure it."),
+        QuestionId.OuterAxialStiffness => (
+            "Axial stiffness of the outer?",
+            "Outer routed as on the vehicle, end fitting held fast: how far the wire's pedal end moves under a known weight, the stretch of the wire taken off. Weight times length of the outer over that movement, in N: 45000 +/- 4000. "
+                + "Leave empty if you cannot measure it: the stiffest and the softest usual outer then count."),
         _ => ("Sensor reading that the controller takes for closed?", "In V. Leave empty if the controller learns its own zero."),
     };
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Errors;
 using BracketGen.Units;
 
@@ -28,6 +29,7 @@ public static class ProfileErrorText
     {
         KeyUnknown unknown => $"the key {unknown.Name}",
         KeyRenamed renamed => $"the key {renamed.Old}",
+        KeyReplaced replaced => $"the key {replaced.Old}",
         AlternativeTwice both => string.Join(" and ", both.Keys),
         KeyTwice => $"{error.Key} again",
         ValueWrong { Mistake: ValueMistake.FewItems or ValueMistake.ManyItems } => $"{error.Read} items",
@@ -53,6 +55,7 @@ public static class ProfileErrorText
             KeyMissing missing => AllowedText.Of(missing.Allowed, units),
             KeyUnknown unknown => string.Join(", ", unknown.Known),
             KeyRenamed renamed => renamed.Now,
+            KeyReplaced replaced => replaced.Now,
             AlternativeMissing missing => string.Join(" or ", missing.Keys),
             AlternativeTwice both => $"{string.Join(" or ", both.Keys)}, not both",
             KeyTwice => "each key once",
@@ -84,6 +87,9 @@ public static class ProfileErrorText
         KeyUnknown unknown => $"Did you mean {unknown.Nearest}?",
         KeyRenamed { IsGivenToo: true } renamed => $"{renamed.Old} is now {renamed.Now}, which is given too. Delete one of the two.",
         KeyRenamed renamed => $"{renamed.Old} is now {renamed.Now}. Write the new name; the value stays the same.",
+        KeyReplaced replaced => $"{replaced.Old} was the stiffness of the whole outer, one number for load and lost motion. Write {replaced.Now} = {{ value = …, plus_minus = … }}: "
+            + $"the old value times the length of the outer, {(UnitsOf(error) == UnitSystem.Inch ? "600 lbf/in times 39 in is \"23400 lbf\"" : "100 N/mm times 450 mm is 45000 N")}. "
+            + $"Measure it as docs/measuring.md says, or delete the line: then it is assumed from {UnitsOf(error).Write(Quantity.Force, Cable.SoftestOuter)} to {UnitsOf(error).Write(Quantity.Force, Cable.StiffestOuter)}.",
         AlternativeMissing => "Add one of the two.",
         AlternativeTwice both => $"Delete {string.Join(" or ", both.Keys)}: both say the same thing.",
         KeyTwice twice => string.Create(CultureInfo.InvariantCulture, $"It was given on line {twice.FirstLine}. Delete one of the two."),

@@ -181,6 +181,13 @@ public sealed class JobInputs(Solution solution)
         yield return new("adjuster range", cable.OuterEnd.AdjusterRange > 0 ? Length(cable.OuterEnd.AdjusterRange) : "none");
         yield return Row("free inner length, seat to fitting", Quantity.Length, cable.FreeInnerLength);
         yield return new("length of the outer", cable.OuterLength is { } length ? Length(length.Value) : "not measured", cable.OuterLength is { PlusMinus: > 0 } known ? Length(known.PlusMinus) : "");
+        var stiffness = cable.OuterAxialStiffness;
+        yield return new(
+            "axial stiffness of the outer",
+            stiffness.Evidence == Evidence.Assumed ? $"{_units.Write(Quantity.Force, stiffness.Min)} to {_units.Write(Quantity.Force, stiffness.Max)} assumed" : _units.Write(Quantity.Force, stiffness.Value),
+            stiffness is { PlusMinus: > 0, Evidence: not Evidence.Assumed } ? _units.Write(Quantity.Force, stiffness.PlusMinus) : "");
+        yield return Weighed("mass of a metre of the outer", cable.OuterMass is { } perLength ? new Measured(1000 * perLength.Value, 1000 * perLength.PlusMinus) : null);
+        yield return Weighed("mass of the outer's end", cable.EndMass);
         yield return new("minimum bend radius of the outer", Length(cable.MinBendRadius));
         yield return new("maximum fleet angle", Degrees(cable.FleetLimit));
         yield return new("friction coefficient of the wire in the outer", Phrases.Plain(cable.Friction.Value), cable.Friction.PlusMinus > 0 ? Phrases.Plain(cable.Friction.PlusMinus) : "");
@@ -194,6 +201,10 @@ public sealed class JobInputs(Solution solution)
         yield return new("foot force, pedal stamped on", _units.Write(Quantity.Force, vehicle.Pedal.ProofForce));
         yield return new("zero of the controller", vehicle.Controller.ZeroVolts is { } zero ? Volts(zero) : "learned");
     }
+
+    private InputRow Weighed(string name, Measured? mass) => mass is { } known
+        ? new(name, _units.Write(Quantity.Mass, known.Value), known.PlusMinus > 0 ? _units.Write(Quantity.Mass, known.PlusMinus) : "")
+        : new(name, "not weighed");
 
     private IEnumerable<InputRow> Shop(Shop shop)
     {

@@ -26,10 +26,7 @@ public static class MechanismFacts
         {
             yield return new("Lost motion, wide open", Length(loaded.LostAtWideOpen), "stretch of the wire, compression of the outer, give of the stop");
             yield return new("Over-travel under load", Length(loaded.OverTravel), "lost motion taken off");
-            if (double.IsFinite(loaded.TensionOnFloor) && loaded.OverTravel > 0)
-            {
-                yield return new("Tension on the floor", units.Write(Quantity.Force, loaded.TensionOnFloor), "pedal stamped on, no pedal stop before the floor");
-            }
+            yield return new("Pedal stamped on", units.Write(Quantity.Force, mechanism.ProofLoad.Tension), StrengthText.ProofLoadRemark(mechanism));
         }
 
         yield return new(

@@ -15,7 +15,7 @@ public static class DiagnosisText
     /// <param name="diagnosis">The diagnosis.</param>
     public static string NoneFound(Diagnosis diagnosis) =>
         "No change was found that leads to a bracket with which nothing fails. Tried, each alone and two together: free inner length, adjuster range, "
-        + "pitch radius of the quadrant, free play, the wire's hole on the pedal's arm, a pedal stop, keep-outs. Tried alone: sheets, and limits of the job that are stricter than the usual."
+        + "pitch radius of the quadrant, free play, the wire's hole on the pedal's arm, a pedal stop, keep-outs. Tried alone: the stiffness of an outer that nobody measured, sheets, and limits of the job that are stricter than the usual."
         + (diagnosis.IsCutShort ? " The search for changes ended at its limit: others may exist." : "");
 
     /// <summary>One cause.</summary>
@@ -57,6 +57,7 @@ public static class DiagnosisText
             ChangedInput.MinThickness or ChangedInput.MaxThickness => InStock(),
             ChangedInput.Materials => $"the job's materials rule out {change.What} of {units.WriteSize(change.To)}: allow {change.What}",
             ChangedInput.QuadrantRadius => $"{Instead(Quantity.Length)}, the outer radius larger or smaller by as much",
+            ChangedInput.OuterStiffness => $"measure the axial stiffness of the outer: {units.Write(Quantity.Force, change.To)} at most with its ±, instead of the {units.Write(Quantity.Force, change.From)} assumed",
             ChangedInput.PedalHole => $"the wire's hole on the pedal's arm at {UnitSystem.Metric.Write(Quantity.Fraction, change.To)} of its distance from the pivot today: pull and 1/lever_ratio change by as much",
             ChangedInput.MinWrap => Instead(Quantity.Angle),
             ChangedInput.AdjusterReserve => Instead(Quantity.Fraction),
@@ -75,6 +76,7 @@ public static class DiagnosisText
         ChangedInput.KeepOut => "keep-out",
         ChangedInput.PedalHole => "hole on the pedal's arm",
         ChangedInput.PedalStop => "pull to a pedal stop",
+        ChangedInput.OuterStiffness => "axial stiffness of the outer",
         ChangedInput.Stock => "sheet to be bought",
         ChangedInput.MinThickness => "minimum thickness",
         ChangedInput.MaxThickness => "maximum thickness",

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
+using BracketGen.Geometry;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
 
@@ -48,11 +49,50 @@ public static class StrengthText
     public static string Note(Check check, UnitSystem units) =>
         $"{check.Title()}: {CheckText.Value(check, units)}, {CheckText.Limit(check, units)}{(check.Passes ? "." : " - FAILED.")}";
 
+    /// <summary>What hangs on the stop, part by part.</summary>
+    public static string Hanging(EndBody end, UnitSystem units) =>
+        $"On the stop hang {string.Join(", ", end.Parts.Select(p => $"{PartName(p.Id)} {units.Write(Quantity.Mass, p.Mass)}"))}: {units.Write(Quantity.Mass, end.Mass)}, "
+        + $"centre of gravity {units.Write(Quantity.Length, end.Centre)} from the middle of the sheet towards the outer.";
+
+    /// <summary>With which stiffness of the outer the proof load was found.</summary>
+    public static string OuterCounted(StrengthReport report, UnitSystem units) => report.OuterStiffness.Evidence == Evidence.Assumed
+        ? $"The outer's axial stiffness was not measured and counts as {units.Write(Quantity.Force, report.OuterStiffness.Max)}, the stiffest usual, for the proof load."
+        : $"The outer's axial stiffness counts as {units.Write(Quantity.Force, report.OuterStiffness.Max)}, its stiff end, for the proof load.";
+
+    /// <summary>What the outer's stiffness decides.</summary>
+    public static string OuterLimit(StrengthReport report, UnitSystem units) => report.OuterStiffnessAtLimit switch
+    {
+        double.PositiveInfinity => "However stiff the outer is, the bracket does not yield.",
+        0 => "However soft the outer is, the factor against yield is too small.",
+        var limit => $"At {units.Write(Quantity.Force, limit)} the factor against yield is just what it must be.",
+    };
+
+    /// <summary>What the proof load counts.</summary>
+    public static string ProofLoadRemark(MechanismReport mechanism) => mechanism.BracketIsKnown
+        ? "tension at the stop, the outer at its stiff end: the proof load of the bracket"
+        : "tension at a rigid stop, the outer at its stiff end; make counts the bracket's give and tolerances too";
+
+    /// <summary>A part of what hangs on the stop.</summary>
+    public static string PartName(EndPartId part) => part switch
+    {
+        EndPartId.QuadrantNut => "nut towards the quadrant",
+        EndPartId.Screw => "adjuster screw",
+        EndPartId.OuterNut => "nut towards the outer",
+        EndPartId.Head => "adjuster head",
+        EndPartId.Nose => "nose",
+        EndPartId.Neck => "neck",
+        EndPartId.Collar => "collar",
+        EndPartId.Body => "body of the end",
+        _ => "outer",
+    };
+
     /// <summary>Natural frequencies and the engine, what limits the proof load, and what the calculation is worth.</summary>
     public static IReadOnlyList<string> Notes(StrengthReport report, UnitSystem units) =>
     [
-        $"Natural frequencies {string.Join(", ", report.Frequencies.Select(f => units.Number(Quantity.Frequency, f)))} {units.Symbol(Quantity.Frequency)}, the outer end hanging on the stop"
+        $"Natural frequencies {string.Join(", ", report.Frequencies.Select(f => units.Number(Quantity.Frequency, f)))} {units.Symbol(Quantity.Frequency)}, with what hangs on the stop"
             + (report.FiringFrequency is { } firing ? $"; the engine fires at up to {units.Write(Quantity.Frequency, firing)}." : "; the speed of the engine is not given."),
+        Hanging(report.End, units),
+        $"{OuterCounted(report, units)} {OuterLimit(report, units)}",
         report.LimitingFootForce is { } foot
             ? $"Pedal stamped on: a foot force of {units.Write(Quantity.Force, foot)} at the pad."
             : "Pedal stamped on: the floor stops the pedal; pull beyond wide open stretches wire, outer and bracket.",

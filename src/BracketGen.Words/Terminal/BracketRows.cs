@@ -2,6 +2,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Units;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Words.Terminal;
 
@@ -54,6 +55,8 @@ public static class BracketRows
                 "pedal stamped on", Force(report.Stamped.Tension),
                 $"{Stress(report.Stamped.LargestStress)}, {(report.LimitingFootForce is { } foot ? $"a foot of {Force(foot)}" : "the floor stops the pedal, the over-travel stretches the cable")}",
             ],
+            ["stiffness of the outer", Force(report.OuterStiffness.Max), $"{(report.OuterStiffness.Evidence == Evidence.Assumed ? "assumed, the stiffest usual" : "the stiff end of what was measured")}. {StrengthText.OuterLimit(report, units)}"],
+            ["hanging on the stop", units.Write(Quantity.Mass, report.End.Mass), $"centre of gravity {units.Write(Quantity.Length, report.End.Centre)} from the middle of the sheet"],
             [
                 "natural frequencies", string.Join(", ", report.Frequencies.Select(f => units.Number(Quantity.Frequency, f))) + " Hz",
                 report.FiringFrequency is { } firing ? $"the engine fires at up to {units.Write(Quantity.Frequency, firing)}" : "the engine is not known: give [engine] in the throttle body's file",

@@ -73,6 +73,9 @@ public enum SketchKind
     /// <summary>Drag of the cable with a spring balance.</summary>
     Drag,
 
+    /// <summary>Stiffness of the outer with a weight and a dial gauge.</summary>
+    OuterStiffness,
+
     /// <summary>Bulkhead.</summary>
     Bulkhead,
 

@@ -131,7 +131,7 @@ public static class WorksheetSections
     /// <summary>The sections about the vehicle.</summary>
     public static ImmutableArray<WorksheetSection> OfVehicle(UnitSystem units)
     {
-        string length = units.Symbol(Quantity.Length), force = units.Symbol(Quantity.Force);
+        string length = units.Symbol(Quantity.Length), force = units.Symbol(Quantity.Force), mass = units.Symbol(Quantity.Mass);
         return Lettered(
         [
             new(
@@ -150,7 +150,7 @@ public static class WorksheetSections
                 ]),
             new(
                 "2  Outer end", SketchKind.OuterEnds,
-                "calliper, thread gauge.",
+                "calliper, thread gauge, kitchen scale.",
                 "mistaking a fine thread for the coarse one: measure the pitch over ten threads.",
                 [
                     Word("kind", "kind: adjuster, ferrule or clip"),
@@ -163,6 +163,8 @@ public static class WorksheetSections
                     Once("neck_diameter", "clip: neck diameter", length),
                     Once("collar_diameter", "clip: collar diameter", length),
                     Once("neck_length", "clip: neck length", length),
+                    Unseen(Once("outer_end_mass", "the end with its nuts or clip, weighed", mass)),
+                    Unseen(Once("outer_mass_per_metre", "one metre of the outer, weighed", mass)),
                 ]),
             new(
                 "3  Pedal, carpet and mat in place", SketchKind.Pedal,
@@ -175,17 +177,7 @@ public static class WorksheetSections
                     Pair("about a quarter down", length), Pair("about half down", length), Pair("about three quarters down", length),
                 ]),
             new(
-                "4  Drag of the cable, outer routed as on the vehicle", SketchKind.Drag,
-                "spring balance, pulled slowly over the whole stroke; after the car has stood, and cold if it matters. The largest reading of a stroke counts, breaking away or moving.",
-                "measuring the cable laid out straight on the bench: it drags less than in its bends.",
-                [
-                    Repeated("closing_drag", "closing drag: pull at the fitting, pedal end unhooked", force),
-                    Repeated("opening_drag", "opening drag: pull at the pedal end, fitting free", force),
-                    Repeated("friction", "pull at the pedal end with a known weight on the fitting", force) with { Mark = "pull" },
-                    Once("friction", "that weight; friction is ln((pull - opening drag) / weight) / bends in radians", force) with { Mark = "weight" },
-                ]),
-            new(
-                "5  Bulkhead, engine in its final place", SketchKind.Bulkhead,
+                "4  Bulkhead, engine in its final place", SketchKind.Bulkhead,
                 "rule and plumb line from the throttle shaft; axes as on the sheet of the throttle body.",
                 "measuring before the engine is on its mounts.",
                 [
@@ -196,6 +188,25 @@ public static class WorksheetSections
                     Once("min_bend_radius", "minimum bend radius of the outer", length),
                     Point("engine_movement", "body moves as the engine rocks, each way", length),
                     Once("roll", "and turns about the crankshaft, each way", Degrees),
+                ]),
+            new(
+                "5  Drag of the cable, outer routed as on the vehicle", SketchKind.Drag,
+                "spring balance, pulled slowly over the whole stroke; after the car has stood, and cold if it matters. The largest reading of a stroke counts, breaking away or moving.",
+                "measuring the cable laid out straight on the bench: it drags less than in its bends.",
+                [
+                    Repeated("closing_drag", "closing drag: pull at the fitting, pedal end unhooked", force),
+                    Repeated("opening_drag", "opening drag: pull at the pedal end, fitting free", force),
+                    Repeated("friction", "pull at the pedal end with a known weight on the fitting", force) with { Mark = "pull" },
+                    Once("friction", "that weight; friction is ln((pull - opening drag) / weight) / bends in radians", force) with { Mark = "weight" },
+                ]),
+            new(
+                "6  Stiffness of the outer, routed as on the vehicle", SketchKind.OuterStiffness,
+                "dial gauge or calliper; weights. Hold the fitting fast, hang a small weight on the pedal end and read; add the large one and read again. Stiffness = "
+                    + "weight x length of the outer / (movement - stretch of the wire). The wire stretches by weight x its length / (wire_modulus x wire_fill x its area): 100 N stretch 1 m of 1.5 mm wire by 0.47 mm.",
+                "reading from slack: the first weight takes up the slack, only the second counts. A fitting or a stop that moves reads as a soft outer.",
+                [
+                    Repeated("outer_axial_stiffness", "movement at the pedal end as the weight is added", length) with { Mark = "movement" },
+                    Once("outer_axial_stiffness", "weight added", force) with { Mark = "weight" },
                 ]),
         ]);
     }

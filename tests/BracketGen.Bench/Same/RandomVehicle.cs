@@ -27,7 +27,6 @@ internal static class RandomVehicle
         MayBe(cable, "total_bend", () => dice.Between(60, 200, 0), dice);
         MayBe(cable, "wire_modulus", () => dice.Between(120, 210, 0), dice);
         MayBe(cable, "wire_fill", () => dice.Between(0.4, 0.9), dice);
-        MayBe(cable, "outer_stiffness", () => dice.Between(60, 300, 0), dice);
         MayBe(cable, "outer_length", () => dice.Length(dice.Between(430, 900, 0)), dice);
         cable["fitting"] = Fitting(dice);
         cable["outer_end"] = OuterEnd(dice);

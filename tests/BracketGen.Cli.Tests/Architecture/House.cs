@@ -65,7 +65,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 265, "descriptions of keys; errors"),
+        ("Profiles.Sections", 268, "descriptions of keys; errors"),
     ];
 
     /// <summary>
@@ -84,7 +84,7 @@ internal static class House
         ("a direction in the throttle frame",
         [
             "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction", "Design.Inputs.EngineMovement.Direction", "Design.Inputs.OuterClip.Direction", "Design.Inputs.MountFit.Of(normal)",
-            "Design.Part.Bracket.FoldedSeat.Normal", "Design.Part.LeavingAngles.Of(mountNormal)", "Design.Part.MiddlePlanes.Of",
+            "Strength.Model.AttachedBody.Axis", "Strength.Model.AttachedBody.Offset", "Design.Part.Bracket.FoldedSeat.Normal", "Design.Part.LeavingAngles.Of(mountNormal)", "Design.Part.MiddlePlanes.Of",
             "Design.Part.MiddlePlanes.Of(mount)", "Design.Part.MiddlePlanes.Of(stop)", "Design.Part.MiddlePlanes.Of(way)",
         ]),
         ("how far the flat pattern is shifted", ["SheetMetal.Bending.Bend.Shift(by)", "SheetMetal.Patterns.FlatPattern.Shift(by)"]),

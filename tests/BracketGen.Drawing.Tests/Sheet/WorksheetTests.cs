@@ -34,7 +34,7 @@ public class WorksheetTests
             new HashSet<string>
             {
                 "opens", "bore", "shaft_diameter", "pitch_radius", "rotation", "pocket_angle", "groove_extent", "groove_width", "slot_width",
-                "outer_radius", "thickness", "torque_closed", "torque_open", "shaft_drag", "radius", "offset", "friction", "outer_length", "closing_drag", "opening_drag", "normal", "at", "thread", "boss_diameter", "wire_diameter",
+                "outer_radius", "thickness", "torque_closed", "torque_open", "shaft_drag", "radius", "offset", "friction", "outer_length", "closing_drag", "opening_drag", "outer_axial_stiffness", "outer_mass_per_metre", "outer_end_mass", "normal", "at", "thread", "boss_diameter", "wire_diameter",
                 "outer_diameter", "free_inner_length", "min_bend_radius", "diameter", "length", "range", "available_pull", "lever_ratio",
             },
             keys);
@@ -71,7 +71,7 @@ public class WorksheetTests
     // By the forms of docs/profiles.md: these keys take { value = ..., plus_minus = ... }.
     [Theory]
     [InlineData("throttle body", "pitch_radius rotation pocket_angle torque_closed torque_open shaft_drag at radius")]
-    [InlineData("vehicle", "free_inner_length available_pull pad_load closing_drag opening_drag friction outer_length")]
+    [InlineData("vehicle", "free_inner_length available_pull pad_load closing_drag opening_drag friction outer_length outer_axial_stiffness")]
     public void What_the_profile_takes_with_its_plus_minus_has_three_blanks_and_one_for_it(string set, string keys)
     {
         var blanks = Sections(set).SelectMany(s => s.Blanks).Where(b => b.Mark != "weight").ToArray();
