@@ -17,12 +17,12 @@ public static class StrengthChecks
             yield return new(CheckId.Resonance, double.NaN, lowest);
         }
 
-        yield return new(ShakingCheck(job, FrequencyRule.Separation), double.NaN, preferences.MinEnduranceFactor);
-
         foreach (var check in JointChecks.NotCalculated(job))
         {
             yield return check;
         }
+
+        yield return new(ShakingCheck(job, FrequencyRule.Separation), double.NaN, preferences.MinEnduranceFactor);
     }
 
     private static CheckId ShakingCheck(Job job, FrequencyRule rule) =>

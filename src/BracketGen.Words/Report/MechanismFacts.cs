@@ -31,7 +31,7 @@ public static class MechanismFacts
         {
             yield return new("Lost motion, wide open", Length(loaded.LostAtWideOpen), "stretch of the wire, compression of the outer, give of the stop");
             yield return new("Over-travel under load", Length(loaded.OverTravel), "lost motion taken off");
-            yield return new("Pedal stamped on", units.Write(Quantity.Force, mechanism.ProofLoad.Tension), ProofLoadRemark(mechanism));
+            yield return new("Pedal stamped on", units.Write(Quantity.Force, mechanism.ProofLoad.Tension), StrengthText.ProofLoadRemark(mechanism));
         }
 
         yield return new(

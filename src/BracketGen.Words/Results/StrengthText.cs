@@ -68,6 +68,11 @@ public static class StrengthText
         var limit => $"At {units.Write(Quantity.Force, limit)} the factor against yield is just what it must be.",
     };
 
+    /// <summary>What the proof load counts.</summary>
+    public static string ProofLoadRemark(MechanismReport mechanism) => mechanism.BracketIsKnown
+        ? "tension at the stop, the outer at its stiff end: the proof load of the bracket"
+        : "tension at a rigid stop, the outer at its stiff end; make counts the bracket's give and tolerances too";
+
     /// <summary>A part of what hangs on the stop.</summary>
     public static string PartName(EndPartId part) => part switch
     {

@@ -36,7 +36,7 @@ public static class MechanismRows
             ["off-idle gain", UnitSystems.Decimals(progression.Suddenness, "0.00"), "flow area gained by the first tenth of the pedal, over a tenth: 1 is even, above 2 sudden"],
             ["lost motion, wide open", Length(loaded.LostAtWideOpen), report.BracketIsKnown ? "wire stretch, give of outer and bracket" : "wire stretch and give of the outer; that of the bracket is not known yet"],
             ["over-travel under load", Length(loaded.OverTravel), "with lost motion taken off"],
-            ["pedal stamped on", Force(report.ProofLoad.Tension), MechanismFacts.ProofLoadRemark(report)],
+            ["pedal stamped on", Force(report.ProofLoad.Tension), StrengthText.ProofLoadRemark(report)],
             ["bends of the outer", Degrees(report.Friction.TotalBend.Degrees), $"{OuterText.BendsFrom(job.Vehicle.Cable, report)}; the wire's tension grows {UnitSystems.Decimals(report.Friction.Ratio, "0.00")} times"],
             .. OuterRows(job, report),
             ["free play left as the engine moves", Length(report.Movement.Left), MovementText.Remark(report.Movement, job.Units)],

@@ -83,8 +83,8 @@ internal static class House
         ("lengths of edges", ["Design.Inputs.KeepOutTiltedBox.Size"]),
         ("a direction in the throttle frame",
         [
-            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction", "Design.Inputs.EngineMovement.Direction", "Design.Inputs.OuterClip.Direction", "Design.Inputs.MountFit.Of(normal)",
-            "Design.Part.Bracket.FoldedSeat.Normal", "Design.Part.LeavingAngles.Of(mountNormal)", "Design.Part.MiddlePlanes.Of",
+            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction", "Design.Inputs.Job.Up", "Design.Inputs.EngineMovement.Direction", "Design.Inputs.OuterClip.Direction", "Design.Inputs.MountFit.Of(normal)",
+            "Strength.Model.AttachedBody.Axis", "Strength.Model.AttachedBody.Offset", "Design.Part.Bracket.FoldedSeat.Normal", "Design.Part.LeavingAngles.Of(mountNormal)", "Design.Part.MiddlePlanes.Of",
             "Design.Part.MiddlePlanes.Of(mount)", "Design.Part.MiddlePlanes.Of(stop)", "Design.Part.MiddlePlanes.Of(way)",
         ]),
         ("how far the flat pattern is shifted", ["SheetMetal.Bending.Bend.Shift(by)", "SheetMetal.Patterns.FlatPattern.Shift(by)"]),

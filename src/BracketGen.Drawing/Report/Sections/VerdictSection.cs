@@ -8,7 +8,6 @@ using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Report;
 using BracketGen.Words.Results;
-using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Report.Sections;
 
