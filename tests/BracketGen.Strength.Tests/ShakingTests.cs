@@ -147,7 +147,7 @@ public sealed class ShakingTests
             {
                 if (!double.IsNaN(expected))
                 {
-                    Assert.InRange(found / expected, 0.97, 1.03);
+                    Assert.InRange(found / expected, 0.95, 1.05);
                 }
             }
         }

@@ -7,7 +7,7 @@ namespace BracketGen.Design.Search;
 /// <summary>Finds the cheapest bracket of a job that passes every check, strength included; the one place where this is decided.</summary>
 /// <remarks>
 /// Candidates come in the order of their cost and are judged until one passes: nothing cheaper is left out, and "none" is said when all were judged. Candidates
-/// are judged several at a time, in rounds whose size does not depend on the machine. Where it is certain that none keeps clear of the firing frequency, those that were turned down
+/// are judged several at a time, in rounds whose size does not depend on the machine. Where shaking is given and it is certain that none keeps clear of the firing frequency, those that were turned down
 /// for their first natural frequency are judged once more, in the same order, by what shaking does to them (<see cref="FrequencyRule.Response"/>).
 /// </remarks>
 internal static class BracketSearch
@@ -106,10 +106,10 @@ internal static class BracketSearch
 
     private sealed record Round(Finding? Best, List<Finding> Findings, int Solves, bool IsCertain);
 
-    // None keeps clear of the firing frequency: every other check stands, so only those that failed this one can pass.
+    // None keeps clear of the firing frequency: every other check stands, so only those that failed this one can pass. Where the shaking is only assumed, nothing can take the rule's place.
     private static (Round Walk, CandidateJudge Judge)? ByResponse(Job job, Round walk, SearchEffort effort, CandidateJudge judge)
     {
-        if (walk.Best is not null || !walk.IsCertain || judge.IsHopeless || !ShakingStudy.IsKnown(job.Body))
+        if (walk.Best is not null || !walk.IsCertain || judge.IsHopeless || !ShakingStudy.Decides(job.Body, FrequencyRule.Separation))
         {
             return null;
         }

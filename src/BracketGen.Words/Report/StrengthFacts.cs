@@ -19,7 +19,7 @@ public static class StrengthFacts
 
     /// <summary>The checks of strength.</summary>
     public static IEnumerable<Fact> Of(StrengthReport report, UnitSystem units) => report.Checks.Select(check =>
-        new Fact(check.Title(), CheckText.Value(check, units), $"{CheckText.Limit(check, units)}{(check.Passes ? "" : ": FAILED")}"));
+        new Fact(check.Title(), CheckText.Value(check, units), $"{CheckText.Limit(check, units)}{(check.Passes ? "" : $": {StrengthText.Mark(check)}")}"));
 
     /// <summary>Caption of the table of loads.</summary>
     public static string LoadsCaption => StrengthText.LoadsTitle;

@@ -48,7 +48,10 @@ public static class StrengthText
 
     /// <summary>A check as a note.</summary>
     public static string Note(Check check, UnitSystem units) =>
-        $"{check.Title()}: {CheckText.Value(check, units)}, {CheckText.Limit(check, units)}{(check.Passes ? "." : " - FAILED.")}";
+        $"{check.Title()}: {CheckText.Value(check, units)}, {CheckText.Limit(check, units)}{(check.Passes ? "." : $" - {Mark(check)}.")}";
+
+    /// <summary>What stands behind a check that does not pass: advice does not fail, and what nobody knows did not fail either.</summary>
+    public static string Mark(Check check) => check.State == CheckState.NotKnown ? "NOT KNOWN" : check.Kind == CheckKind.Advice ? "advice" : "FAILED";
 
     /// <summary>What hangs on the stop, part by part.</summary>
     public static string Hanging(EndBody end, UnitSystem units) =>
