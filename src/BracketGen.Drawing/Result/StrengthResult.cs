@@ -1,6 +1,6 @@
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
-using BracketGen.Words.SetupSheet;
+using BracketGen.Words;
 
 namespace BracketGen.Drawing.Result;
 
@@ -38,7 +38,7 @@ internal static class StrengthResult
         [ResultJson.Round(report.Life.At.X - corner.X), ResultJson.Round(report.Life.At.Y - corner.Y)]);
 
     private static ResultJoint JointOf(BoltedJoint joint) => new(
-        joint.Hole, SetupHardware.Size(joint.Joint.Screw), joint.Joint.Screw.Class.Name, ResultJson.Round(joint.Joint.Screw.Torque / 1000), ResultJson.Round(joint.Joint.MinClamp),
+        joint.Hole, ScrewText.Size(joint.Joint.Screw), joint.Joint.Screw.Class.Name, ResultJson.Round(joint.Joint.Screw.Torque / 1000), ResultJson.Round(joint.Joint.MinClamp),
         ResultJson.Round(joint.Joint.MaxPreload), ResultJson.Round(joint.Stamped.Pull), ResultJson.Round(joint.Stamped.Across), ResultJson.Round(joint.Stamped.Tilt));
 
     private static ResultLoadCase CaseOf(LoadCase load, Vector2 corner) => new(
