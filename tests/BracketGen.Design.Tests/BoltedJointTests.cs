@@ -118,6 +118,10 @@ public sealed class BoltedJointTests
                 1 / (times * opening / found.Permitted + opening / yield));
             Assert.Equal(expected, found.Factor, 1e-4 * expected);
         }
+
+        Assert.True(Shaken(4).Factor < Shaken(0.1).Factor);
+        Assert.True(Shaken(0.1).Factor < Shaken(0).Factor);
+        Assert.Equal(Shaken(0).Factor, LifeFinding.Of(report.Flat, report.Flat.OnEdge(), stresses, 3e6, report.Metal, [], null).Factor);
     }
 
     [Fact]

@@ -45,7 +45,7 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
         [
             .. holes.Select((hole, i) =>
             {
-                var boss = mount.Nearest(shares.Centres[i]);
+                var boss = mount.Nearest(new(shares.Centres[i]));
                 var screw = mount.ScrewFor(boss with { Thread = hole.Thread! }, bracket.Stock.Thickness);
                 return new BoltedJoint(
                     hole.Name, new(screw, bracket.Stock.Thickness, Math.Min(hole.Thread!.WasherDiameter, boss.BossDiameter) / 2), boss.ThreadDepth,

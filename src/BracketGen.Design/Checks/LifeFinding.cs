@@ -39,13 +39,11 @@ public sealed record LifeFinding(double Cycles, double Factor, FlatPoint At, boo
         {
             double edge = onEdge[n] ? metal.EdgeFactor : 1, always = constant.IsDefaultOrEmpty ? 0 : constant[n];
             var pedal = FatigueLoad.FromZero(opening[n].Largest, openings);
-            loads[0] = pedal;
             var factor = FatigueFactor.Of(pedal, sn, yield, always, edge);
 
-            // Shaking can only lower it.
+            // Shaking rides on the opening: it widens the range of each, and swings by itself about all that an opening makes. It can only lower the factor.
             if (shaken is not null && factor > 0)
             {
-                // Both at once: an opening's swing is wider by it, and the pedal held open is the mean it swings about.
                 var swing = shaken.Amplitudes[n].Largest;
                 loads[0] = pedal with { Amplitude = pedal.Amplitude + swing };
                 loads[1] = new(swing, opening[n].Largest, shaken.Cycles);

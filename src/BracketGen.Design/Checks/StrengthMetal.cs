@@ -74,9 +74,12 @@ public sealed record StrengthMetal
     {
         { IsSteel: true, Modulus: < SoftestCarbonSteel } => MetalFamily.StainlessSteel,
         { IsSteel: true } => MetalFamily.CarbonSteel,
-        { Density: > 2.4e-9 and < 3e-9, Modulus: > 60_000 and < 80_000 } => MetalFamily.Aluminium,
+        { Density: > LightestAluminium and < HeaviestAluminium, Modulus: > SoftestAluminium and < StiffestAluminium } => MetalFamily.Aluminium,
         _ => MetalFamily.Other,
     };
 
     private const double SoftestCarbonSteel = 205_000;
+
+    // Wrought alloys have 2.5 to 2.9 kg/dm³ and 68 to 75 GPa (EN 1999-1-1: 2.7 and 70); magnesium, titanium and copper lie outside (t/mm³, MPa).
+    private const double LightestAluminium = 2.4e-9, HeaviestAluminium = 3e-9, SoftestAluminium = 60_000, StiffestAluminium = 80_000;
 }

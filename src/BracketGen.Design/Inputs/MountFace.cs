@@ -41,7 +41,7 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
     public const double UsualFlatness = 0.02, FlatnessAtWorst = 0.1;
 
     /// <summary>The hole nearest to a point (mm).</summary>
-    public MountHole Nearest(Vector3 point) => Holes.MinBy(h => h.At.Vector.DistanceTo(point))!;
+    public MountHole Nearest(ThrottlePoint point) => Holes.MinBy(h => h.At.DistanceTo(point))!;
 
     /// <summary>The screw for a hole, through sheet of <paramref name="thickness"/> (mm).</summary>
     public BossScrew ScrewFor(MountHole hole, double thickness) => BossScrew.For(hole.Thread, thickness, hole.ThreadDepth) with

@@ -2,9 +2,9 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Units;
+using BracketGen.Words;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
-using BracketGen.Words.SetupSheet;
 
 namespace BracketGen.Drawing.Result;
 
@@ -69,7 +69,7 @@ internal static class StrengthResult
         [ResultJson.Round(report.Life.At.X - corner.X), ResultJson.Round(report.Life.At.Y - corner.Y)]);
 
     private static ResultJoint JointOf(BoltedJoint joint) => new(
-        joint.Hole, SetupHardware.Size(joint.Joint.Screw), joint.Joint.Screw.Class.Name, ResultJson.Round(joint.Joint.Screw.Torque / 1000), ResultJson.Round(joint.Joint.MinClamp),
+        joint.Hole, ScrewText.Size(joint.Joint.Screw), joint.Joint.Screw.Class.Name, ResultJson.Round(joint.Joint.Screw.Torque / 1000), ResultJson.Round(joint.Joint.MinClamp),
         ResultJson.Round(joint.Joint.MaxPreload), ResultJson.Round(joint.Stamped.Pull), ResultJson.Round(joint.Stamped.Across), ResultJson.Round(joint.Stamped.Tilt));
 
     private static double Grams(double mass) => mass / UnitTable.Gram.Factor;

@@ -4,7 +4,6 @@ using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
-using BracketGen.Words.SetupSheet;
 
 namespace BracketGen.Words.Results;
 
@@ -123,7 +122,7 @@ public static class StrengthText
         foreach (var group in report.Joints.GroupBy(j => j.Joint))
         {
             var (joint, screw) = (group.Key, group.Key.Screw);
-            yield return $"Screws {Phrases.List([.. group.Select(j => j.Hole)])}: {SetupHardware.Size(screw)}, {screw.Class.Name}, {units.WriteCoarse(Quantity.Torque, screw.Torque)}. With every spread they clamp with "
+            yield return $"Screws {Phrases.List([.. group.Select(j => j.Hole)])}: {ScrewText.Size(screw)}, {screw.Class.Name}, {units.WriteCoarse(Quantity.Torque, screw.Torque)}. With every spread they clamp with "
                 + $"{units.WriteCoarse(Quantity.Force, joint.MinClamp)} at least and strain themselves with {units.WriteCoarse(Quantity.Force, joint.MaxPreload)} at most. Pedal stamped on: "
                 + string.Join("; ", group.Select(j => $"{j.Hole} holds {units.Write(Quantity.Force, Math.Max(0, j.Stamped.Pull))} off the boss, {units.Write(Quantity.Force, j.Stamped.Across)} along it and {units.Write(Quantity.Torque, j.Stamped.Tilt)} of tilt")) + ".";
         }

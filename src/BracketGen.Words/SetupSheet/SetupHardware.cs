@@ -34,10 +34,10 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
     public static IReadOnlyList<string> TorqueHeads { get; } = ["Bolt", "Torque", "Thread in boss, at least", "of it used"];
 
     private static BossScrew ScrewOf(MountFace mount, Bracket bracket, BracketHole hole) =>
-        mount.ScrewFor(mount.Nearest(bracket.Folded.Fold(hole.Centre, 0).Vector) with { Thread = hole.Thread! }, bracket.Stock.Thickness);
+        mount.ScrewFor(mount.Nearest(bracket.Folded.Fold(hole.Centre, 0)) with { Thread = hole.Thread! }, bracket.Stock.Thickness);
 
     /// <summary>"M6 x 16".</summary>
-    public static string Size(BossScrew bolt) => string.Create(CultureInfo.InvariantCulture, $"{bolt.Thread.Name} x {bolt.Length:0}");
+    public static string Size(BossScrew bolt) => ScrewText.Size(bolt);
 
     /// <summary>The parts list.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Parts()

@@ -9,7 +9,7 @@ internal static class House
     [
         ["Units"],
         ["Geometry"],
-        ["Mechanism.Numerics", "SheetMetal.Bending", "SheetMetal.Cutting", "SheetMetal.Standards", "Strength.Model"],
+        ["Mechanism.Numerics", "SheetMetal.Bending", "SheetMetal.Cutting", "SheetMetal.Standards", "Strength.Model", "Strength.Life"],
         ["Mechanism.Grooves", "Mechanism.Cables", "Mechanism.Rods", "Mechanism.Pedals", "Mechanism.Throttles", "SheetMetal.Patterns", "SheetMetal.Fasteners",
             "SheetMetal.Tooling", "Strength.Meshing", "Strength.Elements"],
         ["Strength.Solving"],
@@ -90,13 +90,13 @@ internal static class House
         ("how far the flat pattern is shifted", ["SheetMetal.Bending.Bend.Shift(by)", "SheetMetal.Patterns.FlatPattern.Shift(by)"]),
         ("a force or a moment",
         [
-            "Strength.Analysis.NodalLoad.Force", "Strength.Analysis.NodalLoad.Moment", "Strength.Parts.PreparedPart.Under(force)",
+            "Strength.Analysis.NodalLoad.Force", "Strength.Analysis.NodalLoad.Moment", "Strength.Parts.PreparedPart.Under(force)", "Strength.Parts.PreparedPart.ReactionsUnder(force)",
             "Strength.Parts.SeatLoad.Spread(force)", "Strength.Parts.SeatResponse.Force",
         ]),
         ("a displacement or a rotation",
         [
             "Strength.Analysis.StaticSolution.Displacements", "Strength.Analysis.StaticSolution.Rotations", "Strength.Analysis.Mode.Shape",
-            "Strength.Parts.SeatResponse.SeatDeflection",
+            "Strength.Parts.SeatResponse.SeatDeflection", "Strength.Parts.PreparedPart.Moved(by)",
         ]),
     ];
 }
