@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Parts;
 using BracketGen.Strength.Shaking;

@@ -6,7 +6,6 @@ using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.Units;
 using BracketGen.Words.Checks;
-using BracketGen.Words.Report;
 using BracketGen.Words.Results;
 
 namespace BracketGen.Words.Terminal;
