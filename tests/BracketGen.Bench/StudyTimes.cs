@@ -95,7 +95,7 @@ internal static class StudyTimes
                 return took;
             }
 
-            var flat = _part.Mesh(detail.Size, detail.HoleSize, detail.BendRows);
+            var flat = detail.Mesh(_part);
             var mesh = Lap();
             var prepared = _part.Prepare(flat);
             var prepare = Lap();

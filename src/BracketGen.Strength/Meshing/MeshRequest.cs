@@ -45,6 +45,9 @@ public sealed record MeshRequest
 
     /// <summary>Largest angle of an arc that one edge may span (rad).</summary>
     public double AnglePerEdge { get; init; } = UsualAnglePerEdge;
+
+    /// <summary>The same for hollow arcs of the outline, where stress gathers (rad).</summary>
+    public double FilletAnglePerEdge { get; init; } = UsualAnglePerEdge;
 }
 
 /// <summary>A line in the flat pattern that the mesh's edges must follow, with the edge length wanted along it.</summary>

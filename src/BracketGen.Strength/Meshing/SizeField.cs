@@ -8,7 +8,6 @@ internal sealed class SizeField
 {
     private readonly double _size;
     private readonly double _growth;
-    private readonly double _anglePerEdge;
     private readonly List<Source> _sources = [];
     private readonly List<Near> _near = [];
 
@@ -16,20 +15,21 @@ internal sealed class SizeField
     {
         _size = request.Size;
         _growth = request.Growth;
-        _anglePerEdge = request.AnglePerEdge;
+        var (angle, fillet) = (request.AnglePerEdge, Math.Min(request.AnglePerEdge, request.FilletAnglePerEdge));
         foreach (var segment in request.Region.Outline.Segments)
         {
-            Add(segment, request.Size);
+            // The outline runs counter-clockwise: a hollow arc turns the other way.
+            Add(segment, request.Size, segment is ArcSegment { Sweep.Radians: < 0 } ? fillet : angle);
         }
 
         foreach (var segment in request.Region.Holes.SelectMany(h => h.Segments))
         {
-            Add(segment, request.HoleSize);
+            Add(segment, request.HoleSize, angle);
         }
 
         foreach (var line in request.Lines)
         {
-            Add(line.Line, line.Size);
+            Add(line.Line, line.Size, angle);
         }
     }
 
@@ -71,11 +71,11 @@ internal sealed class SizeField
         return false;
     }
 
-    private void Add(Segment segment, double size)
+    private void Add(Segment segment, double size, double anglePerEdge)
     {
         if (segment is ArcSegment arc)
         {
-            size = Math.Min(size, _anglePerEdge * arc.Radius);
+            size = Math.Min(size, anglePerEdge * arc.Radius);
         }
 
         if (size < _size)
