@@ -87,7 +87,7 @@ public sealed class ShakingStudyTests
 
         // Nothing stands this: every bracket that is judged so far fails by it or by another check.
         var weak = Plover with { Preferences = Plover.Preferences with { MinYieldFactor = 1, MinEnduranceFactor = 1 } };
-        var harsh = Designer.Solve(On(weak, 500), SearchEffort.BestOnly with { MaxSolves = 8 });
+        var harsh = Designer.Solve(On(weak, 500), SearchEffort.BestOnly with { MaxSolves = 40 });
         Assert.Null(harsh.Search!.Best);
         Assert.Contains(harsh.Search.Obstacles, o => o.Nearest.Id == CheckId.ShakingEndurance);
     }

@@ -63,7 +63,7 @@ public partial class OutputUnitsTests
         var text = " " + string.Join(" \n ", texts) + " ";
         foreach (var blank in WorksheetSections.OfThrottleBody(units).Concat(WorksheetSections.OfVehicle(units)).Append(WorksheetSections.AfterFitting(units)).SelectMany(s => s.Blanks))
         {
-            Assert.Contains(blank.Unit, units == UnitSystem.Inch ? ["", "deg", "V", "in", "lbf", "lbf in"] : (string[])["", "deg", "V", "mm", "N", "N m"]);
+            Assert.Contains(blank.Unit, units == UnitSystem.Inch ? ["", "deg", "V", "in", "lbf", "lbf in", "lb"] : (string[])["", "deg", "V", "mm", "N", "N m", "g"]);
         }
 
         Assert.DoesNotMatch(units == UnitSystem.Inch ? @"(?<=_|\s)(mm|N|N m|MPa)(?=\s)" : @"(?<=_|\s)(lbf|lbf in|ksi)(?=\s)", text);

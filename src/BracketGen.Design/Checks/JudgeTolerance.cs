@@ -17,9 +17,6 @@ internal static class JudgeTolerance
     /// <summary>Part of a frequency by which the mesh may lie above a true bound, for the same reasons.</summary>
     public const double MeshFrequency = 0.02;
 
-    /// <summary>Part by which the largest stress of <see cref="StrengthDetail.Coarse"/> may lie above that of the usual mesh: 0.28 was the most that was found (docs/strength.md); it lies below by more.</summary>
-    public const double CoarseStress = 0.3;
-
     /// <summary>Part of a give by which it may lie above: none was found that did.</summary>
     public const double CoarseGive = 0.02;
 

@@ -31,7 +31,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail, FrequencyRul
             return new(null, certain, StrengthMeans.Bound);
         }
 
-        if (detail.Size < StrengthDetail.Coarse.Size && new StrengthScreen(tension, bracket, metal, StrengthDetail.Coarse.Prepare(part), rule == FrequencyRule.Separation ? StrengthChecks.LowestFrequency(job) : null).Fails() is { } far)
+        if (detail.Size < StrengthDetail.Coarse.Size && new StrengthScreen(tension, StrengthDetail.Coarse.Prepare(part), rule == FrequencyRule.Separation ? StrengthChecks.LowestFrequency(job) : null).Fails() is { } far)
         {
             return new(null, far, StrengthMeans.Coarse);
         }

@@ -16,10 +16,10 @@ namespace BracketGen.Design.Study;
 internal sealed class RemedySearch
 {
     // One trial judges so many brackets by strength at most, and all together so many: past that a remedy is not proven and not printed.
-    private const int SolvesOfATrial = 60, SolvesOfAll = 1_500;
+    private const int SolvesOfATrial = 300, SolvesOfAll = 3_000;
 
     // Likewise shapes: a remedy that only a search among more of them would show is not found.
-    private const int ShapesOfATrial = 300, ShapesOfAll = 18_000;
+    private const int ShapesOfATrial = 1_000, ShapesOfAll = 30_000;
 
     private const int MostTrials = 200, MostPairTrials = 60;
 

@@ -19,8 +19,8 @@ internal static class SolidTable
             number++;
             var where = Directory.CreateDirectory(Path.Combine(folder, number.ToString(CultureInfo.InvariantCulture))).FullName;
             var theirs = SolidStudy.Of(solid, where, perThickness);
-            var (detail, stress) = (StrengthDetail.Usual, new Dictionary<SolidZone, double>());
-            var prepared = solid.Part.Prepare(detail.Size, detail.HoleSize, detail.BendRows);
+            var stress = new Dictionary<SolidZone, double>();
+            var prepared = StrengthDetail.Usual.Prepare(solid.Part);
             var ours = prepared.Under(solid.Force);
             var modes = prepared.LowestModes(3);
             for (var n = 0; n < prepared.Flat.Nodes.Length; n++)

@@ -65,7 +65,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 277, "descriptions of keys; errors"),
+        ("Profiles.Sections", 289, "descriptions of keys; errors"),
     ];
 
     /// <summary>
