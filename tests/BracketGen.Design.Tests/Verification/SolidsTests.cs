@@ -26,6 +26,6 @@ public sealed class SolidsTests
         Assert.InRange(response.AlongForce / (give / force), 0.95, 1.03);
         var bend = Enumerable.Range(0, prepared.Flat.Nodes.Length)
             .Where(n => solid.ZoneOf(prepared.Model.Mesh.Nodes[n].Vector) is SolidZone.Bend or SolidZone.InsideOfBend).Max(n => response.Solution.Stresses[n].Largest);
-        Assert.InRange(bend / (bent / force), 0.87, 1.1);
+        Assert.InRange(bend / (bent / force), 0.87, 1.15);
     }
 }
