@@ -23,9 +23,6 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
     /// </summary>
     public const double AssumedShaking = 20;
 
-    /// <summary>Acceleration of gravity (mm/s²).</summary>
-    private const double Gravity = 9806.65;
-
     /// <summary>The joints of a bracket.</summary>
     /// <param name="mount">The face it is bolted to, in the frame of <paramref name="prepared"/>.</param>
     /// <param name="bracket">The bracket.</param>
@@ -38,7 +35,7 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
     {
         BracketHole[] holes = [.. bracket.Holes.Where(h => h.Thread is not null)];
         var shares = new MountReactions(mount.Plane, prepared, [.. holes.Select(h => mount.Plane.FootOf(prepared.Part.MiddleSurface(h.Centre).Vector))]);
-        var swinging = (bracket.Mass + prepared.Part.SeatBody.Mass) * acceleration * Gravity;
+        var swinging = (bracket.Mass + prepared.Part.SeatBody.Mass) * acceleration * Shaking.Gravity;
         var (atOpening, atStamped) = (shares.Of(opening.Reactions), shares.Of(stamped.Reactions));
         JointLoad[][] along = [.. ((Vector3[])[new(1, 0, 0), new(0, 1, 0), new(0, 0, 1)]).Select(a => shares.Of(prepared.ReactionsUnder(swinging * a)))];
         return

@@ -43,23 +43,7 @@ internal static class Assembly
     }
 
     /// <summary>The forces that displacements <paramref name="given"/> (six numbers a node) of held freedoms take, on every node.</summary>
-    public static double[] FromGiven(ShellModel model, FreeNodes free, double[] given)
-    {
-        ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
-        ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
-        var forces = new double[given.Length];
-        Span<double> k = stackalloc double[CornerBlocks.Length];
-        foreach (var corners in triangles)
-        {
-            if (!free.IsAtRest(corners) && (free.HasHeld(corners.A) || free.HasHeld(corners.B) || free.HasHeld(corners.C)))
-            {
-                ShellTriangle.Stiffness(new(nodes[corners.A].Vector, nodes[corners.B].Vector, nodes[corners.C].Vector), model.Thickness, model.Material, k);
-                AddForces(corners, k, given, forces);
-            }
-        }
-
-        return forces;
-    }
+    public static double[] FromGiven(ShellModel model, FreeNodes free, double[] given) => OfElementsAtHeld(model, free, ShellTriangle.Stiffness, given, alsoAtRest: false);
 
     /// <summary>The consistent mass of the sheet with what hangs on it; held freedoms have none.</summary>
     public static MassMatrix Mass(ShellModel model, FreeNodes free)
@@ -88,49 +72,46 @@ internal static class Assembly
     /// <param name="axis">0, 1 or 2 for x, y or z.</param>
     public static double[] InertiaOfHeld(ShellModel model, FreeNodes free, int axis)
     {
-        ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
-        ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
-        var (moved, force) = (new double[nodes.Length * Block], new double[nodes.Length * Block]);
-        for (var n = 0; n < nodes.Length; n++)
+        var moved = new double[model.Mesh.Nodes.Length * Block];
+        for (var n = 0; n < model.Mesh.Nodes.Length; n++)
         {
             moved[n * Block + axis] = free.IsHeld(n, axis) ? 1 : 0;
         }
 
-        Span<double> m = stackalloc double[CornerBlocks.Length];
-        foreach (var corners in triangles)
-        {
-            if (!free.IsAtRest(corners) && (free.HasHeld(corners.A) || free.HasHeld(corners.B) || free.HasHeld(corners.C)))
-            {
-                ShellTriangle.Mass(new(nodes[corners.A].Vector, nodes[corners.B].Vector, nodes[corners.C].Vector), model.Thickness, model.Material, m);
-                AddForces(corners, m, moved, force);
-            }
-        }
-
-        return force;
+        return OfElementsAtHeld(model, free, ShellTriangle.Mass, moved, alsoAtRest: false);
     }
 
     /// <summary>What every held freedom pushes back with under displacements <paramref name="u"/> (six numbers a node) and loads <paramref name="force"/>.</summary>
     public static double[] Reactions(ShellModel model, FreeNodes free, double[] u, double[] force)
     {
-        ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
-        ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
-        var reaction = new double[u.Length];
-        Span<double> k = stackalloc double[CornerBlocks.Length];
-        foreach (var corners in triangles)
-        {
-            if ((free.HasHeld(corners.A) || free.HasHeld(corners.B) || free.HasHeld(corners.C)) && (free.HasGiven || !free.IsAtRest(corners)))
-            {
-                ShellTriangle.Stiffness(new(nodes[corners.A].Vector, nodes[corners.B].Vector, nodes[corners.C].Vector), model.Thickness, model.Material, k);
-                AddForces(corners, k, u, reaction);
-            }
-        }
-
+        var reaction = OfElementsAtHeld(model, free, ShellTriangle.Stiffness, u, free.HasGiven);
         for (var i = 0; i < u.Length; i++)
         {
             reaction[i] = free.IsHeld(i / Block, i % Block) ? reaction[i] - force[i] : 0;
         }
 
         return reaction;
+    }
+
+    private delegate void ElementMatrix(in LocalTriangle triangle, double thickness, SheetMaterial material, Span<double> blocks);
+
+    // What the elements with a held corner make of displacements or accelerations u; those wholly at rest only where asked.
+    private static double[] OfElementsAtHeld(ShellModel model, FreeNodes free, ElementMatrix element, double[] u, bool alsoAtRest)
+    {
+        ReadOnlySpan<ThrottlePoint> nodes = model.Mesh.Nodes.AsSpan();
+        ReadOnlySpan<Triangle> triangles = model.Mesh.Triangles.AsSpan();
+        var force = new double[u.Length];
+        Span<double> blocks = stackalloc double[CornerBlocks.Length];
+        foreach (var corners in triangles)
+        {
+            if ((free.HasHeld(corners.A) || free.HasHeld(corners.B) || free.HasHeld(corners.C)) && (alsoAtRest || !free.IsAtRest(corners)))
+            {
+                element(new(nodes[corners.A].Vector, nodes[corners.B].Vector, nodes[corners.C].Vector), model.Thickness, model.Material, blocks);
+                AddForces(corners, blocks, u, force);
+            }
+        }
+
+        return force;
     }
 
     private static void AddForces(Triangle corners, ReadOnlySpan<double> blocks, double[] u, double[] force)

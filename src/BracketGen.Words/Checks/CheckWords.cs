@@ -263,7 +263,7 @@ public static class CheckWords
             "Yield strength over the stress with the pedal stamped on", "yield strength / maximum von Mises stress under the proof load",
             "A foot stamped on the pedal bends the bracket for good: the stop moves, and nothing is where it was set. Take thicker, wider or stronger sheet, or fit a pedal stop that takes the over-travel."),
         CheckId.Endurance => new(
-            "Safety factor against cracking, every opening counted", "Soderberg at every place: (1 - constant/yield) / (stress/2/permitted + stress/2/yield), maximum tension of an opening; permitted: for the openings of the life, less at cut edges; constant: bosses out of one plane drawn level; shaking added by Miner's rule",
+            "Safety factor against cracking, every opening counted", "Soderberg at every place: (1 - constant/yield) / (stress/2/permitted + stress/2/yield), maximum tension of an opening; permitted: for the openings of the life, less at cut edges; constant: bosses out of one plane drawn level",
             "In the long run the bracket cracks from being pulled and let go. Take thicker or wider sheet, or a larger bend radius."),
         CheckId.StopGive => new(
             "Give of the stop along the wire, maximum tension of an opening", "finite elements",
@@ -272,7 +272,7 @@ public static class CheckWords
             "First natural frequency, clear of the engine's firing frequency", "finite elements; limit: the separation factor times the firing frequency at maximum speed",
             "At high speed the engine shakes the bracket at its own frequency: the pedal hums and the bracket cracks. Take thicker or wider sheet, or a shorter stop flange."),
         CheckId.ShakingEndurance => new(
-            "Safety factor against cracking from shaking and every opening", "Soderberg: 1 / ((opening/2 + alternating)/endurance + opening/2/yield), its minimum over the bracket; modes superposed, worst direction, random three times its root mean square",
+            "Safety factor against cracking from shaking and every opening", "as endurance, over the life: opening/2 + alternating about opening/2 for each opening, alternating about the opening for all hours of the engine, damages added; its minimum over the bracket; modes superposed, worst direction, random three times its root mean square",
             "The bracket cracks from the shaking of its mount, and the outer comes off its stop. Take thicker or wider sheet, or a shorter stop flange: the first natural frequency must rise. If the profile is harsher than your engine, measure the acceleration at the mount and give it in [shaking]."),
         CheckId.ShakingTest => new(
             "Safety factor against cracking under a test of parts on an intake manifold (assumed)", "as shaking-endurance, under ISO 16750-3:2023, test XI; on the unfavourable side also test III, with half the damping",
@@ -290,13 +290,13 @@ public static class CheckWords
             "Depth of full thread in the boss", "as measured; limit: engagement of the screw + 0.5 mm + 2 pitches",
             "The screw bottoms in the boss before it clamps the sheet, or too little of its thread bears. Tap the hole deeper, or fit another screw."),
         CheckId.JointSlip => new(
-            "Grip of the bracket on its bosses over what makes it slip, maximum opening with shaking", "0.10 x (minimum clamp force - pull) / share of the force across, the screws as a group; minimum clamp force: most friction, wrench 6 % low, 10 µm embedded; shaking: 20 g on bracket and outer end together",
+            "Grip of the bracket on its bosses over what makes it slip, maximum opening with shaking", "0.10 x (minimum clamp force - pull) / share of the force across, the screws as a group; minimum clamp force: most friction, wrench 6 % low, 10 µm embedded; shaking: that of the mount where it is given, else 20 g, on bracket and outer end together",
             "The bracket creeps on the mount face with every opening: the free play changes, and the screws work loose. Use more or larger screws farther apart, or bring the stop nearer to them."),
         CheckId.StampedSlip => new(
             "Grip of the bracket on its bosses over what makes it slip, pedal stamped on", "0.10 x (minimum clamp force - pull) / share of the force across, the screws as a group, which are not counted on to bear in their holes",
             "A foot stamped on the pedal can shift the bracket towards the quadrant by the play of its holes: the free play grows, and the valve may no longer open fully. Check the free play after it happened. More or larger screws farther apart, or a pedal stop, prevent it."),
         CheckId.JointOpening => new(
-            "Clamp force over that which keeps the bracket closed on its bosses", "minimum clamp force / (pull + 4 r/(r² + r_hole²) x tilting moment), maximum opening and 20 g on bracket and outer end together",
+            "Clamp force over that which keeps the bracket closed on its bosses", "minimum clamp force / (pull + 4 r/(r² + r_hole²) x tilting moment), maximum opening and shaking of the mount where it is given, else 20 g, on bracket and outer end together",
             "The bracket lifts off the edge of its boss at every opening and hammers as the engine shakes: the screws work loose or break. Use more or larger screws, or bring the stop nearer to the mount face."),
         CheckId.WasherPressure => new(
             "Pressure under a washer, pedal stamped on", "maximum force in the screw / face of the washer less the hole; limit: 0.88 of the minimum tensile strength of the sheet, or limiting pressure of the boss (VDI 2230, table A9) where that is lower",
