@@ -24,8 +24,9 @@ using BracketGen.Bench.Solids;
 //   strength-growth        only the growth with nodes
 //   strength-pool          every candidate of the shipped jobs judged by stages and each in full
 //   study                  one study of strength, stage by stage, on one core
-//   solids FOLDER [EDGE]   twelve brackets as shells and, by Gmsh and CalculiX, as solids of edge length EDGE (1.5) times the thickness;
-//                          their files stay in FOLDER
+//   solids FOLDER [EDGE [FIRST]]
+//                          twelve brackets, or those from number FIRST on, as shells and, by Gmsh and CalculiX, as solids of edge length
+//                          EDGE (1.5) times the thickness; their files stay in FOLDER
 //   strength-deck FILE     the L-bracket as a CalculiX deck
 //   --filter '*'           BenchmarkDotNet
 switch (args)
@@ -69,9 +70,12 @@ switch (args)
         StudyTimes.Write(Console.Out);
         break;
     case ["solids", var folder]:
-        return SolidTable.Write(Console.Out, folder, 1.5);
+        return SolidTable.Write(Console.Out, folder, 1.5, 1);
     case ["solids", var folder, var edge] when double.TryParse(edge, System.Globalization.CultureInfo.InvariantCulture, out var size) && size is >= 0.3 and <= 3:
-        return SolidTable.Write(Console.Out, folder, size);
+        return SolidTable.Write(Console.Out, folder, size, 1);
+    case ["solids", var folder, var edge, var from] when double.TryParse(edge, System.Globalization.CultureInfo.InvariantCulture, out var size) && size is >= 0.3 and <= 3
+            && int.TryParse(from, System.Globalization.CultureInfo.InvariantCulture, out var first):
+        return SolidTable.Write(Console.Out, folder, size, first);
     case ["strength-deck", var file]:
         StrengthTables.WriteDeck(file);
         break;

@@ -36,36 +36,30 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail, FrequencyRul
             return new(null, far, StrengthMeans.Coarse);
         }
 
-        var stages = new StrengthStages(tension, bracket, detail.Prepare(part), rule);
-        if (stages.WeakInStress() is { } weak)
+        var first = new StrengthStages(tension, bracket, detail.Prepare(part), rule) { IsFirst = detail.MostMeshes > 1 };
+        if (Weak(first) is { } soon)
         {
-            return new(null, weak, StrengthMeans.Stress);
+            return soon;
         }
 
-        if (stages.WeakInFrequency() is { } low)
+        var stages = SettledStrength.Of(first, detail);
+        if (first.IsFirst && Weak(stages) is { } settled)
         {
-            return new(null, low, StrengthMeans.Frequency);
-        }
-
-        // Thousands of samples: only for what has passed all else.
-        if (stages.WeakInProof() is { } stamped)
-        {
-            return new(null, stamped, StrengthMeans.Stress);
-        }
-
-        if (stages.WeakAtMount() is { } loose)
-        {
-            return new(null, loose, StrengthMeans.Stress);
-        }
-
-        if (stages.WeakInShaking() is { } shaken)
-        {
-            return new(null, shaken, StrengthMeans.Shaking);
+            return settled;
         }
 
         var report = stages.Report();
         return new(report, report.Checks.FirstOrDefault(c => c.Fails && c.Kind != CheckKind.Advice), StrengthMeans.Full);
     }
+
+    // The proof load with every spread takes thousands of samples, so it comes when all else has passed.
+    private static StrengthFinding? Weak(StrengthStages stages) =>
+        stages.WeakInStress() is { } weak ? new(null, weak, StrengthMeans.Stress)
+        : stages.WeakInFrequency() is { } low ? new(null, low, StrengthMeans.Frequency)
+        : stages.WeakInProof() is { } stamped ? new(null, stamped, StrengthMeans.Stress)
+        : stages.WeakAtMount() is { } loose ? new(null, loose, StrengthMeans.Stress)
+        : stages.WeakInShaking() is { } shaken ? new(null, shaken, StrengthMeans.Shaking)
+        : null;
 
     // Each bound less the mesh's own error: what fails it fails on the mesh too.
     private Check? WeakByBound(StopTension tension, Bracket bracket, FoldedPart part, StrengthMetal metal)

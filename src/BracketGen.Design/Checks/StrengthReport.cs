@@ -14,6 +14,9 @@ public sealed record StrengthReport : IMirrored<StrengthReport>
     /// <summary>Mesh of the flat pattern.</summary>
     public required TriangleMesh Flat { get; init; }
 
+    /// <summary>Part by which the judged stresses may be wrong for the mesh (<see cref="SettledStrength"/>); null where there was but one mesh.</summary>
+    public required double? MeshError { get; init; }
+
     /// <summary>The folded middle surface; its node numbers are those of <see cref="Flat"/>.</summary>
     public required ShellMesh Folded { get; init; }
 

@@ -15,6 +15,32 @@ namespace BracketGen.Design.Checks;
 /// <param name="rule">How the first natural frequency is judged.</param>
 internal sealed class StrengthStages(StopTension tension, Bracket bracket, PreparedPart prepared, FrequencyRule rule)
 {
+    /// <summary>The bracket meshed and factorised.</summary>
+    public PreparedPart Prepared => prepared;
+
+    /// <summary>Part by which the judged stresses may still be wrong; null where nobody knows, because there was but one mesh.</summary>
+    public double? MeshError { get; set; }
+
+    /// <summary>Whether a finer mesh follows: then a check fails here only where it would fail there too.</summary>
+    public bool IsFirst { get; init; }
+
+    /// <summary>The same on another mesh.</summary>
+    public StrengthStages On(PreparedPart other) => new(tension, bracket, other, rule);
+
+    /// <summary>
+    /// Stresses that decide, a number a node (MPa): of an opening, of 1 N with the valve wide open, and of an opening as on a surface without cut edges.
+    /// </summary>
+    public IEnumerable<double[]> JudgedStresses()
+    {
+        yield return [.. Opening.Response.Solution.Stresses.Select(s => s.Largest)];
+        yield return [.. AtWideOpen.Solution.Stresses.Select(s => s.Largest)];
+        yield return [.. Opening.Response.Solution.Stresses.Select((s, n) => s.Largest / (prepared.OnEdge[n] ? _metal.EdgeFactor : 1))];
+    }
+
+    private double StressAtLeast => IsFirst ? 1 - JudgeTolerance.FirstStress : 1;
+
+    private double StiffnessAtMost => IsFirst ? 1 + JudgeTolerance.FirstStiffness : 1;
+
     private readonly StrengthMetal _metal = StrengthMetal.Of(tension.Stop.Job, bracket.Stock.Material);
     private SeatResponse? _atWideOpen;
     private LifeFinding? _lifeAtMost;
@@ -45,12 +71,12 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     public Check? WeakInStress()
     {
         var preferences = tension.Stop.Job.Preferences;
-        var proof = LoadCase.SixFigures((1 - JudgeTolerance.RoundOff) * tension.ProofAtLeast(Give, tension.SpreadAtLeast(bracket)) * AtWideOpen.Solution.LargestStress);
+        var proof = LoadCase.SixFigures(StressAtLeast * (1 - JudgeTolerance.RoundOff) * tension.ProofAtLeast(Give, tension.SpreadAtLeast(bracket)) * AtWideOpen.Solution.LargestStress);
         Check[] checks =
         [
             new(CheckId.StampedYield, _metal.Yield / proof, preferences.MinYieldFactor),
-            new(CheckId.Endurance, LifeAtMost.Factor, preferences.MinEnduranceFactor),
-            new(CheckId.StopGive, Opening.Give, preferences.MaxGive),
+            new(CheckId.Endurance, LifeAtMost.Factor / StressAtLeast, preferences.MinEnduranceFactor),
+            new(CheckId.StopGive, Opening.Give / StiffnessAtMost, preferences.MaxGive),
         ];
         return Array.Find(checks, c => c.Fails);
     }
@@ -64,7 +90,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             return null;
         }
 
-        Check AtMost(double bound) => new(CheckId.Resonance, LoadCase.SixFigures((1 + JudgeTolerance.RoundOff) * bound), limit);
+        Check AtMost(double bound) => new(CheckId.Resonance, LoadCase.SixFigures(StiffnessAtMost * (1 + JudgeTolerance.RoundOff) * bound), limit);
         return AtMost(prepared.FirstFrequencyAtMost()) is { Fails: true } low ? low
             : AtMost(prepared.FirstFrequencyCloselyAtMost()) is { Fails: true } closer ? closer
             : null;
@@ -141,7 +167,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
 
     /// <summary>The check of the proof load with all that the spread of the measurements adds, where it fails; null where it does not.</summary>
     public Check? WeakInProof() =>
-        new Check(CheckId.StampedYield, YieldFactor, tension.Stop.Job.Preferences.MinYieldFactor) is { Fails: true } weak ? weak : null;
+        new Check(CheckId.StampedYield, YieldFactor / StressAtLeast, tension.Stop.Job.Preferences.MinYieldFactor) is { Fails: true } weak ? weak : null;
 
     private ShakingStudy? Shaking => ShakingStudy.IsKnown(Job.Body)
         ? _shaking ??= new(Job.Body, prepared, Job.Life.EngineHours, FactorWith)
@@ -153,7 +179,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
 
     /// <summary>The check of shaking where it decides and fails; null where it does not.</summary>
     public Check? WeakInShaking() => ShakingStudy.Decides(Job.Body, rule) && Shaking is { } shaking
-        && new Check(CheckId.ShakingEndurance, shaking.EnduranceFactor, Job.Preferences.MinEnduranceFactor) is { Fails: true } weak ? weak : null;
+        && new Check(CheckId.ShakingEndurance, shaking.EnduranceFactor / StressAtLeast, Job.Preferences.MinEnduranceFactor) is { Fails: true } weak ? weak : null;
 
     private ImmutableArray<BoltedJoint> Joints => _joints ??= BoltedJoint.Of(
         Job.Body.Mount, bracket, prepared, Opening.Response.Solution, Stamped.Case.Response.Solution, Acceleration);
@@ -168,8 +194,8 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     /// <summary>The check of how the bracket lasts with all that counts, or of the screws, that fails; null where none does.</summary>
     public Check? WeakAtMount()
     {
-        var life = new Check(CheckId.Endurance, WholeLife.Factor, Job.Preferences.MinEnduranceFactor);
-        return life.Fails ? life : JointChecks.Of(Joints, _metal).FirstOrDefault(c => c.Fails && c.Kind != CheckKind.Advice);
+        var life = new Check(CheckId.Endurance, WholeLife.Factor / StressAtLeast, Job.Preferences.MinEnduranceFactor);
+        return life.Fails ? life : JointChecks.Of(Joints, _metal).FirstOrDefault(c => c.Fails && c.Kind != CheckKind.Advice && (!IsFirst || c.Spare < -JudgeTolerance.FirstStiffness));
     }
 
     /// <summary>The whole report.</summary>
@@ -180,6 +206,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
         var report = new StrengthReport
         {
             Flat = prepared.Flat,
+            MeshError = MeshError is { } error ? LoadCase.SixFigures(error) : null,
             Folded = prepared.Model.Mesh,
             GivePerTension = Give,
             Opening = Opening,

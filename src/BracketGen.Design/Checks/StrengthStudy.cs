@@ -18,7 +18,7 @@ public static class StrengthStudy
     {
         var tension = new StopTension(StopMechanism.Of(job, travel, placement));
         var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness), StrengthMetal.Of(job, bracket.Stock.Material));
-        return new StrengthStages(tension, bracket, detail.Prepare(part), rule).Report();
+        return SettledStrength.Of(new(tension, bracket, detail.Prepare(part), rule), detail).Report();
     }
 
     /// <summary>Safety factor of a stress that comes and goes (MPa), by the Soderberg line.</summary>

@@ -10,7 +10,7 @@ namespace BracketGen.Drawing.Result;
 
 /// <summary>Whether the bracket bends, shakes or cracks. Stresses in MPa, lengths in mm, forces in N, frequencies in Hz.</summary>
 public sealed record ResultStrength(
-    int Nodes, double GivePerNewton, ResultLoadCase Opening, ResultLoadCase Stamped, double? LimitingFootForce, double YieldFactor,
+    int Nodes, double? MeshError, double GivePerNewton, ResultLoadCase Opening, ResultLoadCase Stamped, double? LimitingFootForce, double YieldFactor,
     double EnduranceFactor, IReadOnlyList<double> Frequencies, double? FiringFrequency, string FrequencyRule,
     ResultShaking? Shaking, IReadOnlyList<ResultCrossing> Crossings, ResultLife Life, IReadOnlyList<ResultJoint> Joints,
     double OuterStiffness, double? OuterStiffnessAtLimit, double EndMass, double EndCentre, IReadOnlyList<ResultEndPart> EndParts);
@@ -48,7 +48,7 @@ internal static class StrengthResult
     public static ResultStrength? Of(StrengthReport? report, Vector2 corner, Engine? engine) => report is null
         ? null
         : new(
-            report.Flat.Nodes.Length, report.GivePerTension, CaseOf(report.Opening, corner),
+            report.Flat.Nodes.Length, report.MeshError is { } error ? ResultJson.Round(error) : null, report.GivePerTension, CaseOf(report.Opening, corner),
             CaseOf(report.Stamped, corner), report.LimitingFootForce, ResultJson.Round(report.YieldFactor),
             ResultJson.Round(report.EnduranceFactor), report.Frequencies,
             report.FiringFrequency is { } f ? ResultJson.Round(f) : null, ShakingText.Word(report.FrequencyRule),

@@ -40,6 +40,9 @@ public sealed record MeshRequest
     /// <summary>Lines that edges must follow: bend zones, rims of washers and seats.</summary>
     public ImmutableArray<MeshLine> Lines { get; init; } = [];
 
+    /// <summary>Places where the mesh is to be finer than anything else asks for.</summary>
+    public ImmutableArray<FineSpot> Spots { get; init; } = [];
+
     /// <summary>How fast the size may grow with distance from where it is small (mm per mm).</summary>
     public double Growth { get; init; } = UsualGrowth;
 
@@ -49,6 +52,11 @@ public sealed record MeshRequest
     /// <summary>The same for hollow arcs of the outline, where stress gathers (rad).</summary>
     public double FilletAnglePerEdge { get; init; } = UsualAnglePerEdge;
 }
+
+/// <summary>A place in the flat pattern with the edge length wanted there.</summary>
+/// <param name="At">The place.</param>
+/// <param name="Size">Edge length (mm), positive.</param>
+public readonly record struct FineSpot(FlatPoint At, double Size);
 
 /// <summary>A line in the flat pattern that the mesh's edges must follow, with the edge length wanted along it.</summary>
 /// <remarks>What lies outside the metal is left out.</remarks>

@@ -31,6 +31,11 @@ internal sealed class SizeField
         {
             Add(line.Line, line.Size, angle);
         }
+
+        foreach (var spot in request.Spots)
+        {
+            Add(new Source(spot.At.Vector), new(spot.At.Vector, spot.At.Vector), spot.Size);
+        }
     }
 
     /// <summary>Edge length wanted at <paramref name="point"/> (mm).</summary>
@@ -80,9 +85,14 @@ internal sealed class SizeField
 
         if (size < _size)
         {
-            _near.Add(new(size, segment.Bounds, _sources.Count));
-            _sources.Add(new(segment));
+            Add(new(segment), segment.Bounds, size);
         }
+    }
+
+    private void Add(Source source, Bounds bounds, double size)
+    {
+        _near.Add(new(size, bounds, _sources.Count));
+        _sources.Add(source);
     }
 
     // What rules most lines out, close together in memory.
@@ -119,6 +129,8 @@ internal sealed class SizeField
                 _along = (_end - _start) / (line.Length * line.Length);
             }
         }
+
+        public Source(Vector2 point) => (_start, _end) = (point, point);
 
         public double DistanceTo(Vector2 p)
         {

@@ -40,13 +40,15 @@ public sealed record FoldedPart
     /// <param name="bendRows">Rows of triangles across each bend, at least one.</param>
     /// <param name="growth">How fast the size may grow with distance from where it is small (mm per mm).</param>
     /// <param name="filletAngle">Largest angle of a hollow arc of the outline that one edge may span (rad).</param>
+    /// <param name="spots">Where it is to be finer than that.</param>
     /// <exception cref="MeshException">The contours cross.</exception>
-    public TriangleMesh Mesh(double size, double holeSize, int bendRows = 4, double growth = MeshRequest.UsualGrowth, double filletAngle = MeshRequest.UsualAnglePerEdge)
+    public TriangleMesh Mesh(
+        double size, double holeSize, int bendRows = 4, double growth = MeshRequest.UsualGrowth, double filletAngle = MeshRequest.UsualAnglePerEdge, ImmutableArray<FineSpot> spots = default)
     {
         var lines = Bends
             .SelectMany(b => MeshLine.AcrossZone(b.Start, b.End, bendRows, Math.Min(size, 2 * b.Width / bendRows)))
             .Concat(Washers.Append(Seat).Select(d => MeshLine.Rim(d, Math.Min(size, holeSize))));
-        return Mesher.Mesh(new(Flat, size) { HoleSize = Math.Min(size, holeSize), Lines = [.. lines], Growth = growth, FilletAnglePerEdge = filletAngle });
+        return Mesher.Mesh(new(Flat, size) { HoleSize = Math.Min(size, holeSize), Lines = [.. lines], Growth = growth, FilletAnglePerEdge = filletAngle, Spots = spots.IsDefault ? [] : spots });
     }
 
     /// <summary>Folds, clamps and factorises the part on a mesh of its flat pattern.</summary>

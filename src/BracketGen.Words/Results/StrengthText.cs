@@ -38,12 +38,16 @@ public static class StrengthText
         var corner = solution.Bracket!.Flat.Blank.Outline.Bounds.Min;
         IReadOnlyList<string> Row(string name, LoadCase load) =>
         [
-            name, units.Write(Quantity.Force, load.Tension), units.WriteFine(Quantity.Length, load.Give), units.Write(Quantity.Stress, load.LargestStress),
+            name, units.Write(Quantity.Force, load.Tension), units.WriteFine(Quantity.Length, load.Give), WithError(report, units.Write(Quantity.Stress, load.LargestStress)),
             $"{units.Number(Quantity.Length, load.At.X - corner.X)}; {units.Write(Quantity.Length, load.At.Y - corner.Y)}",
         ];
 
         return [Row("Maximum of an opening", report.Opening), Row("Pedal stamped on", report.Stamped)];
     }
+
+    // Rounded up to a tenth of a per cent: an error is not made smaller than it is.
+    private static string WithError(StrengthReport report, string stress) =>
+        report.MeshError is { } error ? $"{stress} ±{Phrases.Plain(Math.Ceiling(1000 * error) / 10)} %" : stress;
 
     /// <summary>A check as a note.</summary>
     public static string Note(Check check, UnitSystem units) =>
@@ -59,15 +63,15 @@ public static class StrengthText
 
     /// <summary>With which stiffness of the outer the proof load was found.</summary>
     public static string OuterCounted(StrengthReport report, UnitSystem units) => report.OuterStiffness.Evidence == Evidence.Assumed
-        ? $"The outer's axial stiffness was not measured and counts as {units.Write(Quantity.Force, report.OuterStiffness.Max)}, the stiffest usual, for the proof load."
-        : $"The outer's axial stiffness counts as {units.Write(Quantity.Force, report.OuterStiffness.Max)}, its stiff end, for the proof load.";
+        ? $"The outer's axial stiffness was not measured and counts as {units.WriteCoarse(Quantity.Force, report.OuterStiffness.Max)}, the stiffest usual, for the proof load."
+        : $"The outer's axial stiffness counts as {units.WriteCoarse(Quantity.Force, report.OuterStiffness.Max)}, its stiff end, for the proof load.";
 
     /// <summary>What the outer's stiffness decides.</summary>
     public static string OuterLimit(StrengthReport report, UnitSystem units) => report.OuterStiffnessAtLimit switch
     {
         double.PositiveInfinity => "However stiff the outer is, the bracket does not yield.",
         0 => "However soft the outer is, the factor against yield is too small.",
-        var limit => $"At {units.Write(Quantity.Force, limit)} the factor against yield is just what it must be.",
+        var limit => $"At {units.WriteCoarse(Quantity.Force, limit)} the factor against yield is just what it must be.",
     };
 
     /// <summary>What the proof load counts.</summary>
@@ -101,7 +105,7 @@ public static class StrengthText
             : "Pedal stamped on: the floor stops the pedal; pull beyond wide open stretches wire, outer and bracket.",
         Life(report, units),
         .. Screws(report, units),
-        $"Shell elements on {report.Flat.Nodes.Length.ToString(CultureInfo.InvariantCulture)} nodes, washers held rigidly; von Mises stress, the larger of both sides. Movement of the vibration not to scale.",
+        $"Shell elements on {report.Flat.Nodes.Length.ToString(CultureInfo.InvariantCulture)} nodes, washers held rigidly; von Mises stress, the larger of both sides{(report.MeshError is null ? "" : "; ± is what the mesh may still miss")}. Movement of the vibration not to scale.",
         "This is a calculation for choosing, not a test: it leaves out welds, cracks, edges rougher than usual and a mount that gives.",
     ];
 
