@@ -20,8 +20,8 @@ public class BeginTests
     private static readonly string[] Alder =
     [
         "Alder 58", "1", "58", "8", "", "31.5 +/- 0.2", "84 +/- 1", "-20 +/- 1", "150", "3", "2.2", "34.5", "9", "14", "barrel", "7.2", "8.2", "along the shaft",
-        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "", "520 mV", "4.46", "10", "-63", "0", "72", "60", "60", "0, 0, 1", "", "-50 -22 -24", "", "15", "-50, 12, -24", "M6", "15",
-        "1", "idle \"valve\"", "", "42, -60, -45", "85, -20, 15",
+        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "", "520 mV", "4.46", "10", "-63", "0", "72", "60", "60", "0, 0, 1", "", "-50 -22 -24", "", "15", "16", "-50, 12, -24", "M6", "15", "",
+        "0.02", "cast aluminium", "4", "6500", "800 +/- 50", "1", "idle \"valve\"", "", "42, -60, -45", "85, -20, 15",
     ];
 
     [Fact]
@@ -54,6 +54,9 @@ public class BeginTests
         Assert.Equal(Angle.FromDegrees(10), body.Sensor.Slot);
         Assert.Equal(new ThrottlePoint(-50, -22, -24), body.Mount.Holes[0].At);
         Assert.Equal("M6", body.Mount.Holes[1].Thread.Name);
+        Assert.Equal((16, null), (body.Mount.Holes[0].ThreadDepth, body.Mount.Holes[1].ThreadDepth));
+        Assert.Equal(0.02, body.Mount.Flatness);
+        Assert.Equal(new Engine(4, 6500, 4) { IdleSpeed = new(800, 50) }, body.Engine);
         Assert.Equal(new FittingPocket(PocketKind.Bore, 7.2, 7.2, 8.2, true), body.Quadrant.PocketShape);
         Assert.Equal(new BoreAxis(-63, Angle.Zero, 72, 60, 60), body.BoreAxis);
         Assert.Equal("idle \"valve\"", Assert.Single(body.KeepOuts).Name);

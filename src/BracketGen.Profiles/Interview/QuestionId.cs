@@ -239,4 +239,22 @@ public enum QuestionId
 
     /// <summary>Maximum corner of a keep-out.</summary>
     KeepOutMax,
+
+    /// <summary>Depth of full thread in a mount hole.</summary>
+    ThreadDepth,
+
+    /// <summary>Flatness of the bosses.</summary>
+    Flatness,
+
+    /// <summary>Metal of the bosses.</summary>
+    BossMaterial,
+
+    /// <summary>How many cylinders the engine has.</summary>
+    Cylinders,
+
+    /// <summary>The engine's maximum speed.</summary>
+    MaxSpeed,
+
+    /// <summary>The engine's idle speed.</summary>
+    IdleSpeed,
 }

@@ -1,3 +1,5 @@
+using BracketGen.SheetMetal.Fasteners;
+
 namespace BracketGen.Profiles.Interview;
 
 /// <summary>What is asked of a throttle body; what follows depends on what was answered.</summary>
@@ -6,7 +8,7 @@ internal static class ThrottleBodyQuestions
     // Answers under this name only steer the questions.
     private const string Steering = Answers.Unwritten;
 
-    private const string Quadrant = "[quadrant]", Groove = "[quadrant.groove]", Pocket = "[quadrant.pocket]", Bore = "[bore_axis]", Springs = "[return_springs]";
+    private const string Quadrant = "[quadrant]", Groove = "[quadrant.groove]", Pocket = "[quadrant.pocket]", Bore = "[bore_axis]", Springs = "[return_springs]", Engine = "[engine]";
 
     public static IEnumerable<Question> After(Answers answers)
     {
@@ -95,6 +97,16 @@ internal static class ThrottleBodyQuestions
             yield return new(QuestionId.HoleCentre, hole, "at", AnswerForm.Point) { Item = i };
             yield return new(QuestionId.HoleThread, hole, "thread", AnswerForm.Word, "M6", "M4", "M5", "M6", "M8", "M10", "M12") { Item = i };
             yield return new(QuestionId.BossDiameter, hole, "boss_diameter", AnswerForm.Quantity) { Item = i };
+            yield return new(QuestionId.ThreadDepth, hole, "thread_depth", AnswerForm.Quantity, "") { Item = i };
+        }
+
+        yield return new(QuestionId.Flatness, "[mount]", "flatness", AnswerForm.Quantity, "");
+        yield return new(QuestionId.BossMaterial, "[mount]", "boss_material", AnswerForm.Word, "", [.. BossMetal.All.Select(m => m.Name)]);
+        yield return new(QuestionId.Cylinders, Engine, "cylinders", AnswerForm.Quantity, "");
+        if (!string.IsNullOrEmpty(answers.Of(Engine, "cylinders")))
+        {
+            yield return new(QuestionId.MaxSpeed, Engine, "max_speed", AnswerForm.Quantity);
+            yield return new(QuestionId.IdleSpeed, Engine, "idle_speed", AnswerForm.Measured, "");
         }
 
         yield return new(QuestionId.KeepOutCount, "[keep_out]", "boxes", AnswerForm.Count, "0");

@@ -141,6 +141,13 @@ public static class QuestionText
         QuestionId.KeepOutName => ($"What is keep-out {item}?", "A name for the report."),
         QuestionId.KeepOutShape => ("Its shape?", "A box. You can write cylinders into the file later."),
         QuestionId.KeepOutMin => ("Its corner of minimum x, y and z?", "As x, y, z."),
+        QuestionId.ThreadDepth => ($"Depth of full thread in hole {item}?", "Turn a screw in by hand and measure how far it goes. Leave empty if you did not measure it: the strength of the mount is then not proven."),
+        QuestionId.Flatness => (
+            "Flatness of the bosses?", "Straight edge over all of them, feeler gauge under it: the largest gap. Leave empty if you did not measure it: the life of the bracket is then not proven."),
+        QuestionId.BossMaterial => ("Metal of the bosses?", "Leave empty if you cannot tell: the weakest usual one then counts."),
+        QuestionId.Cylinders => ("How many cylinders does the engine have?", "Leave empty if you do not know the engine: what shakes the bracket is then not known."),
+        QuestionId.MaxSpeed => ("Maximum speed of the engine?", "Revolutions of the crankshaft a minute; no unit."),
+        QuestionId.IdleSpeed => ("Idle speed?", "Revolutions a minute, warm: 800 +/- 50. Leave empty for the usual one."),
         _ => ("Its corner of maximum x, y and z?", "As x, y, z."),
     };
 }
