@@ -34,6 +34,66 @@ public class StopSeatTests
         Assert.True(StopSeat.For(cable, StopOpening.OpenSlot, 3, Finish.NotStated).CableGoesOn);
     }
 
+    // Two nuts of 5 mm on 14 mm of thread leave 4 mm for the sheet; what the sheet leaves of it stands out beyond the nut on the quadrant's side.
+    [Fact]
+    public void A_bulkhead_ferrule_holds_what_its_nuts_leave_of_the_thread_and_sets_nothing()
+    {
+        var ferrule = new BulkheadFerrule(8, 1, 14, 13, 5);
+        var seat = StopSeat.For(With(4, 40, ferrule), StopOpening.AsNeeded, 3, Finish.NotStated);
+        Assert.Equal((0, 4, false), (ferrule.AdjusterRange, ferrule.MaxSheet, seat.IsSlot));
+        Assert.Equal(3 + 5 + 1, seat.Protrusion, 1e-12);
+        Assert.Equal(new ThreadedAdjuster(8, 1, 0, 13, 5).NutBore, ferrule.NutBore);
+        Assert.True(StopSeat.For(With(6, 40, ferrule), StopOpening.AsNeeded, 3, Finish.NotStated).IsSlot); // the barrel goes through the hole, not through the nut
+    }
+
+    [Fact]
+    public void A_push_in_end_has_the_hole_it_is_made_for_and_never_a_slot()
+    {
+        var end = new PushInEnd(9, 13, 0.8, 2, 7);
+        foreach (var wanted in Enum.GetValues<StopOpening>())
+        {
+            var seat = StopSeat.For(With(9.5, 40, end), wanted, 1.5, Finish.NotStated);
+            Assert.Equal((9, false, false, 7), (seat.Opening, seat.IsSlot, seat.CableGoesOn, seat.Protrusion));
+        }
+    }
+
+    [Theory]
+    [InlineData(1, false, true)]
+    [InlineData(2, true, true)]
+    [InlineData(3, true, false)]
+    public void Sheet_too_thin_or_too_thick_for_the_end_is_told(double thickness, bool isThick, bool isThin)
+    {
+        var bracket = Design.Study.Designer.Solve(Examples.Read("plover-alder-58")).Bracket!;
+        var of = bracket with { Stock = bracket.Stock with { Thickness = thickness }, Folded = new(bracket.Flat with { Thickness = thickness }, bracket.Folded.Flanges[0]) };
+        Check Found(OuterEnd end, CheckId id) => BracketChecks.OfFlat(of, With(4, 40, end), CuttingProcess.Laser).Single(c => c.Id == id);
+        var pushed = new PushInEnd(9, 13, 1.5, 2.5, 7);
+        Assert.Equal(isThick, Found(pushed, CheckId.EndMinSheet).Passes);
+        Assert.Equal(isThin, Found(pushed, CheckId.EndMaxSheet).Passes);
+        Assert.Equal(isThin, Found(new ClippedFerrule(7.5, 11, 2.5, 8, 13), CheckId.EndMaxSheet).Passes);
+        Assert.Equal(isThin, Found(new BulkheadFerrule(8, 1, 12.5, 13, 5), CheckId.EndMaxSheet).Passes);
+    }
+
+    // The search looks for sheet that the end takes.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void A_bracket_is_found_for_every_kind_of_end(int kind)
+    {
+        var job = Examples.Read("plover-alder-58");
+        OuterEnd end = kind switch
+        {
+            0 => new BulkheadFerrule(8, 1, 14, 13, 5, 14),
+            1 => new ClippedFerrule(8, 12, 3.5, 7, 13, 14),
+            _ => new PushInEnd(9, 14, 1.5, 3.5, 8, 14),
+        };
+        var fitting = kind == 2 ? new EndFitting(EndFittingKind.Barrel, 6, 8) : job.Vehicle.Cable.Fitting;
+        var solution = Design.Study.Designer.Solve(job with { Vehicle = job.Vehicle with { Cable = job.Vehicle.Cable with { OuterEnd = end, Fitting = fitting } } });
+        Assert.DoesNotContain(solution.Checks, c => c.Fails && c.Kind != CheckKind.Advice);
+        Assert.Contains(solution.Checks, c => c.Id == CheckId.EndMaxSheet && c.Passes);
+        Assert.True(kind != 2 || !solution.Bracket!.Stop.IsSlot);
+    }
+
     // A ferrule has no nut: its own hole is all that the fitting goes through.
     [Theory]
     [InlineData(9.5, 7, false)]

@@ -24,7 +24,7 @@ public class InterviewTests
         var asked = new HashSet<QuestionId>();
         foreach (var (questions, word) in new (Func<Answers, IEnumerable<Question>>, int)[]
         {
-            (VehicleQuestions.After, 0), (VehicleQuestions.After, 1), (VehicleQuestions.After, 2), (ThrottleBodyQuestions.After, 0), (ThrottleBodyQuestions.After, 1),
+            (VehicleQuestions.After, 0), (VehicleQuestions.After, 1), (VehicleQuestions.After, 2), (VehicleQuestions.After, 3), (VehicleQuestions.After, 4), (VehicleQuestions.After, 5), (ThrottleBodyQuestions.After, 0), (ThrottleBodyQuestions.After, 1),
             (ThrottleBodyQuestions.After, 2),
         })
         {

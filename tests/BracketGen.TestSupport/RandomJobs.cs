@@ -20,7 +20,7 @@ namespace BracketGen.TestSupport;
 /// </remarks>
 public static class RandomJobs
 {
-    private static readonly Gen<Cable> Cable = Gen.Select(Gen.Int[0, 3], Gen.Int[0, 2], Gen.Double[90, 190], (end, fitting, length) => new Cable
+    private static readonly Gen<Cable> Cable = Gen.Select(Gen.Int[0, 6], Gen.Int[0, 2], Gen.Double[90, 190], (end, fitting, length) => new Cable
     {
         Fitting = fitting switch
         {
@@ -34,6 +34,9 @@ public static class RandomJobs
             0 => new ThreadedAdjuster(8, 1, 14, 13, 5),
             1 => new ThreadedAdjuster(6, 1, 20, 10, 4),
             2 => new PlainFerrule(7.5, 11, 10),
+            3 => new BulkheadFerrule(8, 1, 16, 13, 5, 8),
+            4 => new ClippedFerrule(7.5, 11, 5.2, 8, 13, 10),
+            5 => new PushInEnd(9, 13, 0.8, 3.2, 7, 12),
             _ => new SlottedClip(8, 14, 4.2, 8),
         },
         OuterDiameter = 6,

@@ -59,6 +59,15 @@ public static class BracketChecks
         {
             yield return new(CheckId.ClipNeck, thickness + 2 * finish.BuildUp, clip.NeckLength);
         }
+        else if (double.IsFinite(cable.OuterEnd.MaxSheet))
+        {
+            yield return new(CheckId.EndMaxSheet, thickness + 2 * finish.BuildUp, cable.OuterEnd.MaxSheet);
+        }
+
+        if (cable.OuterEnd.MinSheet > 0)
+        {
+            yield return new(CheckId.EndMinSheet, thickness, cable.OuterEnd.MinSheet);
+        }
 
         // Into a slot the outer end slips from the side: then its own body is what has to go in. What sits only in a slot has no way through a hole.
         var seat = bracket.Seat;

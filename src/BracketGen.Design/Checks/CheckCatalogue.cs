@@ -59,6 +59,8 @@ public static class CheckCatalogue
         Of(CheckId.BendGauge, "bend-gauge", Advice, Quantity.Length, AtMost, LimitSource.CommonPractice, ShapeAndPlace, InputId.Shop),
         Of(CheckId.Finish, "finish", Advice, Quantity.Number, AtLeast, LimitSource.CommonPractice, ShapeAndPlace, InputId.Shop, InputId.Sheet),
         Of(CheckId.ClipNeck, "clip-neck", Function, Quantity.Length, AtMost, LimitSource.Profile, ShapeAndPlace, InputId.OuterEnd, InputId.Sheet),
+        Of(CheckId.EndMaxSheet, "end-max-sheet", Function, Quantity.Length, AtMost, LimitSource.Profile, ShapeAndPlace, InputId.OuterEnd, InputId.Sheet),
+        Of(CheckId.EndMinSheet, "end-min-sheet", Function, Quantity.Length, AtLeast, LimitSource.Profile, ShapeAndPlace, InputId.OuterEnd, InputId.Sheet),
         Of(CheckId.FittingThroughStop, "fitting-through-stop", Function, Quantity.Length, AtLeast, LimitSource.Geometry, ShapeAndPlace, InputId.EndFitting, InputId.OuterEnd),
         Of(CheckId.KeepOut, "keep-out", Function, Quantity.Length, AtLeast, LimitSource.Preference, ShapeAndPlace, InputId.KeepOuts, InputId.Mount),
         Of(CheckId.BodyClearance, "body-clearance", Function, Quantity.Length, AtLeast, LimitSource.Preference, ShapeAndPlace, InputId.BodyShape, InputId.Mount),

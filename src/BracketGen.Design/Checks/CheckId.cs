@@ -141,6 +141,12 @@ public enum CheckId
     /// <summary>Sheet thickness in a clip's neck.</summary>
     ClipNeck,
 
+    /// <summary>Sheet thickness under the thickest that an outer end goes over.</summary>
+    EndMaxSheet,
+
+    /// <summary>Sheet thickness over the thinnest that an outer end holds on to.</summary>
+    EndMinSheet,
+
     /// <summary>End fitting through the stop's opening.</summary>
     FittingThroughStop,
 

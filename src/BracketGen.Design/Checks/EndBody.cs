@@ -24,6 +24,9 @@ public sealed record EndBody(ImmutableArray<EndPart> Parts)
     /// <summary>Length taken for a collar (mm; common practice, no source).</summary>
     private const double CollarLength = 3;
 
+    /// <summary>Thickness taken for a clip in a groove (mm; common practice, no source).</summary>
+    private const double ClipThickness = 1;
+
     /// <summary>Part of the outer's circle that is steel where nobody weighed it (common practice, no source): a spiral of flat wire with liner and cover.</summary>
     private const double OuterSteel = 0.5;
 
@@ -66,6 +69,24 @@ public sealed record EndBody(ImmutableArray<EndPart> Parts)
                 EndPart.Round(EndPartId.Screw, a.Thread, -half - a.NutHeight, half + a.NutHeight + a.Range, Steel),
                 EndPart.Nut(EndPartId.OuterNut, a, half, Steel),
                 EndPart.Round(EndPartId.Head, Math.Max(a.Thread, cable.OuterDiameter + HeadWall), half + a.NutHeight + a.Range, half + a.NutHeight + a.Range + HeadLength, Steel),
+            ],
+            BulkheadFerrule b =>
+            [
+                EndPart.Nut(EndPartId.QuadrantNut, b, -half - b.NutHeight, Steel),
+                EndPart.Round(EndPartId.Screw, b.Thread, -half - b.NutHeight - b.StandsOut(thickness), half + b.NutHeight, Steel),
+                EndPart.Nut(EndPartId.OuterNut, b, half, Steel),
+                EndPart.Round(EndPartId.Body, Math.Max(b.Thread, cable.OuterDiameter + HeadWall), half + b.NutHeight, half + b.NutHeight + FerruleLength, Steel),
+            ],
+            ClippedFerrule f =>
+            [
+                EndPart.Round(EndPartId.Clip, f.ClipDiameter, half - f.Grip - ClipThickness, half - f.Grip, Steel),
+                EndPart.Round(EndPartId.Nose, f.NoseDiameter, half - f.NoseLength, half, Steel),
+                EndPart.Round(EndPartId.Body, f.ShoulderDiameter, half, half + FerruleLength, Steel),
+            ],
+            PushInEnd p =>
+            [
+                EndPart.Round(EndPartId.Nose, p.HoleDiameter, half - p.Reach, half, Steel),
+                EndPart.Round(EndPartId.Body, p.ShoulderDiameter, half, half + FerruleLength, Steel),
             ],
             SlottedClip c =>
             [
@@ -119,6 +140,9 @@ public enum EndPartId
     /// <summary>Body of a ferrule, on the outer's side.</summary>
     Body,
 
+    /// <summary>Clip in the groove of a ferrule's nose.</summary>
+    Clip,
+
     /// <summary>What of the outer moves with its end.</summary>
     Outer,
 }
@@ -144,9 +168,9 @@ public readonly record struct EndPart(EndPartId Id, double Mass, double Centre, 
         return new(id, mass, (from + to) / 2, to, mass * square / 2, mass * (3 * square + height * height) / 12);
     }
 
-    /// <summary>A hexagon with the adjuster's screw in it.</summary>
+    /// <summary>A hexagon with the end's thread in it.</summary>
     /// <remarks>Area √3/2 s², polar moment of area 5 √3/8 a⁴ of a regular hexagon with side a, s = √3 a across its flats (Roark's Formulas, properties of sections; from memory).</remarks>
-    internal static EndPart Nut(EndPartId id, ThreadedAdjuster a, double from, double density)
+    internal static EndPart Nut(EndPartId id, NuttedEnd a, double from, double density)
     {
         double side = a.AcrossFlats / Math.Sqrt(3), bore = a.Thread * a.Thread / 4;
         var mass = density * a.NutHeight * (3 * Math.Sqrt(3) / 2 * side * side - Math.PI * bore);

@@ -95,7 +95,7 @@ internal sealed class Surroundings
         {
             var (seat, normal) = Bracket.FoldedSeat;
             var (end, thickness) = (Job.Vehicle.Cable.OuterEnd, Bracket.Stock.Thickness);
-            var front = end is ThreadedAdjuster adjuster ? thickness + adjuster.NutHeight : Bracket.Seat.Protrusion;
+            var front = end is NuttedEnd nutted ? thickness + nutted.NutHeight : Bracket.Seat.Protrusion;
             var wide = ConvexSolid.Cylinder((seat - front * normal).Vector, (seat + StopBodyRoom * normal).Vector, Bracket.Seat.SeatRadius);
             return Bracket.Seat.Protrusion > front
                 ? [wide, ConvexSolid.Cylinder((seat - Bracket.Seat.Protrusion * normal).Vector, seat.Vector, end.BodyDiameter / 2)]

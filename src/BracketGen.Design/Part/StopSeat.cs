@@ -20,6 +20,9 @@ public sealed record StopSeat(
     /// <summary>Play of a ferrule's nose or neck in its opening (mm; common practice, no source).</summary>
     public const double FerrulePlay = 0.3;
 
+    /// <summary>By how much a hole may be larger than an end that snaps into it was made for (mm; common practice, no source): its barbs then still hold.</summary>
+    public const double PushInPlay = 0.1;
+
     /// <summary>Play that an end fitting needs to go through an opening by hand (mm; common practice, no source).</summary>
     public const double FittingPlay = 0.2;
 
@@ -29,27 +32,32 @@ public sealed record StopSeat(
     /// <summary>What <paramref name="cable"/> needs in a sheet: <paramref name="thickness"/> (mm) bare, with room for its <paramref name="finish"/>.</summary>
     public static StopSeat For(Cable cable, StopOpening wanted, double thickness, Finish finish)
     {
-        var opening = finish.HoleAllowance + (cable.OuterEnd is ThreadedAdjuster threaded
-            ? MetricThread.ClearanceFor(threaded.Thread)
-            : cable.OuterEnd.BodyDiameter + FerrulePlay);
+        var opening = finish.HoleAllowance + (cable.OuterEnd switch
+        {
+            NuttedEnd threaded => MetricThread.ClearanceFor(threaded.Thread),
+            PushInEnd made => made.HoleDiameter,
+            var end => end.BodyDiameter + FerrulePlay,
+        });
 
         // Both ends of a throttle cable's wire are swaged on: nothing is drawn out of its outer. In a round hole the fitting goes first, and the nut on the
         // quadrant's side comes off over it; the adjuster itself is fixed on the outer, and the wire is in it already.
         var coated = opening - finish.HoleAllowance;
-        var passage = cable.OuterEnd is ThreadedAdjuster a ? Math.Min(coated, a.NutBore) : coated;
+        var passage = cable.OuterEnd is NuttedEnd a ? Math.Min(coated, a.NutBore) : coated;
         var needed = cable.Fitting.PassageDiameter(cable.WireDiameter) + FittingPlay;
         var slot = cable.OuterEnd is SlottedClip
-            || wanted == StopOpening.OpenSlot || (wanted == StopOpening.AsNeeded && passage < needed);
+            || (cable.OuterEnd is not PushInEnd && (wanted == StopOpening.OpenSlot || (wanted == StopOpening.AsNeeded && passage < needed)));
         var seat = new StopSeat(opening, slot, slot ? null : passage, needed, cable.OuterEnd.SeatDiameter / 2, cable.OuterEnd.SeatDiameter, thickness);
         return cable.OuterEnd switch
         {
             // The nut on the quadrant's side, and all the thread that may stand out with the adjuster at the end of its range.
-            ThreadedAdjuster t => seat with
+            NuttedEnd t => seat with
             {
                 SeatRadius = t.AcrossCorners / 2,
                 RoomDiameter = SpannerDiameter(t.AcrossFlats),
-                Protrusion = thickness + t.NutHeight + t.Range,
+                Protrusion = thickness + t.NutHeight + t.StandsOut(thickness),
             },
+            ClippedFerrule f => seat with { RoomDiameter = Math.Max(f.ShoulderDiameter, f.ClipDiameter), Protrusion = f.NoseLength },
+            PushInEnd p => seat with { Protrusion = p.Reach },
             SlottedClip c => seat with { Protrusion = thickness + c.NeckLength },
             _ => seat,
         };

@@ -3,6 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Design.Study;
@@ -29,7 +30,7 @@ public static class GivenChecks
 
         var opening = placed.Stop.Diameter;
         yield return new(CheckId.StopOpening, opening - placed.Seat.Opening, 0);
-        yield return new(CheckId.StopPlay, opening - placed.Seat.Opening, StopSeat.FerrulePlay);
+        yield return new(CheckId.StopPlay, opening - placed.Seat.Opening, cable.OuterEnd is PushInEnd ? StopSeat.PushInPlay : StopSeat.FerrulePlay);
         yield return new(CheckId.StopSlot, placed.Stop.IsSlot || !placed.Seat.IsSlot ? 1 : 0, 1);
         yield return new(CheckId.StopMetal, placed.Stop.MetalRadius - placed.Seat.MetalRadius(placed.Stock.Thickness), 0);
         yield return new(CheckId.StopSquare, Askew(placement, travel) + travel.Wander.Radians, cable.WanderLimit.Radians);

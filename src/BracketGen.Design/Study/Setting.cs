@@ -69,6 +69,9 @@ internal sealed record Setting(ChangedInput Input, string? What, double From, do
         ThreadedAdjuster a => a with { Range = range },
         PlainFerrule f => f with { Range = range },
         SlottedClip c => c with { Range = range },
+        BulkheadFerrule b => b with { Range = range },
+        ClippedFerrule f => f with { Range = range },
+        PushInEnd p => p with { Range = range },
         _ => end,
     };
 

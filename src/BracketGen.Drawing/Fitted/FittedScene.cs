@@ -114,7 +114,7 @@ internal sealed class FittedScene
         List<Vector3> places = [];
         foreach (var (from, to, diameter) in OuterEndShape.Of(cable, thickness))
         {
-            if (cable.OuterEnd is ThreadedAdjuster adjuster && diameter == adjuster.AcrossFlats)
+            if (cable.OuterEnd is NuttedEnd nutted && diameter == nutted.AcrossFlats)
             {
                 _shapes.Hexagon(FittedThing.Outer, seat + from * along, seat + to * along, diameter);
             }

@@ -23,6 +23,22 @@ internal static class OuterEndShape
                 yield return (0, a.NutHeight, a.AcrossFlats);
                 yield return (a.NutHeight + a.Range / 2 + 4, a.NutHeight + a.Range / 2 + 10, Math.Max(a.Thread, cable.OuterDiameter + 1));
                 break;
+            case BulkheadFerrule b:
+                yield return (-thickness - b.NutHeight - b.StandsOut(thickness), b.NutHeight, b.Thread);
+                yield return (-thickness - b.NutHeight, -thickness, b.AcrossFlats);
+                yield return (0, b.NutHeight, b.AcrossFlats);
+                yield return (b.NutHeight, b.NutHeight + 10, Math.Max(b.Thread, cable.OuterDiameter + 1));
+                break;
+            case ClippedFerrule f:
+                yield return (-f.NoseLength, 0, f.NoseDiameter);
+                yield return (-f.Grip - 1, -f.Grip, f.ClipDiameter);
+                yield return (0, 10, Math.Max(f.ShoulderDiameter, cable.OuterDiameter));
+                break;
+            case PushInEnd p:
+                yield return (-p.Reach, 0, p.HoleDiameter);
+                yield return (0, 2, p.ShoulderDiameter);
+                yield return (2, 10, cable.OuterDiameter + 2);
+                break;
             case SlottedClip c:
                 yield return (-c.NeckLength - 3, -c.NeckLength, c.CollarDiameter);
                 yield return (-c.NeckLength, 0, c.NeckDiameter);

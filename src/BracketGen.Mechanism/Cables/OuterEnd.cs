@@ -11,6 +11,36 @@ public abstract record OuterEnd
 
     /// <summary>Diameter (mm) of the seat that bears on the bracket.</summary>
     public abstract double SeatDiameter { get; }
+
+    /// <summary>Least sheet (mm, finish included) that the end holds on to.</summary>
+    public virtual double MinSheet => 0;
+
+    /// <summary>Thickest sheet (mm, finish included) that it goes over; infinite where it has no limit.</summary>
+    public virtual double MaxSheet => double.PositiveInfinity;
+}
+
+/// <summary>A threaded end with two nuts, one on each side of the bracket.</summary>
+/// <param name="Thread">Nominal thread diameter (mm).</param>
+/// <param name="Pitch">Thread pitch (mm).</param>
+/// <param name="AcrossFlats">Width across flats of the nuts (mm).</param>
+/// <param name="NutHeight">Height of one nut (mm).</param>
+public abstract record NuttedEnd(double Thread, double Pitch, double AcrossFlats, double NutHeight) : OuterEnd
+{
+    /// <inheritdoc/>
+    public override double BodyDiameter => Thread;
+
+    /// <inheritdoc/>
+    public override double SeatDiameter => AcrossFlats;
+
+    /// <summary>Bore of a nut (mm): the minor diameter D1 = d - 5/4 H of its thread with H = √3/2 P, ISO 724; ISO 965-1's 6H makes no nut narrower.</summary>
+    public double NutBore => Thread - 1.25 * Math.Sqrt(3) / 2 * Pitch;
+
+    /// <summary>Width across corners of a nut (mm): 2/√3 of the width across flats (regular hexagon).</summary>
+    public double AcrossCorners => AcrossFlats * 2 / Math.Sqrt(3);
+
+    /// <summary>Thread (mm) that stands out beyond the nut on the quadrant's side, at the most.</summary>
+    /// <param name="thickness">Thickness of the sheet (mm).</param>
+    public abstract double StandsOut(double thickness);
 }
 
 /// <summary>A threaded end held by two locknuts, one on each side of the bracket.</summary>
@@ -19,22 +49,32 @@ public abstract record OuterEnd
 /// <param name="Range">Total travel of the adjustment (mm), half of it each way from mid range.</param>
 /// <param name="AcrossFlats">Width across flats of the locknuts (mm).</param>
 /// <param name="NutHeight">Height of one locknut (mm).</param>
-public sealed record ThreadedAdjuster(double Thread, double Pitch, double Range, double AcrossFlats, double NutHeight) : OuterEnd
+public sealed record ThreadedAdjuster(double Thread, double Pitch, double Range, double AcrossFlats, double NutHeight) : NuttedEnd(Thread, Pitch, AcrossFlats, NutHeight)
 {
     /// <inheritdoc/>
     public override double AdjusterRange => Range;
 
     /// <inheritdoc/>
-    public override double BodyDiameter => Thread;
+    public override double StandsOut(double thickness) => Range;
+}
+
+/// <summary>A ferrule with a short thread and two nuts that clamp the sheet between them: it holds, and sets nothing.</summary>
+/// <param name="Thread">Nominal thread diameter (mm).</param>
+/// <param name="Pitch">Thread pitch (mm).</param>
+/// <param name="ThreadLength">Length of the thread (mm): both nuts and the sheet must find room on it.</param>
+/// <param name="AcrossFlats">Width across flats of the nuts (mm).</param>
+/// <param name="NutHeight">Height of one nut (mm).</param>
+/// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero if there is none.</param>
+public sealed record BulkheadFerrule(double Thread, double Pitch, double ThreadLength, double AcrossFlats, double NutHeight, double Range = 0) : NuttedEnd(Thread, Pitch, AcrossFlats, NutHeight)
+{
+    /// <inheritdoc/>
+    public override double AdjusterRange => Range;
 
     /// <inheritdoc/>
-    public override double SeatDiameter => AcrossFlats;
+    public override double MaxSheet => ThreadLength - 2 * NutHeight;
 
-    /// <summary>Bore of a locknut (mm): the minor diameter D1 = d - 5/4 H of its thread with H = √3/2 P, ISO 724; ISO 965-1's 6H makes no nut narrower.</summary>
-    public double NutBore => Thread - 1.25 * Math.Sqrt(3) / 2 * Pitch;
-
-    /// <summary>Width across corners of a locknut (mm): 2/√3 of the width across flats (regular hexagon).</summary>
-    public double AcrossCorners => AcrossFlats * 2 / Math.Sqrt(3);
+    /// <inheritdoc/>
+    public override double StandsOut(double thickness) => Math.Max(0, MaxSheet - thickness);
 }
 
 /// <summary>A plain ferrule: its nose sits in the hole, its shoulder bears on the bracket.</summary>
@@ -68,4 +108,51 @@ public sealed record SlottedClip(double NeckDiameter, double CollarDiameter, dou
 
     /// <inheritdoc/>
     public override double SeatDiameter => CollarDiameter;
+}
+
+/// <summary>A ferrule whose nose is held by a clip in a groove, on the quadrant's side of the bracket.</summary>
+/// <param name="NoseDiameter">Diameter of the nose in the hole or slot (mm).</param>
+/// <param name="ShoulderDiameter">Diameter of the shoulder (mm), larger than the nose.</param>
+/// <param name="Grip">Length of nose from the shoulder to the clip (mm): the sheet must fit in it.</param>
+/// <param name="NoseLength">Length of the whole nose from the shoulder on (mm).</param>
+/// <param name="ClipDiameter">Diameter over the clip (mm).</param>
+/// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero if there is none.</param>
+public sealed record ClippedFerrule(double NoseDiameter, double ShoulderDiameter, double Grip, double NoseLength, double ClipDiameter, double Range = 0) : OuterEnd
+{
+    /// <inheritdoc/>
+    public override double AdjusterRange => Range;
+
+    /// <inheritdoc/>
+    public override double BodyDiameter => NoseDiameter;
+
+    /// <inheritdoc/>
+    public override double SeatDiameter => ShoulderDiameter;
+
+    /// <inheritdoc/>
+    public override double MaxSheet => Grip;
+}
+
+/// <summary>An end with a collar and barbs that is pushed into a round hole from the outer's side and springs open behind the sheet.</summary>
+/// <param name="HoleDiameter">Diameter of the hole that it is made for (mm).</param>
+/// <param name="ShoulderDiameter">Diameter of the collar that bears on the bracket (mm).</param>
+/// <param name="LeastSheet">Thinnest sheet that it holds on to (mm).</param>
+/// <param name="MostSheet">Thickest sheet that it snaps over (mm).</param>
+/// <param name="Reach">How far it stands in and beyond the sheet, from the collar on (mm).</param>
+/// <param name="Range">Travel of an adjuster elsewhere in the same outer (mm); zero if there is none.</param>
+public sealed record PushInEnd(double HoleDiameter, double ShoulderDiameter, double LeastSheet, double MostSheet, double Reach, double Range = 0) : OuterEnd
+{
+    /// <inheritdoc/>
+    public override double AdjusterRange => Range;
+
+    /// <inheritdoc/>
+    public override double BodyDiameter => HoleDiameter;
+
+    /// <inheritdoc/>
+    public override double SeatDiameter => ShoulderDiameter;
+
+    /// <inheritdoc/>
+    public override double MinSheet => LeastSheet;
+
+    /// <inheritdoc/>
+    public override double MaxSheet => MostSheet;
 }

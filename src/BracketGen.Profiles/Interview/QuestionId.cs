@@ -54,6 +54,33 @@ public enum QuestionId
     /// <summary>Adjuster range.</summary>
     AdjusterRange,
 
+    /// <summary>Length of a bulkhead ferrule's thread.</summary>
+    EndThreadLength,
+
+    /// <summary>Nose from the shoulder to the clip.</summary>
+    Grip,
+
+    /// <summary>Length of the nose.</summary>
+    NoseLength,
+
+    /// <summary>Diameter over the clip.</summary>
+    ClipDiameter,
+
+    /// <summary>Hole that a push-in end is made for.</summary>
+    EndHoleDiameter,
+
+    /// <summary>Collar of a push-in end.</summary>
+    EndCollarDiameter,
+
+    /// <summary>Thinnest sheet for a push-in end.</summary>
+    MinSheet,
+
+    /// <summary>Thickest sheet for a push-in end.</summary>
+    MaxSheet,
+
+    /// <summary>How far a push-in end stands in.</summary>
+    Reach,
+
     /// <summary>Nose diameter.</summary>
     NoseDiameter,
 

@@ -22,7 +22,7 @@ internal static class VehicleQuestions
         }
 
         const string end = "[cable.outer_end]";
-        yield return new(QuestionId.OuterEndKind, end, "kind", AnswerForm.Word, null, "threaded adjuster", "plain ferrule", "slotted clip");
+        yield return new(QuestionId.OuterEndKind, end, "kind", AnswerForm.Word, null, "threaded adjuster", "plain ferrule", "slotted clip", "bulkhead ferrule", "clipped ferrule", "push-in end");
         switch (answers.Of(end, "kind"))
         {
             case "threaded adjuster":
@@ -40,6 +40,29 @@ internal static class VehicleQuestions
                 yield return new(QuestionId.NeckDiameter, end, "neck_diameter", AnswerForm.Quantity);
                 yield return new(QuestionId.CollarDiameter, end, "collar_diameter", AnswerForm.Quantity);
                 yield return new(QuestionId.NeckLength, end, "neck_length", AnswerForm.Quantity);
+                yield return new(QuestionId.RangeElsewhere, end, "range", AnswerForm.Quantity, "0");
+                break;
+            case "bulkhead ferrule":
+                yield return new(QuestionId.AdjusterThread, end, "thread", AnswerForm.Text);
+                yield return new(QuestionId.EndThreadLength, end, "thread_length", AnswerForm.Quantity);
+                yield return new(QuestionId.NutAcrossFlats, end, "across_flats", AnswerForm.Quantity);
+                yield return new(QuestionId.NutHeight, end, "nut_height", AnswerForm.Quantity);
+                yield return new(QuestionId.RangeElsewhere, end, "range", AnswerForm.Quantity, "0");
+                break;
+            case "clipped ferrule":
+                yield return new(QuestionId.NoseDiameter, end, "nose_diameter", AnswerForm.Quantity);
+                yield return new(QuestionId.ShoulderDiameter, end, "shoulder_diameter", AnswerForm.Quantity);
+                yield return new(QuestionId.Grip, end, "grip", AnswerForm.Quantity);
+                yield return new(QuestionId.NoseLength, end, "nose_length", AnswerForm.Quantity);
+                yield return new(QuestionId.ClipDiameter, end, "clip_diameter", AnswerForm.Quantity);
+                yield return new(QuestionId.RangeElsewhere, end, "range", AnswerForm.Quantity, "0");
+                break;
+            case "push-in end":
+                yield return new(QuestionId.EndHoleDiameter, end, "hole_diameter", AnswerForm.Quantity);
+                yield return new(QuestionId.EndCollarDiameter, end, "shoulder_diameter", AnswerForm.Quantity);
+                yield return new(QuestionId.MinSheet, end, "min_sheet", AnswerForm.Quantity);
+                yield return new(QuestionId.MaxSheet, end, "max_sheet", AnswerForm.Quantity);
+                yield return new(QuestionId.Reach, end, "reach", AnswerForm.Quantity);
                 yield return new(QuestionId.RangeElsewhere, end, "range", AnswerForm.Quantity, "0");
                 break;
             default:

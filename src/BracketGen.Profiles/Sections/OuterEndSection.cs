@@ -44,10 +44,59 @@ internal static class OuterEndSection
         v => new SlottedClip(v.Get(NeckDiameter), v.Get(CollarDiameter), v.Get(NeckLength), v.Get(RangeElsewhere)),
         [new([CollarDiameter, NeckDiameter], v => Compare.MoreThan(v, CollarDiameter, v.Get(NeckDiameter), NeckDiameter))]);
 
+    private static readonly Key<double> BulkheadAcrossFlats = new("across_flats", QuantityForm.Length(3, 60), "Width across flats of the nuts.");
+
+    private static readonly Key<double> ThreadLength = new("thread_length", QuantityForm.Length(2, 100), "Length of the thread: both nuts and the sheet must find room on it.");
+
+    private static readonly Key<double> Grip = new("grip", QuantityForm.Length(0.5, 30), "Length of nose from the shoulder to the clip: the sheet must fit in it.");
+
+    private static readonly Key<double> NoseLength = new("nose_length", QuantityForm.Length(1, 60), "Length of the whole nose from the shoulder on.");
+
+    private static readonly Key<double> ClipDiameter = new("clip_diameter", QuantityForm.Length(2, 60), "Diameter over the clip.");
+
+    private static readonly Key<double> HoleDiameter = new("hole_diameter", QuantityForm.Length(2, 40), "Diameter of the hole that the end is made for.");
+
+    private static readonly Key<double> CollarOnSheet = new("shoulder_diameter", QuantityForm.Length(2, 60), "Diameter of the collar that bears on the bracket.");
+
+    private static readonly Key<double> MinSheet = new("min_sheet", QuantityForm.Length(0.3, 20), "Thinnest sheet that its barbs hold on to.");
+
+    private static readonly Key<double> MaxSheet = new("max_sheet", QuantityForm.Length(0.3, 20), "Thickest sheet that it snaps over.");
+
+    private static readonly Key<double> Reach = new("reach", QuantityForm.Length(1, 60), "How far it stands in and beyond the sheet, from the collar on.");
+
+    private static readonly Section<OuterEnd> Bulkhead = new(
+        [Thread, ThreadLength, BulkheadAcrossFlats, NutHeight, RangeElsewhere],
+        v => new BulkheadFerrule(v.Get(Thread).Diameter, v.Get(Thread).Pitch, v.Get(ThreadLength), v.Get(BulkheadAcrossFlats), v.Get(NutHeight), v.Get(RangeElsewhere)),
+        [
+            new([BulkheadAcrossFlats, Thread], v => Compare.MoreThan(v, BulkheadAcrossFlats, v.Get(Thread).Diameter, Thread)),
+            new([ThreadLength, NutHeight], v => Compare.MoreThan(v, ThreadLength, 2 * v.Get(NutHeight), NutHeight)),
+        ]);
+
+    private static readonly Section<OuterEnd> Clipped = new(
+        [NoseDiameter, ShoulderDiameter, Grip, NoseLength, ClipDiameter, RangeElsewhere],
+        v => new ClippedFerrule(v.Get(NoseDiameter), v.Get(ShoulderDiameter), v.Get(Grip), v.Get(NoseLength), v.Get(ClipDiameter), v.Get(RangeElsewhere)),
+        [
+            new([ShoulderDiameter, NoseDiameter], v => Compare.MoreThan(v, ShoulderDiameter, v.Get(NoseDiameter), NoseDiameter)),
+            new([ClipDiameter, NoseDiameter], v => Compare.MoreThan(v, ClipDiameter, v.Get(NoseDiameter), NoseDiameter)),
+            new([NoseLength, Grip], v => Compare.MoreThan(v, NoseLength, v.Get(Grip), Grip)),
+        ]);
+
+    private static readonly Section<OuterEnd> PushIn = new(
+        [HoleDiameter, CollarOnSheet, MinSheet, MaxSheet, Reach, RangeElsewhere],
+        v => new PushInEnd(v.Get(HoleDiameter), v.Get(CollarOnSheet), v.Get(MinSheet), v.Get(MaxSheet), v.Get(Reach), v.Get(RangeElsewhere)),
+        [
+            new([CollarOnSheet, HoleDiameter], v => Compare.MoreThan(v, CollarOnSheet, v.Get(HoleDiameter), HoleDiameter)),
+            new([MaxSheet, MinSheet], v => Compare.MoreThan(v, MaxSheet, v.Get(MinSheet), MinSheet)),
+            new([Reach, MaxSheet], v => Compare.MoreThan(v, Reach, v.Get(MaxSheet), MaxSheet)),
+        ]);
+
     public static Variants<OuterEnd> Form { get; } = new(
         "kind",
         "The outer end at the bracket.",
         ("threaded adjuster", Adjuster),
         ("plain ferrule", Ferrule),
-        ("slotted clip", Clip));
+        ("slotted clip", Clip),
+        ("bulkhead ferrule", Bulkhead),
+        ("clipped ferrule", Clipped),
+        ("push-in end", PushIn));
 }

@@ -146,6 +146,10 @@ public static class CheckWords
             "Bare steel on an aluminium casting rusts and eats into the casting where it gets wet. Have the bracket zinc plated or powder coated."),
         CheckId.ClipNeck => new(
             "Sheet thickness in the clip's neck", "thickness with its finish; limit: length of the neck", "The outer's neck does not go over the sheet. Use thinner sheet."),
+        CheckId.EndMaxSheet => new(
+            "Sheet thickness at the outer end", "thickness with its finish; limit: the most sheet that the outer end goes over", "The outer end does not go over the sheet: its nuts, clip or barbs find no room behind it. Use thinner sheet."),
+        CheckId.EndMinSheet => new(
+            "Sheet thickness that the outer end holds", "thickness without finish; limit: the thinnest sheet that the end is made for", "The barbs of the outer end do not hold on to sheet so thin: a pull takes it out. Use thicker sheet."),
         CheckId.FittingThroughStop => new(
             "Cable into the stop", "narrowest of hole and nut that the end fitting goes through, over what it needs; for a slot, its width over the outer end's body",
             "The cable cannot be fitted: its end fitting does not go through the hole, or through the nut that has to come off over it. Both ends of the wire are swaged on, so the wire cannot be drawn out of the outer. Use an open slot."),

@@ -181,6 +181,9 @@ public sealed class JobInputs(Solution solution)
         yield return new("outer end", cable.OuterEnd switch
         {
             ThreadedAdjuster a => $"adjuster {PartTableText.Thread(a)}, nuts {Length(a.AcrossFlats)} across flats",
+            BulkheadFerrule b => $"ferrule {PartTableText.Thread(b)} with two nuts {Length(b.AcrossFlats)} across flats, thread {Length(b.ThreadLength)} long",
+            ClippedFerrule f => $"ferrule with clip, nose {Length(f.NoseDiameter)}, shoulder {Length(f.ShoulderDiameter)}, grip {Length(f.Grip)}",
+            PushInEnd p => $"push-in end for a hole of {Length(p.HoleDiameter)} in sheet of {Length(p.LeastSheet)} to {Length(p.MostSheet)}",
             SlottedClip c => $"clip neck {Length(c.NeckDiameter)}, collars {Length(c.CollarDiameter)}",
             var end => $"ferrule, nose {Length(end.BodyDiameter)}, shoulder {Length(end.SeatDiameter)}",
         });

@@ -90,6 +90,7 @@ public static class StrengthText
         EndPartId.Neck => "neck",
         EndPartId.Collar => "collar",
         EndPartId.Body => "body of the end",
+        EndPartId.Clip => "clip",
         _ => "outer",
     };
 

@@ -56,11 +56,16 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
         }
 
         Add(1, "cable of the vehicle", $"{Fitting(cable.Fitting)}; wire {_units.Size(cable.WireDiameter)}", $"{Opening} {bracket.Stop.Name} to the quadrant");
-        if (cable.OuterEnd is ThreadedAdjuster adjuster)
+        if (cable.OuterEnd is NuttedEnd nutted)
         {
             Add(
-                2, "adjuster locknut, with the cable", $"{PartTableText.Thread(adjuster)}, {_units.Size(adjuster.AcrossFlats)} across flats",
+                2, nutted is ThreadedAdjuster ? "adjuster locknut, with the cable" : "nut of the ferrule, with the cable", $"{PartTableText.Thread(nutted)}, {_units.Size(nutted.AcrossFlats)} across flats",
                 $"each side of the sheet at {bracket.Stop.Name}");
+        }
+
+        if (cable.OuterEnd is ClippedFerrule clipped)
+        {
+            Add(1, "clip, new", $"for a nose of {_units.Size(clipped.NoseDiameter)}", $"groove of the ferrule at {bracket.Stop.Name}, on the quadrant's side");
         }
 
         return rows;

@@ -59,6 +59,16 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
             $"Turn the locknuts of the adjuster ({_units.Size(a.AcrossFlats)} across flats) apart and lay it into slot {Stop} from the open side, one nut on each side of the sheet.",
         ThreadedAdjuster a =>
             $"Take the locknut on the quadrant's side off the adjuster and pass it over the end fitting. {Passage(a)}Bring the fitting through hole {Stop} and put the nut on again: one nut on each side of the sheet.",
+        BulkheadFerrule b when bracket.Stop.IsSlot =>
+            $"Turn the nuts of the ferrule ({_units.Size(b.AcrossFlats)} across flats) apart, lay it into slot {Stop} from the open side, one nut on each side of the sheet, and tighten them against each other. They set nothing.",
+        BulkheadFerrule b =>
+            $"Take the nut on the quadrant's side off the ferrule and pass it over the end fitting. {Passage(b)}Bring the fitting through hole {Stop}, put the nut on again, one nut on each side of the sheet, and tighten them against each other. They set nothing.",
+        ClippedFerrule when bracket.Stop.IsSlot =>
+            $"Lay the nose of the ferrule into slot {Stop} from the open side, its shoulder on the side marked S on the drawing, away from the quadrant. Push the clip into its groove on the quadrant's side. Use a new clip.",
+        ClippedFerrule =>
+            $"Bring the end fitting through hole {Stop} from the side marked S on the drawing, away from the quadrant, and seat the shoulder of the ferrule on that side. Push the clip into its groove on the quadrant's side. Use a new clip.",
+        PushInEnd p =>
+            $"Take all burrs off hole {Stop}. Bring the end fitting through it from the side marked S on the drawing, away from the quadrant, and push the end in until its barbs spring open behind the sheet ({_units.Size(p.LeastSheet)} to {_units.Size(p.MostSheet)} thick). Pull at the outer: it must not come out.",
         SlottedClip =>
             $"Push the neck of the clip into slot {Stop} from the open side until it rests on the bottom of the slot. Secure it so that it cannot climb out when the wire is slack.",
         _ when bracket.Stop.IsSlot =>
@@ -66,12 +76,12 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
         _ => $"Bring the end fitting through hole {Stop} from the side marked S on the drawing, away from the quadrant, and seat the shoulder of the ferrule on that side.",
     };
 
-    private string Passage(ThreadedAdjuster adjuster)
+    private string Passage(NuttedEnd end)
     {
         var needed = Cable.Fitting.PassageDiameter(Cable.WireDiameter) + StopSeat.FittingPlay;
-        return needed <= adjuster.NutBore
+        return needed <= end.NutBore
             ? ""
-            : $"The fitting needs {_units.Length(needed)} to pass and the nut leaves {_units.Length(adjuster.NutBore)}: this cable does not go on. Make the stop an open slot. Never cut a swaged end off to fit it. ";
+            : $"The fitting needs {_units.Length(needed)} to pass and the nut leaves {_units.Length(end.NutBore)}: this cable does not go on. Make the stop an open slot. Never cut a swaged end off to fit it. ";
     }
 
     private string FreePlay() => Cable.OuterEnd switch

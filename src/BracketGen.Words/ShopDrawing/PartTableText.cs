@@ -54,6 +54,8 @@ public static class PartTableText
         : end switch
         {
             ThreadedAdjuster a => $"outer, adjuster {Thread(a)}",
+            BulkheadFerrule b => $"outer, ferrule {Thread(b)}",
+            PushInEnd => "outer, push-in end",
             SlottedClip => "outer, clip",
             _ => "outer, ferrule",
         };
@@ -61,6 +63,6 @@ public static class PartTableText
     /// <summary>A hole that is drilled, not cut.</summary>
     public static string Drilled(string opening) => $"{opening}, drill";
 
-    /// <summary>The adjuster's thread: "M8 x 1".</summary>
-    public static string Thread(ThreadedAdjuster adjuster) => $"M{Phrases.Plain(adjuster.Thread)} x {Phrases.Plain(adjuster.Pitch)}";
+    /// <summary>The outer end's thread: "M8 x 1".</summary>
+    public static string Thread(NuttedEnd end) => $"M{Phrases.Plain(end.Thread)} x {Phrases.Plain(end.Pitch)}";
 }

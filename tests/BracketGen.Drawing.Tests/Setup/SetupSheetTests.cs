@@ -199,6 +199,12 @@ public class SetupSheetTests
         Says((e, slot) => e is ThreadedAdjuster && slot, "from the open side, one nut on each side");
         Says((e, slot) => e is ThreadedAdjuster && !slot, "off the adjuster and pass it over the end fitting");
         Says((e, _) => e is SlottedClip, "Push the neck of the clip into slot");
+        Says((e, slot) => e is BulkheadFerrule && slot, "lay it into slot");
+        Says((e, slot) => e is BulkheadFerrule && !slot, "off the ferrule and pass it over the end fitting");
+        Says((e, _) => e is BulkheadFerrule, "nut of the ferrule, with the cable");
+        Says((e, _) => e is ClippedFerrule, "Push the clip into its groove");
+        Says((e, _) => e is ClippedFerrule, "clip, new");
+        Says((e, _) => e is PushInEnd, "barbs spring open behind the sheet");
         Says((e, slot) => e is PlainFerrule && slot, "Lay the nose of the ferrule into slot");
         Says((e, slot) => e is PlainFerrule && !slot, "seat the shoulder of the ferrule on that side");
     }
