@@ -188,7 +188,15 @@ public class SetupSheetTests
     [Fact]
     public void Each_way_of_holding_the_outer_has_its_own_words()
     {
-        var all = RandomSolutions.Samples.Take(200).Select(s => (Ends: s.Job.Vehicle.Cable.OuterEnd, s.Bracket!.Stop.IsSlot, Text: TextOf(Compose(s)))).ToList();
+        // Every kind in a slot and in a hole, whatever the first samples have.
+        OuterEnd[] kinds =
+        [
+            new ThreadedAdjuster(8, 1, 14, 13, 5), new PlainFerrule(7.5, 11), new SlottedClip(8, 14, 4), new BulkheadFerrule(8, 1, 16, 13, 5), new ClippedFerrule(7.5, 11, 5, 8, 13),
+            new PushInEnd(9, 13, 1, 3, 7),
+        ];
+        Solution[] drawn = [RandomSolutions.Samples.First(s => s.Bracket!.Stop.IsSlot), RandomSolutions.Samples.First(s => !s.Bracket!.Stop.IsSlot)];
+        var all = drawn.SelectMany(s => kinds.Select(end => s with { Job = s.Job with { Vehicle = s.Job.Vehicle with { Cable = s.Job.Vehicle.Cable with { OuterEnd = end } } } }))
+            .Select(s => (Ends: s.Job.Vehicle.Cable.OuterEnd, s.Bracket!.Stop.IsSlot, Text: TextOf(Compose(s)))).ToList();
         void Says(Func<OuterEnd, bool, bool> which, string words)
         {
             var those = all.Where(a => which(a.Ends, a.IsSlot)).ToList();
