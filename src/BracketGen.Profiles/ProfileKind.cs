@@ -16,5 +16,7 @@ internal sealed record ProfileKind(string Word, string SchemaFile)
 
     public static readonly ProfileKind PackedJob = new("packed job", "packed-job.schema.json");
 
-    public static readonly ImmutableArray<ProfileKind> All = [ThrottleBody, Vehicle, Shop, Job, Family, PackedJob];
+    public static readonly ProfileKind Bracket = new("bracket", "bracket.schema.json");
+
+    public static readonly ImmutableArray<ProfileKind> All = [ThrottleBody, Vehicle, Shop, Job, Family, PackedJob, Bracket];
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Paths;
@@ -88,6 +89,27 @@ public static class ProfileReader
     /// <param name="files">Where the files come from.</param>
     public static ProfileResult<Shop> ReadShop(string path, IFileSource files) =>
         ReadAlone(path, files, ProfileKind.Shop, ShopSection.Form);
+
+    /// <summary>Reads the file of a bracket that is there already.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <param name="files">Where the files come from.</param>
+    /// <param name="shop">The shop whose materials it may name; null where only the file itself is looked at.</param>
+    public static ProfileResult<MeasuredBracket> ReadBracket(string path, IFileSource files, Shop? shop = null)
+    {
+        var reading = new Reading();
+        if (Open(path, ProfileKind.Bracket, files, reading, named: null) is not { } table || !BracketSection.Form.TryRead(table, "", reading, ProfileKey, out var file))
+        {
+            return new(null, reading.Errors);
+        }
+
+        if (shop is not null && file.Bracket.MetalIn(shop) is null)
+        {
+            ImmutableArray<string> known = [.. shop.Stock.Select(s => s.Material.Designation).Distinct(), .. SheetClass.All.Select(m => m.Designation)];
+            file.Material.Written.Report(file.Material.Key, reading, new NameUnknown(known, Nearest.To(file.Material.Value, known), NamedThing.BracketMaterial, shop.Name));
+        }
+
+        return new(file.Bracket, reading.Errors);
+    }
 
     private static ProfileResult<T> ReadAlone<T>(string path, IFileSource files, ProfileKind kind, Section<T> form)
         where T : class

@@ -26,6 +26,7 @@ public static class ProfileSchema
         Schema(ProfileKind.Job, JobSection.Form, isInFull),
         Schema(ProfileKind.Family, FamilySection.Form, isInFull),
         Schema(ProfileKind.PackedJob, PackedJobSection.Form, isInFull),
+        Schema(ProfileKind.Bracket, BracketSection.Form, isInFull),
     ];
 
     private static (string File, string Text) Schema<T>(ProfileKind kind, Section<T> form, bool isInFull)

@@ -195,6 +195,7 @@ public class SchemaTests
         "vehicles" => "vehicle",
         "shops" => "shop",
         "families" => "family",
+        "brackets" => "bracket",
         _ => "job",
     };
 
@@ -211,6 +212,7 @@ public class SchemaTests
             "throttle-body" => ProfileReader.ReadThrottleBody(file, files).IsRead,
             "vehicle" => ProfileReader.ReadVehicle(file, files).IsRead,
             "shop" => ProfileReader.ReadShop(file, files).IsRead,
+            "bracket" => ProfileReader.ReadBracket(file, files).IsRead,
             "family" => FamilyReader.Read(file, files).IsRead,
             _ => ProfileReader.ReadJob(file, files).IsRead,
         };

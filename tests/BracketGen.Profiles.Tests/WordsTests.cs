@@ -1,3 +1,4 @@
+using BracketGen.Design.Part;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Units;
@@ -18,7 +19,7 @@ public class WordsTests
         .. new AllowedValue[]
         {
             new AllowedCount(1, 6), new AllowedLine(40), new AllowedWords(["a", "b"]), new AllowedList(1, 4, Length), new AllowedVector(false, Length),
-            new AllowedVector(true, new(UnitTable.One, -1, 1)), new AllowedTable(["a", "b"]), new AllowedKinds("kind", ["a", "b"]),
+            new AllowedVector(true, new(UnitTable.One, -1, 1)), new AllowedTable(["a", "b"]), new AllowedKinds("kind", ["a", "b"]), new AllowedFlangePoint(true, Length), new AllowedFlangePoint(false, Length),
         }.Select(a => new ValueWrong(ValueMistake.NotATable, a)),
         new WordUnknown(new(["a", "b"]), null), new WordUnknown(new(["a", "b"]), "a"), new OutOfRange(Length, 50, null), new OutOfRange(Length, 50, UnitTable.InchLength),
         new OutOfRange(new(UnitTable.One, 0, 1), 2, null), new UnitUnknown(Length, "mn", "mm"), new UnitUnknown(Length, "xyz", null), new UnitWrong(Length, UnitTable.Newton),
@@ -35,6 +36,7 @@ public class WordsTests
         .. Enum.GetValues<ShopLength>().Select(l => new LengthUnknown([1, 2], l)),
         new HoleOffFace(-1, 0.05, new(1, 2, 3)), new HolesOverlap(1, 6, 2), new GrooveOutsideRim(30), new GrooveNotConvex("Not convex."), new PedalTableWrong("Not rising."), new PunchBodyWrong(100),
         new PedalTableShort(50), new SpringsDoNotAddUp(700, 400, 900), new NumbersAlike(["{vehicle}"]), .. Enum.GetValues<Contradictory>().Select(c => new Contradiction(c)),
+        .. Enum.GetValues<ShapeFault>().Select(f => new BracketShapeWrong(new(f, 0, 1, 5, 7))),
     ];
 
     [Theory]
@@ -63,6 +65,6 @@ public class WordsTests
         var kinds = typeof(ProfileProblem).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(ProfileProblem))).ToHashSet();
         Assert.Equal(kinds, All.Select(p => p.GetType()).ToHashSet());
         var forms = typeof(AllowedValue).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(AllowedValue))).Select(t => t.Name);
-        Assert.Equal(9, forms.Count());
+        Assert.Equal(10, forms.Count());
     }
 }

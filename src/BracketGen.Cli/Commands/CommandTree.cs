@@ -20,6 +20,7 @@ internal static class CommandTree
             LineCommand.Create(),
             TravelCommand.Create(),
             InspectCommand.Create(),
+            CheckCommand.Create(),
             FittedCommand.Create(),
             WorksheetCommand.Create(),
             TestBendCommand.Create(),

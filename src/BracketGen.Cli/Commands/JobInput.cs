@@ -11,9 +11,16 @@ internal static class JobInput
     public static Job? Read(FileInfo file)
     {
         var result = ProfileReader.ReadJob(file.ToString(), new DiskFileSource());
+        return Told(result) ? result.Value : null;
+    }
+
+    /// <summary>Whether a file was read; where it was not, every mistake has been told.</summary>
+    public static bool Told<T>(ProfileResult<T> result)
+        where T : class
+    {
         if (result.IsRead)
         {
-            return result.Value;
+            return true;
         }
 
         foreach (var error in result.Errors)
@@ -24,6 +31,6 @@ internal static class JobInput
         Console.Error.WriteLine(result.Errors.Length == 1
             ? "1 mistake in the files; nothing was computed."
             : $"{result.Errors.Length} mistakes in the files; nothing was computed.");
-        return null;
+        return false;
     }
 }

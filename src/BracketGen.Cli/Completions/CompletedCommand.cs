@@ -38,7 +38,7 @@ internal sealed record CompletedValue(string Name, string Description, Wanted Wa
         string[] words = type == typeof(bool) ? [] : [.. symbol.GetCompletions(CompletionContext.Empty).Select(c => c.Label)];
         var wanted = type == typeof(bool) || type == typeof(void) ? Wanted.Nothing
             : words.Length > 0 ? Wanted.Word
-            : type == typeof(FileInfo) ? Wanted.File
+            : type == typeof(FileInfo) || type == typeof(FileInfo[]) ? Wanted.File
             : type == typeof(DirectoryInfo) ? Wanted.Folder
             : Wanted.Other;
         return new(name, FirstSentence(symbol.Description ?? ""), wanted, words);

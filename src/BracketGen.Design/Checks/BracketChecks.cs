@@ -57,7 +57,11 @@ public static class BracketChecks
         yield return new(CheckId.Finish, !bracket.Stock.Material.IsSteel || finish.Protects ? 1 : finish.Kind == FinishKind.NotStated ? double.NaN : 0, 1);
         if (cable.OuterEnd is SlottedClip clip)
         {
-            yield return new(CheckId.ClipNeck, thickness + 2 * finish.BuildUp, clip.NeckLength);
+            // Of a part made elsewhere the thickness was read without its paint: it may be powder coated.
+            yield return new(CheckId.ClipNeck, thickness + 2 * finish.BuildUp, clip.NeckLength)
+            {
+                Unfavourable = bracket.IsMadeElsewhere ? thickness + 2 * ThickestCoat : null,
+            };
         }
         else if (double.IsFinite(cable.OuterEnd.MaxSheet))
         {
@@ -75,6 +79,9 @@ public static class BracketChecks
             ? new(CheckId.FittingThroughStop, bracket.Stop.Diameter, cable.OuterEnd.BodyDiameter) { IsVariant = true }
             : new(CheckId.FittingThroughStop, Math.Min(bracket.Stop.Diameter - finish.HoleAllowance, seat.Passage ?? StopSeat.For(cable, StopOpening.Hole, thickness, finish).Passage ?? 0), seat.FittingSize);
     }
+
+    /// <summary>Layer on each face of a part that is powder coated thickly (mm; common practice, no source).</summary>
+    public const double ThickestCoat = 0.1;
 
     private static IEnumerable<Check> OfBend(Bracket bracket, Bend bend, int index)
     {

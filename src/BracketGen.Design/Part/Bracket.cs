@@ -32,6 +32,9 @@ public sealed record BracketHole(
     string Name, HolePurpose Purpose, int Flange, FlatPoint Centre, double Diameter, Vector2? Towards, MetricThread? Thread,
     double MetalRadius)
 {
+    /// <summary>How exactly the diameter or the width was read (mm, either way); 0 for one that is still to be made.</summary>
+    public double PlusMinus { get; init; }
+
     /// <summary>Whether it is a slot open to the edge.</summary>
     public bool IsSlot => Towards is not null;
 }
@@ -62,6 +65,9 @@ public sealed record Bracket : IMirrored<Bracket>
 
     /// <summary>Where the stop of this finished bracket was found; null for one that is still to be made, or was not measured.</summary>
     public MeasuredStop? Measured { get; init; }
+
+    /// <summary>Whether it was made elsewhere and is finished: then it is no matter what the job's shop can cut and bend.</summary>
+    public bool IsMadeElsewhere { get; init; }
 
     /// <summary>The flat pattern.</summary>
     public FlatPattern Flat => Folded.Flat;

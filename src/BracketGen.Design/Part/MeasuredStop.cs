@@ -12,6 +12,9 @@ public sealed record MeasuredStop(FlatPoint Seat, double Height, Vector3 Normal,
     /// <summary>Caliper and height gauge in a workshop (mm; common practice, no source).</summary>
     public const double UsualReading = 0.1;
 
+    /// <summary>How far the seat's direction may be off; zero where it is that of the folded part.</summary>
+    public Angle NormalPlusMinus { get; init; }
+
     /// <inheritdoc/>
     /// <remarks>As the flat pattern: in its own y axis.</remarks>
     public MeasuredStop Mirrored() => this with { Seat = Seat.MirroredInX, Normal = new(-Normal.X, Normal.Y, Normal.Z) };

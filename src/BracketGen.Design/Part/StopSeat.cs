@@ -21,7 +21,10 @@ public sealed record StopSeat(
     public const double FerrulePlay = 0.3;
 
     /// <summary>By how much a hole may be larger than an end that snaps into it was made for (mm; common practice, no source): its barbs then still hold.</summary>
-    public const double PushInPlay = 0.1;
+    private const double PushInPlay = 0.1;
+
+    /// <summary>By how much (mm) an opening may be larger than <paramref name="end"/> wants it.</summary>
+    public static double MaxPlay(OuterEnd end) => end is PushInEnd ? PushInPlay : FerrulePlay;
 
     /// <summary>Play that an end fitting needs to go through an opening by hand (mm; common practice, no source).</summary>
     public const double FittingPlay = 0.2;
@@ -62,6 +65,15 @@ public sealed record StopSeat(
             _ => seat,
         };
     }
+
+    /// <summary>Minimum opening (mm) into which an outer's end goes by hand: the fine clearance hole of its thread (ISO 273), or a tenth of a millimetre more than its body (common practice, no source).</summary>
+    /// <param name="end">The outer's end.</param>
+    public static double MinOpening(OuterEnd end) => end switch
+    {
+        NuttedEnd t => MetricThread.All.FirstOrDefault(m => Math.Abs(m.Diameter - t.Thread) < Geometry.Tolerance.SameSize)?.ClearanceFine ?? Math.Round(1.05 * t.Thread, 1),
+        PushInEnd p => p.HoleDiameter,
+        _ => end.BodyDiameter + 0.1,
+    };
 
     /// <summary>Radius of metal (mm) wanted around the opening.</summary>
     /// <remarks>The seat with a millimetre to spare, the edge distance of a bolt hole, and a thickness and a half beside a slot.</remarks>

@@ -25,27 +25,16 @@ public static class GivenBracket
 
     private static Solution? OnTurned(Job job, Bracket placed, StrengthDetail? strength)
     {
-        var (body, cable) = (job.Body, job.Vehicle.Cable);
         if (Stand(job, placed) is not { } placement
-            || Travel.TrySolve(body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value) is not { } travel)
+            || Travel.TrySolve(job.Body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value) is not { } travel)
         {
             return null;
         }
 
-        var bent = placed.Flat.Bends.IsEmpty ? null : BendChecks.Bend(placed, job.Shop);
+        var bent = placed.Flat.Bends.IsEmpty || placed.IsMadeElsewhere ? null : BendChecks.Bend(placed, job.Shop);
         placed = placed with { Plan = bent?.Plan };
         Check[] bending = bent is null ? [] : [.. BendChecks.OfTools(placed, bent, BendChecks.AreAssumed(job.Shop))];
-        ImmutableArray<Check> checks =
-        [
-            .. BodyChecks.Of(body),
-            .. TravelChecks.Of(job, travel),
-            .. MechanismChecks.OfPlacement(job, travel, placement),
-            .. TravelChecks.OfStop(job.Vehicle, job.Preferences, travel, placement, placed.Seat),
-            .. GivenChecks.Of(job, placed, placement, travel),
-            .. BracketChecks.OfFlat(placed, cable, job.Shop.Process).Where(q => !bending.Any(b => (b.Id, b.Number) == (q.Id, q.Number))),
-            .. bending,
-            .. BracketChecks.InSpace(placed, job, placement, travel, SpaceDemand.Error),
-        ];
+        ImmutableArray<Check> checks = [.. ChecksOf(job, placed, placement, travel, bending)];
         var candidate = new Candidate(placement, travel, placed, 0, 0, () => checks);
         var report = strength is null ? null : StrengthStudy.Of(job, travel, placement, placed, strength);
         return Designer.Answer(job, new(candidate, SearchStage.Passes, null)
@@ -55,6 +44,42 @@ public static class GivenBracket
             Mechanism = MechanismReport.Of(job, travel, placement, placed, MechanismReport.UsualSamples, report?.GivePerTension),
         });
     }
+
+    /// <summary>Whether nothing fails of what needs neither strength nor the whole mechanism: what fails here fails in <see cref="On"/>. Quick.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="bracket">The bracket as a part.</param>
+    /// <param name="mount">Where its mount flange comes to lie, throttle frame as measured.</param>
+    internal static bool MayPass(Job job, Bracket bracket, Frame mount)
+    {
+        var turned = job.OpeningCounterClockwise();
+        var placed = job.Body.Turned(Place(job, bracket, mount));
+        return Stand(turned, placed) is { } placement
+            && Travel.TrySolve(turned.Body.Quadrant, placement.Seat.XY, placement.FreePlay, turned.Vehicle.Pedal.AvailablePull.Value) is { } travel
+            && ChecksOf(turned, placed, placement, travel, []).All(c => !c.Fails || c.Kind == CheckKind.Advice);
+    }
+
+    // The cheap ones first; those in space take nearly all the time.
+    private static IEnumerable<Check> ChecksOf(Job job, Bracket placed, StopPlacement placement, Travel travel, Check[] bending) =>
+        BodyChecks.Of(job.Body)
+            .Concat(TravelChecks.Of(job, travel))
+            .Concat(MechanismChecks.OfPlacement(job, travel, placement))
+            .Concat(TravelChecks.OfStop(job.Vehicle, job.Preferences, travel, placement, placed.Seat))
+            .Concat(GivenChecks.Of(job, placed, placement, travel))
+            .Concat(BracketChecks.OfFlat(placed, job.Vehicle.Cable, job.Shop.Process)
+                .Where(q => !bending.Any(b => (b.Id, b.Number) == (q.Id, q.Number)) && !(placed.IsMadeElsewhere && IsOfMaking(q))))
+            .Concat(bending)
+            .Concat(Later(() => BracketChecks.InSpace(placed, job, placement, travel, SpaceDemand.Error)));
+
+    private static IEnumerable<Check> Later(Func<IEnumerable<Check>> checks)
+    {
+        foreach (var check in checks())
+        {
+            yield return check;
+        }
+    }
+
+    // Whether a shop could cut and bend it is no question of a part that is finished; whether its bends are sound, and its holes hold, is.
+    private static bool IsOfMaking(Check check) => check.Id is CheckId.SmallestHole or CheckId.HoleBend or CheckId.BendAngle;
 
     /// <summary>
     /// The wire from the pocket to the seat of a bracket bolted to a body, whatever the cable: its length (mm) with the valve closed, and

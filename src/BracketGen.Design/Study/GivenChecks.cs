@@ -3,8 +3,8 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Study;
 
@@ -22,22 +22,43 @@ public static class GivenChecks
     public static IEnumerable<Check> Of(Job job, Bracket placed, StopPlacement placement, Travel travel)
     {
         var cable = job.Vehicle.Cable;
-        yield return new(CheckId.SheetAllowed, CandidateSearch.StockAllowed(job).Contains(placed.Stock) ? 1 : 0, 1);
+        yield return new(CheckId.SheetAllowed, IsAllowed(job, placed) ? 1 : 0, 1);
         var (worst, threads, metal) = Bolts(job.Body.Mount, placed);
-        yield return new(CheckId.MountPattern, worst, MountMatch.MostOff);
+        yield return new(CheckId.MountPattern, worst, MountMatch.MostOffFor(placed));
         yield return new(CheckId.MountThreads, threads ? 1 : 0, 1);
         yield return new(CheckId.MountBosses, metal, 0);
 
-        var opening = placed.Stop.Diameter;
-        yield return new(CheckId.StopOpening, opening - placed.Seat.Opening, 0);
-        yield return new(CheckId.StopPlay, opening - placed.Seat.Opening, cable.OuterEnd is PushInEnd ? StopSeat.PushInPlay : StopSeat.FerrulePlay);
+        var (opening, plusMinus) = (placed.Stop.Diameter, placed.Stop.PlusMinus);
+        var min = placed.IsMadeElsewhere ? StopSeat.MinOpening(cable.OuterEnd) : placed.Seat.Opening;
+        yield return new(CheckId.StopOpening, opening - min, 0) { Unfavourable = Where(plusMinus > 0, opening - plusMinus - min) };
+        yield return new(CheckId.StopPlay, opening - placed.Seat.Opening, StopSeat.MaxPlay(cable.OuterEnd)) { Unfavourable = Where(plusMinus > 0, opening + plusMinus - placed.Seat.Opening) };
         yield return new(CheckId.StopSlot, placed.Stop.IsSlot || !placed.Seat.IsSlot ? 1 : 0, 1);
-        yield return new(CheckId.StopMetal, placed.Stop.MetalRadius - placed.Seat.MetalRadius(placed.Stock.Thickness), 0);
-        yield return new(CheckId.StopSquare, Askew(placement, travel) + travel.Wander.Radians, cable.WanderLimit.Radians);
+        yield return new(CheckId.StopMetal, Math.Min(placed.Stop.MetalRadius - placed.Seat.MetalRadius(placed.Stock.Thickness), Flat(placed, placed.Stop) - placed.Seat.SeatRadius), 0);
+        var (askew, read) = (Askew(placement, travel) + travel.Wander.Radians, placed.Measured?.NormalPlusMinus.Radians ?? 0);
+        yield return new(CheckId.StopSquare, askew, cable.WanderLimit.Radians) { Unfavourable = Where(read > 0, askew + read) };
         if (cable.OuterEnd.AdjusterRange == 0)
         {
             yield return new(CheckId.StopPlace, Math.Abs(placement.AdjusterShift), WithoutAdjuster);
         }
+    }
+
+    // What we shape ourselves keeps its bends farther off than any nut or washer reaches.
+    private static double Flat(Bracket placed, BracketHole hole) =>
+        placed.IsMadeElsewhere ? MeasuredShape.FlatRound(placed.Flat, hole.Flange, hole.Centre) : double.PositiveInfinity;
+
+    private static double? Where(bool holds, double value) => holds ? value : null;
+
+    // A sheet that was bought as a part need not be on the shelf; of one whose class alone is known, the class must be that of a sheet that is allowed.
+    private static bool IsAllowed(Job job, Bracket placed)
+    {
+        if (!placed.IsMadeElsewhere)
+        {
+            return CandidateSearch.StockAllowed(job).Contains(placed.Stock);
+        }
+
+        var (allowed, material) = (job.Preferences.Materials, placed.Stock.Material);
+        return allowed.IsEmpty || allowed.Contains(material.Designation)
+            || SheetClass.Of(material.Designation) is not null && job.Shop.Stock.Any(s => allowed.Contains(s.Material.Designation) && s.Material.IsSteel == material.IsSteel);
     }
 
     private static (double Worst, bool Threads, double Metal) Bolts(MountFace mount, Bracket placed)
@@ -51,6 +72,7 @@ public static class GivenChecks
             worst = Math.Max(worst, places[nearest].Vector.DistanceTo(mount.Plane.FootOf(threaded.At.Vector)));
             threads &= holes[nearest].Thread == threaded.Thread;
             metal = Math.Min(metal, holes[nearest].MetalRadius - BracketShape.BoltMetalRadius(threaded, placed.Stock.Thickness));
+            metal = Math.Min(metal, Flat(placed, holes[nearest]) - threaded.Thread.WasherDiameter / 2);
         }
 
         return (worst, threads, metal);

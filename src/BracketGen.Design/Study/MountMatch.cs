@@ -10,6 +10,15 @@ public static class MountMatch
     /// <summary>How far a bolt hole may be off its threaded hole (mm): less than half the play of a medium clearance hole for M4 (ISO 273).</summary>
     public const double MostOff = 0.2;
 
+    // What a bolt keeps of its play where the holes are off (mm): it must still go in by hand (our judgement, no source).
+    private const double LeftOfPlay = 0.05;
+
+    /// <summary>How far a bolt hole of a bracket may be off its threaded hole (mm): <see cref="MostOff"/>, or for a bracket made elsewhere the play of its own tightest bolt less 0.05 mm.</summary>
+    /// <param name="bracket">The bracket.</param>
+    public static double MostOffFor(Bracket bracket) => bracket.IsMadeElsewhere
+        ? bracket.Holes.Where(h => h.Thread is not null).Min(h => Math.Max(0, (h.Diameter - h.Thread!.Diameter) / 2 - LeftOfPlay))
+        : MostOff;
+
     /// <summary>
     /// Frames (flat coordinates and height to the throttle frame as measured) that bring the bolt holes of <paramref name="bracket"/>
     /// onto the threaded holes, its bottom on the face; for a single bolt, which lets it turn, only the one it was made in.

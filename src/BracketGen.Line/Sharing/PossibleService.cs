@@ -78,7 +78,7 @@ public static class PossibleServices
         var play = bracket.Stop.Diameter - seat.Opening;
         return stock.Thickness >= preferences.MinThickness && stock.Thickness <= preferences.MaxThickness
             && (preferences.Materials.IsEmpty || preferences.Materials.Contains(stock.Material.Designation))
-            && play >= -Tolerance.Point && play <= StopSeat.FerrulePlay + Tolerance.Point
+            && play >= -Tolerance.Point && play <= StopSeat.MaxPlay(job.Vehicle.Cable.OuterEnd) + Tolerance.Point
             && (bracket.Stop.IsSlot || !seat.IsSlot)
             && bracket.Stop.MetalRadius >= seat.MetalRadius(stock.Thickness) - Tolerance.Point;
     }

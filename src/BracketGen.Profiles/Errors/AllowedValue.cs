@@ -36,6 +36,11 @@ public sealed record AllowedList(int From, int To, AllowedValue Item) : AllowedV
 /// <param name="Coordinate">What each may be.</param>
 public sealed record AllowedVector(bool IsDirection, AllowedQuantity Coordinate) : AllowedValue;
 
+/// <summary>A point on a flange.</summary>
+/// <param name="MayRound">Whether it is a corner that may have a rounding.</param>
+/// <param name="Coordinate">What each coordinate may be.</param>
+public sealed record AllowedFlangePoint(bool MayRound, AllowedQuantity Coordinate) : AllowedValue;
+
 /// <summary>A table.</summary>
 /// <param name="Keys">The keys it may hold.</param>
 public sealed record AllowedTable(ImmutableArray<string> Keys) : AllowedValue;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Units;
 
@@ -113,6 +114,9 @@ public enum NamedThing
 
     /// <summary>A code of the family.</summary>
     Code,
+
+    /// <summary>The sheet of a bracket that is there already: a material in stock, or a class.</summary>
+    BracketMaterial,
 }
 
 /// <summary>A length that is none of those that the shop has.</summary>
@@ -165,6 +169,10 @@ public sealed record PedalTableShort(double Pull) : ProfileProblem;
 /// <param name="Missing">The words that the rule needs.</param>
 public sealed record NumbersAlike(ImmutableArray<string> Missing) : ProfileProblem;
 
+/// <summary>Measurements that give no bracket.</summary>
+/// <param name="Mistake">Why.</param>
+public sealed record BracketShapeWrong(ShapeMistake Mistake) : ProfileProblem;
+
 /// <summary>Entries that contradict each other, with nothing more to say about it.</summary>
 /// <param name="What">What does.</param>
 public sealed record Contradiction(Contradictory What) : ProfileProblem;
@@ -216,4 +224,7 @@ public enum Contradictory
 
     /// <summary>A packed job does not hold its job.</summary>
     JobNotPacked,
+
+    /// <summary>Both ends of a bend are one point.</summary>
+    BendLineEnds,
 }

@@ -53,6 +53,12 @@ public enum ValueMistake
     /// <summary>Not three coordinates.</summary>
     NotThreeNumbers,
 
+    /// <summary>Not two coordinates.</summary>
+    NotTwoNumbers,
+
+    /// <summary>Not two coordinates with or without a radius.</summary>
+    NotACorner,
+
     /// <summary>A direction without length.</summary>
     ZeroDirection,
 

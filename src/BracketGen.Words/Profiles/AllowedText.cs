@@ -15,6 +15,8 @@ internal static class AllowedText
         AllowedWords words => Choice(words.Words),
         AllowedList list => string.Create(CultureInfo.InvariantCulture, $"a list of {list.From} to {list.To} items, each {Of(list.Item, units)}"),
         AllowedVector vector => $"{(vector.IsDirection ? "a direction" : "a point")} [x, y, z], each {Range(vector.Coordinate, units)}",
+        AllowedFlangePoint { MayRound: true } corner => $"a corner [x, y] or [x, y, radius], x and y each {Range(corner.Coordinate, units)}",
+        AllowedFlangePoint point => $"a point [x, y], each {Range(point.Coordinate, units)}",
         AllowedTable table => $"a table with the keys {string.Join(", ", table.Keys)}",
         AllowedKinds kinds => $"a table with {kinds.Tag} = {Choice(kinds.Words)}",
         AllowedPattern pattern => Pattern(pattern.Pattern, units),

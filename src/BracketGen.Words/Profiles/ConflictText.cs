@@ -35,6 +35,7 @@ internal static class ConflictText
         PedalTableWrong => "rows that rise from pad 0, pull 0",
         PedalTableShort pedal => $"available_pull, {Length(units, pedal.Pull)}",
         NumbersAlike numbers => $"a rule with {string.Join(" and ", numbers.Missing)}, or with {{serial}}",
+        BracketShapeWrong shape => ShapeText.Allowed(shape.Mistake, units),
         Contradiction { What: var what } => what switch
         {
             Contradictory.BoxCorners => "a corner beyond min in x, y and z",
@@ -51,6 +52,7 @@ internal static class ConflictText
             Contradictory.ShakingTwice => "mounted_on alone, or sine and random",
             Contradictory.Frequencies => "a frequency above the one before",
             Contradictory.IdleSpeed => "an idle speed below max_speed",
+            Contradictory.BendLineEnds => "two points apart from each other",
             _ => "the path of one of the files",
         },
         _ => throw new ArgumentException($"No words for {problem}.", nameof(problem)),
@@ -70,6 +72,7 @@ internal static class ConflictText
             _ => "Pack the job again.",
         },
         NameUnknown { Nearest: { } nearest } => $"Did you mean \"{nearest}\"?",
+        NameUnknown { What: NamedThing.BracketMaterial } name => $"{name.Shop} stocks no such material. Where the sheet is not known, write its class: a magnet tells steel, a scratch aluminium.",
         NameUnknown { What: NamedThing.Code } => "Name it by its code.",
         NameUnknown { Shop: null } => "Name one of the shop's materials.",
         NameUnknown name => $"{name.Shop} does not stock it. Name a material that is in stock.",
@@ -87,6 +90,7 @@ internal static class ConflictText
         PedalTableWrong pedal => pedal.Detail,
         PedalTableShort => "The last row is the floor. Measure it again, or correct available_pull.",
         NumbersAlike => "Several parts would have the same number. Add what is missing to the rule.",
+        BracketShapeWrong shape => ShapeText.Advice(shape.Mistake, units),
         Contradiction { What: var what } => what switch
         {
             Contradictory.BoxCorners => "Swap the coordinates that are the wrong way round.",
@@ -101,6 +105,7 @@ internal static class ConflictText
             Contradictory.PressWithoutDies => "Add the dies of the press brake, or leave the press brake out.",
             Contradictory.ShakingTwice => "Delete mounted_on to use your own profile, or sine and random to use the published test.",
             Contradictory.Frequencies => "Write the corners from low to high frequency, each frequency once.",
+            Contradictory.BendLineEnds => "Give the two ends of the bend on the corner line.",
             Contradictory.IdleSpeed => "Correct one of the two. If idle_speed is left out, 600 is assumed.",
             Contradictory.SensorVolts => "A sensor that reads the same at both stops does not turn with the throttle shaft. Measure again.",
             _ => "Pack the job again.",

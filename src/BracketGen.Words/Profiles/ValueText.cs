@@ -21,6 +21,8 @@ internal static class ValueText
         ValueMistake.FewItems => "Add what is missing.",
         ValueMistake.ManyItems => "Delete what is not needed.",
         ValueMistake.NotThreeNumbers => "Give three numbers in brackets.",
+        ValueMistake.NotTwoNumbers => "Give two numbers in brackets.",
+        ValueMistake.NotACorner => "Give two numbers in brackets, or three: the third is the radius of the rounding.",
         ValueMistake.ZeroDirection => "Give a direction of any length, for example [0, 0, 1].",
         ValueMistake.NotATable => key.Contains('[') ? "Write a table in braces: { … }." : $"Write a table under a header [{key}].",
         ValueMistake.NotFinite => "Give a finite number.",

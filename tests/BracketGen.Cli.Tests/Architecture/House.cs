@@ -65,7 +65,8 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 289, "descriptions of keys; errors"),
+        ("Profiles.Sections", 312, "descriptions of keys; errors"),
+        ("SheetMetal.Shops", 3, "sources of the sheet classes, as a shop's file gives its own"),
     ];
 
     /// <summary>
@@ -77,9 +78,10 @@ internal static class House
         ("a direction in the flat pattern",
         [
             "SheetMetal.Bending.Bend.Along", "SheetMetal.Bending.Bend.Across", "Design.Part.BracketHole.Towards",
+            "Design.Part.MeasuredOpening.SlotTowards", "Design.Part.MeasuredShape.MetalRound(slotTowards)",
             "Design.Part.Joint.Along", "Design.Part.Joint.Across",
         ]),
-        ("a direction in the frame of the mount flange", ["Design.Part.MeasuredStop.Normal"]),
+        ("a direction in the frame of the mount flange", ["Design.Part.MeasuredStop.Normal", "Design.Part.MeasuredOpening.Direction"]),
         ("lengths of edges", ["Design.Inputs.KeepOutTiltedBox.Size"]),
         ("a direction in the throttle frame",
         [

@@ -1,0 +1,185 @@
+using System.Collections.Immutable;
+using BracketGen.Design.Part;
+using BracketGen.Geometry;
+using BracketGen.Profiles.Errors;
+using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
+
+namespace BracketGen.Profiles.Sections;
+
+/// <summary>A bracket's file, with the place of its material: that is held against the job's shop.</summary>
+internal sealed record BracketFile(MeasuredBracket Bracket, Located<string> Material);
+
+/// <summary>A bracket's file: one that is there already.</summary>
+internal static class BracketSection
+{
+    private static readonly Key<string> Name = new("name", new TextForm(80), "Name of the bracket.");
+
+    private static readonly Key<string> Source = new("source", new TextForm(120), "Where it is from: who sold it or made it, and the number on it.");
+
+    private static readonly Key<double> Price = new("price", QuantityForm.Number(0, 1_000_000), "What it costs, in the currency of the job's shop; no unit. If left out: not known.", isRequired: false);
+
+    private static readonly Key<Located<string>> Material = new(
+        "material", new LocatedForm<string>(new TextForm(60)),
+        "Designation of one of the shop's materials where the sheet is known; else its class alone: steel, stainless steel or aluminium, which counts as the weakest usual one.");
+
+    private static readonly Key<Measured> Thickness = new("thickness", new MeasuredForm(QuantityForm.Length(0.5, 12), 1), "Thickness of the sheet, with a caliper where the paint is off.");
+
+    private static readonly FlangeCornerForm Corner = new(mayRound: true);
+
+    private static readonly Key<ImmutableArray<FlangeCorner>> Outline = new(
+        "outline", new ListForm<FlangeCorner>(Corner, 3, 200),
+        "Corners of the mount flange in order, [x, y] or [x, y, radius of its rounding], drawn up to the corner line of each bend.");
+
+    private static readonly Key<FlatPoint> At = new("at", new FlangePointForm(), "Centre of the hole on the mount flange.");
+
+    private static readonly Key<double> Diameter = new("diameter", QuantityForm.Length(2, 40), "Diameter of the hole.");
+
+    private static readonly Key<ImmutableArray<MeasuredHole>> Holes = new(
+        "holes", new ListForm<MeasuredHole>(new Section<MeasuredHole>([At, Diameter], v => new(v.Get(At), v.Get(Diameter))), 1, 12),
+        "The holes of the mount flange that a bolt may go through: H1, H2 in this order.");
+
+    private static readonly Key<int> From = new(
+        "from", new CountForm(0, 5), "Flange that the bend starts from: 0 is the mount flange, 1 the flange of the first bend. If left out: that of the bend before.", isRequired: false);
+
+    private static readonly Key<ImmutableArray<FlatPoint>> Line = new(
+        "line", new ListForm<FlatPoint>(new FlangePointForm(), 2, 2),
+        "Both ends of the bend, on the corner line: where the outsides of the two flanges would meet. The new flange lies to the left of the way from the first to the second.");
+
+    private static readonly Key<double> Included = new("included_angle", QuantityForm.Angle(30, 175), "Included angle between the two flanges, with a bevel protractor: 90 for a square bend.");
+
+    private static readonly Key<bool> Up = new(
+        "goes", new WordForm<bool>(("up", true), ("down", false)), "Up is away from the mount face, seen with the flange that the bend starts from flat on the table as the mount flange lies.");
+
+    private static readonly Key<double> Radius = new("inside_radius", QuantityForm.Length(0.1, 50), "Inside radius of the bend, with a radius gauge.");
+
+    private static readonly Key<double> Relief = Key<double>.WithDefault(
+        "relief", QuantityForm.Length(0, 20), "Width of the cuts beside the bend, where the flange that it starts from runs on past it.", 0);
+
+    private static readonly Key<ImmutableArray<FlangeCorner>> FlangeOutline = new(
+        "outline", new ListForm<FlangeCorner>(Corner, 3, 200),
+        "Corners of the new flange in order, [u, v] or [u, v, radius of its rounding]: u along the corner line from the first end of the bend, v from it up the flange, drawn down to v = 0.");
+
+    private static readonly Section<(MeasuredBend Bend, bool HasFrom)> BendForm = new(
+        [From, Line, Included, Up, Radius, Relief, FlangeOutline],
+        v => (new()
+        {
+            From = v.Get(From, 0),
+            Start = v.Get(Line)[0],
+            End = v.Get(Line)[1],
+            Included = new(v.Get(Included)),
+            IsUp = v.Get(Up),
+            InsideRadius = v.Get(Radius),
+            Relief = v.Get(Relief),
+            Outline = v.Get(FlangeOutline),
+        }, v.Has(From)),
+        [new([Line], CheckLine)]);
+
+    private static readonly Key<ImmutableArray<(MeasuredBend Bend, bool HasFrom)>> Bends = Key<ImmutableArray<(MeasuredBend, bool)>>.WithDefault(
+        "bends", new ListForm<(MeasuredBend, bool)>(BendForm, 0, 5), "The bends, in order from the mount flange to the stop. If left out: a flat plate.", []);
+
+    private static readonly Key<Vector3> StopAt = new(
+        "at", VectorForm.Point, "Middle of the stop's hole on the side that the outer bears on: x and y of the mount flange, z up from the mount face.");
+
+    private static readonly Key<double> StopPlusMinus = new(
+        "plus_minus", QuantityForm.Length(0, 5), "How far each of the three readings may be off, each way. If left out: assumed, 0.1 mm, caliper and height gauge.", isRequired: false);
+
+    private static readonly Key<Measured> StopDiameter = new("diameter", new MeasuredForm(QuantityForm.Length(2, 60), 2), "Diameter of a round hole.", isRequired: false);
+
+    private static readonly Key<Measured> SlotWidth = new("slot_width", new MeasuredForm(QuantityForm.Length(2, 60), 2), "Width of a slot that is open to the edge.", isRequired: false);
+
+    private static readonly Key<FlatPoint> SlotTowards = new(
+        "slot_towards", new FlangePointForm(), "The slot's way out, of any length: [u, v] of the stop flange. If left out: up the flange, [0, 1].", isRequired: false);
+
+    private static readonly Key<Vector3> Direction = new(
+        "direction", VectorForm.Direction,
+        "The way the seat faces, from the quadrant to the outer, of any length: x and y of the mount flange, z up. If left out: square to the flange as the bends give it, on the side that at lies on.", isRequired: false);
+
+    private static readonly Key<double> DirectionPlusMinus = new(
+        "direction_plus_minus", QuantityForm.Angle(0, 20), "How far the direction may be off, each way. If left out: assumed, 1 degree, bevel protractor.", isRequired: false);
+
+    private static readonly Key<int> StopFlange = new("flange", new CountForm(0, 5), "Flange that the stop is in: 0 is the mount flange, 1 that of the first bend. If left out: that of the last bend.", isRequired: false);
+
+    private static readonly Section<MeasuredOpening> StopForm = new(
+        [StopAt, StopPlusMinus, StopDiameter, SlotWidth, SlotTowards, Direction, DirectionPlusMinus, StopFlange],
+        v => new()
+        {
+            At = (new(v.Get(StopAt).XY), v.Get(StopAt).Z),
+            PlusMinus = v.Get(StopPlusMinus, MeasuredStop.UsualReading),
+            Size = v.Has(StopDiameter) ? v.Get(StopDiameter) : v.Get(SlotWidth),
+            SlotTowards = v.Has(SlotWidth) ? v.Get(SlotTowards, new(0, 1)).Vector : null,
+            Direction = v.Has(Direction) ? v.Get(Direction) : null,
+            DirectionPlusMinus = v.Has(DirectionPlusMinus) ? new(v.Get(DirectionPlusMinus)) : MeasuredBracket.UsualDirection,
+            Flange = v.OrNull(StopFlange),
+            IsAssumed = (!v.Has(StopPlusMinus), !v.Has(DirectionPlusMinus)),
+        },
+        [new([SlotTowards], CheckTowards)], oneOf: [StopDiameter, SlotWidth]);
+
+    private static readonly Key<MeasuredOpening> Stop = new("stop", StopForm, "The hole or slot that the outer sits in.");
+
+    public static Section<BracketFile> Form { get; } = new(
+        [Name, Source, Price, Material, Thickness, Outline, Holes, Bends, Stop],
+        v => new(Of(v), v.Get(Material)),
+        [new([Thickness, Outline, Holes, Bends, Stop], CheckShape)]);
+
+    private static MeasuredBracket Of(SectionValues v) => new()
+    {
+        Name = v.Get(Name, ""),
+        Source = v.Get(Source, ""),
+        Price = v.OrNull(Price),
+        Material = v.Has(Material) ? v.Get(Material).Value : "",
+        Thickness = v.Get(Thickness),
+        MountFlange = v.Get(Outline),
+        Holes = v.Get(Holes),
+        Bends = [.. v.Get(Bends).Select((b, i) => b.HasFrom ? b.Bend : b.Bend with { From = i })],
+        Stop = v.Get(Stop),
+    };
+
+    private static void CheckLine(SectionValues values)
+    {
+        if (values.Get(Line)[0].DistanceTo(values.Get(Line)[1]) < 1)
+        {
+            values.Report(Line, new Contradiction(Contradictory.BendLineEnds));
+        }
+    }
+
+    private static void CheckTowards(SectionValues values)
+    {
+        if (values.Has(SlotTowards) && values.Get(SlotTowards).Vector.Length < Tolerance.NoDirection)
+        {
+            values.Report(SlotTowards, new ValueWrong(ValueMistake.ZeroDirection, VectorForm.Direction.Allowed));
+        }
+    }
+
+    private static void CheckShape(SectionValues values)
+    {
+        if (!values.Has(Thickness) || !values.Has(Outline) || !values.Has(Holes) || !values.Has(Stop))
+        {
+            return;
+        }
+
+        // The metal is no matter of the shape.
+        if (MeasuredShape.Of(Of(values), SheetClass.All[0]).Mistake is not { } mistake)
+        {
+            return;
+        }
+
+        var problem = new BracketShapeWrong(mistake);
+        switch (mistake)
+        {
+            case { Fault: ShapeFault.HoleOffMetal, Item: { } hole }:
+                values.ReportItem(Holes, hole, "at", problem);
+                break;
+            case { Fault: ShapeFault.HoleOffMetal or ShapeFault.StopOffFlange or ShapeFault.SlotNotOpen } or { Fault: ShapeFault.NoSuchFlange, Bend: null }:
+                values.Report(Stop, problem);
+                break;
+            case { Bend: { } bend }:
+                values.ReportItem(Bends, bend, mistake.Fault is ShapeFault.NoEdgeOnBend or ShapeFault.NoRelief ? "line" : mistake.Fault == ShapeFault.NoSuchFlange ? "from" : "outline", problem);
+                break;
+            default:
+                values.Report(Outline, problem);
+                break;
+        }
+    }
+}

@@ -1,0 +1,194 @@
+using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
+using BracketGen.Design.Study;
+using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
+using BracketGen.Words.Checks;
+using BracketGen.Words.Results;
+
+namespace BracketGen.Words.Terminal;
+
+/// <summary>What is said of a bracket that is there already: how it goes on, what it comes to, and what would correct it.</summary>
+public static class TrialText
+{
+    /// <summary>The question that the verdict answers.</summary>
+    public const string Question = "this bracket as measured, on this vehicle";
+
+    /// <summary>Heads of the table that compares brackets.</summary>
+    public static IReadOnlyList<string> Heads { get; } = ["", "bracket", "verdict", "over-travel", "adjuster", "price", "tightest check", "to correct"];
+
+    /// <summary>Name of the bracket that the program designs for the job.</summary>
+    public const string Ours = "our own, to be made";
+
+    /// <summary>Heading of what would correct it.</summary>
+    public const string AnyOne = "Any one of these corrects it. Each was tried whole: with it nothing fails.";
+
+    /// <summary>The bracket and what it is tried on.</summary>
+    public static string Heading(MeasuredBracket bracket, Job job) => $"{bracket.Name} ({bracket.Source}) on {job.Vehicle.Name} with {job.Body.Name}";
+
+    /// <summary>How it is bolted on, and where its other ways went.</summary>
+    public static IEnumerable<string> Fitted(BracketTrial trial)
+    {
+        if (trial.Way is not { } way)
+        {
+            yield return $"Its holes do not go onto the {Counted.Of(trial.Job.Body.Mount.Holes.Length, "tapped hole")} of the mount face, as measured or turned over: a bolt hole would be farther off than the play of its bolt. It does not fit.";
+            yield break;
+        }
+
+        var holes = Phrases.List([.. way.Matches.Select((name, i) => $"{name} on tapped hole {Counted.Number(i + 1)}")]);
+        yield return $"Bolt it on {(way.IsTurnedOver ? "turned over, the side measured as the top on the mount face" : "as measured")}: {holes}. "
+            + (trial.Ways > 1 ? $"It can be bolted on and take the outer in {Counted.Number(trial.Ways)} ways; this is the best." : "It goes on no other way.");
+        if (trial.State == TrialState.NoWire)
+        {
+            yield return "The wire does not reach its stop from the right side in any way it can be bolted on. Do not fit this bracket.";
+            yield break;
+        }
+
+        yield return way.IsOtherFace
+            ? "Put the outer in from the other side: it bears on the other face of the stop flange than the one that was measured."
+            : "The outer bears on the face of the stop flange that was measured.";
+        var unused = way.Bracket.Flat.Blank.Holes.Length - way.Bracket.Holes.Count(h => !h.IsSlot);
+        if (unused > 0)
+        {
+            yield return $"{Counted.Of(unused, "hole")} of the bracket {Counted.Verb(unused, "stays", "stay")} empty.";
+        }
+    }
+
+    /// <summary>Where the adjuster must stand; null where the wire does not reach.</summary>
+    public static string? Adjuster(BracketTrial trial)
+    {
+        var (units, range) = (trial.Job.Units, trial.Job.Vehicle.Cable.OuterEnd.AdjusterRange);
+        return trial.Adjuster is not { } shift ? null
+            : range <= 0 ? "The cable has no adjuster: the free play is what the bracket gives."
+            : $"Set the adjuster {ShortAdjuster(trial)}: the free play is then {units.Write(Quantity.Length, trial.Job.Preferences.FreePlay.Value)}. Check it at the pedal before you tighten the locknuts.";
+    }
+
+    /// <summary>The same in a few words.</summary>
+    public static string ShortAdjuster(BracketTrial trial) => Place(trial.Adjuster, trial.Job);
+
+    private static string Place(double? adjuster, Job job) => adjuster is not { } shift || job.Vehicle.Cable.OuterEnd.AdjusterRange <= 0 ? "-"
+        : Math.Abs(shift) < 0.05 ? "at mid range"
+        : $"{job.Units.Write(Quantity.Length, Math.Abs(shift))} {(shift > 0 ? "taken up" : "let out")}";
+
+    /// <summary>What was assumed, and what is not known.</summary>
+    public static IEnumerable<string> Assumed(MeasuredBracket bracket, Job job)
+    {
+        var units = job.Units;
+        if (bracket.IsOfClass(job.Shop) && bracket.MetalIn(job.Shop) is { } metal)
+        {
+            yield return $"Assumed: the sheet is {metal.Designation} of the weakest usual grade ({metal.Source}). If you know the grade, write it: the verdict can only get better.";
+        }
+
+        if (bracket.Stop.IsAssumed.Place)
+        {
+            yield return $"Assumed: the place of the stop is read to ±{units.WriteFine(Quantity.Length, bracket.Stop.PlusMinus)}.";
+        }
+
+        if (bracket.Stop.Direction is null)
+        {
+            yield return $"Assumed: the stop's seat is square to its flange as the bends give it, within {units.Write(Quantity.Angle, bracket.Stop.DirectionPlusMinus.Radians)}.";
+        }
+        else if (bracket.Stop.IsAssumed.Direction)
+        {
+            yield return $"Assumed: the direction of the seat is read to ±{units.Write(Quantity.Angle, bracket.Stop.DirectionPlusMinus.Radians)}.";
+        }
+
+        yield return "Look at every bend with a lens: a crack does not show in measurements. Lay the mount flange on a surface plate: it must not rock.";
+    }
+
+    /// <summary>A remedy as one or two sentences.</summary>
+    public static string Remedy(BracketRemedy remedy, UnitSystem units)
+    {
+        var steps = remedy.Changes.Select(c => Step(c, remedy, units)).ToArray();
+        var verdict = remedy.Trial.Kind == VerdictKind.Passes
+            ? "Then every check passes"
+            : $"Then nothing fails; not known stays {string.Join(", ", remedy.Trial.Solution!.Verdict.Deciding.Select(c => c.Code))}";
+        return $"{string.Join(' ', steps)} {verdict}; adjuster {ShortAdjuster(remedy.Trial)}.";
+    }
+
+    /// <summary>A remedy in a table.</summary>
+    public static string Short(BracketRemedy remedy, UnitSystem units) => string.Join(" + ", remedy.Changes.Select(c => c switch
+    {
+        SetFreePlay f => $"free play {units.Write(Quantity.Length, f.To)}",
+        OpenBoltHoles o => $"bolt holes to {units.Write(Quantity.Length, o.To)}",
+        OpenStop o => $"stop to {units.Write(Quantity.Length, o.To)}",
+        Spacer s => $"spacer {units.Write(Quantity.Length, s.Thickness)}",
+        BendFurther b => $"bend {Counted.Number(b.Bend + 1)} to {units.Write(Quantity.Angle, b.To.Radians)}",
+        _ => "new stop hole",
+    }));
+
+    /// <summary>Said where nothing was found that corrects it.</summary>
+    public static string NoneFound(BracketTrial trial, bool isCutShort) =>
+        BracketRemedies.BeyondWork(trial).ToArray() is { Length: > 0 } beyond
+            ? $"No work on the bracket corrects {Phrases.List([.. beyond.Select(c => c.Code)])}. "
+                + (beyond.Any(TravelChecks.IsBeyondTheBracket) ? "Cable, pedal and throttle body decide that: the command travel says what would. " : "Take another bracket. ") + "Do not fit this one."
+            : "Nothing was found that corrects it. Tried, alone and two together: free play, wider holes, spacers up to 10 mm under the mount flange, bending up to 15° either way, a new hole for the stop in its flange. "
+                + (isCutShort ? "The search ended at its limit: others may exist. " : "") + "Do not fit this bracket.";
+
+    /// <summary>Said after remedies.</summary>
+    public const string AfterWork = "Measure the bracket again after the work, correct its file and run check again. A flange that is bent again can crack: aluminium and hard sheet at once, any sheet when bent more than once.";
+
+    /// <summary>A row of the table that compares brackets.</summary>
+    /// <param name="number">Its number, from 1.</param>
+    /// <param name="name">Its name.</param>
+    /// <param name="solution">The job solved with it; null where it does not go on.</param>
+    /// <param name="kind">The verdict.</param>
+    /// <param name="job">The job.</param>
+    /// <param name="price">What it costs; null where nobody said.</param>
+    /// <param name="correct">What to correct; empty where nothing fails.</param>
+    public static string[] Row(int number, string name, Solution? solution, VerdictKind kind, Job job, double? price, string correct)
+    {
+        var tightest = solution?.Checks
+            .Where(c => c.Kind is not (CheckKind.Advice or CheckKind.Making) && double.IsFinite(c.Spare) && (c.Fails || c.Spare > Geometry.Tolerance.LimitSlack))
+            .MinBy(c => c.Spare);
+        return
+        [
+            Counted.Number(number), name, VerdictText.Banner(kind),
+            solution is null ? "-" : job.Units.Write(Quantity.Length, solution.Travel.OverTravel),
+            Place(solution?.Placement?.AdjusterShift, job),
+            price is { } money ? CostText.Amount(money, job.Shop.Rates) : "not known",
+            tightest is null ? "-" : $"{tightest.Code}, {(tightest.Fails ? "fails" : $"{job.Units.Write(Quantity.Fraction, tightest.Spare)} spare")}",
+            correct,
+        ];
+    }
+
+    /// <summary>Words for the last column.</summary>
+    public const string Nothing = "nothing", NotFound = "cannot be helped", Measure = "see what is not known";
+
+    private static string Step(BracketChange change, BracketRemedy remedy, UnitSystem units)
+    {
+        string Length(double value) => units.Write(Quantity.Length, value);
+        string Degrees(double radians) => units.Write(Quantity.Angle, radians);
+        return change switch
+        {
+            SetFreePlay f => $"Set the free play to {Length(f.To)} with the adjuster, not {Length(f.From)}.",
+            OpenBoltHoles o => $"Drill the bolt holes to {Length(o.To)}, from {Length(o.From)}.",
+            OpenStop { IsSlot: true } o => $"File the slot to {Length(o.To)}, from {Length(o.From)}.",
+            OpenStop o => $"Drill the stop's hole to {Length(o.To)}, from {Length(o.From)}.",
+            Spacer s => $"Put a spacer of {Length(s.Thickness)} under the mount flange at every bolt, a steel washer or plate as large as the boss, and take screws longer by as much.",
+            BendFurther b => $"{(b.To.Radians < b.From.Radians ? "Close" : "Open")} bend {Counted.Number(b.Bend + 1)} by {Degrees(Math.Abs(b.To.Radians - b.From.Radians))}: included angle {Degrees(b.To.Radians)}, not {Degrees(b.From.Radians)}.",
+            RedrillStop r => $"Drill a new hole of {Length(r.Diameter)} for the stop, {Moved(r, Length)} the old one: its middle at x {Length(r.At.On.X)}, y {Length(r.At.On.Y)}, z {Length(r.At.Height)} from the mount face.",
+            _ => throw new ArgumentException($"No words for {change}.", nameof(remedy)),
+        };
+    }
+
+    private static string Moved(RedrillStop r, Func<double, string> length)
+    {
+        List<string> ways = [];
+        if (Math.Abs(r.Up) > 0)
+        {
+            ways.Add(r.IsPlate ? $"{length(Math.Abs(r.Up))} {(r.Up > 0 ? "along y" : "against y")}" : $"{length(Math.Abs(r.Up))} {(r.Up > 0 ? "farther from the bend" : "nearer to the bend")}");
+        }
+
+        if (Math.Abs(r.Along) > 0)
+        {
+            ways.Add(r.IsPlate ? $"{length(Math.Abs(r.Along))} {(r.Along > 0 ? "along x" : "against x")}" : $"{length(Math.Abs(r.Along))} towards the {(r.Along > 0 ? "second" : "first")} end of the bend");
+        }
+
+        return $"{Phrases.List(ways)} {(ways.Count > 0 ? "from" : "at")}";
+    }
+
+    /// <summary>What the price of our own is: what it costs to make.</summary>
+    public static double? PriceOfOurs(Solution solution) => solution.Offers.IsEmpty ? null : CostText.Of(solution.Offers[0], solution.Job).Bill;
+}
