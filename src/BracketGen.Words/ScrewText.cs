@@ -1,11 +1,63 @@
 using System.Globalization;
 using BracketGen.SheetMetal.Fasteners;
+using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.Words;
 
 /// <summary>A screw of the mount in words.</summary>
 public static class ScrewText
 {
-    /// <summary>"M6 x 16".</summary>
-    public static string Size(BossScrew bolt) => string.Create(CultureInfo.InvariantCulture, $"{bolt.Thread.Name} x {bolt.Length:0}");
+    private const double InchLength = 25.4;
+
+    /// <summary>"M6 x 16", "1/4-20 UNC x 3/4 in", "stud M6".</summary>
+    public static string Size(MountScrew bolt) => bolt.Fixing is MountStud ? $"stud {bolt.Thread.Name}" : $"{bolt.Thread.Name} x {Length(bolt)}";
+
+    /// <summary>The screw as it is ordered: "ISO 4017 - M6 x 16 - 8.8".</summary>
+    public static string Order(MountScrew bolt) => $"{bolt.Thread switch
+    {
+        { System: ThreadSystem.Metric, IsFine: false } => "ISO 4017",
+        { System: ThreadSystem.Metric } => "ISO 8676",
+        { IsNumberSize: true } => "ASME B18.6.3, hexagon head",
+        _ => "ASME B18.2.1",
+    }} - {Size(bolt)} - {Grade(bolt.Class)}";
+
+    /// <summary>The nut as it is ordered: "ISO 4032 - M6 - 8".</summary>
+    public static string Nut(MountScrew bolt) => $"{bolt.Thread switch
+    {
+        { System: ThreadSystem.Metric, IsFine: false } => "ISO 4032",
+        { System: ThreadSystem.Metric } => "ISO 8673",
+        { IsNumberSize: true } => "ASME B18.6.3",
+        _ => "ASME B18.2.2",
+    }} - {bolt.Thread.Name}{(bolt.Class.Nut.Name.Length == 0 ? "" : $" - {bolt.Class.Nut.Name}")}";
+
+    /// <summary>The washer as it is ordered: "ISO 7089 - 6 - 200 HV".</summary>
+    public static string Washer(FastenerThread thread) => thread.System == ThreadSystem.Inch
+        ? $"ASME B18.21.1, type A - {InchSize(thread)}{(thread.IsNumberSize ? "" : " N")}"
+        : string.Create(CultureInfo.InvariantCulture, $"ISO 7089 - {thread.Diameter:0} - 200 HV");
+
+    /// <summary>"class 8.8", "SAE J429 grade 5".</summary>
+    public static string Class(ScrewClass of) => of.Standard.Length == 0 ? $"class {of.Name}" : Grade(of);
+
+    /// <summary>A thread with its pitch in its name: "M6x1", "1/4-20 UNC".</summary>
+    public static string InFull(FastenerThread thread) => thread.System == ThreadSystem.Metric && !thread.IsFine
+        ? string.Create(CultureInfo.InvariantCulture, $"{thread.Name}x{thread.Pitch}")
+        : thread.Name;
+
+    private static string Grade(ScrewClass of) => of.Standard.Length == 0 ? of.Name : $"{of.Standard} {of.Name}";
+
+    private static string InchSize(FastenerThread thread) => thread.Name.Split('-')[0];
+
+    private static string Length(MountScrew bolt) => bolt.Thread.System == ThreadSystem.Inch
+        ? $"{Eighths((int)Math.Round(bolt.Length / InchLength * 8))} in"
+        : bolt.Length.ToString("0", CultureInfo.InvariantCulture);
+
+    // "3/4", "1", "1-1/4": as screws are sold.
+    private static string Eighths(int eighths)
+    {
+        var (whole, part) = (eighths / 8, eighths % 8);
+        var fraction = part == 0 ? "" : part % 4 == 0 ? "1/2" : part % 2 == 0 ? $"{Number(part / 2)}/4" : $"{Number(part)}/8";
+        return whole == 0 ? fraction : part == 0 ? Number(whole) : $"{Number(whole)}-{fraction}";
+    }
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

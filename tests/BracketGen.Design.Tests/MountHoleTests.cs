@@ -18,7 +18,7 @@ public class MountHoleTests
     private static readonly Bracket Bracket = Answer.Bracket!;
 
     private static MountHole Hole(double x, double y, double z, double plusMinus) =>
-        new(new(x, y, z), MetricThread.All.Single(t => t.Name == "M6"), 15) { PlusMinus = new(plusMinus, plusMinus, plusMinus) };
+        new(new(x, y, z), FastenerThread.All.Single(t => t.Name == "M6"), 15) { PlusMinus = new(plusMinus, plusMinus, plusMinus) };
 
     [Fact]
     public void Without_plus_minus_the_face_goes_through_the_first_hole()

@@ -36,7 +36,10 @@ public class ErrorTests
         { Samples.Body, "bore = 58", "bore = \"58,2 mm\"", "bore", "\"58,2 mm\"", "a length", "decimal point" },
         { Samples.Body, "bore = 58", "bore = \"wide\"", "bore", "\"wide\"", "a length", "Give a length in mm" },
         { Samples.Body, "\"counter-clockwise\"", "\"anticlockwise\"", "opens", "anticlockwise", "\"counter-clockwise\" or \"clockwise\"", "Write one of these, in quotes." }, // a guess could be the other sense
-        { Samples.Body, "thread = \"M6\"\nboss_diameter = 15\n\n[[mount.holes]]", "thread = \"M7\"\nboss_diameter = 15\n\n[[mount.holes]]", "mount.holes[1].thread", "\"M7\"", "\"M6\"", "Did you mean" },
+        { Samples.Body, "thread = \"M6\"\nboss_diameter = 15\n\n[[mount.holes]]", "thread = \"M7\"\nboss_diameter = 15\n\n[[mount.holes]]", "mount.holes[1].thread", "\"M7\"", "\"M6\"", "Write diameter and pitch" },
+        { Samples.Body, "thread = \"M6\"\nboss_diameter = 15\n\n[[mount.holes]]", "thread = \"M6x0.8\"\nboss_diameter = 15\n\n[[mount.holes]]", "mount.holes[1].thread", "\"M6x0.8\"", "\"M6\"", "M6x1. Lay a thread gauge" },
+        { Samples.Body, "thread = \"M6\"\nboss_diameter = 15\n\n[[mount.holes]]", "thread = \"1/4-24\"\nboss_diameter = 15\n\n[[mount.holes]]", "mount.holes[1].thread", "\"1/4-24\"", "\"1/4-20 UNC\" or \"1/4-28 UNF\"", "1/4-20 UNC and 1/4-28 UNF" },
+        { Samples.Body, "[mount]\n", "[mount]\nscrew_class = \"grade 5\"\n", "mount.screw_class", "\"grade 5\"", "\"5.8\" or \"8.8\"", "M6 has no such class" },
         { Samples.Vehicle, "\"M8x1\"", "\"M8x9\"", "cable.outer_end.thread", "\"M8x9\"", "\"M8x1\" or \"5/16-24\"", "Measure the thread again." },
         { Samples.Vehicle, "\"M8x1\"", "\"G1/8\"", "cable.outer_end.thread", "\"G1/8\"", "\"M8x1\" or \"5/16-24\"", "thread gauge" },
         { Samples.Vehicle, "\"threaded adjuster\"", "\"threaded adjustor\"", "cable.outer_end.kind", "adjustor", "\"threaded adjuster\"", "Did you mean \"threaded adjuster\"?" },

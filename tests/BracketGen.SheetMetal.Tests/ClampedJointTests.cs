@@ -8,7 +8,7 @@ namespace BracketGen.SheetMetal.Tests;
 /// <summary>Sheet clamped on a boss: what VDI 2230 makes of one screw.</summary>
 public sealed class ClampedJointTests
 {
-    private static readonly ClampedJoint Joint = new(BossScrew.For(MetricThread.Find("M6")!, 3), 3, 6);
+    private static readonly ClampedJoint Joint = new(MountScrew.For(FastenerThread.Find("M6")!, 3), 3, 6);
 
     [Fact]
     public void An_M6_in_three_millimetres_by_hand()
@@ -101,13 +101,13 @@ public sealed class ClampedJointTests
     [Fact]
     public void A_boss_that_is_too_shallow_gets_a_shorter_screw_or_none()
     {
-        var thread = MetricThread.Find("M6")!;
-        Assert.Equal(16, BossScrew.For(thread, 3, 13.9).Length);
+        var thread = FastenerThread.Find("M6")!;
+        Assert.Equal(16, MountScrew.For(thread, 3, 13.9).Length);
 
         // 12 mm: 7.4 engaged, 9.9 needed. Below that nothing with six millimetres of thread fits: the usual screw stays and the boss fails it.
-        Assert.Equal((12.0, 7.4), (BossScrew.For(thread, 3, 13).Length, Math.Round(BossScrew.For(thread, 3, 13).Engagement, 9)));
-        Assert.Equal(16, BossScrew.For(thread, 3, 9).Length);
-        Assert.True(BossScrew.For(thread, 3, 13).Preload < BossScrew.For(thread, 3, 16).Preload);
+        Assert.Equal((12.0, 7.4), (MountScrew.For(thread, 3, 13).Length, Math.Round(MountScrew.For(thread, 3, 13).Engagement, 9)));
+        Assert.Equal(16, MountScrew.For(thread, 3, 9).Length);
+        Assert.True(MountScrew.For(thread, 3, 13).Preload < MountScrew.For(thread, 3, 16).Preload);
     }
 
     [Theory]

@@ -90,7 +90,7 @@ public static class RandomJobs
             handbook ? PublishedBendRule.MachinerysHandbook : PublishedBendRule.Din6935,
             (CuttingProcess)process));
 
-    private static readonly Gen<MetricThread> Thread = Gen.Int[0, 3].Select(i => MetricThread.All[i]);
+    private static readonly Gen<FastenerThread> Thread = Gen.Int[0, 3].Select(i => FastenerThread.All[i]);
 
     /// <summary>Any job.</summary>
     public static readonly Gen<Job> Job = Gen.Select(
@@ -139,7 +139,7 @@ public static class RandomJobs
     };
 
     private static MountFace MountOf(
-        Cable cable, Quadrant quadrant, (Vector3 Normal, Vector2[] Pattern, Vector3 Offset, MetricThread Thread, double Turn) mount)
+        Cable cable, Quadrant quadrant, (Vector3 Normal, Vector2[] Pattern, Vector3 Offset, FastenerThread Thread, double Turn) mount)
     {
         // The wire leaves somewhere in the middle of what the groove allows; the mount face lies off to the side of where it ends.
         var middle = quadrant.Pocket.Value.Radians + quadrant.Rotation.Value.Radians + Angle.FromDegrees(35).Radians;

@@ -23,6 +23,9 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
     /// </summary>
     public const double AssumedShaking = 20;
 
+    /// <summary>The screw, bolt or stud.</summary>
+    public MountScrew Screw => Joint.Screw;
+
     /// <summary>The joints of a bracket.</summary>
     /// <param name="mount">The face it is bolted to, in the frame of <paramref name="prepared"/>.</param>
     /// <param name="bracket">The bracket.</param>

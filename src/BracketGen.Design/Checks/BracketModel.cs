@@ -28,5 +28,5 @@ public static class BracketModel
         };
     }
 
-    private static double WasherRadius(MetricThread thread) => thread.WasherDiameter / 2;
+    private static double WasherRadius(FastenerThread thread) => thread.WasherDiameter / 2;
 }

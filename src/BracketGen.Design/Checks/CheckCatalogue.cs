@@ -118,6 +118,10 @@ public static class CheckCatalogue
         Of(CheckId.StampedSlip, "stamped-slip", Advice, Quantity.Number, AtLeast, LimitSource.ScrewGuideline, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.OuterLength, InputId.Wire, InputId.AvailablePull, InputId.PedalLever),
         Of(CheckId.JointOpening, "joint-opening", Safety, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Screws, InputId.Sheet, InputId.ReturnSprings, InputId.OuterEnd),
         Of(CheckId.WasherPressure, "washer-pressure", Function, Quantity.Stress, AtMost, LimitSource.Material, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.OuterLength, InputId.Wire, InputId.AvailablePull, InputId.PedalLever),
+        Of(CheckId.NutThread, "nut-thread", Safety, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.OuterLength, InputId.Wire, InputId.AvailablePull, InputId.PedalLever),
+        Of(CheckId.StudLength, "stud-length", Making, Quantity.Length, AtLeast, LimitSource.CommonPractice, OwnStrength, InputId.Screws, InputId.Sheet),
+        Of(CheckId.StudDepth, "stud-depth", Making, Quantity.Length, AtLeast, LimitSource.CommonPractice, OwnStrength, InputId.Screws, InputId.Sheet),
+        Of(CheckId.NutRoom, "nut-room", Making, Quantity.Length, AtLeast, LimitSource.Geometry, OwnStrength, InputId.Screws, InputId.Sheet),
     ];
 
     /// <summary>What a check is.</summary>

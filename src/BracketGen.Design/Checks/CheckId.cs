@@ -317,4 +317,16 @@ public enum CheckId
 
     /// <summary>Pressure under the washers.</summary>
     WasherPressure,
+
+    /// <summary>Stripping of the nuts.</summary>
+    NutThread,
+
+    /// <summary>Length that the studs stand out of the mount face.</summary>
+    StudLength,
+
+    /// <summary>Depth of the studs in their bosses.</summary>
+    StudDepth,
+
+    /// <summary>Room for the nuts behind the flange.</summary>
+    NutRoom,
 }

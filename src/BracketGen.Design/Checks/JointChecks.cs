@@ -23,8 +23,33 @@ public static class JointChecks
     public static IEnumerable<Check> NotCalculated(Job job)
     {
         yield return new(CheckId.ScrewYield, double.NaN, LeastScrewFactor);
-        yield return new(CheckId.BossThread, double.NaN, LeastStrippingFactor);
-        yield return new(CheckId.ThreadDepth, double.NaN, job.Body.Mount.Holes.Max(h => BossScrew.LeastEngagement * h.Thread.Diameter));
+        var holes = job.Body.Mount.Holes;
+        if (holes.Any(h => h.Fixing is not ThroughHole))
+        {
+            yield return new(CheckId.BossThread, double.NaN, LeastStrippingFactor);
+        }
+
+        if (holes.Where(h => h.Fixing is TappedHole).ToArray() is { Length: > 0 } tapped)
+        {
+            yield return new(CheckId.ThreadDepth, double.NaN, tapped.Max(h => MountScrew.LeastEngagement * h.Thread.Diameter));
+        }
+
+        if (holes.Where(h => h.Fixing is MountStud).ToArray() is { Length: > 0 } studs)
+        {
+            yield return new(CheckId.StudLength, double.NaN, studs.Max(h => h.Thread.NutHeight));
+            yield return new(CheckId.StudDepth, double.NaN, studs.Max(h => MountScrew.LeastEngagement * h.Thread.Diameter));
+        }
+
+        if (holes.Where(h => h.Fixing is ThroughHole).ToArray() is { Length: > 0 } through)
+        {
+            yield return new(CheckId.NutRoom, double.NaN, through.Max(h => h.Thread.NutHeight));
+        }
+
+        if (holes.Any(h => h.Fixing is not TappedHole))
+        {
+            yield return new(CheckId.NutThread, double.NaN, LeastStrippingFactor);
+        }
+
         yield return new(CheckId.JointSlip, double.NaN, LeastSlipFactor);
         yield return new(CheckId.StampedSlip, double.NaN, LeastSlipFactorStamped);
         yield return new(CheckId.JointOpening, double.NaN, LeastOpeningFactor);
@@ -36,15 +61,29 @@ public static class JointChecks
     /// <param name="metal">The metal of the sheet.</param>
     public static IEnumerable<Check> Of(ImmutableArray<BoltedJoint> joints, StrengthMetal metal)
     {
-        Check Worst(Func<BoltedJoint, Check> of) => joints.Select(j => of(j) with { Subject = j.Hole }).MinBy(c => double.IsNaN(c.Value) ? double.NegativeInfinity : c.Margin)!;
+        IEnumerable<Check> WorstOf(IEnumerable<BoltedJoint> some, Func<BoltedJoint, Check> of) =>
+            some.Select(j => of(j) with { Subject = j.Hole }).OrderBy(c => double.IsNaN(c.Value) ? double.NegativeInfinity : c.Margin).Take(1);
+        Check Worst(Func<BoltedJoint, Check> of) => WorstOf(joints, of).Single();
         if (joints.IsEmpty)
         {
             yield break;
         }
 
         yield return Worst(j => new(CheckId.ScrewYield, Rounded(j.Joint.ScrewFactor(j.Stamped)), LeastScrewFactor));
-        yield return Worst(j => new(CheckId.BossThread, Rounded(j.Joint.StrippingFactor(j.Stamped)), LeastStrippingFactor));
-        yield return Worst(j => new(CheckId.ThreadDepth, j.ThreadDepth ?? double.NaN, j.Joint.Screw.ThreadNeeded));
+        BoltedJoint[] tapped = [.. joints.Where(j => j.Screw.Fixing is TappedHole)], studs = [.. joints.Where(j => j.Screw.Fixing is MountStud)];
+        foreach (var check in (IEnumerable<Check>)
+        [
+            .. WorstOf(joints.Where(j => j.Screw.HoldsInBoss), j => new(CheckId.BossThread, Rounded(j.Joint.StrippingFactor(j.Stamped)), LeastStrippingFactor)),
+            .. WorstOf(tapped, j => new(CheckId.ThreadDepth, j.ThreadDepth ?? double.NaN, j.Screw.ThreadNeeded)),
+            .. WorstOf(studs, j => new(CheckId.StudLength, j.Screw.Length, j.Screw.StudNeeded(j.Joint.SheetThickness))),
+            .. WorstOf(studs, j => new(CheckId.StudDepth, j.ThreadDepth ?? double.NaN, MountScrew.LeastEngagement * j.Screw.Thread.Diameter)),
+            .. WorstOf(joints.Where(j => j.Screw.Fixing is ThroughHole), j => new(CheckId.NutRoom, ((ThroughHole)j.Screw.Fixing).Room ?? double.NaN, j.Screw.RoomNeeded(j.Joint.SheetThickness))),
+            .. WorstOf(joints.Where(j => j.Screw.HasNut), j => new(CheckId.NutThread, Rounded(j.Joint.NutFactor(j.Stamped)), LeastStrippingFactor)),
+        ])
+        {
+            yield return check;
+        }
+
         yield return Worst(j => new(CheckId.JointSlip, Rounded(j.Joint.SlipFactor(j.Opening.Plus(j.Shaken))), LeastSlipFactor));
         yield return Worst(j => new(CheckId.StampedSlip, Rounded(j.Joint.SlipFactor(j.Stamped)), LeastSlipFactorStamped));
         yield return Worst(j => new(CheckId.JointOpening, Rounded(j.Joint.OpeningFactor(j.Opening.Plus(j.Shaken))), LeastOpeningFactor));

@@ -214,11 +214,10 @@ public static class MechanismChecks
             yield break;
         }
 
-        static double Play(MountHole hole) => (hole.Thread.ClearanceMedium - hole.Thread.Diameter) / 2;
         yield return holes.SelectMany((a, i) => holes.Skip(i + 1).Select(b =>
         {
             var along = (b.At - a.At).Unit;
-            return new Check(CheckId.MountHolesFit, a.PlusMinus.Along(along) + b.PlusMinus.Along(along), Play(a) + Play(b));
+            return new Check(CheckId.MountHolesFit, a.PlusMinus.Along(along) + b.PlusMinus.Along(along), a.Play + b.Play);
         })).MinBy(c => c.Margin)!;
     }
 

@@ -106,8 +106,8 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
         {
             var thread = bolt.Thread!;
             var seat = bracket.Folded.Fold(bolt.Centre, flat.Thickness);
-            var top = seat + (thread.HeadHeight + thread.WasherThickness + SocketRoom) * bracket.Folded.Flanges[bolt.Flange].Z;
-            yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketDiameter / 2, p => OffMountFlange(flat.Bends, p)) { Subject = bolt.Name };
+            var top = seat + (bolt.Fixing.Above(thread, bracket.Stock.Thickness) + SocketRoom) * bracket.Folded.Flanges[bolt.Flange].Z;
+            yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketFor(bolt.Fixing.AcrossFlats(thread)) / 2, p => OffMountFlange(flat.Bends, p)) { Subject = bolt.Name };
         }
 
         // The nut, shoulder or spanner on either side of the stop flange, and the wire, must stay clear of all that is not the stop flange.

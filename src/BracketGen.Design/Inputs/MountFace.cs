@@ -6,30 +6,36 @@ using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.Design.Inputs;
 
-/// <summary>A threaded hole that the bracket is bolted to.</summary>
+/// <summary>A hole or stud that the bracket is bolted to.</summary>
 /// <param name="At">Centre on the face (mm).</param>
 /// <param name="Thread">Thread.</param>
 /// <param name="BossDiameter">Diameter (mm) of the boss around it; the bracket covers it.</param>
-public sealed record MountHole(ThrottlePoint At, MetricThread Thread, double BossDiameter)
+public sealed record MountHole(ThrottlePoint At, FastenerThread Thread, double BossDiameter)
 {
     /// <summary>How far each coordinate of the centre may be off.</summary>
     public PointPlusMinus PlusMinus { get; init; }
 
-    /// <summary>Depth of full thread in the boss (mm); null where nobody measured it.</summary>
+    /// <summary>How it holds the bracket.</summary>
+    public Fixing Fixing { get; init; } = new TappedHole();
+
+    /// <summary>How far the bolt may lie off the middle of the bracket's hole, on the middle of its own (mm).</summary>
+    public double Play => (Thread.ClearanceMedium - Thread.Diameter) / 2 + Fixing.Play(Thread);
+
+    /// <summary>Depth of full thread in the boss, or of the stud in it (mm); null where nobody measured it.</summary>
     public double? ThreadDepth { get; init; }
 }
 
 /// <summary>The flat face that the bracket lies on, with its holes.</summary>
 /// <remarks>The holes lie on the face within what their ± explains (<see cref="MountFit"/>).</remarks>
 /// <param name="Plane">The face; its normal points out of the casting.</param>
-/// <param name="Holes">At least one threaded hole.</param>
+/// <param name="Holes">At least one hole or stud.</param>
 public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : IMirrored<MountFace>
 {
     /// <summary>The metal of the bosses; where it is not stated the weakest usual one.</summary>
     public BossMetal Boss { get; init; } = BossMetal.Usual;
 
-    /// <summary>Property class of the screws; what the set-up sheet orders.</summary>
-    public ScrewClass ScrewClass { get; init; } = ScrewClass.Usual;
+    /// <summary>Property class of the screws; null where the file names none: then each screw has the usual one of its thread, and each stud the weakest.</summary>
+    public ScrewClass? ScrewClass { get; init; }
 
     /// <summary>How the screws are fitted; what the set-up sheet asks for.</summary>
     public ScrewFriction ScrewFriction { get; init; } = ScrewFriction.Usual;
@@ -44,12 +50,16 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
     public MountHole Nearest(ThrottlePoint point) => Holes.MinBy(h => h.At.DistanceTo(point))!;
 
     /// <summary>The screw for a hole, through sheet of <paramref name="thickness"/> (mm).</summary>
-    public BossScrew ScrewFor(MountHole hole, double thickness) => BossScrew.For(hole.Thread, thickness, hole.ThreadDepth) with
+    public MountScrew ScrewFor(MountHole hole, double thickness) => MountScrew.For(hole.Thread, thickness, hole.ThreadDepth, hole.Fixing) with
     {
-        Class = ScrewClass,
+        Class = ClassOf(hole),
         Friction = ScrewFriction,
         Boss = Boss,
     };
+
+    /// <summary>The property class of a screw: what the set-up sheet orders. A stud is there already: where its class is not given, the weakest is taken.</summary>
+    public ScrewClass ClassOf(MountHole hole) => ScrewClass
+        ?? (hole.Fixing is MountStud ? SheetMetal.Fasteners.ScrewClass.WeakestFor(hole.Thread) : SheetMetal.Fasteners.ScrewClass.UsualFor(hole.Thread));
 
     /// <summary>How far the hole farthest off the face was measured from it (mm): the residual of the fit.</summary>
     public double Residual => Holes.Max(h => Math.Abs(Plane.HeightOf(h.At.Vector)));

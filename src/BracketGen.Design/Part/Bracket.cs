@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Forming;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
@@ -29,11 +30,14 @@ public enum HolePurpose
 /// <param name="Thread">The bolt's thread; null for the stop.</param>
 /// <param name="MetalRadius">Radius of metal that was laid around it (mm).</param>
 public sealed record BracketHole(
-    string Name, HolePurpose Purpose, int Flange, FlatPoint Centre, double Diameter, Vector2? Towards, MetricThread? Thread,
+    string Name, HolePurpose Purpose, int Flange, FlatPoint Centre, double Diameter, Vector2? Towards, FastenerThread? Thread,
     double MetalRadius)
 {
     /// <summary>How exactly the diameter or the width was read (mm, either way); 0 for one that is still to be made.</summary>
     public double PlusMinus { get; init; }
+
+    /// <summary>How the mount hole under it holds the bracket.</summary>
+    public Fixing Fixing { get; init; } = new TappedHole();
 
     /// <summary>Whether it is a slot open to the edge.</summary>
     public bool IsSlot => Towards is not null;

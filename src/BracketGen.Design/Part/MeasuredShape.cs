@@ -119,7 +119,7 @@ public static class MeasuredShape
     }
 
     /// <summary>The thread whose bolt a hole of a diameter (mm) is drilled for: the largest that goes through it.</summary>
-    public static MetricThread MadeFor(double diameter) => MetricThread.All.LastOrDefault(t => t.ClearanceFine <= diameter + HoleReading) ?? MetricThread.All[0];
+    public static FastenerThread MadeFor(double diameter) => FastenerThread.All.Where(t => t.ClearanceFine <= diameter + HoleReading).MaxBy(t => t.ClearanceFine) ?? FastenerThread.All[0];
 
     /// <summary>How far a caliper may read a hole too small (mm; common practice, no source).</summary>
     public const double HoleReading = 0.05;

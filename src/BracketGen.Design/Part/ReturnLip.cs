@@ -96,7 +96,7 @@ public static class ReturnLip
             {
                 var depth = next.Depth(bolt.Centre);
                 (near, neck) = (Math.Max(near, depth), Math.Max(neck, depth + bolt.MetalRadius));
-                from = Math.Max(from, bolt.Centre.Vector.Dot(outwards) + Math.Max(bolt.MetalRadius, bolt.Thread!.SocketDiameter / 2 - sheet.Straight));
+                from = Math.Max(from, bolt.Centre.Vector.Dot(outwards) + Math.Max(bolt.MetalRadius, bolt.Thread!.SocketFor(bolt.Fixing.AcrossFlats(bolt.Thread)) / 2 - sheet.Straight));
             }
         }
 

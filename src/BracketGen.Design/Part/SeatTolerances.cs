@@ -208,7 +208,7 @@ public static class SeatTolerances
     private static bool Counts(SeatTolerance tolerance) => tolerance.Shift.Length * tolerance.PlusMinus > NoShift;
 
     private static double Play(Bracket bracket, BracketHole bolt, CuttingProcess process) => bolt.Thread is { } thread
-        ? Math.Max(0, bolt.Diameter + HoleMaking.Of(bolt, thread.Diameter, process, bracket.Stock.Thickness).Size - thread.Diameter) / 2
+        ? Math.Max(0, bolt.Diameter + HoleMaking.Of(bolt, thread.Diameter, process, bracket.Stock.Thickness).Size - thread.Diameter) / 2 + bolt.Fixing.Play(thread)
         : 0;
 
     private static Bracket Fold(Bracket bracket, ImmutableArray<Bend> bends) =>

@@ -37,7 +37,7 @@ public sealed record StopSeat(
     {
         var opening = finish.HoleAllowance + (cable.OuterEnd switch
         {
-            NuttedEnd threaded => MetricThread.ClearanceFor(threaded.Thread),
+            NuttedEnd threaded => FastenerThread.ClearanceFor(threaded.Thread),
             PushInEnd made => made.HoleDiameter,
             var end => end.BodyDiameter + FerrulePlay,
         });
@@ -70,7 +70,7 @@ public sealed record StopSeat(
     /// <param name="end">The outer's end.</param>
     public static double MinOpening(OuterEnd end) => end switch
     {
-        NuttedEnd t => MetricThread.All.FirstOrDefault(m => Math.Abs(m.Diameter - t.Thread) < Geometry.Tolerance.SameSize)?.ClearanceFine ?? Math.Round(1.05 * t.Thread, 1),
+        NuttedEnd t => FastenerThread.All.FirstOrDefault(m => Math.Abs(m.Diameter - t.Thread) < Geometry.Tolerance.SameSize)?.ClearanceFine ?? Math.Round(1.05 * t.Thread, 1),
         PushInEnd p => p.HoleDiameter,
         _ => end.BodyDiameter + 0.1,
     };

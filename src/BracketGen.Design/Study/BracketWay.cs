@@ -80,13 +80,13 @@ public sealed record BracketWay(Bracket Bracket, Frame Mount, bool IsTurnedOver,
     }
 
     // Both ends of a distance may be off by the play of the largest hole.
-    private static double MostOff(BracketHole[] holes) => holes.Max(h => h.Diameter - MetricThread.All[0].Diameter);
+    private static double MostOff(BracketHole[] holes) => holes.Max(h => h.Diameter - FastenerThread.All[0].Diameter);
 
     /// <summary>The thread that a hole of a diameter (mm) takes: the one wanted where its bolt goes through and its head does not pull in, else the one that it was drilled for.</summary>
-    internal static MetricThread ThreadIn(double diameter, MetricThread wanted) =>
+    internal static FastenerThread ThreadIn(double diameter, FastenerThread wanted) =>
         diameter >= wanted.ClearanceFine - MeasuredShape.HoleReading && diameter <= wanted.ClearanceCoarse + MeasuredShape.HoleReading ? wanted
         : MeasuredShape.MadeFor(diameter) is var made && made != wanted ? made
-        : MetricThread.All.First(t => t != wanted);
+        : FastenerThread.All.First(t => t != wanted);
 
     // The rigid motion of least squares: centroids on each other, turned by the mean of the arms.
     private static Frame Fit(MountFrame face, BracketHole[] bolts, FacePoint[] tapped)

@@ -5,6 +5,7 @@ using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Fasteners;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.Fitted;
@@ -99,9 +100,13 @@ internal sealed class FittedScene
         {
             var flange = _bracket.Folded.Flanges[hole.Flange];
             var thread = hole.Thread!;
-            Vector3 seat = flange.ToWorld(hole.Centre.Vector, _bracket.Stock.Thickness), washer = seat + thread.WasherThickness * flange.Z, top = washer + thread.HeadHeight * flange.Z;
+            Vector3 seat = flange.ToWorld(hole.Centre.Vector, _bracket.Stock.Thickness), washer = seat + thread.WasherThickness * flange.Z, top = washer + (hole.Fixing is MountStud ? thread.NutHeight : thread.HeadHeight) * flange.Z;
             _shapes.Cylinder(FittedThing.Bolts, seat, washer, thread.WasherDiameter / 2);
-            _shapes.Hexagon(FittedThing.Bolts, washer, top, thread.AcrossFlats);
+            _shapes.Hexagon(FittedThing.Bolts, washer, top, hole.Fixing.AcrossFlats(thread));
+            if (hole.Fixing is MountStud)
+            {
+                _shapes.Cylinder(FittedThing.Bolts, top, seat + hole.Fixing.Above(thread, _bracket.Stock.Thickness) * flange.Z, thread.Diameter / 2);
+            }
             var head = Frame.FromZX(top, flange.Z, flange.X);
             _names.Add(new(hole.Name, [.. FittedShapes.Round(thread.AcrossFlats / 4, 8).Select(p => head.ToWorld(p)), seat]));
         }

@@ -5,6 +5,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Profiles.Family;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Standards;
 
@@ -37,7 +38,11 @@ public sealed record PartShape(
             [
                 .. bracket.Holes.Select(h => new PartHole(
                     h.Name, h.Purpose == HolePurpose.Bolt, h.Flange, h.Centre.X, h.Centre.Y, h.Diameter,
-                    h.Towards is { } t ? [t.X, t.Y] : null, h.Thread?.Name, h.MetalRadius)),
+                    h.Towards is { } t ? [t.X, t.Y] : null, h.Thread?.Name, h.MetalRadius)
+                    {
+                        Through = h.Fixing is ThroughHole through ? [through.Diameter, through.Flange, .. through.Room is { } room ? (double[])[room] : []] : null,
+                        Stud = (h.Fixing as MountStud)?.StandsOut,
+                    }),
             ],
             [
                 .. bracket.Flat.Bends.Select(b => new PartBend(
@@ -65,7 +70,11 @@ public sealed record PartShape(
         // Names are what they are now, whatever they were when the part was made.
         var holes = Holes.Select((h, i) => new BracketHole(
             MountFace.HoleName(i), h.IsBolt ? HolePurpose.Bolt : HolePurpose.Stop, h.Flange, new(h.X, h.Y), h.Diameter,
-            h.Towards is [var x, var y] ? new Vector2(x, y) : null, h.Thread is { } thread ? MetricThread.Find(thread) : null, h.MetalRadius)).ToImmutableArray();
+            h.Towards is [var x, var y] ? new Vector2(x, y) : null, h.Thread is { } thread ? FastenerThread.Find(thread) : null, h.MetalRadius)
+        {
+            Fixing = h.Through is [var diameter, var flange, ..] ? new ThroughHole(diameter, flange, h.Through.Length > 2 ? h.Through[2] : null)
+                : h.Stud is { } standsOut ? new MountStud(standsOut) : new TappedHole(),
+        }).ToImmutableArray();
         var outline = new Contour(Outline.Select(s => s is [var x, var y, var radius, var from, var sweep]
             ? new ArcSegment(new(x, y), radius, new(from), new(sweep))
             : (Segment)new LineSegment(new(s[0], s[1]), new(s[2], s[3]))));
@@ -104,7 +113,14 @@ public sealed record PartShape(
 
 /// <summary>A hole of a part.</summary>
 public sealed record PartHole(
-    string Name, bool IsBolt, int Flange, double X, double Y, double Diameter, double[]? Towards, string? Thread, double MetalRadius);
+    string Name, bool IsBolt, int Flange, double X, double Y, double Diameter, double[]? Towards, string? Thread, double MetalRadius)
+{
+    /// <summary>Diameter, thickness of the flange and room behind it, where that is known, of a through hole in the casting; null where it is none.</summary>
+    public double[]? Through { get; init; }
+
+    /// <summary>How far the stud under it stands out of the mount face (mm); null where there is none.</summary>
+    public double? Stud { get; init; }
+}
 
 /// <summary>A bend of a part.</summary>
 public sealed record PartBend(

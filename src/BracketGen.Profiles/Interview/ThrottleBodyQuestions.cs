@@ -1,4 +1,5 @@
 using BracketGen.SheetMetal.Fasteners;
+using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.Profiles.Interview;
 
@@ -95,7 +96,7 @@ internal static class ThrottleBodyQuestions
         {
             var hole = $"[[mount.holes]] {i}";
             yield return new(QuestionId.HoleCentre, hole, "at", AnswerForm.Point) { Item = i };
-            yield return new(QuestionId.HoleThread, hole, "thread", AnswerForm.Word, "M6", "M4", "M5", "M6", "M8", "M10", "M12") { Item = i };
+            yield return new(QuestionId.HoleThread, hole, "thread", AnswerForm.Word, "M6", [.. FastenerThread.All.Select(t => t.Name)]) { Item = i };
             yield return new(QuestionId.BossDiameter, hole, "boss_diameter", AnswerForm.Quantity) { Item = i };
             yield return new(QuestionId.ThreadDepth, hole, "thread_depth", AnswerForm.Quantity, "") { Item = i };
         }

@@ -19,20 +19,40 @@ internal static class MountSection
         "plus_minus", new VectorForm(QuantityForm.Length(0, 20), isDirection: false),
         "How far each of the three coordinates of at may be off, each way. If left out: the centre is exact.", isRequired: false);
 
-    private static readonly Key<MetricThread> Thread = new(
-        "thread", new WordForm<MetricThread>([.. MetricThread.All.Select(t => (t.Name, t))]), "Thread of the hole.");
+    private static readonly Key<FastenerThread> Thread = new(
+        "thread", new FastenerThreadForm(), "Thread of the hole, of the bolt through it or of the stud: M6 or M6x1, M8x1, 1/4-20 UNC, #10-32 UNF.");
 
     private static readonly Key<double> BossDiameter = new(
         "boss_diameter", QuantityForm.Length(4, 100), "Diameter of the boss round the hole; the bracket covers it.");
 
     private static readonly Key<double> ThreadDepth = new(
-        "thread_depth", QuantityForm.Length(1, 100), "Depth of full thread in the boss, by a screw turned in by hand. If left out: not known, and the strength of the mount is not proven.", isRequired: false);
+        "thread_depth", QuantityForm.Length(1, 100), "Depth of full thread in the boss, by a screw turned in by hand; of a stud, how deep it sits in the boss. If left out: not known, and the strength of the mount is not proven.", isRequired: false);
+
+    private const string TappedWord = "tapped", ThroughWord = "through", StudWord = "stud";
+
+    private static readonly Key<string> Kind = Key<string>.WithDefault(
+        "kind", new WordForm<string>((TappedWord, TappedWord), (ThroughWord, ThroughWord), (StudWord, StudWord)),
+        "A tapped hole; a plain hole through a flange, for a bolt with a nut; or a stud, for a nut.", TappedWord);
+
+    private static readonly Key<double> HoleDiameter = new(
+        "hole_diameter", QuantityForm.Length(4, 20), "Diameter of the plain hole in the flange; only with kind = \"through\".", isRequired: false);
+
+    private static readonly Key<double> FlangeThickness = new(
+        "flange_thickness", QuantityForm.Length(1, 40), "Thickness of the flange that the bolt goes through; only with kind = \"through\".", isRequired: false);
+
+    private static readonly Key<double> RoomBehind = new(
+        "room_behind", QuantityForm.Length(0, 200), "Free depth behind the flange, over the whole nut and washer; only with kind = \"through\". If left out: not known, and the mount is not proven.", isRequired: false);
+
+    private static readonly Key<double> StandsOut = new(
+        "stands_out", QuantityForm.Length(3, 100), "How far the stud stands out of the mount face; only with kind = \"stud\".", isRequired: false);
 
     private static readonly Section<MountHole> Hole = new(
-        [At, PlusMinus, Thread, BossDiameter, ThreadDepth],
-        v => new(new(v.Get(At)), v.Get(Thread), v.Get(BossDiameter)) { PlusMinus = Off(v.Get(PlusMinus)), ThreadDepth = v.OrNull(ThreadDepth) },
+        [At, PlusMinus, Thread, BossDiameter, ThreadDepth, Kind, HoleDiameter, FlangeThickness, RoomBehind, StandsOut],
+        v => new(new(v.Get(At)), v.Get(Thread), v.Get(BossDiameter)) { PlusMinus = Off(v.Get(PlusMinus)), ThreadDepth = v.OrNull(ThreadDepth), Fixing = FixingOf(v) },
         [
             new([At, PlusMinus], CheckUnits),
+            new([Kind, HoleDiameter, FlangeThickness, RoomBehind, StandsOut, ThreadDepth], CheckKind),
+            new([Kind, Thread, HoleDiameter], CheckBolt),
             new([Thread, BossDiameter], v => Compare.MoreThan(v, BossDiameter, v.Get(Thread).Diameter, Thread)),
         ]);
 
@@ -40,7 +60,7 @@ internal static class MountSection
         "normal", VectorForm.Direction, "Direction out of the casting, square to the face; of any length.");
 
     private static readonly Key<ImmutableArray<MountHole>> Holes = new(
-        "holes", new ListForm<MountHole>(Hole, 1, 12), "The tapped holes. Without plus_minus the first one gives the position of the face; with it the face lies where the heights of all of them fit best.");
+        "holes", new ListForm<MountHole>(Hole, 1, 12), "The tapped holes, plain holes and studs. Without plus_minus the first one gives the position of the face; with it the face lies where the heights of all of them fit best.");
 
     private static readonly Key<double> Flatness = new(
         "flatness", QuantityForm.Length(0, 2), "How far apart two planes are between which the faces of all bosses lie: feeler gauge under a straight edge. If left out: not known, and the life of the bracket is not proven.", isRequired: false);
@@ -48,8 +68,9 @@ internal static class MountSection
     private static readonly Key<BossMetal> Boss = Key<BossMetal>.WithDefault(
         "boss_material", new WordForm<BossMetal>([.. BossMetal.All.Select(m => (m.Name, m))]), "Metal of the bosses. If left out: the weakest usual one.", BossMetal.Usual);
 
-    private static readonly Key<ScrewClass> Class = Key<ScrewClass>.WithDefault(
-        "screw_class", new WordForm<ScrewClass>([.. ScrewClass.All.Select(c => (c.Name, c))]), "Property class of the screws; the set-up sheet orders it.", ScrewClass.Usual);
+    private static readonly Key<ScrewClass?> Class = new(
+        "screw_class", new WordForm<ScrewClass?>([.. ScrewClass.All.Select(c => (c.Name, (ScrewClass?)c))]),
+        "Property class of the screws and studs; the set-up sheet orders the screws in it. If left out: 8.8 for metric threads, SAE J429 grade 5 for inch threads, SAE J82 60M below 1/4 in; studs 5.8, grade 2 or 60M.", isRequired: false);
 
     private static readonly Key<ScrewFriction> Friction = Key<ScrewFriction>.WithDefault(
         "screw_friction", new WordForm<ScrewFriction>([.. ScrewFriction.All.Select(f => (f.Name, f))]),
@@ -57,11 +78,58 @@ internal static class MountSection
 
     public static Section<MountFace> Form { get; } = new(
         [Normal, Flatness, Boss, Class, Friction, Holes],
-        v => new(Fit(v).Face, v.Get(Holes)) { Flatness = v.OrNull(Flatness), Boss = v.Get(Boss), ScrewClass = v.Get(Class), ScrewFriction = v.Get(Friction) },
+        v => new(Fit(v).Face, v.Get(Holes)) { Flatness = v.OrNull(Flatness), Boss = v.Get(Boss), ScrewClass = v.Get(Class, null), ScrewFriction = v.Get(Friction) },
         [
             new([Normal, Holes], CheckFlat),
             new([Holes], CheckApart),
+            new([Class, Holes], CheckClass),
         ]);
+
+    private static Fixing FixingOf(SectionValues values) => values.Get(Kind) switch
+    {
+        ThroughWord => new ThroughHole(values.Get(HoleDiameter), values.Get(FlangeThickness), values.OrNull(RoomBehind)),
+        StudWord => new MountStud(values.Get(StandsOut)),
+        _ => new TappedHole(),
+    };
+
+    // What a kind needs is there, and nothing that says something of another kind.
+    private static void CheckKind(SectionValues values)
+    {
+        var kind = values.Get(Kind);
+        foreach (var (key, belongs, isNeeded) in (ReadOnlySpan<(Key<double>, string, bool)>)
+            [(HoleDiameter, ThroughWord, true), (FlangeThickness, ThroughWord, true), (RoomBehind, ThroughWord, false), (StandsOut, StudWord, true)])
+        {
+            if (kind == belongs && isNeeded && !values.Has(key))
+            {
+                values.Report(key, new KindNeedsKey(kind, key.Name, key.Help));
+            }
+            else if (kind != belongs && values.Has(key))
+            {
+                values.Report(key, new KeyOfOtherKind(kind, key.Name, belongs));
+            }
+        }
+
+        if (kind == ThroughWord && values.Has(ThreadDepth))
+        {
+            values.Report(ThreadDepth, new KeyOfOtherKind(kind, ThreadDepth.Name, TappedWord));
+        }
+    }
+
+    // The bolt goes through, and a millimetre of its head's face bears round the hole without the washer (our judgement, no source).
+    private static void CheckBolt(SectionValues values)
+    {
+        if (values.Get(Kind) != ThroughWord || !values.Has(HoleDiameter))
+        {
+            return;
+        }
+
+        var (thread, hole) = (values.Get(Thread), values.Get(HoleDiameter));
+        var max = SheetMetal.Fasteners.ScrewThread.Of(thread).HeadBearing - 1;
+        if (hole <= thread.Diameter || hole > max)
+        {
+            values.Report(HoleDiameter, new HoleNotForBolt(thread.Name, thread.Diameter, max));
+        }
+    }
 
     private static PointPlusMinus Off(Vector3 each) => new(each.X, each.Y, each.Z);
 
@@ -105,6 +173,14 @@ internal static class MountSection
                 values.Report(PlusMinus, new PlusMinusWithoutUnit(bare.Written.ToString(), unit));
                 return;
             }
+        }
+    }
+
+    private static void CheckClass(SectionValues values)
+    {
+        if (values.Get(Class, null) is { } named && values.Get(Holes).FirstOrDefault(h => !named.IsFor(h.Thread)) is { } other)
+        {
+            values.Report(Class, new ClassNotForThread(other.Thread.Name, [.. ScrewClass.All.Where(c => c.IsFor(other.Thread)).Select(c => c.Name)], ScrewClass.UsualFor(other.Thread).Name));
         }
     }
 

@@ -61,7 +61,7 @@ internal sealed partial class ScrewThreadForm : Form<ScrewThread>
 
         var metric = text[1..].Split('x', '×').Select(Number).ToArray();
         return metric.Length == 2 ? new(metric[0], metric[1])
-            : MetricThread.All.FirstOrDefault(t => t.Diameter == metric[0]) is { } known ? new(known.Diameter, known.Pitch)
+            : FastenerThread.All.FirstOrDefault(t => t.Diameter == metric[0]) is { } known ? new(known.Diameter, known.Pitch)
             : null;
     }
 

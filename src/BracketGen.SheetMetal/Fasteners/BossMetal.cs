@@ -15,7 +15,7 @@ namespace BracketGen.SheetMetal.Fasteners;
 public sealed record BossMetal(string Name, double Shear, double Pressure, double Modulus)
 {
     /// <summary>Cast aluminium: what is taken where the throttle body's file names none; no usual metal is weaker.</summary>
-    public static BossMetal Usual { get; } = new("cast aluminium", BossScrew.BossShear, 220, 70_000);
+    public static BossMetal Usual { get; } = new("cast aluminium", MountScrew.BossShear, 220, 70_000);
 
     /// <summary>The metals the program knows.</summary>
     public static ImmutableArray<BossMetal> All { get; } =

@@ -8,7 +8,7 @@ namespace BracketGen.SheetMetal.Fasteners;
 /// <param name="Screw">The screw.</param>
 /// <param name="SheetThickness">Thickness of the sheet under the washer (mm).</param>
 /// <param name="ContactRadius">Outer radius of the face on which sheet and boss meet (mm): the smaller of washer and boss.</param>
-public sealed record ClampedJoint(BossScrew Screw, double SheetThickness, double ContactRadius)
+public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, double ContactRadius)
 {
     /// <summary>How far a hand torque wrench is off, as a part: ISO 6789 allows 4 %, a hand adds 2 (common practice, no source).</summary>
     public const double WrenchError = 0.06;
@@ -32,24 +32,43 @@ public sealed record ClampedJoint(BossScrew Screw, double SheetThickness, double
 
     private double Hole => Screw.Thread.ClearanceMedium;
 
-    /// <summary>Length between head and boss (mm).</summary>
-    public double Grip => SheetThickness + Screw.Thread.WasherThickness;
+    // Sheet and face meet round the larger of both holes.
+    private double FaceHole => Screw.Fixing is ThroughHole through ? Math.Max(Hole, through.Diameter) : Hole;
+
+    /// <summary>Length between head or nut and boss, or between head and nut (mm).</summary>
+    public double Grip => SheetThickness + Screw.Washers * Screw.Thread.WasherThickness + Screw.Flange;
+
+    /// <summary>How much this joint embeds (mm).</summary>
+    /// <remarks>As <see cref="Embedding"/>; with a nut 3 µm under it too, and 2 at each face more: between flange and second washer. A stud has two threads.</remarks>
+    private double Embeds => Screw.Fixing switch
+    {
+        ThroughHole => Embedding + 0.005,
+        MountStud => Embedding + 0.003,
+        _ => Embedding,
+    };
 
     /// <summary>How far the screw gives for 1 N (mm/N).</summary>
     /// <remarks>
-    /// δ_S = 0.5 d/(E A_N) for a hexagon head, l/(E A_d3) for the free thread, 0.5 d/(E A_d3) for the thread that is screwed in, 0.33 d/(E_boss A_N) for the boss's own thread.
+    /// δ_S = 0.5 d/(E A_N) for a hexagon head, l/(E A_d3) for the free thread, 0.5 d/(E A_d3) for the thread that is screwed in, 0.33 d/(E_boss A_N) for the boss's own thread, 0.4 d/(E A_N) for a nut's.
+    /// A stud has a thread screwed in at both ends and no head.
     /// </remarks>
     public double ScrewGive
     {
         get
         {
             double whole = Circle(Diameter), core = Circle(Screw.Sizes.CoreDiameter);
-            return 0.5 * Diameter / (Steel * whole) + (Grip + 0.5 * Diameter) / (Steel * core) + 0.33 * Diameter / (Screw.Boss.Modulus * whole);
+            double head = 0.5 * Diameter / (Steel * whole), nut = 0.4 * Diameter / (Steel * whole), boss = 0.33 * Diameter / (Screw.Boss.Modulus * whole);
+            return Screw.Fixing switch
+            {
+                ThroughHole => head + (Grip + 0.5 * Diameter) / (Steel * core) + nut,
+                MountStud => nut + (Grip + Diameter) / (Steel * core) + boss,
+                _ => head + (Grip + 0.5 * Diameter) / (Steel * core) + boss,
+            };
         }
     }
 
     /// <summary>How far what is clamped gives for 1 N (mm/N), or more: only the ring under the head carries, and it is as soft as aluminium.</summary>
-    public double SheetGive => Grip / (SoftestSheet * (Circle(Screw.Sizes.HeadBearing) - Circle(Hole)));
+    public double SheetGive => Grip / (SoftestSheet * (Circle(Screw.Sizes.HeadBearing) - Circle(FaceHole)));
 
     private const double SoftestSheet = 70_000;
 
@@ -57,7 +76,7 @@ public sealed record ClampedJoint(BossScrew Screw, double SheetThickness, double
     public double LoadFactor => SheetGive / (ScrewGive + SheetGive);
 
     /// <summary>Preload lost as the faces embed (N), or more: what is clamped is taken to be as stiff as steel over the whole contact face.</summary>
-    public double EmbeddingLoss => Embedding / (ScrewGive + Grip / (Steel * (Circle(2 * ContactRadius) - Circle(Hole))));
+    public double EmbeddingLoss => Embeds / (ScrewGive + Grip / (Steel * (Circle(2 * ContactRadius) - Circle(Hole))));
 
     /// <summary>Maximum preload (N): least friction, wrench high.</summary>
     public double MaxPreload => Screw.PreloadWith(Screw.Friction.Min, 1 + WrenchError);
@@ -85,12 +104,15 @@ public sealed record ClampedJoint(BossScrew Screw, double SheetThickness, double
     /// <summary>Stripping load of the boss's thread over the force in the screw (VDI 2230, step R11; FED-STD-H28/2).</summary>
     public double StrippingFactor(JointLoad load) => Screw.StrippingLoad / MaxScrewForce(load);
 
+    /// <summary>Proof load of the nut over the force in the screw.</summary>
+    public double NutFactor(JointLoad load) => Screw.NutLoad / MaxScrewForce(load);
+
     /// <summary>
     /// Friction that is there over friction that is needed, against force across and moment about the screw together (VDI 2230, step R12); the screw's shank is not counted on.
     /// </summary>
     public double SlipFactor(JointLoad load)
     {
-        double r = ContactRadius, hole = Hole / 2;
+        double r = ContactRadius, hole = FaceHole / 2;
         var arm = 2.0 / 3 * (r * r * r - hole * hole * hole) / (r * r - hole * hole);
         return JointFriction * Math.Max(0, MinClamp - Math.Max(0, load.Pull)) / (load.Across + load.Twist / arm);
     }
@@ -101,7 +123,7 @@ public sealed record ClampedJoint(BossScrew Screw, double SheetThickness, double
     /// </remarks>
     public double OpeningFactor(JointLoad load)
     {
-        double r = ContactRadius, hole = Hole / 2;
+        double r = ContactRadius, hole = FaceHole / 2;
         return MinClamp / (Math.Max(0, load.Pull) + 4 * r / (r * r + hole * hole) * load.Tilt);
     }
 
@@ -110,7 +132,7 @@ public sealed record ClampedJoint(BossScrew Screw, double SheetThickness, double
     public double Pressure(JointLoad load)
     {
         var outside = Math.Min(Math.Min(Screw.Thread.WasherDiameter, Screw.Sizes.HeadBearing + 1.6 * Screw.Thread.WasherThickness), 2 * ContactRadius);
-        return MaxScrewForce(load) / (Circle(outside) - Circle(Hole));
+        return MaxScrewForce(load) / (Circle(outside) - Circle(FaceHole));
     }
 
     private static double Circle(double diameter) => Math.PI / 4 * diameter * diameter;

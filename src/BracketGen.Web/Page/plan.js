@@ -69,6 +69,11 @@ function node(form, path, name, values, isRequired) {
   if (form.enum) {
     return { ...base, kind: 'word', words: form.enum };
   }
+  // Words that may be spelled in more than one way: what stands in the file is one of them.
+  const choice = form.anyOf?.find((f) => f.enum)?.enum;
+  if (choice) {
+    return { ...base, kind: 'word', words: typeof written === 'string' && !choice.includes(written) ? [...choice, written] : choice };
+  }
   if (form.anyOf) {
     return { ...base, kind: 'quantity', unit: unitOf(form), pattern: form.anyOf.find((f) => f.pattern)?.pattern, isMeasured: form.anyOf.some((f) => f.type === 'object') };
   }
@@ -129,7 +134,7 @@ export function begin(form) {
     return form.minItems === 3 ? [0, 0, 0] : [];
   }
   const number = (form.anyOf ?? [form]).find((f) => f.type === 'number' || f.type === 'integer');
-  return number ? Math.max(number.minimum ?? -Infinity, Math.min(number.maximum ?? Infinity, 10)) : form.enum?.[0] ?? words.fields.newText;
+  return number ? Math.max(number.minimum ?? -Infinity, Math.min(number.maximum ?? Infinity, 10)) : form.enum?.[0] ?? form.anyOf?.find((f) => f.enum)?.enum?.[0] ?? words.fields.newText;
 }
 
 /**

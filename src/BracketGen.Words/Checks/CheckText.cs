@@ -109,6 +109,8 @@ public static class CheckText
         CheckId.BendOrder =>
             "Which punches and dies the shop has is not known. Add them to the shop's file: [[punches]], and the angle and body_width of each of the [[dies]].",
         CheckId.ThreadDepth => "How deep the thread in the boss is, is not known. Turn a screw into it by hand and measure how far it goes: thread_depth of [[mount.holes]].",
+        CheckId.StudDepth => "How deep the stud goes into the boss is not known. Take it out with two nuts locked against each other and measure its thread below the face: thread_depth of [[mount.holes]].",
+        CheckId.NutRoom => "How much room there is behind the flange is not known. Measure it over the whole nut and washer: room_behind of [[mount.holes]].",
         CheckId.Finish => "The finish of the bracket is not stated. Write finish in the job, or with the material in the shop's file.",
         CheckId.WireBend => "How the wire is stranded is not known. Count strands and wires at a cut end: wire_construction of the cable.",
         CheckId.OuterBoreTight or CheckId.OuterBoreLoose => "The outer's inside diameter is not known. Measure it at a cut end: outer_bore of the cable.",
@@ -116,7 +118,7 @@ public static class CheckText
     };
 
     private static string NotKnown(Check check) => double.IsNaN(check.Value)
-        ? check.Definition.Scope == CheckScope.OwnStrength && check.Id != CheckId.ThreadDepth
+        ? check.Definition.Scope == CheckScope.OwnStrength && check.Id is not (CheckId.ThreadDepth or CheckId.StudDepth or CheckId.NutRoom)
             ? "Strength was not calculated. Calculate it before you make the bracket."
             : Measure(check.Id)
             ?? $"{CheckWords.Of(check.Id).Title}: not calculated. Correct what keeps the travel from being solved."

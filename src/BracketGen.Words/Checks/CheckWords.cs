@@ -305,6 +305,18 @@ public static class CheckWords
         CheckId.WasherPressure => new(
             "Pressure under a washer, pedal stamped on", "maximum force in the screw / face of the washer less the hole; limit: 0.88 of the minimum tensile strength of the sheet, or limiting pressure of the boss (VDI 2230, table A9) where that is lower",
             "The washer sinks into the sheet and the screw loses its grip. Use harder or wider washers, a stronger sheet, or less torque."),
+        CheckId.NutThread => new(
+            "Proof load of a nut over the force in its bolt or stud, pedal stamped on", "proof stress of the nut's class x stress area / maximum force in the screw",
+            "The nut strips and the bracket comes off. Take the nut of the screw's class, a larger bolt, or bring the stop nearer to the mount face."),
+        CheckId.StudLength => new(
+            "Length that a stud stands out of the mount face", "as measured; limit: sheet + washer + nut (maximum height) + 1 pitch",
+            "The nut does not get its full thread and strips. Fit a longer stud, or take thinner sheet."),
+        CheckId.StudDepth => new(
+            "Depth of a stud's thread in the boss", "as measured with the stud out; limit: 1.5 diameters",
+            "Too little thread holds the stud: it pulls out with the bracket. Fit a stud with a longer end in the boss, or tap the hole deeper."),
+        CheckId.NutRoom => new(
+            "Room behind the flange for washer, nut and the end of the bolt", "as measured; limit: length of the bolt - sheet - washer - flange",
+            "The bolt cannot be put in, or its nut not turned. Make room, shorten the bolt to two pitches past its nut, or fit a stud."),
         _ => throw new ArgumentOutOfRangeException(nameof(id), id, "This check has no words yet."),
     };
 }

@@ -49,6 +49,8 @@ public static class ProfileErrorText
             ValueWrong { Mistake: ValueMistake.ZeroDirection } => "a direction [x, y, z] that is not zero",
             ValueWrong wrong => AllowedText.Of(wrong.Allowed, units),
             WordUnknown word => AllowedText.Of(word.Allowed, units),
+            ThreadUnknown thread => AllowedText.Choice(thread.Near.Select(t => t.Name)),
+            ClassNotForThread wrong => AllowedText.Choice(wrong.Classes),
             OutOfRange range => AllowedText.Of(range.Allowed, units),
             UnitUnknown unit => AllowedText.Of(unit.Allowed, units),
             UnitWrong unit => AllowedText.Of(unit.Allowed, units),
@@ -76,6 +78,9 @@ public static class ProfileErrorText
     public static string Advice(ProfileError error) => error.Problem switch
     {
         ValueWrong wrong => ValueText.Advice(wrong, error.Key),
+        ThreadUnknown { IsSizeKnown: true } thread => $"This size has other pitches: {Phrases.List([.. thread.Near.Select(ScrewText.InFull)])}. Lay a thread gauge into the thread.",
+        ThreadUnknown => "Write diameter and pitch as on the thread gauge: \"M6\", \"M8x1\", \"1/4-20\" or \"#10-32\".",
+        ClassNotForThread wrong => $"{wrong.Thread} has no such class. Write one of these, or leave the line out: then \"{wrong.Usual}\" is ordered.",
         WordUnknown { Nearest: null } => "Write one of these, in quotes.",
         WordUnknown word => $"Did you mean \"{word.Nearest}\"?",
         OutOfRange range => ValueText.Advice(range, error.Read, UnitsOf(error)),

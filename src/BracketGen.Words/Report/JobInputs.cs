@@ -4,6 +4,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words.Results;
@@ -35,6 +36,13 @@ public sealed class JobInputs(Solution solution)
         yield return ($"Shop: {job.Shop.Name}", Shop(job.Shop));
         yield return ("What was asked of the bracket", Wanted(job));
     }
+
+    private string Hole(MountHole hole) => hole.Fixing switch
+    {
+        ThroughHole through => $"hole {Length(through.Diameter)} through {Length(through.Flange)} for a bolt {hole.Thread.Name}, boss {Length(hole.BossDiameter)}, room behind {(through.Room is { } room ? Length(room) : "not measured")}",
+        MountStud stud => $"stud {hole.Thread.Name}, boss {Length(hole.BossDiameter)}, stands out {Length(stud.StandsOut)}, sits {(hole.ThreadDepth is { } sits ? Length(sits) : "not measured")} deep",
+        _ => $"mount hole {hole.Thread.Name}, boss {Length(hole.BossDiameter)}, depth of thread {(hole.ThreadDepth is { } depth ? Length(depth) : "not measured")}",
+    };
 
     private string Length(double value) => _units.Write(Quantity.Length, value);
 
@@ -110,11 +118,11 @@ public sealed class JobInputs(Solution solution)
         yield return new("normal of the mount face", Direction(body.Mount.Plane.Normal));
         foreach (var hole in body.Mount.Holes)
         {
-            yield return new($"mount hole {hole.Thread.Name}, boss {Length(hole.BossDiameter)}, depth of thread {(hole.ThreadDepth is { } depth ? Length(depth) : "not measured")}", Point(hole.At), hole.PlusMinus.IsExact ? "" : Off(hole.PlusMinus));
+            yield return new(Hole(hole), Point(hole.At), hole.PlusMinus.IsExact ? "" : Off(hole.PlusMinus));
         }
 
         yield return new("metal of the bosses", body.Mount.Boss.Name);
-        yield return new("screws of the mount", $"class {body.Mount.ScrewClass.Name}, {body.Mount.ScrewFriction.Name}");
+        yield return new("screws of the mount", $"{Phrases.List([.. body.Mount.Holes.Select(h => ScrewText.Class(body.Mount.ClassOf(h))).Distinct()])}, {body.Mount.ScrewFriction.Name}");
         yield return new("flatness of the bosses", body.Mount.Flatness is { } flatness ? _units.WriteFine(Quantity.Length, flatness) : $"not measured: {_units.WriteFine(Quantity.Length, MountFace.UsualFlatness)}, {_units.WriteFine(Quantity.Length, MountFace.FlatnessAtWorst)} at worst");
         if (body.Mount.Holes.Length > 1)
         {

@@ -5,6 +5,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Fasteners;
+using BracketGen.SheetMetal.Standards;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Words.SetupSheet;
@@ -17,7 +18,7 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
     private readonly SetupUnits _units = new(solution.Job.Units);
 
     /// <summary>The bolts, one kind for each thread, with the letters of their holes.</summary>
-    public ImmutableArray<(BossScrew Bolt, ImmutableArray<string> Holes)> Bolts { get; } =
+    public ImmutableArray<(MountScrew Bolt, ImmutableArray<string> Holes)> Bolts { get; } =
     [
         .. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt)
             .GroupBy(h => ScrewOf(solution.Job.Body.Mount, bracket, h))
@@ -33,11 +34,11 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
     /// <summary>Heads of the table of torques.</summary>
     public static IReadOnlyList<string> TorqueHeads { get; } = ["Bolt", "Torque", "Thread in boss, at least", "of it used"];
 
-    private static BossScrew ScrewOf(MountFace mount, Bracket bracket, BracketHole hole) =>
+    private static MountScrew ScrewOf(MountFace mount, Bracket bracket, BracketHole hole) =>
         mount.ScrewFor(mount.Nearest(bracket.Folded.Fold(hole.Centre, 0)) with { Thread = hole.Thread! }, bracket.Stock.Thickness);
 
     /// <summary>"M6 x 16".</summary>
-    public static string Size(BossScrew bolt) => ScrewText.Size(bolt);
+    public static string Size(MountScrew bolt) => ScrewText.Size(bolt);
 
     /// <summary>The parts list.</summary>
     public IReadOnlyList<IReadOnlyList<string>> Parts()
@@ -51,8 +52,22 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
         Add(1, "bracket", $"{document.PartNumber}{SetupText.Revision(document)}", $"{bracket.Stock.Material.Designation}, {_units.Size(bracket.Stock.Thickness)}, {ShopDrawing.DrawingText.Finish(bracket.Stock.Material.Finish, _units.System)}");
         foreach (var (bolt, holes) in Bolts)
         {
-            Add(holes.Length, "hexagon bolt", $"ISO 4017 - {Size(bolt)} - {bolt.Class.Name}", "holes " + Phrases.List(holes));
-            Add(holes.Length, "plain washer", string.Create(CultureInfo.InvariantCulture, $"ISO 7089 - {bolt.Thread.Diameter:0} - 200 HV"), "under each head");
+            if (bolt.Fixing is not MountStud)
+            {
+                Add(holes.Length, "hexagon bolt", ScrewText.Order(bolt), "holes " + Phrases.List(holes));
+            }
+
+            if (bolt.HasNut)
+            {
+                Add(holes.Length, "hexagon nut", ScrewText.Nut(bolt), (bolt.Fixing is not MountStud ? "behind the flange at " : holes.Length == 1 ? "stud at " : "studs at ") + Phrases.List(holes));
+            }
+
+            Add(bolt.Washers * holes.Length, "plain washer", ScrewText.Washer(bolt.Thread), bolt.Fixing switch
+            {
+                MountStud => "under each nut",
+                ThroughHole => "under each head and each nut",
+                _ => "under each head",
+            });
         }
 
         Add(1, "cable of the vehicle", $"{Fitting(cable.Fitting)}; wire {_units.Size(cable.WireDiameter)}", $"{Opening} {bracket.Stop.Name} to the quadrant");
@@ -76,7 +91,13 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
     [
         .. Bolts.Select(b => (IReadOnlyList<string>)
         [
-            $"{Size(b.Bolt)}, {Phrases.List(b.Holes)}", _units.Torque(b.Bolt.Torque), _units.Length(b.Bolt.ThreadNeeded), _units.Length(b.Bolt.Engagement),
+            $"{Size(b.Bolt)}, {Phrases.List(b.Holes)}", _units.Torque(b.Bolt.Torque),
+            .. b.Bolt.Fixing switch
+            {
+                ThroughHole => (string[])["none: a nut", ""],
+                MountStud => [_units.Length(MountScrew.LeastEngagement * b.Bolt.Thread.Diameter), "by the stud"],
+                _ => [_units.Length(b.Bolt.ThreadNeeded), _units.Length(b.Bolt.Engagement)],
+            },
         ]),
     ];
 
@@ -86,16 +107,37 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
         yield return "If the handbook of the throttle body gives a torque, use that one.";
         foreach (var (bolt, _) in Bolts)
         {
+            if (bolt.HasNut)
+            {
+                yield return WithNut(bolt);
+                continue;
+            }
+
             yield return $"{Size(bolt)}: the bolt alone would take {_units.Torque(bolt.TorqueFor(bolt.ScrewPreload))} ({_units.Load(bolt.ScrewPreload)}); "
                 + (bolt.IsLimitedByBoss ? "the thread of the boss limits the torque." : "the bolt limits the torque, not the thread of the boss.")
                 + $" If the boss has only {_units.Size(bolt.Thread.Diameter)} of thread, use a shorter bolt and {_units.Torque(bolt.With(bolt.Thread.Diameter).Torque)}. If it has less, do not fit the bracket.";
         }
 
+        if (Bolts.All(b => b.Bolt.Fixing is ThroughHole))
+        {
+            yield return $"M = F (0.16 P + 0.58 d2 µ + DKm µ / 2), VDI 2230 Blatt 1; {Friction()}. {LengthWithNut}";
+            yield break;
+        }
+
         yield return $"M = F (0.16 P + 0.58 d2 µ + DKm µ / 2), VDI 2230 Blatt 1; {Friction()}. "
             + $"The preload F is the smaller of {Phrases.Plain(100 * Tightening.Utilisation)} % of the yield of its class, torsion included (VDI 2230), and half of what strips the thread of the boss: "
-            + $"FED-STD-H28/2 with the limits of 6g/6H, tip of 0.8 P off, {_units.Stress(solution.Job.Body.Mount.Boss.Shear)} shear strength ({solution.Job.Body.Mount.Boss.Name}, weaker grades, VDI 2230 table A9, from memory; the half: our judgement). "
-            + $"Length: sheet, washer and at least {Phrases.Plain(BossScrew.LeastEngagement)} d of thread in aluminium (common practice, no source).";
+            + $"FED-STD-H28/2 with the limits of {Phrases.List([.. Bolts.Select(b => b.Bolt.Thread.System == ThreadSystem.Inch ? "2A/2B" : "6g/6H").Distinct()])}, tip of 0.8 P off, {_units.Stress(solution.Job.Body.Mount.Boss.Shear)} shear strength ({solution.Job.Body.Mount.Boss.Name}, weaker grades, VDI 2230 table A9, from memory; the half: our judgement). "
+            + (Bolts.Any(b => !b.Bolt.HasNut) ? $"Length: sheet, washer and at least {Phrases.Plain(MountScrew.LeastEngagement)} d of thread in aluminium (common practice, no source)." : "")
+            + (Bolts.Any(b => b.Bolt.Fixing is ThroughHole) ? $"{(Bolts.Any(b => !b.Bolt.HasNut) ? " " : "")}{LengthWithNut}" : "");
     }
+
+    private const string LengthWithNut = "Length of a bolt with a nut: sheet, flange, two washers, nut and two pitches (common practice, no source).";
+
+    // A stud's own thread in the boss may be what limits it.
+    private string WithNut(MountScrew bolt) => bolt.IsLimitedByBoss
+        ? $"{Size(bolt)}: the nut alone would take {_units.Torque(bolt.TorqueFor(bolt.ScrewPreload))} ({_units.Load(bolt.ScrewPreload)}); the thread of the boss limits the torque, with the stud as deep in it as it sits."
+        : $"{Size(bolt)}: {_units.Load(bolt.ScrewPreload)} with the middle friction. The torque is such that minimum friction and a wrench that reads {Phrases.Plain(100 * ClampedJoint.WrenchError)} % low do not stretch the {(bolt.Fixing is MountStud ? "stud" : "bolt")}: {Phrases.Plain(100 * Tightening.Utilisation)} % of the yield of its class. "
+            + (bolt.Fixing is MountStud ? $"It is calculated as {ScrewText.Class(bolt.Class)}." : "Hold the head and turn the nut.");
 
     private string Friction()
     {

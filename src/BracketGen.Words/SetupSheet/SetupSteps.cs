@@ -3,6 +3,7 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Standards;
 using BracketGen.Words.ShopDrawing;
 
@@ -32,12 +33,25 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
 
         foreach (var (bolt, holes) in hardware.Bolts)
         {
+            if (bolt.Fixing is ThroughHole through)
+            {
+                yield return $"Clean the mount face and the back of the flange at {Phrases.List(holes)}. Push a bare {bolt.Thread.Name} bolt through {(holes.Length == 1 ? "the hole" : "each hole")}: it must go in by hand. Washer and nut must lie flat behind the flange"
+                    + (through.Room is null ? $", and {_units.Length(bolt.RoomNeeded(bracket.Stock.Thickness))} behind it must be free: measure." : ".");
+                continue;
+            }
+
+            if (bolt.Fixing is MountStud)
+            {
+                yield return $"Clean the mount face and the {(holes.Length == 1 ? "stud" : "studs")} at {Phrases.List(holes)}. Run a bare nut down {(holes.Length == 1 ? "it" : "each stud")} by hand to {_units.Length(bracket.Stock.Thickness)} above the face. A stud that turns with the nut is loose, and one that is bent or pulled is spent: replace it before you go on.";
+                continue;
+            }
+
             yield return $"Clean the mount face and the threads at {Phrases.List(holes)}. Turn a bare {bolt.Thread.Name} bolt in by hand: it must go in {_units.Length(bolt.ThreadNeeded)} or more before it stops ({Turns(bolt.ThreadNeeded, bolt.Thread)} turns).";
         }
 
-        yield return "Bolt the bracket on by hand, a washer under each head, then tighten in two rounds: "
+        yield return $"Bolt the bracket on by hand, a washer under each {Washed()}, then tighten in two rounds: "
             + string.Join(", ", hardware.Bolts.Select(b => $"{Phrases.List(b.Holes)} to {_units.Torque(b.Bolt.Torque)}"))
-            + ". Draw a line of paint across head, washer and sheet: it shows later if a bolt has turned.";
+            + $". Draw a line of paint across {(hardware.Bolts.Any(b => b.Bolt.HasNut) ? "head or nut" : "head")}, washer and sheet: it shows later if a {(hardware.Bolts.Any(b => b.Bolt.HasNut) ? "bolt or nut" : "bolt")} has turned.";
         yield return "Turn the quadrant by hand from stop to stop. It must touch nothing"
             + (solution.Checks.Where(c => c.Id is CheckId.MovingParts or CheckId.QuadrantClearance or CheckId.OuterMoving).MinBy(c => c.Value) is { } gap
                 ? $"; by design everything keeps at least {_units.Length(gap.Value)} from it." : ".");
@@ -52,6 +66,13 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
         yield return $"Route the outer in wide bends, none tighter than a radius of {_units.Size(Cable.MinBendRadius)}, clear of the exhaust and of everything that moves, and long enough for the engine to rock on its mounts.";
         yield return "Do every check that has a box, cold and hot. Do not start the engine with the pedal connected while any box is empty.";
     }
+
+    private string Washed() => (hardware.Bolts.Any(b => b.Bolt.Fixing is not MountStud), hardware.Bolts.Any(b => b.Bolt.HasNut)) switch
+    {
+        (true, true) => "head and each nut",
+        (true, false) => "head",
+        _ => "nut",
+    };
 
     private string CableIn() => Cable.OuterEnd switch
     {
@@ -91,5 +112,5 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
         _ => "There is no adjuster: measure the free play, and do not go on unless it is as in the table.",
     };
 
-    private static string Turns(double length, MetricThread thread) => Math.Ceiling(length / thread.Pitch).ToString("0", CultureInfo.InvariantCulture);
+    private static string Turns(double length, FastenerThread thread) => Math.Ceiling(length / thread.Pitch).ToString("0", CultureInfo.InvariantCulture);
 }

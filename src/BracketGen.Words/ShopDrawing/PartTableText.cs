@@ -1,5 +1,6 @@
 using BracketGen.Design.Part;
 using BracketGen.Mechanism.Cables;
+using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Bending;
 
 namespace BracketGen.Words.ShopDrawing;
@@ -50,7 +51,7 @@ public static class PartTableText
 
     /// <summary>What a hole is for.</summary>
     public static string Purpose(BracketHole hole, OuterEnd end) => hole.Purpose == HolePurpose.Bolt
-        ? $"bolt {hole.Thread!.Name}"
+        ? $"{(hole.Fixing is MountStud ? "stud" : "bolt")} {hole.Thread!.Name}"
         : end switch
         {
             ThreadedAdjuster a => $"outer, adjuster {Thread(a)}",

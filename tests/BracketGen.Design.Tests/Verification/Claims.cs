@@ -68,7 +68,7 @@ internal static class Claims
         new(Screws, "pitch diameter of M6", "ISO 724", 5.35, "mm", 2e-4, () => Thread("M6").PitchDiameter),
         new(Screws, "preload of M6, 8.8, friction 0.12", "VDI 2230-1, table A1; from memory", 10.2, "kN", 0.015, () => Tightening.PreloadAtYield(Thread("M6"), friction: 0.12) / 1000),
         new(Screws, "tightening torque of M6, 8.8, friction 0.12", "VDI 2230-1, table A1; from memory", 10.1, "N m", 0.03,
-            () => Tightening.Torque(Thread("M6"), Tightening.PreloadAtYield(Thread("M6"), friction: 0.12), MetricThread.Find("M6")!.ClearanceMedium, 0.12) / 1000),
+            () => Tightening.Torque(Thread("M6"), Tightening.PreloadAtYield(Thread("M6"), friction: 0.12), FastenerThread.Find("M6")!.ClearanceMedium, 0.12) / 1000),
         new(Screws, "engagement of M10 in aluminium against stripping by 69.6 kN", "worked example, doi 10.1201/9781482273786-99", 21.6, "mm", 3e-3,
             () => 69_600 / (130 * new ScrewThread(10, 1.5, 9.968, 9.206, 14.63).StrippingArea(1))),
 
@@ -114,7 +114,7 @@ internal static class Claims
 
     private static Claim Beam(string what, double published, Func<double> ours) => new(Beams, what + ": displacement of the tip", MacNeal, published, "", 0.02, ours);
 
-    private static ScrewThread Thread(string name) => ScrewThread.Of(MetricThread.Find(name)!);
+    private static ScrewThread Thread(string name) => ScrewThread.Of(FastenerThread.Find(name)!);
 
     private static Quadrant Round(double radius, double rotation) => new()
     {

@@ -177,13 +177,26 @@ public class SetupSheetTests
         var text = TextOf(Compose(solution));
         foreach (var group in bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).GroupBy(h => h.Thread!))
         {
-            var screw = BossScrew.For(group.Key, bracket.Stock.Thickness);
+            var screw = MountScrew.For(group.Key, bracket.Stock.Thickness);
             Assert.Contains($"ISO 4017 - {group.Key.Name} x {screw.Length} - 8.8", text, StringComparison.Ordinal);
             Assert.Contains(solution.Job.Units.WriteCoarse(Quantity.Torque, screw.Torque), text, StringComparison.Ordinal);
         }
 
         Assert.Equal(solution.Job.Vehicle.Cable.OuterEnd is ThreadedAdjuster, text.Contains("adjuster locknut, with the cable", StringComparison.Ordinal));
     });
+
+    [Fact]
+    public void Nuts_studs_and_bolts_are_ordered_by_their_standards()
+    {
+        var text = TextOf(Compose(Example("plover-alder-58-stud")));
+        Assert.All(
+            [
+                "ASME B18.2.2 - 1/4-28 UNF - SAE J995 grade 5", "stud at H1", "ASME B18.2.1 - 1/4-20 UNC x 1 in - SAE J429 grade 5", "behind the flange at H2", "ASME B18.21.1, type A - 1/4 N",
+                "Run a bare nut down it by hand", "bolt through the hole: it must go in by hand", "a washer under each head and each nut", "Hold the head and turn the nut.", "Length of a bolt with a nut",
+            ],
+            words => Assert.Contains(words, text, StringComparison.Ordinal));
+        Assert.DoesNotContain("ISO 4017", text, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Each_way_of_holding_the_outer_has_its_own_words()

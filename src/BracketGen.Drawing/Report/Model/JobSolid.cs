@@ -3,6 +3,7 @@ using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Fasteners;
 
 namespace BracketGen.Drawing.Report.Model;
 
@@ -47,7 +48,12 @@ internal static class JobSolid
             shapes.Cylinder(at - BossDepth * up, at, hole.BossDiameter / 2, 32);
             var (seat, washer) = (at + thickness * up, hole.Thread.WasherThickness * up);
             shapes.Cylinder(seat, seat + washer, hole.Thread.WasherDiameter / 2);
-            shapes.Cylinder(seat + washer, seat + washer + hole.Thread.HeadHeight * up, hole.Thread.AcrossFlats / Math.Sqrt(3), 6);
+            var turned = hole.Fixing is MountStud ? hole.Thread.NutHeight : hole.Thread.HeadHeight;
+            shapes.Cylinder(seat + washer, seat + washer + turned * up, hole.Fixing.AcrossFlats(hole.Thread) / Math.Sqrt(3), 6);
+            if (hole.Fixing is MountStud)
+            {
+                shapes.Cylinder(seat + washer, seat + hole.Fixing.Above(hole.Thread, thickness) * up, hole.Thread.Diameter / 2);
+            }
         }
 
         return shapes.Part("mount");
