@@ -41,6 +41,10 @@ public sealed class ConvexSolid
     /// <summary>The same solid with its surface moved out by <paramref name="by"/> (mm), or in where it is negative.</summary>
     public ConvexSolid Grown(double by) => by == 0 ? this : new(_farthest, Inside, Rounding + by);
 
+    /// <summary>The same solid moved.</summary>
+    /// <param name="by">How far and which way.</param>
+    public ConvexSolid Shifted(Vector3 by) => by == Vector3.Zero ? this : new(d => _farthest(d) + by, Inside + by, Rounding);
+
     /// <summary>A box along the axes.</summary>
     /// <param name="min">Corner of minimum x, y and z.</param>
     /// <param name="max">Corner of maximum x, y and z.</param>

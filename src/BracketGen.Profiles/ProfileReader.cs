@@ -53,6 +53,11 @@ public static class ProfileReader
             CheckMaterials(file!.Preferences, shop, reading);
         }
 
+        if (isRead && vehicle is not null)
+        {
+            CableUseSection.Check(file!.OtherCables, vehicle, body, reading);
+        }
+
         var job = isRead && body is not null && vehicle is not null && shop is not null
             ? new Job
             {
@@ -67,6 +72,7 @@ public static class ProfileReader
                 Life = file.Life,
                 Up = file.Up,
                 Chosen = file.Chosen,
+                CableUses = [.. file.OtherCables.Select(u => u.Use)],
             }
             : null;
         return new(job, reading.Errors);

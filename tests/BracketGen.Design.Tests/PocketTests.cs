@@ -110,6 +110,6 @@ public class PocketTests
         Of(Plover with { Body = Plover.Body with { Quadrant = Plover.Body.Quadrant with { PocketShape = pocket, SlotWidth = slot } } });
 
     private static Dictionary<CheckId, Check> Of(Job job) => PocketChecks
-        .Of(job.OpeningCounterClockwise().Body.Quadrant, job.Vehicle.Cable, Designer.CheckTravel(job with { Bulkhead = null }).Travel)
+        .Of(job.OpeningCounterClockwise().Body.Quadrant, job.Vehicle.Cable, Designer.CheckTravel(job with { Bulkhead = null }).Travel.Sweep)
         .ToDictionary(c => c.Id);
 }

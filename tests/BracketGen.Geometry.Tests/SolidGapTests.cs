@@ -142,4 +142,17 @@ public class SolidGapTests
         var z = 1 - (2 * i + 1.0) / count;
         return Vector3.From(Vector2.FromPolar(Math.Sqrt(1 - z * z), new(i * Math.PI * (3 - Math.Sqrt(5)))), z);
     });
+
+    // The gap does not change where both move alike, and a move away along z adds its length to the gap of two flat faces.
+    [Fact]
+    public void A_shifted_solid_keeps_its_shape()
+    {
+        var (disc, box) = (ConvexSolid.Sector(Angle.Zero, Angle.FromDegrees(120), 20, 3), ConvexSolid.Box(new(1, 1, 8), new(4, 4, 9)));
+        Assert.Equal(5, SolidGap.Between(disc, box), 1e-6);
+        Vector3 by = new(7, -3, 11);
+        Assert.Equal(5, SolidGap.Between(disc.Shifted(by), box.Shifted(by)), 1e-6);
+        Assert.Equal(9, SolidGap.Between(disc.Shifted(new(0, 0, -4)), box), 1e-6);
+        Assert.Equal(disc.Reach, disc.Shifted(by).Reach, 1e-9);
+        Assert.Same(disc, disc.Shifted(Vector3.Zero));
+    }
 }

@@ -25,7 +25,7 @@ public class WordsTests
         new WordUnknown(new(["a", "b"]), null), new WordUnknown(new(["a", "b"]), "a"), new OutOfRange(Length, 50, null), new OutOfRange(Length, 50, UnitTable.InchLength),
         new OutOfRange(new(UnitTable.One, 0, 1), 2, null), new UnitUnknown(Length, "mn", "mm"), new UnitUnknown(Length, "xyz", null), new UnitWrong(Length, UnitTable.Newton),
         new PlusMinusWithoutUnit("0.01", "in"), new KeyMissing("a", Length, "Something.", true), new KeyMissing("a", Length, "Something.", false),
-        new KeyUnknown("a", ["b"], null), new KeyUnknown("a", ["b"], "b"), new KeyRenamed("a", "b", true), new KeyRenamed("a", "b", false), new KeyReplaced("a", "b"),
+        new KeyUnknown("a", ["b"], null), new KeyUnknown("a", ["b"], "b"), new KeyRenamed("a", "b", true), new KeyRenamed("a", "b", false), new KeyReplaced("a", "b"), new KeyOfOtherCable("a", "b"), new SecondCable(1), new SecondCable(2),
         new AlternativeMissing(["a", "b"]), new AlternativeTwice(["a", "b"]), new KeyTwice(3), new HeaderOfOneBracket(3),
         .. Enum.GetValues<FileMistake>().SelectMany(m => new[] { new FileUnread(m, null), new FileUnread(m, "a.toml") }),
         new KindMissing("job"), new KindWrong("job", "shop"), new KindWrong("job", null),

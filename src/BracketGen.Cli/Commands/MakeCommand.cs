@@ -221,6 +221,7 @@ internal static class MakeCommand
         }
 
         AnswerTable.PrintTravel(screen, solution.Job, solution.Travel);
+        AnswerTable.PrintCables(screen, solution.Job);
         AnswerTable.PrintBracket(screen, solution);
         screen.Line();
         foreach (var (name, _) in files.Written)

@@ -32,6 +32,7 @@ internal static class TravelCommand
         CheckTable.PrintVerdict(screen, study.Verdict, TerminalWords.TheTravel);
         CheckTable.Print(screen, study.Checks, job.Units, all);
         AnswerTable.PrintTravel(screen, job, study.Travel);
+        AnswerTable.PrintCables(screen, job);
         if (study.Verdict.Kind is VerdictKind.Unsafe or VerdictKind.Fails)
         {
             // A remedy is one only where the whole job passes with it.

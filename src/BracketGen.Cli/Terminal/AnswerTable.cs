@@ -25,6 +25,24 @@ internal static class AnswerTable
         }
     }
 
+    /// <summary>What becomes of the vehicle's other cables; nothing where there are none.</summary>
+    public static void PrintCables(Screen screen, Job job)
+    {
+        if (!OtherCableText.Has(job))
+        {
+            return;
+        }
+
+        screen.Line();
+        screen.Paragraph(OtherCableText.Intro(job));
+        foreach (var cable in job.Vehicle.OtherCables)
+        {
+            screen.Line();
+            screen.Paragraph($"{OtherCableText.Which(cable)}. {OtherCableText.Account(job, cable)}");
+            screen.Table([.. OtherCableText.Steps(job, cable).Select(s => new[] { "-", s })]);
+        }
+    }
+
     /// <summary>The bracket, its strength, the choices and why the first stands first; or what is in the way of one.</summary>
     public static void PrintBracket(Screen screen, Solution solution)
     {

@@ -1,3 +1,4 @@
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Units;
 
@@ -31,6 +32,9 @@ public sealed record Check(CheckId Id, double Value, double Limit)
 
     /// <summary>The two things whose distance it looks at, the nearest of several; null for all other checks.</summary>
     public Pair? Pair { get; init; }
+
+    /// <summary>What the cable does that it speaks of; null for all other checks.</summary>
+    public CableDuty? Duty { get; init; }
 
     /// <summary>The second of two cases that the check's words tell apart, for example a bend along the grain.</summary>
     public bool IsVariant { get; init; }

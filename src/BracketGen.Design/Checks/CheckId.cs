@@ -60,6 +60,54 @@ public enum CheckId
     /// <summary>Outer's bore far wider than the wire.</summary>
     OuterBoreLoose,
 
+    /// <summary>A cable that is left out is laid by.</summary>
+    CableLaidBy,
+
+    /// <summary>What pulls a cable that is left out is dead.</summary>
+    CableActuatorDead,
+
+    /// <summary>The gearbox whose kick-down cable is left out.</summary>
+    KickDownServed,
+
+    /// <summary>The work of another cable that is left out.</summary>
+    CableWork,
+
+    /// <summary>A cable that works something else than this throttle body.</summary>
+    CableElsewhere,
+
+    /// <summary>What holds the outer of a cable in a groove of its own.</summary>
+    OtherStop,
+
+    /// <summary>Whether the wire of such a cable runs from its groove to its seat.</summary>
+    CableReach,
+
+    /// <summary>How far such a cable opens the valve.</summary>
+    CableStroke,
+
+    /// <summary>Wire that the quadrant draws for a gearbox.</summary>
+    KickDownStroke,
+
+    /// <summary>Wire that can be drawn against wire that is drawn.</summary>
+    DrawnStroke,
+
+    /// <summary>Slack of a wire that is idle while another cable opens the valve.</summary>
+    IdleSlack,
+
+    /// <summary>Slack of the pedal's wire while another cable opens the valve.</summary>
+    PedalSlack,
+
+    /// <summary>Return with another cable alone.</summary>
+    CableReturn,
+
+    /// <summary>Return with the pedal's cable and another one.</summary>
+    CablesReturn,
+
+    /// <summary>The same with the strongest spring broken.</summary>
+    CablesReturnOneFailed,
+
+    /// <summary>Foot force with what the quadrant draws.</summary>
+    DrawnFootForce,
+
     /// <summary>Quadrant and fitting inside casting or keep-outs.</summary>
     QuadrantOverlap,
 

@@ -11,14 +11,16 @@ internal sealed class JobFacts
 
     private readonly Lazy<ImmutableArray<Check>> _body, _quadrant;
     private readonly Lazy<MovingParts> _moving;
+    private readonly Lazy<ImmutableArray<OtherCableWire>> _others;
     private readonly Lazy<ImmutableArray<Standing>> _standing, _springs;
 
     private JobFacts(Job job)
     {
         _body = new(() => [.. BodyChecks.Of(job.Body)]);
-        _quadrant = new(() => [.. ObstacleChecks.OfQuadrant(job.Body, job.Vehicle, job.Preferences)]);
-        _moving = new(() => new(job.Body.Quadrant, job.Vehicle.Cable.Fitting));
-        _standing = new(() => [.. Standing.Of(job.Body)]);
+        _quadrant = new(() => [.. ObstacleChecks.OfQuadrant(job.Body, Moving, job.Preferences)]);
+        _moving = new(() => MovingParts.Of(job));
+        _standing = new(() => [.. Standing.Of(job.Body), .. OtherWires.SelectMany(w => w.Standing)]);
+        _others = new(() => OtherCableWire.Of(job));
         _springs = new(() => [.. Standing.Springs(job.Body)]);
     }
 
@@ -34,7 +36,10 @@ internal sealed class JobFacts
     /// <summary>Quadrant and end fitting over the sweep.</summary>
     public MovingParts Moving => _moving.Value;
 
-    /// <summary>The casting and the keep-outs.</summary>
+    /// <summary>The cables that work in grooves of their own.</summary>
+    public ImmutableArray<OtherCableWire> OtherWires => _others.Value;
+
+    /// <summary>The casting, the keep-outs, and the wires of other cables whose stops are given.</summary>
     public ImmutableArray<Standing> Stands => _standing.Value;
 
     /// <summary>The spaces of the return springs.</summary>

@@ -82,7 +82,7 @@ public static class MechanismChecks
             Unfavourable = report.BracketIsKnown ? null : report.Loaded?.OverTravel - job.Preferences.MaxGive,
             Doubt = Doubt.NoBracket,
         };
-        foreach (var check in Forces(report, job.Body.Springs, job.Vehicle.IsHeavy).Concat(Probabilities(job, report)).Concat(OfMount(job.Body.Mount)))
+        foreach (var check in Forces(report, job.Body.Springs, job.Vehicle.IsHeavy).Concat(Probabilities(job, report)).Concat(OfMount(job.Body.Mount)).Concat(OtherWireChecks.OfForces(job, report)))
         {
             yield return check;
         }

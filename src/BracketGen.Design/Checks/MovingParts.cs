@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
@@ -15,11 +16,16 @@ public sealed class MovingParts
     private const int FittingSteps = 12;
 
     /// <summary>The space swept by <paramref name="quadrant"/> (opening counter-clockwise) with <paramref name="fitting"/> in its pocket.</summary>
-    public MovingParts(Quadrant quadrant, EndFitting fitting)
+    /// <param name="quadrant">The quadrant.</param>
+    /// <param name="fitting">The end fitting.</param>
+    /// <param name="runsBack">Whether the groove runs against the opening from its pocket, as one whose wire is drawn does.</param>
+    /// <param name="z">Height of its middle plane (mm).</param>
+    public MovingParts(Quadrant quadrant, EndFitting fitting, bool runsBack = false, double z = 0)
     {
         // The metal round the pocket reaches a fitting's radius past its centre.
         var before = Math.Asin(Math.Min(1, fitting.ReachRadius / quadrant.OuterRadius));
-        double from = quadrant.Pocket.Value.Radians - before, to = quadrant.Pocket.Value.Radians + quadrant.GrooveExtent.Radians + quadrant.Rotation.Value.Radians;
+        double pocket = quadrant.Pocket.Value.Radians, extent = quadrant.GrooveExtent.Radians;
+        double from = pocket - (runsBack ? extent : before), to = pocket + (runsBack ? before : extent) + quadrant.Rotation.Value.Radians;
         var half = quadrant.Thickness / 2;
         Solids =
         [
@@ -33,6 +39,25 @@ public sealed class MovingParts
             point => Prism(point.XY.Length - quadrant.HubRadius, point.Z, half),
             .. FittingRods(quadrant, fitting).Select(r => r.Distance),
         ];
+        if (z != 0)
+        {
+            Vector3 by = new(0, 0, z);
+            Solids = [.. Solids.Select(s => s.Shifted(by))];
+            Pieces = [.. Pieces.Select(p => (ConvexDistance)(point => p(point - by)))];
+        }
+    }
+
+    private MovingParts(IReadOnlyList<MovingParts> parts) =>
+        (Solids, Pieces) = ([.. parts.SelectMany(p => p.Solids)], [.. parts.SelectMany(p => p.Pieces)]);
+
+    /// <summary>The whole quadrant of a body with all its grooves, and the end fittings in them.</summary>
+    /// <param name="job">The job, opening counter-clockwise.</param>
+    public static MovingParts Of(Job job)
+    {
+        var (body, fitting) = (job.Body, job.Vehicle.Cable.Fitting);
+        MovingParts first = new(body.Quadrant, fitting);
+        return body.OtherGrooves.IsEmpty ? first : new(
+            [first, .. body.OtherGrooves.Select(g => new MovingParts(g.Quadrant, OtherCableWire.In(job, g)?.Cable?.Fitting ?? fitting, g.Draws, g.Z))]);
     }
 
     /// <summary>Convex pieces whose union is the swept space, as distances.</summary>

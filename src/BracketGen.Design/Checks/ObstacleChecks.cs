@@ -8,10 +8,10 @@ internal static class ObstacleChecks
 {
     /// <summary>Quadrant and end fitting against casting and keep-outs: no bracket changes it.</summary>
     /// <param name="body">The throttle body, opening counter-clockwise.</param>
-    /// <param name="vehicle">The vehicle.</param>
+    /// <param name="moving">The quadrant with all its grooves, and the fittings.</param>
     /// <param name="preferences">The limits wanted.</param>
-    public static IEnumerable<Check> OfQuadrant(ThrottleBody body, Vehicle vehicle, Preferences preferences) => Both(
-        NearestStanding.Of(new MovingParts(body.Quadrant, vehicle.Cable.Fitting).Solids, Standing.Of(body)),
+    public static IEnumerable<Check> OfQuadrant(ThrottleBody body, MovingParts moving, Preferences preferences) => Both(
+        NearestStanding.Of(moving.Solids, Standing.Of(body)),
         CheckId.QuadrantOverlap, CheckId.QuadrantClearance, Thing.Quadrant, preferences.SweepClearance);
 
     /// <summary>The straight wire against casting, keep-outs and springs: the stop's place decides.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
@@ -29,19 +30,19 @@ public static class PocketChecks
     /// <summary>The checks; those of a pocket that was not measured are not known.</summary>
     /// <param name="quadrant">The quadrant, opening counter-clockwise.</param>
     /// <param name="cable">The cable.</param>
-    /// <param name="travel">The travel.</param>
-    public static IEnumerable<Check> Of(Quadrant quadrant, Cable cable, Travel travel)
+    /// <param name="sweep">The wire over the sweep.</param>
+    public static IEnumerable<Check> Of(Quadrant quadrant, Cable cable, ImmutableArray<TautWire> sweep)
     {
         var (pocket, fitting, wire) = (quadrant.PocketShape, cable.Fitting, cable.WireDiameter);
         double Known(Func<FittingInPocket, double> value) => pocket is null ? double.NaN : value(new(fitting, pocket));
         yield return new(CheckId.PocketShape, Known(f => f.Belongs ? 1 : 0), 1);
         yield return new(CheckId.PocketPlay, Known(f => f.Play), LeastPlay);
         yield return new(CheckId.PocketHold, Known(_ => fitting.LeastWidth - quadrant.SlotWidth), LeastHold);
-        yield return new(CheckId.PocketTurn, Known(f => Turns(f, travel) ? 1 : 0), 1);
+        yield return new(CheckId.PocketTurn, Known(f => Turns(f, sweep) ? 1 : 0), 1);
         yield return new(CheckId.PocketDepth, Known(f => f.BelowFace), 0);
 
         yield return new(
-            CheckId.WireBend, cable.Construction is null ? double.NaN : (2 * SmallestRadius(quadrant, travel) - wire) / wire,
+            CheckId.WireBend, cable.Construction is null ? double.NaN : (2 * SmallestRadius(quadrant, sweep) - wire) / wire,
             WireBending.LeastRatio(cable.Construction ?? WireConstruction.SevenBySeven));
         yield return new(CheckId.GrooveLoose, quadrant.GrooveWidth / wire, WidestGroove);
         yield return new(CheckId.OuterBoreTight, (cable.OuterBore ?? double.NaN) - wire, LeastBorePlay);
@@ -49,18 +50,18 @@ public static class PocketChecks
     }
 
     // A nipple lies along the wire, whose direction in the quadrant does not change as long as it lies in the groove.
-    private static bool Turns(FittingInPocket held, Travel travel) => held.LetsTurn
-        || (held is { Fitting.Kind: EndFittingKind.Nipple, Pocket.Kind: PocketKind.Recess } && !travel.Sweep.Any(w => w.LiftedOff));
+    private static bool Turns(FittingInPocket held, ImmutableArray<TautWire> sweep) => held.LetsTurn
+        || (held is { Fitting.Kind: EndFittingKind.Nipple, Pocket.Kind: PocketKind.Recess } && !sweep.Any(w => w.LiftedOff));
 
     // Smallest radius of the wire's centre line where it lies in the groove.
-    private static double SmallestRadius(Quadrant quadrant, Travel travel)
+    private static double SmallestRadius(Quadrant quadrant, ImmutableArray<TautWire> sweep)
     {
         if (quadrant.Groove is CircularGroove circle)
         {
             return circle.PitchRadius.Value;
         }
 
-        var (pocket, wrap) = (quadrant.PocketNormal, Math.Max(0, travel.Sweep.Max(w => w.Wrap.Radians)));
+        var (pocket, wrap) = (quadrant.PocketNormal, Math.Max(0, sweep.Max(w => w.Wrap.Radians)));
         var count = (int)Math.Ceiling(wrap / NormalStep);
         return Enumerable.Range(0, count + 1).Min(i => quadrant.Groove.RadiusOfCurvature(pocket + new Angle(wrap * i / Math.Max(1, count))));
     }

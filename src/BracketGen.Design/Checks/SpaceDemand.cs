@@ -54,6 +54,14 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
             yield return new(CheckId.MovingParts, [spring.DistanceTo], preferences.SweepClearance, null) { Pair = new(Thing.Spring, Thing.Bracket), Subject = spring.Name };
         }
 
+        foreach (var other in around.OtherWires.Where(w => w.IsSeatGiven))
+        {
+            yield return new(CheckId.MovingParts, [.. other.Rods.Select(r => r.Distance)], preferences.SweepClearance, null)
+            {
+                Pair = new(Thing.OtherWire, Thing.Bracket), Subject = other.Other.Name,
+            };
+        }
+
         foreach (var demand in OfBody(around).Concat(bracket.Flat.Bends.IsEmpty ? [] : OfBends(around)))
         {
             yield return demand;

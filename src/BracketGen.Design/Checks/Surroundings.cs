@@ -67,6 +67,9 @@ internal sealed class Surroundings
     /// <summary>The spaces of the return springs.</summary>
     public ImmutableArray<Standing> Springs => _facts.Springs;
 
+    /// <summary>The cables that work in grooves of their own.</summary>
+    public ImmutableArray<OtherCableWire> OtherWires => _facts.OtherWires;
+
     /// <summary>The casting and the keep-outs.</summary>
     public ImmutableArray<Standing> Stands => _facts.Stands;
 

@@ -27,6 +27,9 @@ public enum Thing
     /// <summary>The straight wire between quadrant and stop.</summary>
     Wire,
 
+    /// <summary>Wire and outer end of another cable.</summary>
+    OtherWire,
+
     /// <summary>The outer on its route.</summary>
     Outer,
 

@@ -16,7 +16,7 @@ public static class TravelChecks
 
     /// <summary>Whether a check is a matter of cable, pedal and throttle body alone, which no bracket can correct or spoil.</summary>
     public static bool IsBeyondTheBracket(Check check) =>
-        check.Definition.Scope == CheckScope.BeyondTheBracket;
+        OtherCableChecks.IsOne(check) || check.Definition.Scope == CheckScope.BeyondTheBracket;
 
     /// <summary>All travel checks, in the order a person would make them.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
@@ -40,7 +40,7 @@ public static class TravelChecks
         yield return new(CheckId.GrooveLength, (quadrant.GrooveExtent - travel.Closed.Wrap).Radians, quadrant.Pocket.PlusMinus.Radians);
         yield return new(CheckId.WireInGroove, quadrant.GrooveWidth, cable.WireDiameter + WirePlay);
         yield return new(CheckId.WireInSlot, quadrant.SlotWidth, cable.WireDiameter + WirePlay);
-        foreach (var check in PocketChecks.Of(quadrant, cable, travel).Concat(JobFacts.Of(job).Quadrant))
+        foreach (var check in PocketChecks.Of(quadrant, cable, travel.Sweep).Concat(OtherCableChecks.Of(job)).Concat(JobFacts.Of(job).Quadrant))
         {
             yield return check;
         }

@@ -96,6 +96,12 @@ public enum InputId
     /// <summary>Weight or spring of the pedal at the pad.</summary>
     PadLoad,
 
+    /// <summary>Cables besides the one from the pedal, and what becomes of them.</summary>
+    OtherCables,
+
+    /// <summary>Grooves of the quadrant besides the first.</summary>
+    OtherGrooves,
+
     /// <summary>Mount face and its holes.</summary>
     Mount,
 

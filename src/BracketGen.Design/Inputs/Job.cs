@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
@@ -40,9 +41,15 @@ public sealed record Job : IMirrored<Job>
     /// <summary>The bracket that was chosen; null to take the best.</summary>
     public ChosenBracket? Chosen { get; init; }
 
+    /// <summary>What becomes of the vehicle's other cables, as far as the job says.</summary>
+    public ImmutableArray<CableUse> CableUses { get; init; } = [];
+
+    /// <summary>What becomes of one of the vehicle's other cables.</summary>
+    public CableUse UseOf(OtherCable cable) => CableUses.FirstOrDefault(u => u.Name == cable.Name) ?? new(cable.Name, CableFate.NotSaid);
+
     /// <inheritdoc/>
     /// <remarks>Everything that has coordinates is mirrored; the body opens the other way.</remarks>
-    public Job Mirrored() => this with { Body = Body.Mirrored(), Bulkhead = Bulkhead?.Mirrored(), Movement = Movement.Mirrored(), Up = Up?.MirroredInY };
+    public Job Mirrored() => this with { Body = Body.Mirrored(), Bulkhead = Bulkhead?.Mirrored(), Movement = Movement.Mirrored(), Up = Up?.MirroredInY, CableUses = [.. CableUses.Select(u => u.Mirrored())] };
 
     /// <summary>The job as the solvers take it: itself, or its mirror image where its body opens clockwise.</summary>
     public Job OpeningCounterClockwise() => Body.Turned(this);

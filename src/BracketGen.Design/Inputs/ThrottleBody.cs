@@ -25,6 +25,12 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
     /// <summary>The quadrant.</summary>
     public required Quadrant Quadrant { get; init; }
 
+    /// <summary>Grooves of the quadrant besides the one for the cable from the pedal.</summary>
+    public ImmutableArray<OtherGroove> OtherGrooves { get; init; } = [];
+
+    /// <summary>Arc of the first groove over which the end fitting can stay behind while another cable opens the valve; null where it was not measured.</summary>
+    public Angle? FreeArc { get; init; }
+
     /// <summary>The return springs.</summary>
     public required ReturnSprings Springs { get; init; }
 
@@ -105,6 +111,7 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
     {
         Opens = Opens.Opposite(),
         Quadrant = Quadrant.Mirrored(),
+        OtherGrooves = [.. OtherGrooves.Select(g => g.Mirrored())],
         Mount = Mount.Mirrored(),
         KeepOuts = [.. KeepOuts.Select(k => k.Mirrored())],
         BoreAxis = BoreAxis?.Mirrored(),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Pedals;
 
@@ -14,4 +15,7 @@ public sealed record Vehicle(string Name, Cable Cable, Pedal Pedal)
 
     /// <summary>What reads the position sensor.</summary>
     public Controller Controller { get; init; } = Controller.Usual;
+
+    /// <summary>The cables it brings besides the one from the pedal.</summary>
+    public ImmutableArray<OtherCable> OtherCables { get; init; } = [];
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Search;
 
 namespace BracketGen.Design.Study;
@@ -16,6 +17,12 @@ public sealed record Diagnosis(ImmutableArray<Obstacle> Obstacles, ImmutableArra
     {
         // A chosen bracket that fails is no matter of the job's while another passes.
         if (solution.NothingFails || solution.Search is not { } search || (solution.ChosenIs == ChosenState.Fails && search.Best is not null))
+        {
+            return null;
+        }
+
+        // No bracket and no number of the job changes what becomes of another cable: the check itself says what does.
+        if (solution.Checks.All(c => !c.Fails || c.Kind == CheckKind.Advice || OtherCableChecks.IsOne(c)))
         {
             return null;
         }

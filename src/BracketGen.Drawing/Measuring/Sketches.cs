@@ -29,6 +29,7 @@ internal static class Sketches
             SketchKind.Drag => Drag,
             SketchKind.OuterStiffness => OuterStiffness,
             SketchKind.Bulkhead => Bulkhead,
+            SketchKind.OtherCable => OtherCable,
             _ => Fitted,
         };
         draw(s);
@@ -373,6 +374,27 @@ internal static class Sketches
         s.Text(s["lever_ratio"], pivot + Sketcher.Polar(28, 268) + new Vector2(0, -1));
         s.Line(new(28, -27), new(-24, -35));
         s.Text(SketchText.Floor, new(14, -35.5));
+    }
+
+    /// <summary>The pedal's arm with two cables hooked to it, and the end fitting of the second.</summary>
+    private static void OtherCable(Sketcher s)
+    {
+        Vector2 pivot = new(-14, 6);
+        s.Circle(pivot, 2);
+        s.Line(pivot + Sketcher.Polar(2, 250), pivot + Sketcher.Polar(20, 250));
+        s.Line(pivot + Sketcher.Polar(2, 80), pivot + Sketcher.Polar(14, 80));
+        Vector2 upper = pivot + Sketcher.Polar(14, 80), lower = pivot + Sketcher.Polar(8, 80);
+        s.Line(upper, upper + new Vector2(14, 0));
+        s.Box(upper.X + 14, upper.Y - 2, 5, 4);
+        s.Text(SketchText.ToThrottle, upper + new Vector2(21, -1), TextAlign.Left);
+        s.Line(lower, lower + new Vector2(14, -3));
+        s.Box(lower.X + 14, lower.Y - 5, 5, 4);
+        s.Text(SketchText.OtherCable, lower + new Vector2(21, -4), TextAlign.Left);
+        Vector2 end = new(24, -10);
+        s.Line(end + new Vector2(-16, 0), end + new Vector2(-3, 0));
+        s.Box(end.X - 3, end.Y - 4, 6, 8);
+        s.Across(end + new Vector2(-3, -4), end + new Vector2(3, -4), end.Y - 9, s["diameter"]);
+        s.Up(end + new Vector2(3, -4), end + new Vector2(3, 4), end.X + 9, s["length"]);
     }
 
     /// <summary>Drag of the cable: a spring balance at either end, the other end free or with a weight on it.</summary>

@@ -2,6 +2,7 @@ using BracketGen.Drawing.Report.Html;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Report.Sections;
 using BracketGen.Words.Report;
+using BracketGen.Words.Results;
 
 namespace BracketGen.Drawing.Report;
 
@@ -18,6 +19,7 @@ internal static class ReportPage
         new("solid", PageText.Solid, SolidSection.Write, s => s.Solution.Bracket is not null),
         new("charts", PageText.Charts, ChartsSection.Write),
         new("failures", PageText.Failures, FailureSection.Write, s => s.Solution.Mechanism?.Return is not null),
+        new("cables", PageText.Cables, CablesSection.Write, s => OtherCableText.Has(s.Job)),
         new("sure", PageText.Sure, SureSection.Write, s => s.Solution.Mechanism?.Uncertainty is not null),
 
         new("strength", PageText.Strength, StrengthSection.Write, s => s.Solution.Bracket is not null),

@@ -55,6 +55,16 @@ public static class SetupSheet
 
         Section(SetupText.Parts, [Parts(hardware), Torques(hardware)]);
         Section(SetupText.Fitting, Numbered([.. new SetupSteps(solution, bracket, hardware).All()], width), 1);
+        foreach (var cable in solution.Job.Vehicle.OtherCables)
+        {
+            Heading(OtherCableText.Which(cable));
+            SheetBlock[] account = [Notes.Paragraph(OtherCableText.Account(solution.Job, cable), width), .. Numbered([.. OtherCableText.Steps(solution.Job, cable)], width)];
+            foreach (var (block, i) in account.Select((block, i) => (block, i)))
+            {
+                flow.Add(block, i + 1 < account.Length ? 1 : Gap);
+            }
+        }
+
         flow.Break();
         Section(SetupText.Setting, [Settings(settings, width)]);
         var checks = new SetupChecks(solution, settings);

@@ -83,6 +83,10 @@ public sealed record WrongOrder(string Min, double MinValue, string Max, double 
 /// <param name="What">What.</param>
 public sealed record GivenTwice(Repeated What) : ProfileProblem;
 
+/// <summary>Several cables where the one from the pedal is asked for.</summary>
+/// <param name="Count">How many.</param>
+public sealed record SecondCable(int Count) : ProfileProblem;
+
 /// <summary>What may be given once.</summary>
 public enum Repeated
 {
@@ -97,6 +101,12 @@ public enum Repeated
 
     /// <summary>A path in a packed job.</summary>
     PackedPath,
+
+    /// <summary>The name of another cable.</summary>
+    Cable,
+
+    /// <summary>The name of a groove, or a cable in it.</summary>
+    Groove,
 }
 
 /// <summary>A name that no other entry has.</summary>
@@ -117,6 +127,12 @@ public enum NamedThing
 
     /// <summary>The sheet of a bracket that is there already: a material in stock, or a class.</summary>
     BracketMaterial,
+
+    /// <summary>Another cable of the vehicle.</summary>
+    Cable,
+
+    /// <summary>Another groove of the throttle body.</summary>
+    Groove,
 }
 
 /// <summary>A length that is none of those that the shop has.</summary>
@@ -221,6 +237,15 @@ public enum Contradictory
 
     /// <summary>A shop has a press brake or a punch, but no die.</summary>
     PressWithoutDies,
+
+    /// <summary>Two grooves lie in one another.</summary>
+    GroovesOverlap,
+
+    /// <summary>A cable is to work in a groove and was not measured.</summary>
+    CableNotMeasured,
+
+    /// <summary>A cable is to work in a groove for other work.</summary>
+    GrooveOfOtherWork,
 
     /// <summary>A packed job does not hold its job.</summary>
     JobNotPacked,

@@ -135,6 +135,11 @@ public sealed record KeyRenamed(string Old, string Now, bool IsGivenToo) : Profi
 /// <param name="Now">The present key.</param>
 public sealed record KeyReplaced(string Old, string Now) : ProfileProblem;
 
+/// <summary>A key for a further cable by a name that it does not have here.</summary>
+/// <param name="Name">The key.</param>
+/// <param name="Now">The key that takes further cables.</param>
+public sealed record KeyOfOtherCable(string Name, string Now) : ProfileProblem;
+
 /// <summary>Neither of two keys that say the same thing is there.</summary>
 /// <param name="Keys">The keys.</param>
 public sealed record AlternativeMissing(ImmutableArray<string> Keys) : ProfileProblem;

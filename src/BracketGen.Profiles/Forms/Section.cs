@@ -178,6 +178,12 @@ internal sealed class Section<T>(
             return (replaced, new KeyReplaced(name, replaced.Name));
         }
 
+        // The list itself may be there already: then this cable belongs into it too.
+        if (OtherCableKeys.AsksForOne(name) && keys.Any(k => k.Name == OtherCableKeys.Key))
+        {
+            return (null, new KeyOfOtherCable(name, OtherCableKeys.Key));
+        }
+
         var absent = keys.Where(k => table.Find(k.Name) is null && !wrong.Contains(k)).ToArray();
         var near = Nearest.To(name, absent.Select(k => k.Name));
         return (keys.FirstOrDefault(k => k.Name == near), new KeyUnknown(name, [.. keys.Select(k => k.Name)], near));

@@ -26,6 +26,13 @@ internal static class ThrottleBodySection
 
     private static readonly Key<Quadrant> Quadrant = new("quadrant", QuadrantSection.Form, "The grooved sector that the cable pulls.");
 
+    private static readonly Key<ImmutableArray<OtherGroove>> OtherGrooves = Key<ImmutableArray<OtherGroove>>.WithDefault(
+        "other_grooves", new ListForm<OtherGroove>(OtherGrooveSection.Form, 0, 4), "Grooves of the quadrant for other cables than the one from the pedal.", []);
+
+    private static readonly Key<double> FreeArc = new(
+        "free_arc", QuantityForm.Angle(0, 330),
+        "Arc of the first groove over which the end fitting can stay behind while another cable opens the valve. If left out, it is not known.", isRequired: false);
+
     private static readonly Key<ReturnSprings> Springs = new("return_springs", ReturnSpringsSection.Form, "The springs that close the valve.");
 
     private static readonly Key<Measured> ShaftDrag = Key<Measured>.WithDefault(
@@ -67,7 +74,7 @@ internal static class ThrottleBodySection
 
     public static Section<ThrottleBody> Form { get; } = new(
         [
-            Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, ShaftDrag, Inertia, Mount, KeepOuts, BoreAxis, Shape, SpringRooms, ClosedAngle, Sensor, Engine, Shaking,
+            Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, ShaftDrag, Inertia, Mount, KeepOuts, BoreAxis, Shape, SpringRooms, ClosedAngle, Sensor, Engine, Shaking, OtherGrooves, FreeArc,
         ],
         v => new()
         {
@@ -88,11 +95,14 @@ internal static class ThrottleBodySection
             Sensor = v.Has(Sensor) ? v.Get(Sensor).Over(v.Get(Quadrant).Rotation.Value) : null,
             Engine = v.Has(Engine) ? v.Get(Engine) : null,
             Shaking = v.Get(Shaking),
+            OtherGrooves = [.. v.Get(OtherGrooves).Select(g => g with { Quadrant = g.Quadrant with { Rotation = v.Get(Quadrant).Rotation } })],
+            FreeArc = v.OrNull(FreeArc) is { } arc ? new Angle(arc) : null,
         },
         [
             new([BoreAxis, Bore], CheckCasting),
             new([Bore, ShaftDiameter], v => Compare.MoreThan(v, Bore, v.Get(ShaftDiameter), ShaftDiameter)),
             new([Opens, Quadrant], CheckGroove),
+            new([Quadrant, OtherGrooves], v => OtherGrooveSection.Check(v, OtherGrooves, v.Get(Quadrant))),
         ]);
 
     private static void CheckCasting(SectionValues values)

@@ -137,7 +137,7 @@ export class Views {
   fill(answer, opened) {
     const { parts } = answer;
     this.part('verdict', `${parts.verdict}<div class="caution-box"><h3>${escaped(said.cautions)}</h3>${parts.cautions}</div>`);
-    if (this.part('checks', parts.checks + (parts.failures ?? ''))) {
+    if (this.part('checks', parts.checks + (parts.cables ?? '') + (parts.failures ?? ''))) {
       all('#body-checks summary code').filter((code) => opened.has(code.textContent)).forEach((code) => code.closest('details')?.setAttribute('open', ''));
     }
     if (this.part('charts', parts.charts)) {

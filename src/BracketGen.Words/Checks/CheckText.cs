@@ -59,6 +59,7 @@ public static class CheckText
             CheckId.HoleOverDie => $"Edge of hole {check.Subject} to the middle of {bend}",
             CheckId.BendGauge when check.Number is not null => $"Place of the line of {bend}, ±",
             CheckId.KeepOut => $"Bracket to {check.Subject}",
+            _ when check.Duty is not null => CableWords.Title(check),
             CheckId.BoltRoom => $"Room for the socket on bolt {check.Subject}, radius",
             _ when check.Pair is { } pair => $"{ThingText.Capital(pair.One, check.Subject)} to {ThingText.Of(pair.Other, check.Subject)}{(IsOverSweep(pair) ? " over the sweep" : "")}",
             _ => CheckWords.Of(check.Id).Title,
@@ -68,7 +69,7 @@ public static class CheckText
     private static bool IsOverSweep(Pair pair) => pair.One is Thing.Quadrant or Thing.Wire || pair.Other is Thing.Quadrant or Thing.Wire;
 
     /// <summary>What happens where the check fails, and what to do; where it is not known, what to measure or calculate.</summary>
-    public static string Consequence(this Check check) => check.State == CheckState.NotKnown ? NotKnown(check) : check.Id switch
+    public static string Consequence(this Check check) => check.Duty is not null && CableWords.IsLeftOut(check.Id) ? CableWords.Consequence(check) : check.State == CheckState.NotKnown ? NotKnown(check) : check.Id switch
     {
         CheckId.KeepOut => $"The bracket meets {check.Subject}.",
         CheckId.BracketShape when check.IsVariant =>
@@ -100,7 +101,7 @@ public static class CheckText
     };
 
     // What to measure where an input is missing; null where nothing is.
-    private static string? Measure(CheckId id) => id switch
+    private static string? Measure(CheckId id) => CableWords.Measure(id) ?? id switch
     {
         CheckId.PocketShape or CheckId.PocketPlay or CheckId.PocketHold or CheckId.PocketTurn or CheckId.PocketDepth =>
             "How the pocket holds the end fitting is not known. Measure its kind, its diameter or width, its depth and the direction of its axis: [quadrant.pocket] of the throttle body.",
@@ -128,6 +129,7 @@ public static class CheckText
             ? $"It passes in the samples, but they do not prove it with 95 % confidence. {(check.Measure is { } again ? MeasureText.Of(again) : "")}".TrimEnd()
         : check.Id switch
         {
+            CheckId.CableReturn or CheckId.CablesReturn or CheckId.CablesReturnOneFailed => CableWords.MeasureDrag,
             CheckId.ReturnMargin or CheckId.ReturnOneFailed =>
                 "It passes with the usual values, but not at the bad end of what was assumed. Measure the closing drag of the cable, the drag at the throttle shaft, the friction of the cable, the pedal's own force at the pad, the movement of the engine and each return spring alone, as far as they are assumed.",
             CheckId.FreePlayMoving or CheckId.OuterReach =>

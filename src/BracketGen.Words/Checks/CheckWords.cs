@@ -71,6 +71,56 @@ public static class CheckWords
         CheckId.OuterBoreLoose => new(
             "Inside diameter of the outer over the wire's", "inside diameter of the outer / wire diameter",
             "The outer is far wider than the wire: the free play changes with the outer's bends. Use an outer made for this wire."),
+        CheckId.CableLaidBy => new(
+            "Cable that is left out: taken out or laid by, off the pedal", "1 if the job says so; not known until it does; 0 if an end is still hooked to the pedal",
+            "A second cable still hooked to the pedal can hold it down by its friction or its own end stop, and a loose end can catch in the quadrant: the valve stays open. Take it off the pedal and lay it by."),
+        CheckId.CableActuatorDead => new(
+            "Actuator of a cable that is left out: dead", "1 if the job says so; not known until it does; 0 if it is live",
+            "Something can still pull the cable: it can drag its loose end into the quadrant, or pull the pedal down. Unplug the actuator, or take its vacuum hose off and cap it."),
+        CheckId.KickDownServed => new(
+            "Kick-down cable connected, or the gearbox served another way", "1 if the job says what the cable is hooked to, or what serves the gearbox instead",
+            "Kick-down cable not connected: the gearbox works with too low a pressure, slips, burns its clutches and can lose its drive in traffic. Connect the cable where it follows the valve, or serve the gearbox another way."),
+        CheckId.CableWork => new(
+            "Work of a cable that is left out", "1 if the job says what does it instead",
+            "What the cable did is not done any more: cruise control, hand throttle or idle-up. Tell whoever drives."),
+        CheckId.CableElsewhere => new(
+            "Cable that is hooked elsewhere", "0: the program does not look at it there",
+            "Pull the cable by hand over its whole stroke, then work the pedal over its own: neither may move the other or hold the valve open."),
+        CheckId.OtherStop => new(
+            "Stop for the outer of another cable", "1 if the job says where its seat is and what holds it",
+            "No bracket holds the outer of this cable yet: this program makes a bracket for the pedal's cable alone. It must be held where the report says, by a bracket of its own that is stiff and cannot turn. "
+                + "Make that bracket, with this one as a [[keep_out]], and write stop_at and held_by in the job; or lay the cable by."),
+        CheckId.CableReach => new(
+            "Wire that runs from its groove to its seat", "1 if it does at every opening",
+            "No wire runs from the groove to the seat: the cable is too short, or the seat lies in the way of the groove. Move the seat, or fit another cable."),
+        CheckId.CableStroke => new(
+            "Stroke left with the valve wide open", "stroke - free play - pull to wide open",
+            "The cable does not open the valve fully: its lever or actuator ends before. That may be wanted."),
+        CheckId.KickDownStroke => new(
+            "Wire drawn for the gearbox", "wire drawn from closed to wide open - free play; limit: stroke that the gearbox needs, with its ±",
+            "The gearbox does not learn that the valve is wide open: it works with too low a pressure, slips and burns its clutches. Use a groove of larger radius."),
+        CheckId.DrawnStroke => new(
+            "Wire drawn by the quadrant", "wire drawn from closed to wide open; limit: what can be drawn before the far end meets its own stop",
+            "The far end meets its own stop before the valve is open: the valve does not open fully, and a stamped pedal tears the cable. Use a groove of smaller radius."),
+        CheckId.IdleSlack => new(
+            "Slack of the idle wire taken up", "free arc of the groove + what the far end takes up - wire that would move from closed to wide open",
+            "When the other cable opens the valve, this wire goes slack: it leaves its groove, can cross over the other wire or hook behind the quadrant, and hold the valve open. "
+                + "Use a quadrant whose end fitting can stay behind, or an actuator that takes up its wire."),
+        CheckId.PedalSlack => new(
+            "Slack of the pedal's wire taken up while another cable opens the valve", "free arc of the first groove - rotation, as lengths of groove",
+            "When the other cable opens the valve, the pedal's wire goes slack: it leaves its groove and can hook behind the quadrant, and hold the valve open. Use a quadrant whose end fitting can stay behind in the first groove too."),
+        CheckId.CableReturn => new(
+            "Closing torque left, this cable alone", "1 - (arm x closing drag, dirt and cold counted, + shaft drag) / springs at their weakest, minimum over the sweep",
+            "The valve hangs open after this cable opened it. Free the cable and what pulls it, or fit stronger return springs."),
+        CheckId.CablesReturn => new(
+            "Closing torque left, with the pedal's cable", "as return-margin, with arm x closing drag of this cable more",
+            "The springs cannot draw both wires back for sure: the valve hangs open. Free both cables, or fit stronger return springs."),
+        CheckId.CablesReturnOneFailed => new(
+            "Closing torque left with one spring broken, with the pedal's cable", "as return-one-failed, with arm x closing drag of this cable more",
+            "With one return spring broken the others cannot draw both wires back. Free both cables, or fit stronger return springs."),
+        CheckId.DrawnFootForce => new(
+            "Maximum foot force with the wire that the quadrant draws", "foot force + draw force x its arm / arm of the pedal's wire x friction x lever, maximum over the sweep",
+            "The pedal is heavy and tires the foot. Use a groove of smaller radius, or a lighter return at the gearbox."),
         CheckId.QuadrantOverlap => new(
             "Quadrant and fitting clear of casting and keep-outs", "minimum distance over the sweep; below zero they overlap",
             "The quadrant or the end fitting runs into something and holds the valve open."),

@@ -39,6 +39,8 @@ public static class InputWords
         InputId.AvailablePull => "available pull",
         InputId.PedalLever => "pedal lever",
         InputId.PadLoad => "pedal's own force at the pad",
+        InputId.OtherCables => "other cables of the vehicle",
+        InputId.OtherGrooves => "other grooves of the quadrant",
         InputId.Mount => "mount face and holes",
         InputId.BodyShape => "bore's axis and casting",
         InputId.SpringRooms => "spaces of the return springs",

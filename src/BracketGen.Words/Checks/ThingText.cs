@@ -18,6 +18,7 @@ public static class ThingText
         Thing.Spring => $"return spring ({name})",
         Thing.Quadrant => "quadrant and fitting",
         Thing.Wire => "straight wire",
+        Thing.OtherWire => $"wire and outer end of the cable \"{name}\"",
         Thing.Outer => "outer",
         _ => "outer end",
     };

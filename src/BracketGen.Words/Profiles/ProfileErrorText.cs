@@ -30,6 +30,9 @@ public static class ProfileErrorText
         KeyUnknown unknown => $"the key {unknown.Name}",
         KeyRenamed renamed => $"the key {renamed.Old}",
         KeyReplaced replaced => $"the key {replaced.Old}",
+        KeyOfOtherCable cable => $"the key {cable.Name}",
+        SecondCable { Count: < 2 } => "a list [[cable]]",
+        SecondCable cables => string.Create(CultureInfo.InvariantCulture, $"{cables.Count} tables [[cable]]"),
         AlternativeTwice both => string.Join(" and ", both.Keys),
         KeyTwice => $"{error.Key} again",
         ValueWrong { Mistake: ValueMistake.FewItems or ValueMistake.ManyItems } => $"{error.Read} items",
@@ -58,6 +61,7 @@ public static class ProfileErrorText
             KeyUnknown unknown => string.Join(", ", unknown.Known),
             KeyRenamed renamed => renamed.Now,
             KeyReplaced replaced => replaced.Now,
+            KeyOfOtherCable cable => $"[[{cable.Now}]]",
             AlternativeMissing missing => string.Join(" or ", missing.Keys),
             AlternativeTwice both => $"{string.Join(" or ", both.Keys)}, not both",
             KeyTwice => "each key once",
@@ -95,8 +99,10 @@ public static class ProfileErrorText
         KeyReplaced replaced => $"{replaced.Old} was the stiffness of the whole outer, one number for load and lost motion. Write {replaced.Now} = {{ value = …, plus_minus = … }}: "
             + $"the old value times the length of the outer, {(UnitsOf(error) == UnitSystem.Inch ? "600 lbf/in times 39 in is \"23400 lbf\"" : "100 N/mm times 450 mm is 45000 N")}. "
             + $"Measure it as docs/measuring.md says, or delete the line: then it is assumed from {UnitsOf(error).Write(Quantity.Force, Cable.SoftestOuter)} to {UnitsOf(error).Write(Quantity.Force, Cable.StiffestOuter)}.",
+        KeyOfOtherCable cable => $"[cable] is the cable from the pedal. Write every other cable under [[{cable.Now}]]: in the vehicle's file name, does and from; in the job cable and becomes.",
         AlternativeMissing => "Add one of the two.",
         AlternativeTwice both => $"Delete {string.Join(" or ", both.Keys)}: both say the same thing.",
+        KeyTwice { FirstLine: var line } when error.Key == "cable" => string.Create(CultureInfo.InvariantCulture, $"It was given on line {line}. [cable] is the cable from the pedal. Write every other cable under [[other_cables]]."),
         KeyTwice twice => string.Create(CultureInfo.InvariantCulture, $"It was given on line {twice.FirstLine}. Delete one of the two."),
         HeaderOfOneBracket header => string.Create(CultureInfo.InvariantCulture, $"Write the header with two brackets, as on line {header.FirstLine}."),
         FileUnread { Mistake: FileMistake.Missing } => "Check the path and its spelling, including capital letters.",

@@ -7,6 +7,7 @@ using BracketGen.Mechanism.Throttles;
 using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
+using BracketGen.Words.Checks;
 using BracketGen.Words.Results;
 using BracketGen.Words.ShopDrawing;
 
@@ -66,6 +67,21 @@ public sealed class JobInputs(Solution solution)
         foreach (var row in GrooveRows(quadrant.Groove))
         {
             yield return row;
+        }
+
+        foreach (var other in body.OtherGrooves)
+        {
+            var role = other.Role switch { GrooveRole.Opening => "for a cable that opens", GrooveRole.Closing => "for a cable that closes", _ => "for a cable that is pulled" };
+            yield return new($"groove \"{other.Name}\", {role}", $"z {Length(other.Z)}, free arc {(other.FreeArc is { } arc ? Degrees(arc) : "not measured")}");
+            foreach (var row in GrooveRows(other.Quadrant.Groove).Append(Row("pocket angle, valve closed", Quantity.Angle, other.Quadrant.Pocket.Radians)))
+            {
+                yield return row with { Name = $"groove \"{other.Name}\": {row.Name}" };
+            }
+        }
+
+        if (!body.OtherGrooves.IsEmpty)
+        {
+            yield return new("free arc of the first groove", body.FreeArc is { } free ? Degrees(free) : "not measured");
         }
 
         yield return Row("rotation, closed to wide open", Quantity.Angle, quadrant.Rotation.Radians);
@@ -216,6 +232,15 @@ public sealed class JobInputs(Solution solution)
             "force at the pad with which the released pedal opens the valve", _units.Write(Quantity.Force, vehicle.Pedal.PadLoad.Value), vehicle.Pedal.PadLoad.PlusMinus > 0 ? _units.Write(Quantity.Force, vehicle.Pedal.PadLoad.PlusMinus) : "");
         yield return new("mass of the pedal at the pad", _units.Write(Quantity.Mass, vehicle.Pedal.PadMass));
         yield return new("foot force, pedal stamped on", _units.Write(Quantity.Force, vehicle.Pedal.ProofForce));
+        foreach (var other in vehicle.OtherCables)
+        {
+            yield return new(
+                $"other cable: {other.Name}",
+                $"{CableWords.Duty(other.Duty)}, from {other.From}, {(other.Fitting is { } end ? $"end fitting {end.Kind.ToString().ToLowerInvariant()}, diameter {Length(end.Diameter)}, length {Length(end.Length)}" : "end fitting not measured")}, "
+                    + $"{(other.Stroke is { } stroke ? $"stroke {Length(stroke.Value)}, " : "")}{(other.Cable is { } whole ? $"free inner length {Length(whole.FreeInnerLength.Value)}, closing drag {DragText.Value(whole.ClosingDrag, Cable.DragAtWorst, Quantity.Force, _units)}, " : "")}"
+                    + other.IsOnPedal switch { true => "hooked to the pedal", false => "not on the pedal", _ => "whether on the pedal not known" });
+        }
+
         yield return new("zero of the controller", vehicle.Controller.ZeroVolts is { } zero ? Volts(zero) : "learned");
     }
 
@@ -281,6 +306,12 @@ public sealed class JobInputs(Solution solution)
                     "clip on the outer's way",
                     $"{Point(clip.Point)}, {(clip.Direction is { } way ? Direction(way) : "lets the outer turn")}, {(clip.Along is { } along ? $"grips it {Length(along)} from the stop" : "lets it slide")}");
             }
+        }
+
+        foreach (var other in job.Vehicle.OtherCables)
+        {
+            var use = job.UseOf(other);
+            yield return new($"cable \"{other.Name}\" becomes", $"{OtherCableText.Becomes(use)}{(use.ServedBy is { } by ? $"; served by {by}" : "")}");
         }
 
         yield return new("which way is up", job.Up is { } up ? Direction(up) : "not given");

@@ -32,6 +32,9 @@ public static class PageText
     /// <summary>Heading of the single failures.</summary>
     public const string Failures = Results.FailureText.Heading;
 
+    /// <summary>Heading of the vehicle's other cables.</summary>
+    public const string Cables = Results.OtherCableText.Heading;
+
     /// <summary>Heading of the probabilities.</summary>
     public const string Sure = "How sure the answer is";
 

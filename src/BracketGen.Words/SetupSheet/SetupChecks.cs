@@ -41,6 +41,16 @@ public sealed class SetupChecks(Solution solution, SetupSettings settings)
         yield return "A second person rocks the engine on its mounts both ways, pedal released and pedal on the floor: the valve does not move, the free play stays, the outer does not pull tight. "
             + $"Watch how far the throttle body moves: no more than {MovementText.Of(solution.Job.Movement with { Evidence = Evidence.Given }, solution.Job.Units)} ({(solution.Job.Movement.IsAssumed ? "assumed" : "as given")}).";
         yield return $"With the wire slack, the end fitting stays in its pocket and the outer stays in its {(solution.Bracket!.Stop.IsSlot ? "slot" : "hole")}.";
+        if (OtherCableText.Check(solution.Job) is { } others)
+        {
+            yield return others;
+        }
+
+        if (OtherCableText.CheckTogether(solution.Job) is { } together)
+        {
+            yield return together;
+        }
+
         yield return "The bolts are at their torque and marked with paint; the locknuts are tight.";
         yield return "Covers, hoses and air filter in place, bonnet shut, steering turned from lock to lock: let the pedal slip once more; the valve closes at once.";
     }

@@ -51,6 +51,12 @@ public static class SketchText
     /// <summary>Cable.</summary>
     public const string Cable = "cable";
 
+    /// <summary>Cable that works the throttle.</summary>
+    public const string ToThrottle = "to the throttle";
+
+    /// <summary>Cable that comes from something else.</summary>
+    public const string OtherCable = "other cable";
+
     /// <summary>Floor.</summary>
     public const string Floor = "floor, carpet in";
 

@@ -79,6 +79,9 @@ public enum SketchKind
     /// <summary>Bulkhead.</summary>
     Bulkhead,
 
+    /// <summary>A second cable on the pedal and its loose end.</summary>
+    OtherCable,
+
     /// <summary>The fitted cable.</summary>
     Fitted,
 }

@@ -217,6 +217,18 @@ public static class WorksheetSections
                     Repeated("outer_axial_stiffness", "movement at the pedal end as the weight is added", length) with { Mark = "movement" },
                     Once("outer_axial_stiffness", "weight added", force) with { Mark = "weight" },
                 ]),
+            new(
+                "7  Other cables at throttle or pedal (one for each)", SketchKind.OtherCable,
+                "a lamp; follow each cable from end to end by hand. Calliper.",
+                "leaving one hooked to the pedal, or its loose end by the quadrant.",
+                [
+                    Word("name", "name you give it"),
+                    Word("does", "cruise, kick-down, hand throttle, idle-up, other"),
+                    Word("from", "where it comes from, and what pulls it"),
+                    Word("on_pedal", "an end of it hooked to the pedal: yes or no"),
+                    Once("diameter", "its end fitting: diameter", length),
+                    Once("length", "its end fitting: length along its own axis", length),
+                ]),
         ]);
     }
 
