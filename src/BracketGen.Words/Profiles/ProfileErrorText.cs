@@ -85,6 +85,8 @@ public static class ProfileErrorText
         ThreadUnknown { IsSizeKnown: true } thread => $"This size has other pitches: {Phrases.List([.. thread.Near.Select(ScrewText.InFull)])}. Lay a thread gauge into the thread.",
         ThreadUnknown => "Write diameter and pitch as on the thread gauge: \"M6\", \"M8x1\", \"1/4-20\" or \"#10-32\".",
         ClassNotForThread wrong => $"{wrong.Thread} has no such class. Write one of these, or leave the line out: then \"{wrong.Usual}\" is ordered.",
+        WordUnknown when BeyondText.For(error.Read) is { } beyond => beyond,
+        KeyUnknown asked when BeyondText.For(asked.Name) is { } beyond => beyond,
         WordUnknown { Nearest: null } => "Write one of these, in quotes.",
         WordUnknown word => $"Did you mean \"{word.Nearest}\"?",
         OutOfRange range => ValueText.Advice(range, error.Read, UnitsOf(error)),
