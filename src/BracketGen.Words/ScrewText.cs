@@ -1,6 +1,7 @@
 using System.Globalization;
 using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Standards;
+using BracketGen.Units;
 
 namespace BracketGen.Words;
 
@@ -29,6 +30,10 @@ public static class ScrewText
         { IsNumberSize: true } => "ASME B18.6.3",
         _ => "ASME B18.2.2",
     }} - {bolt.Thread.Name}{(bolt.Class.Nut.Name.Length == 0 ? "" : $" - {bolt.Class.Nut.Name}")}";
+
+    /// <summary>The spacer as it is made: "Ø12 mm / Ø6.6 mm x 8.00 mm ±0.02 mm, ends square, S235 or stronger".</summary>
+    public static string Spacer(Spacer spacer, UnitSystem units) =>
+        $"Ø{units.WriteSize(spacer.Outside)} / Ø{units.WriteSize(spacer.Inside)} x {units.WriteFine(Quantity.Length, spacer.Length)} ±{units.WriteFine(Quantity.Length, SheetMetal.Fasteners.Spacer.Deviation)}, ends square, S235 or stronger";
 
     /// <summary>The washer as it is ordered: "ISO 7089 - 6 - 200 HV".</summary>
     public static string Washer(FastenerThread thread) => thread.System == ThreadSystem.Inch

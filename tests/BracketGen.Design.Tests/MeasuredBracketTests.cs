@@ -122,11 +122,11 @@ public class MeasuredBracketTests
         var trial = BracketTrial.Of(Plover.Value, bracket, measured.Thickness.PlusMinus, StrengthDetail.Usual);
         Assert.Equal(VerdictKind.Unsafe, trial.Kind);
         var found = BracketRemedies.Of(trial, bracket, measured.Thickness.PlusMinus, StrengthDetail.Usual);
-        var spacer = Assert.IsType<Spacer>(Assert.Single(found.Remedies.Single(r => r.Changes is [Spacer]).Changes));
+        var spacer = Assert.IsType<PlateUnder>(Assert.Single(found.Remedies.Single(r => r.Changes is [PlateUnder]).Changes));
         Assert.Equal(2, spacer.Thickness);
 
         // The smallest: the next thinner one does not serve.
-        var thinner = new Spacer(1.5).Apply(Plover.Value, bracket)!.Value;
+        var thinner = new PlateUnder(1.5).Apply(Plover.Value, bracket)!.Value;
         Assert.False(BracketTrial.Of(thinner.Job, thinner.Bracket, 0, null).NothingFails);
         foreach (var remedy in found.Remedies)
         {

@@ -66,6 +66,26 @@ public sealed class NutMountTests
         Assert.True(Assert.Single(JointChecks.Of([weak], Answer.Strength.Metal), c => c.Id == CheckId.NutThread).Fails);
     }
 
+    [Fact]
+    public void A_spacer_is_judged_and_may_be_squeezed()
+    {
+        var joint = Answer.Strength!.Joints[1];
+        Assert.Equal(6, joint.Screw.Spacer!.Length);
+        Assert.Equal(CheckState.Passes, Of(Answer.Strength, CheckId.SpacerPressure).State);
+        Assert.Equal("H2", Of(Answer.Strength, CheckId.SpacerPressure).Subject);
+        var hard = joint with { Stamped = joint.Stamped with { Tilt = 200_000 } };
+        Assert.True(Assert.Single(JointChecks.Of([hard], Answer.Strength.Metal), c => c.Id == CheckId.SpacerPressure).Fails);
+
+        // The boss with its spacer reaches up to the bracket, and a hole of the bracket knows its own.
+        var body = Job.Body;
+        Assert.Equal(-24, body.Bosses[1].To.Z, 1e-9);
+        Assert.Equal([0.0, 6.0, 0.0], Answer.Bracket!.Holes.Select(h => h.SpacerLength));
+        Assert.Equal(body.Mount.Holes[1], body.Mount.Nearest(new(-50, 12, -24)));
+
+        // Its length may be off: one more thing that moves the seat.
+        Assert.Contains(SeatTolerances.OfMount(Answer.Bracket, body.Mount), t => t.PlusMinus == Spacer.Deviation);
+    }
+
     // Hand geometry: the bolt has its play in both holes; 9/32 in for 1/4 in each.
     [Fact]
     public void The_bolt_has_its_play_in_both_holes()

@@ -1,4 +1,5 @@
 using BracketGen.SheetMetal.Fasteners;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Profiles.Tests;
 
@@ -20,6 +21,41 @@ public sealed class MountKindTests
         Assert.Equal(new ThroughHole(7, 8, 12.7), Of("kind = \"through\"\nhole_diameter = 7\nflange_thickness = 8\nroom_behind = \"1/2 in\""));
         Assert.Equal(new MountStud(20), Of("kind = \"stud\"\nstands_out = 20"));
         Assert.Equal(9, With("kind = \"stud\"\nstands_out = 20\nthread_depth = 9").Value!.Body.Mount.Holes[0].ThreadDepth);
+    }
+
+    private const string Lower = "at = [-50, 12, -12]", Deep = "at = [-50, 12, -17]";
+
+    [Fact]
+    public void ASpacerBridgesALowerHole()
+    {
+        var mount = Samples.ReadWith(Samples.Body, Lower, Deep + "\nspacer = 5").Value!.Body.Mount;
+        Assert.Equal((0.0, 5.0), (mount.Holes[0].SpacerLength, mount.Holes[1].SpacerLength));
+        Assert.Equal(0, mount.Residual, 1e-12);
+        Assert.Equal(Samples.ReadJob(Samples.Files).Value!.Body.Mount.Plane, mount.Plane);
+
+        // The first hole may be the lower one as well.
+        var first = Samples.ReadWith(Samples.Body, "at = [-50, -22, -12]", "at = [-50, -22, -17]\nspacer = \"5 mm\"").Value!.Body.Mount;
+        Assert.Equal(-12, first.Plane.Point.Z, 1e-12);
+    }
+
+    [Theory]
+    [InlineData(Deep, "mount.holes[2].at", "add to this hole the line spacer = 5")]
+    [InlineData("at = [-50, 12, -7]", "mount.holes[2].at", "add to the lower ones the line spacer = 5")]
+    [InlineData("at = [-50, 12, -12.5]", "mount.holes[2].at", "Correct the hole or the normal")]
+    [InlineData(Deep + "\nspacer = 6", "mount.holes[2].at", "above the face")]
+    [InlineData(Lower + "\nspacer = 0.5", "mount.holes[2].spacer", "Check the number")]
+    public void HeightsThatDoNotGoTogetherAreOneMistake(string lines, string key, string advice)
+    {
+        var error = Assert.Single(Samples.ReadWith(Samples.Body, Lower, lines).Errors);
+        Assert.Equal(key, error.Key);
+        Assert.Contains(advice, ProfileErrorText.Format(error), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void OneHoleHasNoSpacer()
+    {
+        var text = Old.Replace("\n\n", "\nspacer = 3\n\n", StringComparison.Ordinal) + "\nspacer = 3";
+        Assert.Equal("mount.holes[1].spacer", Assert.Single(Samples.ReadWith(Samples.Body, Old, text).Errors).Key);
     }
 
     [Theory]

@@ -72,7 +72,8 @@ public class SchemaTests
 
             foreach (var changed in new[] { "", key + "= true", key.Trim() + "_x = 1\n" + lines[i], key + "= []", key + "= \"?\"", key + "= -1e9" })
             {
-                if (changed == key + "= \"?\"" && Names.Contains(key.Trim()))
+                // Without its spacer a hole that lies lower is off the face, which a schema cannot see either.
+                if ((changed == key + "= \"?\"" && Names.Contains(key.Trim())) || (changed.Length == 0 && key.Trim() == "spacer"))
                 {
                     continue;
                 }

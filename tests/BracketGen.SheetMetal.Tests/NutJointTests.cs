@@ -102,6 +102,22 @@ public sealed class NutJointTests
     }
 
     [Fact]
+    public void A_spacer_lengthens_the_bolt_and_tilts_under_the_force_along_the_face()
+    {
+        // By hand: 3 + 8 + 1.6 + 9 = 21.6, next 25; grip 12.6; steel over the washer: 12.6/(205000 x 78.886) = 0.7791e-6, thread (12.6 + 3)/(205000 x 17.894) = 4.2527e-6; 12 µm.
+        var screw = MountScrew.For(M6, 3 + 8, null, new TappedHole()) with { Spacer = new(8, M6) };
+        Assert.Equal(25, screw.Length);
+        var joint = new ClampedJoint(screw, 3 + 8, 6);
+        Assert.Equal(0.012 / (0.5176e-6 + 4.2527e-6 + 1.0004e-6 + 0.7791e-6), joint.EmbeddingLoss, 3.0);
+        Assert.Equal(new JointLoad(1, 100, 800 + 50, 3), new JointLoad(1, 100, 50, 3).Below(8));
+
+        // Ring of 12 and 6.6 mm: 78.886 mm²; 600 N mm over 6 mm are 100 N.
+        Assert.Equal(joint.MaxPreload / 78.886, joint.SpacerStress(default), 0.1);
+        Assert.Equal((joint.MaxScrewForce(new(0, 0, 600, 0)) + 100) / 78.886, joint.SpacerStress(new(0, 0, 600, 0)), 0.1);
+        Assert.Equal(0, new ClampedJoint(Bolt(), 3, 6).SpacerStress(default));
+    }
+
+    [Fact]
     public void What_nobody_ordered_counts_as_the_weakest()
     {
         Assert.Equal("5.8", ScrewClass.WeakestFor(M6).Name);

@@ -12,7 +12,7 @@ namespace BracketGen.Design.Checks;
 /// <param name="Hole">Name of the hole.</param>
 /// <param name="Joint">The joint.</param>
 /// <param name="ThreadDepth">Depth of full thread in the boss (mm); null where it is not known.</param>
-/// <param name="Opening">What the largest tension of an opening puts on it.</param>
+/// <param name="Opening">What the largest tension of an opening puts on it, at the face of its boss.</param>
 /// <param name="Stamped">What the pedal stamped on puts on it.</param>
 /// <param name="Shaken">What the mount's shaking puts on it, in the worst direction.</param>
 public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? ThreadDepth, JointLoad Opening, JointLoad Stamped, JointLoad Shaken)
@@ -48,8 +48,8 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
                 var boss = mount.Nearest(new(shares.Centres[i]));
                 var screw = mount.ScrewFor(boss with { Thread = hole.Thread! }, bracket.Stock.Thickness);
                 return new BoltedJoint(
-                    hole.Name, new(screw, bracket.Stock.Thickness, Math.Min(hole.Thread!.WasherDiameter, boss.BossDiameter) / 2), boss.ThreadDepth,
-                    atOpening[i], atStamped[i], Worst([.. along.Select(a => a[i])]));
+                    hole.Name, new(screw, bracket.Stock.Thickness + boss.SpacerLength, Math.Min(hole.Thread!.WasherDiameter, boss.BossDiameter) / 2), boss.ThreadDepth,
+                    atOpening[i].Below(boss.SpacerLength), atStamped[i].Below(boss.SpacerLength), Worst([.. along.Select(a => a[i])]).Below(boss.SpacerLength));
             }),
         ];
     }

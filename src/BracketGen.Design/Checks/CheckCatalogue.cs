@@ -138,6 +138,7 @@ public static class CheckCatalogue
         Of(CheckId.StudLength, "stud-length", Making, Quantity.Length, AtLeast, LimitSource.CommonPractice, OwnStrength, InputId.Screws, InputId.Sheet),
         Of(CheckId.StudDepth, "stud-depth", Making, Quantity.Length, AtLeast, LimitSource.CommonPractice, OwnStrength, InputId.Screws, InputId.Sheet),
         Of(CheckId.NutRoom, "nut-room", Making, Quantity.Length, AtLeast, LimitSource.Geometry, OwnStrength, InputId.Screws, InputId.Sheet),
+        Of(CheckId.SpacerPressure, "spacer-pressure", Function, Quantity.Stress, AtMost, LimitSource.Material, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.OuterLength, InputId.Wire, InputId.AvailablePull, InputId.PedalLever),
     ];
 
     /// <summary>What a check is.</summary>

@@ -377,4 +377,7 @@ public enum CheckId
 
     /// <summary>Room for the nuts behind the flange.</summary>
     NutRoom,
+
+    /// <summary>Compression of the spacers.</summary>
+    SpacerPressure,
 }

@@ -45,6 +45,11 @@ public static class JointChecks
             yield return new(CheckId.NutRoom, double.NaN, through.Max(h => h.Thread.NutHeight));
         }
 
+        if (holes.Any(h => h.Spacer is not null))
+        {
+            yield return new(CheckId.SpacerPressure, double.NaN, Spacer.Yield);
+        }
+
         if (holes.Any(h => h.Fixing is not TappedHole))
         {
             yield return new(CheckId.NutThread, double.NaN, LeastStrippingFactor);
@@ -78,6 +83,7 @@ public static class JointChecks
             .. WorstOf(studs, j => new(CheckId.StudLength, j.Screw.Length, j.Screw.StudNeeded(j.Joint.SheetThickness))),
             .. WorstOf(studs, j => new(CheckId.StudDepth, j.ThreadDepth ?? double.NaN, MountScrew.LeastEngagement * j.Screw.Thread.Diameter)),
             .. WorstOf(joints.Where(j => j.Screw.Fixing is ThroughHole), j => new(CheckId.NutRoom, ((ThroughHole)j.Screw.Fixing).Room ?? double.NaN, j.Screw.RoomNeeded(j.Joint.SheetThickness))),
+            .. WorstOf(joints.Where(j => j.Screw.Spacer is not null), j => new(CheckId.SpacerPressure, Rounded(j.Joint.SpacerStress(j.Stamped)), Spacer.Yield)),
             .. WorstOf(joints.Where(j => j.Screw.HasNut), j => new(CheckId.NutThread, Rounded(j.Joint.NutFactor(j.Stamped)), LeastStrippingFactor)),
         ])
         {

@@ -114,7 +114,7 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
         {
             var thread = bolt.Thread!;
             var seat = bracket.Folded.Fold(bolt.Centre, flat.Thickness);
-            var top = seat + (bolt.Fixing.Above(thread, bracket.Stock.Thickness) + SocketRoom) * bracket.Folded.Flanges[bolt.Flange].Z;
+            var top = seat + (bolt.Fixing.Above(thread, bracket.Stock.Thickness + bolt.SpacerLength) + SocketRoom) * bracket.Folded.Flanges[bolt.Flange].Z;
             yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketFor(bolt.Fixing.AcrossFlats(thread)) / 2, p => OffMountFlange(flat.Bends, p)) { Subject = bolt.Name };
         }
 

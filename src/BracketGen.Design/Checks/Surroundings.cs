@@ -111,7 +111,7 @@ internal sealed class Surroundings
     {
         var thread = bolt.Thread!;
         var seat = Bracket.Folded.Fold(bolt.Centre, Bracket.Flat.Thickness);
-        var top = seat + bolt.Fixing.Above(thread, Bracket.Stock.Thickness) * Bracket.Folded.Flanges[bolt.Flange].Z;
+        var top = seat + bolt.Fixing.Above(thread, Bracket.Stock.Thickness + bolt.SpacerLength) * Bracket.Folded.Flanges[bolt.Flange].Z;
         return new Standing(Thing.Bolt, bolt.Name, ConvexSolid.Cylinder(seat.Vector, top.Vector, thread.WasherDiameter / 2));
     });
 

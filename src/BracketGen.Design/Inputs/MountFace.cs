@@ -7,7 +7,7 @@ using BracketGen.SheetMetal.Standards;
 namespace BracketGen.Design.Inputs;
 
 /// <summary>A hole or stud that the bracket is bolted to.</summary>
-/// <param name="At">Centre on the face (mm).</param>
+/// <param name="At">Centre on the face of its boss (mm).</param>
 /// <param name="Thread">Thread.</param>
 /// <param name="BossDiameter">Diameter (mm) of the boss around it; the bracket covers it.</param>
 public sealed record MountHole(ThrottlePoint At, FastenerThread Thread, double BossDiameter)
@@ -17,6 +17,12 @@ public sealed record MountHole(ThrottlePoint At, FastenerThread Thread, double B
 
     /// <summary>How it holds the bracket.</summary>
     public Fixing Fixing { get; init; } = new TappedHole();
+
+    /// <summary>How much lower than the mount face the hole lies (mm): the length of the spacer under the bracket; zero where it lies on the face.</summary>
+    public double SpacerLength { get; init; }
+
+    /// <summary>The spacer; null where there is none.</summary>
+    public Spacer? Spacer => SpacerLength > 0 ? new(SpacerLength, Thread) : null;
 
     /// <summary>How far the bolt may lie off the middle of the bracket's hole, on the middle of its own (mm).</summary>
     public double Play => (Thread.ClearanceMedium - Thread.Diameter) / 2 + Fixing.Play(Thread);
@@ -40,21 +46,22 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
     /// <summary>How the screws are fitted; what the set-up sheet asks for.</summary>
     public ScrewFriction ScrewFriction { get; init; } = ScrewFriction.Usual;
 
-    /// <summary>Flatness of all bosses together (mm): how far apart two planes are between which their faces lie; null where nobody measured it.</summary>
+    /// <summary>Flatness of all bosses together, spacers in place (mm): how far apart two planes are between which their faces lie; null where nobody measured it.</summary>
     public double? Flatness { get; init; }
 
     /// <summary>Flatness where nobody measured it (mm): what is usual for a face milled in one pass, and what it may be (common practice, no source).</summary>
     public const double UsualFlatness = 0.02, FlatnessAtWorst = 0.1;
 
-    /// <summary>The hole nearest to a point (mm).</summary>
-    public MountHole Nearest(ThrottlePoint point) => Holes.MinBy(h => h.At.DistanceTo(point))!;
+    /// <summary>The hole nearest to a point (mm), as seen along the face's normal.</summary>
+    public MountHole Nearest(ThrottlePoint point) => Holes.MinBy(h => Plane.FootOf(h.At.Vector).DistanceTo(Plane.FootOf(point.Vector)))!;
 
     /// <summary>The screw for a hole, through sheet of <paramref name="thickness"/> (mm).</summary>
-    public MountScrew ScrewFor(MountHole hole, double thickness) => MountScrew.For(hole.Thread, thickness, hole.ThreadDepth, hole.Fixing) with
+    public MountScrew ScrewFor(MountHole hole, double thickness) => MountScrew.For(hole.Thread, thickness + hole.SpacerLength, hole.ThreadDepth, hole.Fixing) with
     {
         Class = ClassOf(hole),
         Friction = ScrewFriction,
         Boss = Boss,
+        Spacer = hole.Spacer,
     };
 
     /// <summary>The property class of a screw: what the set-up sheet orders. A stud is there already: where its class is not given, the weakest is taken.</summary>
@@ -62,7 +69,7 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
         ?? (hole.Fixing is MountStud ? SheetMetal.Fasteners.ScrewClass.WeakestFor(hole.Thread) : SheetMetal.Fasteners.ScrewClass.UsualFor(hole.Thread));
 
     /// <summary>How far the hole farthest off the face was measured from it (mm): the residual of the fit.</summary>
-    public double Residual => Holes.Max(h => Math.Abs(Plane.HeightOf(h.At.Vector)));
+    public double Residual => Holes.Max(h => Math.Abs(Plane.HeightOf(h.At.Vector) + h.SpacerLength));
 
     /// <summary>Name of a hole by its index: H1, H2. Letters are for datums.</summary>
     public static string HoleName(int index) => string.Create(CultureInfo.InvariantCulture, $"H{index + 1}");

@@ -26,8 +26,11 @@ public sealed record MountFit(Plane Face, int Worst, double Height, double Allow
     /// <param name="holes">At least one hole.</param>
     public static MountFit Of(Vector3 normal, IReadOnlyList<MountHole> holes)
     {
-        var first = new Plane(holes[0].At.Vector, normal);
-        double[] heights = [.. holes.Select(h => first.HeightOf(h.At.Vector))];
+        var below = new Plane(holes[0].At.Vector, normal);
+
+        // A spacer fills what lies between a lower boss and the face.
+        var first = holes[0].SpacerLength > 0 ? new Plane(below.Point + holes[0].SpacerLength * below.Normal, below.Normal) : below;
+        double[] heights = [.. holes.Select(h => first.HeightOf(h.At.Vector) + h.SpacerLength)];
         double[] known = [.. holes.Select(h => h.PlusMinus.Along(first.Normal))];
         var offset = holes.All(h => h.PlusMinus.IsExact) ? 0 : Offset(heights, known);
         double Beyond(int i) => Math.Abs(heights[i] - offset) - known[i];
@@ -35,7 +38,7 @@ public sealed record MountFit(Plane Face, int Worst, double Height, double Allow
         var face = offset == 0 ? first : new Plane(first.Point + offset * first.Normal, first.Normal);
         return new(
             face, worst, heights[worst] - offset, known[worst] + Tolerance.OffPlane,
-            PlaneFit.Of([.. holes.Select(h => h.At.Vector)], first.Normal, MinSpan));
+            PlaneFit.Of([.. holes.Select(h => h.At.Vector + h.SpacerLength * first.Normal)], first.Normal, MinSpan));
     }
 
     // The mean height, each hole weighed by the inverse square of its ±, moved to where every ± explains it if there is such a height.

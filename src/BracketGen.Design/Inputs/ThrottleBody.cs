@@ -68,7 +68,7 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
     /// <summary>The casting round the bore; null where it was not measured, or where the keep-outs describe it.</summary>
     public KeepOutCylinder? Casting => Shape == BodyShape.BoreAndBosses ? BoreAxis?.Casting("") : null;
 
-    /// <summary>The bosses under the mount holes, named by their letters; empty where the keep-outs describe them.</summary>
+    /// <summary>The bosses under the mount holes with the spacers on them, named by their letters; empty where the keep-outs describe them.</summary>
     /// <remarks>A boss is taken to reach as deep as the bore's axis lies, and at least as deep as it is wide: how deep it is, nobody is asked.</remarks>
     public ImmutableArray<KeepOutCylinder> Bosses
     {
@@ -84,7 +84,7 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
             return
             [
                 .. Mount.Holes.Select((hole, i) => new KeepOutCylinder(
-                    MountFace.HoleName(i), hole.At - Math.Max(axis, hole.BossDiameter) * face.Normal, hole.At, hole.BossDiameter / 2)),
+                    MountFace.HoleName(i), hole.At - Math.Max(axis, hole.BossDiameter) * face.Normal, hole.At + hole.SpacerLength * face.Normal, hole.BossDiameter / 2)),
             ];
         }
     }

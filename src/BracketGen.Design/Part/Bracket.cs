@@ -36,6 +36,9 @@ public sealed record BracketHole(
     /// <summary>How exactly the diameter or the width was read (mm, either way); 0 for one that is still to be made.</summary>
     public double PlusMinus { get; init; }
 
+    /// <summary>Length of the spacer between sheet and boss (mm); zero where there is none.</summary>
+    public double SpacerLength { get; init; }
+
     /// <summary>How the mount hole under it holds the bracket.</summary>
     public Fixing Fixing { get; init; } = new TappedHole();
 

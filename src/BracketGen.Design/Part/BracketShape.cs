@@ -244,7 +244,11 @@ public static class BracketShape
 
     internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre, Stock stock) => new(
         MountFace.HoleName(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium + stock.Material.Finish.HoleAllowance, null, hole.Thread,
-        BoltMetalRadius(hole, stock.Thickness)) { Fixing = hole.Fixing };
+        BoltMetalRadius(hole, stock.Thickness))
+    {
+        Fixing = hole.Fixing,
+        SpacerLength = hole.SpacerLength,
+    };
 
     /// <summary>Radius of metal (mm) wanted around a bolt hole: its boss, its washer with a millimetre to spare, its edge distance.</summary>
     public static double BoltMetalRadius(MountHole hole, double thickness) => Math.Max(

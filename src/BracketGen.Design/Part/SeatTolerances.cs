@@ -5,6 +5,7 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Uncertainty;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Forming;
 using BracketGen.SheetMetal.Standards;
 
@@ -158,6 +159,11 @@ public static class SeatTolerances
             foreach (var (axis, way, plusMinus) in new[] { ("x", new Vector3(1, 0, 0), off.X), ("y", new(0, 1, 0), off.Y), ("z", new(0, 0, 1), off.Z) })
             {
                 all.Add(new($"mount hole {i + 1}, {axis}", Moved(i, way).XY, plusMinus) { IsMeasured = true });
+            }
+
+            if (mount.Holes[i].Spacer is not null)
+            {
+                all.Add(new($"spacer {i + 1}", Moved(i, normal).XY, Spacer.Deviation));
             }
         }
 

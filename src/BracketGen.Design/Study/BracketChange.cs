@@ -59,7 +59,7 @@ public sealed record OpenStop(double From, double To, bool IsSlot) : BracketChan
 
 /// <summary>Washers or a plate under the mount flange, one under each bolt.</summary>
 /// <param name="Thickness">How thick (mm).</param>
-public sealed record Spacer(double Thickness) : BracketChange
+public sealed record PlateUnder(double Thickness) : BracketChange
 {
     /// <summary>Thicknesses that are tried (mm): plain washers one on another, and plate.</summary>
     public static readonly ImmutableArray<double> Usual = [0.5, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10];

@@ -120,7 +120,7 @@ public sealed class BracketRemedies
     private IEnumerable<IEnumerable<BracketChange>> Families()
     {
         yield return FreePlays();
-        yield return Spacer.Usual.Select(t => new Spacer(t));
+        yield return PlateUnder.Usual.Select(t => new PlateUnder(t));
         for (var bend = 0; bend < _bracket.Flat.Bends.Length; bend++)
         {
             if (Carries(bend))

@@ -101,11 +101,17 @@ internal sealed class FittedScene
             var flange = _bracket.Folded.Flanges[hole.Flange];
             var thread = hole.Thread!;
             Vector3 seat = flange.ToWorld(hole.Centre.Vector, _bracket.Stock.Thickness), washer = seat + thread.WasherThickness * flange.Z, top = washer + (hole.Fixing is MountStud ? thread.NutHeight : thread.HeadHeight) * flange.Z;
+            if (hole.SpacerLength > 0)
+            {
+                Vector3 under = flange.ToWorld(hole.Centre.Vector, 0), on = flange.ToWorld(hole.Centre.Vector, -hole.SpacerLength);
+                _shapes.Cylinder(FittedThing.Bolts, on, under, thread.WasherDiameter / 2);
+            }
+
             _shapes.Cylinder(FittedThing.Bolts, seat, washer, thread.WasherDiameter / 2);
             _shapes.Hexagon(FittedThing.Bolts, washer, top, hole.Fixing.AcrossFlats(thread));
             if (hole.Fixing is MountStud)
             {
-                _shapes.Cylinder(FittedThing.Bolts, top, seat + hole.Fixing.Above(thread, _bracket.Stock.Thickness) * flange.Z, thread.Diameter / 2);
+                _shapes.Cylinder(FittedThing.Bolts, top, seat + hole.Fixing.Above(thread, _bracket.Stock.Thickness + hole.SpacerLength) * flange.Z, thread.Diameter / 2);
             }
             var head = Frame.FromZX(top, flange.Z, flange.X);
             _names.Add(new(hole.Name, [.. FittedShapes.Round(thread.AcrossFlats / 4, 8).Select(p => head.ToWorld(p)), seat]));

@@ -42,6 +42,7 @@ public sealed record PartShape(
                     {
                         Through = h.Fixing is ThroughHole through ? [through.Diameter, through.Flange, .. through.Room is { } room ? (double[])[room] : []] : null,
                         Stud = (h.Fixing as MountStud)?.StandsOut,
+                        Spacer = h.SpacerLength,
                     }),
             ],
             [
@@ -74,6 +75,7 @@ public sealed record PartShape(
         {
             Fixing = h.Through is [var diameter, var flange, ..] ? new ThroughHole(diameter, flange, h.Through.Length > 2 ? h.Through[2] : null)
                 : h.Stud is { } standsOut ? new MountStud(standsOut) : new TappedHole(),
+            SpacerLength = h.Spacer,
         }).ToImmutableArray();
         var outline = new Contour(Outline.Select(s => s is [var x, var y, var radius, var from, var sweep]
             ? new ArcSegment(new(x, y), radius, new(from), new(sweep))
@@ -117,6 +119,9 @@ public sealed record PartHole(
 {
     /// <summary>Diameter, thickness of the flange and room behind it, where that is known, of a through hole in the casting; null where it is none.</summary>
     public double[]? Through { get; init; }
+
+    /// <summary>Length of the spacer under it (mm); zero where there is none.</summary>
+    public double Spacer { get; init; }
 
     /// <summary>How far the stud under it stands out of the mount face (mm); null where there is none.</summary>
     public double? Stud { get; init; }

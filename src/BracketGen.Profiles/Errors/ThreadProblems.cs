@@ -20,6 +20,9 @@ public sealed record KindNeedsKey(string Kind, string Name, string Description) 
 /// <param name="Belongs">The kind that has it.</param>
 public sealed record KeyOfOtherKind(string Kind, string Name, string Belongs) : ProfileProblem;
 
+/// <summary>Spacers under all holes of a mount.</summary>
+public sealed record SpacerUnderAll : ProfileProblem;
+
 /// <summary>A plain hole that its bolt does not go through, or nearly falls through.</summary>
 /// <param name="Thread">The bolt's thread.</param>
 /// <param name="From">Minimum diameter (mm).</param>

@@ -19,9 +19,10 @@ internal static class Section
 /// <param name="checks">Conditions between keys.</param>
 /// <param name="oneOf">Keys of which exactly one must be there: two ways to say the same thing.</param>
 /// <param name="anyOf">Keys of which at least one must be there.</param>
+/// <param name="kinds">What the schema says of keys that go with one word of a key alone; the checks say it to people.</param>
 /// <param name="shareAs">Name of the section among the shared schemas; null where it stands in one place only.</param>
 internal sealed class Section<T>(
-    Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null, Key[]? oneOf = null, Key[]? anyOf = null, string? shareAs = null) : Form<T>, ISectionLike, ISectionSchema
+    Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null, Key[]? oneOf = null, Key[]? anyOf = null, KindKeys[]? kinds = null, string? shareAs = null) : Form<T>, ISectionLike, ISectionSchema
 {
     public override AllowedValue Allowed => new AllowedTable([.. keys.Select(k => k.Name)]);
 
@@ -104,6 +105,11 @@ internal sealed class Section<T>(
         if (required.Count > 0)
         {
             schema["required"] = required;
+        }
+
+        if (kinds is not null)
+        {
+            schema["allOf"] = new JsonArray([.. kinds.Select(k => k.Schema())]);
         }
 
         AddAlternatives("oneOf", oneOf);

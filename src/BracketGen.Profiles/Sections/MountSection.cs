@@ -46,14 +46,22 @@ internal static class MountSection
     private static readonly Key<double> StandsOut = new(
         "stands_out", QuantityForm.Length(3, 100), "How far the stud stands out of the mount face; only with kind = \"stud\".", isRequired: false);
 
+    private static readonly Key<double> SpacerLength = Key<double>.WithDefault(
+        "spacer", QuantityForm.Length(1, 40), "How much lower than the mount face this hole lies: the length of the spacer that goes under the bracket there. If left out: the hole lies on the face.", 0);
+
     private static readonly Section<MountHole> Hole = new(
-        [At, PlusMinus, Thread, BossDiameter, ThreadDepth, Kind, HoleDiameter, FlangeThickness, RoomBehind, StandsOut],
-        v => new(new(v.Get(At)), v.Get(Thread), v.Get(BossDiameter)) { PlusMinus = Off(v.Get(PlusMinus)), ThreadDepth = v.OrNull(ThreadDepth), Fixing = FixingOf(v) },
+        [At, PlusMinus, Thread, BossDiameter, ThreadDepth, Kind, HoleDiameter, FlangeThickness, RoomBehind, StandsOut, SpacerLength],
+        v => new(new(v.Get(At)), v.Get(Thread), v.Get(BossDiameter)) { PlusMinus = Off(v.Get(PlusMinus)), ThreadDepth = v.OrNull(ThreadDepth), Fixing = FixingOf(v), SpacerLength = v.Get(SpacerLength) },
         [
             new([At, PlusMinus], CheckUnits),
             new([Kind, HoleDiameter, FlangeThickness, RoomBehind, StandsOut, ThreadDepth], CheckKind),
             new([Kind, Thread, HoleDiameter], CheckBolt),
             new([Thread, BossDiameter], v => Compare.MoreThan(v, BossDiameter, v.Get(Thread).Diameter, Thread)),
+        ],
+        kinds:
+        [
+            new(Kind, ThroughWord, [HoleDiameter, FlangeThickness], [HoleDiameter, FlangeThickness, RoomBehind], [ThreadDepth]),
+            new(Kind, StudWord, [StandsOut], [StandsOut], []),
         ]);
 
     private static readonly Key<Vector3> Normal = new(
@@ -63,7 +71,7 @@ internal static class MountSection
         "holes", new ListForm<MountHole>(Hole, 1, 12), "The tapped holes, plain holes and studs. Without plus_minus the first one gives the position of the face; with it the face lies where the heights of all of them fit best.");
 
     private static readonly Key<double> Flatness = new(
-        "flatness", QuantityForm.Length(0, 2), "How far apart two planes are between which the faces of all bosses lie: feeler gauge under a straight edge. If left out: not known, and the life of the bracket is not proven.", isRequired: false);
+        "flatness", QuantityForm.Length(0, 2), "How far apart two planes are between which the faces of all bosses lie, spacers in place: feeler gauge under a straight edge. If left out: not known, and the life of the bracket is not proven.", isRequired: false);
 
     private static readonly Key<BossMetal> Boss = Key<BossMetal>.WithDefault(
         "boss_material", new WordForm<BossMetal>([.. BossMetal.All.Select(m => (m.Name, m))]), "Metal of the bosses. If left out: the weakest usual one.", BossMetal.Usual);
@@ -82,6 +90,7 @@ internal static class MountSection
         [
             new([Normal, Holes], CheckFlat),
             new([Holes], CheckApart),
+            new([Holes], CheckSpacers),
             new([Class, Holes], CheckClass),
         ]);
 
@@ -143,7 +152,7 @@ internal static class MountSection
         {
             for (var i = 1; i < holes.Length; i++)
             {
-                var height = fit.Face.HeightOf(holes[i].At.Vector);
+                var height = fit.Face.HeightOf(holes[i].At.Vector) + holes[i].SpacerLength;
                 if (Math.Abs(height) > Tolerance.OffPlane)
                 {
                     values.ReportItem(Holes, i, "at", new HoleOffFace(height, Tolerance.OffPlane, Foot(fit, holes[i]), IsFitted: false, fit.Free?.Normal));
@@ -156,7 +165,7 @@ internal static class MountSection
         }
     }
 
-    private static ThrottlePoint Foot(MountFit fit, MountHole hole) => new(fit.Face.FootOf(hole.At.Vector));
+    private static ThrottlePoint Foot(MountFit fit, MountHole hole) => new(fit.Face.FootOf(hole.At.Vector) - hole.SpacerLength * fit.Face.Normal);
 
     // "1.125 in" with a bare ± of 0.01 means hundredths of an inch to whoever wrote it.
     private static void CheckUnits(SectionValues values)
@@ -173,6 +182,16 @@ internal static class MountSection
                 values.Report(PlusMinus, new PlusMinusWithoutUnit(bare.Written.ToString(), unit));
                 return;
             }
+        }
+    }
+
+    // The bracket lies on the highest hole itself.
+    private static void CheckSpacers(SectionValues values)
+    {
+        var holes = values.Get(Holes);
+        if (holes.All(h => h.SpacerLength > 0))
+        {
+            values.ReportItem(Holes, holes.IndexOf(holes.MinBy(h => h.SpacerLength)!), SpacerLength.Name, new SpacerUnderAll());
         }
     }
 

@@ -6,7 +6,7 @@ namespace BracketGen.SheetMetal.Fasteners;
 /// way, the least where the sheet may slip or lift.
 /// </remarks>
 /// <param name="Screw">The screw.</param>
-/// <param name="SheetThickness">Thickness of the sheet under the washer (mm).</param>
+/// <param name="SheetThickness">Thickness of the sheet under the washer, with its spacer (mm).</param>
 /// <param name="ContactRadius">Outer radius of the face on which sheet and boss meet (mm): the smaller of washer and boss.</param>
 public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, double ContactRadius)
 {
@@ -39,12 +39,12 @@ public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, doubl
     public double Grip => SheetThickness + Screw.Washers * Screw.Thread.WasherThickness + Screw.Flange;
 
     /// <summary>How much this joint embeds (mm).</summary>
-    /// <remarks>As <see cref="Embedding"/>; with a nut 3 µm under it too, and 2 at each face more: between flange and second washer. A stud has two threads.</remarks>
-    private double Embeds => Screw.Fixing switch
+    /// <remarks>As <see cref="Embedding"/>; with a nut 3 µm under it too, and 2 at each face more: between flange and second washer, and at a spacer. A stud has two threads.</remarks>
+    private double Embeds => (Screw.Spacer is null ? Embedding : Embedding + 0.002) + Screw.Fixing switch
     {
-        ThroughHole => Embedding + 0.005,
-        MountStud => Embedding + 0.003,
-        _ => Embedding,
+        ThroughHole => 0.005,
+        MountStud => 0.003,
+        _ => 0,
     };
 
     /// <summary>How far the screw gives for 1 N (mm/N).</summary>
@@ -135,6 +135,9 @@ public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, doubl
         return MaxScrewForce(load) / (Circle(outside) - Circle(FaceHole));
     }
 
+    /// <summary>Stress of compression in the spacer (MPa): the force of the screw, and the tilting moment as over the rim of the contact face. Zero where there is none.</summary>
+    public double SpacerStress(JointLoad load) => Screw.Spacer is { } spacer ? (MaxScrewForce(load) + load.Tilt / ContactRadius) / spacer.Area : 0;
+
     private static double Circle(double diameter) => Math.PI / 4 * diameter * diameter;
 }
 
@@ -145,6 +148,10 @@ public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, doubl
 /// <param name="Twist">Moment about the screw's axis (N·mm), zero or more.</param>
 public readonly record struct JointLoad(double Pull, double Across, double Tilt, double Twist)
 {
+    /// <summary>The same load at the lower face of a spacer: the force along the face has its length for an arm.</summary>
+    /// <param name="length">Length of the spacer (mm).</param>
+    public JointLoad Below(double length) => this with { Tilt = Tilt + Across * length };
+
     /// <summary>No less than both together.</summary>
     public JointLoad Plus(JointLoad other) => new(Math.Max(0, Pull) + Math.Max(0, other.Pull), Across + other.Across, Tilt + other.Tilt, Twist + other.Twist);
 

@@ -38,6 +38,9 @@ public sealed record MountScrew(FastenerThread Thread, double Length, double Eng
     /// <summary>The metal of the boss.</summary>
     public BossMetal Boss { get; init; } = BossMetal.Usual;
 
+    /// <summary>The spacer between sheet and boss; null where there is none.</summary>
+    public Spacer? Spacer { get; init; }
+
     /// <summary>How the hole holds it.</summary>
     public Fixing Fixing { get; init; } = new TappedHole();
 
@@ -117,7 +120,7 @@ public sealed record MountScrew(FastenerThread Thread, double Length, double Eng
 
     /// <summary>What holds the sheet at a hole of any kind.</summary>
     /// <param name="thread">Thread.</param>
-    /// <param name="thickness">Thickness of the sheet (mm).</param>
+    /// <param name="thickness">Thickness of the sheet with its spacer (mm).</param>
     /// <param name="depth">Depth of full thread in the boss, or of the stud in it (mm); null where it is not known.</param>
     /// <param name="fixing">How the hole holds it.</param>
     public static MountScrew For(FastenerThread thread, double thickness, double? depth, Fixing fixing) => fixing switch
@@ -140,7 +143,7 @@ public sealed record MountScrew(FastenerThread Thread, double Length, double Eng
     /// of thread; where there is none, that screw all the same, and the boss fails it.
     /// </summary>
     /// <param name="thread">Thread.</param>
-    /// <param name="thickness">Thickness of the sheet (mm).</param>
+    /// <param name="thickness">Thickness of the sheet with its spacer (mm).</param>
     /// <param name="depth">Depth of full thread in the boss (mm); null where it is not known.</param>
     public static MountScrew For(FastenerThread thread, double thickness, double? depth)
     {

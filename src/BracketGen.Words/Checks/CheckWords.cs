@@ -367,6 +367,9 @@ public static class CheckWords
         CheckId.NutRoom => new(
             "Room behind the flange for washer, nut and the end of the bolt", "as measured; limit: length of the bolt - sheet - washer - flange",
             "The bolt cannot be put in, or its nut not turned. Make room, shorten the bolt to two pitches past its nut, or fit a stud."),
+        CheckId.SpacerPressure => new(
+            "Compression of a spacer, pedal stamped on", "(maximum force in the screw + tilting moment / contact radius) / (area of the spacer); limit: yield strength of S235",
+            "The spacer is squeezed shorter and the screw loses its grip. Use a larger screw with its wider spacer, or stronger steel, or less torque."),
         _ => throw new ArgumentOutOfRangeException(nameof(id), id, "This check has no words yet."),
     };
 }

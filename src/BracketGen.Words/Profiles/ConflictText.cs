@@ -8,6 +8,9 @@ namespace BracketGen.Words.Profiles;
 /// <summary>Entries that do not go together: what is allowed, and what to do.</summary>
 internal static class ConflictText
 {
+    // Holes that differ by less (mm) were measured wrong, or lie on one face: no spacer is so short.
+    private const double LeastSpacer = 1;
+
     public static string Allowed(ProfileProblem problem, UnitSystem units) => problem switch
     {
         PlusMinusWithoutUnit => "a quantity with a unit, as the value has one",
@@ -33,6 +36,7 @@ internal static class ConflictText
             + string.Join(", ", length.Known.Select(k => Length(units, k))),
         HoleOffFace hole => $"a point on the face {(hole.IsFitted ? "that fits all holes best" : "through hole 1")}, within {Length(units, hole.Tolerance)}",
         HolesOverlap holes => string.Create(CultureInfo.InvariantCulture, $"a point more than {Length(units, holes.Min)} from hole {holes.Other}"),
+        SpacerUnderAll => "one hole or more without a spacer: the bracket lies on the highest",
         KindNeedsKey needs => $"{needs.Name} in a hole with kind = \"{needs.Kind}\"",
         KeyOfOtherKind other => $"{other.Name} only with kind = \"{other.Belongs}\"",
         HoleNotForBolt hole => $"a diameter from {Length(units, hole.From)} to {Length(units, hole.To)} for the bolt {hole.Thread}",
@@ -99,8 +103,10 @@ internal static class ConflictText
         HoleOffFace hole => $"The hole is {Length(units, Math.Abs(hole.Height))} {(hole.Height > 0 ? "above" : "below")} the face. "
             + (hole.IsFitted ? "Its ± does not explain that. " : "")
             + $"Correct the hole or the normal; the nearest point on the face is {Point(units, hole.Nearest)}."
+            + (Math.Abs(hole.Height) >= LeastSpacer ? $" If the holes lie at two heights, add to {(hole.Height < 0 ? "this hole" : "the lower ones")} the line spacer = {(units == UnitSystem.Inch ? $"\"{Length(units, Math.Abs(hole.Height))}\"" : UnitSystems.Decimals(Math.Abs(hole.Height), "0.##"))}." : "")
             + (hole.FreeNormal is { } normal ? $" The plane nearest to all holes has the normal {Direction(normal)}." : ""),
         HolesOverlap holes => $"The two holes overlap: their centres are {Length(units, holes.Distance)} apart. Measure them again.",
+        SpacerUnderAll => "Delete the spacer of the highest hole, and make the others shorter by it.",
         KindNeedsKey needs => $"Add the line {needs.Name} = … : {needs.Description}",
         KeyOfOtherKind other => $"Delete the line, or write kind = \"{other.Belongs}\".",
         HoleNotForBolt => "Measure the hole again, or choose the bolt that fills it: its head and washer must bear round the hole.",

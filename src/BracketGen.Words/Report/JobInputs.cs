@@ -38,7 +38,9 @@ public sealed class JobInputs(Solution solution)
         yield return ("What was asked of the bracket", Wanted(job));
     }
 
-    private string Hole(MountHole hole) => hole.Fixing switch
+    private string Hole(MountHole hole) => Holds(hole) + (hole.Spacer is { } spacer ? $", spacer {Length(spacer.Length)}" : "");
+
+    private string Holds(MountHole hole) => hole.Fixing switch
     {
         ThroughHole through => $"hole {Length(through.Diameter)} through {Length(through.Flange)} for a bolt {hole.Thread.Name}, boss {Length(hole.BossDiameter)}, room behind {(through.Room is { } room ? Length(room) : "not measured")}",
         MountStud stud => $"stud {hole.Thread.Name}, boss {Length(hole.BossDiameter)}, stands out {Length(stud.StandsOut)}, sits {(hole.ThreadDepth is { } sits ? Length(sits) : "not measured")} deep",

@@ -62,6 +62,11 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
                 Add(holes.Length, "hexagon nut", ScrewText.Nut(bolt), (bolt.Fixing is not MountStud ? "behind the flange at " : holes.Length == 1 ? "stud at " : "studs at ") + Phrases.List(holes));
             }
 
+            if (bolt.Spacer is { } spacer)
+            {
+                Add(holes.Length, "spacer, steel tube or turned", ScrewText.Spacer(spacer, _units.System), "under the bracket at " + Phrases.List(holes));
+            }
+
             Add(bolt.Washers * holes.Length, "plain washer", ScrewText.Washer(bolt.Thread), bolt.Fixing switch
             {
                 MountStud => "under each nut",

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Mechanism.Cables;
@@ -42,11 +43,16 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
 
             if (bolt.Fixing is MountStud)
             {
-                yield return $"Clean the mount face and the {(holes.Length == 1 ? "stud" : "studs")} at {Phrases.List(holes)}. Run a bare nut down {(holes.Length == 1 ? "it" : "each stud")} by hand to {_units.Length(bracket.Stock.Thickness)} above the face. A stud that turns with the nut is loose, and one that is bent or pulled is spent: replace it before you go on.";
+                yield return $"Clean the mount face and the {(holes.Length == 1 ? "stud" : "studs")} at {Phrases.List(holes)}. Run a bare nut down {(holes.Length == 1 ? "it" : "each stud")} by hand to {_units.Length(bracket.Stock.Thickness)} above the face{(bolt.Spacer is null ? "" : ", spacer in place")}. A stud that turns with the nut is loose, and one that is bent or pulled is spent: replace it before you go on.";
                 continue;
             }
 
             yield return $"Clean the mount face and the threads at {Phrases.List(holes)}. Turn a bare {bolt.Thread.Name} bolt in by hand: it must go in {_units.Length(bolt.ThreadNeeded)} or more before it stops ({Turns(bolt.ThreadNeeded, bolt.Thread)} turns).";
+        }
+
+        foreach (var (bolt, holes) in hardware.Bolts.Where(b => b.Bolt.Spacer is not null))
+        {
+            yield return $"Put a spacer {_units.Length(bolt.Spacer!.Length)} long under the bracket at {Phrases.List(holes)}. Lay a straight edge over the spacer and the other bosses before you bolt: a feeler gauge of {_units.Fine(solution.Job.Body.Mount.Flatness ?? MountFace.UsualFlatness)} must not go under it anywhere. If it does, face the spacer, or lay a shim ring under it.";
         }
 
         yield return $"Bolt the bracket on by hand, a washer under each {Washed()}, then tighten in two rounds: "

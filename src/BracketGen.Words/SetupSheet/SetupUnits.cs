@@ -13,6 +13,8 @@ internal readonly record struct SetupUnits(UnitSystem System)
     /// <summary>A range of lengths; it may break at "to".</summary>
     public string Range(double from, double to) => $"{System.Number(Quantity.Length, from)} to {Length(to)}";
 
+    public string Fine(double value) => Phrases.Tied(System.WriteFine(Quantity.Length, value));
+
     public string Volts(double value) => Phrases.Tied(System.Write(Quantity.Voltage, value));
 
     public string Degrees(Angle angle) => System.Write(Quantity.Angle, angle.Radians);

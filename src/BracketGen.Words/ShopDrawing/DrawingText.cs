@@ -4,6 +4,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal.Standards;
 using BracketGen.Units;
@@ -155,9 +156,15 @@ public static class DrawingText
             $"Deburr. {Edges(units)}. No burr on the mount face and on the seat.",
             $"Material {bracket.Stock.Material.Designation}; mass {Phrases.Tied(units.Write(Quantity.Mass, bracket.Mass))}, bare. Finish: {Phrases.Tied(Finish(bracket.Stock.Material.Finish, units))}.{FinishNote(bracket.Stock.Material.Finish)}",
             $"The seat is the side marked {Seat}: the {(bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",
+            .. Spacers(job, bracket),
         ];
         return notes;
     }
+
+    // They are made with the bracket and belong to it.
+    private static IEnumerable<string> Spacers(Job job, Bracket bracket) => bracket.Holes.Where(h => h.SpacerLength > 0)
+        .GroupBy(h => new Spacer(h.SpacerLength, h.Thread!))
+        .Select(g => $"Supply with it {Phrases.Count(g.Count())} {(g.Count() == 1 ? "spacer" : "spacers")} for {Phrases.List([.. g.Select(h => h.Name)])}: {ScrewText.Spacer(g.Key, job.Units)}.");
 
     /// <summary>Notes on cutting and bending.</summary>
     /// <param name="solution">The solution.</param>

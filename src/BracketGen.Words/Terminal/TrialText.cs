@@ -113,7 +113,7 @@ public static class TrialText
         SetFreePlay f => $"free play {units.Write(Quantity.Length, f.To)}",
         OpenBoltHoles o => $"bolt holes to {units.Write(Quantity.Length, o.To)}",
         OpenStop o => $"stop to {units.Write(Quantity.Length, o.To)}",
-        Spacer s => $"spacer {units.Write(Quantity.Length, s.Thickness)}",
+        PlateUnder s => $"spacer {units.Write(Quantity.Length, s.Thickness)}",
         BendFurther b => $"bend {Counted.Number(b.Bend + 1)} to {units.Write(Quantity.Angle, b.To.Radians)}",
         _ => "new stop hole",
     }));
@@ -166,7 +166,7 @@ public static class TrialText
             OpenBoltHoles o => $"Drill the bolt holes to {Length(o.To)}, from {Length(o.From)}.",
             OpenStop { IsSlot: true } o => $"File the slot to {Length(o.To)}, from {Length(o.From)}.",
             OpenStop o => $"Drill the stop's hole to {Length(o.To)}, from {Length(o.From)}.",
-            Spacer s => $"Put a spacer of {Length(s.Thickness)} under the mount flange at every bolt, a steel washer or plate as large as the boss, and take screws longer by as much.",
+            PlateUnder s => $"Put a spacer of {Length(s.Thickness)} under the mount flange at every bolt, a steel washer or plate as large as the boss, and take screws longer by as much.",
             BendFurther b => $"{(b.To.Radians < b.From.Radians ? "Close" : "Open")} bend {Counted.Number(b.Bend + 1)} by {Degrees(Math.Abs(b.To.Radians - b.From.Radians))}: included angle {Degrees(b.To.Radians)}, not {Degrees(b.From.Radians)}.",
             RedrillStop r => $"Drill a new hole of {Length(r.Diameter)} for the stop, {Moved(r, Length)} the old one: its middle at x {Length(r.At.On.X)}, y {Length(r.At.On.Y)}, z {Length(r.At.Height)} from the mount face.",
             _ => throw new ArgumentException($"No words for {change}.", nameof(remedy)),

@@ -191,8 +191,8 @@ public class SetupSheetTests
         var text = TextOf(Compose(Example("plover-alder-58-stud")));
         Assert.All(
             [
-                "ASME B18.2.2 - 1/4-28 UNF - SAE J995 grade 5", "stud at H1", "ASME B18.2.1 - 1/4-20 UNC x 1 in - SAE J429 grade 5", "behind the flange at H2", "ASME B18.21.1, type A - 1/4 N",
-                "Run a bare nut down it by hand", "bolt through the hole: it must go in by hand", "a washer under each head and each nut", "Hold the head and turn the nut.", "Length of a bolt with a nut",
+                "ASME B18.2.2 - 1/4-28 UNF - SAE J995 grade 5", "stud at H1", "ASME B18.2.1 - 1/4-20 UNC x 1-1/4 in - SAE J429 grade 5", "behind the flange at H2", "ASME B18.21.1, type A - 1/4 N",
+                "Run a bare nut down it by hand", "bolt through the hole: it must go in by hand", "a washer under each head and each nut", "Hold the head and turn the nut.", "under the bracket at H2", "0.2362 in ±0.0008 in, ends square", "Put a spacer 0.236 in long under", "Length of a bolt with a nut",
             ],
             words => Assert.Contains(words, text, StringComparison.Ordinal));
         Assert.DoesNotContain("ISO 4017", text, StringComparison.Ordinal);

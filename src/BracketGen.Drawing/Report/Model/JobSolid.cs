@@ -46,13 +46,18 @@ internal static class JobSolid
         {
             var at = hole.At.Vector;
             shapes.Cylinder(at - BossDepth * up, at, hole.BossDiameter / 2, 32);
-            var (seat, washer) = (at + thickness * up, hole.Thread.WasherThickness * up);
+            if (hole.Spacer is { } spacer)
+            {
+                shapes.Cylinder(at, at + spacer.Length * up, spacer.Outside / 2);
+            }
+
+            var (seat, washer) = (at + (hole.SpacerLength + thickness) * up, hole.Thread.WasherThickness * up);
             shapes.Cylinder(seat, seat + washer, hole.Thread.WasherDiameter / 2);
             var turned = hole.Fixing is MountStud ? hole.Thread.NutHeight : hole.Thread.HeadHeight;
             shapes.Cylinder(seat + washer, seat + washer + turned * up, hole.Fixing.AcrossFlats(hole.Thread) / Math.Sqrt(3), 6);
             if (hole.Fixing is MountStud)
             {
-                shapes.Cylinder(seat + washer, seat + hole.Fixing.Above(hole.Thread, thickness) * up, hole.Thread.Diameter / 2);
+                shapes.Cylinder(seat + washer, seat + hole.Fixing.Above(hole.Thread, hole.SpacerLength + thickness) * up, hole.Thread.Diameter / 2);
             }
         }
 
