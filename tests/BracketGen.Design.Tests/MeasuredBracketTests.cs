@@ -239,6 +239,36 @@ public class MeasuredBracketTests
         Assert.Equal(bracket.Flat.Blank.Holes.Length + 1, moved.Flat.Blank.Holes.Length);
     }
 
+    // Whatever is measured wrongly, the answer is a mistake with a name, or a bracket that can be tried.
+    [Fact]
+    public void Wrong_measurements_are_told_and_break_nothing()
+    {
+        var (measured, told, tried) = (Read("shelf-upright-34"), 0, 0);
+        Gen.Select(Gen.Double[-60, 60], Gen.Double[-60, 60], Gen.Int[0, 9], Gen.Double[31, 174]).Check(
+            LongRun.Of(1000), wrong =>
+            {
+                var (x, y, what, degrees) = wrong;
+                var at = new FlatPoint(x, y);
+                var bend = measured.Bends[0];
+                var spoilt = what switch
+                {
+                    < 4 => measured with { MountFlange = measured.MountFlange.SetItem(what, new(at, Math.Abs(x) / 10)) },
+                    < 8 => measured with { Bends = [bend with { Outline = bend.Outline.SetItem(what - 4, new(at, Math.Abs(y) / 10)), Included = Angle.FromDegrees(degrees) }] },
+                    8 => measured with { Bends = [bend with { Start = at, Relief = 4 }] },
+                    _ => measured with { Stop = measured.Stop with { At = (at, 20), Direction = new Vector3(0, 1, 0) } },
+                };
+                if (MeasuredShape.Of(spoilt, Metal(measured)) is not { Bracket: { } bracket })
+                {
+                    told++;
+                    return;
+                }
+
+                tried++;
+                _ = BracketTrial.Of(Plover.Value, bracket, 0, tried % 8 == 0 ? StrengthDetail.Usual : null).Kind;
+            });
+        Assert.True(told > 10 && tried > 2, $"{told} told, {tried} tried");
+    }
+
     [Theory]
     [InlineData(4.3, "M4")]
     [InlineData(5.5, "M5")]

@@ -28,7 +28,7 @@ public static class Corpus
     ];
 
     /// <summary>The tree of profiles into which a mutated one is put.</summary>
-    public static MemoryFileSource Tree { get; } = Seeds.Where(s => s.Kind <= InputKind.Family)
+    public static MemoryFileSource Tree { get; } = Seeds.Where(s => s.Kind <= InputKind.Bracket)
         .Aggregate(MemoryFileSource.Empty, (files, seed) => files.With(seed.Path, seed.Bytes));
 
     /// <summary>Jobs that read a profile, by its path; a job reads itself.</summary>
@@ -67,6 +67,7 @@ public static class Corpus
         "vehicles" => InputKind.Vehicle,
         "shops" => InputKind.Shop,
         "families" => InputKind.Family,
+        "brackets" => InputKind.Bracket,
         _ => InputKind.Job,
     };
 

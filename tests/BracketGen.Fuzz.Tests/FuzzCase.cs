@@ -20,6 +20,9 @@ public enum InputKind
     /// <summary>A family's file.</summary>
     Family,
 
+    /// <summary>The file of a bracket that is there already.</summary>
+    Bracket,
+
     /// <summary>The register of part numbers.</summary>
     Register,
 

@@ -28,6 +28,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Interview;
 using BracketGen.Units;
 using BracketGen.Words.Profiles;
+using BracketGen.Words.Terminal;
 
 namespace BracketGen.Fuzz.Tests;
 
@@ -64,6 +65,7 @@ public static class Subject
     private static Depth Of(FuzzCase input, bool whole) => input.Kind switch
     {
         InputKind.Family => Family(input, whole),
+        InputKind.Bracket => Bracket(input, whole),
         InputKind.Register => Register(input),
         InputKind.Order => Order(input, whole),
         InputKind.Kept => Kept(input),
@@ -88,6 +90,30 @@ public static class Subject
         }
 
         Made(read.Value!, input.Bytes.Length);
+        return Depth.Through;
+    }
+
+    private static Depth Bracket(FuzzCase input, bool whole)
+    {
+        var job = Plover.Value.Job;
+        var read = ProfileReader.ReadBracket(input.Path, Corpus.Tree.With(input.Path, input.Bytes), job.Shop);
+        if (!Judge(read.IsRead, read.Errors))
+        {
+            return Depth.Refused;
+        }
+
+        if (!whole)
+        {
+            return Depth.Taken;
+        }
+
+        var measured = read.Value!;
+        var trial = BracketTrial.Of(job, MeasuredShape.Of(measured, measured.MetalIn(job.Shop)!).Bracket!, 0, null);
+        foreach (var line in TrialText.Fitted(trial).Append(TrialText.Heading(measured, job)).Append(TrialText.Adjuster(trial) ?? "").Concat(TrialText.Assumed(measured, job)))
+        {
+            OutputAudit.Text("screen", line, "");
+        }
+
         return Depth.Through;
     }
 

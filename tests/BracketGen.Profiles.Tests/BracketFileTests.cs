@@ -40,6 +40,7 @@ public class BracketFileTests
     [InlineData("slot_width = { value = 9, plus_minus = 0.05 }", "", "stop.diameter", "Add one of the two")]
     [InlineData("line = [[-10.5, 25.5], [68, 25.5]]", "line = [[-10.5, 25.5], [-10.5, 25.5]]", "bends[1].line", "two ends of the bend")]
     [InlineData("line = [[-10.5, 25.5], [68, 25.5]]", "line = [[-10.5, 25.5]]", "bends[1].line", "Add what is missing")]
+    [InlineData("line = [[-10.5, 25.5], [68, 25.5]]", "line = [[-10.5, 25.5], [7, 25.5]]", "bends[1].line", "Correct the ends of the bend")]
     [InlineData("\nline = [[-10.5", "\nfrom = 2\nline = [[-10.5", "bends[1].from", "Number the bends")]
     [InlineData("at = [34, 0]", "at = [34, 0, 0]", "holes[2].at", "Give two numbers in brackets.")]
     [InlineData("[68, -10.5, 3]", "[68]", "outline[2]", "the third is the radius")]
@@ -64,7 +65,7 @@ public class BracketFileTests
         var files = Samples.Edit(Examples.Files, File, Examples.Texts[File], outline, winged);
         var error = Assert.Single(ProfileReader.ReadBracket(File, files).Errors);
         Assert.IsType<BracketShapeWrong>(error.Problem);
-        Assert.Contains("Measure the cuts beside the bend", ProfileErrorText.Format(error), StringComparison.Ordinal);
+        Assert.Contains("measure the cuts beside it", ProfileErrorText.Format(error), StringComparison.Ordinal);
         files = Samples.Edit(files, File, Examples.Texts[File].Replace(outline, winged, StringComparison.Ordinal), "goes = \"up\"", "goes = \"up\"\nrelief = 4.5");
         Assert.Empty(ProfileReader.ReadBracket(File, files).Errors);
     }

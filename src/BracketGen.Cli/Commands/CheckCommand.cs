@@ -4,13 +4,11 @@ using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Storage;
-using BracketGen.Words.Profiles;
 using BracketGen.Words.Terminal;
 
 namespace BracketGen.Cli.Commands;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;

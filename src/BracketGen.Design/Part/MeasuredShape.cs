@@ -19,6 +19,12 @@ public static class MeasuredShape
     // Written numbers are rounded: roundings that meet may overlap by this (mm).
     private const double Rounded = 0.01;
 
+    // A flange wider than its bend is taken to end so far before the bend (mm): what stands exactly on the bend's line would belong to neither side.
+    private const double Beside = 0.5;
+
+    // Less sheet than this (mm²) is no bracket: the corners lie on a line.
+    private const double MinArea = 10;
+
     /// <summary>Part of the thickness that the stop may lie off a face of its flange where its direction does not say which face it is: any more, and it could be the other.</summary>
     public const double PartOfThickness = 0.4;
 
@@ -35,6 +41,12 @@ public static class MeasuredShape
         if (chain.Outline() is not { } corners)
         {
             return (null, chain.Mistake);
+        }
+
+        corners = [.. corners.Where((c, i) => c.At.DistanceTo(corners[(i + 1) % corners.Count].At) > Tolerance.Joint)];
+        if (corners.Count < 3 || Area(corners) < MinArea)
+        {
+            return (null, new(ShapeFault.EdgesCross));
         }
 
         if (CrossingOf(corners) is { } crossing)
@@ -220,12 +232,12 @@ public static class MeasuredShape
                 corners.Insert(0, new(end, 0, flange, null));
                 if (second.At.DistanceTo(end) > Rounded)
                 {
-                    corners.Insert(1, second with { Radius = 0 });
+                    corners.InsertRange(1, [new(end + Beside * bend.Across, 0, flange, null), second with { At = second.At + Beside * bend.Across, Radius = 0 }]);
                 }
 
                 if (first.At.DistanceTo(start) > Rounded)
                 {
-                    corners.Add(first with { Radius = 0 });
+                    corners.AddRange([first with { At = first.At + Beside * bend.Across, Radius = 0 }, new(start + Beside * bend.Across, 0, flange, null)]);
                 }
 
                 corners.Add(new(start, 0, flange, null));
@@ -281,17 +293,26 @@ public static class MeasuredShape
                 return false;
             }
 
+            // Where both flanges run on past the same end, metal that is not bent would join them.
+            var (first, second) = (turned[0], turned[1]);
+            double[] foot = [.. given.Outline.Where(c => Math.Abs(c.At.Y) <= OnLine).Select(c => c.At.X)];
+            if (foot.Length > 0
+                && ((foot.Max() > start.DistanceTo(end) + OnLine && (first.At - end).Dot(along) > OnLine) || (foot.Min() < -OnLine && (start - second.At).Dot(along) > OnLine)))
+            {
+                Mistake = new(ShapeFault.NoRelief, number);
+                return false;
+            }
+
             if (Around(number + 1, thickness) is not { } beyond)
             {
                 return false;
             }
 
             // Up to the end of the bend, over it, round the new flange, and back over it.
-            var (first, second) = (turned[0], turned[1]);
             List<Corner> whole = [];
             if (first.At.DistanceTo(end) > Rounded)
             {
-                whole.Add(first);
+                whole.AddRange([first with { At = first.At - Beside * across, Radius = 0 }, new(end - Beside * across, 0, given.From, null)]);
             }
 
             whole.Add(new(end, 0, given.From, null));
@@ -299,7 +320,7 @@ public static class MeasuredShape
             whole.Add(new(start, 0, given.From, null));
             if (second.At.DistanceTo(start) > Rounded)
             {
-                whole.Add(second);
+                whole.AddRange([new(start - Beside * across, 0, given.From, null), second with { At = second.At - Beside * across, Radius = 0 }]);
             }
 
             whole.AddRange(turned.Skip(2));
@@ -374,10 +395,9 @@ public static class MeasuredShape
         return null;
     }
 
-    private static Contour? RoundedOff(List<Corner> all, out ShapeMistake? mistake)
+    private static Contour? RoundedOff(List<Corner> corners, out ShapeMistake? mistake)
     {
         mistake = null;
-        List<Corner> corners = [.. all.Where((c, i) => c.At.DistanceTo(all[(i + 1) % all.Count].At) > Tolerance.Joint)];
         var count = corners.Count;
         Vector2 Way(int i) => (corners[(i + 1) % count].At - corners[i].At).Unit;
         double Length(int i) => corners[i].At.DistanceTo(corners[(i + 1) % count].At);

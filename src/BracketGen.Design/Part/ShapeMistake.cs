@@ -12,7 +12,7 @@ public enum ShapeFault
     /// <summary>A flange ends within the rounding of its bend; the value is the least length, the limit what the rounding takes (mm).</summary>
     FlangeTooShort,
 
-    /// <summary>The flange runs on beside the bend, past its line, without cuts.</summary>
+    /// <summary>The flange runs on beside the bend, past its line, without cuts; or both flanges run on along its line.</summary>
     NoRelief,
 
     /// <summary>Two edges of the outline cross, or flanges lie over each other in the flat.</summary>

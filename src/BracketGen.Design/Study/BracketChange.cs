@@ -54,7 +54,7 @@ public sealed record OpenStop(double From, double To, bool IsSlot) : BracketChan
 
     /// <inheritdoc/>
     public override (Job Job, Bracket Bracket)? Apply(Job job, Bracket bracket) =>
-        (job, BracketEdit.WithHoles(bracket, h => h.Purpose == HolePurpose.Stop ? h with { Diameter = To, PlusMinus = 0 } : h));
+        BracketEdit.WithStop(bracket, To) is { } opened ? (job, opened) : null;
 }
 
 /// <summary>Washers or a plate under the mount flange, one under each bolt.</summary>

@@ -23,6 +23,17 @@ internal static class BracketEdit
         return bracket with { Holes = [.. holes], Folded = new(flat with { Blank = new(blank.Outline, drilled) }, bracket.Folded.Flanges[0]) };
     }
 
+    /// <summary>The bracket with another stop's opening; null where a slot of that width cannot be cut.</summary>
+    public static Bracket? WithStop(Bracket bracket, double size)
+    {
+        var opened = WithHoles(bracket, h => h.Purpose == HolePurpose.Stop ? h with { Diameter = size, PlusMinus = 0 } : h);
+
+        // The wider slot takes the old one with it: its sides leave the metal beyond it.
+        return BracketShape.WithSlot(opened.Flat.Blank.Outline, opened.Stop) is { } outline
+            ? opened with { Folded = new(opened.Flat with { Blank = new(outline, opened.Flat.Blank.Holes) }, opened.Folded.Flanges[0]) }
+            : null;
+    }
+
     /// <summary>The bracket with a new hole for the stop beside the old one; null where the flange has no metal there.</summary>
     public static Bracket? Redrilled(Bracket bracket, double along, double up, double diameter)
     {

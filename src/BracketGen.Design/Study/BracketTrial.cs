@@ -1,10 +1,7 @@
-using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Design.Study;
 
@@ -31,6 +28,9 @@ public sealed record BracketTrial(Job Job, TrialState State, BracketWay? Way, So
 {
     // So many of the ways are solved with strength at most, the best without it first.
     private const int MostWhole = 3;
+
+    // A plate full of holes goes on in hundreds of ways: so many are solved, those first whose stop faces the wire best.
+    private const int MostSolved = 24;
 
     /// <summary>What it comes to; fails where it cannot be bolted on, or no wire reaches it.</summary>
     public VerdictKind Kind => Solution?.Verdict.Kind ?? VerdictKind.Fails;
@@ -62,7 +62,7 @@ public sealed record BracketTrial(Job Job, TrialState State, BracketWay? Way, So
         // Where some way may pass, the others need not be solved.
         BracketWay[] reached = [.. ways.Where(w => Reaches(job, w))], open = [.. reached.Where(w => GivenBracket.MayPass(job, w.Bracket, w.Mount))];
         List<(BracketWay Way, Solution Solution)> solved = [];
-        foreach (var way in open.Length > 0 ? open : reached)
+        foreach (var way in (open.Length > 0 ? open : reached).OrderBy(w => GivenBracket.Reach(job.Body, w.Bracket, w.Mount)!.Value.Askew.Radians).Take(MostSolved))
         {
             if (GivenBracket.On(job, way.Bracket, way.Mount) is { } solution)
             {

@@ -36,13 +36,26 @@ public static class GivenBracket
         Check[] bending = bent is null ? [] : [.. BendChecks.OfTools(placed, bent, BendChecks.AreAssumed(job.Shop))];
         ImmutableArray<Check> checks = [.. ChecksOf(job, placed, placement, travel, bending)];
         var candidate = new Candidate(placement, travel, placed, 0, 0, () => checks);
-        var report = strength is null ? null : StrengthStudy.Of(job, travel, placement, placed, strength);
+        var report = strength is null ? null : StrengthOf(job, travel, placement, placed, strength);
         return Designer.Answer(job, new(candidate, SearchStage.Passes, null)
         {
             Offer = new(candidate, checks) { GiveFound = report?.Opening.Give },
             Strength = report,
             Mechanism = MechanismReport.Of(job, travel, placement, placed, MechanismReport.UsualSamples, report?.GivePerTension),
         });
+    }
+
+    // Edges that somebody measured may run so close to each other that the mesh has triangles without area: then strength is not known, and no pass.
+    private static StrengthReport? StrengthOf(Job job, Travel travel, StopPlacement placement, Bracket placed, StrengthDetail detail)
+    {
+        try
+        {
+            return StrengthStudy.Of(job, travel, placement, placed, detail);
+        }
+        catch (Exception problem) when (placed.IsMadeElsewhere && problem is (ArgumentException or InvalidOperationException))
+        {
+            return null;
+        }
     }
 
     /// <summary>Whether nothing fails of what needs neither strength nor the whole mechanism: what fails here fails in <see cref="On"/>. Quick.</summary>

@@ -42,7 +42,7 @@ internal sealed class FlangeCornerForm(bool mayRound) : Form<FlangeCorner>
         JsonArray items = [Coordinate.Schema(shared), Coordinate.Schema(shared)];
         if (mayRound)
         {
-            items.Add(Rounding.Schema(shared));
+            items.Add((JsonNode)Rounding.Schema(shared));
         }
 
         return new() { ["type"] = "array", ["prefixItems"] = items, ["minItems"] = 2, ["maxItems"] = mayRound ? 3 : 2 };

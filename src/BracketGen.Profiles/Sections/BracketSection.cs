@@ -4,7 +4,6 @@ using BracketGen.Geometry;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
