@@ -59,7 +59,7 @@ public class OtherGrooveTests
     {
         var wire = OtherCableWire.Of(With(use: u => u with { Seat = null }))[0];
         Assert.Equal(148, wire.Sweep[0].Length, 9);
-        Assert.Equal(10, wire.Seat.Z);
+        Assert.Equal(14, wire.Seat.Z);
         Assert.Equal(28 * Math.PI * 84 / 180, wire.Moved, 9); // Arc length.
         Assert.Contains("The cable would want it at", OtherCableText.Account(With(use: u => u with { Seat = null }), Twin.Vehicle.OtherCables[0]), StringComparison.Ordinal);
     }
@@ -114,8 +114,8 @@ public class OtherGrooveTests
         Assert.True(Of(With(c => c with { Cable = c.Cable! with { Fitting = new(EndFittingKind.Ball, 9, 9) } }), CheckId.PocketPlay).Fails);
         Assert.Equal(CheckState.NotKnown, Of(With(groove: g => g with { Quadrant = g.Quadrant with { PocketShape = null } }), CheckId.PocketShape).State);
         Assert.True(Of(With(use: u => u with { Seat = new(-88.9, -2.6, 25) }), CheckId.FleetAngle).IsDanger);
-        Assert.True(Of(With(use: u => u with { Seat = new(-110, -2.6, 10) }), CheckId.AdjusterReserve).Fails);
-        Assert.True(Of(With(use: u => u with { Seat = new(5, 5, 10) }), CheckId.CableReach).IsDanger);
+        Assert.True(Of(With(use: u => u with { Seat = new(-110, -2.6, 14) }), CheckId.AdjusterReserve).Fails);
+        Assert.True(Of(With(use: u => u with { Seat = new(5, 5, 14) }), CheckId.CableReach).IsDanger);
         Assert.True(Of(With(c => c with { Stroke = new(30) }), CheckId.CableStroke) is { Fails: true, Kind: CheckKind.Advice });
     }
 
@@ -132,8 +132,8 @@ public class OtherGrooveTests
     [Fact]
     public void The_bracket_stays_clear_of_the_other_groove_and_the_other_wire()
     {
-        Assert.True(MovingParts.Of(Twin).DistanceTo(new(20, 0, 10)) < 0);
-        Assert.True(MovingParts.Of(Twin with { Body = Twin.Body with { OtherGrooves = [] } }).DistanceTo(new(20, 0, 10)) > 0);
+        Assert.True(MovingParts.Of(Twin).DistanceTo(new(20, 0, 14)) < 0);
+        Assert.True(MovingParts.Of(Twin with { Body = Twin.Body with { OtherGrooves = [] } }).DistanceTo(new(20, 0, 14)) > 0);
 
         // A seat beside the bracket's own, in the plane of the first groove: the wire goes through the bracket's metal.
         var through = With(use: u => u with { Seat = Answer.Placement!.Seat + new Vector3(-20, 0, 0) });
@@ -176,7 +176,7 @@ public class OtherGrooveTests
         MirrorImage.Check(Twin, Twin.Mirrored());
         var turned = Twin.Mirrored().OpeningCounterClockwise();
         Assert.Equal(All(Twin).Select(c => (c.Code, Math.Round(c.Value, 9))), All(turned).Select(c => (c.Code, Math.Round(c.Value, 9))));
-        Assert.Contains("y -2.6, z 10.0 mm", OtherCableText.Account(Twin, Twin.Vehicle.OtherCables[0]), StringComparison.Ordinal);
-        Assert.Contains("y 2.6, z 10.0 mm", OtherCableText.Account(Twin.Mirrored(), Twin.Vehicle.OtherCables[0]), StringComparison.Ordinal);
+        Assert.Contains("y -2.6, z 14.0 mm", OtherCableText.Account(Twin, Twin.Vehicle.OtherCables[0]), StringComparison.Ordinal);
+        Assert.Contains("y 2.6, z 14.0 mm", OtherCableText.Account(Twin.Mirrored(), Twin.Vehicle.OtherCables[0]), StringComparison.Ordinal);
     }
 }

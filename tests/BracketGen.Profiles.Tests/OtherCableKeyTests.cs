@@ -147,6 +147,7 @@ public sealed class OtherCableKeyTests
         { Groove.Replace("z = 10", "z = 2", StringComparison.Ordinal), "", "", "other_grooves[1].z", "Measure z again" },
         { Groove.Replace("\"opens\"", "\"pushes\"", StringComparison.Ordinal), "", "", "other_grooves[1].does", "\"opens\"" },
         { Groove.Replace("outer_radius = 31", "outer_radius = 21", StringComparison.Ordinal), "", "", "other_grooves[1].outer_radius", "pitch_radius" },
+        { Groove.Replace("pitch_radius = 28", "groove = { shape = \"eccentric circle\", radius = 28, offset = 5, direction = 45 }", StringComparison.Ordinal), "", "", "other_grooves[1].outer_radius", "the groove's farthest point" },
         { "", Whole, Works, "other_cables[1].groove", "lay it by" },
         { Groove, Whole, Works.Replace("\"second\"", "\"secund\"", StringComparison.Ordinal), "other_cables[1].groove", "Did you mean \"second\"?" },
         { Groove, Whole.Replace("stroke = 45\n", "", StringComparison.Ordinal), Works, "other_cables[1].groove", "Measure the cable as the one from the pedal" },

@@ -3,7 +3,6 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
-using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Design.Checks;
@@ -38,6 +37,9 @@ public sealed record OtherCableWire
 
     /// <summary>How far the adjuster must stand off mid range.</summary>
     public required double AdjusterShift { get; init; }
+
+    /// <summary>How far its outer end stands out of its seat towards the quadrant, in the thickest sheet the job allows.</summary>
+    public required double Protrusion { get; init; }
 
     /// <summary>The wire at equal steps of opening, closed stop first; empty where no wire runs from the groove to the seat.</summary>
     public required ImmutableArray<TautWire> Sweep { get; init; }
@@ -76,7 +78,8 @@ public sealed record OtherCableWire
             return
             [
                 .. steps.Select(w => new Rod(new(Vector3.From(w.From, Groove.Z)), Seat, Cable.WireDiameter / 2 + between)),
-                new Rod(Seat, Seat + Surroundings.StopBodyRoom * away, Cable.OuterEnd.SeatDiameter / 2),
+                new Rod(Seat - (Cable.OuterEnd is ThreadedAdjuster a ? Protrusion - a.Range : Protrusion) * away, Seat + Surroundings.StopBodyRoom * away, Cable.OuterEnd.SeatDiameter / 2),
+                new Rod(Seat - Protrusion * away, Seat, Cable.OuterEnd.BodyDiameter / 2),
             ];
         }
     }
@@ -105,6 +108,12 @@ public sealed record OtherCableWire
             Seat = seat,
             FreePlay = isAdjusted ? wanted : slack,
             AdjusterShift = isAdjusted ? slack - wanted : 0,
+            Protrusion = job.Preferences.MaxThickness + whole.OuterEnd switch
+            {
+                ThreadedAdjuster t => t.NutHeight + t.Range,
+                SlottedClip c => c.NeckLength,
+                _ => 0,
+            },
             Sweep = sweep,
         };
     }

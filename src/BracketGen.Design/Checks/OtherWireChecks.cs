@@ -52,7 +52,7 @@ internal static class OtherWireChecks
         var straight = sweep.Min(w => w.Straight);
         yield return new(CheckId.FleetAngle, Math.Atan2(Math.Abs(wire.Seat.Z - groove.Z), straight), cable.FleetLimit.Radians);
         yield return new(CheckId.OuterSideLoad, Wander(sweep), cable.WanderLimit.Radians);
-        yield return new(CheckId.FittingClearance, straight - cable.Fitting.ReachRadius - Protrusion(cable, preferences.MaxThickness), preferences.FittingClearance);
+        yield return new(CheckId.FittingClearance, straight - cable.Fitting.ReachRadius - wire.Protrusion, preferences.FittingClearance);
         yield return new(CheckId.FreePlay, wire.FreePlay, preferences.MinFreePlay);
         if (cable.OuterEnd.AdjusterRange is > 0 and var range)
         {
@@ -89,13 +89,6 @@ internal static class OtherWireChecks
 
     private static double Free(Quadrant quadrant, Angle? arc) =>
         arc is { } free ? quadrant.Groove.ArcBetween(quadrant.PocketNormal, quadrant.PocketNormal + free) : 0;
-
-    private static double Protrusion(Cable cable, double thickness) => thickness + cable.OuterEnd switch
-    {
-        ThreadedAdjuster t => t.NutHeight + t.Range,
-        SlottedClip c => c.NeckLength,
-        _ => 0,
-    };
 
     private static double Wander(ImmutableArray<TautWire> sweep)
     {

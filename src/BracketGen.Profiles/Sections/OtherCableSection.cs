@@ -45,7 +45,7 @@ internal static class OtherCableSection
 
     public static Section<OtherCable> Form { get; } = new(
         [Name, Does, From, OnPedal, Fitting, Whole, Stroke, MaxStroke, TakeUp, DrawForce],
-        v => new(v.Get(Name), v.Get(Does), v.Get(From)) 
+        v => new(v.Get(Name), v.Get(Does), v.Get(From))
         {
             IsOnPedal = v.OrNull(OnPedal),
             Fitting = v.Has(Fitting) ? v.Get(Fitting) : v.Has(Whole) ? v.Get(Whole).Fitting : null,

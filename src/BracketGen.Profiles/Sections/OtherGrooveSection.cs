@@ -4,7 +4,6 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
-using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -73,7 +72,8 @@ internal static class OtherGrooveSection
     /// <param name="values">The body's values.</param>
     /// <param name="key">The key of the list.</param>
     /// <param name="first">The quadrant with the first groove.</param>
-    public static void Check(SectionValues values, Key<ImmutableArray<OtherGroove>> key, Quadrant first)
+    /// <param name="turned">Turns a quadrant to the frame in which the body opens counter-clockwise.</param>
+    public static void Check(SectionValues values, Key<ImmutableArray<OtherGroove>> key, Quadrant first, Func<Quadrant, Quadrant> turned)
     {
         var grooves = values.Get(key);
         for (var i = 0; i < grooves.Length; i++)
@@ -82,6 +82,12 @@ internal static class OtherGrooveSection
             if (before.Any(g => g.Name == one.Name))
             {
                 values.ReportItem(key, i, Name.Name, new GivenTwice(Repeated.Groove));
+            }
+
+            var farthest = ThrottleBodySection.Farthest(turned(one.Quadrant), one.Draws ? -1 : 1);
+            if (farthest > one.Quadrant.OuterRadius + Tolerance.SameSize)
+            {
+                values.ReportItem(key, i, OuterRadius.Name, new GrooveOutsideRim(farthest));
             }
 
             foreach (var (z, width) in before.Select(g => (g.Z, g.Quadrant.GrooveWidth)).Prepend((0, first.GrooveWidth)))

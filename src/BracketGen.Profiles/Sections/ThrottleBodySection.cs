@@ -102,7 +102,7 @@ internal static class ThrottleBodySection
             new([BoreAxis, Bore], CheckCasting),
             new([Bore, ShaftDiameter], v => Compare.MoreThan(v, Bore, v.Get(ShaftDiameter), ShaftDiameter)),
             new([Opens, Quadrant], CheckGroove),
-            new([Quadrant, OtherGrooves], v => OtherGrooveSection.Check(v, OtherGrooves, v.Get(Quadrant))),
+            new([Opens, Quadrant, OtherGrooves], v => OtherGrooveSection.Check(v, OtherGrooves, v.Get(Quadrant), q => v.Get(Opens).Turned(q))),
         ]);
 
     private static void CheckCasting(SectionValues values)
@@ -113,12 +113,17 @@ internal static class ThrottleBodySection
         }
     }
 
+    /// <summary>Distance of a groove's farthest point from the throttle shaft's axis (mm).</summary>
+    /// <param name="quadrant">The quadrant, opening counter-clockwise.</param>
+    /// <param name="sign">1 where the groove runs from its pocket with the opening, -1 where it runs against it.</param>
+    internal static double Farthest(Quadrant quadrant, int sign) => Enumerable.Range(0, 49)
+        .Max(i => quadrant.Groove.PointWithNormal(quadrant.Groove.NormalAt(new(quadrant.Pocket.Value.Radians + sign * i / 48.0 * quadrant.GrooveExtent.Radians))).Length);
+
     // Which part of the groove carries the wire depends on the sense of opening, so this cannot be seen within [quadrant].
     private static void CheckGroove(SectionValues values)
     {
         var quadrant = values.Get(Opens).Turned(values.Get(Quadrant));
-        var farthest = Enumerable.Range(0, 49)
-            .Max(i => quadrant.Groove.PointWithNormal(quadrant.Groove.NormalAt(new(quadrant.Pocket.Value.Radians + i / 48.0 * quadrant.GrooveExtent.Radians))).Length);
+        var farthest = Farthest(quadrant, 1);
         if (farthest > quadrant.OuterRadius + Tolerance.SameSize)
         {
             values.Report(Quadrant, new GrooveOutsideRim(farthest));

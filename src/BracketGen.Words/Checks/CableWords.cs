@@ -80,7 +80,7 @@ public static class CableWords
         return check.Id switch
         {
             CheckId.CableLaidBy when isOpen =>
-                $"The throttle body has no groove for the cable \"{check.Subject}\": it is left out. Take it out of the vehicle, or lay it by as the set-up sheet says, with no end of it left on the pedal; "
+                $"The cable \"{check.Subject}\" is left out: the job gives it no groove. Take it out of the vehicle, or lay it by as the set-up sheet says, with no end of it left on the pedal; "
                 + "then write in the job what becomes of it: [[other_cables]], becomes, pedal_end.",
             CheckId.CableLaidBy =>
                 $"The cable \"{check.Subject}\" is still hooked to the pedal: its friction or its own end stop can hold the pedal down, and the valve stays open. Take it off the pedal.",

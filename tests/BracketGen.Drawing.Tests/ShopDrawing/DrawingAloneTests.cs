@@ -144,7 +144,10 @@ public partial class DrawingAloneTests
 
         Word Column(string text) => words.Where(w => OnLine(head, w) && w.Text == text && w.X > head.X).MinBy(w => w.X)!;
         Word line = Column("Line"), to = words.Where(w => OnLine(head, w) && w.Text == "to" && w.X > line.X).MinBy(w => w.X)!, die = Column("Die");
-        var names = words.Where(w => w.Page == head.Page && w.Y > head.Y && Math.Abs(w.X - head.X) < 1 && w.Text.All(char.IsDigit)).OrderBy(w => w.Y).ToList();
+
+        // The table of steps may stand right below: only rows of this one say up or down.
+        var names = words.Where(w => w.Page == head.Page && w.Y > head.Y && Math.Abs(w.X - head.X) < 1 && w.Text.All(char.IsDigit) && words.Any(d => OnLine(w, d) && d.Text is ("up" or "down")))
+            .OrderBy(w => w.Y).ToList();
         foreach (var name in names)
         {
             Vector2 Cell(Word from, Word until)
