@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Part;
-using BracketGen.Geometry;
 using BracketGen.Strength.Meshing;
-using BracketGen.Strength.Parts;
 
 namespace BracketGen.Design.Checks;
 
