@@ -14,13 +14,13 @@ public class BeginTests
 {
     private static readonly string[] Plover =
     [
-        "Plover", "1.5", "5", "138 +/- 1", "", "60", "", "2.1", "7x19", "barrel", "6", "8", "1", "M8x1", "13", "5", "14", "51 ± 0.5", "3.4", "0.5 +- 0.2", "1.2 +/- 0.3", "1.4 +/- 0.3", "45000 +/- 4000", "",
+        "Plover", "1.5", "5", "138 +/- 1", "", "60", "", "2.1", "7x19", "barrel", "6", "8", "1", "M8x1", "13", "5", "14", "51 ± 0.5", "3.4", "0.5 +- 0.2", "1.2 +/- 0.3", "1.4 +/- 0.3", "45000 +/- 4000", "", "",
     ];
 
     private static readonly string[] Alder =
     [
         "Alder 58", "1", "58", "8", "", "31.5 +/- 0.2", "84 +/- 1", "-20 +/- 1", "150", "3", "2.2", "34.5", "9", "14", "barrel", "7.2", "8.2", "along the shaft",
-        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "", "520 mV", "4.46", "10", "-63", "0", "72", "60", "60", "0, 0, 1", "", "-50 -22 -24", "", "15", "16", "-50, 12, -24", "M6", "15", "",
+        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "", "520 mV", "4.46", "10", "-63", "0", "72", "60", "60", "0, 0, 1", "", "-50 -22 -24", "", "", "15", "16", "", "-50, 12, -24", "", "M6", "15", "",
         "0.02", "cast aluminium", "4", "6500", "800 +/- 50", "1", "idle \"valve\"", "", "42, -60, -45", "85, -20, 15",
     ];
 
@@ -60,6 +60,25 @@ public class BeginTests
         Assert.Equal(new FittingPocket(PocketKind.Bore, 7.2, 7.2, 8.2, true), body.Quadrant.PocketShape);
         Assert.Equal(new BoreAxis(-63, Angle.Zero, 72, 60, 60), body.BoreAxis);
         Assert.Equal("idle \"valve\"", Assert.Single(body.KeepOuts).Name);
+    }
+
+    [Fact]
+    public void Studs_plain_holes_spacers_and_other_cables_are_asked_for()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        var from = Array.IndexOf(Alder, "-50 -22 -24");
+        string[] holes = ["-50 -22 -24", "stud", "1/4-28 UNF", "16", "5/8 in", "0.5 in", "6", "-50, 12, -30", "through", "1/4-20 UNC", "16", "6.8", "9", "20"];
+        var result = BracketGenProgram.Answer([.. Alder[..from], .. holes, .. Alder[(from + 11)..]], "begin", "throttle-body", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        var mount = ProfileReader.ReadThrottleBody(file, new DiskFileSource()).Value!.Mount;
+        Assert.Equal(("1/4-28 UNF", "1/4-20 UNC", 6), (mount.Holes[0].Thread.Name, mount.Holes[1].Thread.Name, mount.Holes[1].SpacerLength));
+
+        var vehicle = place.PathOf("cables.toml");
+        result = BracketGenProgram.Answer([.. Plover[..^1], "1", "cruise cable", "cruise control", "actuator on the left wing", "no"], "begin", "vehicle", vehicle);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        var cable = Assert.Single(ProfileReader.ReadVehicle(vehicle, new DiskFileSource()).Value!.OtherCables);
+        Assert.Equal(("cruise cable", CableDuty.CruiseControl, false), (cable.Name, cable.Duty, cable.IsOnPedal));
     }
 
     [Fact]

@@ -32,7 +32,7 @@ public class InterviewTests
             while (questions(answers).FirstOrDefault(q => !answers.Has(q)) is { } question)
             {
                 asked.Add(question.Id);
-                answers.Give(question, question.Words.Length > 0 ? question.Words[Math.Min(word, question.Words.Length - 1)] : "1");
+                answers.Give(question, question.Words.Length > 0 ? question.Words[Math.Min(word, question.Words.Length - 1)] : question.Form == AnswerForm.Count ? "2" : "1");
             }
 
             Assert.Equal(questions(answers).Count(), questions(answers).Select(q => q.Name).Distinct().Count());

@@ -176,8 +176,9 @@ public static class Clearance
         foreach (var bend in flat.Bends)
         {
             var depth = bend.Depth(box.Middle);
-            if (bend.Relief > 0 && depth > -box.Reach && bend.IsAtCut(box.Middle, box.Reach))
+            if (box.Reach > bend.Relief / 4 && bend.Relief > 0 && depth > -box.Reach && bend.IsAtCut(box.Middle, box.Reach))
             {
+                // A smaller box there lies in the width of the cut: metal in it says that there is no cut.
                 // What lies on either side of a relief cut hangs together only round the end of the cut: back to the bend's line and out again.
                 stretch = Math.Max(stretch, (bend.InsideRadius + flat.Thickness) * bend.Turn.Magnitude.Radians / bend.Allowance);
                 detour = Math.Max(detour, 2 * (depth + box.Reach));

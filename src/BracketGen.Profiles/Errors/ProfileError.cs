@@ -15,5 +15,5 @@ public sealed record ProfileError(string File, int Line, int Column, string Key,
     public UnitSystem? Units { get; init; }
 
     /// <summary>Whether something is not there, rather than wrong.</summary>
-    public bool IsMissing => Problem is KeyMissing or AlternativeMissing or KindMissing;
+    public bool IsMissing => Problem is KeyMissing or AlternativeMissing or KindMissing or KindNeedsKey;
 }

@@ -117,6 +117,21 @@ public enum QuestionId
     /// <summary>Axial stiffness of the outer.</summary>
     OuterAxialStiffness,
 
+    /// <summary>How many other cables there are.</summary>
+    OtherCableCount,
+
+    /// <summary>Name of another cable.</summary>
+    OtherCableName,
+
+    /// <summary>What another cable does.</summary>
+    OtherCableDoes,
+
+    /// <summary>Where another cable comes from.</summary>
+    OtherCableFrom,
+
+    /// <summary>Whether another cable is hooked to the pedal.</summary>
+    OtherCableOnPedal,
+
     /// <summary>Sensor reading that the controller takes for closed.</summary>
     ZeroVolts,
 
@@ -269,6 +284,24 @@ public enum QuestionId
 
     /// <summary>Depth of full thread in a mount hole.</summary>
     ThreadDepth,
+
+    /// <summary>Kind of a mount hole.</summary>
+    HoleKind,
+
+    /// <summary>Diameter of a plain mount hole.</summary>
+    PlainHoleDiameter,
+
+    /// <summary>Thickness of the flange that a bolt goes through.</summary>
+    FlangeThickness,
+
+    /// <summary>Room for a nut behind the flange.</summary>
+    RoomBehind,
+
+    /// <summary>How far a stud stands out.</summary>
+    StandsOut,
+
+    /// <summary>How much lower than the others a mount hole lies.</summary>
+    SpacerLength,
 
     /// <summary>Flatness of the bosses.</summary>
     Flatness,

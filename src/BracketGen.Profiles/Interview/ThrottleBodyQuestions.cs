@@ -95,10 +95,32 @@ internal static class ThrottleBodyQuestions
         for (var i = 1; i <= answers.CountOf("[mount]", "holes"); i++)
         {
             var hole = $"[[mount.holes]] {i}";
+            if (i > 1)
+            {
+                // Before the centre, which otherwise counts as off the face.
+                yield return new(QuestionId.SpacerLength, hole, "spacer", AnswerForm.Quantity, "") { Item = i };
+            }
+
             yield return new(QuestionId.HoleCentre, hole, "at", AnswerForm.Point) { Item = i };
+            yield return new(QuestionId.HoleKind, hole, "kind", AnswerForm.Word, "tapped", "tapped", "through", "stud") { Item = i };
             yield return new(QuestionId.HoleThread, hole, "thread", AnswerForm.Word, "M6", [.. FastenerThread.All.Select(t => t.Name)]) { Item = i };
             yield return new(QuestionId.BossDiameter, hole, "boss_diameter", AnswerForm.Quantity) { Item = i };
-            yield return new(QuestionId.ThreadDepth, hole, "thread_depth", AnswerForm.Quantity, "") { Item = i };
+            var kind = answers.Of(hole, "kind");
+            if (kind == "through")
+            {
+                yield return new(QuestionId.PlainHoleDiameter, hole, "hole_diameter", AnswerForm.Quantity) { Item = i };
+                yield return new(QuestionId.FlangeThickness, hole, "flange_thickness", AnswerForm.Quantity) { Item = i };
+                yield return new(QuestionId.RoomBehind, hole, "room_behind", AnswerForm.Quantity, "") { Item = i };
+            }
+            else
+            {
+                if (kind == "stud")
+                {
+                    yield return new(QuestionId.StandsOut, hole, "stands_out", AnswerForm.Quantity) { Item = i };
+                }
+
+                yield return new(QuestionId.ThreadDepth, hole, "thread_depth", AnswerForm.Quantity, "") { Item = i };
+            }
         }
 
         yield return new(QuestionId.Flatness, "[mount]", "flatness", AnswerForm.Quantity, "");

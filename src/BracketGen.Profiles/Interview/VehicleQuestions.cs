@@ -76,5 +76,14 @@ internal static class VehicleQuestions
         yield return new(QuestionId.OpeningDrag, "[cable]", "opening_drag", AnswerForm.Measured, "");
         yield return new(QuestionId.OuterAxialStiffness, "[cable]", "outer_axial_stiffness", AnswerForm.Measured, "");
         yield return new(QuestionId.ZeroVolts, "[controller]", "zero_volts", AnswerForm.Quantity, "");
+        yield return new(QuestionId.OtherCableCount, "[other_cables]", "cables", AnswerForm.Count, "0");
+        for (var i = 1; i <= answers.CountOf("[other_cables]", "cables"); i++)
+        {
+            var cable = $"[[other_cables]] {i}";
+            yield return new(QuestionId.OtherCableName, cable, "name", AnswerForm.Text) { Item = i };
+            yield return new(QuestionId.OtherCableDoes, cable, "does", AnswerForm.Word, null, "cruise control", "kick-down", "hand throttle", "idle-up", "other") { Item = i };
+            yield return new(QuestionId.OtherCableFrom, cable, "from", AnswerForm.Text) { Item = i };
+            yield return new(QuestionId.OtherCableOnPedal, cable, "on_pedal", AnswerForm.Word, "", "yes", "no") { Item = i };
+        }
     }
 }

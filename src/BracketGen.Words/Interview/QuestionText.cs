@@ -16,12 +16,12 @@ public static class QuestionText
 
     private static (string Ask, string Explain) Of(Question question) => question.Id switch
     {
-        <= QuestionId.ZeroVolts => OfVehicle(question.Id),
+        <= QuestionId.ZeroVolts => OfVehicle(question.Id, question.Item.ToString(CultureInfo.InvariantCulture)),
         <= QuestionId.GrooveDirection => OfQuadrant(question.Id),
         _ => OfThrottleBody(question.Id, question.Item.ToString(CultureInfo.InvariantCulture)),
     };
 
-    private static (string Ask, string Explain) OfVehicle(QuestionId id) => id switch
+    private static (string Ask, string Explain) OfVehicle(QuestionId id, string item) => id switch
     {
         QuestionId.VehicleName => ("Name of the vehicle?", "It is printed on drawings and reports."),
         QuestionId.WireDiameter => ("Wire diameter?", "Measure the bare wire with a calliper."),
@@ -76,6 +76,12 @@ public static class QuestionText
             "Axial stiffness of the outer?",
             "Outer routed as on the vehicle, end fitting held fast: how far the wire's pedal end moves under a known weight, the stretch of the wire taken off. Weight times length of the outer over that movement, in N: 45000 +/- 4000. "
                 + "Leave empty if you cannot measure it: the stiffest and the softest usual outer then count."),
+        QuestionId.OtherCableCount => (
+            "How many other cables come to throttle or pedal?", "Cruise control, kick-down of an automatic gearbox, hand throttle, idle-up. Include those that you mean to leave out."),
+        QuestionId.OtherCableName => ($"Name of other cable {item}?", "The job speaks of it by this name."),
+        QuestionId.OtherCableDoes => ("What does it do?", "Kick-down is any cable that tells an automatic gearbox how far the valve is open."),
+        QuestionId.OtherCableFrom => ("Where does it come from?", "What pulls it, or what it pulls, and where that is."),
+        QuestionId.OtherCableOnPedal => ("Is an end of it hooked to the pedal?", "Look behind the pedal arm. Leave empty if you cannot see it."),
         _ => ("Sensor reading that the controller takes for closed?", "In V. Leave empty if the controller learns its own zero."),
     };
 
@@ -142,10 +148,16 @@ public static class QuestionText
         QuestionId.CastingBehind => ("How far does it reach the other way?", "From the throttle shaft's axis to its other end."),
         QuestionId.MountNormal => (
             "Normal of the mount face?", "Direction out of the casting, square to the face, as x, y, z: 0, 0, 1 for a face that you look straight at."),
-        QuestionId.HoleCount => ("How many tapped mount holes are there?", "1 to 12."),
+        QuestionId.HoleCount => ("How many mount holes are there?", "1 to 12."),
         QuestionId.HoleCentre => (
             $"Centre of hole {item}?", "x, y, z on the face, from the throttle shaft's axis and the middle of the groove: -50, 12, -24."),
-        QuestionId.HoleThread => ($"Thread of hole {item}?", "Metric."),
+        QuestionId.HoleThread => ($"Thread of hole {item}?", "Metric or inch; of a plain hole that of its bolt, of a stud its own."),
+        QuestionId.HoleKind => ($"Kind of hole {item}?", "Tapped for a screw, a plain hole through a flange for bolt and nut, or a stud for a nut."),
+        QuestionId.PlainHoleDiameter => ($"Diameter of plain hole {item}?", Calliper),
+        QuestionId.FlangeThickness => ($"Thickness of the flange at hole {item}?", "That the bolt goes through."),
+        QuestionId.RoomBehind => ($"Free depth behind the flange at hole {item}?", "Over the whole nut and washer. Leave empty if you did not measure it: the mount is then not proven."),
+        QuestionId.StandsOut => ($"How far does the stud at {item} stand out of the face?", "Depth gauge from its end to the face."),
+        QuestionId.SpacerLength => ($"How much lower than the mount face does hole {item} lie?", "Depth gauge from a straight edge over the others: a spacer of that length goes under the bracket. Leave empty if it lies on the face."),
         QuestionId.BossDiameter => ($"Boss diameter of hole {item}?", "The bracket covers the boss."),
         QuestionId.KeepOutCount => ("How many keep-outs are there?", "Things that bracket, cable and quadrant must stay clear of, each as a box. Include everything that moves."),
         QuestionId.KeepOutName => ($"What is keep-out {item}?", "A name for the report."),
