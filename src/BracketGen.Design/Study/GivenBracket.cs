@@ -111,12 +111,19 @@ public static class GivenBracket
             : null;
     }
 
-    // In place as measured, with what this job's outer needs.
+    // In place as measured, held by what this job's mount has, with what its outer needs.
     private static Bracket Place(Job job, Bracket bracket, Frame mount) => bracket with
     {
         Folded = new(bracket.Flat, mount),
+        Holes = [.. bracket.Holes.Select(h => h.Purpose == HolePurpose.Bolt ? OnMount(h, job.Body.Mount, mount) : h)],
         Seat = StopSeat.For(job.Vehicle.Cable, job.Preferences.StopOpening, bracket.Stock.Thickness, bracket.Stock.Material.Finish),
     };
+
+    private static BracketHole OnMount(BracketHole hole, MountFace face, Frame mount)
+    {
+        var under = face.Nearest(mount.ToThrottle(hole.Centre));
+        return hole with { Fixing = under.Fixing, SpacerLength = under.SpacerLength };
+    }
 
     // The wire taut from the pocket to the seat is as long as it must be; the adjuster makes up what the cable has more or less.
     private static StopPlacement? Stand(Job job, Bracket placed)
