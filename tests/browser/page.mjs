@@ -87,7 +87,7 @@ await inPart('main job', 'from an empty start', { viewport: { width: 1200, heigh
   await page.locator('#new-vehicle-name').fill('Plover');
   await page.keyboard.press('Enter');
   let seen = 0;
-  for (let step = 0; step < 90 && !(await page.locator('#desk').isVisible()); step++) {
+  for (let step = 0; step < 110 && !(await page.locator('#desk').isVisible()); step++) {
     await page.waitForSelector('#measure-heading');
     const heading = await page.locator('#measure-heading').textContent();
     const place = await page.locator('.progress').textContent();

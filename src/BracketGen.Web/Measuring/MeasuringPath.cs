@@ -44,7 +44,7 @@ internal static class MeasuringPath
     {
         if (question.Form == AnswerForm.Count)
         {
-            return question.Section switch { "[mount]" => "mount.holes", "[return_springs]" => "return_springs.each", _ => "keep_out" };
+            return question.Section switch { "[mount]" => "mount.holes", "[return_springs]" => "return_springs.each", "[other_cables]" => "other_cables", _ => "keep_out" };
         }
 
         if (question.Section == Answers.Unwritten)
@@ -104,6 +104,7 @@ internal static class MeasuringPath
             (true, "[cable]" or "[cable.fitting]", _) => 0,
             (true, "[pedal]", _) => 2,
             (true, _, _) => -1,
+            (false, "[engine]", _) => -1,
             (false, "", "opens") => 0,
             (false, "", "shaft_drag") => 4,
             (false, "" or "[valve]" or "[sensor]", _) => 3,
