@@ -30,8 +30,9 @@ public class PdfFileTests(ExampleOutputs outputs)
         var text = string.Join(' ', PdfText.Of(pdf).Select(w => w.Text)).Replace('\u00A0', ' ');
         using var json = JsonDocument.Parse(File.ReadAllBytes(outputs.PathOf(job, Workplace.ResultFile)));
         var inch = json.RootElement.GetProperty("job").GetProperty("units").GetString() == "in";
-        Assert.Contains(inch ? "62 lbf in" : "7.0 N m", text, StringComparison.Ordinal);
-        Assert.Contains("ISO 4017 - M6 x 16 - 8.8", text, StringComparison.Ordinal);
+        var (torque, screw) = job.EndsWith("-stud", StringComparison.Ordinal) ? ("75 lbf in", "ASME B18.2.2 - 1/4-28 UNF") : (inch ? "62 lbf in" : "7.0 N m", "ISO 4017 - M6 x 16 - 8.8");
+        Assert.Contains(torque, text, StringComparison.Ordinal);
+        Assert.Contains(screw, text, StringComparison.Ordinal);
         Assert.Contains("A throttle that sticks open can kill.", text, StringComparison.Ordinal);
         Assert.Contains("Checks before the first start", text, StringComparison.Ordinal);
 

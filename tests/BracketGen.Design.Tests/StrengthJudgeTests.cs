@@ -15,7 +15,7 @@ namespace BracketGen.Design.Tests;
 public sealed class StrengthJudgeTests
 {
     // So many candidates of a job, evenly over all that can be cut. All 5,558 of the four jobs that have room were judged once, and no verdict differed.
-    private static readonly int Few = LongRun.Of(250);
+    private static readonly int Few = LongRun.Of(120);
 
     [Theory]
     [MemberData(nameof(Examples.Names), MemberType = typeof(Examples))]

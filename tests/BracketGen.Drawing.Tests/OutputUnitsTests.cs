@@ -98,10 +98,11 @@ public partial class OutputUnitsTests
             texts.Add(("solid", string.Join(' ', info.Warnings.Append(info.Sheet))));
         }
 
-        // A source is quoted as the profile gives it.
+        // A source is quoted as the profile gives it, and an inch screw has its length in inches wherever it is ordered.
         foreach (var (what, said) in texts)
         {
             var text = solution.Job.Shop.Stock.Select(s => s.Material.Source).Distinct().Aggregate(ReportCases.Plain(said), (t, source) => t.Replace(source, "", StringComparison.Ordinal));
+            text = InchScrew().Replace(text, "$1");
             var found = Foreign(units).Match(text);
             Assert.False(found.Success, found.Success ? $"{name}, {what}: \"{text[Math.Max(0, found.Index - 60)..Math.Min(text.Length, found.Index + 40)]}\"" : "");
         }
@@ -146,4 +147,7 @@ public partial class OutputUnitsTests
 
     [GeneratedRegex(@"\d[ \u00A0]?(in²?|lbf|lbf in|ksi|psi|lb)(?![\w/])")]
     private static partial Regex NotInMetric();
+
+    [GeneratedRegex(@"(UN[CF]) x\s+(\d+-)?\d+(/\d+)? in")]
+    private static partial Regex InchScrew();
 }

@@ -109,12 +109,15 @@ internal sealed class FittedScene
 
             _shapes.Cylinder(FittedThing.Bolts, seat, washer, thread.WasherDiameter / 2);
             _shapes.Hexagon(FittedThing.Bolts, washer, top, hole.Fixing.AcrossFlats(thread));
+            var (end, radius) = (top, thread.AcrossFlats / 4);
             if (hole.Fixing is MountStud)
             {
-                _shapes.Cylinder(FittedThing.Bolts, top, seat + hole.Fixing.Above(thread, _bracket.Stock.Thickness + hole.SpacerLength) * flange.Z, thread.Diameter / 2);
+                (end, radius) = (seat + hole.Fixing.Above(thread, _bracket.Stock.Thickness + hole.SpacerLength) * flange.Z, thread.Diameter / 4);
+                _shapes.Cylinder(FittedThing.Bolts, top, end, thread.Diameter / 2);
             }
-            var head = Frame.FromZX(top, flange.Z, flange.X);
-            _names.Add(new(hole.Name, [.. FittedShapes.Round(thread.AcrossFlats / 4, 8).Select(p => head.ToWorld(p)), seat]));
+
+            var head = Frame.FromZX(end, flange.Z, flange.X);
+            _names.Add(new(hole.Name, [.. FittedShapes.Round(radius, 8).Select(p => head.ToWorld(p)), seat]));
         }
     }
 

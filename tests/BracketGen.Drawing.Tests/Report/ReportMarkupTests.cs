@@ -159,7 +159,7 @@ public partial class ReportMarkupTests
     [Fact]
     public void What_a_solution_lacks_is_left_out_and_the_rest_stands()
     {
-        var by = ReportCases.All.Take(9).ToDictionary(c => c.Name, c => ReportCases.Parse(ReportCases.Text(c.Solution)));
+        var by = ReportCases.All.TakeWhile(c => !c.Name.StartsWith("sample", StringComparison.Ordinal)).ToDictionary(c => c.Name, c => ReportCases.Parse(ReportCases.Text(c.Solution)));
         Assert.NotNull(by["plover-alder-58"].GetElementById("chart-volts"));
         Assert.Null(by["no sensor"].GetElementById("chart-volts"));
         Assert.NotNull(by["no sensor"].GetElementById("chart-foot"));
