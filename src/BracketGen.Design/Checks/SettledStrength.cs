@@ -13,7 +13,7 @@ internal static class SettledStrength
     /// <summary>Part of a judged stress that the last halving may change.</summary>
     public const double Enough = 0.02;
 
-    /// <summary>What is left of the way after a halving, in parts of what that changed: each changed about 0.6 times as much as the one before, on 48 candidates of the shipped jobs.</summary>
+    /// <summary>What is left of the way after a halving, in parts of what that changed, as if each further one changed 0.6 times as much: 0.5 in the middle on 48 candidates of the shipped jobs.</summary>
     public const double Left = 1.5;
 
     // A node counts as near the largest stress from this part of it on: more than the first mesh misses.

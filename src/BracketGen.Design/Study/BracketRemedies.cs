@@ -58,7 +58,7 @@ public sealed class BracketRemedies
     /// <summary>The failing checks that no work on the bracket can correct: they lie in cable, pedal or throttle body, in its sheet or in how it was bent.</summary>
     /// <param name="trial">The bracket as it is on the job.</param>
     public static IEnumerable<Check> BeyondWork(BracketTrial trial) => trial.Solution?.Checks.Where(c => c.Fails && c.Kind != CheckKind.Advice
-        && (TravelChecks.IsBeyondTheBracket(c) || c.Id is CheckId.BendRadius or CheckId.SheetAllowed or CheckId.ClipNeck)) ?? [];
+        && (TravelChecks.IsBeyondTheBracket(c) || c.Id is CheckId.BendRadius or CheckId.SheetAllowed or CheckId.ClipNeck or CheckId.EndMaxSheet or CheckId.EndMinSheet)) ?? [];
 
     private Found Find()
     {
