@@ -110,7 +110,7 @@ public static class ProfileReader
 
         if (shop is not null && file.Bracket.MetalIn(shop) is null)
         {
-            ImmutableArray<string> known = [.. shop.Stock.Select(s => s.Material.Designation).Distinct(), .. SheetClass.All.Select(m => m.Designation)];
+            ImmutableArray<string> known = [.. shop.Stock.Select(s => s.Material.Designation).Distinct(), .. SheetClass.All.Select(m => m.Designation), .. SheetLibrary.All.Select(m => m.Designation)];
             file.Material.Written.Report(file.Material.Key, reading, new NameUnknown(known, Nearest.To(file.Material.Value, known), NamedThing.BracketMaterial, shop.Name));
         }
 

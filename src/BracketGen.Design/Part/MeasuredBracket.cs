@@ -74,7 +74,7 @@ public sealed record MeasuredBracket
     /// <summary>The metal it is of, by the shop's list or by its class; null where the word is neither.</summary>
     /// <param name="shop">The job's shop.</param>
     public Material? MetalIn(Shop shop) =>
-        shop.Stock.Select(s => s.Material).FirstOrDefault(m => m.Designation == Material) ?? SheetClass.Of(Material);
+        shop.Stock.Select(s => s.Material).FirstOrDefault(m => m.Designation == Material) ?? SheetLibrary.Of(Material) ?? SheetClass.Of(Material);
 
     /// <summary>Whether only the class of its sheet is known.</summary>
     /// <param name="shop">The job's shop.</param>

@@ -22,7 +22,7 @@ internal static class Section
 /// <param name="kinds">What the schema says of keys that go with one word of a key alone; the checks say it to people.</param>
 /// <param name="shareAs">Name of the section among the shared schemas; null where it stands in one place only.</param>
 internal sealed class Section<T>(
-    Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null, Key[]? oneOf = null, Key[]? anyOf = null, KindKeys[]? kinds = null, string? shareAs = null) : Form<T>, ISectionLike, ISectionSchema
+    Key[] keys, Func<SectionValues, T> build, Condition[]? checks = null, Key[]? oneOf = null, Key[]? anyOf = null, ISchemaRule[]? kinds = null, string? shareAs = null) : Form<T>, ISectionLike, ISectionSchema
 {
     public override AllowedValue Allowed => new AllowedTable([.. keys.Select(k => k.Name)]);
 

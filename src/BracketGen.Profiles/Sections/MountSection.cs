@@ -60,8 +60,8 @@ internal static class MountSection
         ],
         kinds:
         [
-            new(Kind, ThroughWord, [HoleDiameter, FlangeThickness], [HoleDiameter, FlangeThickness, RoomBehind], [ThreadDepth]),
-            new(Kind, StudWord, [StandsOut], [StandsOut], []),
+            new KindKeys(Kind, ThroughWord, [HoleDiameter, FlangeThickness], [HoleDiameter, FlangeThickness, RoomBehind], [ThreadDepth]),
+            new KindKeys(Kind, StudWord, [StandsOut], [StandsOut], []),
         ]);
 
     private static readonly Key<Vector3> Normal = new(

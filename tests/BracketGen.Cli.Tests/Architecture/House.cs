@@ -65,8 +65,8 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 361, "descriptions of keys; errors"),
-        ("SheetMetal.Shops", 3, "sources of the sheet classes, as a shop's file gives its own"),
+        ("Profiles.Sections", 362, "descriptions of keys; errors"),
+        ("SheetMetal.Shops", 23, "sources of the library's sheets and of the sheet classes, as a shop's file gives its own"),
     ];
 
     /// <summary>
