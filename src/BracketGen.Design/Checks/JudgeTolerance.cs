@@ -12,9 +12,9 @@ internal static class JudgeTolerance
     public const double MeshStress = 0.06;
 
     /// <summary>
-    /// Part of a stress by which the first mesh may lie above the last: on 48 candidates of the shipped jobs 5 % at the most on the way, 2 % in the end; most lie under it, by 16 % at the most.
+    /// Part of a stress by which the first mesh may lie above the last: among 840 candidates of the shipped jobs 17 % of it at the most, where two bends lie close together; most lie under it, by 16 % at the most.
     /// </summary>
-    public const double FirstStress = 0.08;
+    public const double FirstStress = 0.25;
 
     /// <summary>Part of a give, a frequency or a screw's load that the last mesh may make better than the first: none was found that it did by a two-hundredth.</summary>
     public const double FirstStiffness = 0.01;

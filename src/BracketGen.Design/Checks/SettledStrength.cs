@@ -16,6 +16,9 @@ internal static class SettledStrength
     /// <summary>What is left of the way after a halving, in parts of what that changed, as if each further one changed 0.6 times as much: 0.5 in the middle on 48 candidates of the shipped jobs.</summary>
     public const double Left = 1.5;
 
+    // Two meshes may agree by chance: no move counts as less than this.
+    private const double Chance = Enough / 2;
+
     // A node counts as near the largest stress from this part of it on: more than the first mesh misses.
     private const double Near = 0.85;
 
@@ -36,7 +39,7 @@ internal static class SettledStrength
             var now = Largest(stages);
             var moved = now.Zip(largest, (n, before) => n > 0 ? Math.Abs(n - before) / n : 0).Max();
             largest = now;
-            stages.MeshError = Left * moved;
+            stages.MeshError = Left * Math.Max(moved, Chance);
             if (moved < Enough)
             {
                 break;

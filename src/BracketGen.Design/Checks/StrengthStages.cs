@@ -195,7 +195,9 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     public Check? WeakAtMount()
     {
         var life = new Check(CheckId.Endurance, WholeLife.Factor / StressAtLeast, Job.Preferences.MinEnduranceFactor);
-        return life.Fails ? life : JointChecks.Of(Joints, _metal).FirstOrDefault(c => c.Fails && c.Kind != CheckKind.Advice && (!IsFirst || c.Spare < -JudgeTolerance.FirstStiffness));
+        return life.Fails ? life : JointChecks.Of(Joints, _metal)
+            .Select(c => c with { Value = c.Bound == Bound.AtLeast ? StiffnessAtMost * c.Value : c.Value / StiffnessAtMost })
+            .FirstOrDefault(c => c.Fails && c.Kind != CheckKind.Advice);
     }
 
     /// <summary>The whole report.</summary>
