@@ -7,7 +7,7 @@ namespace BracketGen.Design.Tests;
 /// <summary>The stress that is judged is one that a finer mesh does not change by more than is printed.</summary>
 public sealed class SettledStrengthTests
 {
-    private static readonly int OfEachJob = LongRun.Of(8);
+    private static readonly int OfEachJob = LongRun.Of(4);
 
     // Half the edge length everywhere, and refined from there.
     private static readonly StrengthDetail Finer = new(2, 0.75, 8) { FilletAngle = Math.PI / 48, MostMeshes = 5 };
