@@ -39,7 +39,7 @@ internal sealed class FlangeCornerForm(bool mayRound) : Form<FlangeCorner>
     // Two coordinates, each with its limits; the radius has its own.
     public override JsonObject Schema(SharedSchemas shared)
     {
-        JsonArray items = [Coordinate.Schema(shared), Coordinate.Schema(shared)];
+        var items = new JsonArray((JsonNode)Coordinate.Schema(shared), (JsonNode)Coordinate.Schema(shared));
         if (mayRound)
         {
             items.Add((JsonNode)Rounding.Schema(shared));
