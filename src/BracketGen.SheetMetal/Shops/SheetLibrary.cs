@@ -59,19 +59,22 @@ public static class SheetLibrary
         Sheet(designation, (yield, tensile, max), 0.3, (across, along), BendGroup.SoftSteelOrAluminium, (density, 70_000, 0.33), source);
 
     private static Material Sheet(
-        string designation, (double Yield, double Min, double? Max) strength, double endurance, (double Across, double Along) radius, BendGroup group, (double Density, double Modulus, double Poisson) elastic, string source) => new()
+        string designation, (double Yield, double Min, double? Max) strength, double endurance, (double Across, double Along) radius, BendGroup group, (double Density, double Modulus, double Poisson) elastic, string source)
     {
-        Designation = designation,
-        Density = elastic.Density * KilogramPerCubicMetre,
-        Modulus = elastic.Modulus,
-        Poisson = elastic.Poisson,
-        Yield = strength.Yield,
-        MinTensile = strength.Min,
-        MaxTensile = strength.Max,
-        Endurance = endurance * strength.Min,
-        MinRadiusAcrossGrain = radius.Across,
-        MinRadiusAlongGrain = radius.Along,
-        BendGroup = group,
-        Source = source,
-    };
+        return new()
+        {
+            Designation = designation,
+            Density = elastic.Density * KilogramPerCubicMetre,
+            Modulus = elastic.Modulus,
+            Poisson = elastic.Poisson,
+            Yield = strength.Yield,
+            MinTensile = strength.Min,
+            MaxTensile = strength.Max,
+            Endurance = endurance * strength.Min,
+            MinRadiusAcrossGrain = radius.Across,
+            MinRadiusAlongGrain = radius.Along,
+            BendGroup = group,
+            Source = source,
+        };
+    }
 }
