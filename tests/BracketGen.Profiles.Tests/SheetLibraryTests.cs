@@ -48,6 +48,14 @@ public sealed class SheetLibraryTests
         Assert.Single(SheetLibrary.All, other => other.Designation == m.Designation);
     });
 
+    // Whoever knows only the kind of metal is not told that a part holds which would not in the weakest sheet of it.
+    [Fact]
+    public void No_sheet_of_the_library_is_weaker_than_its_class() => Assert.All(SheetLibrary.All, sheet =>
+    {
+        var kind = SheetClass.Of(!sheet.IsSteel ? "aluminium" : sheet.Modulus < 205_000 ? "stainless steel" : "steel")!;
+        Assert.True(kind.Yield <= sheet.Yield && kind.MinTensile <= sheet.MinTensile && kind.Endurance <= sheet.Endurance && kind.Modulus <= sheet.Modulus, sheet.Designation);
+    });
+
     // The shop's own files, where they speak of the same sheet, say the same.
     [Fact]
     public void The_shipped_shop_agrees_with_the_library()

@@ -184,7 +184,7 @@ internal sealed class Section<T>(
             return (replaced, new KeyReplaced(name, replaced.Name));
         }
 
-        // The list itself may be there already: then this cable belongs into it too.
+        // The list itself may be there already: then this cable goes into it too.
         if (OtherCableKeys.AsksForOne(name) && keys.Any(k => k.Name == OtherCableKeys.Key))
         {
             return (null, new KeyOfOtherCable(name, OtherCableKeys.Key));

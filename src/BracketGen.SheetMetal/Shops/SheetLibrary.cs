@@ -55,7 +55,7 @@ public static class SheetLibrary
     private static Material Stainless(string designation, double yield, double tensile, double? max, string source) =>
         Sheet(designation, (yield, tensile, max), 0.4, (1, 1.5), BendGroup.ColdRolledOrSpringSteel, (7900, 200_000, 0.3), source);
 
-    private static Material Aluminium(string designation, double yield, double tensile, double? max, double across, double along, double density, string source) =>
+    internal static Material Aluminium(string designation, double yield, double tensile, double? max, double across, double along, double density, string source) =>
         Sheet(designation, (yield, tensile, max), 0.3, (across, along), BendGroup.SoftSteelOrAluminium, (density, 70_000, 0.33), source);
 
     private static Material Sheet(

@@ -66,7 +66,7 @@ internal static class House
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
         ("Profiles.Sections", 362, "descriptions of keys; errors"),
-        ("SheetMetal.Shops", 23, "sources of the library's sheets and of the sheet classes, as a shop's file gives its own"),
+        ("SheetMetal.Shops", 21, "sources of the library's sheets and of the sheet classes, as a shop's file gives its own"),
     ];
 
     /// <summary>
