@@ -96,7 +96,15 @@ public static class BracketChecks
         var acrossGrain = BendGrain.IsAcross(bend.Across, flat.Bends[0].Across);
         var material = bracket.Stock.Material;
         var ratio = acrossGrain ? material.MinRadiusAcrossGrain : material.MinRadiusAlongGrain;
-        yield return new(CheckId.BendRadius, bend.InsideRadius, ratio * thickness) { Number = number, IsVariant = !acrossGrain, GivenSource = material.Source };
+        yield return new(CheckId.BendRadius, bend.InsideRadius, ratio * thickness)
+        {
+            Number = number,
+            IsVariant = !acrossGrain,
+            GivenSource = material.Source,
+
+            // Its class has the radius of the softest sheet; a stronger one of the kind asks for more.
+            Unfavourable = SheetClass.Of(material.Designation) is null ? null : double.NaN,
+        };
         if (bracket.Die is { } die)
         {
             yield return new(CheckId.ShortestFlange, ShorterFlange(bracket, bend), die.ShortestFlange(bend.Turn)) { Number = number };
