@@ -4,6 +4,7 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.SheetMetal.Cutting;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Tests;
@@ -57,6 +58,41 @@ public class StopSeatTests
         }
     }
 
+    // 12 x 12 with corners of 0.5: its corners lie √2 (6 - 0.5) + 0.5 = 8.278 from the middle.
+    [Fact]
+    public void A_square_push_in_end_has_a_square_hole()
+    {
+        var end = new PushInEnd(12, 18, 0.8, 3.2, 7) { Corner = 0.5 };
+        var seat = StopSeat.For(With(9.5, 40, end), StopOpening.OpenSlot, 1.5, Finish.NotStated);
+        Assert.Equal((12, false, new SquareHole(new(1, 0), 0.5)), (seat.Opening, seat.IsSlot, seat.Outline));
+        Assert.Equal(8.278, seat.Reach, 5e-4);
+        Assert.True(seat.CableGoesOn);
+    }
+
+    [Fact]
+    public void Flats_of_a_thread_make_the_slot_narrower_or_give_the_hole_flats()
+    {
+        var end = new ThreadedAdjuster(8, 1, 14, 13, 5) { ThreadFlats = 7 };
+        Assert.Equal(7.3, StopSeat.For(With(4, 40, end), StopOpening.OpenSlot, 3, Finish.NotStated).Opening, 1e-12);
+        var hole = StopSeat.For(With(4, 40, end), StopOpening.Hole, 3, Finish.NotStated);
+        Assert.Equal((9, 7.3), (hole.Opening, ((FlatSidedHole)hole.Outline!).AcrossFlats));
+    }
+
+    // A square end does not go into a round hole of its side, nor a round one into a square: its barbs hold at four points.
+    [Fact]
+    public void An_end_of_another_shape_does_not_go_into_a_bracket_that_is_there()
+    {
+        var job = Examples.Read("plover-alder-58");
+        Job For(OuterEnd end) => job with { Vehicle = job.Vehicle with { Cable = job.Vehicle.Cable with { OuterEnd = end, Fitting = new(EndFittingKind.Barrel, 6, 8) } } };
+        Job square = For(new PushInEnd(12, 18, 0.8, 3.5, 8, 14) { Corner = 0.5 }), round = For(new PushInEnd(12, 18, 0.8, 3.5, 8, 14));
+        foreach (var (made, used) in new[] { (square, round), (round, square), (square, square) })
+        {
+            var bracket = Design.Study.Designer.Solve(made).Bracket!;
+            var checks = Design.Study.GivenBracket.On(used, bracket, bracket.Folded.Flanges[0])!.Checks;
+            Assert.Equal(made != used, checks.Any(c => c.Id is CheckId.StopOpening or CheckId.StopPlay && c.Fails));
+        }
+    }
+
     [Theory]
     [InlineData(1, false, true)]
     [InlineData(2, true, true)]
@@ -78,6 +114,8 @@ public class StopSeatTests
     [InlineData(0)]
     [InlineData(1)]
     [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
     public void A_bracket_is_found_for_every_kind_of_end(int kind)
     {
         var job = Examples.Read("plover-alder-58");
@@ -85,13 +123,16 @@ public class StopSeatTests
         {
             0 => new BulkheadFerrule(8, 1, 14, 13, 5, 14),
             1 => new ClippedFerrule(8, 12, 3.5, 7, 13, 14),
-            _ => new PushInEnd(9, 14, 1.5, 3.5, 8, 14),
+            2 => new PushInEnd(9, 14, 1.5, 3.5, 8, 14),
+            3 => new PushInEnd(12, 18, 1.5, 3.5, 8, 14) { Corner = 0.5 },
+            _ => new ThreadedAdjuster(8, 1, 14, 13, 5) { ThreadFlats = 7 },
         };
-        var fitting = kind == 2 ? new EndFitting(EndFittingKind.Barrel, 6, 8) : job.Vehicle.Cable.Fitting;
+        var fitting = kind >= 2 ? new EndFitting(EndFittingKind.Barrel, kind == 4 ? 4 : 6, 8) : job.Vehicle.Cable.Fitting;
         var solution = Design.Study.Designer.Solve(job with { Vehicle = job.Vehicle with { Cable = job.Vehicle.Cable with { OuterEnd = end, Fitting = fitting } } });
         Assert.DoesNotContain(solution.Checks, c => c.Fails && c.Kind != CheckKind.Advice);
-        Assert.Contains(solution.Checks, c => c.Id == CheckId.EndMaxSheet && c.Passes);
-        Assert.True(kind != 2 || !solution.Bracket!.Stop.IsSlot);
+        Assert.True(kind == 4 || solution.Checks.Any(c => c.Id == CheckId.EndMaxSheet && c.Passes));
+        Assert.True(kind is 0 or 1 || !solution.Bracket!.Stop.IsSlot);
+        Assert.Equal(kind, solution.Bracket!.Stop.Outline switch { SquareHole => 3, FlatSidedHole => 4, _ => kind });
     }
 
     // A ferrule has no nut: its own hole is all that the fitting goes through.

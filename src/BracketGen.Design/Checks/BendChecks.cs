@@ -90,8 +90,9 @@ public static class BendChecks
     {
         var limit = HoleOverDie.LimitOf(bend, die, bracket.Flat.Thickness);
         var nearest = bracket.Holes
-            .Where(h => (h.Centre - bend.Start).Dot(bend.Along) is var along && along > -h.Diameter / 2 && along < bend.Length + h.Diameter / 2)
-            .Select(h => (Hole: h, Distance: Math.Max(0, Math.Abs(bend.Depth(h.Centre) - bend.Allowance / 2) - h.Diameter / 2)))
+            .SelectMany(h => h.Middles.Select(m => (Hole: h, Middle: m)))
+            .Where(h => (h.Middle - bend.Start).Dot(bend.Along) is var along && along > -h.Hole.Reach && along < bend.Length + h.Hole.Reach)
+            .Select(h => (h.Hole, Distance: Math.Max(0, Math.Abs(bend.Depth(h.Middle) - bend.Allowance / 2) - h.Hole.Reach)))
             .OrderBy(h => h.Distance).FirstOrDefault();
         return nearest.Hole is null ? null : new(CheckId.HoleOverDie, nearest.Distance, limit) { Subject = nearest.Hole.Name };
     }

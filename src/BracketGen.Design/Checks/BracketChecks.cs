@@ -22,10 +22,10 @@ public static class BracketChecks
         var outline = flat.Blank.Outline;
         foreach (var group in bracket.Holes.Where(h => !h.IsSlot).GroupBy(h => h.Purpose))
         {
-            var worst = group.MinBy(h => outline.DistanceTo(h.Centre.Vector) - HoleDistances.AcrossForce(h.Diameter, thickness))!;
+            var worst = group.MinBy(h => h.DistanceTo(outline) - HoleDistances.AcrossForce(2 * h.Reach, thickness))!;
             yield return new(
                 group.Key == HolePurpose.Bolt ? CheckId.BoltHoleEdge : CheckId.StopHoleEdge,
-                outline.DistanceTo(worst.Centre.Vector), HoleDistances.AcrossForce(worst.Diameter, thickness))
+                worst.DistanceTo(outline), HoleDistances.AcrossForce(2 * worst.Reach, thickness))
             {
                 Subject = worst.Name,
             };
@@ -36,9 +36,9 @@ public static class BracketChecks
             yield return new(CheckId.SlotEdge, SlotSide(bracket), thickness);
         }
 
-        if (bracket.Holes.Where(h => !HoleMaking.Of(bracket, h, cable.OuterEnd, process).IsDrilled).MinBy(h => h.Diameter) is { } smallest)
+        if (bracket.Holes.Where(h => !HoleMaking.Of(bracket, h, cable.OuterEnd, process).IsDrilled).MinBy(h => h.LeastWidth) is { } smallest)
         {
-            yield return new(CheckId.SmallestHole, smallest.Diameter, CuttingLimits.SmallestHole(process, thickness)) { Subject = smallest.Name };
+            yield return new(CheckId.SmallestHole, smallest.LeastWidth, CuttingLimits.SmallestHole(process, thickness)) { Subject = smallest.Name };
         }
 
         foreach (var (bend, index) in flat.Bends.Select((b, i) => (b, i)))
@@ -76,8 +76,8 @@ public static class BracketChecks
         // Into a slot the outer end slips from the side: then its own body is what has to go in. What sits only in a slot has no way through a hole.
         var seat = bracket.Seat;
         yield return bracket.Stop.IsSlot
-            ? new(CheckId.FittingThroughStop, bracket.Stop.Diameter, cable.OuterEnd.BodyDiameter) { IsVariant = true }
-            : new(CheckId.FittingThroughStop, Math.Min(bracket.Stop.Diameter - finish.HoleAllowance, seat.Passage ?? StopSeat.For(cable, StopOpening.Hole, thickness, finish).Passage ?? 0), seat.FittingSize);
+            ? new(CheckId.FittingThroughStop, bracket.Stop.Diameter, (cable.OuterEnd as NuttedEnd)?.ThreadFlats ?? cable.OuterEnd.BodyDiameter) { IsVariant = true }
+            : new(CheckId.FittingThroughStop, Math.Min(bracket.Stop.LeastWidth - finish.HoleAllowance, seat.Passage ?? StopSeat.For(cable, StopOpening.Hole, thickness, finish).Passage ?? 0), seat.FittingSize);
     }
 
     /// <summary>Layer on each face of a part that is powder coated thickly (mm; common practice, no source).</summary>
@@ -160,9 +160,14 @@ public static class BracketChecks
     private static double DistanceToBend(BracketHole hole, Bend bend)
     {
         // The tools press along the whole line, but where relief cuts end it.
-        var depth = bend.Depth(hole.Centre);
-        var beside = bend.Relief > 0 ? -Math.Min((hole.Centre - bend.Start).Dot(bend.Along), (bend.End - hole.Centre).Dot(bend.Along)) : double.NegativeInfinity;
-        return Math.Max(beside, Math.Max(-depth, depth - bend.Allowance)) - hole.Diameter / 2;
+        double Of(FlatPoint middle)
+        {
+            var depth = bend.Depth(middle);
+            var beside = bend.Relief > 0 ? -Math.Min((middle - bend.Start).Dot(bend.Along), (bend.End - middle).Dot(bend.Along)) : double.NegativeInfinity;
+            return Math.Max(beside, Math.Max(-depth, depth - bend.Allowance));
+        }
+
+        return hole.Middles.Min(Of) - hole.Reach;
     }
 
     private static double ShorterFlange(Bracket bracket, Bend bend)

@@ -25,7 +25,7 @@ public enum HolePurpose
 /// <param name="Purpose">What it is for.</param>
 /// <param name="Flange">Number of the flange it is in.</param>
 /// <param name="Centre">Centre; of the round bottom in a slot.</param>
-/// <param name="Diameter">Diameter, or width of a slot.</param>
+/// <param name="Diameter">Diameter; width of a slot, side of a square.</param>
 /// <param name="Towards">The slot's way out, length one; null for a round hole.</param>
 /// <param name="Thread">The bolt's thread; null for the stop.</param>
 /// <param name="MetalRadius">Radius of metal that was laid around it (mm).</param>
@@ -41,6 +41,37 @@ public sealed record BracketHole(
 
     /// <summary>How the mount hole under it holds the bracket.</summary>
     public Fixing Fixing { get; init; } = new TappedHole();
+
+    /// <summary>Its outline; null for a round hole, and for a slot open to the edge.</summary>
+    public HoleOutline? Outline { get; init; }
+
+    /// <summary>What is cut out for it; of a slot open to the edge its round bottom.</summary>
+    public Contour Cut => Outline?.Round(Centre, Diameter) ?? Contour.Circle(Centre.Vector, Diameter / 2);
+
+    /// <summary>Its centre, or the centres of both ends: it lies in the hull of the discs of radius <see cref="Reach"/> about them.</summary>
+    public ImmutableArray<FlatPoint> Middles => Outline?.Middles(Centre) ?? [Centre];
+
+    /// <summary>How far it reaches from the line between its middles (mm).</summary>
+    public double Reach => Outline?.Reach(Diameter) ?? Diameter / 2;
+
+    /// <summary>Its least width (mm).</summary>
+    public double LeastWidth => Outline?.LeastWidth(Diameter) ?? Diameter;
+
+    /// <summary>Distance (mm) from the line between its middles to a contour, never too large.</summary>
+    /// <param name="contour">The contour.</param>
+    public double DistanceTo(Contour contour)
+    {
+        var middles = Middles;
+        if (middles.Length == 1)
+        {
+            return contour.DistanceTo(Centre.Vector);
+        }
+
+        // A distance changes no faster than the point moves.
+        const int steps = 16;
+        var whole = middles[^1] - middles[0];
+        return Enumerable.Range(0, steps + 1).Min(i => contour.DistanceTo((middles[0] + (double)i / steps * whole).Vector)) - whole.Length / steps / 2;
+    }
 
     /// <summary>Whether it is a slot open to the edge.</summary>
     public bool IsSlot => Towards is not null;
@@ -125,6 +156,7 @@ public sealed record Bracket : IMirrored<Bracket>
             {
                 Centre = h.Centre.MirroredInX,
                 Towards = h.Towards?.MirroredInX,
+                Outline = h.Outline?.Mirrored(),
             }),
         ],
     };

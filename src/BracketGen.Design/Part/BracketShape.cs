@@ -192,7 +192,7 @@ public static class BracketShape
         var stopHole = StopHole(sheet, stopFlange, draft.Stop, stopFlange > 0 ? draft.Bends[stopFlange - 1].Across : null);
         var outline = BlankOutline.Draw(draft.Bends, draft.Discs, sheet.Straight, sheet.Preferences.CornerRadius);
         outline = outline is not null ? WithSlot(outline, stopHole) : null;
-        if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre.Vector) || outline.DistanceTo(b.Centre.Vector) < b.Diameter / 2 + Tolerance.Point))
+        if (outline is null || sheet.Bolts.Any(b => b.Middles.Any(m => !outline.Contains(m.Vector)) || b.DistanceTo(outline) < b.Reach + Tolerance.Point))
         {
             return null; // Not to be drawn, or the slot runs into a bolt.
         }
@@ -200,7 +200,7 @@ public static class BracketShape
         ImmutableArray<BracketHole> holes = [.. sheet.Bolts, stopHole];
         var flat = new FlatPattern
         {
-            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => Contour.Circle(h.Centre.Vector, h.Diameter / 2))),
+            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => h.Cut)),
             Thickness = sheet.Stock.Thickness,
             Bends = [.. draft.Bends],
         };
@@ -279,7 +279,10 @@ public static class BracketShape
     private static BracketHole StopHole(SheetOnMount sheet, int flange, FlatPoint centre, Vector2? acrossBend)
     {
         Vector2? towards = sheet.Seat.IsSlot ? SlotWay(sheet, centre, acrossBend) : null;
-        return new(MountFace.HoleName(sheet.Bolts.Length), HolePurpose.Stop, flange, centre, sheet.Seat.Opening, towards, null, sheet.StopMetalRadius);
+        return new(MountFace.HoleName(sheet.Bolts.Length), HolePurpose.Stop, flange, centre, sheet.Seat.Opening, towards, null, sheet.StopMetalRadius)
+        {
+            Outline = sheet.Seat.Outline is { } outline ? outline with { Along = acrossBend ?? outline.Along } : null,
+        };
     }
 
     private static Vector2 ClearOf(ImmutableArray<BracketHole> bolts, FlatPoint from)

@@ -1,6 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
@@ -93,17 +94,21 @@ internal static class CostBound
         return Math.Max(hullEdge, LeastOutline(draft.LeastArea)) * (1 - DesignTolerance.AreaRounding) + HoleEdges(sheet);
     }
 
-    // The round holes.
+    // The holes.
     private static double HoleEdges(SheetOnMount sheet)
     {
-        var length = sheet.Seat.IsSlot ? 0 : Math.PI * sheet.Seat.Opening;
+        var length = sheet.Seat.IsSlot ? 0 : EdgeOf(sheet.Seat.Outline, sheet.Seat.Opening);
         foreach (var bolt in sheet.Bolts)
         {
-            length += Math.PI * bolt.Diameter;
+            length += EdgeOf(bolt.Outline, bolt.Diameter);
         }
 
         return length;
     }
+
+    private static double EdgeOf(HoleOutline? outline, double size) => outline?.Round(new(0, 0), size).Perimeter ?? Math.PI * size;
+
+    private static double AreaOf(HoleOutline? outline, double size) => outline?.Round(new(0, 0), size).SignedArea ?? Math.PI / 4 * size * size;
 
     private static int Pierces(SheetOnMount sheet) => 1 + sheet.Bolts.Length + (sheet.Seat.IsSlot ? 0 : 1);
 
@@ -183,7 +188,7 @@ internal static class CostBound
         var area = 0.0;
         foreach (var bolt in sheet.Bolts)
         {
-            area += Math.PI / 4 * bolt.Diameter * bolt.Diameter;
+            area += AreaOf(bolt.Outline, bolt.Diameter);
         }
 
         return area;
@@ -193,7 +198,7 @@ internal static class CostBound
 
     // A slot runs from the stop's centre to the edge, at most the metal's radius away where nothing lies beyond it; twice that is taken.
     private static double StopHoleArea(SheetOnMount sheet) =>
-        Math.PI / 4 * sheet.Seat.Opening * sheet.Seat.Opening + (sheet.Seat.IsSlot ? 2 * sheet.Seat.Opening * sheet.StopMetalRadius : 0);
+        AreaOf(sheet.Seat.Outline, sheet.Seat.Opening) + (sheet.Seat.IsSlot ? 2 * sheet.Seat.Opening * sheet.StopMetalRadius : 0);
 
     private static double Hull(IReadOnlyList<Disc> discs, ReadOnlySpan<Vector2> points)
     {

@@ -17,7 +17,7 @@ public sealed record HoleMaking(bool IsDrilled, double Size, double Position)
     /// <summary>How a hole is made.</summary>
     /// <remarks>
     /// The beam cuts it with the deviations of ISO 9013, class 1 for laser and water jet and 2 for plasma. It is drilled at a pilot mark, to ISO 2768-1 m, where it is
-    /// smaller than the process cuts clean, or where the smallest hole that the process may leave does not take what goes through it. A slot is always cut.
+    /// smaller than the process cuts clean, or where the smallest hole that the process may leave does not take what goes through it. A slot and a hole that is not round are always cut.
     /// </remarks>
     /// <param name="hole">The hole.</param>
     /// <param name="body">Diameter (mm) of what goes through it.</param>
@@ -26,7 +26,7 @@ public sealed record HoleMaking(bool IsDrilled, double Size, double Position)
     public static HoleMaking Of(BracketHole hole, double body, CuttingProcess process, double thickness)
     {
         var cut = CutTolerance.Deviation(CuttingLimits.ToleranceClass(process), hole.Diameter, thickness);
-        var isDrilled = !hole.IsSlot && (hole.Diameter < CuttingLimits.SmallestHole(process, thickness) || hole.Diameter - cut <= body);
+        var isDrilled = !hole.IsSlot && hole.Outline is null && (hole.Diameter < CuttingLimits.SmallestHole(process, thickness) || hole.Diameter - cut <= body);
         return isDrilled
             ? new(true, GeneralTolerance.Linear(Math.Clamp(hole.Diameter, 0.5, 2000)), Math.Max(DrillOffMark, cut))
             : new(false, cut, cut);

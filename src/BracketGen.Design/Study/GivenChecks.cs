@@ -3,7 +3,9 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Study;
@@ -29,7 +31,8 @@ public static class GivenChecks
         yield return new(CheckId.MountBosses, metal, 0);
 
         var (opening, plusMinus) = (placed.Stop.Diameter, placed.Stop.PlusMinus);
-        var min = placed.IsMadeElsewhere ? StopSeat.MinOpening(cable.OuterEnd) : placed.Seat.Opening;
+        var min = !GoesIn(placed) ? Math.Sqrt(2) * cable.OuterEnd.BodyDiameter : placed.Stop.IsSlot && cable.OuterEnd is NuttedEnd { ThreadFlats: { } flats } ? flats + StopSeat.LeastPlay
+            : placed.IsMadeElsewhere ? StopSeat.MinOpening(cable.OuterEnd) : placed.Seat.Opening;
         yield return new(CheckId.StopOpening, opening - min, 0) { Unfavourable = Where(plusMinus > 0, opening - plusMinus - min) };
         yield return new(CheckId.StopPlay, opening - placed.Seat.Opening, StopSeat.MaxPlay(cable.OuterEnd)) { Unfavourable = Where(plusMinus > 0, opening + plusMinus - placed.Seat.Opening) };
         yield return new(CheckId.StopSlot, placed.Stop.IsSlot || !placed.Seat.IsSlot ? 1 : 0, 1);
@@ -41,6 +44,10 @@ public static class GivenChecks
             yield return new(CheckId.StopPlace, Math.Abs(placement.AdjusterShift), WithoutAdjuster);
         }
     }
+
+    // A thread with flats goes into a round hole as well, and is kept from turning by its nuts alone. Else a hole of another shape is too small or does not hold.
+    private static bool GoesIn(Bracket placed) =>
+        placed.Stop.IsSlot || StopSeat.SameShape(placed.Stop.Outline, placed.Seat.Outline) || (placed.Stop.Outline is null && placed.Seat.Outline is FlatSidedHole);
 
     // What we shape ourselves keeps its bends farther off than any nut or washer reaches.
     private static double Flat(Bracket placed, BracketHole hole) =>

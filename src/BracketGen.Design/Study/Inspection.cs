@@ -5,6 +5,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Study;
 
@@ -45,7 +46,7 @@ public sealed record Inspection(
         for (var i = 0; i < bracket.Holes.Length; i++)
         {
             Add(InspectedThing.Size, bracket.Holes[i].Name, null, i, bracket.Holes[i].Diameter, Making(bracket.Holes[i]).Size);
-            items[^1] = items[^1] with { IsSlot = bracket.Holes[i].IsSlot };
+            items[^1] = items[^1] with { IsSlot = bracket.Holes[i].IsSlot, IsSquare = bracket.Holes[i].Outline is SquareHole };
         }
 
         var first = bracket.Holes[0];

@@ -3,7 +3,7 @@ namespace BracketGen.Design.Study;
 /// <summary>What is measured on a finished bracket.</summary>
 public enum InspectedThing
 {
-    /// <summary>Diameter of a hole, or width of a slot (mm).</summary>
+    /// <summary>Diameter of a hole, side of a square one, or width of a slot (mm).</summary>
     Size,
 
     /// <summary>Distance from one hole's centre to another's (mm).</summary>
@@ -37,6 +37,9 @@ public sealed record InspectionItem(string Name, InspectedThing Thing, string Of
 
     /// <summary>Whether the hole is a slot.</summary>
     public bool IsSlot { get; init; }
+
+    /// <summary>Whether the hole is square.</summary>
+    public bool IsSquare { get; init; }
 
     /// <summary>Whether a reading is within the drawing's limits.</summary>
     /// <param name="value">The reading (mm, rad).</param>

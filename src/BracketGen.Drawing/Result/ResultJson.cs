@@ -12,6 +12,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.SheetMetal.Forming;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.Units;
 using BracketGen.Words;
@@ -97,7 +98,7 @@ public static class ResultJson
             bracket.Plan is { } plan ? [.. plan.Steps.Select(StepOf)] : null,
             [
                 .. bracket.Holes.Select(h => new ResultHole(
-                    h.Name, h.Purpose == HolePurpose.Bolt ? "bolt" : "stop", Point(h.Centre.Vector - corner), h.Diameter, h.IsSlot, h.Thread?.Name)),
+                    h.Name, h.Purpose == HolePurpose.Bolt ? "bolt" : "stop", Point(h.Centre.Vector - corner), h.Diameter, h.IsSlot, h.Thread?.Name, OutlineOf(h.Outline))),
             ],
             [Point(mount.Origin), Point(mount.X), Point(mount.Y), Point(mount.Z)]);
     }
@@ -111,6 +112,14 @@ public static class ResultJson
             [.. step.Gauge.Fingers.Select(f => new ResultFinger(Round(f.Distance), Round(f.Along)))], step.Gauge.PlusMinus, OnPress(step.Force), OnPress(step.ForcePerLength),
             OnPress(step.MaxForcePerLength), OnPress(step.HandHold));
     }
+
+    private static ResultHoleOutline? OutlineOf(HoleOutline? outline) => outline switch
+    {
+        SquareHole square => new("square", Point(square.Along), square.Corner, null, null),
+        FlatSidedHole flats => new("flats", Point(flats.Along), null, flats.AcrossFlats, null),
+        LongHole slot => new("long", Point(slot.Along), null, null, slot.Travel),
+        _ => null,
+    };
 
     private static string PlacedBy(GaugeKind kind) => kind switch
     {

@@ -71,16 +71,16 @@ internal sealed class FlatView
     {
         var k = scale.Factor;
         var space = new FreeSpace(Lines(_blank, _bends, k));
-        space.Add(_scene.Bracket.Holes.SelectMany(h => Dimensions.CentreMark(k * Local(h.Centre), k * h.Diameter / 2)));
+        space.Add(_scene.Bracket.Holes.SelectMany(h => Dimensions.CentreMark(k * Local(h.Centre), k * h.Reach)));
         var around = space.Items.Select(i => i.Bounds).Aggregate((a, b) => a.Union(b));
         space.Add(DimensionPlacer.Draw(around, Wanted(k)).Items);
         AddDatumAxes(space, k * _scene.DatumHole.Diameter / 2 + 2.5);
         foreach (var hole in _scene.Bracket.Holes)
         {
             var centre = k * Local(hole.Centre);
-            if (!space.AddLabel(hole.Name, centre, k * hole.Diameter / 2, TextHeight.Normal, FontWeight.Bold))
+            if (!space.AddLabel(hole.Name, centre, k * hole.Reach, TextHeight.Normal, FontWeight.Bold))
             {
-                space.AddLeader(centre, k * hole.Diameter / 2, Angle.FromDegrees(60), hole.Name);
+                space.AddLeader(centre, k * hole.Reach, Angle.FromDegrees(60), hole.Name);
             }
         }
 

@@ -109,12 +109,12 @@ internal sealed class FormedViews
         bool IsAtBend(Segment s) => Math.Abs(Place(s.Start).Y + past) < Tolerance.SameSize && Math.Abs(Place(s.End).Y + past) < Tolerance.SameSize;
         var space = new FreeSpace(region.Contours.SelectMany(c => c.Segments)
             .Select(s => new Stroke(ViewLine.Scaled(Placed(s), k), IsAtBend(s) ? LineKind.Tangent : LineKind.Visible)));
-        space.Add(Dimensions.CentreMark(Vector2.Zero, k * bracket.Stop.Diameter / 2));
+        space.Add(Dimensions.CentreMark(Vector2.Zero, k * bracket.Stop.Reach));
 
         // To edges that a gauge touches: the end of the flange and both its sides.
         Vector2[] points = [.. region.Outline.Segments.SelectMany(s => new[] { s.Start, s.End, s.PointAt(0.5) }).Select(Place)];
         var bounds = Bounds.Around(region.Outline.Segments.SelectMany(s => new[] { Placed(s).Bounds.Min, Placed(s).Bounds.Max }));
-        var clear = k * bracket.Stop.Diameter / 2 + 2;
+        var clear = k * bracket.Stop.Reach + 2;
         List<WantedDimension> wanted = [];
         void Want(Vector2 to, double length, ViewSide side)
         {
@@ -132,7 +132,7 @@ internal sealed class FormedViews
         Want(Farthest(-1), -bounds.Min.X, ViewSide.Above);
         Want(Farthest(+1), bounds.Max.X, ViewSide.Above);
         space.Add(DimensionPlacer.Draw(space.Items.Select(i => i.Bounds).Aggregate((a, b) => a.Union(b)), wanted).Items);
-        space.AddLabel(bracket.Stop.Name, Vector2.Zero, k * bracket.Stop.Diameter / 2, TextHeight.Small, FontWeight.Bold);
+        space.AddLabel(bracket.Stop.Name, Vector2.Zero, k * bracket.Stop.Reach, TextHeight.Small, FontWeight.Bold);
         var block = SheetBlock.Around(space.Items);
         return block.And(SheetBlock.Around([new TextItem(DrawingText.StopView, new(block.Bounds.Centre.X, block.Bounds.Max.Y + 4), TextHeight.Small, TextAlign.Centre, Weight: FontWeight.Bold)]));
     }
@@ -171,7 +171,7 @@ internal sealed class FormedViews
         {
             var isStop = hole == _scene.Bracket.Stop;
             var at = isStop ? _scene.Seat : FrontOf(hole.Centre, 0);
-            var room = isStop ? 0 : scale * hole.Diameter / 2 + 2;
+            var room = isStop ? 0 : scale * hole.Reach + 2;
             if (Math.Abs(at.X) > Shown)
             {
                 wanted.Add(new(Vector2.Zero, scale * at.XY, ViewSide.Below, _scene.Value.Length(Math.Abs(at.X)), clear, room));
@@ -344,9 +344,9 @@ internal sealed class FormedViews
             if (Math.Abs(frame.Z.Dot(sketch.View.Z)) > ViewSketch.SeenFromAbove)
             {
                 var centre = scale * sketch.View.ToLocal(frame.ToWorld(hole.Centre.Vector)).XY;
-                if (!space.AddLabel(hole.Name, centre, scale * hole.Diameter / 2, TextHeight.Small, FontWeight.Bold))
+                if (!space.AddLabel(hole.Name, centre, scale * hole.Reach, TextHeight.Small, FontWeight.Bold))
                 {
-                    space.AddLeader(centre, scale * hole.Diameter / 2, Angle.FromDegrees(60), hole.Name);
+                    space.AddLeader(centre, scale * hole.Reach, Angle.FromDegrees(60), hole.Name);
                 }
             }
         }

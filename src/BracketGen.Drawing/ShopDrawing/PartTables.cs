@@ -4,6 +4,7 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Words.ShopDrawing;
 
 namespace BracketGen.Drawing.ShopDrawing;
@@ -67,6 +68,16 @@ internal static class PartTables
     private static string Opening(BracketHole hole, HoleMaking making, ValueFormat value)
     {
         var size = LengthTolerance.PlusMinus(making.Size);
+        switch (hole.Outline)
+        {
+            case SquareHole square:
+                return PartTableText.Square(value.Length(hole.Diameter, size), value.Radius(square.Corner), value.Degrees(FullTurn(square.Along.Polar)));
+            case FlatSidedHole flats:
+                return PartTableText.FlatSided(value.Diameter(hole.Diameter, size), value.Length(flats.AcrossFlats, size), value.Degrees(FullTurn(flats.Along.Polar)));
+            case LongHole slot:
+                return PartTableText.Long(value.Length(hole.Diameter, size), value.Length(hole.Diameter + slot.Travel), value.Degrees(FullTurn(slot.Along.Polar)));
+        }
+
         return hole.Towards is { } towards ? PartTableText.Slot(value.Length(hole.Diameter, size), value.Degrees(FullTurn(towards.Polar)))
             : making.IsDrilled ? PartTableText.Drilled(value.Diameter(hole.Diameter, size))
             : value.Diameter(hole.Diameter, size);

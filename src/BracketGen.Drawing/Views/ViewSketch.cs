@@ -48,14 +48,14 @@ internal sealed class ViewSketch
             var tilt = Math.Abs(frame.Z.Dot(View.Z));
             if (tilt > SeenFromAbove)
             {
-                foreach (var item in Dimensions.CentreMark(scale * top, scale * hole.Diameter / 2))
+                foreach (var item in Dimensions.CentreMark(scale * top, scale * hole.Reach))
                 {
                     yield return item;
                 }
             }
             else if (tilt > LeastTilt)
             {
-                foreach (var item in EllipseMark(scale * (frame.Z.Dot(View.Z) > 0 ? top : bottom), scale * hole.Diameter / 2, View.ToLocalDirection(frame.Z).XY.Unit, tilt))
+                foreach (var item in EllipseMark(scale * (frame.Z.Dot(View.Z) > 0 ? top : bottom), scale * hole.Reach, View.ToLocalDirection(frame.Z).XY.Unit, tilt))
                 {
                     yield return item;
                 }

@@ -43,6 +43,13 @@ public sealed record PartShape(
                         Through = h.Fixing is ThroughHole through ? [through.Diameter, through.Flange, .. through.Room is { } room ? (double[])[room] : []] : null,
                         Stud = (h.Fixing as MountStud)?.StandsOut,
                         Spacer = h.SpacerLength,
+                        Outline = h.Outline switch
+                        {
+                            SquareHole s => [s.Along.X, s.Along.Y, s.Corner],
+                            FlatSidedHole f => [f.Along.X, f.Along.Y, f.AcrossFlats, 0],
+                            LongHole l => [l.Along.X, l.Along.Y, l.Travel, 0, 0],
+                            _ => null,
+                        },
                     }),
             ],
             [
@@ -76,13 +83,20 @@ public sealed record PartShape(
             Fixing = h.Through is [var diameter, var flange, ..] ? new ThroughHole(diameter, flange, h.Through.Length > 2 ? h.Through[2] : null)
                 : h.Stud is { } standsOut ? new MountStud(standsOut) : new TappedHole(),
             SpacerLength = h.Spacer,
+            Outline = h.Outline switch
+            {
+                [var alongX, var alongY, var corner] => new SquareHole(new(alongX, alongY), corner),
+                [var alongX, var alongY, var flats, _] => new FlatSidedHole(new(alongX, alongY), flats),
+                [var alongX, var alongY, var travel, _, _] => new LongHole(new(alongX, alongY), travel),
+                _ => null,
+            },
         }).ToImmutableArray();
         var outline = new Contour(Outline.Select(s => s is [var x, var y, var radius, var from, var sweep]
             ? new ArcSegment(new(x, y), radius, new(from), new(sweep))
             : (Segment)new LineSegment(new(s[0], s[1]), new(s[2], s[3]))));
         var flat = new FlatPattern
         {
-            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => Contour.Circle(h.Centre.Vector, h.Diameter / 2))),
+            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => h.Cut)),
             Thickness = Thickness,
             Bends =
             [
@@ -122,6 +136,9 @@ public sealed record PartHole(
 
     /// <summary>Length of the spacer under it (mm); zero where there is none.</summary>
     public double Spacer { get; init; }
+
+    /// <summary>Its outline where it is not round: direction, then corner radius of a square; the same with a zero behind for flats, with two for the travel of a long hole.</summary>
+    public double[]? Outline { get; init; }
 
     /// <summary>How far the stud under it stands out of the mount face (mm); null where there is none.</summary>
     public double? Stud { get; init; }

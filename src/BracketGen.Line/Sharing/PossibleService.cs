@@ -80,6 +80,7 @@ public static class PossibleServices
             && (preferences.Materials.IsEmpty || preferences.Materials.Contains(stock.Material.Designation))
             && play >= -Tolerance.Point && play <= StopSeat.MaxPlay(job.Vehicle.Cable.OuterEnd) + Tolerance.Point
             && (bracket.Stop.IsSlot || !seat.IsSlot)
+            && StopSeat.SameShape(bracket.Stop.Outline, seat.Outline)
             && bracket.Stop.MetalRadius >= seat.MetalRadius(stock.Thickness) - Tolerance.Point;
     }
 

@@ -31,7 +31,7 @@ public enum Outcome
 public sealed record Made
 {
     /// <summary>Version of the layout.</summary>
-    public const int LayoutVersion = 5;
+    public const int LayoutVersion = 6;
 
     /// <summary>Version of the layout that it was written in.</summary>
     public required int Layout { get; init; }

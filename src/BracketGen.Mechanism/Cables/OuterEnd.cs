@@ -32,6 +32,9 @@ public abstract record NuttedEnd(double Thread, double Pitch, double AcrossFlats
     /// <inheritdoc/>
     public override double SeatDiameter => AcrossFlats;
 
+    /// <summary>Width (mm) across two flats along the thread, which keep it from turning in its stop; null where it has none.</summary>
+    public double? ThreadFlats { get; init; }
+
     /// <summary>Bore of a nut (mm): the minor diameter D1 = d - 5/4 H of its thread with H = √3/2 P, ISO 724; ISO 965-1's 6H makes no nut narrower.</summary>
     public double NutBore => Thread - 1.25 * Math.Sqrt(3) / 2 * Pitch;
 
@@ -132,8 +135,8 @@ public sealed record ClippedFerrule(double NoseDiameter, double ShoulderDiameter
     public override double MaxSheet => Grip;
 }
 
-/// <summary>An end with a collar and barbs that is pushed into a round hole from the outer's side and springs open behind the sheet.</summary>
-/// <param name="HoleDiameter">Diameter of the hole that it is made for (mm).</param>
+/// <summary>An end with a collar and barbs that is pushed into a round or square hole from the outer's side and springs open behind the sheet.</summary>
+/// <param name="HoleDiameter">Diameter of the hole that it is made for, or its side (mm).</param>
 /// <param name="ShoulderDiameter">Diameter of the collar that bears on the bracket (mm).</param>
 /// <param name="LeastSheet">Thinnest sheet that it holds on to (mm).</param>
 /// <param name="MostSheet">Thickest sheet that it snaps over (mm).</param>
@@ -144,8 +147,12 @@ public sealed record PushInEnd(double HoleDiameter, double ShoulderDiameter, dou
     /// <inheritdoc/>
     public override double AdjusterRange => Range;
 
+    /// <summary>Radius of the corners of the square hole that it is made for (mm); null for a round hole.</summary>
+    public double? Corner { get; init; }
+
     /// <inheritdoc/>
-    public override double BodyDiameter => HoleDiameter;
+    /// <remarks>Of a square one the circle round its corners, taken as sharp.</remarks>
+    public override double BodyDiameter => Corner is null ? HoleDiameter : Math.Sqrt(2) * HoleDiameter;
 
     /// <inheritdoc/>
     public override double SeatDiameter => ShoulderDiameter;

@@ -69,6 +69,12 @@ public enum QuestionId
     /// <summary>Hole that a push-in end is made for.</summary>
     EndHoleDiameter,
 
+    /// <summary>Side of the square hole that an end is made for.</summary>
+    EndHoleSide,
+
+    /// <summary>Corners of the square hole that an end is made for.</summary>
+    EndCornerRadius,
+
     /// <summary>Collar of a push-in end.</summary>
     EndCollarDiameter,
 

@@ -22,7 +22,7 @@ internal static class VehicleQuestions
         }
 
         const string end = "[cable.outer_end]";
-        yield return new(QuestionId.OuterEndKind, end, "kind", AnswerForm.Word, null, "threaded adjuster", "plain ferrule", "slotted clip", "bulkhead ferrule", "clipped ferrule", "push-in end");
+        yield return new(QuestionId.OuterEndKind, end, "kind", AnswerForm.Word, null, "threaded adjuster", "plain ferrule", "slotted clip", "bulkhead ferrule", "clipped ferrule", "push-in end", "square push-in end");
         switch (answers.Of(end, "kind"))
         {
             case "threaded adjuster":
@@ -59,6 +59,15 @@ internal static class VehicleQuestions
                 break;
             case "push-in end":
                 yield return new(QuestionId.EndHoleDiameter, end, "hole_diameter", AnswerForm.Quantity);
+                yield return new(QuestionId.EndCollarDiameter, end, "shoulder_diameter", AnswerForm.Quantity);
+                yield return new(QuestionId.MinSheet, end, "min_sheet", AnswerForm.Quantity);
+                yield return new(QuestionId.MaxSheet, end, "max_sheet", AnswerForm.Quantity);
+                yield return new(QuestionId.Reach, end, "reach", AnswerForm.Quantity);
+                yield return new(QuestionId.RangeElsewhere, end, "range", AnswerForm.Quantity, "0");
+                break;
+            case "square push-in end":
+                yield return new(QuestionId.EndHoleSide, end, "hole_side", AnswerForm.Quantity);
+                yield return new(QuestionId.EndCornerRadius, end, "corner_radius", AnswerForm.Quantity, "0.5");
                 yield return new(QuestionId.EndCollarDiameter, end, "shoulder_diameter", AnswerForm.Quantity);
                 yield return new(QuestionId.MinSheet, end, "min_sheet", AnswerForm.Quantity);
                 yield return new(QuestionId.MaxSheet, end, "max_sheet", AnswerForm.Quantity);

@@ -1,5 +1,7 @@
 using BracketGen.Mechanism.Cables;
+using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -29,10 +31,13 @@ internal static class OuterEndSection
     private static readonly Key<double> RangeElsewhere = Key<double>.WithDefault(
         "range", QuantityForm.Length(0, 100), "Full range of an adjuster in the run of the outer; 0 if there is none.", 0);
 
+    private static readonly Key<double> ThreadFlats = new(
+        "thread_flats", QuantityForm.Length(2, 30), "Width across two flats along the thread, which keep it from turning in the stop; leave it out where it is round.", isRequired: false);
+
     private static readonly Section<OuterEnd> Adjuster = new(
-        [Thread, Range, AcrossFlats, NutHeight],
-        v => new ThreadedAdjuster(v.Get(Thread).Diameter, v.Get(Thread).Pitch, v.Get(Range), v.Get(AcrossFlats), v.Get(NutHeight)),
-        [new([AcrossFlats, Thread], v => Compare.MoreThan(v, AcrossFlats, v.Get(Thread).Diameter, Thread))]);
+        [Thread, Range, AcrossFlats, NutHeight, ThreadFlats],
+        v => new ThreadedAdjuster(v.Get(Thread).Diameter, v.Get(Thread).Pitch, v.Get(Range), v.Get(AcrossFlats), v.Get(NutHeight)) { ThreadFlats = v.OrNull(ThreadFlats) },
+        [new([AcrossFlats, Thread], v => Compare.MoreThan(v, AcrossFlats, v.Get(Thread).Diameter, Thread)), new([ThreadFlats, Thread], LessThanThread)]);
 
     private static readonly Section<OuterEnd> Ferrule = new(
         [NoseDiameter, ShoulderDiameter, RangeElsewhere],
@@ -65,9 +70,10 @@ internal static class OuterEndSection
     private static readonly Key<double> Reach = new("reach", QuantityForm.Length(1, 60), "How far it stands in and beyond the sheet, from the collar on.");
 
     private static readonly Section<OuterEnd> Bulkhead = new(
-        [Thread, ThreadLength, BulkheadAcrossFlats, NutHeight, RangeElsewhere],
-        v => new BulkheadFerrule(v.Get(Thread).Diameter, v.Get(Thread).Pitch, v.Get(ThreadLength), v.Get(BulkheadAcrossFlats), v.Get(NutHeight), v.Get(RangeElsewhere)),
+        [Thread, ThreadLength, BulkheadAcrossFlats, NutHeight, RangeElsewhere, ThreadFlats],
+        v => new BulkheadFerrule(v.Get(Thread).Diameter, v.Get(Thread).Pitch, v.Get(ThreadLength), v.Get(BulkheadAcrossFlats), v.Get(NutHeight), v.Get(RangeElsewhere)) { ThreadFlats = v.OrNull(ThreadFlats) },
         [
+            new([ThreadFlats, Thread], LessThanThread),
             new([BulkheadAcrossFlats, Thread], v => Compare.MoreThan(v, BulkheadAcrossFlats, v.Get(Thread).Diameter, Thread)),
             new([ThreadLength, NutHeight], v => Compare.MoreThan(v, ThreadLength, 2 * v.Get(NutHeight), NutHeight)),
         ]);
@@ -79,6 +85,21 @@ internal static class OuterEndSection
             new([ShoulderDiameter, NoseDiameter], v => Compare.MoreThan(v, ShoulderDiameter, v.Get(NoseDiameter), NoseDiameter)),
             new([ClipDiameter, NoseDiameter], v => Compare.MoreThan(v, ClipDiameter, v.Get(NoseDiameter), NoseDiameter)),
             new([NoseLength, Grip], v => Compare.MoreThan(v, NoseLength, v.Get(Grip), Grip)),
+        ]);
+
+    private static readonly Key<double> HoleSide = new("hole_side", QuantityForm.Length(2, 40), "Side of the square hole that the end is made for.");
+
+    private static readonly Key<double> CornerRadius = Key<double>.WithDefault(
+        "corner_radius", QuantityForm.Length(0.1, 10), "Radius of the corners of that hole: no larger than that of the end's own corners (default: common practice, no source).", 0.5);
+
+    private static readonly Section<OuterEnd> SquarePushIn = new(
+        [HoleSide, CornerRadius, CollarOnSheet, MinSheet, MaxSheet, Reach, RangeElsewhere],
+        v => new PushInEnd(v.Get(HoleSide), v.Get(CollarOnSheet), v.Get(MinSheet), v.Get(MaxSheet), v.Get(Reach), v.Get(RangeElsewhere)) { Corner = v.Get(CornerRadius) },
+        [
+            new([HoleSide, CornerRadius], v => Compare.MoreThan(v, HoleSide, 2 * v.Get(CornerRadius), CornerRadius)),
+            new([CollarOnSheet, HoleSide], v => Compare.MoreThan(v, CollarOnSheet, v.Get(HoleSide), HoleSide)),
+            new([MaxSheet, MinSheet], v => Compare.MoreThan(v, MaxSheet, v.Get(MinSheet), MinSheet)),
+            new([Reach, MaxSheet], v => Compare.MoreThan(v, Reach, v.Get(MaxSheet), MaxSheet)),
         ]);
 
     private static readonly Section<OuterEnd> PushIn = new(
@@ -98,5 +119,14 @@ internal static class OuterEndSection
         ("slotted clip", Clip),
         ("bulkhead ferrule", Bulkhead),
         ("clipped ferrule", Clipped),
-        ("push-in end", PushIn));
+        ("push-in end", PushIn),
+        ("square push-in end", SquarePushIn));
+
+    private static void LessThanThread(SectionValues values)
+    {
+        if (values.OrNull(ThreadFlats) is { } flats && flats >= values.Get(Thread).Diameter)
+        {
+            values.Report(ThreadFlats, new Compared(Relation.LessThan, Thread.Name, Quantity.Length, values.Get(Thread).Diameter, CompareReason.Contains));
+        }
+    }
 }

@@ -41,7 +41,7 @@ public static class QuestionText
         QuestionId.OuterEndKind => (
             "Which outer end does the cable have at the bracket?",
             "A threaded adjuster with two locknuts; a plain ferrule with a shoulder; a slotted clip, a neck between two collars that slides into an open slot; a bulkhead ferrule, a short thread with two nuts that sets nothing; "
-                + "a clipped ferrule, whose nose is held by a clip in a groove; or a push-in end with barbs."),
+                + "a clipped ferrule, whose nose is held by a clip in a groove; a push-in end with barbs for a round hole; or a square push-in end for a square one."),
         QuestionId.AdjusterThread => ("Thread of the outer end?", "\"M8x1\", \"M8\" for the coarse pitch, or \"5/16-24\". Count the pitch over ten threads."),
         QuestionId.NutAcrossFlats => ("Width across flats of the nuts?", Calliper),
         QuestionId.NutHeight => ("Height of one nut?", Calliper),
@@ -51,6 +51,8 @@ public static class QuestionText
         QuestionId.NoseLength => ("Length of the whole nose?", "From the shoulder on."),
         QuestionId.ClipDiameter => ("Diameter over the clip?", Calliper),
         QuestionId.EndHoleDiameter => ("Which hole is the end made for?", "Measure the hole it came out of, or just behind its collar."),
+        QuestionId.EndHoleSide => ("Side of the square hole that the end is made for?", "Measure the hole it came out of, or just behind its collar."),
+        QuestionId.EndCornerRadius => ("Radius of the corners of that hole?", "No larger than that of the end's own corners."),
         QuestionId.EndCollarDiameter => ("Diameter of the collar?", "The collar bears on the bracket."),
         QuestionId.MinSheet => ("Thinnest sheet that it holds on to?", "From the collar to the barbs, spread open."),
         QuestionId.MaxSheet => ("Thickest sheet that it snaps over?", "From the collar to where the barbs spring open."),

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Units;
 
 namespace BracketGen.Words.Line;
@@ -39,11 +40,19 @@ public static class PartFactsText
         {
             facts.Add(new(
                 hole.Purpose == HolePurpose.Bolt ? $"hole {letter}" : "stop",
-                $"{(hole.IsSlot ? "slot" : "hole")} {Fine(hole.Diameter)} {unit} at {At(hole.Centre - bounds.Min)}"));
+                $"{Kind(hole)} {Fine(hole.Diameter)} {unit} at {At(hole.Centre - bounds.Min)}"));
         }
 
         return facts.ToImmutable();
     }
+
+    private static string Kind(BracketHole hole) => hole.Outline switch
+    {
+        SquareHole => "square",
+        FlatSidedHole => "hole with flats",
+        LongHole => "long hole",
+        _ => hole.IsSlot ? "slot" : "hole",
+    };
 
     /// <summary>The units that lines of a register are in: those of a register from before inch lines had inches are in mm.</summary>
     public static UnitSystem UnitsOf(ImmutableArray<Fact> facts) =>

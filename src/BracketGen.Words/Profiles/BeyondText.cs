@@ -18,7 +18,7 @@ public static class BeyondText
         (["progressive linkage", "secondary", "second valve", "twin valve", "staged"], "A second valve that opens later through a linkage is not calculated: the return of both rests on springs that the program does not see."),
         (["carburettor", "carburetor", "choke", "accelerator pump"], "A carburettor's own linkage, choke and pump are not calculated, and their forces are not in the return checks."),
         (["throttle bodies", "individual throttles", "bank"], "One job has one throttle body. Several throttle bodies on one shaft count as one, with all their springs; linked shafts are not calculated."),
-        (["square snap in clip", "square clip", "snap in clip", "square hole"], "An end that snaps into a square hole is not known yet. Put an end for a round hole on the outer, or file the square by hand after you tried it."),
+        (["square snap in clip", "square clip", "snap in clip", "square hole"], "An end with barbs for a square hole has kind = \"square push-in end\" in [cable.outer_end]."),
         (["set screw", "grub screw", "ferrule in a bore", "bore with set screw"], "A ferrule held by a set screw needs a block with a bore, and the program makes sheet. Use a plain ferrule with an adjuster in the run of the outer."),
         (["weld", "welded", "weldment", "gusset", "tube", "casting", "milled"], "The program makes brackets of one bent sheet: no welds, no tube, no milled part. Welds beside a bend are not judged either."),
         (["exhaust", "heat shield", "heat source"], "Heat is not calculated. Give the exhaust as a keep-out, and the bracket's temperature under [life] of the job."),

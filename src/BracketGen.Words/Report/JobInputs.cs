@@ -189,6 +189,8 @@ public sealed class JobInputs(Solution solution)
         }
     }
 
+    private string Flats(NuttedEnd end) => end.ThreadFlats is { } flats ? $", {Length(flats)} across flats of the thread" : "";
+
     private IEnumerable<InputRow> Vehicle(Vehicle vehicle)
     {
         var cable = vehicle.Cable;
@@ -206,9 +208,10 @@ public sealed class JobInputs(Solution solution)
         yield return new("inside diameter of the outer", cable.OuterBore is { } bore ? Length(bore) : "not measured");
         yield return new("outer end", cable.OuterEnd switch
         {
-            ThreadedAdjuster a => $"adjuster {PartTableText.Thread(a)}, nuts {Length(a.AcrossFlats)} across flats",
-            BulkheadFerrule b => $"ferrule {PartTableText.Thread(b)} with two nuts {Length(b.AcrossFlats)} across flats, thread {Length(b.ThreadLength)} long",
+            ThreadedAdjuster a => $"adjuster {PartTableText.Thread(a)}, nuts {Length(a.AcrossFlats)} across flats{Flats(a)}",
+            BulkheadFerrule b => $"ferrule {PartTableText.Thread(b)} with two nuts {Length(b.AcrossFlats)} across flats, thread {Length(b.ThreadLength)} long{Flats(b)}",
             ClippedFerrule f => $"ferrule with clip, nose {Length(f.NoseDiameter)}, shoulder {Length(f.ShoulderDiameter)}, grip {Length(f.Grip)}",
+            PushInEnd { Corner: not null } p => $"push-in end for a square hole of {Length(p.HoleDiameter)} in sheet of {Length(p.LeastSheet)} to {Length(p.MostSheet)}",
             PushInEnd p => $"push-in end for a hole of {Length(p.HoleDiameter)} in sheet of {Length(p.LeastSheet)} to {Length(p.MostSheet)}",
             SlottedClip c => $"clip neck {Length(c.NeckDiameter)}, collars {Length(c.CollarDiameter)}",
             var end => $"ferrule, nose {Length(end.BodyDiameter)}, shoulder {Length(end.SeatDiameter)}",

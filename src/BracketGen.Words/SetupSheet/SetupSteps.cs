@@ -83,25 +83,27 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
     private string CableIn() => Cable.OuterEnd switch
     {
         ThreadedAdjuster a when bracket.Stop.IsSlot =>
-            $"Turn the locknuts of the adjuster ({_units.Size(a.AcrossFlats)} across flats) apart and lay it into slot {Stop} from the open side, one nut on each side of the sheet.",
+            $"Turn the locknuts of the adjuster ({_units.Size(a.AcrossFlats)} across flats) apart and lay it into slot {Stop} from the open side, one nut on each side of the sheet.{Flats(a)}",
         ThreadedAdjuster a =>
-            $"Take the locknut on the quadrant's side off the adjuster and pass it over the end fitting. {Passage(a)}Bring the fitting through hole {Stop} and put the nut on again: one nut on each side of the sheet.",
+            $"Take the locknut on the quadrant's side off the adjuster and pass it over the end fitting. {Passage(a)}Bring the fitting through hole {Stop} and put the nut on again: one nut on each side of the sheet.{Flats(a)}",
         BulkheadFerrule b when bracket.Stop.IsSlot =>
-            $"Turn the nuts of the ferrule ({_units.Size(b.AcrossFlats)} across flats) apart, lay it into slot {Stop} from the open side, one nut on each side of the sheet, and tighten them against each other. They set nothing.",
+            $"Turn the nuts of the ferrule ({_units.Size(b.AcrossFlats)} across flats) apart, lay it into slot {Stop} from the open side, one nut on each side of the sheet, and tighten them against each other. They set nothing.{Flats(b)}",
         BulkheadFerrule b =>
-            $"Take the nut on the quadrant's side off the ferrule and pass it over the end fitting. {Passage(b)}Bring the fitting through hole {Stop}, put the nut on again, one nut on each side of the sheet, and tighten them against each other. They set nothing.",
+            $"Take the nut on the quadrant's side off the ferrule and pass it over the end fitting. {Passage(b)}Bring the fitting through hole {Stop}, put the nut on again, one nut on each side of the sheet, and tighten them against each other. They set nothing.{Flats(b)}",
         ClippedFerrule when bracket.Stop.IsSlot =>
             $"Lay the nose of the ferrule into slot {Stop} from the open side, its shoulder on the side marked S on the drawing, away from the quadrant. Push the clip into its groove on the quadrant's side. Use a new clip.",
         ClippedFerrule =>
             $"Bring the end fitting through hole {Stop} from the side marked S on the drawing, away from the quadrant, and seat the shoulder of the ferrule on that side. Push the clip into its groove on the quadrant's side. Use a new clip.",
         PushInEnd p =>
-            $"Take all burrs off hole {Stop}. Bring the end fitting through it from the side marked S on the drawing, away from the quadrant, and push the end in until its barbs spring open behind the sheet ({_units.Size(p.LeastSheet)} to {_units.Size(p.MostSheet)} thick). Pull at the outer: it must not come out.",
+            $"Take all burrs off hole {Stop}{(p.Corner is null ? "" : " and out of its corners")}. Bring the end fitting through it from the side marked S on the drawing, away from the quadrant, and push the end in until its barbs spring open behind the sheet ({_units.Size(p.LeastSheet)} to {_units.Size(p.MostSheet)} thick). Pull at the outer: it must not come out.",
         SlottedClip =>
             $"Push the neck of the clip into slot {Stop} from the open side until it rests on the bottom of the slot. Secure it so that it cannot climb out when the wire is slack.",
         _ when bracket.Stop.IsSlot =>
             $"Lay the nose of the ferrule into slot {Stop} from the open side, its shoulder on the side marked S on the drawing, away from the quadrant. Secure it with a clip so that it cannot climb out when the wire is slack.",
         _ => $"Bring the end fitting through hole {Stop} from the side marked S on the drawing, away from the quadrant, and seat the shoulder of the ferrule on that side.",
     };
+
+    private string Flats(NuttedEnd end) => end.ThreadFlats is null ? "" : $" The flats of the thread lie along the flats of {Stop}: it must not turn.";
 
     private string Passage(NuttedEnd end)
     {

@@ -49,6 +49,24 @@ public static class PartTableText
     /// <param name="towards">The direction of its open side as text.</param>
     public static string Slot(string width, string towards) => $"slot {width}, open towards {towards}";
 
+    /// <summary>A square hole.</summary>
+    /// <param name="side">Its side as text.</param>
+    /// <param name="corner">Its corner radius as text.</param>
+    /// <param name="along">The direction of a side as text.</param>
+    public static string Square(string side, string corner, string along) => $"square {side}, corners {corner}, side at {along}";
+
+    /// <summary>A round hole with two flats.</summary>
+    /// <param name="diameter">Its diameter as text.</param>
+    /// <param name="flats">The width across the flats as text.</param>
+    /// <param name="along">The direction of the flats as text.</param>
+    public static string FlatSided(string diameter, string flats, string along) => $"{diameter}, {flats} across two flats at {along}";
+
+    /// <summary>A long hole.</summary>
+    /// <param name="width">Its width as text.</param>
+    /// <param name="length">Its length over the round ends as text.</param>
+    /// <param name="along">The direction in which it is long as text.</param>
+    public static string Long(string width, string length, string along) => $"long hole {width} x {length}, along {along}";
+
     /// <summary>What a hole is for.</summary>
     public static string Purpose(BracketHole hole, OuterEnd end) => hole.Purpose == HolePurpose.Bolt
         ? $"{(hole.Fixing is MountStud ? "stud" : "bolt")} {hole.Thread!.Name}"
@@ -56,6 +74,7 @@ public static class PartTableText
         {
             ThreadedAdjuster a => $"outer, adjuster {Thread(a)}",
             BulkheadFerrule b => $"outer, ferrule {Thread(b)}",
+            PushInEnd { Corner: not null } => "outer, square push-in end",
             PushInEnd => "outer, push-in end",
             SlottedClip => "outer, clip",
             _ => "outer, ferrule",
