@@ -65,7 +65,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 1, "questions"),
-        ("Profiles.Sections", 362, "descriptions of keys; errors"),
+        ("Profiles.Sections", 365, "descriptions of keys; errors"),
         ("SheetMetal.Shops", 21, "sources of the library's sheets and of the sheet classes, as a shop's file gives its own"),
     ];
 
@@ -77,7 +77,7 @@ internal static class House
     [
         ("a direction in the flat pattern",
         [
-            "SheetMetal.Bending.Bend.Along", "SheetMetal.Bending.Bend.Across", "Design.Part.BracketHole.Towards",
+            "SheetMetal.Bending.Bend.Along", "SheetMetal.Bending.Bend.Across", "Design.Part.BracketHole.Towards", "SheetMetal.Patterns.HoleOutline.Along", "SheetMetal.Patterns.SquareHole(Along)", "SheetMetal.Patterns.FlatSidedHole(Along)", "SheetMetal.Patterns.LongHole(Along)",
             "Design.Part.MeasuredOpening.SlotTowards", "Design.Part.MeasuredShape.MetalRound(slotTowards)",
             "Design.Part.Joint.Along", "Design.Part.Joint.Across",
         ]),
