@@ -62,6 +62,20 @@ public class PageBrowserTests
         }
     }
 
+    // 10,000 were run once by hand (docs/page.md).
+    [SkippableFact]
+    public async Task Fields_show_what_the_files_hold_whatever_is_typed()
+    {
+        var chromium = OutsideTool.Require("chromium", "chromium-browser");
+        var node = OutsideTool.Require("node", "nodejs");
+        var tests = RepositoryRoot.PathOf("tests", "browser");
+        OutsideTool.Require(Path.Combine(tests, "node_modules", "playwright-core", "package.json"));
+        await using var examples = await Served.Start();
+        var said = await Task.Run(() => node.RunOrFail(
+            [Path.Combine(tests, "sequences.mjs"), chromium.FilePath, examples.Server.Address, LongRun.Of(600).ToString(System.Globalization.CultureInfo.InvariantCulture), "1"]));
+        Assert.True(said.Length == 0, said);
+    }
+
     // Answers by question, the numbers of the shipped example; several for several fields, null for the empty answer.
     private static readonly Dictionary<string, object?> Body = new()
     {

@@ -228,7 +228,7 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
   await page.waitForFunction(() => document.querySelector('[data-path="pedal.available_pull"]').value === '2.0079');
   await pull.fill('2.05');
   await page.locator('#as-text').click();
-  await page.waitForFunction(() => /value = "2.05 in", plus_minus = "0.019685 in"/.test(document.getElementById('profile-text')?.value ?? ''));
+  await page.waitForFunction(() => /value = "2.05 in", plus_minus = "0.5 mm"/.test(document.getElementById('profile-text')?.value ?? ''));
   await page.locator('#as-text').click();
 
   // Back to what was measured: with the longer pull the foot on the floor bends every bracket.

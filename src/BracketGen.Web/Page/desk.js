@@ -111,6 +111,13 @@ export class Desk {
   }
 
   /**
+   * Whether an edit of a key, or of a part of it, has not been sent yet: what comes back before is older than what stands in its field.
+   * @param {string} file
+   * @param {string} key
+   */
+  isPending(file, key) { return this.waiting.some((e) => e.file === file && (e.key === key || e.key.startsWith(`${key}.`) || e.key.startsWith(`${key}[`))); }
+
+  /**
    * Whole texts: typed as text, or another profile picked.
    * @param {Record<string, string>} files
    * @param {string | null} what

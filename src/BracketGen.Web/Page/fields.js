@@ -19,12 +19,12 @@ export const advice = (errors) => errors.map((p) => fill(words.fields.allowed, {
  * Draws the fields, and returns what fills them and what shows their mistakes.
  * @param {HTMLElement} place
  * @param {Page.Field[]} nodes
- * @param {{ change: (changes: Page.Change[], what: string | null) => void, leave: () => void }} handlers
+ * @param {Pick<Page.Form, 'change' | 'leave' | 'isPending'>} handlers
  * @returns {Page.Fields}
  */
-export function fields(place, nodes, { change, leave }) {
+export function fields(place, nodes, { change, leave, isPending }) {
   /** @type {Page.Form} */
-  const form = { values: {}, inInches: false, change, leave };
+  const form = { values: {}, inInches: false, change, leave, isPending };
   /** @type {Page.DrawnField[]} */
   const drawn = [];
   place.replaceChildren(...nodes.map(draw));

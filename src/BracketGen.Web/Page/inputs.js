@@ -1,7 +1,7 @@
 // The inputs of one field: how its value is shown, and what is written of what was typed.
 import { h } from './dom.js';
 import { at, begin } from './plan.js';
-import { alike, shown, stepped, typed } from './units.js';
+import { besideOf, isNumber, shown, stepped, typed, understood } from './units.js';
 import { fill, words } from './words.js';
 
 /**
@@ -36,23 +36,29 @@ function set(input, value) {
 const isPair = (written) => written !== null && typeof written === 'object';
 
 /**
- * Commits what was typed while the user types; arrow keys step the last digit.
+ * Commits what was typed while the user types, and for good when the field is left; arrow keys step the last digit.
  * @param {HTMLInputElement} input
- * @param {() => void} commit
+ * @param {(isLast: boolean) => void} commit
  * @param {Page.Form} form
  */
 function live(input, commit, form) {
   let timer = 0;
   const soon = (/** @type {number} */ delay) => {
     clearTimeout(timer);
-    timer = setTimeout(commit, delay);
+    timer = setTimeout(() => commit(false), delay);
+  };
+  const atOnce = () => {
+    clearTimeout(timer);
+    commit(true);
   };
   input.addEventListener('input', () => soon(280));
-  input.addEventListener('change', () => {
-    clearTimeout(timer);
-    commit();
+  input.addEventListener('change', atOnce);
+  input.addEventListener('blur', () => {
+    if (input.isConnected) {
+      atOnce();
+      form.leave();
+    }
   });
-  input.addEventListener('blur', form.leave);
   input.addEventListener('keydown', (event) => {
     const by = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : 0;
     const next = by ? stepped(input.value, by * (event.shiftKey ? 10 : 1)) : null;
@@ -65,84 +71,162 @@ function live(input, commit, form) {
 }
 
 /**
- * A number with its unit, and its ± if it is measured.
+ * One number in its box with its own unit: what the file holds, and what was typed instead. What is typed bare is in the unit that stood beside the box as it was typed.
+ * @param {HTMLInputElement} input
+ * @param {string} standard Unit of the profile's numbers.
+ * @param {(raw: any) => Page.Shown} seen
+ * @param {(unit: string) => void} label
+ */
+function number(input, standard, seen, label) {
+  let base = { text: '', unit: standard };
+  /** @type {any} */
+  let raw;
+  return {
+    input,
+    get raw() { return raw; },
+    /** @param {any} next What the file holds. Nothing changes while it is typed into: neither text nor unit. */
+    fill(next) {
+      if (document.activeElement === input) {
+        return;
+      }
+      raw = next;
+      base = seen(next);
+      set(input, base.text);
+      label(base.unit);
+    },
+    /** @returns {{ value: any, ask?: string }} What it says now; null where it is empty. */
+    read() {
+      if (input.value.trim() === base.text) {
+        return { value: raw ?? null };
+      }
+      const told = understood(input.value);
+      return { value: typed(told.text, base.unit, standard), ask: told.ask };
+    },
+    /** @param {any} next What was sent for the text that stands here. */
+    sent(next) {
+      base = { text: input.value.trim(), unit: base.unit };
+      raw = next ?? undefined;
+    },
+  };
+}
+
+/**
+ * What has to be said before a number is written: a question with its button, or what is missing.
+ * @param {string} id
+ */
+function remark(id) {
+  const place = h('p', { class: 'remark', id: `${id}-remark`, role: 'status', hidden: true });
+  return {
+    place,
+    get isOpen() { return !place.hidden; },
+    /** @param {...Page.Child} says */
+    say(...says) {
+      place.hidden = false;
+      place.replaceChildren(...says.map((one) => /** @type {Node | string} */ (one)));
+    },
+    clear() {
+      place.hidden = true;
+      place.replaceChildren();
+    },
+  };
+}
+
+/**
+ * Asks whether a number with a comma is the one with a point. Nothing is written before the answer.
+ * @param {ReturnType<typeof remark>} note
+ * @param {HTMLInputElement} input
+ * @param {string} meant
+ * @param {(isLast: boolean) => void} commit
+ */
+function askAbout(note, input, meant, commit) {
+  note.say(fill(words.fields.comma, { typed: input.value.trim() }), ' ', h('button', {
+    type: 'button', class: 'quiet', onclick: () => {
+      input.value = meant;
+      commit(true);
+    },
+  }, fill(words.fields.meant, { number: meant })));
+}
+
+const both = /^(.*?\S)\s*(?:±|\+\/?-)\s*(\S.*)$/;
+
+/**
+ * A number with its unit, and its ± with its own if it is measured.
  * @param {Page.Field} n
  * @param {string} id
  * @param {Page.Form} form
  * @returns {Page.Inputs}
  */
 export function quantity(n, id, form) {
-  const value = box(id, null, { inputmode: 'decimal' });
-  const unit = h('span', { class: 'unit' });
-  const plusMinus = n.isMeasured ? box(`${id}-pm`, fill(words.fields.plusMinus, { label: n.label }), { inputmode: 'decimal', class: 'pm' }) : null;
-  const inputs = plusMinus ? [value, plusMinus] : [value];
-  let sent = '';
-  const state = () => `${value.value}|${plusMinus?.value ?? ''}`;
-
   // A text with a unit of another kind is shown as it stands; what is typed over it does not take that unit.
   const known = n.pattern ? new RegExp(n.pattern) : null;
   const seen = (/** @type {any} */ w) => (typeof w === 'string' && known && !known.test(w) ? { ...shown(undefined, n.unit, form.inInches), text: w } : shown(w, n.unit, form.inInches));
+  const [unit, marginUnit] = [h('span', { class: 'unit' }), h('span', { class: 'unit' })];
+  const value = number(box(id, null, { inputmode: 'decimal' }), n.unit, seen, (u) => { unit.textContent = u; });
+  const margin = n.isMeasured ? number(box(`${id}-pm`, fill(words.fields.plusMinus, { label: n.label }), { inputmode: 'decimal', class: 'pm' }), n.unit, seen, (u) => { marginUnit.textContent = u; }) : null;
+  const inputs = margin ? [value.input, margin.input] : [value.input];
+  const note = remark(id);
 
-  function commit() {
-    if (state() === sent) {
+  /** @param {boolean} isLast Whether the field is left. */
+  function commit(isLast) {
+    const pair = margin ? value.input.value.match(both) : null;
+    if (margin && pair) {
+      [, value.input.value, margin.input.value] = pair;
+    }
+    const [main, spread] = [value.read(), margin?.read() ?? { value: null }];
+    if (main.ask !== undefined || spread.ask !== undefined) {
+      askAbout(note, main.ask !== undefined || !margin ? value.input : margin.input, main.ask ?? spread.ask ?? '', commit);
       return;
     }
-    sent = state();
-    const written = at(form.values, n.path);
-    form.change(changes(n, written, value.value, plusMinus?.value ?? null, seen), n.path);
+    note.clear();
+    const [next, nextMargin] = [main.value, besideOf(main.value, spread.value, n.unit)];
+    if (next === (value.raw ?? null) && nextMargin === (margin?.raw ?? null)) {
+      return;
+    }
+    // Emptied to be typed anew: its ± stays.
+    if (next === null && nextMargin !== null && !isLast) {
+      return;
+    }
+    const changes = changesOf(n.path, value.raw, margin?.raw, next, nextMargin);
+    value.sent(next);
+    margin?.sent(next === null ? null : nextMargin);
+    form.change(changes, n.path);
   }
 
   inputs.forEach((input) => live(input, commit, form));
   return {
     inputs,
-    parts: [labelOf(id, n), h('div', { class: 'entry' }, value, plusMinus ? [sign('±'), plusMinus] : null, unit)],
+    parts: [labelOf(id, n), h('div', { class: 'entry' }, value.input, margin ? [unit, sign('±'), margin.input, marginUnit] : unit), note.place],
     fill(written) {
-      const main = seen(isPair(written) ? written.value : written);
-      set(value, main.text);
-      unit.textContent = main.unit;
-      if (plusMinus) {
-        set(plusMinus, seen(isPair(written) ? written.plus_minus : undefined).text);
+      if (note.isOpen || form.isPending(n.path)) {
+        return;
       }
-      // What is being typed is not sent yet: an answer to an earlier question must not swallow it.
-      if (!inputs.some((input) => input === document.activeElement)) {
-        sent = state();
-      }
+      value.fill(isPair(written) ? written.value : written);
+      margin?.fill(isPair(written) ? written.plus_minus : undefined);
     },
   };
 }
 
 /**
- * What to write for a number and its ±.
- * @param {Page.Field} n
- * @param {any} written The value in the profile.
- * @param {string} main
- * @param {string | null} plusMinus Null if the field has no ±.
- * @param {(value: any) => Page.Shown} seen
+ * What to write for a number and its ±: nothing but what was typed anew.
+ * @param {string} path
+ * @param {any} wasValue
+ * @param {any} wasMargin
+ * @param {any} value
+ * @param {any} margin
  * @returns {Page.Change[]}
  */
-function changes(n, written, main, plusMinus, seen) {
-  const wasPair = isPair(written);
-  const beforeValue = wasPair ? written.value : written;
-  const before = seen(beforeValue);
-  const isSame = main.trim() === before.text;
-  const next = isSame ? beforeValue ?? null : typed(main, before.unit, n.unit);
-  if (next === null) {
-    return [{ key: n.path, value: null }];
+function changesOf(path, wasValue, wasMargin, value, margin) {
+  if (value === null) {
+    return [{ key: path, value: null }];
   }
-  const beforeMargin = wasPair ? written.plus_minus : null;
-  let margin = plusMinus === null || plusMinus.trim() === seen(beforeMargin ?? undefined).text ? beforeMargin : typed(plusMinus, before.unit, n.unit);
-  if (typeof next === 'string' && typeof margin === 'number') {
-    margin = alike(margin, n.unit, shown(next, n.unit).unit);
+  if (wasValue !== undefined && wasMargin !== undefined && margin !== null) {
+    return [...(value === wasValue ? [] : [{ key: `${path}.value`, value }]), ...(margin === wasMargin ? [] : [{ key: `${path}.plus_minus`, value: margin }])];
   }
-  const hasMargin = margin !== null && margin !== undefined;
-  if (wasPair && hasMargin) {
-    return [...(isSame ? [] : [{ key: `${n.path}.value`, value: next }]), { key: `${n.path}.plus_minus`, value: margin }];
-  }
-  return [{ key: n.path, value: hasMargin ? { value: next, plus_minus: margin } : next }];
+  return [{ key: path, value: margin !== null ? { value, plus_minus: margin } : value }];
 }
 
 /**
- * A point or a direction: x, y and z.
+ * A point or a direction: x, y and z, in one unit; one that is written in another unit shows it.
  * @param {Page.Field} n
  * @param {string} id
  * @param {Page.Form} form
@@ -150,29 +234,54 @@ function changes(n, written, main, plusMinus, seen) {
  */
 export function vector(n, id, form) {
   const axes = ['x', 'y', 'z'];
-  const inputs = axes.map((axis, i) => box(`${id}-${axis}`, fill(words.fields.axis, { label: n.label, axis }), { inputmode: 'decimal', 'data-axis': i }));
   const unit = h('span', { class: 'unit' });
-  function commit() {
-    const written = at(form.values, n.path) ?? [];
-    const next = inputs.map((input, i) => {
-      const before = shown(written[i], n.unit, form.inInches);
-      return input.value.trim() === before.text && written[i] !== undefined ? written[i] : typed(input.value, before.unit, n.unit) ?? 0;
-    });
-    if (JSON.stringify(next) === JSON.stringify(written)) {
+  const seen = (/** @type {any} */ raw) => {
+    const [here, one] = [shown(undefined, n.unit, form.inInches).unit, shown(raw, n.unit, form.inInches)];
+    return one.unit === here ? one : { text: isNumber(one.text) ? `${one.text} ${one.unit}` : one.text, unit: here };
+  };
+  const numbers = axes.map((axis, i) => number(box(`${id}-${axis}`, fill(words.fields.axis, { label: n.label, axis }), { inputmode: 'decimal', 'data-axis': i }), n.unit, seen, (u) => { unit.textContent = u; }));
+  const inputs = numbers.map((one) => one.input);
+  const note = remark(id);
+
+  /** @param {boolean} isLast Whether the field is left. */
+  function commit(isLast) {
+    const read = numbers.map((one) => one.read());
+    const asking = read.findIndex((one) => one.ask !== undefined);
+    if (asking >= 0) {
+      askAbout(note, inputs[asking], read[asking].ask ?? '', commit);
       return;
     }
-    const isWhole = Array.isArray(written) && written.length === axes.length;
-    form.change(isWhole
-      ? next.map((value, i) => ({ key: `${n.path}[${i + 1}]`, value })).filter((e, i) => e.value !== written[i])
-      : [{ key: n.path, value: next }], n.path);
+    note.clear();
+    const next = read.map((one) => one.value);
+    const was = numbers.map((one) => one.raw ?? null);
+    if (next.every((value, i) => value === was[i])) {
+      return;
+    }
+    const given = next.filter((value) => value !== null).length;
+    if (given > 0 && given < axes.length) {
+      // No coordinate is made up: what was whole stays as it was, what is new waits for the rest.
+      if (isLast && was.every((value) => value === null)) {
+        note.say(words.fields.whole);
+      }
+      return;
+    }
+    const isWhole = was.every((value) => value !== null);
+    numbers.forEach((one, i) => one.sent(next[i]));
+    form.change(given === 0 ? [{ key: n.path, value: null }]
+      : isWhole ? next.map((value, i) => ({ key: `${n.path}[${i + 1}]`, value })).filter((e, i) => e.value !== was[i])
+        : [{ key: n.path, value: next }], n.path);
   }
+
   inputs.forEach((input) => live(input, commit, form));
   return {
     inputs,
-    parts: [h('span', { class: 'label' }, n.label), h('div', { class: 'entry', role: 'group', 'aria-label': n.label }, inputs.flatMap((input, i) => [sign(axes[i]), input]), unit)],
+    parts: [h('span', { class: 'label' }, n.label), h('div', { class: 'entry', role: 'group', 'aria-label': n.label }, inputs.flatMap((input, i) => [sign(axes[i]), input]), unit), note.place],
     fill(written) {
-      inputs.forEach((input, i) => set(input, shown(written?.[i], n.unit, form.inInches).text));
-      unit.textContent = shown(written?.[0], n.unit, form.inInches).unit;
+      // While a hand is in one of them, none is filled: they are typed together.
+      if (note.isOpen || form.isPending(n.path) || inputs.some((input) => input === document.activeElement)) {
+        return;
+      }
+      numbers.forEach((one, i) => one.fill(written?.[i]));
     },
   };
 }

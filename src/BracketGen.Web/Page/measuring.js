@@ -3,7 +3,7 @@ import { asked } from './asking.js';
 import { $, all, h, input, show } from './dom.js';
 import { advice } from './fields.js';
 import { at } from './plan.js';
-import { alike, shown, typed } from './units.js';
+import { besideOf, shown, typed, understood } from './units.js';
 import { fill, words } from './words.js';
 
 const said = words.measuring;
@@ -139,9 +139,9 @@ function entry({ s, written, standard, inInches }) {
       return h('div', { class: 'entry' }, box(0, s.ask, written ?? '', { class: 'wide' }));
     default: {
       const main = seen(isPair(written) ? written.value : written);
-      const margin = isPair(written) ? seen(written.plus_minus).text : '';
+      const margin = seen(isPair(written) ? written.plus_minus : undefined);
       return h('div', { class: 'entry' }, box(0, s.ask, main.text || (s.default ?? ''), { inputmode: 'decimal' }),
-        s.form === 'Measured' ? [sign('±'), box(1, fill(said.plusMinus, { ask: s.ask }), margin, { inputmode: 'decimal', class: 'pm' })] : null, unit(main.unit));
+        unit(main.unit), s.form === 'Measured' ? [sign('±'), box(1, fill(said.plusMinus, { ask: s.ask }), margin.text, { inputmode: 'decimal', class: 'pm' }), unit(margin.unit)] : null);
     }
   }
 }
@@ -170,16 +170,25 @@ function changesOf({ s, written, standard, inInches }) {
         : Array.from({ length: there - count }, (_, i) => ({ key: `${s.key}[${there - i}]`, value: null }));
     }
     case 'Point': {
-      const point = [0, 1, 2].map((i) => typed(typedText(i), unit(written?.[i]), standard));
+      const told = [0, 1, 2].map((i) => understood(typedText(i)));
+      const comma = told.find((one) => one.ask !== undefined)?.ask;
+      if (comma !== undefined) {
+        return fill(said.comma, { number: comma });
+      }
+      const point = told.map((one, i) => typed(one.text, unit(written?.[i]), standard));
       return point.includes(null) ? said.point : [{ key: s.key, value: point }];
     }
     case 'Text':
       return [{ key: s.key, value: typedText(0) || null }];
     default: {
-      const u = unit(isPair(written) ? written.value : written);
-      const value = typed(typedText(0), u, standard);
-      const margin = s.form === 'Measured' ? typed(typedText(1), u, standard) : null;
-      return [{ key: s.key, value: value === null || margin === null ? value : { value, plus_minus: typeof value === 'string' ? alike(margin, standard, shown(value, standard).unit) : margin } }];
+      const [main, spread] = [understood(typedText(0)), understood(s.form === 'Measured' ? typedText(1) : '')];
+      const comma = main.ask ?? spread.ask;
+      if (comma !== undefined) {
+        return fill(said.comma, { number: comma });
+      }
+      const value = typed(main.text, unit(isPair(written) ? written.value : written), standard);
+      const margin = typed(spread.text, unit(isPair(written) ? written.plus_minus : undefined), standard);
+      return [{ key: s.key, value: value === null || margin === null ? value : { value, plus_minus: besideOf(value, margin, standard) } }];
     }
   }
 }

@@ -122,7 +122,14 @@ export class Numbers {
     }
     this.form = fields(body, nodes, {
       change: (changes, what) => this.desk.edit(changes.map((change) => ({ file: path, ...change })), what ? `${path} ${what}` : null),
-      leave: () => this.desk.leave(),
+      // What was typed is on its way, or the field shows again what the file holds.
+      leave: () => {
+        this.desk.leave();
+        if (!this.desk.busy) {
+          this.show();
+        }
+      },
+      isPending: (key) => this.desk.isPending(path, key),
     });
     for (const details of all('details[data-group]', body)) {
       details.toggleAttribute('open', open.get(details.dataset.group) ?? details.hasAttribute('open'));

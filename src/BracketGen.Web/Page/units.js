@@ -4,6 +4,9 @@ import { units } from './words.js';
 const numeric = /^[-+]?(\d+(\.\d*)?|\.\d+)([eE][-+]?\d+)?$/;
 const withUnit = /^\s*([-+]?(?:\d+[ -])?\d+\/\d+|[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?)\s*(\S.*)?$/;
 
+/** @param {string} text */
+export const isNumber = (text) => withUnit.test(text);
+
 /** @param {number} number */
 const short = (number) => String(Number(number.toPrecision(5)));
 
@@ -29,9 +32,61 @@ export function shown(written, standard, inInches = false) {
   return { text: '', unit: other?.inch ?? standard };
 }
 
+// A number in a sum: decimal, or a fraction with or without a whole number before it.
+const part = String.raw`(?:\d+ \d+\/\d+|\d+\.?\d*|\.\d+)`;
+const sum = new RegExp(String.raw`^([-+]?\s*${part}(?:\s*[-+*/]\s*${part})+)\s*([^\d\s.,].*)?$`);
+const fraction = /^[-+]?(?:\d+[ -])?\d+\/\d+(?!\s*[-+*/\d])/;
+const comma = /^([-+]?\d*),(\d+)((?:\s*[^\d\s.,].*)?)$/;
+
+/**
+ * What was typed, as the program understands it: an inch mark is the unit, a sum its result. A comma is asked about: it may part decimals or thousands.
+ * @param {string} text
+ * @returns {{ text: string, ask?: string }} With `ask` it is not to be written before the user has said that this is meant.
+ */
+export function understood(text) {
+  const plain = text.trim().replace(/\s*(?:''|["\u2033\u201d])$/, ' in').replaceAll('\u2212', '-');
+  const decimal = plain.match(comma);
+  if (decimal) {
+    return { text: plain, ask: `${decimal[1].replace(/^[-+]?$/, '$&0')}.${decimal[2]}${decimal[3]}` };
+  }
+  const added = fraction.test(plain) ? null : plain.match(sum);
+  if (!added) {
+    return { text: plain };
+  }
+  const result = String(Number(resultOf(added[1]).toPrecision(10)));
+  return { text: added[2] ? `${result} ${added[2]}` : result };
+}
+
+/** @param {string} written Numbers with + - * / between them; the last two bind closer. */
+function resultOf(written) {
+  const pieces = written.match(new RegExp(String.raw`${part}|[-+*/]`, 'g')) ?? [];
+  let [total, product, sign, operator] = [0, 1, 1, '*'];
+  for (const piece of pieces) {
+    if ('+-*/'.includes(piece)) {
+      if (piece === '+' || piece === '-') {
+        total += operator === '' ? sign * product : 0;
+        [product, sign, operator] = [1, (operator === '' ? 1 : sign) * (piece === '-' ? -1 : 1), '*'];
+      } else {
+        operator = piece;
+      }
+    } else {
+      product = operator === '/' ? product / valueOf(piece) : product * valueOf(piece);
+      operator = '';
+    }
+  }
+  return total + sign * product;
+}
+
+/** @param {string} number */
+function valueOf(number) {
+  const [whole, broken] = number.includes(' ') ? number.split(' ') : [number, ''];
+  const [over, under] = broken.split('/');
+  return Number(whole) + (broken ? Number(over) / Number(under) : 0);
+}
+
 /**
  * What was typed, as it goes into the profile; null removes the key.
- * @param {string} text
+ * @param {string} text As {@link understood}.
  * @param {string} unit Unit beside the field.
  * @param {string} standard Unit of the profile's numbers.
  * @returns {number | string | null}
@@ -48,15 +103,12 @@ export function typed(text, unit, standard) {
 }
 
 /**
- * A number in the unit that another value is written with.
- * @param {any} number
- * @param {string} standard
- * @param {string} unit
+ * A ± beside a value: beside one that is written with its unit it is written with its own, the same size.
+ * @param {any} value
+ * @param {any} margin
+ * @param {string} standard Unit of the profile's numbers.
  */
-export function alike(number, standard, unit) {
-  const other = counterpart(standard);
-  return other?.inch === unit && typeof number === 'number' ? `${short(number / other.factor)} ${unit}` : number;
-}
+export const besideOf = (value, margin, standard) => (typeof value === 'string' && isNumber(value) && typeof margin === 'number' && margin !== 0 && standard ? `${margin} ${standard}` : margin);
 
 /**
  * The number one step of its last digit further; null if the text is no number.

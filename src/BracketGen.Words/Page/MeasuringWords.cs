@@ -24,6 +24,7 @@ internal static class MeasuringWords
         ["choose"] = "Choose one.",
         ["count"] = "Enter a whole number from 0 to 12.",
         ["point"] = "Enter all three numbers.",
+        ["comma"] = "Do you mean {number}? Write it with a point.",
         ["needed"] = "Enter a value, or press Later to leave it open.",
     };
 }

@@ -44,5 +44,8 @@ internal static class NumberWords
         ["none"] = "none",
         ["allowed"] = "Allowed: {allowed}. {advice}",
         ["newText"] = "new",
+        ["comma"] = "Is \"{typed}\" a decimal comma? Nothing is written yet.",
+        ["meant"] = "Write {number}",
+        ["whole"] = "Give x, y and z. Nothing is written yet.",
     };
 }

@@ -107,6 +107,8 @@ declare namespace Page {
     inInches: boolean;
     change(changes: Change[], what: string | null): void;
     leave(): void;
+    /** Whether an edit of a key is still to be sent. */
+    isPending(key: string): boolean;
   }
 
   interface Inputs { inputs: (HTMLInputElement | HTMLSelectElement)[], parts: HTMLElement[], fill(written: any): void }
