@@ -18,6 +18,7 @@ public class PageBrowserTests
     [SkippableTheory]
     [InlineData("main job")]
     [InlineData("edits")]
+    [InlineData("errors")]
     [InlineData("looks")]
     public async Task A_browser_finds_nothing_amiss(string part)
     {
@@ -27,6 +28,15 @@ public class PageBrowserTests
         OutsideTool.Require(Path.Combine(tests, "node_modules", "playwright-core", "package.json"));
         await using var empty = await Served.Start(withExamples: false);
         await using var examples = await Served.Start();
+        if (part == "errors")
+        {
+            var job = File.ReadAllText(Path.Combine(examples.Folder, "jobs", "plover-alder-58.toml"));
+            File.WriteAllText(Path.Combine(examples.Folder, "jobs", "broken.toml"), "profile = \"job\"\nthrottle_body = \n");
+            File.WriteAllText(
+                Path.Combine(examples.Folder, "jobs", "lost.toml"),
+                job.Replace("vehicles/plover.toml", "vehicles/lost.toml", StringComparison.Ordinal).Replace("Throttle cable bracket, Plover, Alder 58", "The lost job", StringComparison.Ordinal));
+        }
+
         var folder = Directory.CreateTempSubdirectory("bracketgen-downloads-").FullName;
         try
         {

@@ -46,6 +46,30 @@ public class SaveTests
         Assert.Contains("could not be written", text, StringComparison.Ordinal);
     }
 
+    // The list was cut at 400 once, without a word.
+    [Fact]
+    public async Task Every_profile_is_listed_and_one_that_cannot_be_read_says_why()
+    {
+        await using var served = await Served.Start(withExamples: false);
+        for (var i = 0; i < 450; i++)
+        {
+            File.WriteAllText(Path.Combine(served.Folder, $"vehicle-{i:000}.toml"), $"profile = \"vehicle\"\nname = \"V{i}\"\n");
+        }
+
+        File.WriteAllText(Path.Combine(served.Folder, "broken.toml"), "profile = \n");
+        File.WriteAllBytes(Path.Combine(served.Folder, "bytes.toml"), [0xC3, 0x28]);
+        File.WriteAllText(Path.Combine(served.Folder, "other.toml"), "a = 1\n");
+        File.WriteAllText(Path.Combine(served.Folder, "job.toml"), "profile = \"job\"\nvehicle = \"vehicle-007.toml\"\nthrottle_body = \"gone.toml\"\n");
+        using var shelf = JsonDocument.Parse((await served.Get("/shelf")).Text);
+        var listed = shelf.RootElement.GetProperty("profiles").EnumerateArray().ToDictionary(
+            p => p.GetProperty("path").GetString()!, p => p.GetProperty("problem").GetString());
+        Assert.Equal(453, listed.Count);
+        Assert.Contains("broken.toml", listed["broken.toml"], StringComparison.Ordinal);
+        Assert.Contains("no UTF-8 text", listed["bytes.toml"], StringComparison.Ordinal);
+        Assert.Contains("gone.toml: no such file", listed["job.toml"], StringComparison.Ordinal);
+        Assert.Null(listed["vehicle-449.toml"]);
+    }
+
     private static string Message(string path, string text, string? was, bool replace) => JsonSerializer.Serialize(
         new { files = new[] { new { path, text, was } }, replace });
 }

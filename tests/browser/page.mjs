@@ -16,7 +16,7 @@ async function open(name, options, visit) {
   page.setDefaultTimeout(120000);
   const say = (text) => found.push(`${name}: ${text}`);
   page.on('pageerror', (error) => say(`script error: ${error.message}`));
-  page.on('console', (message) => ['error', 'warning'].includes(message.type()) && !/GPU stall/.test(message.text()) && say(`console: ${message.text()}`));
+  page.on('console', (message) => ['error', 'warning'].includes(message.type()) && !/GPU stall/.test(message.text()) && !(part === 'errors' && /Failed to load resource/.test(message.text())) && say(`console: ${message.text()}`));
   page.on('request', (request) => [empty, examples, 'blob:', 'data:'].some((start) => request.url().startsWith(start)) || say(`asks for ${request.url()}`));
   try {
     await visit(page, say);
@@ -272,6 +272,78 @@ await inPart('edits', 'an edited value', { viewport: { width: 1400, height: 900 
   await page.waitForSelector('#dangers input');
   await lookOver(page, say, 'a danger', 1400);
   await page.locator('#dangers input').first().check();
+});
+
+// What goes wrong is seen: a job that is not there or not to be read, a file that a job names, a program that is gone, a file that changed meanwhile.
+await inPart('errors', 'what goes wrong', { viewport: { width: 1400, height: 900 } }, async (page, say) => {
+  const has = async (selector, wanted) => {
+    const text = await page.locator(selector).first().textContent().catch(() => 'nothing');
+    if (!wanted.test(text)) {
+      say(`${selector} says «${text}» where ${wanted} is wanted`);
+    }
+  };
+  await page.goto(`${examples}#jobs%2Fnowhere.toml`);
+  await page.waitForSelector('#notice:not([hidden])');
+  await has('#notice', /jobs\/nowhere\.toml: no such file/);
+  await has('[data-open="jobs/broken.toml"] .problem', /broken\.toml/);
+  await has('[data-open="jobs/lost.toml"] .problem', /vehicles\/lost\.toml: no such file/);
+  await lookOver(page, say, 'the list with marks', 1400);
+
+  // A job that names a missing file says so where one looks, and goes on with another.
+  await page.locator('[data-open="jobs/lost.toml"]').click();
+  await page.waitForSelector('#desk:not([hidden])');
+  await page.locator('#profile-tab-vehicle').click();
+  await has('#profile-missing', /vehicles\/lost\.toml: no such file/);
+  if (await page.locator('#profile-panel .field').count()) {
+    say('a missing profile has fields');
+  }
+  await page.locator('#pick').selectOption('folder vehicles/plover.toml');
+  await verdict(page, 'Not proven');
+
+  // The address bar leads to a job, and Back to the one before.
+  await page.locator('#do-save').click();
+  await page.waitForFunction(() => document.getElementById('status').textContent === 'Saved.');
+  await page.evaluate(() => { location.hash = '#jobs%2Fplover-alder-58.toml'; });
+  await page.waitForFunction(() => /Alder 58/.test(document.getElementById('title').textContent) && !document.getElementById('desk').hidden);
+  await verdict(page, 'Not proven');
+  await page.goBack();
+  await page.waitForFunction(() => location.hash.includes('lost') && document.title.includes('lost job'));
+  await page.goForward();
+  await page.waitForFunction(() => location.hash.includes('plover') && !document.title.includes('lost job'));
+
+  // The program is gone: the old answer is greyed, what is typed is kept, and sent as soon as it answers.
+  await verdict(page, 'Not proven');
+  await settled(page);
+  await page.route('**/work', (route) => route.abort());
+  await page.locator('#profile-tab-vehicle').click();
+  const pull = page.locator('[data-path="pedal.available_pull"]:not(.pm)');
+  await pull.fill('45');
+  await page.waitForSelector('body[data-stale]');
+  await has('#notice', /does not answer/);
+  if ((await page.evaluate(() => getComputedStyle(document.getElementById('bracket')).filter)) !== 'grayscale(1)') {
+    say('an answer from before is not greyed');
+  }
+  await pull.blur();
+  if (await pull.inputValue() !== '45') {
+    say(`what was typed while the program was gone is lost: ${await pull.inputValue()}`);
+  }
+  await page.unroute('**/work');
+  await verdict(page, 'Fails');
+  if (await page.locator('body[data-stale]').count()) {
+    say('the answer stays grey');
+  }
+
+  // Another tab saved the vehicle meanwhile: what differs is shown, and both are kept.
+  const before = await page.evaluate(async () => (await (await fetch('/read', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ path: 'vehicles/plover.toml', example: false }) })).json()).text);
+  await page.evaluate((text) => fetch('/save', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ files: [{ path: 'vehicles/plover.toml', text: `# another tab was here\n${text}`, was: text }], replace: false }) }), before);
+  await page.keyboard.press('Control+s');
+  await page.waitForSelector('#dialog .differences');
+  await has('#dialog .differences', /^- # another tab was here\n- .*value = 51.*\n\+ .*value = 45/);
+  await lookOver(page, say, 'what differs', 1400, '#dialog');
+  await page.locator('#dialog button', { hasText: 'Save under another name' }).click();
+  await page.waitForFunction(() => /vehicles\/plover-2\.toml/.test(document.getElementById('status').textContent));
+  await has('#status', /Saved as vehicles\/plover-2\.toml/);
+  await verdict(page, 'Fails');
 });
 
 // Every width in CI (BRACKETGEN_LONG), otherwise the narrowest and the widest.

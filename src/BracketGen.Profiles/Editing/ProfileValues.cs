@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using BracketGen.Profiles.Errors;
+using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
 
 namespace BracketGen.Profiles.Editing;
@@ -22,6 +24,21 @@ public static class ProfileValues
 
         var name = table.Find("name")?.Value ?? (table.Find("document")?.Value as TomlTable)?.Find("title")?.Value;
         return (kind, (name as TomlText)?.Text ?? "");
+    }
+
+    /// <summary>Why a text cannot be read as a profile: its first mistake of writing; null where it can, whatever its values are.</summary>
+    /// <param name="path">Path of the file, for the error.</param>
+    /// <param name="text">Its text.</param>
+    public static ProfileError? Fault(string path, string text)
+    {
+        if (Tree(text) is not null)
+        {
+            return null;
+        }
+
+        var reading = new Reading();
+        TomlFile.Parse(path, text, reading);
+        return reading.Errors.FirstOrDefault();
     }
 
     private static TomlTable? Tree(string text) =>

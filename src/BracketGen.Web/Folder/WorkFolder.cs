@@ -1,8 +1,12 @@
 using System.Text;
+using System.Text.Json.Nodes;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
+using BracketGen.Profiles.Paths;
 using BracketGen.Storage;
+using BracketGen.Web.Desk;
 using BracketGen.Words.Page;
+using BracketGen.Words.Profiles;
 
 namespace BracketGen.Web.Folder;
 
@@ -13,9 +17,6 @@ namespace BracketGen.Web.Folder;
 /// </remarks>
 public sealed class WorkFolder
 {
-    /// <summary>How many profiles are listed at most.</summary>
-    public const int MostListed = 400;
-
     /// <summary>Longest profile (bytes): what the reader accepts.</summary>
     public const int MostBytes = 1 << 20;
 
@@ -34,7 +35,7 @@ public sealed class WorkFolder
         && !path.Any(c => char.IsControl(c) || c is '\\' or ':' or '*' or '?' or '"' or '<' or '>' or '|')
         && path.Split('/').All(part => part.Length > 0 && part[0] != '.' && part[^1] is not (' ' or '.'));
 
-    /// <summary>Every profile in the folder and those under it, by path: its kind and name.</summary>
+    /// <summary>Every profile in the folder and those under it, by path: its kind and name. One that cannot be read has no kind, and says why; TOML of something else is left out.</summary>
     public IReadOnlyList<ShelfEntry> List()
     {
         var options = new EnumerationOptions
@@ -49,11 +50,45 @@ public sealed class WorkFolder
             .. Directory.EnumerateFiles(Root, "*.toml", options)
                 .Select(file => Path.GetRelativePath(Root, file).Replace(Path.DirectorySeparatorChar, '/'))
                 .Where(IsAllowed)
-                .Take(MostListed)
                 .Order(StringComparer.Ordinal)
-                .Select(path => Read(path) is { } text && ProfileValues.Summary(text) is var (kind, name) ? new ShelfEntry(path, kind, name) : null)
+                .Select(EntryOf)
                 .OfType<ShelfEntry>(),
         ];
+    }
+
+    private ShelfEntry? EntryOf(string path)
+    {
+        if (Read(path) is not { } text)
+        {
+            return new(path, "", "") { Problem = ServerWords.NotReadable };
+        }
+
+        if (ProfileValues.Fault(path, text) is { } fault)
+        {
+            return new(path, "", "") { Problem = ProfileErrorText.Format(fault) };
+        }
+
+        return ProfileValues.Summary(text) is var (kind, name) ? new(path, kind, name) { Problem = Missing(path, kind, text) } : null;
+    }
+
+    // A job that names a file which is not there.
+    private string? Missing(string path, string kind, string text)
+    {
+        if (kind != "job")
+        {
+            return null;
+        }
+
+        var values = ProfileValues.Of(text);
+        foreach (var key in JobDesk.Named)
+        {
+            if (values[key] is JsonValue named && named.TryGetValue<string>(out var relative) && ProfilePath.Beside(path, relative) is var place && !File.Exists(Path.Combine(Root, place)))
+            {
+                return ServerWords.NamesMissing(place);
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The text of a profile; null where there is none that may be read.</summary>
@@ -139,9 +174,13 @@ public sealed class WorkFolder
 
 /// <summary>A profile that can be picked.</summary>
 /// <param name="Path">Path from the folder.</param>
-/// <param name="Kind">What its first key says: <c>vehicle</c>.</param>
+/// <param name="Kind">What its first key says: <c>vehicle</c>; empty where it cannot be read.</param>
 /// <param name="Name">Its name, or a job's title.</param>
-public sealed record ShelfEntry(string Path, string Kind, string Name);
+public sealed record ShelfEntry(string Path, string Kind, string Name)
+{
+    /// <summary>Why it cannot be read or used; null where nothing stands against it.</summary>
+    public string? Problem { get; init; }
+}
 
 /// <summary>A profile to write.</summary>
 /// <param name="Path">Path from the folder.</param>

@@ -5,6 +5,9 @@ import { words } from './words.js';
 /** What the program says in the place of an answer; its message is for the user. */
 export class Refusal extends Error {}
 
+/** The program does not answer. */
+export class Silence extends Refusal {}
+
 /**
  * @param {string} path
  * @param {object} [message] Sent as JSON; without one the request only reads.
@@ -14,7 +17,7 @@ async function ask(path, message) {
   try {
     reply = await fetch(path, message === undefined ? {} : { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(message) });
   } catch {
-    throw new Refusal(words.frame.noAnswer);
+    throw new Silence(words.frame.noAnswer);
   }
   if (!reply.ok) {
     throw new Refusal((await reply.text()).trim());

@@ -1,6 +1,6 @@
 // The open job: the texts of its profiles, what was saved, what can be undone, and one question to the program at a time.
-import { asked } from './asking.js';
-import { beside } from './paths.js';
+import { asked, Silence } from './asking.js';
+import { beside, relativeTo } from './paths.js';
 import { words } from './words.js';
 
 /** @type {[string, string | null, string, string][]} */
@@ -10,6 +10,9 @@ const kinds = [['body', 'throttle_body', 'throttle-body', 'throttle body'], ['ve
 export const roles = kinds.map(([id, key, form, kind]) => ({ id, key, label: words.profiles[id], form, kind }));
 
 const maxSteps = 200;
+
+/** How long the page waits before it asks a program again that does not answer (ms). */
+const retry = 3000;
 
 export class Desk {
   /**
@@ -131,6 +134,22 @@ export class Desk {
   }
 
   /**
+   * The same job with some of its files under other paths.
+   * @param {Record<string, string>} paths By the path of now.
+   */
+  rename(paths) {
+    this.remember(null);
+    const moved = (/** @type {Record<string, any>} */ of) => Object.fromEntries(Object.entries(of).map(([path, content]) => [paths[path] ?? path, content]));
+    const named = roles.map((role) => ({ role, path: this.pathOf(role) }));
+    const job = paths[this.job] ?? this.job;
+    this.files = moved(this.files);
+    this.values = moved(this.values);
+    this.saved = Object.fromEntries(Object.entries(this.saved).filter(([path]) => !(path in paths)));
+    this.job = job;
+    return this.edit(named.flatMap(({ role, path }) => (role.key && path && paths[path] ? [{ file: job, key: role.key, value: relativeTo(job, paths[path]) }] : [])));
+  }
+
+  /**
    * The bracket that the job is to have, written into the job; null for the best. Others that pass are known with strength only, so it is calculated at once.
    * @param {Page.Values | null} choice
    */
@@ -190,22 +209,30 @@ export class Desk {
 
   async run() {
     clearTimeout(this.later);
+    /** @type {Page.Edit[]} */
+    let edits = [];
     try {
       do {
         this.again = false;
-        const edits = this.waiting;
+        edits = this.waiting;
         const message = this.message({ edits, depth: 'quick' });
         this.waiting = [];
         const revision = ++this.revision;
         this.take(await asked('/work', message), revision);
+        edits = [];
       } while (this.again || this.waiting.length > 0);
     } catch (problem) {
+      // Nothing typed is lost while the program is away: it goes along with the next question.
+      if (problem instanceof Silence) {
+        this.waiting = [...edits, ...this.waiting];
+        this.later = setTimeout(() => this.ask(), retry);
+      }
       this.onProblem(problem);
     } finally {
       this.busy = false;
     }
     // The remedies take longer: the page asks for them when the user pauses.
-    if (this.errors.length === 0 && this.answer && this.answer.failed > 0) {
+    if (this.waiting.length === 0 && this.errors.length === 0 && this.answer && this.answer.failed > 0) {
       this.later = setTimeout(() => this.deepen('remedies'), 350);
     }
   }

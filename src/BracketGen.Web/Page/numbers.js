@@ -46,9 +46,9 @@ export class Numbers {
     const text = path === null ? undefined : desk.files[path];
     const mine = desk.errors.filter((e) => e.file === path);
     const isBroken = text !== undefined && Object.keys(values).length === 0;
-    const nodes = path !== null && !isBroken ? plan(this.schema(), values) : [];
+    const nodes = path !== null && text !== undefined && !isBroken ? plan(this.schema(), values) : [];
     const asText = this.isText || isBroken;
-    const next = JSON.stringify([this.role.id, path, asText, desk.inInches, shape(nodes)]);
+    const next = JSON.stringify([this.role.id, path, text === undefined, asText, desk.inInches, shape(nodes)]);
     if (next !== this.drawn) {
       this.draw(path, nodes, asText, isBroken);
       this.drawn = next;
@@ -114,6 +114,10 @@ export class Numbers {
       h('div', { id: 'profile-rest' }), body);
     this.form = null;
     if (path === null) {
+      return;
+    }
+    if (this.desk.files[path] === undefined) {
+      body.append(h('p', { class: 'problem', id: 'profile-missing' }, fill(said.missing, { path })));
       return;
     }
     if (asText) {

@@ -1,7 +1,8 @@
 // The page: what is open, which screen is shown, and what buttons and keys do.
-import { asked, fetched, hand, textOf } from './asking.js';
+import { asked, fetched, hand, Silence, textOf } from './asking.js';
 import { $, all, button, h, question } from './dom.js';
 import { Desk, roles } from './desk.js';
+import { differences } from './differences.js';
 import { nextLook, showLook } from './look.js';
 import { measure } from './measuring.js';
 import { newJob } from './newjob.js';
@@ -17,11 +18,19 @@ const said = words.frame;
 /** @param {unknown} problem Null takes the notice away. */
 function notice(problem) {
   const text = textOf(problem);
+  // The answer on the page is from before: it must not look like one to what was typed since.
+  if (problem instanceof Silence) {
+    document.body.dataset.stale = '';
+  }
   $('notice').hidden = !text;
   $('notice').replaceChildren(...(text ? [h('p', {}, text), h('button', { type: 'button', onclick: () => notice(null) }, said.close)] : []));
 }
 
 const desk = new Desk((reply) => {
+  if ('stale' in document.body.dataset) {
+    delete document.body.dataset.stale;
+    notice(null);
+  }
   if (reply.refused.length) {
     notice(fill(said.refused, { keys: reply.refused.join(', ') }));
   }
@@ -102,9 +111,20 @@ async function prepare() {
  */
 async function load(opened, isSaved) {
   await desk.open(opened, isSaved);
-  history.replaceState(null, '', isSaved ? `#${encodeURIComponent(opened.job)}` : '#');
+  address(isSaved ? opened.job : '');
   numbers.reset();
   show('desk');
+}
+
+/**
+ * The open job stands in the address bar, and Back leads to what was open before.
+ * @param {string} job Empty where it is not in the folder, and on the first screen.
+ */
+function address(job) {
+  const hash = `#${encodeURIComponent(job)}`;
+  if (location.hash !== hash && !(hash === '#' && location.hash === '')) {
+    history.pushState(null, '', hash);
+  }
 }
 
 const open = (/** @type {string} */ path, /** @type {boolean} */ isExample) => attempt(async () => {
@@ -138,11 +158,14 @@ const begin = (/** @type {Page.Wish} */ wish) => attempt(async () => {
   }
 });
 
-const start = () => attempt(async () => {
+const start = (/** @type {unknown} */ told = null) => attempt(async () => {
   await startPage({ open, unpack, begin, back: desk.isOpen ? () => show('desk') : null });
   show('start');
   $('title').textContent = said.title;
   document.title = said.program;
+  if (told) {
+    notice(told);
+  }
 });
 
 const save = () => attempt(async () => {
@@ -152,18 +175,60 @@ const save = () => attempt(async () => {
   }
   const { changed } = await asked('/save', message(false));
   if (changed.length > 0) {
-    const text = h('p', {}, fill(said.changedOnDisk, { files: changed.join(', ') }));
-    if ((await question(said.overwriteHeading, text, [[said.overwrite, 'yes'], [said.leave, '']])) !== 'yes') {
+    const choice = await question(said.overwriteHeading, await changesOnDisk(changed), [[said.saveAside, 'aside'], [said.overwrite, 'yes'], [said.leave, '']]);
+    if (choice === 'aside') {
+      await saveAside(changed);
+      return;
+    }
+    if (choice !== 'yes') {
       return;
     }
     await asked('/save', message(true));
   }
   desk.saved = { ...desk.saved, ...desk.files };
   numbers.shelf = await asked('/shelf');
-  history.replaceState(null, '', `#${encodeURIComponent(desk.job)}`);
+  address(desk.job);
   refresh();
   $('status').textContent = said.saved;
 });
+
+const maxDifferences = 120;
+
+/**
+ * What differs between the folder and the page.
+ * @param {string[]} changed Paths.
+ */
+async function changesOnDisk(changed) {
+  const told = await Promise.all(changed.map(async (file) => {
+    const { text } = await asked('/read', { path: file, example: false }).catch(() => ({ text: '' }));
+    const lines = differences(text, desk.files[file]);
+    return [h('p', {}, fill(said.differences, { file })), h('pre', { class: 'differences', tabindex: '0' }, lines.slice(0, maxDifferences).join('\n')),
+      lines.length > maxDifferences ? h('p', {}, fill(said.moreLines, { count: lines.length - maxDifferences })) : null];
+  }));
+  return h('div', {}, h('p', {}, fill(said.changedOnDisk, { files: changed.join(', ') })), told);
+}
+
+/**
+ * Saves the page's files beside those of the folder that have changed, and goes on with them.
+ * @param {string[]} changed Paths.
+ */
+async function saveAside(changed) {
+  const taken = new Set([...(await asked('/shelf')).profiles.map((/** @type {Page.ShelfEntry} */ p) => p.path), ...Object.keys(desk.files)]);
+  const free = (/** @type {string} */ path) => {
+    for (let number = 2; ; number++) {
+      const other = path.replace(/\.toml$/, `-${number}.toml`);
+      if (!taken.has(other)) {
+        return other;
+      }
+    }
+  };
+  const paths = Object.fromEntries(changed.map((path) => [path, free(path)]));
+  await desk.rename(paths);
+  await save();
+  if (desk.unsaved.length === 0) {
+    $('status').textContent = fill(said.savedAs, { files: Object.values(paths).join(', ') });
+  }
+}
 
 const share = () => attempt(async () => hand(await fetched('/pack', desk.message({})), `${stem(desk.job)}.packed.toml`));
 
@@ -179,7 +244,7 @@ const help = () => question(words.keys.heading, h('dl', { class: 'keys' }, Objec
 const units = () => desk.edit([{ file: desk.job, key: 'units', value: desk.inInches ? 'mm' : 'in' }]);
 
 /** @type {Record<string, () => unknown>} */
-const tools = { 'do-start': start, 'do-undo': () => desk.undo(), 'do-redo': () => desk.redo(), 'do-save': save, 'do-share': share, 'do-units': units, 'do-look': look, 'do-keys': help };
+const tools = { 'do-start': () => { address(''); start(); }, 'do-undo': () => desk.undo(), 'do-redo': () => desk.redo(), 'do-save': save, 'do-share': share, 'do-units': units, 'do-look': look, 'do-keys': help };
 for (const [id, act] of Object.entries(tools)) {
   $(id).addEventListener('click', act);
 }
@@ -229,9 +294,29 @@ addEventListener('beforeunload', (event) => {
 matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => views.repaint());
 
 showLook();
-const wanted = decodeURIComponent(location.hash.slice(1));
-if (wanted.endsWith('.toml')) {
-  open(wanted, false).then(() => (desk.isOpen ? undefined : start()));
-} else {
-  start();
+
+/** Shows what the address bar says; what stands against it is told on the first screen. */
+async function goWhereWanted() {
+  let wanted = '';
+  try {
+    wanted = decodeURIComponent(location.hash.slice(1));
+  } catch {
+    // Somebody's own text in the address bar: the first screen.
+  }
+  if (!wanted.endsWith('.toml')) {
+    await start();
+  } else if (desk.isOpen && desk.job === wanted) {
+    show('desk');
+  } else {
+    await open(wanted, false);
+    if (desk.isOpen && desk.job !== wanted) {
+      address(desk.job in desk.saved ? desk.job : '');
+      show('desk');
+    } else if (!desk.isOpen) {
+      await start($('notice').hidden ? null : $('notice').firstElementChild?.textContent);
+    }
+  }
 }
+
+addEventListener('popstate', goWhereWanted);
+goWhereWanted();

@@ -22,8 +22,9 @@ export async function startPage({ open, unpack, begin, back }) {
   const shelf = await asked('/shelf');
   const jobs = (/** @type {Page.ShelfEntry[]} */ entries) => entries.filter((p) => ['job', 'packed job'].includes(p.kind));
   const list = (/** @type {Page.ShelfEntry[]} */ entries, /** @type {boolean} */ isExample) => h('ul', { class: 'shelf' }, entries.map((p) => h('li', {},
-    h('button', { type: 'button', 'data-open': p.path, onclick: () => open(p.path, isExample) }, h('strong', {}, p.name || p.path), h('span', {}, p.path)))));
-  const own = jobs(shelf.profiles);
+    h('button', { type: 'button', 'data-open': p.path, onclick: () => open(p.path, isExample) }, h('strong', {}, p.name || p.path), h('span', {}, p.path), p.problem ? h('span', { class: 'problem' }, p.problem) : null))));
+  // What cannot be read may be a job: it stays in the list and says what is wrong.
+  const own = shelf.profiles.filter((p) => ['job', 'packed job', ''].includes(p.kind));
   $('start').replaceChildren(
     h('section', {}, h('h2', {}, said.newHeading), h('p', {}, said.newExplain), newJob(shelf, begin)),
     h('section', {}, h('h2', {}, fill(said.jobsHeading, { folder: shelf.folder })), own.length ? list(own, false) : h('p', { class: 'remark' }, said.noJobs)),

@@ -23,6 +23,7 @@ internal static class NumberWords
         ["file"] = "File",
         ["asText"] = "As text",
         ["textOf"] = "Text of {path}",
+        ["missing"] = "{path}: no such file in the folder. Pick another profile above, or put the file back and open the job again.",
         ["example"] = "{name}, example",
         ["notSaved"] = "{name} (not saved)",
         ["keyAllowed"] = "{key}: Allowed: {allowed}. {advice}",

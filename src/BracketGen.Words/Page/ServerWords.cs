@@ -32,6 +32,13 @@ public static class ServerWords
     /// <summary>No such profile.</summary>
     public static string NoFile(string path) => $"{path}: no such file in the working folder.";
 
+    /// <summary>A file of the folder that cannot be read.</summary>
+    public const string NotReadable = "This file cannot be read: it may be too long, or no UTF-8 text.";
+
+    /// <summary>A job names a file that is not there.</summary>
+    /// <param name="path">Path of the missing file.</param>
+    public static string NamesMissing(string path) => $"It names {path}: no such file.";
+
     /// <summary>The path cannot be a profile of the folder.</summary>
     public static string BadPath(string path) => $"{path} is not the path of a profile in the folder.";
 

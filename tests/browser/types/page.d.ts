@@ -39,7 +39,7 @@ declare namespace Page {
 
   interface Role { id: string, key: string | null, label: string, form: string, kind: string }
 
-  interface ShelfEntry { path: string, kind: string, name: string }
+  interface ShelfEntry { path: string, kind: string, name: string, problem: string | null }
   interface Shelf { folder: string, profiles: ShelfEntry[], examples: ShelfEntry[] }
 
   interface Opened { job: string, files: Record<string, string>, values: Record<string, Values> }
