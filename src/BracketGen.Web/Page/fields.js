@@ -1,7 +1,7 @@
 // The fields of a profile on the page: groups, help, mistakes.
 import { h } from './dom.js';
 import { items, quantity, text, vector, word } from './inputs.js';
-import { at, skeleton } from './plan.js';
+import { at } from './plan.js';
 import { fill, words } from './words.js';
 
 const makers = { quantity, vector, word, text, items };
@@ -73,7 +73,7 @@ function group(n, inside, form) {
   const about = n.help ? h('p', { class: 'about' }, n.help) : null;
   const count = (/** @type {string} */ told) => h('span', { class: 'count' }, told);
   if (n.kind === 'list') {
-    body.append(...(n.item && (n.count ?? 0) < (n.maxCount ?? 0) ? [adding(n, n.item, form)] : []));
+    body.append(...(n.item && (n.count ?? 0) < (n.maxCount ?? 0) ? [adding(n, form)] : []));
     const isOpen = inside.length > 0 && inside.length <= maxOpen;
     return h('details', { class: 'group', open: isOpen, 'data-group': n.path }, h('summary', {}, `${n.label} `, count(String(inside.length))), about, body);
   }
@@ -95,14 +95,13 @@ const removing = (n, form) => h('button', {
 }, words.fields.remove);
 
 /**
- * A new item is like the last one, so that it has every key it needs.
+ * A new item is empty: its fields say what is missing, and no number stands in it that nobody gave.
  * @param {Page.Field} n
- * @param {Page.Schema} item
  * @param {Page.Form} form
  */
-const adding = (n, item, form) => h('button', {
+const adding = (n, form) => h('button', {
   type: 'button', class: 'quiet', 'data-add': n.path,
-  onclick: () => form.change([{ key: `${n.path}[+]`, value: structuredClone(at(form.values, `${n.path}[${n.count}]`) ?? skeleton(item)) }], null),
+  onclick: () => form.change([{ key: `${n.path}[+]`, value: {} }], null),
 }, fill(words.fields.add, { label: n.label.toLowerCase() }));
 
 /**

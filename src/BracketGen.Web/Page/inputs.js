@@ -1,6 +1,6 @@
 // The inputs of one field: how its value is shown, and what is written of what was typed.
 import { h } from './dom.js';
-import { at, begin } from './plan.js';
+import { at } from './plan.js';
 import { besideOf, isNumber, shown, stepped, typed, understood } from './units.js';
 import { fill, words } from './words.js';
 
@@ -310,7 +310,7 @@ export function word(n, id, form) {
 }
 
 /**
- * Another kind of thing: keys that it does not know go, those it needs come.
+ * Another kind of thing: keys that it does not know go. Those it needs are missing until somebody gives them.
  * @param {Page.Field} n
  * @param {string} chosen
  * @param {Page.Values} values
@@ -325,11 +325,7 @@ function turned(n, chosen, values) {
   }
   const properties = next.properties ?? {};
   const gone = Object.keys(written).filter((name) => !(name in properties));
-  const come = (next.required ?? []).filter((name) => written[name] === undefined && properties[name].const === undefined);
-  return [
-    { key: n.path, value: chosen }, ...gone.map((name) => ({ key: `${owner}.${name}`, value: null })),
-    ...come.map((name) => ({ key: `${owner}.${name}`, value: begin(properties[name]) })),
-  ];
+  return [{ key: n.path, value: chosen }, ...gone.map((name) => ({ key: `${owner}.${name}`, value: null }))];
 }
 
 /**

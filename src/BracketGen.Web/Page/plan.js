@@ -120,28 +120,3 @@ function list(form, item, path, name, values, written) {
  * @returns {string}
  */
 export const shape = (nodes) => nodes.map((n) => `${n.path}:${n.kind}:${n.isThere}(${shape(n.nodes)})`).join();
-
-/**
- * What a new item or key begins with.
- * @param {Page.Schema} form
- * @returns {any}
- */
-export function begin(form) {
-  if (form.const !== undefined) {
-    return form.const;
-  }
-  if (form.type === 'array') {
-    return form.minItems === 3 ? [0, 0, 0] : [];
-  }
-  const number = (form.anyOf ?? [form]).find((f) => f.type === 'number' || f.type === 'integer');
-  return number ? Math.max(number.minimum ?? -Infinity, Math.min(number.maximum ?? Infinity, 10)) : form.enum?.[0] ?? form.anyOf?.find((f) => f.enum)?.enum?.[0] ?? words.fields.newText;
-}
-
-/**
- * A new item with every key it needs.
- * @param {Page.Schema} form
- */
-export function skeleton(form) {
-  const from = form.oneOf?.[0] ?? form;
-  return Object.fromEntries((from.required ?? []).map((name) => [name, begin(from.properties?.[name] ?? {})]));
-}

@@ -44,7 +44,6 @@ internal static class NumberWords
         ["default"] = "If left out: {value}.",
         ["none"] = "none",
         ["allowed"] = "Allowed: {allowed}. {advice}",
-        ["newText"] = "new",
         ["comma"] = "Is \"{typed}\" a decimal comma? Nothing is written yet.",
         ["meant"] = "Write {number}",
         ["whole"] = "Give x, y and z. Nothing is written yet.",
