@@ -24,6 +24,9 @@ public enum FileState
 
     /// <summary>The file is there but may not or cannot be read.</summary>
     Closed,
+
+    /// <summary>It is a pipe or a device, which may have no end.</summary>
+    NoFile,
 }
 
 /// <summary>A file's bytes, or why there are none.</summary>

@@ -154,6 +154,7 @@ public static class ProfileReader
             FileState.Missing => FileMistake.Missing,
             FileState.TooLong => FileMistake.TooLong,
             FileState.Closed => FileMistake.Closed,
+            FileState.NoFile => FileMistake.NoFile,
             _ => null,
         };
         if (mistake is not { } wrong)

@@ -53,9 +53,9 @@ public class ListTests
     [Fact]
     public void Separated_values_are_quoted_and_never_a_formula()
     {
-        var table = new ListTable("t", ["a", "b"], [["x, \"y\"", ListCell.Of(-1.5, 2)], ["=1+1", "-x"], ["two\nlines", "+3"]]);
+        var table = new ListTable("t", ["a", "b"], [["x, \"y\"", ListCell.Of(-1.5, 2)], ["=1+1", "-x"], ["two\nlines", "+3"], ["-2+3+cmd|' /C calc'!A0", " =1"], ["\"@x", "a;b"], ["\t=1", "- none"]]);
         Assert.Equal(
-            "\uFEFFa,b\n\"x, \"\"y\"\"\",-1.5\n'=1+1,'-x\n\"two\nlines\",'+3\n", Encoding.UTF8.GetString(CsvText.Write(table)));
+            "\uFEFFa,b\n\"x, \"\"y\"\"\",-1.5\n'=1+1,'-x\n\"two\nlines\",'+3\n'-2+3+cmd|' /C calc'!A0,' =1\n\"'\"\"@x\",\"a;b\"\n\"'\t=1\",'- none\n", Encoding.UTF8.GetString(CsvText.Write(table)));
     }
 
     [Fact]

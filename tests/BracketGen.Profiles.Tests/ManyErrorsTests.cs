@@ -14,6 +14,17 @@ namespace BracketGen.Profiles.Tests;
 public class ManyErrorsTests
 {
     [Fact]
+    public void A_hundred_mistakes_are_listed_and_the_rest_counted()
+    {
+        var files = Samples.Files.With(Samples.Body, Samples.Texts[Samples.Body] + "\n[quadrant.other]\n" + string.Concat(Enumerable.Range(0, 3000).Select(i => $"k{i} = 1\n")));
+        var text = Samples.Texts[Samples.Vehicle].Replace("[pedal]", string.Concat(Enumerable.Range(0, 3000).Select(i => $"wire{i} = 1\n")) + "[pedal]", StringComparison.Ordinal);
+        var errors = ProfileReader.ReadJob(Samples.Job, files.With(Samples.Vehicle, text)).Errors;
+        Assert.Equal(Reading.MostListed + 1, errors.Length);
+        Assert.Equal(3001, errors.Sum(e => e.Count));
+        Assert.Contains("2901 more mistakes", ProfileErrorText.Format(errors[^1]), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void EveryMistakeOfEveryFileComesOutInOneRun()
     {
         var files = Samples.Files;

@@ -28,9 +28,10 @@ internal static class JobInput
             Console.Error.WriteLine(ProfileErrorText.Format(error));
         }
 
-        Console.Error.WriteLine(result.Errors.Length == 1
+        var count = result.Errors.Sum(e => e.Count);
+        Console.Error.WriteLine(count == 1
             ? "1 mistake in the files; nothing was computed."
-            : $"{result.Errors.Length} mistakes in the files; nothing was computed.");
+            : $"{count} mistakes in the files; nothing was computed.");
         return false;
     }
 }

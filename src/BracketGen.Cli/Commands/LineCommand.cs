@@ -69,7 +69,7 @@ internal static class LineCommand
                 Console.Error.WriteLine(ProfileErrorText.Format(error));
             }
 
-            Console.Error.WriteLine(LineRunText.Mistakes(read.Errors.Length));
+            Console.Error.WriteLine(LineRunText.Mistakes(read.Errors.Sum(e => e.Count)));
             return ExitCode.BadInput;
         }
 

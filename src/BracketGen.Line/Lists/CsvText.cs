@@ -12,7 +12,7 @@ public static class CsvText
         Row(text, table.Columns);
         foreach (var row in table.Rows)
         {
-            Row(text, row.Select(c => c.Text));
+            Row(text, row.Select(c => c.Number is null ? Harmless(c.Text) : c.Text));
         }
 
         return Encoding.UTF8.GetBytes(text.ToString());
@@ -21,10 +21,9 @@ public static class CsvText
     // RFC 4180 ends lines with carriage return and line feed; readers take a line feed alone, and so does every tool of the trade.
     private static void Row(StringBuilder text, IEnumerable<string> cells) => text.AppendJoin(',', cells.Select(Cell)).Append('\n');
 
-    private static string Cell(string text)
-    {
-        // A spreadsheet would compute a text that begins like a formula; the apostrophe keeps it a text.
-        var safe = text.Length > 0 && text[0] is '=' or '+' or '@' || (text.Length > 1 && text[0] == '-' && !char.IsAsciiDigit(text[1])) ? "'" + text : text;
-        return safe.AsSpan().IndexOfAny(",\"\r\n") >= 0 ? "\"" + safe.Replace("\"", "\"\"") + "\"" : safe;
-    }
+    private static string Cell(string text) => text.AsSpan().IndexOfAny(",;\"\t\r\n") >= 0 ? "\"" + text.Replace("\"", "\"\"") + "\"" : text;
+
+    // A spreadsheet would compute a text that begins like a formula, behind blanks and quotes too; the apostrophe keeps it a text (OWASP, CSV injection).
+    private static string Harmless(string text) =>
+        text.AsSpan().TrimStart(" \u00A0\"'") is [('=' or '+' or '-' or '@' or '\t' or '\r' or '\n' or '\uFF1D' or '\uFF0B' or '\uFF0D' or '\uFF20'), ..] ? "'" + text : text;
 }

@@ -11,6 +11,9 @@ namespace BracketGen.Profiles.Errors;
 /// <param name="Problem">What is wrong with it.</param>
 public sealed record ProfileError(string File, int Line, int Column, string Key, string Read, ProfileProblem Problem)
 {
+    /// <summary>How many mistakes it stands for.</summary>
+    public int Count => Problem is MoreMistakes more ? more.Count : 1;
+
     /// <summary>Units of the job or family that is read; null where the file is read alone and has none.</summary>
     public UnitSystem? Units { get; init; }
 

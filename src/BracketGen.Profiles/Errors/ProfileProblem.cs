@@ -172,7 +172,14 @@ public enum FileMistake
 
     /// <summary>The file may not or cannot be read.</summary>
     Closed,
+
+    /// <summary>It is a pipe or a device.</summary>
+    NoFile,
 }
+
+/// <summary>Mistakes that are not listed one by one.</summary>
+/// <param name="Count">How many.</param>
+public sealed record MoreMistakes(int Count) : ProfileProblem;
 
 /// <summary>The file does not say what it is.</summary>
 /// <param name="Wanted">The kind of profile that is wanted.</param>

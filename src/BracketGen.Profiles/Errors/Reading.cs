@@ -55,7 +55,21 @@ internal sealed class Reading
     public bool IsClean(string file) => _errors.All(e => e.File != file);
 
     /// <summary>Every error once, file by file in the order of reading, then by line, column and key.</summary>
-    public ImmutableArray<ProfileError> Errors =>
+    /// <remarks>Beyond <see cref="MostListed"/> the last one says how many more there are.</remarks>
+    public ImmutableArray<ProfileError> Errors
+    {
+        get
+        {
+            ImmutableArray<ProfileError> all = AllErrors();
+            return all.Length <= MostListed ? all
+                : [.. all.AsSpan(0, MostListed), new(all[MostListed].File, 0, 0, "", "", new MoreMistakes(all.Length - MostListed)) { Units = Units }];
+        }
+    }
+
+    /// <summary>How many errors are listed one by one: nobody reads more at once.</summary>
+    public const int MostListed = 100;
+
+    private ImmutableArray<ProfileError> AllErrors() =>
     [
         .. _errors.DistinctBy(e => (e.File, e.Line, e.Column, e.Key, e.Problem.ToString()))
             .OrderBy(e => _files.IndexOf(e.File)).ThenBy(e => e.Line).ThenBy(e => e.Column).ThenBy(e => e.Key, StringComparer.Ordinal)

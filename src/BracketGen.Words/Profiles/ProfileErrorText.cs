@@ -35,6 +35,7 @@ public static class ProfileErrorText
         SecondCable cables => string.Create(CultureInfo.InvariantCulture, $"{cables.Count} tables [[cable]]"),
         AlternativeTwice both => string.Join(" and ", both.Keys),
         KeyTwice => $"{error.Key} again",
+        MoreMistakes more => more.Count == 1 ? "one more mistake" : string.Create(CultureInfo.InvariantCulture, $"{more.Count} more mistakes"),
         ValueWrong { Mistake: ValueMistake.FewItems or ValueMistake.ManyItems } => $"{error.Read} items",
         FileUnread { Mistake: var mistake, Path: var path } => FileRead(mistake) is var read && path is null ? read : $"{error.Read}: {read} at {path}",
         NotToml { Mistake: SyntaxMistake.NotUtf8 } => error.Read.Length > 0 ? $"byte {error.Read}" : "a byte that is not UTF-8",
@@ -68,6 +69,8 @@ public static class ProfileErrorText
             HeaderOfOneBracket => $"[{error.Read}]",
             FileUnread { Mistake: FileMistake.Missing } => "the path of a file that exists",
             FileUnread { Mistake: FileMistake.TooLong } => "a file of at most 1 MiB",
+            FileUnread { Mistake: FileMistake.NoFile } => "a file on a disk",
+            MoreMistakes => "none",
             FileUnread => "a file that can be read",
             KindMissing kind => FirstLine(kind.Wanted),
             KindWrong kind => FirstLine(kind.Wanted),
@@ -109,7 +112,9 @@ public static class ProfileErrorText
         HeaderOfOneBracket header => string.Create(CultureInfo.InvariantCulture, $"Write the header with two brackets, as on line {header.FirstLine}."),
         FileUnread { Mistake: FileMistake.Missing } => "Check the path and its spelling, including capital letters.",
         FileUnread { Mistake: FileMistake.TooLong } => "This is not a profile. Check the path.",
+        FileUnread { Mistake: FileMistake.NoFile } => "Write what comes out of it into a file first.",
         FileUnread => "Check the path and the file's permissions.",
+        MoreMistakes => "Correct the mistakes above first.",
         KindWrong { Found: { } found } kind => $"This file describes a {found}; a {kind.Wanted} is needed here. Check the path.",
         KindWrong kind => $"Begin the file with the line {FirstLine(kind.Wanted)}.",
         KindMissing kind => $"Begin the file with the line {FirstLine(kind.Wanted)}.",
@@ -139,6 +144,7 @@ public static class ProfileErrorText
     {
         FileMistake.Missing => "no such file",
         FileMistake.TooLong => "a longer file",
+        FileMistake.NoFile => "a pipe or a device",
         _ => "a file that cannot be read",
     };
 
