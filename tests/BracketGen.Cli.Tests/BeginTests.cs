@@ -5,6 +5,7 @@ using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
+using BracketGen.TestSupport;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Cli.Tests;
@@ -20,7 +21,7 @@ public class BeginTests
     private static readonly string[] Alder =
     [
         "Alder 58", "1", "58", "8", "", "31.5 +/- 0.2", "84 +/- 1", "-20 +/- 1", "150", "3", "2.2", "34.5", "9", "14", "barrel", "7.2", "8.2", "along the shaft",
-        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "", "520 mV", "4.46", "10", "-63", "0", "72", "60", "60", "0, 0, 1", "", "-50 -22 -24", "", "", "15", "16", "", "-50, 12, -24", "", "M6", "15", "",
+        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "no", "", "520 mV", "4.46", "no", "10", "-63", "0", "72", "60", "60", "0, 0, 1", "", "-50 -22 -24", "", "", "15", "16", "", "-50, 12, -24", "", "M6", "15", "",
         "0.02", "cast aluminium", "4", "6500", "800 +/- 50", "1", "idle \"valve\"", "", "42, -60, -45", "85, -20, 15",
     ];
 
@@ -68,7 +69,7 @@ public class BeginTests
         using var place = new Workplace();
         var file = place.PathOf("new.toml");
         var from = Array.IndexOf(Alder, "-50 -22 -24");
-        string[] holes = ["-50 -22 -24", "stud", "1/4-28 UNF", "16", "5/8 in", "0.5 in", "6", "-50, 12, -30", "through", "1/4-20 UNC", "16", "6.8", "9", "20"];
+        string[] holes = ["-50 -22 -24", "stud", "1/4-28 UNF", "16", "5/8 in", "0.5 in", "6", "no", "-50, 12, -30", "through", "1/4-20 UNC", "16", "6.8", "9", "20"];
         var result = BracketGenProgram.Answer([.. Alder[..from], .. holes, .. Alder[(from + 11)..]], "begin", "throttle-body", file);
         Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
         var mount = ProfileReader.ReadThrottleBody(file, new DiskFileSource()).Value!.Mount;
@@ -133,14 +134,125 @@ public class BeginTests
     [InlineData(0)]
     [InlineData(1)]
     [InlineData(20)]
-    public void The_end_of_input_leaves_without_writing(int answers)
+    public void The_end_of_input_keeps_the_answers_and_goes_on_from_them(int answers)
+    {
+        using var place = new Workplace();
+        string file = place.PathOf("new.toml"), draft = place.PathOf("new.toml.draft");
+        var result = BracketGenProgram.Answer(Plover[..answers], "begin", "vehicle", file);
+        Assert.Equal(ExitCode.BadInput, result.ExitCode);
+        Assert.Contains(answers == 0 ? "nothing was written" : $"bracketgen begin vehicle {file}", result.Errors, StringComparison.Ordinal);
+        Assert.False(File.Exists(file));
+        Assert.Equal(answers > 0, File.Exists(draft));
+
+        result = BracketGenProgram.Answer([.. answers > 0 ? (string[])["", "maybe", "yes"] : [], .. Plover[answers..]], "begin", "vehicle", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        Assert.False(File.Exists(draft));
+        var whole = place.PathOf("whole.toml");
+        BracketGenProgram.Answer(Plover, "begin", "vehicle", whole);
+        Assert.Equal(File.ReadAllText(whole), File.ReadAllText(file));
+    }
+
+    [Fact]
+    public void A_draft_that_is_not_gone_on_from_is_left_as_it_is()
+    {
+        using var place = new Workplace();
+        string file = place.PathOf("new.toml"), first = place.PathOf("new.toml.draft"), second = place.PathOf("new.toml.draft-2");
+        BracketGenProgram.Answer(Plover[..9], "begin", "vehicle", file);
+        var before = File.ReadAllText(first);
+        BracketGenProgram.Answer(["no", "Dunlin", "2"], "begin", "vehicle", file);
+        Assert.Equal(before, File.ReadAllText(first));
+        Assert.Contains("Dunlin", File.ReadAllText(second), StringComparison.Ordinal);
+
+        // Neither the end of input at the offer nor another kind of profile touches them.
+        Assert.Equal(ExitCode.BadInput, BracketGenProgram.Answer([], "begin", "vehicle", file).ExitCode);
+        var result = BracketGenProgram.Answer(Alder, "begin", "throttle-body", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        Assert.Contains("no draft of a throttle body", result.Output, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(first));
+    }
+
+    // A hand in the draft, or another release: what no longer fits is asked for again, the rest stays.
+    [Fact]
+    public void An_answer_of_the_draft_that_does_not_fit_is_asked_for_again()
+    {
+        using var place = new Workplace();
+        string file = place.PathOf("new.toml"), draft = place.PathOf("new.toml.draft");
+        BracketGenProgram.Answer(Plover[..20], "begin", "vehicle", file);
+        File.WriteAllText(draft, File.ReadAllText(draft).Replace("outer_diameter: 5 mm", "outer_diameter: 5000 mm", StringComparison.Ordinal));
+        var result = BracketGenProgram.Answer(["yes", "5", .. Plover[20..]], "begin", "vehicle", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        Assert.Contains("does not fit: 5000 mm", result.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_stop_signal_leaves_the_draft()
     {
         using var place = new Workplace();
         var file = place.PathOf("new.toml");
-        var result = BracketGenProgram.Answer(Plover[..answers], "begin", "vehicle", file);
-        Assert.Equal(ExitCode.BadInput, result.ExitCode);
-        Assert.Contains("nothing was written", result.Errors, StringComparison.Ordinal);
-        Assert.False(File.Exists(file));
+        var start = BracketGenProgram.Start("begin", "vehicle", file);
+        start.RedirectStandardInput = true;
+        using var process = System.Diagnostics.Process.Start(start)!;
+        process.StandardInput.WriteLine("Plover");
+        process.StandardInput.WriteLine("1.5");
+        process.StandardInput.Flush();
+        while (process.StandardOutput.ReadLine() is { } line && !line.Contains("outer with a calliper", StringComparison.Ordinal))
+        {
+        }
+
+        OutsideTool.Require("kill").Run(["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+        var errors = process.StandardError.ReadToEnd();
+        process.WaitForExit();
+        Assert.Contains("new.toml.draft", errors, StringComparison.Ordinal);
+        Assert.Contains("wire_diameter: 1.5 mm", File.ReadAllText(file + ".draft"), StringComparison.Ordinal);
+    }
+
+    // Inches as a shop writes them; each question that a person must answer is asked.
+    [Fact]
+    public void A_unit_once_said_is_kept_when_confirmed()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        string[] answers =
+        [
+            "Plover", "1/16\"", "13/64", "yes", "5.43 +/- 0.04 in", "yes", "", "2 3/8″", "", "0,083", "yes", "7x19", "barrel", "15/64", "5/16", "1", "M8x1", "1/2", "3/16", "9/16", "2 +/- 0.02 in", "yes", .. Plover[18..],
+        ];
+        var result = BracketGenProgram.Answer(answers, "begin", "vehicle", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        Assert.Contains("Outer diameter? (mm)", result.Output, StringComparison.Ordinal);
+        Assert.Contains("Free inner length? (in)", result.Output, StringComparison.Ordinal);
+        var vehicle = ProfileReader.ReadVehicle(file, new DiskFileSource()).Value!;
+        Assert.Equal(25.4 / 16, vehicle.Cable.WireDiameter, 1e-12);
+        Assert.Equal(25.4 * 13 / 64, vehicle.Cable.OuterDiameter, 1e-12);
+        Assert.Equal((25.4 * 5.43, 25.4 * 0.04), (vehicle.Cable.FreeInnerLength.Value, vehicle.Cable.FreeInnerLength.PlusMinus));
+        Assert.Equal(25.4 * 0.083, vehicle.Cable.OuterBore!.Value, 1e-12);
+        Assert.Equal(60.325, vehicle.Cable.MinBendRadius, 1e-9);
+        Assert.Equal(3.4, vehicle.Pedal.LeverRatio);
+    }
+
+    [Fact]
+    public void A_comma_is_asked_about()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        string[] answers = ["Plover", "1,5", "no", "1,5", "yes", "5", "138,0 +- 1,000", "3", "138,0 +- 1,000", "1", .. Plover[4..]];
+        var result = BracketGenProgram.Answer(answers, "begin", "vehicle", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        Assert.Contains("1.5 mm? (yes or no)", result.Output, StringComparison.Ordinal);
+        Assert.Contains("1: 138.0 mm +/- 1.000 mm   2: 138.0 mm +/- 1000 mm   3: none of these", result.Output, StringComparison.Ordinal);
+        var cable = ProfileReader.ReadVehicle(file, new DiskFileSource()).Value!.Cable;
+        Assert.Equal((1.5, new(138, 1)), (cable.WireDiameter, cable.FreeInnerLength));
+    }
+
+    [Fact]
+    public void Back_to_a_number_keeps_the_answers_after_it()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        string[] answers = [.. Plover[..13], "back 40", "back 2", "2", "back 10", "ball", .. Plover[13..]];
+        var result = BracketGenProgram.Answer(answers, "begin", "vehicle", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        var cable = ProfileReader.ReadVehicle(file, new DiskFileSource()).Value!.Cable;
+        Assert.Equal((2, new EndFitting(EndFittingKind.Ball, 6, 6)), (cable.WireDiameter, cable.Fitting));
     }
 
     [Fact]

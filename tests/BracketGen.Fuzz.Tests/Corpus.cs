@@ -56,6 +56,7 @@ public static class Corpus
             "json" => InputKind.Kept,
             "csv" => InputKind.Order,
             "readings" => InputKind.Readings,
+            "draft" => InputKind.Draft,
             _ => InputKind.Answers,
         };
         return new(name, kind, name, File.ReadAllBytes(file));

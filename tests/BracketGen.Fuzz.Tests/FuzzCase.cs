@@ -37,6 +37,9 @@ public enum InputKind
 
     /// <summary>Answers typed in an interview, one a line.</summary>
     Answers,
+
+    /// <summary>The draft of an interview that ended early.</summary>
+    Draft,
 }
 
 /// <summary>One hostile input.</summary>

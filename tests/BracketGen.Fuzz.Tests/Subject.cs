@@ -71,6 +71,7 @@ public static class Subject
         InputKind.Kept => Kept(input),
         InputKind.Readings => Readings(input),
         InputKind.Answers => Answers(input),
+        InputKind.Draft => Drafts(input),
         _ => Job(input, whole),
     };
 
@@ -332,27 +333,56 @@ public static class Subject
     {
         var text = Encoding.UTF8.GetString(input.Bytes);
         var depth = Depth.Refused;
-        foreach (var interviewer in (Interviewer[])
-        [
-            new("vehicle", "vehicle.schema.json", VehicleQuestions.After, t => ProfileReader.ReadVehicle("new.toml", MemoryFileSource.Empty.With("new.toml", t)).Errors),
-            new("throttle body", "throttle-body.schema.json", ThrottleBodyQuestions.After, t => ProfileReader.ReadThrottleBody("new.toml", MemoryFileSource.Empty.With("new.toml", t)).Errors),
-        ])
+        foreach (var interview in (ProfileInterview[])[ProfileInterview.Vehicle, ProfileInterview.ThrottleBody])
         {
             // More lines than any interview asks for only take time.
             using var lines = new StringReader(string.Join('\n', text.Split('\n').Take(120)));
             using var screen = new StringWriter();
-            if (interviewer.Run(lines, screen) is { } profile)
+            Draft? kept = null;
+            if (new Interviewer(interview, new(lines, screen)).Run(null, d => kept = d) is { } profile)
             {
-                var files = MemoryFileSource.Empty.With("new.toml", profile);
-                Require(
-                    profile.Contains("profile = \"vehicle\"", StringComparison.Ordinal)
-                        ? ProfileReader.ReadVehicle("new.toml", files).IsRead : ProfileReader.ReadThrottleBody("new.toml", files).IsRead,
-                    "a profile that the program wrote cannot be read");
+                Require(interview.Read(profile).IsEmpty, "a profile that the program wrote cannot be read");
+                Require(Resumed(interview, kept!) == profile, "a draft gives another profile than the answers it was made of");
                 depth = Depth.Through;
+            }
+            else if (kept is not null)
+            {
+                _ = Resumed(interview, kept);
             }
         }
 
         return depth;
+    }
+
+    // What a kept draft comes to without a further answer.
+    private static string? Resumed(ProfileInterview interview, Draft kept)
+    {
+        using var none = new StringReader("");
+        using var screen = new StringWriter();
+        var read = Draft.Parse(kept.Compose());
+        Require(read is not null && read.Compose() == kept.Compose(), "a draft that reads other than it was written");
+        return new Interviewer(interview, new(none, screen)).Run(read);
+    }
+
+    private static Depth Drafts(FuzzCase input)
+    {
+        if (Draft.Parse(Encoding.UTF8.GetString(input.Bytes)) is not { } draft)
+        {
+            return Depth.Refused;
+        }
+
+        foreach (var interview in (ProfileInterview[])[ProfileInterview.Vehicle, ProfileInterview.ThrottleBody])
+        {
+            using var none = new StringReader("");
+            using var screen = new StringWriter();
+            if (new Interviewer(interview, new(none, screen)).Run(draft) is { } profile)
+            {
+                Require(interview.Read(profile).IsEmpty, "a profile made from a draft cannot be read");
+                return Depth.Through;
+            }
+        }
+
+        return Depth.Taken;
     }
 
     private static readonly Lazy<LoadedFamily> Estuary = new(() => FamilyReader.Read("families/estuary.toml", Corpus.Tree).Value!);

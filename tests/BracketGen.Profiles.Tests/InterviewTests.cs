@@ -1,7 +1,6 @@
-using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Interview;
+using BracketGen.Units;
 using BracketGen.Words.Interview;
-using BracketGen.Words.Report;
 
 namespace BracketGen.Profiles.Tests;
 
@@ -17,27 +16,32 @@ public class InterviewTests
         Assert.All(questions, q => Assert.EndsWith(".", QuestionText.Explain(q), StringComparison.Ordinal));
     }
 
+    // The units of the questions are those of the profile's keys: a furlong is answered with them.
+    [Fact]
+    public void Every_question_for_a_number_knows_its_unit()
+    {
+        foreach (var (interview, word) in ProfileInterview.All.SelectMany(i => Enumerable.Range(0, 8).Select(w => (i, w))))
+        {
+            var answered = Walks.Answered(interview, word);
+            foreach (var question in Walks.Once(interview, word).Where(q => q.Form is AnswerForm.Quantity or AnswerForm.Measured or AnswerForm.Point or AnswerForm.List))
+            {
+                var unit = interview.UnitOf(question);
+                Assert.True(unit is not null, question.Name);
+                var answers = new Answers();
+                answers.Restore([.. answered.Given.Select(g => g.Question.Name != question.Name ? g
+                    : g with { Toml = question.Form is AnswerForm.Point or AnswerForm.List ? "[\"1 furlong\", 1, 1]" : "\"1 furlong\"" })]);
+                Assert.True(
+                    interview.Read(interview.Compose(answers)).Any(e => e.Problem is Errors.UnitUnknown u ? u.Allowed.Unit == unit : unit == UnitTable.One && e.Problem is Errors.ValueWrong),
+                    question.Name);
+            }
+        }
+    }
+
     // Every way through: each question there is comes up, and none twice in one profile.
     [Fact]
     public void EveryQuestionComesUp()
     {
-        var asked = new HashSet<QuestionId>();
-        foreach (var (questions, word) in new (Func<Answers, IEnumerable<Question>>, int)[]
-        {
-            (VehicleQuestions.After, 0), (VehicleQuestions.After, 1), (VehicleQuestions.After, 2), (VehicleQuestions.After, 3), (VehicleQuestions.After, 4), (VehicleQuestions.After, 5), (ThrottleBodyQuestions.After, 0), (ThrottleBodyQuestions.After, 1),
-            (ThrottleBodyQuestions.After, 2),
-        })
-        {
-            var answers = new Answers();
-            while (questions(answers).FirstOrDefault(q => !answers.Has(q)) is { } question)
-            {
-                asked.Add(question.Id);
-                answers.Give(question, question.Words.Length > 0 ? question.Words[Math.Min(word, question.Words.Length - 1)] : question.Form == AnswerForm.Count ? "2" : "1");
-            }
-
-            Assert.Equal(questions(answers).Count(), questions(answers).Select(q => q.Name).Distinct().Count());
-        }
-
-        Assert.Equal(Enum.GetValues<QuestionId>().Length, asked.Count);
+        Assert.Equal(Enum.GetValues<QuestionId>(), ProfileInterview.All.SelectMany(Walks.Of).Select(q => q.Id).Distinct().Order());
+        Assert.All(ProfileInterview.All, i => Assert.All(Walks.Once(i), q => Assert.Single(Walks.Once(i), o => o.Name == q.Name)));
     }
 }

@@ -1,17 +1,18 @@
 using System.CommandLine;
+using System.Runtime.InteropServices;
 using System.Text;
 using BracketGen.Cli.Interview;
 using BracketGen.Cli.Terminal;
-using BracketGen.Profiles;
 using BracketGen.Profiles.Interview;
 using BracketGen.Storage;
+using BracketGen.Words.Interview;
 
 namespace BracketGen.Cli.Commands;
 
 /// <summary>Starts a profile from answers given in the terminal.</summary>
 internal static class BeginCommand
 {
-    private const string Vehicle = "vehicle", ThrottleBody = "throttle-body", InMemory = "profile.toml";
+    private const string Vehicle = "vehicle", ThrottleBody = "throttle-body";
 
     public static Command Create()
     {
@@ -20,7 +21,8 @@ internal static class BeginCommand
         var file = new Argument<FileInfo>("file") { Description = "The profile to write (TOML)." };
         var replace = new Option<bool>("--replace") { Description = "Write over a file that is there already." };
         var command = new Command(
-            "begin", $"Start a profile: asks question by question what was measured (see worksheet), and writes the file when all is answered.\n\n{ExitCode.Help}")
+            "begin",
+            $"Start a profile: asks question by question what was measured (see worksheet), and writes the file when all is answered. Answers are kept beside it in FILE.draft until then.\n\n{ExitCode.Help}")
         {
             kind, file, replace,
         };
@@ -30,24 +32,41 @@ internal static class BeginCommand
 
     private static int Run(string kind, FileInfo file, bool replace)
     {
-        if (file.Exists && !replace)
+        if (IsTaken(file, replace))
         {
-            Console.Error.WriteLine($"bracketgen: {file} is there already. Choose another name, or say --replace.");
             return ExitCode.BadInput;
         }
 
-        var interviewer = kind == Vehicle
-            ? new Interviewer("vehicle", "vehicle.schema.json", VehicleQuestions.After, text => ProfileReader.ReadVehicle(InMemory, Holding(text)).Errors)
-            : new Interviewer("throttle body", "throttle-body.schema.json", ThrottleBodyQuestions.After, text => ProfileReader.ReadThrottleBody(InMemory, Holding(text)).Errors);
-        if (interviewer.Run(Console.In, Console.Out) is not { } text)
+        var talk = new Conversation(Console.In, Console.Out);
+        var interview = kind == Vehicle ? ProfileInterview.Vehicle : ProfileInterview.ThrottleBody;
+        var draft = DraftFile.Beside(file, interview, talk);
+        if (talk.IsOver)
         {
             Console.Out.WriteLine();
-            Console.Error.WriteLine("bracketgen: the answers ended before the last question; nothing was written.");
+            Console.Error.WriteLine("bracketgen: the answers ended before the first question; nothing was written.");
             return ExitCode.BadInput;
         }
 
+        // Whoever stops with Ctrl-C is told the same as with Ctrl-D; the signal itself then ends the program.
+        var again = $"bracketgen begin {kind} {file}";
+        using var stop = PosixSignalRegistration.Create(PosixSignal.SIGINT, _ => Console.Error.WriteLine($"\nbracketgen: {Left(draft, again)}"));
         try
         {
+            if (new Interviewer(interview, talk).Run(draft.Before, draft.Keep) is not { } text)
+            {
+                Console.Out.WriteLine();
+                Console.Error.WriteLine($"bracketgen: the answers ended before the last question; {Left(draft, again)}");
+                return ExitCode.BadInput;
+            }
+
+            // It may have come meanwhile.
+            file.Refresh();
+            if (IsTaken(file, replace))
+            {
+                Console.Error.WriteLine($"bracketgen: {Left(draft, again)}");
+                return ExitCode.BadInput;
+            }
+
             WholeFiles.WriteOne(file.FullName, Encoding.UTF8.GetBytes(text));
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
@@ -56,10 +75,22 @@ internal static class BeginCommand
             return ExitCode.CannotWrite;
         }
 
+        draft.Remove();
         Console.Out.WriteLine();
         Console.Out.WriteLine($"  wrote {file}");
         return ExitCode.Pass;
     }
 
-    private static MemoryFileSource Holding(string text) => MemoryFileSource.Empty.With(InMemory, text);
+    private static bool IsTaken(FileInfo file, bool replace)
+    {
+        if (!file.Exists || replace)
+        {
+            return false;
+        }
+
+        Console.Error.WriteLine($"bracketgen: {file} is there already. Choose another name, or say --replace.");
+        return true;
+    }
+
+    private static string Left(DraftFile draft, string again) => InterviewText.Left(draft.HasAnswers ? draft.Name : null, again);
 }

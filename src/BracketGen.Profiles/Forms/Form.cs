@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 
@@ -21,6 +22,10 @@ internal abstract class Form<T>
 
     /// <summary>A value as it would be written in a file without a unit; null where the schema need not show it.</summary>
     public virtual JsonNode? Written(T value) => null;
+
+    /// <summary>Unit of a bare number at a key inside, named table by table; null where no number stands there.</summary>
+    /// <param name="path">Names of the tables and of the key; empty for the value itself.</param>
+    public virtual Unit? UnitAt(ReadOnlySpan<string> path) => null;
 
     /// <summary>Reports that the value is not of this form.</summary>
     protected void Report(TomlValue value, string key, Reading reading, ValueMistake mistake) => value.Report(key, reading, new ValueWrong(mistake, Allowed));

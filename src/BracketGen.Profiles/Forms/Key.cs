@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 
@@ -22,6 +23,9 @@ internal abstract class Key(string name, string help, bool isRequired)
     public abstract bool Read(TomlValue value, string key, Reading reading, SectionValues into);
 
     public abstract JsonObject Schema(SharedSchemas shared);
+
+    /// <summary>Unit of a bare number at this key, or at a key inside its tables.</summary>
+    public abstract Unit? UnitAt(ReadOnlySpan<string> path);
 }
 
 /// <summary>A key whose value is read as <typeparamref name="T"/>.</summary>
@@ -50,6 +54,8 @@ internal sealed class Key<T>(string name, Form<T> form, string help, bool isRequ
         into.Keep(this, result);
         return true;
     }
+
+    public override Unit? UnitAt(ReadOnlySpan<string> path) => form.UnitAt(path);
 
     public override JsonObject Schema(SharedSchemas shared)
     {

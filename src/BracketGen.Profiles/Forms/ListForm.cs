@@ -4,6 +4,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 
@@ -52,6 +53,8 @@ internal sealed class ListForm<T>(Form<T> item, int min, int max) : Form<Immutab
 
         return schema;
     }
+
+    public override Unit? UnitAt(ReadOnlySpan<string> path) => item.UnitAt(path);
 
     public override JsonNode? Written(ImmutableArray<T> value) => new JsonArray([.. value.Select(item.Written)]);
 }

@@ -81,6 +81,8 @@ internal sealed class MeasuredForm : Form<Measured>
         ? _quantity.Written(value.Value)
         : new JsonObject { [ValueKey] = _quantity.Written(value.Value), [PlusMinusKey] = _quantity.Written(value.PlusMinus) };
 
+    public override Unit? UnitAt(ReadOnlySpan<string> path) => _quantity.UnitAt(path);
+
     // Where the quantity is positive by nature, a reading that may be zero or less says that nothing was measured.
     private void CheckSign(SectionValues values, Key<double> value, Key<double> plusMinus)
     {

@@ -84,6 +84,8 @@ internal sealed class QuantityForm(Unit standard, double min, double max) : Form
 
     public override JsonNode? Written(double value) => JsonValue.Create(Math.Round(value / standard.Factor, 9));
 
+    public override Unit? UnitAt(ReadOnlySpan<string> path) => path.IsEmpty ? standard : null;
+
     private JsonObject Text()
     {
         var words = UnitTable.All.Where(u => u.Kind == standard.Kind).SelectMany(u => u.Spellings).Select(s => s.Replace(" ", UnitTable.Between, StringComparison.Ordinal));

@@ -3,6 +3,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 
@@ -80,6 +81,19 @@ internal sealed class Section<T>(
     }
 
     public override JsonObject Schema(SharedSchemas shared) => shareAs is null ? Schema(null, shared) : shared.Use(shareAs, () => Schema(null, shared));
+
+    public override Unit? UnitAt(ReadOnlySpan<string> path)
+    {
+        foreach (var key in keys)
+        {
+            if (!path.IsEmpty && key.Name == path[0])
+            {
+                return key.UnitAt(path[1..]);
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>The schema, with a first key whose one value is fixed.</summary>
     public JsonObject Schema((string Name, string Word, string Help)? first, SharedSchemas shared)

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 
@@ -108,6 +109,8 @@ internal sealed class CountForm(int min, int max) : Form<int>
         return false;
     }
 
+    public override Unit? UnitAt(ReadOnlySpan<string> path) => path.IsEmpty ? UnitTable.One : null;
+
     public override JsonObject Schema(SharedSchemas shared) => new() { ["type"] = "integer", ["minimum"] = min, ["maximum"] = max };
 
     public override JsonNode? Written(int value) => JsonValue.Create(value);
@@ -127,6 +130,8 @@ internal sealed class LocatedForm<T>(Form<T> form) : Form<Located<T>>
         result = isRead ? new(inner!, key, value) : null;
         return isRead;
     }
+
+    public override Unit? UnitAt(ReadOnlySpan<string> path) => form.UnitAt(path);
 
     public override JsonObject Schema(SharedSchemas shared) => form.Schema(shared);
 }

@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 
@@ -32,6 +33,20 @@ internal sealed class Variants<T>(string tag, string help, params (string Word, 
         }
 
         return _words.TryRead(entry.Value, full, reading, out var section) && section.TryRead(table, key, reading, tag, out result);
+    }
+
+    public override Unit? UnitAt(ReadOnlySpan<string> path)
+    {
+        // A key that several kinds have measures the same in each.
+        foreach (var (_, section) in kinds)
+        {
+            if (section.UnitAt(path) is { } unit)
+            {
+                return unit;
+            }
+        }
+
+        return null;
     }
 
     public override JsonObject Schema(SharedSchemas shared) => new()

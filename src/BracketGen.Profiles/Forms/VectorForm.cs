@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Toml;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Forms;
 
@@ -43,6 +44,8 @@ internal sealed class VectorForm(QuantityForm coordinate, bool isDirection) : Fo
 
         return isRead;
     }
+
+    public override Unit? UnitAt(ReadOnlySpan<string> path) => coordinate.UnitAt(path);
 
     public override JsonObject Schema(SharedSchemas shared)
     {

@@ -18,6 +18,9 @@ public enum AnswerForm
     /// <summary>Three numbers.</summary>
     Point,
 
+    /// <summary>One number or more.</summary>
+    List,
+
     /// <summary>A number that only steers the questions and is not written.</summary>
     Count,
 }
@@ -36,4 +39,7 @@ public sealed record Question(QuestionId Id, string Section, string Key, AnswerF
 
     /// <summary>Number of the hole or keep-out that is asked for, from 1; 0 where there is one only.</summary>
     public int Item { get; init; }
+
+    /// <summary>Largest answer, for <see cref="AnswerForm.Count"/>.</summary>
+    public int Max { get; init; } = 12;
 }

@@ -68,5 +68,7 @@ internal sealed class OneCableForm(Section<Cable> one) : Form<Cable>, ISectionLi
         return one.TryRead(value, key, reading, out result);
     }
 
+    public override Unit? UnitAt(ReadOnlySpan<string> path) => one.UnitAt(path);
+
     public override JsonObject Schema(SharedSchemas shared) => one.Schema(shared);
 }

@@ -1,5 +1,7 @@
+using System.Globalization;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Interview;
+using BracketGen.Units;
 using BracketGen.Words.Profiles;
 
 namespace BracketGen.Words.Interview;
@@ -13,8 +15,17 @@ public static class InterviewText
     /// <summary>An answer is needed, but none was given.</summary>
     public const string AnswerNeeded = "This question needs an answer.";
 
-    /// <summary>What a count must be.</summary>
-    public const string CountWanted = "Answer with a whole number from 0 to 12.";
+    /// <summary>What a yes-or-no question has beside its answers.</summary>
+    public const string Neither = "none of these";
+
+    /// <summary>Asks for one of a few.</summary>
+    public const string Which = "Which?";
+
+    /// <summary>Asks which of a few readings of a number is meant.</summary>
+    public const string WhichIsMeant = "A comma may part decimals or thousands. Which is meant?";
+
+    /// <summary>Between two readings of one number.</summary>
+    public const string Or = " or ";
 
     /// <summary>What a point must be.</summary>
     public const string PointWanted = "Answer with three numbers, x, y and z, with commas between them: -50, 12, -24.";
@@ -23,16 +34,96 @@ public static class InterviewText
     /// <param name="profile">Kind of profile.</param>
     public static IReadOnlyList<string> Lead(string profile) =>
     [
-        $"Questions for the profile of a {profile}. Bare numbers are in mm, degrees, N, N m and V; you may add a unit: 1.125 in.",
-        $"Press Enter to take what is in brackets. Type {Back} to go back one question. End the input (Ctrl-D) to leave without writing a file.",
+        $"Questions for the profile of a {profile}. Each says which unit a bare number has; you may write another: 1 1/8 in, 2.5\", 31.5mm.",
+        $"Press Enter to take what is in brackets. Type {Back} to go back one question, {Back} 12 to go back to question 12. End the input (Ctrl-D) to go on another time.",
     ];
 
-    /// <summary>The question with what an empty answer means.</summary>
-    public static string Prompt(Question question) => question.Default switch
+    /// <summary>The question with its number, the unit of a bare number, and what an empty answer means.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="number">Its number, from 1.</param>
+    /// <param name="standard">Unit of a bare number in the profile, in which the default is; null where no number is wanted.</param>
+    /// <param name="unit">Unit of a bare number here and now.</param>
+    public static string Prompt(Question question, int number, Unit? standard, Unit? unit)
     {
-        null => $"{QuestionText.Ask(question)} ",
-        "" => $"{QuestionText.Ask(question)} [leave out] ",
-        var usual => $"{QuestionText.Ask(question)} [{usual}] ",
+        var ask = string.Create(CultureInfo.InvariantCulture, $"{number}. {QuestionText.Ask(question)} {(unit is { Name.Length: > 0 } ? $"({unit.Name}) " : "")}");
+        return question.Default switch
+        {
+            null => ask,
+            "" => $"{ask}[leave out] ",
+            var usual => $"{ask}[{usual}{(standard is { Name.Length: > 0 } ? $" {standard.Name}" : "")}] ",
+        };
+    }
+
+    /// <summary>The number of the question that an answer goes back to, or null where it does not go back.</summary>
+    /// <param name="answer">What was typed.</param>
+    /// <param name="number">Number of the question that is asked.</param>
+    public static int? BackTo(string answer, int number) => answer == Back ? number - 1
+        : answer.StartsWith(Back + " ", StringComparison.Ordinal) && int.TryParse(answer[Back.Length..], NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture, out var to) ? to
+        : null;
+
+    /// <summary>There is no such question to go back to.</summary>
+    /// <param name="number">Number of the question that is asked.</param>
+    public static string NoWayBack(int number) => number <= 1
+        ? "This is the first question."
+        : string.Create(CultureInfo.InvariantCulture, $"Go back to a question from 1 to {number - 1}: {Back} {number - 1}.");
+
+    /// <summary>What a count must be.</summary>
+    /// <param name="max">Maximum.</param>
+    public static string CountWanted(int max) => string.Create(CultureInfo.InvariantCulture, $"Answer with a whole number from 0 to {max}.");
+
+    /// <summary>The words or readings to choose from, each with its number.</summary>
+    public static string Choices(IEnumerable<string> choices) => string.Join("   ", choices.Select((w, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}: {w}")));
+
+    /// <summary>A question that is answered with yes or no.</summary>
+    public static string YesOrNo(string question) => $"{question} (yes or no)";
+
+    /// <summary>What an answer to such a question means; null where it is neither.</summary>
+    public static bool? IsYes(string answer) => answer.ToUpperInvariant() switch
+    {
+        "YES" or "Y" => true,
+        "NO" or "N" => false,
+        _ => null,
+    };
+
+    /// <summary>Asks whether a number was meant so.</summary>
+    /// <param name="written">The number with its unit.</param>
+    public static string IsMeant(string written) => $"{written}?";
+
+    /// <summary>Asks once whether bare numbers are meant in the unit that was said before.</summary>
+    /// <param name="written">The number with that unit.</param>
+    /// <param name="said">The unit.</param>
+    /// <param name="usual">The unit of a bare number until now.</param>
+    public static string FromHereOn(string written, Unit said, Unit usual) => $"{written}, and {InWords(said)} from here on? No means {InWords(usual)}, now and from here on.";
+
+    /// <summary>Says that a draft was taken up.</summary>
+    /// <param name="count">How many answers it has.</param>
+    public static string Recalled(int count) => string.Create(CultureInfo.InvariantCulture, $"Going on from the draft: {count} {(count == 1 ? "answer" : "answers")}.");
+
+    /// <summary>Asks whether to go on from a draft.</summary>
+    /// <param name="file">The draft.</param>
+    /// <param name="count">How many answers it has.</param>
+    public static string GoOn(string file, int count) => string.Create(CultureInfo.InvariantCulture, $"{file} has {count} {(count == 1 ? "answer" : "answers")} of an interview that ended early. Go on from it?");
+
+    /// <summary>Says that a file with the name of a draft is none for this interview.</summary>
+    public static string NoDraft(string file, string profile) => $"{file} is no draft of a {profile}; it is left as it is.";
+
+    /// <summary>What becomes of the answers of an interview that ends early.</summary>
+    /// <param name="file">The draft; null where nothing was answered.</param>
+    /// <param name="again">What to type to go on.</param>
+    public static string Left(string? file, string again) =>
+        file is null ? "nothing was written." : $"the profile was not written. What was answered is kept in {file}. Go on with: {again}";
+
+    /// <summary>Says that an answer of the draft no longer fits.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="typed">The answer.</param>
+    public static string NoLongerFits(Question question, string typed) => $"{QuestionText.Ask(question)} The draft's answer does not fit: {typed}";
+
+    private static string InWords(Unit unit) => unit.Name switch
+    {
+        "in" => "inches",
+        "mm" => "millimetres",
+        "deg" => "degrees",
+        var name => name,
     };
 
     /// <summary>What to answer where one of a few words is wanted.</summary>
