@@ -255,6 +255,167 @@ public class BeginTests
         Assert.Equal((2, new EndFitting(EndFittingKind.Ball, 6, 6)), (cable.WireDiameter, cable.Fitting));
     }
 
+    private static readonly string[] Saltmarsh =
+    [
+        "Saltmarsh Fabrication", "laser", "0.2", "", "", "EUR", "95", "68", "", "", "", "2", "S235JR", "3, 4, 5", "1.3", "zinc plated", "0.008",
+        "house steel", "7850", "210", "", "140", "270", "410", "108", "0.5", "1", "3", "certificate of 2026-02-03", "2; 2,5; 3", "yes", "", "bare",
+        "press brake", "measured", "2", "20", "3.2", "30", "34", "80", "2", "800", "24", "3.8", "", "", "", "", "",
+        "1", "gooseneck 85", "gooseneck", "120", "85", "1", "500", "320", "180", "600 kN", "", "", "", "", "600", "10", "", "", "stays", "5", "1", "S235JR", "3", "3.8", "0.42",
+    ];
+
+    [Fact]
+    public void A_shop_is_written_as_it_was_answered()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("profiles", "shops", "new.toml");
+        var result = BracketGenProgram.Answer(Saltmarsh, "begin", "shop", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        Assert.Equal(
+            """
+            #:schema ../schemas/shop.schema.json
+            profile = "shop"
+            # Bare numbers are in mm, degrees, N, N/mm, MPa, GPa and kg/m3.
+            name = "Saltmarsh Fabrication"
+            process = "laser"
+            kerf = 0.2
+            bend_rule = "DIN 6935"
+            bend_marks = "etched"
+
+            [rates]
+            currency = "EUR"
+            cutting_rate = 95
+            bending_rate = 68
+
+            [[materials]]
+            designation = "S235JR"
+            thicknesses = [3, 4, 5]
+            price_per_kilogram = 1.3
+
+            [materials.finish]
+            kind = "zinc plated"
+            thickness = 0.008
+
+            [[materials]]
+            designation = "house steel"
+            density = 7850
+            modulus = 210
+            poisson = 0.3
+            yield = 140
+            min_tensile = 270
+            max_tensile = 410
+            endurance = 108
+            min_radius_across_grain = 0.5
+            min_radius_along_grain = 1
+            bend_group = "cold-rolled or spring steel"
+            source = "certificate of 2026-02-03"
+            thicknesses = [2, 2.5, 3]
+
+            [materials.finish]
+            kind = "bare"
+
+            [[dies]]
+            opening = 20
+            inside_radius = 3.2
+            angle = 30
+            body_width = 34
+            shoulder_height = 80
+            shoulder_radius = 2
+            max_force = 800
+
+            [[dies]]
+            opening = 24
+            inside_radius = 3.8
+
+            [[punches]]
+            name = "gooseneck 85"
+            kind = "gooseneck"
+            height = 120
+            angle = 85
+            tip_radius = 1
+            max_force = 500
+
+            [press]
+            open_height = 320
+            stroke = 180
+            max_force = "600 kN"
+            gauge_max = 600
+            finger_width = 10
+            gauge_in_bend = "stays"
+            tool_sections = 5
+
+            [[test_bends]]
+            material = "S235JR"
+            thickness = 3
+            inside_radius = 3.8
+            k = 0.42
+
+            """.ReplaceLineEndings("\n"), File.ReadAllText(file));
+        var shop = ProfileReader.ReadShop(file, new DiskFileSource()).Value!;
+        Assert.Equal(6, shop.Stock.Length);
+    }
+
+    [Fact]
+    public void A_shop_with_a_vice_needs_no_press_brake()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("profiles", "shops", "vice.toml");
+        string[] answers = ["Vice", "water jet", "1", "Machinery's Handbook", "none", "", "1", "DC01", "2", "", "2", "", "1", "vice", "bar R5", "5", ""];
+        var result = BracketGenProgram.Answer(answers, "begin", "shop", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        var shop = ProfileReader.ReadShop(file, new DiskFileSource()).Value!;
+        Assert.Equal(("bar R5", 5), (shop.Tools.Clamps[0].Name, shop.Tools.Clamps[0].Radius));
+        Assert.Null(shop.Tools.Press);
+    }
+
+    // The job that the program ships, answered: it makes the same bracket.
+    [Fact]
+    public void A_job_is_written_as_it_was_answered_and_made()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("profiles", "jobs", "new.toml");
+        string[] answers =
+        [
+            "../vehicles/plover.toml", "../throttle-bodies/alder-58.toml", "../shops/saltmarsh-fabrication.toml", "mm", "0.2, 0.98, 0", "2 +/- 0.5", "S235JR, DC01", "", "", "", "", "usual", "80", "", "",
+            "-430, 150, -150", "0.85, 0, 0.5", "0", "6", "8", "4", "2", "0, 0, 1", "", "PLV-A58-01", "A", "Throttle cable bracket, Plover, Alder 58", "2026-03-02", "Saltmarsh drawing office", "", "",
+        ];
+        var result = BracketGenProgram.Answer(answers, "begin", "job", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        var (job, example) = (ProfileReader.ReadJob(file, new DiskFileSource()), ProfileReader.ReadJob(place.PathOf("profiles", "jobs", "plover-alder-58.toml"), new DiskFileSource()));
+        Assert.True(job.IsRead);
+        Assert.Equal(example.Value!.Document, job.Value!.Document);
+        Assert.Equal((example.Value.Up, example.Value.Bulkhead?.Point, example.Value.Movement), (job.Value.Up, job.Value.Bulkhead?.Point, job.Value.Movement));
+        string[] made = [.. new[] { "new", "plover-alder-58" }.Select(n =>
+        {
+            var made = BracketGenProgram.Run("make", place.PathOf("profiles", "jobs", n + ".toml"), "--skip-strength", "--into", place.PathOf("made"));
+            Assert.True(File.Exists(place.PathOf("made", n, "flat-pattern.dxf")), made.Output + made.Errors);
+            return File.ReadAllText(place.PathOf("made", n, "flat-pattern.dxf"));
+        })];
+        Assert.Equal(made[1], made[0]);
+    }
+
+    [Fact]
+    public void A_job_offers_what_lies_near_it_and_asks_what_becomes_of_other_cables()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("profiles", "jobs", "new.toml");
+        string[] answers =
+        [
+            "../vehicles/none.toml", "../vehicles/dunlin-tourer.toml", "2", "2", "in", "", "", "S355MC", "S235JR, dc01", "2 mm", "3 mm", "", "zinc plated", "0.008 mm",
+            "own", .. Enumerable.Repeat("", 15), "", "", "", "", "", "laid by", "off", "dead", "", "T-1", "", "Bracket", "", "", "", "",
+        ];
+        var result = BracketGenProgram.Answer(answers, "begin", "job", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        foreach (var told in new[] { "1: ../vehicles/dunlin-tourer.toml", "1: ../shops/saltmarsh-fabrication.toml   2: ../shops/saltmarsh-vice.toml", "none.toml", "1: DC01   2: S235JR", "What becomes of cruise cable?" })
+        {
+            Assert.Contains(told, result.Output, StringComparison.Ordinal);
+        }
+
+        var job = ProfileReader.ReadJob(file, new DiskFileSource()).Value!;
+        Assert.Equal("S235JR, DC01", string.Join(", ", job.Preferences.Materials));
+        Assert.Equal(new CableUse("cruise cable", CableFate.LaidBy) { IsOffPedal = true, IsActuatorDead = true }, Assert.Single(job.CableUses));
+        Assert.Equal(new Preferences { Materials = job.Preferences.Materials, MaxThickness = 3 }, job.Preferences);
+    }
+
     [Fact]
     public void A_file_that_is_there_is_kept_unless_the_user_says_otherwise()
     {

@@ -333,7 +333,7 @@ public static class Subject
     {
         var text = Encoding.UTF8.GetString(input.Bytes);
         var depth = Depth.Refused;
-        foreach (var interview in (ProfileInterview[])[ProfileInterview.Vehicle, ProfileInterview.ThrottleBody])
+        foreach (var interview in Interviews)
         {
             // More lines than any interview asks for only take time.
             using var lines = new StringReader(string.Join('\n', text.Split('\n').Take(120)));
@@ -354,6 +354,12 @@ public static class Subject
         return depth;
     }
 
+    private static readonly ImmutableArray<ProfileInterview> Interviews =
+    [
+        .. ProfileInterview.Alone,
+        ProfileInterview.Job("jobs/new.toml", Corpus.Tree, new(["../vehicles/plover.toml", "../vehicles/whimbrel.toml"], ["../throttle-bodies/alder-58.toml"], ["../shops/saltmarsh-fabrication.toml"])),
+    ];
+
     // What a kept draft comes to without a further answer.
     private static string? Resumed(ProfileInterview interview, Draft kept)
     {
@@ -371,7 +377,7 @@ public static class Subject
             return Depth.Refused;
         }
 
-        foreach (var interview in (ProfileInterview[])[ProfileInterview.Vehicle, ProfileInterview.ThrottleBody])
+        foreach (var interview in Interviews)
         {
             using var none = new StringReader("");
             using var screen = new StringWriter();

@@ -3,6 +3,7 @@ using System.Runtime.InteropServices;
 using System.Text;
 using BracketGen.Cli.Interview;
 using BracketGen.Cli.Terminal;
+using BracketGen.Profiles;
 using BracketGen.Profiles.Interview;
 using BracketGen.Storage;
 using BracketGen.Words.Interview;
@@ -12,12 +13,12 @@ namespace BracketGen.Cli.Commands;
 /// <summary>Starts a profile from answers given in the terminal.</summary>
 internal static class BeginCommand
 {
-    private const string Vehicle = "vehicle", ThrottleBody = "throttle-body";
+    private const string Vehicle = "vehicle", ThrottleBody = "throttle-body", Shop = "shop", Job = "job";
 
     public static Command Create()
     {
-        var kind = new Argument<string>("kind") { Description = "What to describe: vehicle or throttle-body." };
-        kind.AcceptOnlyFromAmong(Vehicle, ThrottleBody);
+        var kind = new Argument<string>("kind") { Description = "What to describe: vehicle, throttle-body, shop or job." };
+        kind.AcceptOnlyFromAmong(Vehicle, ThrottleBody, Shop, Job);
         var file = new Argument<FileInfo>("file") { Description = "The profile to write (TOML)." };
         var replace = new Option<bool>("--replace") { Description = "Write over a file that is there already." };
         var command = new Command(
@@ -38,7 +39,7 @@ internal static class BeginCommand
         }
 
         var talk = new Conversation(Console.In, Console.Out);
-        var interview = kind == Vehicle ? ProfileInterview.Vehicle : ProfileInterview.ThrottleBody;
+        var interview = InterviewFor(kind, file);
         var draft = DraftFile.Beside(file, interview, talk);
         if (talk.IsOver)
         {
@@ -80,6 +81,14 @@ internal static class BeginCommand
         Console.Out.WriteLine($"  wrote {file}");
         return ExitCode.Pass;
     }
+
+    private static ProfileInterview InterviewFor(string kind, FileInfo file) => kind switch
+    {
+        Vehicle => ProfileInterview.Vehicle,
+        ThrottleBody => ProfileInterview.ThrottleBody,
+        Shop => ProfileInterview.Shop,
+        _ => ProfileInterview.Job(file.FullName, new DiskFileSource(), ProfilesNear.Of(file)),
+    };
 
     private static bool IsTaken(FileInfo file, bool replace)
     {

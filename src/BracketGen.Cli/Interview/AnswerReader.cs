@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BracketGen.Profiles.Interview;
+using BracketGen.Profiles.Toml;
 using BracketGen.Words.Interview;
 
 namespace BracketGen.Cli.Interview;
@@ -19,17 +20,18 @@ internal sealed class AnswerReader(NumberReader numbers)
         switch (question.Form)
         {
             case AnswerForm.Text:
-                return new(TomlText.Quoted(answer), answer, null);
+                return new(TomlLiteral.Quoted(answer), answer, null);
             case AnswerForm.Word:
-                var word = question.Words.FirstOrDefault(w => string.Equals(w, answer, StringComparison.OrdinalIgnoreCase))
-                    ?? (int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= question.Words.Length
-                        ? question.Words[number - 1]
-                        : null);
-                return word is null ? GivenAnswer.Wrong(InterviewText.WordWanted(question.Words)) : new(TomlText.Quoted(word), word, null);
+                var word = WordOf(question, answer) ?? (question.TakesOther ? answer : null);
+                return word is null ? GivenAnswer.Wrong(InterviewText.WordWanted(question.Words)) : new(TomlLiteral.Quoted(word), word, null);
+            case AnswerForm.Texts:
+                var texts = answer.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+                var known = texts.Select(t => question.Words.Length == 0 ? t : WordOf(question, t)).OfType<string>().ToArray();
+                return known.Length < texts.Length ? GivenAnswer.Wrong(InterviewText.WordWanted(question.Words)) : new(List([.. known.Select(TomlLiteral.Quoted)]), string.Join(", ", known), null);
             case AnswerForm.Count:
-                return int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count <= question.Max
+                return int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= question.Min && count <= question.Max
                     ? new(count.ToString(CultureInfo.InvariantCulture), count.ToString(CultureInfo.InvariantCulture), null)
-                    : GivenAnswer.Wrong(InterviewText.CountWanted(question.Max));
+                    : GivenAnswer.Wrong(InterviewText.CountWanted(question.Min, question.Max));
             case AnswerForm.Point:
                 return PointOf(answer) is { Length: 3 } point ? numbers.Of(point, ", ", standard, List) : GivenAnswer.Wrong(InterviewText.PointWanted);
             case AnswerForm.List:
@@ -44,6 +46,11 @@ internal sealed class AnswerReader(NumberReader numbers)
                 return numbers.Of([answer], "", standard, one => one[0]);
         }
     }
+
+    // A word, or its number in the list.
+    private static string? WordOf(Question question, string answer) =>
+        question.Words.FirstOrDefault(w => string.Equals(w, answer, StringComparison.OrdinalIgnoreCase))
+        ?? (int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= question.Words.Length ? question.Words[number - 1] : null);
 
     private static string List(IReadOnlyList<string> items) => $"[{string.Join(", ", items)}]";
 

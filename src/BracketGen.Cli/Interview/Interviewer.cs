@@ -141,12 +141,12 @@ internal sealed class Interviewer
     }
 
     // Takes the answer where the profile's reader finds nothing wrong. What is still missing is no mistake yet; whatever else is wrong came with this answer.
-    private List<ProfileError> Try(Question question, GivenAnswer given)
+    private IReadOnlyList<ProfileError> Try(Question question, GivenAnswer given)
     {
         Answer[] before = [.. _answers.Given];
         _answers.Give(question, given.Toml, given.Typed);
         _answers.Settle(_interview.Questions);
-        var mistakes = _interview.Read(_interview.Compose(_answers)).Where(e => !e.IsMissing).ToList();
+        var mistakes = _interview.MistakesIn(_answers);
         if (mistakes.Count > 0)
         {
             _answers.Restore(before);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BracketGen.Profiles.Toml;
 using BracketGen.Units;
 using BracketGen.Words.Interview;
 
@@ -19,7 +20,7 @@ internal sealed class NumberReader(UnitMemory units, Conversation talk)
         if (standard is null || read.Any(r => r is null))
         {
             // No number at all: the profile's reader says what is wrong with it.
-            return new(compose([.. parts.Select(TomlText.Quoted)]), string.Join(between, parts), null);
+            return new(compose([.. parts.Select(TomlLiteral.Quoted)]), string.Join(between, parts), null);
         }
 
         var numbers = read.OfType<HandWritten>().ToImmutableArray();
@@ -133,13 +134,13 @@ internal sealed class NumberReader(UnitMemory units, Conversation talk)
     {
         if (part.Unit != standard.Name)
         {
-            return TomlText.Quoted(Written(part));
+            return TomlLiteral.Quoted(Written(part));
         }
 
         var value = QuantityText.Split(part.Number)!.Value.Number;
         var isPlain = !part.Number.Contains('/') && !part.Number.Contains('e', StringComparison.OrdinalIgnoreCase);
         return Math.Abs(value) < 1e9 && (isPlain || standard.Kind == Quantity.Number)
             ? value.ToString("0.############", CultureInfo.InvariantCulture)
-            : TomlText.Quoted(Written(part));
+            : TomlLiteral.Quoted(Written(part));
     }
 }

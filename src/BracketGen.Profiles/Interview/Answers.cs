@@ -18,7 +18,9 @@ internal sealed class Answers
 
     /// <summary>The word or number answered, without quotes; null where there is none yet, or the key is left out.</summary>
     public string? Of(string section, string key) =>
-        _given.FirstOrDefault(g => g.Question.Section == section && g.Question.Key == key)?.Toml?.Trim('"');
+        _given.FirstOrDefault(g => g.Question.Section == section && g.Question.Key == key)?.Toml is not { } toml ? null
+            : toml is ['"', .. var text, '"'] ? text.Replace("\\\"", "\"", StringComparison.Ordinal).Replace("\\\\", "\\", StringComparison.Ordinal)
+            : toml;
 
     public int CountOf(string section, string key) =>
         int.TryParse(Of(section, key), NumberStyles.None, CultureInfo.InvariantCulture, out var count) ? count : 0;
@@ -60,16 +62,16 @@ internal sealed class Answers
             if (section.Length > 0)
             {
                 // The number behind a repeated header only tells the sections apart.
-                text.Append('\n').Append(section.Split(' ')[0] is ['[', '[', ..] ? section[..(section.IndexOf(']') + 2)] : section).Append('\n');
+                text.Append('\n').Append(section[..(section.LastIndexOf(']') + 1)]).Append('\n');
             }
             else
             {
-                text.Append("# Bare numbers are in mm, degrees, N, N m and V.\n");
+                text.Append(profile == ProfileKind.Shop.Word ? "# Bare numbers are in mm, degrees, N, N/mm, MPa, GPa and kg/m3.\n" : "# Bare numbers are in mm, degrees, N, N m and V.\n");
             }
 
             foreach (var (question, toml, _) in written.Where(g => g.Question.Section == section))
             {
-                text.Append(question.Key).Append(" = ").Append(toml).Append('\n');
+                text.Append(question.Before).Append(question.Key).Append(" = ").Append(toml).Append('\n');
             }
         }
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Forms;
+using BracketGen.Profiles.Paths;
 using BracketGen.Profiles.Sections;
 using BracketGen.Units;
 
@@ -20,11 +20,40 @@ internal sealed record ProfileInterview(ProfileKind Kind, Func<Answers, IEnumera
     /// <summary>The interview about a throttle body.</summary>
     public static ProfileInterview ThrottleBody { get; } = new(ProfileKind.ThrottleBody, ThrottleBodyQuestions.After, text => ProfileReader.ReadThrottleBody(InMemory, Holding(text)).Errors);
 
-    /// <summary>All interviews.</summary>
-    public static ImmutableArray<ProfileInterview> All { get; } = [Vehicle, ThrottleBody];
+    /// <summary>The interview about a shop.</summary>
+    public static ProfileInterview Shop { get; } = new(ProfileKind.Shop, ShopQuestions.After, text => ProfileReader.ReadShop(InMemory, Holding(text)).Errors);
+
+    /// <summary>The interviews that look at no other file.</summary>
+    public static ImmutableArray<ProfileInterview> Alone { get; } = [Vehicle, ThrottleBody, Shop];
+
+    /// <summary>The interview about a job, held against the profiles that it names.</summary>
+    /// <param name="path">Path of the job's file.</param>
+    /// <param name="files">Where the other profiles are.</param>
+    /// <param name="found">Those to choose from.</param>
+    public static ProfileInterview Job(string path, IFileSource files, FoundProfiles found) => new(
+        ProfileKind.Job,
+        new JobQuestions(
+            found,
+            Once(vehicle => ProfileReader.ReadVehicle(ProfilePath.Beside(path, vehicle), files).Value?.OtherCables ?? default),
+            Once(body => ProfileReader.ReadThrottleBody(ProfilePath.Beside(path, body), files).Value is { } read ? [.. read.OtherGrooves.Select(g => g.Name)] : default(ImmutableArray<string>)),
+            Once(shop => ProfileReader.ReadShop(ProfilePath.Beside(path, shop), files).Value is { } read ? [.. read.Stock.Select(s => s.Material.Designation).Distinct()] : default(ImmutableArray<string>))).After,
+        text => ProfileReader.ReadJob(path, new WithOne(files, path, text)).Errors)
+    {
+        File = ProfilePath.Tidy(path),
+    };
+
+    /// <summary>Name of the file in the mistakes that <see cref="Read"/> finds.</summary>
+    public string File { get; private init; } = InMemory;
 
     /// <summary>The profile's text as far as it was answered.</summary>
     public string Compose(Answers answers) => answers.Compose(Kind.Word, Kind.SchemaFile);
+
+    /// <summary>What is wrong with the answers. What later answers may put right is no mistake while there are questions left.</summary>
+    public IReadOnlyList<ProfileError> MistakesIn(Answers answers)
+    {
+        var isWhole = Questions(answers).All(answers.Has);
+        return [.. Read(Compose(answers)).Where(e => isWhole || !e.IsUnfinished || e.File != File)];
+    }
 
     /// <summary>Unit of a bare number in answer to a question; null where the answer is no number that is written.</summary>
     public Unit? UnitOf(Question question)
@@ -37,8 +66,32 @@ internal sealed record ProfileInterview(ProfileKind Kind, Func<Answers, IEnumera
         string[] path = [.. question.Section.Split(' ')[0].Trim('[', ']').Split('.', StringSplitOptions.RemoveEmptyEntries), question.Key];
         return Kind == ProfileKind.Vehicle ? VehicleSection.Form.UnitAt(path)
             : Kind == ProfileKind.ThrottleBody ? ThrottleBodySection.Form.UnitAt(path)
-            : null;
+            : Kind == ProfileKind.Shop ? ShopSection.Form.UnitAt(path)
+            : JobSection.Form.UnitAt(path);
+    }
+
+    // The questions are put together many times over; a file that could not be read is looked at again.
+    private static Func<string, ImmutableArray<T>> Once<T>(Func<string, ImmutableArray<T>> read)
+    {
+        var known = new Dictionary<string, ImmutableArray<T>>();
+        return path =>
+        {
+            if (!known.TryGetValue(path, out var found) && (found = read(path)) is { IsDefault: false })
+            {
+                known[path] = found;
+            }
+
+            return found.IsDefault ? [] : found;
+        };
     }
 
     private static MemoryFileSource Holding(string text) => MemoryFileSource.Empty.With(InMemory, text);
+
+    // Other files with one that is not written yet.
+    private sealed class WithOne(IFileSource files, string path, string text) : IFileSource
+    {
+        private readonly MemoryFileSource _one = MemoryFileSource.Empty.With(path, text);
+
+        public FileReading Read(string other, int max) => _one.Read(other, max) is { State: not FileState.Missing } own ? own : files.Read(other, max);
+    }
 }

@@ -21,6 +21,9 @@ public enum AnswerForm
     /// <summary>One number or more.</summary>
     List,
 
+    /// <summary>One text or more, with commas between.</summary>
+    Texts,
+
     /// <summary>A number that only steers the questions and is not written.</summary>
     Count,
 }
@@ -39,6 +42,18 @@ public sealed record Question(QuestionId Id, string Section, string Key, AnswerF
 
     /// <summary>Number of the hole or keep-out that is asked for, from 1; 0 where there is one only.</summary>
     public int Item { get; init; }
+
+    /// <summary>Name of what is asked about, where it has one: a cable, a material. Empty otherwise.</summary>
+    public string About { get; init; } = "";
+
+    /// <summary>Whether any other text is an answer as well, for <see cref="AnswerForm.Word"/>.</summary>
+    public bool TakesOther { get; init; }
+
+    /// <summary>A line of the profile that goes before the answer, where there is one; empty otherwise.</summary>
+    public string Before { get; init; } = "";
+
+    /// <summary>Smallest answer, for <see cref="AnswerForm.Count"/>.</summary>
+    public int Min { get; init; }
 
     /// <summary>Largest answer, for <see cref="AnswerForm.Count"/>.</summary>
     public int Max { get; init; } = 12;

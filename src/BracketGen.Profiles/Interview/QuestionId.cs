@@ -323,4 +323,406 @@ public enum QuestionId
 
     /// <summary>The engine's idle speed.</summary>
     IdleSpeed,
+
+    /// <summary>Shop name.</summary>
+    ShopName,
+
+    /// <summary>How the shop cuts.</summary>
+    CuttingProcess,
+
+    /// <summary>Kerf.</summary>
+    Kerf,
+
+    /// <summary>Published bend rule.</summary>
+    BendRule,
+
+    /// <summary>Marks at the ends of bends.</summary>
+    BendMarks,
+
+    /// <summary>Currency.</summary>
+    Currency,
+
+    /// <summary>Cutting machine an hour.</summary>
+    CuttingRate,
+
+    /// <summary>Press brake an hour.</summary>
+    BendingRate,
+
+    /// <summary>Seconds for one bend.</summary>
+    BendTime,
+
+    /// <summary>Price of sheet.</summary>
+    SheetPerKilogram,
+
+    /// <summary>Pieces made together.</summary>
+    BatchSize,
+
+    /// <summary>How many materials there are.</summary>
+    MaterialCount,
+
+    /// <summary>Designation of a material.</summary>
+    Designation,
+
+    /// <summary>Density.</summary>
+    Density,
+
+    /// <summary>Young's modulus.</summary>
+    Modulus,
+
+    /// <summary>Poisson's ratio.</summary>
+    Poisson,
+
+    /// <summary>Yield strength.</summary>
+    YieldStrength,
+
+    /// <summary>Minimum tensile strength.</summary>
+    MinTensile,
+
+    /// <summary>Maximum tensile strength.</summary>
+    MaxTensile,
+
+    /// <summary>Endurance.</summary>
+    Endurance,
+
+    /// <summary>Minimum inside radius across the grain.</summary>
+    RadiusAcrossGrain,
+
+    /// <summary>Minimum inside radius along the grain.</summary>
+    RadiusAlongGrain,
+
+    /// <summary>Bend group.</summary>
+    BendGroup,
+
+    /// <summary>Where the numbers of a material come from.</summary>
+    MaterialSource,
+
+    /// <summary>Thicknesses in stock.</summary>
+    SheetThicknesses,
+
+    /// <summary>Price of a material.</summary>
+    MaterialPrice,
+
+    /// <summary>Finish of a material.</summary>
+    FinishKind,
+
+    /// <summary>Thickness of its layer.</summary>
+    FinishThickness,
+
+    /// <summary>What the shop bends with.</summary>
+    BendsWith,
+
+    /// <summary>Whether the tools were measured.</summary>
+    ToolDetail,
+
+    /// <summary>How many V dies there are.</summary>
+    DieCount,
+
+    /// <summary>Die opening.</summary>
+    DieOpening,
+
+    /// <summary>Inside radius that a die gives.</summary>
+    DieRadius,
+
+    /// <summary>Included angle of a V.</summary>
+    DieAngle,
+
+    /// <summary>Width of a die.</summary>
+    DieWidth,
+
+    /// <summary>Height of the shoulders.</summary>
+    ShoulderHeight,
+
+    /// <summary>Radius of the shoulders.</summary>
+    ShoulderRadius,
+
+    /// <summary>Force that a die stands.</summary>
+    DieForce,
+
+    /// <summary>How many punches there are.</summary>
+    PunchCount,
+
+    /// <summary>Name of a punch.</summary>
+    PunchName,
+
+    /// <summary>Kind of a punch.</summary>
+    PunchKind,
+
+    /// <summary>Height of a punch.</summary>
+    PunchHeight,
+
+    /// <summary>Angle of a tip.</summary>
+    TipAngle,
+
+    /// <summary>Radius of a tip.</summary>
+    TipRadius,
+
+    /// <summary>Thickness of a punch.</summary>
+    PunchWidth,
+
+    /// <summary>Force that a punch stands.</summary>
+    PunchForce,
+
+    /// <summary>Open height of the press.</summary>
+    OpenHeight,
+
+    /// <summary>Stroke of the beam.</summary>
+    Stroke,
+
+    /// <summary>Force of the press.</summary>
+    PressForce,
+
+    /// <summary>Thickness of the beam.</summary>
+    PressBeamWidth,
+
+    /// <summary>Thickness of the bed.</summary>
+    BedWidth,
+
+    /// <summary>Minimum distance of the back gauge.</summary>
+    GaugeMin,
+
+    /// <summary>Maximum distance of the back gauge.</summary>
+    GaugeMax,
+
+    /// <summary>Width of a finger.</summary>
+    FingerWidth,
+
+    /// <summary>Height of a finger.</summary>
+    FingerHeight,
+
+    /// <summary>How far a finger reaches below the die.</summary>
+    FingerDepth,
+
+    /// <summary>Whether the back gauge moves back.</summary>
+    GaugeInBend,
+
+    /// <summary>Steps of the tools.</summary>
+    ToolSections,
+
+    /// <summary>Force per length that the press stands.</summary>
+    PressForceOnLength,
+
+    /// <summary>How many folders, hand brakes and bars there are.</summary>
+    ClampCount,
+
+    /// <summary>Kind of a clamp.</summary>
+    ClampKind,
+
+    /// <summary>Name of a clamp.</summary>
+    ClampName,
+
+    /// <summary>Radius of a clamp.</summary>
+    ClampRadius,
+
+    /// <summary>Depth of a clamp.</summary>
+    ClampDepth,
+
+    /// <summary>Height of a clamp.</summary>
+    ClampHeight,
+
+    /// <summary>Nose angle of a clamp.</summary>
+    NoseAngle,
+
+    /// <summary>How far it reaches down.</summary>
+    ClampBelow,
+
+    /// <summary>Width of its beam.</summary>
+    ClampBeamWidth,
+
+    /// <summary>Length of a clamp.</summary>
+    ClampLength,
+
+    /// <summary>Thickest sheet of a clamp.</summary>
+    ClampMaxThickness,
+
+    /// <summary>Minimum width that is clamped.</summary>
+    MinClamped,
+
+    /// <summary>How many test bends there are.</summary>
+    TestBendCount,
+
+    /// <summary>Sheet of a test bend.</summary>
+    TestBendMaterial,
+
+    /// <summary>Thickness of a test bend.</summary>
+    TestBendThickness,
+
+    /// <summary>Inside radius of a test bend.</summary>
+    TestBendRadius,
+
+    /// <summary>K factor of a test bend.</summary>
+    KFactor,
+
+    /// <summary>The throttle body of a job.</summary>
+    JobBody,
+
+    /// <summary>The vehicle of a job.</summary>
+    JobVehicle,
+
+    /// <summary>The shop of a job.</summary>
+    JobShop,
+
+    /// <summary>Units of the outputs.</summary>
+    JobUnits,
+
+    /// <summary>Part number.</summary>
+    PartNumber,
+
+    /// <summary>Revision.</summary>
+    Revision,
+
+    /// <summary>Title of the drawing.</summary>
+    DrawingTitle,
+
+    /// <summary>Date of issue.</summary>
+    IssueDate,
+
+    /// <summary>Who drew it.</summary>
+    Creator,
+
+    /// <summary>Who approved it.</summary>
+    Approver,
+
+    /// <summary>How the views are laid out.</summary>
+    ViewLayout,
+
+    /// <summary>Free play wanted.</summary>
+    FreePlayWanted,
+
+    /// <summary>Materials allowed.</summary>
+    MaterialsAllowed,
+
+    /// <summary>Minimum thickness of the sheet.</summary>
+    MinSheetThickness,
+
+    /// <summary>Maximum thickness of the sheet.</summary>
+    MaxSheetThickness,
+
+    /// <summary>Opening in the stop.</summary>
+    StopOpening,
+
+    /// <summary>Finish of the bracket.</summary>
+    PartFinish,
+
+    /// <summary>Thickness of its layer.</summary>
+    PartFinishThickness,
+
+    /// <summary>Whether the usual limits hold.</summary>
+    Limits,
+
+    /// <summary>Minimum free play.</summary>
+    MinFreePlay,
+
+    /// <summary>Minimum over-travel.</summary>
+    MinOverTravel,
+
+    /// <summary>Maximum over-travel.</summary>
+    MaxOverTravel,
+
+    /// <summary>Minimum wrap angle.</summary>
+    MinWrap,
+
+    /// <summary>Clearance of the end fitting.</summary>
+    FittingClearance,
+
+    /// <summary>Clearance of moving parts.</summary>
+    SweepClearance,
+
+    /// <summary>Clearance of the outer.</summary>
+    OuterClearance,
+
+    /// <summary>Clearance of the bracket.</summary>
+    KeepOutClearance,
+
+    /// <summary>How many times drag counts.</summary>
+    DirtAndCold,
+
+    /// <summary>Part of the adjuster left unused.</summary>
+    AdjusterReserve,
+
+    /// <summary>Minimum yield factor.</summary>
+    MinYieldFactor,
+
+    /// <summary>Minimum endurance factor.</summary>
+    MinEnduranceFactor,
+
+    /// <summary>Minimum frequency ratio.</summary>
+    MinFrequencyRatio,
+
+    /// <summary>Maximum give.</summary>
+    MaxGive,
+
+    /// <summary>Radius at corners.</summary>
+    CornerRadius,
+
+    /// <summary>Temperature of the bracket.</summary>
+    Temperature,
+
+    /// <summary>Pedal openings.</summary>
+    Openings,
+
+    /// <summary>Engine hours.</summary>
+    EngineHours,
+
+    /// <summary>Which way is up.</summary>
+    Up,
+
+    /// <summary>Where the outer comes out.</summary>
+    BulkheadPoint,
+
+    /// <summary>Direction out of the bulkhead.</summary>
+    BulkheadDirection,
+
+    /// <summary>How many clips there are.</summary>
+    ClipCount,
+
+    /// <summary>Where a clip holds.</summary>
+    ClipPoint,
+
+    /// <summary>Direction of a clip.</summary>
+    ClipDirection,
+
+    /// <summary>Length of outer before a clip.</summary>
+    ClipAlong,
+
+    /// <summary>Movement along x.</summary>
+    MovementX,
+
+    /// <summary>Movement along y.</summary>
+    MovementY,
+
+    /// <summary>Movement along z.</summary>
+    MovementZ,
+
+    /// <summary>Turn about the crankshaft.</summary>
+    Roll,
+
+    /// <summary>Direction of the crankshaft.</summary>
+    CrankshaftDirection,
+
+    /// <summary>A point of the crankshaft.</summary>
+    CrankshaftPoint,
+
+    /// <summary>What becomes of another cable.</summary>
+    CableBecomes,
+
+    /// <summary>Whether its pedal end is off.</summary>
+    CablePedalEnd,
+
+    /// <summary>Whether its actuator is dead.</summary>
+    CableActuator,
+
+    /// <summary>What does its work.</summary>
+    CableServedBy,
+
+    /// <summary>What it is hooked to.</summary>
+    CableTo,
+
+    /// <summary>Groove that it works in.</summary>
+    CableGroove,
+
+    /// <summary>Where its outer is held.</summary>
+    CableStopAt,
+
+    /// <summary>What holds its outer.</summary>
+    CableHeldBy,
 }

@@ -91,7 +91,7 @@ internal static class ThrottleBodyQuestions
         }
 
         yield return new(QuestionId.MountNormal, "[mount]", "normal", AnswerForm.Point);
-        yield return new(QuestionId.HoleCount, "[mount]", "holes", AnswerForm.Count, "2");
+        yield return new(QuestionId.HoleCount, "[mount]", "holes", AnswerForm.Count, "2") { Min = 1 };
         for (var i = 1; i <= answers.CountOf("[mount]", "holes"); i++)
         {
             var hole = $"[[mount.holes]] {i}";

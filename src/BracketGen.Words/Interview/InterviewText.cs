@@ -68,8 +68,9 @@ public static class InterviewText
         : string.Create(CultureInfo.InvariantCulture, $"Go back to a question from 1 to {number - 1}: {Back} {number - 1}.");
 
     /// <summary>What a count must be.</summary>
+    /// <param name="min">Minimum.</param>
     /// <param name="max">Maximum.</param>
-    public static string CountWanted(int max) => string.Create(CultureInfo.InvariantCulture, $"Answer with a whole number from 0 to {max}.");
+    public static string CountWanted(int min, int max) => string.Create(CultureInfo.InvariantCulture, $"Answer with a whole number from {min} to {max}.");
 
     /// <summary>The words or readings to choose from, each with its number.</summary>
     public static string Choices(IEnumerable<string> choices) => string.Join("   ", choices.Select((w, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}: {w}")));

@@ -18,7 +18,9 @@ public static class QuestionText
     {
         <= QuestionId.ZeroVolts => OfVehicle(question.Id, question.Item.ToString(CultureInfo.InvariantCulture)),
         <= QuestionId.GrooveDirection => OfQuadrant(question.Id),
-        _ => OfThrottleBody(question.Id, question.Item.ToString(CultureInfo.InvariantCulture)),
+        <= QuestionId.IdleSpeed => OfThrottleBody(question.Id, question.Item.ToString(CultureInfo.InvariantCulture)),
+        <= QuestionId.KFactor => ShopQuestionText.Of(question),
+        _ => JobQuestionText.Of(question),
     };
 
     private static (string Ask, string Explain) OfVehicle(QuestionId id, string item) => id switch
