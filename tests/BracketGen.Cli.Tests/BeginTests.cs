@@ -15,7 +15,7 @@ public class BeginTests
 {
     private static readonly string[] Plover =
     [
-        "Plover", "1.5", "5", "138 +/- 1", "", "60", "", "2.1", "7x19", "barrel", "6", "8", "1", "M8x1", "13", "5", "14", "51 ± 0.5", "3.4", "0.5 +- 0.2", "1.2 +/- 0.3", "1.4 +/- 0.3", "45000 +/- 4000", "", "",
+        "Plover", "1.5", "5", "138 +/- 1", "", "60", "", "2.1", "7x19", "barrel", "6", "8", "1", "M8x1", "13", "5", "14", "51 ± 0.5", "", "3.4", "0.5 +- 0.2", "1.2 +/- 0.3", "1.4 +/- 0.3", "45000 +/- 4000", "", "",
     ];
 
     private static readonly string[] Alder =
@@ -87,12 +87,45 @@ public class BeginTests
     {
         using var place = new Workplace();
         var file = place.PathOf("new.toml");
-        string[] answers = [.. Alder[..4], "eccentric circle", .. Alder[6..14], "", "32 +/- 0.2", "1.5", "40", .. Alder[14..]];
+        string[] answers = [.. Alder[..4], "eccentric circle", .. Alder[6..14], "32 +/- 0.2", "1.5", "40", .. Alder[14..]];
         var result = BracketGenProgram.Answer(answers, "begin", "throttle-body", file);
         Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
         Assert.Equal(
             new EccentricGroove(new(32, 0.2), 1.5, Angle.FromDegrees(40)),
             ProfileReader.ReadThrottleBody(file, new DiskFileSource()).Value!.Quadrant.Groove);
+    }
+
+    // The points of a cam that rises from 30 to 34 mm; the worksheet's six.
+    [Fact]
+    public void A_groove_of_any_shape_is_asked_for_point_by_point()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        string[] points = ["-20", "30", "10", "30.6", "40", "31.3", "70", "32.1", "100", "33", "130", "34"];
+        string[] answers = [.. Alder[..4], "table", .. Alder[6..14], "0.3", "3", "", .. points[..5], "3000", "20", .. points[6..], "back 21", "31.3", "34", .. Alder[14..]];
+        var result = BracketGenProgram.Answer(answers, "begin", "throttle-body", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        foreach (var told in new[] { "from 4 to 36", "quadrant.groove.points[3].radius", "a wire would bridge it", "The table begins at question 16" })
+        {
+            Assert.Contains(told, result.Output, StringComparison.Ordinal);
+        }
+
+        var groove = Assert.IsType<TabulatedGroove>(ProfileReader.ReadThrottleBody(file, new DiskFileSource()).Value!.Quadrant.Groove);
+        Assert.Equal([(-20, 30), (10, 30.6), (40, 31.3), (70, 32.1), (100, 33), (130, 34)], groove.Points.Select(p => (Math.Round(p.Polar.Degrees, 9), p.Radius)));
+        Assert.Contains("[quadrant.groove]\nshape = \"table\"\nplus_minus = 0.3\n\n[[quadrant.groove.points]]\nangle = -20\nradius = 30\n", File.ReadAllText(file), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_pedal_table_is_asked_for_point_by_point()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        var at = Array.IndexOf(Plover, "3.4");
+        string[] answers = [.. Plover[..(at - 1)], "table", "3", "", "", "90", "24", "175", "50", "51", .. Plover[(at + 1)..]];
+        var result = BracketGenProgram.Answer(answers, "begin", "vehicle", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        Assert.Contains("pedal.table[3].pull", result.Output, StringComparison.Ordinal);
+        Assert.Equal([(0, 0), (90, 24), (175, 51)], ProfileReader.ReadVehicle(file, new DiskFileSource()).Value!.Pedal.Table!.Points.Select(p => (p.Pad, p.Pull)));
     }
 
     // The same rules and words as in files: unit, range, and one measurement against another, each told at once.

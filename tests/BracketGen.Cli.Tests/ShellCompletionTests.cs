@@ -26,7 +26,7 @@ public class ShellCompletionTests
     [InlineData("make --into ", "jobs")]
     [InlineData("make --date ", "")]
     [InlineData("make jobs/with", "jobs/with space.toml")]
-    [InlineData("begin ", "throttle-body vehicle")]
+    [InlineData("begin ", "job shop throttle-body vehicle")]
     [InlineData("begin vehicle pl", "plain.txt")]
     [InlineData("completions f", "fish")]
     public void Bash_offers_what_the_program_takes(string typed, string offered)

@@ -169,6 +169,7 @@ public class PageBrowserTests
         [Asked(QuestionId.NutHeight)] = 5,
         [Asked(QuestionId.AdjusterRange)] = 14,
         [Asked(QuestionId.AvailablePull)] = new[] { "51", "0.5" },
+        [Asked(QuestionId.LeverKind)] = "one ratio",
         [Asked(QuestionId.LeverRatio)] = 3.4,
         [Asked(QuestionId.PadLoad)] = new[] { "0.5", "0.2" },
         [Asked(QuestionId.ClosingDrag)] = new[] { "1.2", "0.3" },

@@ -124,12 +124,28 @@ internal sealed class Interviewer
         }
 
         var mistakes = Try(question, given);
-        foreach (var line in mistakes.SelectMany(InterviewText.Wrong))
+        foreach (var mistake in mistakes)
         {
-            _talk.Say(line);
+            foreach (var line in InterviewText.Wrong(mistake))
+            {
+                _talk.Say(line);
+            }
+
+            SayWayBack(question, mistake);
         }
 
         return mistakes.Count == 0;
+    }
+
+    // Which earlier question to go back to, where the mistake may lie there.
+    private void SayWayBack(Question asked, ProfileError mistake)
+    {
+        if (_interview.QuestionOf(mistake, _answers) is { } earlier && earlier.Name != asked.Name)
+        {
+            var all = _interview.Questions(_answers).ToList();
+            var number = all.FindIndex(q => q.Name == earlier.Name) + 1;
+            _talk.Say(earlier.Path.StartsWith(mistake.Key + "[", StringComparison.Ordinal) ? InterviewText.WayBackToTable(number) : InterviewText.WayBack(earlier, number));
+        }
     }
 
     // A default is in the profile's own units, whatever bare numbers are meant in.

@@ -27,7 +27,12 @@ internal sealed class ListForm<T>(Form<T> item, int min, int max) : Form<Immutab
             reading.Report(
                 list.Place, key, list.Items.Count.ToString(CultureInfo.InvariantCulture),
                 new ValueWrong(list.Items.Count < min ? ValueMistake.FewItems : ValueMistake.ManyItems, Allowed));
-            return false;
+
+            // What is in a short list is looked at all the same; of a long one there is no end.
+            if (list.Items.Count > max)
+            {
+                return false;
+            }
         }
 
         var items = ImmutableArray.CreateBuilder<T>();
@@ -40,7 +45,7 @@ internal sealed class ListForm<T>(Form<T> item, int min, int max) : Form<Immutab
         }
 
         result = items.ToImmutable();
-        return result.Length == list.Items.Count;
+        return result.Length == list.Items.Count && result.Length >= min;
     }
 
     public override JsonObject Schema(SharedSchemas shared)

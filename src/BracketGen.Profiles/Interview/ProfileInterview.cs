@@ -51,8 +51,28 @@ internal sealed record ProfileInterview(ProfileKind Kind, Func<Answers, IEnumera
     /// <summary>What is wrong with the answers. What later answers may put right is no mistake while there are questions left.</summary>
     public IReadOnlyList<ProfileError> MistakesIn(Answers answers)
     {
-        var isWhole = Questions(answers).All(answers.Has);
-        return [.. Read(Compose(answers)).Where(e => isWhole || !e.IsUnfinished || e.File != File)];
+        var open = Questions(answers).Where(q => !answers.Has(q)).ToArray();
+        var mistakes = Read(Compose(answers));
+        return
+        [
+            .. mistakes.Where(e => (open.Length == 0 || !e.IsUnfinished || e.File != File)
+
+                // Of half a table only its numbers can be judged, one by one.
+                && (e.Problem is OutOfRange or ValueWrong or UnitUnknown or UnitWrong || !open.Any(q => q.IsOfTable))),
+        ];
+    }
+
+    /// <summary>The question that a mistake is about, if it was answered; for a mistake in a whole table the first one of it. Null where there is none.</summary>
+    public Question? QuestionOf(ProfileError mistake, Answers answers)
+    {
+        if (mistake.File != File || mistake.Key.Length == 0)
+        {
+            return null;
+        }
+
+        var written = answers.Given.Select(g => g.Question).Where(q => q.Form != AnswerForm.Count && q.Section != Answers.Unwritten).ToArray();
+        return written.FirstOrDefault(q => q.Path == mistake.Key)
+            ?? written.FirstOrDefault(q => mistake.Key.StartsWith(q.Path + "[", StringComparison.Ordinal) || q.Path.StartsWith(mistake.Key + "[", StringComparison.Ordinal));
     }
 
     /// <summary>Unit of a bare number in answer to a question; null where the answer is no number that is written.</summary>

@@ -52,6 +52,20 @@ public sealed record Question(QuestionId Id, string Section, string Key, AnswerF
     /// <summary>A line of the profile that goes before the answer, where there is one; empty otherwise.</summary>
     public string Before { get; init; } = "";
 
+    /// <summary>Whether it is part of a table that is looked at as a whole, when its last row is there.</summary>
+    public bool IsOfTable { get; init; }
+
+    /// <summary>The key with the tables it stands in, as mistakes name it: mount.holes[2].at.</summary>
+    public string Path
+    {
+        get
+        {
+            var (header, number) = Section.IndexOf(' ') is > 0 and var gap ? (Section[..gap], Section[(gap + 1)..]) : (Section, "");
+            var tables = header.Trim('[', ']') + (header.StartsWith("[[", StringComparison.Ordinal) ? $"[{number}]" : "");
+            return tables.Length == 0 ? Key : $"{tables}.{Key}";
+        }
+    }
+
     /// <summary>Smallest answer, for <see cref="AnswerForm.Count"/>.</summary>
     public int Min { get; init; }
 

@@ -108,6 +108,18 @@ public enum QuestionId
     /// <summary>Available pull.</summary>
     AvailablePull,
 
+    /// <summary>Whether the lever ratio is the same over the whole travel.</summary>
+    LeverKind,
+
+    /// <summary>How many points of the pedal were measured.</summary>
+    PedalPointCount,
+
+    /// <summary>Pad travel at a point.</summary>
+    PedalPad,
+
+    /// <summary>Pull at a point.</summary>
+    PedalPull,
+
     /// <summary>Lever ratio of the pedal.</summary>
     LeverRatio,
 
@@ -201,8 +213,17 @@ public enum QuestionId
     /// <summary>Hub radius.</summary>
     HubRadius,
 
-    /// <summary>Groove shape.</summary>
-    GrooveShape,
+    /// <summary>How many points of the groove were measured.</summary>
+    GroovePointCount,
+
+    /// <summary>Polar angle of a point of the groove.</summary>
+    GroovePointAngle,
+
+    /// <summary>Radius at a point of the groove.</summary>
+    GroovePointRadius,
+
+    /// <summary>How far the radii may be off.</summary>
+    GroovePlusMinus,
 
     /// <summary>Groove radius.</summary>
     GrooveRadius,

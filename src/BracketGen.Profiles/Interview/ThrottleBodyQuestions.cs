@@ -17,7 +17,7 @@ internal static class ThrottleBodyQuestions
         yield return new(QuestionId.Opens, "", "opens", AnswerForm.Word, null, "counter-clockwise", "clockwise");
         yield return new(QuestionId.Bore, "", "bore", AnswerForm.Quantity);
         yield return new(QuestionId.ShaftDiameter, "", "shaft_diameter", AnswerForm.Quantity);
-        yield return new(QuestionId.GrooveKind, Steering, "shape", AnswerForm.Word, "round", "round", "eccentric circle");
+        yield return new(QuestionId.GrooveKind, Steering, "shape", AnswerForm.Word, "round", "round", "eccentric circle", "table");
         if (answers.Of(Steering, "shape") == "round")
         {
             yield return new(QuestionId.PitchRadius, Quadrant, "pitch_radius", AnswerForm.Measured);
@@ -31,12 +31,9 @@ internal static class ThrottleBodyQuestions
         yield return new(QuestionId.OuterRadius, Quadrant, "outer_radius", AnswerForm.Quantity);
         yield return new(QuestionId.Thickness, Quadrant, "thickness", AnswerForm.Quantity);
         yield return new(QuestionId.HubRadius, Quadrant, "hub_radius", AnswerForm.Quantity, "");
-        if (answers.Of(Steering, "shape") == "eccentric circle")
+        foreach (var question in answers.Of(Steering, "shape") switch { "eccentric circle" => OfEccentric(), "table" => OfTable(answers), _ => [] })
         {
-            yield return new(QuestionId.GrooveShape, Groove, "shape", AnswerForm.Word, "eccentric circle", "eccentric circle");
-            yield return new(QuestionId.GrooveRadius, Groove, "radius", AnswerForm.Measured);
-            yield return new(QuestionId.GrooveOffset, Groove, "offset", AnswerForm.Quantity);
-            yield return new(QuestionId.GrooveDirection, Groove, "direction", AnswerForm.Quantity);
+            yield return question;
         }
 
         yield return new(QuestionId.PocketKind, Pocket, "kind", AnswerForm.Word, "", "barrel", "ball", "nipple");
@@ -140,6 +137,25 @@ internal static class ThrottleBodyQuestions
             yield return new(QuestionId.KeepOutShape, box, "shape", AnswerForm.Word, "box", "box") { Item = i };
             yield return new(QuestionId.KeepOutMin, box, "min", AnswerForm.Point) { Item = i };
             yield return new(QuestionId.KeepOutMax, box, "max", AnswerForm.Point) { Item = i };
+        }
+    }
+
+    private static IEnumerable<Question> OfEccentric()
+    {
+        yield return new(QuestionId.GrooveRadius, Groove, "radius", AnswerForm.Measured) { Before = "shape = \"eccentric circle\"\n" };
+        yield return new(QuestionId.GrooveOffset, Groove, "offset", AnswerForm.Quantity);
+        yield return new(QuestionId.GrooveDirection, Groove, "direction", AnswerForm.Quantity);
+    }
+
+    private static IEnumerable<Question> OfTable(Answers answers)
+    {
+        yield return new(QuestionId.GroovePlusMinus, Groove, "plus_minus", AnswerForm.Quantity) { Before = "shape = \"table\"\n" };
+        yield return new(QuestionId.GroovePointCount, Groove, "points", AnswerForm.Count, "6") { Min = 4, Max = 36 };
+        for (var i = 1; i <= answers.CountOf(Groove, "points"); i++)
+        {
+            var point = $"[[quadrant.groove.points]] {i}";
+            yield return new(QuestionId.GroovePointAngle, point, "angle", AnswerForm.Quantity) { Item = i, IsOfTable = true };
+            yield return new(QuestionId.GroovePointRadius, point, "radius", AnswerForm.Quantity) { Item = i, IsOfTable = true };
         }
     }
 }

@@ -3,6 +3,8 @@ namespace BracketGen.Profiles.Interview;
 /// <summary>What is asked of a vehicle; what follows depends on what was answered.</summary>
 internal static class VehicleQuestions
 {
+    private const string OneRatio = "one ratio";
+
     public static IEnumerable<Question> After(Answers answers)
     {
         yield return new(QuestionId.VehicleName, "", "name", AnswerForm.Text);
@@ -79,7 +81,12 @@ internal static class VehicleQuestions
         }
 
         yield return new(QuestionId.AvailablePull, "[pedal]", "available_pull", AnswerForm.Measured);
-        yield return new(QuestionId.LeverRatio, "[pedal]", "lever_ratio", AnswerForm.Quantity);
+        yield return new(QuestionId.LeverKind, Answers.Unwritten, "lever", AnswerForm.Word, OneRatio, OneRatio, "table");
+        foreach (var question in answers.Of(Answers.Unwritten, "lever") switch { OneRatio => [new(QuestionId.LeverRatio, "[pedal]", "lever_ratio", AnswerForm.Quantity)], "table" => OfTable(answers), _ => [] })
+        {
+            yield return question;
+        }
+
         yield return new(QuestionId.PadLoad, "[pedal]", "pad_load", AnswerForm.Measured, "0");
         yield return new(QuestionId.ClosingDrag, "[cable]", "closing_drag", AnswerForm.Measured, "");
         yield return new(QuestionId.OpeningDrag, "[cable]", "opening_drag", AnswerForm.Measured, "");
@@ -93,6 +100,18 @@ internal static class VehicleQuestions
             yield return new(QuestionId.OtherCableDoes, cable, "does", AnswerForm.Word, null, "cruise control", "kick-down", "hand throttle", "idle-up", "other") { Item = i };
             yield return new(QuestionId.OtherCableFrom, cable, "from", AnswerForm.Text) { Item = i };
             yield return new(QuestionId.OtherCableOnPedal, cable, "on_pedal", AnswerForm.Word, "", "yes", "no") { Item = i };
+        }
+    }
+
+    // The last row is on the floor: its pull is the available pull.
+    private static IEnumerable<Question> OfTable(Answers answers)
+    {
+        yield return new(QuestionId.PedalPointCount, "[pedal]", "table", AnswerForm.Count, "5") { Min = 2, Max = 36 };
+        for (var i = 1; i <= answers.CountOf("[pedal]", "table"); i++)
+        {
+            var point = $"[[pedal.table]] {i}";
+            yield return new(QuestionId.PedalPad, point, "pad", AnswerForm.Quantity, i == 1 ? "0" : null) { Item = i, IsOfTable = true };
+            yield return new(QuestionId.PedalPull, point, "pull", AnswerForm.Quantity, i == 1 ? "0" : null) { Item = i, IsOfTable = true };
         }
     }
 }

@@ -28,7 +28,7 @@ internal static class MeasuringPath
             answers.Give(question, Written(values, question, key));
             var (number, letter) = SketchOf(isVehicle, sketches, question);
             steps.Add(new(
-                key, question.Form.ToString(), QuestionText.Ask(question), QuestionText.Explain(question), question.Default, question.Words, number, letter,
+                key, question.Form.ToString(), QuestionText.Ask(question), QuestionText.Explain(question), question.Default, question.Words, question.Max, number, letter,
                 number < 0 ? "" : sketches[number].Tool, number < 0 ? "" : sketches[number].Mistake));
         }
 
@@ -39,37 +39,26 @@ internal static class MeasuringPath
     public static IReadOnlyList<string> Sketches(string kind) =>
         [.. (kind == ProfileKind.Vehicle.Word ? WorksheetSketches.OfVehicle : WorksheetSketches.OfThrottleBody).Select(s => s.Svg)];
 
-    // "[[mount.holes]] 2", "at" is mount.holes[2].at; an answer that only steers the questions has a name that no profile has.
-    private static string KeyOf(Question question)
+    // An answer that only steers the questions has the name of what it decides.
+    private static string KeyOf(Question question) => question switch
     {
-        if (question.Form == AnswerForm.Count)
-        {
-            return question.Section switch { "[mount]" => "mount.holes", "[return_springs]" => "return_springs.each", "[other_cables]" => "other_cables", _ => "keep_out" };
-        }
-
-        if (question.Section == Answers.Unwritten)
-        {
-            return "quadrant.groove";
-        }
-
-        var section = question.Section.Trim('[', ']');
-        if (question.Section.StartsWith("[[", StringComparison.Ordinal))
-        {
-            var parts = question.Section.Split(' ');
-            section = $"{parts[0].Trim('[', ']')}[{parts[1]}]";
-        }
-
-        return section.Length == 0 ? question.Key : $"{section}.{question.Key}";
-    }
+        { Section: Answers.Unwritten, Key: "lever" } => "pedal.table",
+        { Section: Answers.Unwritten } => "quadrant.groove",
+        { Form: AnswerForm.Count, Section: "[return_springs]" } => "return_springs.each",
+        { Form: AnswerForm.Count, Section: "[other_cables]" } => "other_cables",
+        { Form: AnswerForm.Count, Section: "[keep_out]" } => "keep_out",
+        _ => question.Path,
+    };
 
     private static string? Written(JsonObject values, Question question, string key)
     {
+        var value = At(values, key);
         if (question.Section == Answers.Unwritten)
         {
-            return (values["quadrant"]?["groove"]?["shape"] as JsonValue)?.TryGetValue<string>(out var shape) == true ? shape : "round";
+            return question.Key == "lever" ? value is JsonArray ? "table" : question.Default
+                : (value?["shape"] as JsonValue)?.TryGetValue<string>(out var shape) == true ? shape : question.Default;
         }
 
-        var value = At(values, key);
         if (question.Form == AnswerForm.Count)
         {
             return ((value as JsonArray)?.Count ?? 0).ToString(System.Globalization.CultureInfo.InvariantCulture);
@@ -102,7 +91,7 @@ internal static class MeasuringPath
             (true, "[cable.outer_end]", _) => 1,
             (true, "[cable]", "closing_drag" or "opening_drag") => 4,
             (true, "[cable]" or "[cable.fitting]", _) => 0,
-            (true, "[pedal]", _) => 2,
+            (true, "[pedal]" or Answers.Unwritten, _) or (true, ['[', '[', 'p', ..], _) => 2,
             (true, _, _) => -1,
             (false, "[engine]", _) => -1,
             (false, "", "opens") => 0,
@@ -112,6 +101,7 @@ internal static class MeasuringPath
             (false, "[quadrant]", "groove_width" or "outer_radius" or "thickness") => 1,
             (false, "[quadrant]", "slot_width") or (false, "[quadrant.pocket]", _) => 2,
             (false, "[quadrant]", _) => 0,
+            (false, "[quadrant.groove]", "points" or "plus_minus") or (false, ['[', '[', 'q', ..], _) => 9,
             (false, Answers.Unwritten or "[quadrant.groove]", _) => 8,
             (false, "[return_springs]", _) or (false, ['[', '[', 'r', ..], _) => 4,
             (false, "[mount]", _) or (false, ['[', '[', 'm', ..], _) => 5,
@@ -136,9 +126,10 @@ internal static class MeasuringPath
 /// <param name="Explain">What the number is and how to measure it.</param>
 /// <param name="Default">What an empty answer means; null if an answer is required, empty if the key is then left out.</param>
 /// <param name="Words">The words allowed.</param>
+/// <param name="Max">Largest count.</param>
 /// <param name="Sketch">Number of the sketch; -1 if there is none.</param>
 /// <param name="Letter">Letters on the sketch with a comma between; may be empty.</param>
 /// <param name="Tool">Tool to measure with.</param>
 /// <param name="Mistake">Usual mistake.</param>
 internal sealed record MeasuringStep(
-    string Key, string Form, string Ask, string Explain, string? Default, string[] Words, int Sketch, string Letter, string Tool, string Mistake);
+    string Key, string Form, string Ask, string Explain, string? Default, string[] Words, int Max, int Sketch, string Letter, string Tool, string Mistake);

@@ -7,7 +7,6 @@ import { besideOf, shown, typed, understood } from './units.js';
 import { fill, words } from './words.js';
 
 const said = words.measuring;
-const maxCount = 12;
 
 /**
  * Asks everything, profile by profile, and writes the answers into the open job.
@@ -128,7 +127,7 @@ function entry({ s, written, standard, inInches }) {
   const seen = (/** @type {any} */ value) => shown(value, standard, inInches);
   switch (s.form) {
     case 'Word': {
-      const value = s.key === 'quadrant.groove' ? (written?.shape ?? 'round') : written ?? s.default ?? '';
+      const value = s.key === 'quadrant.groove' ? (written?.shape ?? 'round') : s.key === 'pedal.table' ? (written ? 'table' : s.default) : written ?? s.default ?? '';
       return h('fieldset', { class: 'choices' }, h('legend', { class: 'unseen' }, s.ask), s.words.map((w, i) => h('label', { class: 'show' }, h('input', { type: 'radio', name: 'measure', id: `measure-${i}`, value: w, checked: w === value }), w)));
     }
     case 'Point':
@@ -162,8 +161,8 @@ function changesOf({ s, written, standard, inInches }) {
     }
     case 'Count': {
       const count = Number(typedText(0));
-      if (!/^\d+$/.test(typedText(0)) || count > maxCount) {
-        return said.count;
+      if (!/^\d+$/.test(typedText(0)) || count > s.max) {
+        return fill(said.count, { max: s.max });
       }
       const there = Array.isArray(written) ? written.length : 0;
       return count > there ? Array.from({ length: count - there }, () => ({ key: `${s.key}[+]`, value: {} }))
@@ -200,13 +199,20 @@ function changesOf({ s, written, standard, inInches }) {
  * @returns {Page.Change[]}
  */
 function chosenWord(s, written, value) {
+  if (s.key === 'pedal.table') {
+    return value !== 'table' ? (written ? [{ key: s.key, value: null }] : [])
+      : written ? [] : [{ key: 'pedal.lever_ratio', value: null }, { key: 'pedal.table[+]', value: {} }, { key: 'pedal.table[+]', value: {} }];
+  }
   if (s.key !== 'quadrant.groove') {
     return [{ key: s.key, value }];
   }
   if (value === 'round') {
     return written ? [{ key: s.key, value: null }] : [];
   }
-  return [{ key: 'quadrant.pitch_radius', value: null }, { key: 'quadrant.groove.shape', value }];
+  if (written?.shape === value) {
+    return [];
+  }
+  return [{ key: 'quadrant.pitch_radius', value: null }, ...(written ? [{ key: s.key, value: null }] : []), { key: 'quadrant.groove.shape', value }];
 }
 
 /**

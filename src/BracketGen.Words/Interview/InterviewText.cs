@@ -67,6 +67,17 @@ public static class InterviewText
         ? "This is the first question."
         : string.Create(CultureInfo.InvariantCulture, $"Go back to a question from 1 to {number - 1}: {Back} {number - 1}.");
 
+    /// <summary>How to go back to an earlier question that a mistake is about.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="number">Its number.</param>
+    public static string WayBack(Question question, int number) =>
+        string.Create(CultureInfo.InvariantCulture, $"Type {Back} {number} to answer again: {QuestionText.Ask(question)}");
+
+    /// <summary>How to go back to a point of a table of which something is wrong.</summary>
+    /// <param name="number">Number of its first question.</param>
+    public static string WayBackToTable(int number) =>
+        string.Create(CultureInfo.InvariantCulture, $"The table begins at question {number}. Type {Back} and a question's number to answer that one again.");
+
     /// <summary>What a count must be.</summary>
     /// <param name="min">Minimum.</param>
     /// <param name="max">Maximum.</param>

@@ -17,7 +17,7 @@ public static class QuestionText
     private static (string Ask, string Explain) Of(Question question) => question.Id switch
     {
         <= QuestionId.ZeroVolts => OfVehicle(question.Id, question.Item.ToString(CultureInfo.InvariantCulture)),
-        <= QuestionId.GrooveDirection => OfQuadrant(question.Id),
+        <= QuestionId.GrooveDirection => OfQuadrant(question.Id, question.Item.ToString(CultureInfo.InvariantCulture)),
         <= QuestionId.IdleSpeed => OfThrottleBody(question.Id, question.Item.ToString(CultureInfo.InvariantCulture)),
         <= QuestionId.KFactor => ShopQuestionText.Of(question),
         _ => JobQuestionText.Of(question),
@@ -67,8 +67,12 @@ public static class QuestionText
         QuestionId.NeckLength => ("Length of the neck?", "The sheet must fit between the collars."),
         QuestionId.AvailablePull => (
             "Available pull?", "Length of wire drawn at the cable's end from pedal released to pedal on the floor, carpet in place: 51 +/- 0.5."),
-        QuestionId.LeverRatio => (
-            "Lever ratio?", "Pad travel to the floor divided by the pull to the floor; no unit. You can write a table into the file later."),
+        QuestionId.LeverKind => (
+            "Is the lever ratio the same over the whole travel?", "One ratio where a plain arm pulls the cable. A table where a cam, a link or a bent arm does: pad travel and pull, point by point."),
+        QuestionId.PedalPointCount => ("How many points of the pedal did you measure?", "Released and floor included. The worksheet has 5: released, a quarter, half, three quarters, floor."),
+        QuestionId.PedalPad => ($"Pad travel at point {item} of the pedal?", "From released, along the path of the pad. The last point is on the floor."),
+        QuestionId.PedalPull => ($"Pull at point {item} of the pedal?", "Length of wire drawn there. On the floor it is the available pull."),
+        QuestionId.LeverRatio => ("Lever ratio?", "Pad travel to the floor divided by the pull to the floor; no unit."),
         QuestionId.PadLoad => (
             "The pedal's own force at the pad, cable off?", "In N, positive if the pedal's weight opens the valve, negative if a spring lifts the pedal: -1.5 +/- 0.5."),
         QuestionId.ClosingDrag => (
@@ -89,7 +93,7 @@ public static class QuestionText
         _ => ("Sensor reading that the controller takes for closed?", "In V. Leave empty if the controller learns its own zero."),
     };
 
-    private static (string Ask, string Explain) OfQuadrant(QuestionId id) => id switch
+    private static (string Ask, string Explain) OfQuadrant(QuestionId id, string item) => id switch
     {
         QuestionId.ThrottleBodyName => ("Name of the throttle body?", "It is printed on drawings and reports."),
         QuestionId.Opens => (
@@ -98,7 +102,7 @@ public static class QuestionText
         QuestionId.Bore => ("Bore?", "Diameter at the valve, not at the bell mouth."),
         QuestionId.ShaftDiameter => ("Diameter of the throttle shaft?", "Where it crosses the bore."),
         QuestionId.GrooveKind => (
-            "Shape of the groove?", "Round about the shaft, or round about a centre beside it. For any other shape, write a table of points into the file: see docs/profiles.md."),
+            "Shape of the groove?", "Round about the shaft, round about a centre beside it, or any other: then a table of points."),
         QuestionId.PitchRadius => ("Pitch radius?", "From the shaft's axis to the centre line of the wire in the groove, not to the bottom of the groove: 31.5 +/- 0.2."),
         QuestionId.Rotation => ("Rotation?", "From the closed stop to the wide-open stop, in degrees: 84 +/- 1."),
         QuestionId.PocketAngle => (
@@ -118,7 +122,11 @@ public static class QuestionText
         QuestionId.Thickness => ("Thickness of the quadrant?", "Over the rims, with a calliper."),
         QuestionId.HubRadius => (
             "Hub radius?", "All of the quadrant but its grooved sector lies inside this radius. Leave empty to count the whole disc as moving."),
-        QuestionId.GrooveShape => ("Which shape is it?", "Round about a centre beside the shaft."),
+        QuestionId.GroovePlusMinus => ("How far may the radii be off?", "One error common to all, the largest. Every radius goes to the middle of the wire, not to the bottom of the groove."),
+        QuestionId.GroovePointCount => ("How many points of the groove did you measure?", "At least 4, closer where the radius changes fast. The worksheet has 6: at the pocket and every 30 degrees on."),
+        QuestionId.GroovePointAngle => (
+            $"Polar angle of point {item} of the groove?", "Valve closed, counter-clockwise from x. By rising angle; add 360 to go on past x."),
+        QuestionId.GroovePointRadius => ($"Radius at point {item} of the groove?", "From the shaft's axis to the middle of the wire."),
         QuestionId.GrooveRadius => ("Radius of the groove about its own centre?", "To the centre line of the wire: 32.5 +/- 0.2."),
         QuestionId.GrooveOffset => ("Distance of that centre from the shaft's axis?", "Half the difference between the longest and the shortest distance from shaft to groove."),
         _ => ("Direction of that centre?", "Polar angle with the valve closed, in degrees counter-clockwise from x: where the groove is farthest from the shaft."),

@@ -22,7 +22,7 @@ internal static class MeasuringWords
         ["axis"] = "{ask} {axis}",
         ["plusMinus"] = "{ask} Plus or minus",
         ["choose"] = "Choose one.",
-        ["count"] = "Enter a whole number from 0 to 12.",
+        ["count"] = "Enter a whole number from 0 to {max}.",
         ["point"] = "Enter all three numbers.",
         ["comma"] = "Do you mean {number}? Write it with a point.",
         ["needed"] = "Enter a value, or press Later to leave it open.",

@@ -135,6 +135,7 @@ declare namespace Page {
     explain: string;
     default: string | null;
     words: string[];
+    max: number;
     sketch: number;
     letter: string;
     tool: string;
