@@ -21,7 +21,7 @@ public class BeginTests
     private static readonly string[] Alder =
     [
         "Alder 58", "1", "58", "8", "", "31.5 +/- 0.2", "84 +/- 1", "-20 +/- 1", "150", "3", "2.2", "34.5", "9", "14", "barrel", "7.2", "8.2", "along the shaft",
-        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "no", "", "520 mV", "4.46", "no", "10", "-63", "0", "72", "60", "60", "0, 0, 1", "", "-50 -22 -24", "", "", "15", "16", "", "-50, 12, -24", "", "M6", "15", "",
+        "2", "0.27 +/- 0.03", "0.52", "0.28 +/- 0.03", "0.53", "0.55 +/- 0.05", "10 lbf in +/- 1 lbf in", "0.01 +/- 0.005", "no", "", "520 mV", "4.46", "no", "10", "-63", "0", "72", "60", "60", "0, 0, 1", "", "", "", "15", "16", "", "M6", "15", "", "-50 -22 -24", "", "-50, 12, -24",
         "0.02", "cast aluminium", "4", "6500", "800 +/- 50", "1", "idle \"valve\"", "", "42, -60, -45", "85, -20, 15",
     ];
 
@@ -68,8 +68,8 @@ public class BeginTests
     {
         using var place = new Workplace();
         var file = place.PathOf("new.toml");
-        var from = Array.IndexOf(Alder, "-50 -22 -24");
-        string[] holes = ["-50 -22 -24", "stud", "1/4-28 UNF", "16", "5/8 in", "0.5 in", "6", "no", "-50, 12, -30", "through", "1/4-20 UNC", "16", "6.8", "9", "20"];
+        var from = Array.IndexOf(Alder, "0, 0, 1") + 2;
+        string[] holes = ["stud", "1/4-28 UNF", "16", "5/8 in", "0.5 in", "through", "1/4-20 UNC", "16 mm", "6.8 mm", "9 mm", "20 mm", "-50 -22 -24", "no", "6", "-50, 12, -30"];
         var result = BracketGenProgram.Answer([.. Alder[..from], .. holes, .. Alder[(from + 11)..]], "begin", "throttle-body", file);
         Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
         var mount = ProfileReader.ReadThrottleBody(file, new DiskFileSource()).Value!.Mount;
@@ -126,6 +126,40 @@ public class BeginTests
         Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
         Assert.Contains("pedal.table[3].pull", result.Output, StringComparison.Ordinal);
         Assert.Equal([(0, 0), (90, 24), (175, 51)], ProfileReader.ReadVehicle(file, new DiskFileSource()).Value!.Pedal.Table!.Points.Select(p => (p.Pad, p.Pull)));
+    }
+
+    // Three holes, of which one is off: which one shows when all are there, and the last answer waits until it is put right.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void A_hole_off_the_face_of_the_others_is_named_at_once(int off)
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        var from = Array.IndexOf(Alder, "0, 0, 1") + 1;
+        string[] right = ["-50 -22 -24", "-50 12 -24", "-20 12 -24"];
+        string[] typed = [.. right.Select((p, i) => i == off - 1 ? p[..^2] + "22.6" : p)];
+        string[] corrected = off == 3 ? [right[2]] : [$"back {48 + 2 * off}", right[off - 1], ""];
+        string[] hole = ["", "", "15", "16"];
+        string[] answers = [.. Alder[..from], "3", .. hole, .. hole, .. hole, typed[0], "", typed[1], "", typed[2], .. corrected, .. Alder[(from + 12)..]];
+        var result = BracketGenProgram.Answer(answers, "begin", "throttle-body", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        Assert.Contains($"Hole {off} seems wrong", result.Output, StringComparison.Ordinal);
+        Assert.Contains("1.4 mm", result.Output, StringComparison.Ordinal);
+        Assert.Equal([-24, -24, -24], ProfileReader.ReadThrottleBody(file, new DiskFileSource()).Value!.Mount.Holes.Select(h => h.At.Z));
+    }
+
+    [Fact]
+    public void Centres_with_their_plus_minus_may_lie_beside_the_face_by_it()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("new.toml");
+        var answers = Alder.Select(a => a == "-50 -22 -24" ? "-50 -22 -24 +- 0.3" : a == "-50, 12, -24" ? "-50, 12, -24.2 +/- 0.3 mm" : a).ToList();
+        answers.Insert(answers.IndexOf("-50, 12, -24.2 +/- 0.3 mm") + 1, "yes");
+        var result = BracketGenProgram.Answer(answers, "begin", "throttle-body", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        Assert.Contains("at = [-50, 12, -24.2]\nplus_minus = [0.3, 0.3, 0.3]\n", File.ReadAllText(file), StringComparison.Ordinal);
     }
 
     // The same rules and words as in files: unit, range, and one measurement against another, each told at once.

@@ -32,18 +32,23 @@ internal sealed class AnswerReader(NumberReader numbers)
                 return int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= question.Min && count <= question.Max
                     ? new(count.ToString(CultureInfo.InvariantCulture), count.ToString(CultureInfo.InvariantCulture), null)
                     : GivenAnswer.Wrong(InterviewText.CountWanted(question.Min, question.Max));
+            case AnswerForm.Point when question.TakesPlusMinus && SignIn(answer) is { } sign:
+                var before = answer.IndexOf(sign, StringComparison.Ordinal);
+                return PointOf(answer[..before]) is { Length: 3 } centre && answer[(before + sign.Length)..].Trim() is { Length: > 0 } off
+                    ? numbers.Of([.. centre, off], [", ", ", ", " +/- "], standard, all => $"{List([.. all.Take(3)])}\nplus_minus = {List([all[3], all[3], all[3]])}")
+                    : GivenAnswer.Wrong(InterviewText.PointWanted);
             case AnswerForm.Point:
-                return PointOf(answer) is { Length: 3 } point ? numbers.Of(point, ", ", standard, List) : GivenAnswer.Wrong(InterviewText.PointWanted);
+                return PointOf(answer) is { Length: 3 } point ? numbers.Of(point, [", ", ", "], standard, List) : GivenAnswer.Wrong(InterviewText.PointWanted);
             case AnswerForm.List:
-                return numbers.Of(ListOf(answer), ", ", standard, List);
-            case AnswerForm.Measured when PlusMinus.FirstOrDefault(p => answer.Contains(p, StringComparison.Ordinal)) is { } sign:
+                return numbers.Of(ListOf(answer), [", "], standard, List);
+            case AnswerForm.Measured when SignIn(answer) is { } sign:
                 var at = answer.IndexOf(sign, StringComparison.Ordinal);
                 var (value, around) = (answer[..at].Trim(), answer[(at + sign.Length)..].Trim());
                 return value.Length > 0 && around.Length > 0
-                    ? numbers.Of([value, around], " +/- ", standard, both => $"{{ value = {both[0]}, plus_minus = {both[1]} }}")
+                    ? numbers.Of([value, around], [" +/- "], standard, both => $"{{ value = {both[0]}, plus_minus = {both[1]} }}")
                     : GivenAnswer.Wrong(InterviewText.BothSidesWanted(sign));
             default:
-                return numbers.Of([answer], "", standard, one => one[0]);
+                return numbers.Of([answer], [""], standard, one => one[0]);
         }
     }
 
@@ -51,6 +56,8 @@ internal sealed class AnswerReader(NumberReader numbers)
     private static string? WordOf(Question question, string answer) =>
         question.Words.FirstOrDefault(w => string.Equals(w, answer, StringComparison.OrdinalIgnoreCase))
         ?? (int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= question.Words.Length ? question.Words[number - 1] : null);
+
+    private static string? SignIn(string answer) => PlusMinus.FirstOrDefault(p => answer.Contains(p, StringComparison.Ordinal));
 
     private static string List(IReadOnlyList<string> items) => $"[{string.Join(", ", items)}]";
 

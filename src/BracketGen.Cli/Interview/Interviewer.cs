@@ -15,6 +15,7 @@ internal sealed class Interviewer
     private readonly AnswerReader _reader;
     private readonly AnswerReader _defaults;
     private readonly HashSet<string> _recalled = [];
+    private readonly Dictionary<string, string> _waiting = [];
     private Draft? _draft;
 
     public Interviewer(ProfileInterview interview, Conversation talk)
@@ -79,13 +80,18 @@ internal sealed class Interviewer
     {
         _talk.Say();
         _talk.Say(QuestionText.Explain(question));
+        if (question.TakesPlusMinus)
+        {
+            _talk.Say(InterviewText.PlusMinusHint);
+        }
+
         if (question.Words.Length > 1)
         {
             _talk.Say(InterviewText.Choices(question.Words));
         }
 
         var standard = _interview.UnitOf(question);
-        return _talk.Ask(InterviewText.Prompt(question, number, standard, standard is null ? null : _units.Of(standard)));
+        return _talk.Ask(InterviewText.Prompt(question, number, standard, standard is null ? null : _units.Of(standard), _waiting.GetValueOrDefault(question.Name)));
     }
 
     private void GoBack(IReadOnlyList<Question> all, int number, int back)
@@ -100,8 +106,10 @@ internal sealed class Interviewer
     }
 
     // Whether the answer was taken.
-    private bool Take(Question question, string answer)
+    private bool Take(Question question, string typed)
     {
+        // An answer that waits for an earlier one to be put right is given again with Enter.
+        var answer = typed.Length == 0 && _waiting.TryGetValue(question.Name, out var waiting) ? waiting : typed;
         if (answer.Length == 0 && question.Default is null)
         {
             _talk.Say(InterviewText.AnswerNeeded);
@@ -124,27 +132,49 @@ internal sealed class Interviewer
         }
 
         var mistakes = Try(question, given);
-        foreach (var mistake in mistakes)
+        _waiting.Remove(question.Name);
+        if (mistakes.Count > 0)
         {
-            foreach (var line in InterviewText.Wrong(mistake))
-            {
-                _talk.Say(line);
-            }
-
-            SayWayBack(question, mistake);
+            Tell(question, given, mistakes);
         }
 
         return mistakes.Count == 0;
     }
 
-    // Which earlier question to go back to, where the mistake may lie there.
-    private void SayWayBack(Question asked, ProfileError mistake)
+    // What is wrong, and which earlier question to go back to where the mistake may lie there.
+    private void Tell(Question asked, GivenAnswer given, IReadOnlyList<ProfileError> mistakes)
     {
-        if (_interview.QuestionOf(mistake, _answers) is { } earlier && earlier.Name != asked.Name)
+        foreach (var line in mistakes.SelectMany(InterviewText.Wrong))
         {
-            var all = _interview.Questions(_answers).ToList();
-            var number = all.FindIndex(q => q.Name == earlier.Name) + 1;
-            _talk.Say(earlier.Path.StartsWith(mistake.Key + "[", StringComparison.Ordinal) ? InterviewText.WayBackToTable(number) : InterviewText.WayBack(earlier, number));
+            _talk.Say(line);
+        }
+
+        var all = _interview.Questions(_answers).ToList();
+        int NumberOf(Question question) => all.FindIndex(q => q.Name == question.Name) + 1;
+        var isMisfit = mistakes.Any(m => m.Problem is HoleOffFace);
+        if (isMisfit && FaceMisfit.Hole(mistakes, _answers.CountOf("[mount]", "holes")) is { } hole)
+        {
+            var odd = all.First(q => q.Id == QuestionId.HoleCentre && q.Item == hole);
+            _talk.Say(odd.Name == asked.Name ? InterviewText.SeemsWrong(hole) : InterviewText.SeemsWrong(hole, NumberOf(odd)));
+        }
+        else
+        {
+            var earlier = mistakes.Select(m => (Mistake: m, Question: _interview.QuestionOf(m, _answers))).Where(e => e.Question is { } q && q.Name != asked.Name).DistinctBy(e => e.Question).ToList();
+            foreach (var (mistake, question) in earlier)
+            {
+                _talk.Say(question!.Path.StartsWith(mistake.Key + "[", StringComparison.Ordinal) ? InterviewText.WayBackToTable(NumberOf(question)) : InterviewText.WayBack(question, NumberOf(question)));
+            }
+
+            // Without one hole that stands out, the normal may be wrong as well.
+            foreach (var other in isMisfit ? all.Where(q => (q.Id == QuestionId.MountNormal || q is { Id: QuestionId.HoleCentre, Item: 1 }) && q.Name != asked.Name) : [])
+            {
+                _talk.Say(InterviewText.WayBack(other, NumberOf(other)));
+            }
+        }
+
+        if (given.Typed.Length > 0 && mistakes.Any(m => m.Problem is HoleOffFace or GrooveNotConvex || _interview.QuestionOf(m, _answers) is { } q && q.Name != asked.Name))
+        {
+            _waiting[asked.Name] = given.Typed;
         }
     }
 

@@ -11,16 +11,16 @@ internal sealed class NumberReader(UnitMemory units, Conversation talk)
 {
     /// <summary>The value, or what is wrong with it.</summary>
     /// <param name="parts">The numbers as typed: a value and its ±, or coordinates.</param>
-    /// <param name="between">What stands between them where they are typed again.</param>
+    /// <param name="between">What stands between them where they are typed again; the last stands for all that follow.</param>
     /// <param name="standard">Unit of a bare number in the profile; null where no number is wanted.</param>
     /// <param name="compose">The value in TOML from its numbers in TOML.</param>
-    public GivenAnswer Of(ImmutableArray<string> parts, string between, Unit? standard, Func<IReadOnlyList<string>, string> compose)
+    public GivenAnswer Of(ImmutableArray<string> parts, string[] between, Unit? standard, Func<IReadOnlyList<string>, string> compose)
     {
         var read = parts.Select(HandWritten.Read).ToArray();
         if (standard is null || read.Any(r => r is null))
         {
             // No number at all: the profile's reader says what is wrong with it.
-            return new(compose([.. parts.Select(TomlLiteral.Quoted)]), string.Join(between, parts), null);
+            return new(compose([.. parts.Select(TomlLiteral.Quoted)]), Join(between, parts), null);
         }
 
         var numbers = read.OfType<HandWritten>().ToImmutableArray();
@@ -39,11 +39,11 @@ internal sealed class NumberReader(UnitMemory units, Conversation talk)
             return GivenAnswer.TakenBack;
         }
 
-        return new(compose([.. chosen.Select(c => TomlOf(c, standard))]), string.Join(between, chosen.Select(Written)), null);
+        return new(compose([.. chosen.Select(c => TomlOf(c, standard))]), Join(between, chosen.Select(Written)), null);
     }
 
     // Every number with its unit; null where the person has taken the answer back.
-    private ImmutableArray<HandWritten>? WithUnits(ImmutableArray<HandWritten> numbers, string between, Unit standard)
+    private ImmutableArray<HandWritten>? WithUnits(ImmutableArray<HandWritten> numbers, string[] between, Unit standard)
     {
         foreach (var unit in numbers.Select(n => UnitTable.Find(n.Unit)).OfType<Unit>().Where(u => u.Kind == standard.Kind))
         {
@@ -104,7 +104,7 @@ internal sealed class NumberReader(UnitMemory units, Conversation talk)
         [.. numbers.Select(n => n.Unit.Length > 0 ? n : n with { Unit = unit })];
 
     // One reading of each number; null where the person has taken the answer back.
-    private ImmutableArray<(string Number, string Unit)>? Chosen(ImmutableArray<HandWritten> numbers, string between)
+    private ImmutableArray<(string Number, string Unit)>? Chosen(ImmutableArray<HandWritten> numbers, string[] between)
     {
         IEnumerable<ImmutableArray<(string, string)>> ways = [[]];
         foreach (var number in numbers)
@@ -118,14 +118,17 @@ internal sealed class NumberReader(UnitMemory units, Conversation talk)
             return all[0];
         }
 
-        string[] written = [.. all.Select(w => string.Join(between, w.Select(Written)))];
+        string[] written = [.. all.Select(w => Join(between, w.Select(Written)))];
         return all.Length == 1
             ? talk.Confirm(InterviewText.IsMeant(written[0])) == true ? all[0] : null
             : talk.Choose(InterviewText.WhichIsMeant, written) is { } which ? all[which] : null;
     }
 
-    private static string Text(ImmutableArray<HandWritten> numbers, string between) =>
-        string.Join(between, numbers.Select(n => Written((n.IsSure ? n.Readings[0] : string.Join(InterviewText.Or, n.Readings), n.Unit))));
+    private static string Text(ImmutableArray<HandWritten> numbers, string[] between) =>
+        Join(between, numbers.Select(n => Written((n.IsSure ? n.Readings[0] : string.Join(InterviewText.Or, n.Readings), n.Unit))));
+
+    private static string Join(string[] between, IEnumerable<string> parts) =>
+        string.Concat(parts.Select((p, i) => i == 0 ? p : between[Math.Min(i, between.Length) - 1] + p));
 
     private static string Written((string Number, string Unit) part) => part.Unit.Length == 0 ? part.Number : $"{part.Number} {part.Unit}";
 

@@ -58,7 +58,10 @@ internal sealed record ProfileInterview(ProfileKind Kind, Func<Answers, IEnumera
             .. mistakes.Where(e => (open.Length == 0 || !e.IsUnfinished || e.File != File)
 
                 // Of half a table only its numbers can be judged, one by one.
-                && (e.Problem is OutOfRange or ValueWrong or UnitUnknown or UnitWrong || !open.Any(q => q.IsOfTable))),
+                && (e.Problem is OutOfRange or ValueWrong or UnitUnknown or UnitWrong || !open.Any(q => q.IsOfTable))
+
+                // Which of several points is off the face shows when all are there.
+                && !(e.Problem is HoleOffFace && open.Any(q => q.Id == QuestionId.HoleCentre))),
         ];
     }
 

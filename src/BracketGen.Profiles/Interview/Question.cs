@@ -52,6 +52,9 @@ public sealed record Question(QuestionId Id, string Section, string Key, AnswerF
     /// <summary>A line of the profile that goes before the answer, where there is one; empty otherwise.</summary>
     public string Before { get; init; } = "";
 
+    /// <summary>Whether one ± for all three numbers may follow, for <see cref="AnswerForm.Point"/>; it is written as plus_minus.</summary>
+    public bool TakesPlusMinus { get; init; }
+
     /// <summary>Whether it is part of a table that is looked at as a whole, when its last row is there.</summary>
     public bool IsOfTable { get; init; }
 

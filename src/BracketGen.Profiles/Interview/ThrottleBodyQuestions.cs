@@ -92,13 +92,6 @@ internal static class ThrottleBodyQuestions
         for (var i = 1; i <= answers.CountOf("[mount]", "holes"); i++)
         {
             var hole = $"[[mount.holes]] {i}";
-            if (i > 1)
-            {
-                // Before the centre, which otherwise counts as off the face.
-                yield return new(QuestionId.SpacerLength, hole, "spacer", AnswerForm.Quantity, "") { Item = i };
-            }
-
-            yield return new(QuestionId.HoleCentre, hole, "at", AnswerForm.Point) { Item = i };
             yield return new(QuestionId.HoleKind, hole, "kind", AnswerForm.Word, "tapped", "tapped", "through", "stud") { Item = i };
             yield return new(QuestionId.HoleThread, hole, "thread", AnswerForm.Word, "M6", [.. FastenerThread.All.Select(t => t.Name)]) { Item = i };
             yield return new(QuestionId.BossDiameter, hole, "boss_diameter", AnswerForm.Quantity) { Item = i };
@@ -118,6 +111,19 @@ internal static class ThrottleBodyQuestions
 
                 yield return new(QuestionId.ThreadDepth, hole, "thread_depth", AnswerForm.Quantity, "") { Item = i };
             }
+        }
+
+        // Together, so that a point off the face shows as soon as the last is there.
+        for (var i = 1; i <= answers.CountOf("[mount]", "holes"); i++)
+        {
+            var hole = $"[[mount.holes]] {i}";
+            if (i > 1)
+            {
+                // Before the centre, which otherwise counts as off the face.
+                yield return new(QuestionId.SpacerLength, hole, "spacer", AnswerForm.Quantity, "") { Item = i };
+            }
+
+            yield return new(QuestionId.HoleCentre, hole, "at", AnswerForm.Point) { Item = i, TakesPlusMinus = true };
         }
 
         yield return new(QuestionId.Flatness, "[mount]", "flatness", AnswerForm.Quantity, "");

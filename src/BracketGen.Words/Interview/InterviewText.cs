@@ -9,6 +9,9 @@ namespace BracketGen.Words.Interview;
 /// <summary>What the interview in the terminal says beside its questions.</summary>
 public static class InterviewText
 {
+    /// <summary>How to give the ± of a point.</summary>
+    public const string PlusMinusHint = "Give how far all three may be off behind them: -50, 12, -24 +/- 0.3.";
+
     /// <summary>What is typed to go back one question.</summary>
     public const string Back = "back";
 
@@ -43,11 +46,13 @@ public static class InterviewText
     /// <param name="number">Its number, from 1.</param>
     /// <param name="standard">Unit of a bare number in the profile, in which the default is; null where no number is wanted.</param>
     /// <param name="unit">Unit of a bare number here and now.</param>
-    public static string Prompt(Question question, int number, Unit? standard, Unit? unit)
+    /// <param name="waiting">An answer given before, which an empty answer repeats; null where there is none.</param>
+    public static string Prompt(Question question, int number, Unit? standard, Unit? unit, string? waiting)
     {
         var ask = string.Create(CultureInfo.InvariantCulture, $"{number}. {QuestionText.Ask(question)} {(unit is { Name.Length: > 0 } ? $"({unit.Name}) " : "")}");
         return question.Default switch
         {
+            _ when waiting is not null => $"{ask}[{waiting}] ",
             null => ask,
             "" => $"{ask}[leave out] ",
             var usual => $"{ask}[{usual}{(standard is { Name.Length: > 0 } ? $" {standard.Name}" : "")}] ",
@@ -66,6 +71,12 @@ public static class InterviewText
     public static string NoWayBack(int number) => number <= 1
         ? "This is the first question."
         : string.Create(CultureInfo.InvariantCulture, $"Go back to a question from 1 to {number - 1}: {Back} {number - 1}.");
+
+    /// <summary>One hole stands out.</summary>
+    /// <param name="hole">Its number.</param>
+    /// <param name="number">Number of its question; null where it is the one that is asked.</param>
+    public static string SeemsWrong(int hole, int? number = null) => string.Create(
+        CultureInfo.InvariantCulture, $"Hole {hole} seems wrong: the others lie in one plane. {(number is { } to ? $"Type {Back} {to} to answer it again." : "Measure it again.")}");
 
     /// <summary>How to go back to an earlier question that a mistake is about.</summary>
     /// <param name="question">The question.</param>

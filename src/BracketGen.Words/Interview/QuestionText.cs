@@ -162,7 +162,7 @@ public static class QuestionText
             "Normal of the mount face?", "Direction out of the casting, square to the face, as x, y, z: 0, 0, 1 for a face that you look straight at."),
         QuestionId.HoleCount => ("How many mount holes are there?", "1 to 12."),
         QuestionId.HoleCentre => (
-            $"Centre of hole {item}?", "x, y, z on the face, from the throttle shaft's axis and the middle of the groove: -50, 12, -24."),
+            $"Centre of hole {item}?", "x, y, z on the face, from the throttle shaft's axis and the middle of the groove: -50, 12, -24. Without their ± all centres must lie within 0.05 mm of one plane."),
         QuestionId.HoleThread => ($"Thread of hole {item}?", "Metric or inch; of a plain hole that of its bolt, of a stud its own."),
         QuestionId.HoleKind => ($"Kind of hole {item}?", "Tapped for a screw, a plain hole through a flange for bolt and nut, or a stud for a nut."),
         QuestionId.PlainHoleDiameter => ($"Diameter of plain hole {item}?", Calliper),
