@@ -442,7 +442,7 @@ public class BeginTests
         var file = place.PathOf("profiles", "jobs", "new.toml");
         string[] answers =
         [
-            "../vehicles/plover.toml", "../throttle-bodies/alder-58.toml", "../shops/saltmarsh-fabrication.toml", "mm", "0.2, 0.98, 0", "2 +/- 0.5", "S235JR, DC01", "", "", "", "", "usual", "80", "", "",
+            "../vehicles/plover.toml", "../throttle-bodies/alder-58.toml", "../shops/saltmarsh-fabrication.toml", "mm", "0.2, 0.98, 0", "", "2 +/- 0.5", "S235JR, DC01", "", "", "", "", "usual", "80", "", "",
             "-430, 150, -150", "0.85, 0, 0.5", "0", "6", "8", "4", "2", "0, 0, 1", "", "PLV-A58-01", "A", "Throttle cable bracket, Plover, Alder 58", "2026-03-02", "Saltmarsh drawing office", "", "",
         ];
         var result = BracketGenProgram.Answer(answers, "begin", "job", file);
@@ -467,7 +467,7 @@ public class BeginTests
         var file = place.PathOf("profiles", "jobs", "new.toml");
         string[] answers =
         [
-            "../vehicles/none.toml", "../vehicles/dunlin-tourer.toml", "2", "2", "in", "", "", "S355MC", "S235JR, dc01", "2 mm", "3 mm", "", "zinc plated", "0.008 mm",
+            "../vehicles/none.toml", "../vehicles/dunlin-tourer.toml", "2", "2", "in", "", "", "", "S355MC", "S235JR, dc01", "2 mm", "3 mm", "", "zinc plated", "0.008 mm",
             "own", .. Enumerable.Repeat("", 15), "", "", "", "", "", "laid by", "off", "dead", "", "T-1", "", "Bracket", "", "", "", "",
         ];
         var result = BracketGenProgram.Answer(answers, "begin", "job", file);
@@ -481,6 +481,42 @@ public class BeginTests
         Assert.Equal("S235JR, DC01", string.Join(", ", job.Preferences.Materials));
         Assert.Equal(new CableUse("cruise cable", CableFate.LaidBy) { IsOffPedal = true, IsActuatorDead = true }, Assert.Single(job.CableUses));
         Assert.Equal(new Preferences { Materials = job.Preferences.Materials, MaxThickness = 3 }, job.Preferences);
+    }
+
+    // Up leans to the right by 30°, the bulkhead is away from the viewer; what was said in those words follows when up is corrected.
+    [Fact]
+    public void Directions_are_taken_as_words_and_angles()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("profiles", "jobs", "new.toml");
+        string[] answers =
+        [
+            "../vehicles/plover.toml", "../throttle-bodies/alder-58.toml", "../shops/saltmarsh-fabrication.toml", "mm", "sideways", "30, 0", "away from you", "", "", "", "", "", "", "", "", "", "",
+            "-430, 150, -150", "from the firewall", "1", "-400, 160, -140", "Down", "", "back 5", "60 deg, 0", "down", "", "PLV-A58-01", "A", "Throttle cable bracket", "", "", "", "",
+        ];
+        var result = BracketGenProgram.Answer(answers, "begin", "job", file);
+        Assert.True(result.ExitCode == ExitCode.Pass, result.Output + result.Errors);
+        Assert.Contains("Answer with one of the words", result.Output, StringComparison.Ordinal);
+        Assert.Contains("That is 0.5, 0.866025404, 0.", result.Output, StringComparison.Ordinal);
+        var job = ProfileReader.ReadJob(file, new DiskFileSource()).Value!;
+        Assert.Equal(0, (job.Up!.Value - new Vector3(0.5, Math.Sqrt(0.75), 0)).Length, 1e-8);
+        Assert.Equal(new Vector3(0, 0, 1), job.Bulkhead!.Direction);
+        Assert.Equal(0, (job.Bulkhead.Clips[0].Direction!.Value + job.Up.Value).Length, 1e-8);
+    }
+
+    [Fact]
+    public void Up_and_the_bulkhead_must_be_known_before_they_are_words()
+    {
+        using var place = new Workplace();
+        var file = place.PathOf("profiles", "jobs", "new.toml");
+        string[] answers =
+        [
+            "../vehicles/plover.toml", "../throttle-bodies/alder-58.toml", "../shops/saltmarsh-fabrication.toml", "mm", "", "", "", "", "", "", "", "", "", "", "", "",
+            "-430, 150, -150", "up", "to the bulkhead",
+        ];
+        var result = BracketGenProgram.Answer(answers, "begin", "job", file);
+        Assert.Contains("Which way is up was left out", result.Output, StringComparison.Ordinal);
+        Assert.Contains("Which way the bulkhead is was left out", result.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -10,8 +10,6 @@ namespace BracketGen.Cli.Tests;
 /// <summary>Numbers as people write them come to the value that was meant, and whatever may mean two things is asked about.</summary>
 public class HandWrittenTests
 {
-    private static readonly Question Length = new(QuestionId.Thickness, "[quadrant]", "thickness", AnswerForm.Quantity);
-
     // Ways to write a whole number of sixty-fourths of an inch, with what must be asked.
     private static readonly (string Name, Func<int, string> Write, string[] Says)[] Sure =
     [
@@ -80,11 +78,24 @@ public class HandWrittenTests
         Assert.False(HandWritten.Read(typed)!.IsSure);
     }
 
+    [Fact]
+    public void Two_angles_are_the_direction_that_they_say() => Gen.Double[-360, 360].Select(Gen.Double[-89, 89]).Check(500, c =>
+    {
+        var (polar, lean) = (Math.Round(c.Item1, 3), Math.Round(c.Item2, 3));
+        using var screen = new StringWriter();
+        var talk = new Conversation(TextReader.Null, screen);
+        var reader = new AnswerReader(new(new(), talk), new(new(new(), talk), talk));
+        var written = reader.Of(new(QuestionId.Up, "", "up", AnswerForm.Direction), FormattableString.Invariant($"{polar}, {lean}"), UnitTable.One, (_, _) => null).Toml!
+            .Trim('[', ']').Split(", ").Select(n => double.Parse(n, System.Globalization.CultureInfo.InvariantCulture)).ToArray();
+        Assert.Equal(Math.Sin(lean * Math.PI / 180), written[2], 1e-8);
+        Assert.Equal(0, Math.IEEERemainder(Math.Atan2(written[1], written[0]) - polar * Math.PI / 180, 2 * Math.PI), 1e-6);
+    });
+
     private static (GivenAnswer Answer, bool IsAsked) Read(string typed, string[] says)
     {
         using var lines = new StringReader(string.Concat(says.Select(s => s + "\n")));
         using var screen = new StringWriter();
-        var answer = new AnswerReader(new(new(), new(lines, screen))).Of(Length, typed, UnitTable.Millimetre);
+        var answer = new NumberReader(new(), new(lines, screen)).Of([typed], [""], UnitTable.Millimetre, one => one[0]);
         return (answer, screen.ToString().Length > 0);
     }
 

@@ -33,13 +33,13 @@ public class InterviewTests
         foreach (var (interview, word) in Interviews.SelectMany(i => Enumerable.Range(0, 8).Select(w => (i, w))))
         {
             var answered = Walks.Answered(interview, word);
-            foreach (var question in Walks.Once(interview, word).Where(q => q.Form is AnswerForm.Quantity or AnswerForm.Measured or AnswerForm.Point or AnswerForm.List))
+            foreach (var question in Walks.Once(interview, word).Where(q => q.Section != Answers.Unwritten && q.Form is AnswerForm.Quantity or AnswerForm.Measured or AnswerForm.Point or AnswerForm.List or AnswerForm.Direction))
             {
                 var unit = interview.UnitOf(question);
                 Assert.True(unit is not null, question.Name);
                 var answers = new Answers();
                 answers.Restore([.. answered.Given.Select(g => g.Question.Name != question.Name ? g
-                    : g with { Toml = question.Form is AnswerForm.Point or AnswerForm.List ? "[\"1 furlong\", 1, 1]" : "\"1 furlong\"" })]);
+                    : g with { Toml = question.Form is AnswerForm.Point or AnswerForm.List or AnswerForm.Direction ? "[\"1 furlong\", 1, 1]" : "\"1 furlong\"" })]);
                 Assert.True(
                     interview.Read(interview.Compose(answers)).Any(e => e.Problem is Errors.UnitUnknown u ? u.Allowed.Unit == unit : unit == UnitTable.One && e.Problem is Errors.ValueWrong),
                     question.Name);

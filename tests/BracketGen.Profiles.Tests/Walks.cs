@@ -24,7 +24,7 @@ internal static class Walks
             answers.Give(question, question.Form switch
             {
                 AnswerForm.Count => "2",
-                AnswerForm.Point or AnswerForm.List => "[1, 1, 1]",
+                AnswerForm.Point or AnswerForm.List or AnswerForm.Direction => "[1, 1, 1]",
                 _ when question.TakesOther && word == 7 => "\"other\"",
                 _ when question.Words.Length > 0 => $"\"{question.Words[question.Id == QuestionId.PunchKind ? word % 2 : Math.Min(word, question.Words.Length - 1)]}\"",
                 AnswerForm.Text => "\"1\"",

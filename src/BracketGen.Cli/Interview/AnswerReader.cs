@@ -7,7 +7,7 @@ using BracketGen.Words.Interview;
 namespace BracketGen.Cli.Interview;
 
 /// <summary>Turns what was typed into a value as it stands in a profile; what it may be is left to the profile's own reader.</summary>
-internal sealed class AnswerReader(NumberReader numbers)
+internal sealed class AnswerReader(NumberReader numbers, DirectionReader directions)
 {
     private static readonly string[] PlusMinus = ["+/-", "+-", "±"];
 
@@ -15,7 +15,8 @@ internal sealed class AnswerReader(NumberReader numbers)
     /// <param name="question">What was asked.</param>
     /// <param name="answer">What was typed; not empty.</param>
     /// <param name="standard">Unit of a bare number in the profile; null where no number is wanted.</param>
-    public GivenAnswer Of(Question question, string answer, Units.Unit? standard)
+    /// <param name="answered">An answer before, by section and key.</param>
+    public GivenAnswer Of(Question question, string answer, Units.Unit? standard, Func<string, string, string?> answered)
     {
         switch (question.Form)
         {
@@ -32,6 +33,8 @@ internal sealed class AnswerReader(NumberReader numbers)
                 return int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= question.Min && count <= question.Max
                     ? new(count.ToString(CultureInfo.InvariantCulture), count.ToString(CultureInfo.InvariantCulture), null)
                     : GivenAnswer.Wrong(InterviewText.CountWanted(question.Min, question.Max));
+            case AnswerForm.Direction:
+                return directions.Of(question, answer, PartsOf(answer), answered);
             case AnswerForm.Point when question.TakesPlusMinus && SignIn(answer) is { } sign:
                 var before = answer.IndexOf(sign, StringComparison.Ordinal);
                 return PointOf(answer[..before]) is { Length: 3 } centre && answer[(before + sign.Length)..].Trim() is { Length: > 0 } off
@@ -72,6 +75,12 @@ internal sealed class AnswerReader(NumberReader numbers)
         string[] commas = answer.Split(',', StringSplitOptions.TrimEntries), words = answer.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
         return commas.Length == 3 && (commas.All(c => Units.HandWritten.Read(c) is not null) || words.Length != 3) ? [.. commas] : [.. words];
     }
+
+    // Three numbers or two, or words, which are left whole.
+    private static ImmutableArray<string> PartsOf(string answer) =>
+        PointOf(answer) is { Length: 3 } three && three.All(p => Units.HandWritten.Read(p) is not null) ? three
+        : ListOf(answer) is { Length: 2 } two ? two
+        : [answer];
 
     // A comma with a blank after it parts the numbers of a list; without one it may part decimals, and is asked about where it can be read so.
     private static ImmutableArray<string> ListOf(string answer)

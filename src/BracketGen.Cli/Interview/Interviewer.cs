@@ -1,4 +1,3 @@
-using System.Globalization;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Interview;
 using BracketGen.Words.Interview;
@@ -21,10 +20,16 @@ internal sealed class Interviewer
     public Interviewer(ProfileInterview interview, Conversation talk)
     {
         (_interview, _talk) = (interview, talk);
-        _reader = new(new(_units, _talk));
+        _reader = ReaderWith(_units);
 
         // A default says nothing of the units that the person writes in.
-        _defaults = new(new(new(), _talk));
+        _defaults = ReaderWith(new());
+    }
+
+    private AnswerReader ReaderWith(UnitMemory units)
+    {
+        var numbers = new NumberReader(units, _talk);
+        return new(numbers, new(numbers, _talk));
     }
 
     /// <summary>The profile's text, or null where the input ended before the last answer.</summary>
@@ -85,6 +90,11 @@ internal sealed class Interviewer
             _talk.Say(InterviewText.PlusMinusHint);
         }
 
+        if (question.Form == AnswerForm.Direction)
+        {
+            _talk.Say(InterviewText.DirectionHint(question.Id is not (QuestionId.MountNormal or QuestionId.Up or QuestionId.BulkheadWay)));
+        }
+
         if (question.Words.Length > 1)
         {
             _talk.Say(InterviewText.Choices(question.Words));
@@ -119,7 +129,7 @@ internal sealed class Interviewer
         var given = new GivenAnswer(null, "", null);
         if (answer.Length > 0 || question.Default is not "")
         {
-            given = answer.Length == 0 ? OfDefault(question) : _reader.Of(question, answer, _interview.UnitOf(question));
+            given = answer.Length == 0 ? OfDefault(question) : _reader.Of(question, answer, _interview.UnitOf(question), _answers.Of);
             if (given.Toml is null)
             {
                 if (given.Problem is { } problem)
@@ -182,7 +192,7 @@ internal sealed class Interviewer
     private GivenAnswer OfDefault(Question question)
     {
         var unit = _interview.UnitOf(question)?.Name ?? "";
-        var given = _defaults.Of(question, unit.Length == 0 ? question.Default! : $"{question.Default} {unit}", _interview.UnitOf(question));
+        var given = _defaults.Of(question, unit.Length == 0 ? question.Default! : $"{question.Default} {unit}", _interview.UnitOf(question), _answers.Of);
         return given with { Typed = "" };
     }
 
@@ -191,6 +201,14 @@ internal sealed class Interviewer
     {
         Answer[] before = [.. _answers.Given];
         _answers.Give(question, given.Toml, given.Typed);
+
+        // What was said as "up" or "to the bulkhead" is asked again when that is another direction now.
+        foreach (var other in before.Where(a => a.Question.Form == AnswerForm.Direction
+            && (question.Id == QuestionId.Up && DirectionWords.NeedsUp(a.Typed) || question.Id == QuestionId.BulkheadWay && DirectionWords.NeedsBulkhead(a.Typed))))
+        {
+            _answers.TakeBack(other.Question);
+        }
+
         _answers.Settle(_interview.Questions);
         var mistakes = _interview.MistakesIn(_answers);
         if (mistakes.Count > 0)

@@ -12,6 +12,9 @@ namespace BracketGen.Profiles.Interview;
 internal sealed class JobQuestions(
     FoundProfiles found, Func<string, ImmutableArray<OtherCable>> cablesOf, Func<string, ImmutableArray<string>> groovesOf, Func<string, ImmutableArray<string>> materialsOf)
 {
+    /// <summary>Key of the answer that says where the bulkhead is.</summary>
+    public const string BulkheadWay = "bulkhead";
+
     private const string Preferences = "[preferences]", Document = "[document]", Life = "[life]", Bulkhead = "[bulkhead]", Movement = "[engine_movement]", Finish = "[finish]";
 
     private static readonly Preferences Usual = new();
@@ -22,7 +25,8 @@ internal sealed class JobQuestions(
         yield return File(QuestionId.JobBody, "throttle_body", found.Bodies);
         yield return File(QuestionId.JobShop, "shop", found.Shops);
         yield return new(QuestionId.JobUnits, "", "units", AnswerForm.Word, "mm", "mm", "in");
-        yield return new(QuestionId.Up, "", "up", AnswerForm.Point, "");
+        yield return new(QuestionId.Up, "", "up", AnswerForm.Direction, "");
+        yield return new(QuestionId.BulkheadWay, Answers.Unwritten, BulkheadWay, AnswerForm.Direction, "");
         foreach (var question in OfPart(answers).Concat(OfLimits(answers)).Concat(OfVehicle(answers)).Concat(OfCables(answers)))
         {
             yield return question;
@@ -94,13 +98,13 @@ internal sealed class JobQuestions(
         yield return new(QuestionId.BulkheadPoint, Bulkhead, "point", AnswerForm.Point, "");
         if (answers.Of(Bulkhead, "point") is not null)
         {
-            yield return new(QuestionId.BulkheadDirection, Bulkhead, "direction", AnswerForm.Point);
+            yield return new(QuestionId.BulkheadDirection, Bulkhead, "direction", AnswerForm.Direction);
             yield return new(QuestionId.ClipCount, Bulkhead, "clip", AnswerForm.Count, "0") { Max = 8 };
             for (var i = 1; i <= answers.CountOf(Bulkhead, "clip"); i++)
             {
                 var clip = $"[[bulkhead.clip]] {i}";
                 yield return new(QuestionId.ClipPoint, clip, "point", AnswerForm.Point) { Item = i };
-                yield return new(QuestionId.ClipDirection, clip, "direction", AnswerForm.Point, "") { Item = i };
+                yield return new(QuestionId.ClipDirection, clip, "direction", AnswerForm.Direction, "") { Item = i };
                 yield return new(QuestionId.ClipAlong, clip, "outer_before", AnswerForm.Quantity, "") { Item = i };
             }
         }
@@ -111,7 +115,7 @@ internal sealed class JobQuestions(
             yield return new(QuestionId.MovementY, Movement, "y", AnswerForm.Quantity);
             yield return new(QuestionId.MovementZ, Movement, "z", AnswerForm.Quantity);
             yield return new(QuestionId.Roll, Movement, "roll", AnswerForm.Quantity);
-            yield return new(QuestionId.CrankshaftDirection, Movement, "crankshaft_direction", AnswerForm.Point, "");
+            yield return new(QuestionId.CrankshaftDirection, Movement, "crankshaft_direction", AnswerForm.Direction, "");
             yield return new(QuestionId.CrankshaftPoint, Movement, "crankshaft_point", AnswerForm.Point, "");
         }
     }

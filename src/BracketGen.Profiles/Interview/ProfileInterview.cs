@@ -81,7 +81,7 @@ internal sealed record ProfileInterview(ProfileKind Kind, Func<Answers, IEnumera
     /// <summary>Unit of a bare number in answer to a question; null where the answer is no number that is written.</summary>
     public Unit? UnitOf(Question question)
     {
-        if (question.Form is not (AnswerForm.Quantity or AnswerForm.Measured or AnswerForm.Point or AnswerForm.List) || question.Section == Answers.Unwritten)
+        if (question.Form is not (AnswerForm.Quantity or AnswerForm.Measured or AnswerForm.Point or AnswerForm.List or AnswerForm.Direction) || question.Section == Answers.Unwritten)
         {
             return null;
         }

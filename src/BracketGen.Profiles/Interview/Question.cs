@@ -18,6 +18,9 @@ public enum AnswerForm
     /// <summary>Three numbers.</summary>
     Point,
 
+    /// <summary>A direction: three numbers, two angles, or a word.</summary>
+    Direction,
+
     /// <summary>One number or more.</summary>
     List,
 

@@ -687,6 +687,9 @@ public enum QuestionId
     /// <summary>Which way is up.</summary>
     Up,
 
+    /// <summary>Which way the bulkhead is.</summary>
+    BulkheadWay,
+
     /// <summary>Where the outer comes out.</summary>
     BulkheadPoint,
 

@@ -87,7 +87,7 @@ internal static class ThrottleBodyQuestions
             yield return new(QuestionId.CastingBehind, Bore, "behind", AnswerForm.Quantity);
         }
 
-        yield return new(QuestionId.MountNormal, "[mount]", "normal", AnswerForm.Point);
+        yield return new(QuestionId.MountNormal, "[mount]", "normal", AnswerForm.Direction);
         yield return new(QuestionId.HoleCount, "[mount]", "holes", AnswerForm.Count, "2") { Min = 1 };
         for (var i = 1; i <= answers.CountOf("[mount]", "holes"); i++)
         {

@@ -28,7 +28,7 @@ internal static class MeasuringPath
             answers.Give(question, Written(values, question, key));
             var (number, letter) = SketchOf(isVehicle, sketches, question);
             steps.Add(new(
-                key, question.Form.ToString(), QuestionText.Ask(question), QuestionText.Explain(question), question.Default, question.Words, question.Max, number, letter,
+                key, (question.Form == AnswerForm.Direction ? AnswerForm.Point : question.Form).ToString(), QuestionText.Ask(question), QuestionText.Explain(question), question.Default, question.Words, question.Max, number, letter,
                 number < 0 ? "" : sketches[number].Tool, number < 0 ? "" : sketches[number].Mistake));
         }
 

@@ -12,6 +12,15 @@ public static class InterviewText
     /// <summary>How to give the ± of a point.</summary>
     public const string PlusMinusHint = "Give how far all three may be off behind them: -50, 12, -24 +/- 0.3.";
 
+    /// <summary>What a direction must be.</summary>
+    public const string DirectionWanted = "Answer with one of the words, with two angles, or with three numbers x, y and z.";
+
+    /// <summary>Nobody has said which way is up.</summary>
+    public const string UpWanted = "Which way is up was left out. Go back to it, or answer with numbers.";
+
+    /// <summary>Nobody has said which way the bulkhead is.</summary>
+    public const string BulkheadWanted = "Which way the bulkhead is was left out. Go back to it, or answer with numbers.";
+
     /// <summary>What is typed to go back one question.</summary>
     public const string Back = "back";
 
@@ -71,6 +80,17 @@ public static class InterviewText
     public static string NoWayBack(int number) => number <= 1
         ? "This is the first question."
         : string.Create(CultureInfo.InvariantCulture, $"Go back to a question from 1 to {number - 1}: {Back} {number - 1}.");
+
+    /// <summary>How a direction may be given.</summary>
+    /// <param name="isOfVehicle">Whether up and the bulkhead are those that were answered before.</param>
+    public static string DirectionHint(bool isOfVehicle) => (isOfVehicle
+            ? "In words: up or down as the engine sits, to the bulkhead or from the bulkhead as you answered it; and as you look at the quadrant right, left, towards you, away from you."
+            : "In words, as you look at the quadrant: up, down, right, left, towards you, away from you.")
+        + " Or two angles: in the quadrant's plane counter-clockwise from x, then out of it towards you: 90, 20. Or x, y, z.";
+
+    /// <summary>The direction that a word or two angles come to.</summary>
+    /// <param name="numbers">Its x, y and z.</param>
+    public static string DirectionIs(string numbers) => $"That is {numbers}.";
 
     /// <summary>One hole stands out.</summary>
     /// <param name="hole">Its number.</param>
