@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Kit;
 using BracketGen.Design.Part;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
@@ -35,12 +36,82 @@ public static class ProfileReader
         return ReadPlainJob(path, files);
     }
 
+    /// <summary>Reads a job with the lists of parts it names, and the brackets on them; a packed job brings them along.</summary>
+    /// <param name="path">Path of the job's file.</param>
+    /// <param name="files">Where the files come from.</param>
+    public static ProfileResult<KitJob> ReadKit(string path, IFileSource files)
+    {
+        if (PackedJob.IsAt(path, files))
+        {
+            var packed = PackedJob.Read(path, files);
+            if (!packed.IsRead)
+            {
+                return new(null, packed.Errors);
+            }
+
+            (path, files) = packed.Value.Under(path);
+        }
+
+        var reading = new Reading();
+        var (job, wishes) = ReadPlainJob(path, files, reading);
+        List<KitPart> parts = [];
+        var named = wishes?.Files ?? [];
+        for (var i = 0; i < named.Length; i++)
+        {
+            if (named[..i].Any(f => f.Value == named[i].Value))
+            {
+                named[i].Written.Report(named[i].Key, reading, new GivenTwice(Repeated.PartsFile));
+            }
+
+            parts.AddRange(Parts(ProfilePath.Beside(path, named[i].Value), files, reading, job?.Shop, named[i])?.Parts ?? []);
+        }
+
+        return new(job is null || wishes is null ? null : new(job, [.. parts]) { HasLists = named.Length > 0, Water = wishes.Water, Without = wishes.Without }, reading.Errors);
+    }
+
+    /// <summary>Reads a list of parts, and the brackets on it.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <param name="files">Where the files come from.</param>
+    /// <param name="shop">The shop whose materials the brackets may name; null where only the files themselves are looked at.</param>
+    public static ProfileResult<PartsList> ReadParts(string path, IFileSource files, Shop? shop = null)
+    {
+        var reading = new Reading();
+        var list = Parts(path, files, reading, shop, named: null);
+        return new(list, reading.Errors);
+    }
+
+    private static PartsList? Parts(string path, IFileSource files, Reading reading, Shop? shop, Located<string>? named)
+    {
+        if (Open(path, ProfileKind.Parts, files, reading, named) is not { } table || !PartsSection.Form.TryRead(table, "", reading, ProfileKey, out var file))
+        {
+            return null;
+        }
+
+        List<KitPart> parts = [];
+        foreach (var entry in file.Entries)
+        {
+            var bracket = entry.File is { } its ? Bracket(ProfilePath.Beside(path, its.Value), files, reading, shop, its) : null;
+            if (entry.File is null || bracket is not null)
+            {
+                parts.Add(entry.WithBracket(bracket));
+            }
+        }
+
+        return new(file.Name, [.. parts]);
+    }
+
     private static ProfileResult<Job> ReadPlainJob(string path, IFileSource files)
     {
         var reading = new Reading();
+        var (job, _) = ReadPlainJob(path, files, reading);
+        return new(job, reading.Errors);
+    }
+
+    private static (Job? Job, KitWishes? Kit) ReadPlainJob(string path, IFileSource files, Reading reading)
+    {
         if (Open(path, ProfileKind.Job, files, reading, named: null) is not { } table)
         {
-            return new(null, reading.Errors);
+            return (null, null);
         }
 
         reading.Units = JobSection.UnitsOf(table);
@@ -75,7 +146,7 @@ public static class ProfileReader
                 CableUses = [.. file.OtherCables.Select(u => u.Use)],
             }
             : null;
-        return new(job, reading.Errors);
+        return (job, isRead ? file!.Kit : null);
     }
 
     /// <summary>Reads a throttle body's file.</summary>
@@ -103,9 +174,15 @@ public static class ProfileReader
     public static ProfileResult<MeasuredBracket> ReadBracket(string path, IFileSource files, Shop? shop = null)
     {
         var reading = new Reading();
-        if (Open(path, ProfileKind.Bracket, files, reading, named: null) is not { } table || !BracketSection.Form.TryRead(table, "", reading, ProfileKey, out var file))
+        var bracket = Bracket(path, files, reading, shop, named: null);
+        return new(bracket, reading.Errors);
+    }
+
+    private static MeasuredBracket? Bracket(string path, IFileSource files, Reading reading, Shop? shop, Located<string>? named)
+    {
+        if (Open(path, ProfileKind.Bracket, files, reading, named) is not { } table || !BracketSection.Form.TryRead(table, "", reading, ProfileKey, out var file))
         {
-            return new(null, reading.Errors);
+            return null;
         }
 
         if (shop is not null && file.Bracket.MetalIn(shop) is null)
@@ -114,7 +191,7 @@ public static class ProfileReader
             file.Material.Written.Report(file.Material.Key, reading, new NameUnknown(known, Nearest.To(file.Material.Value, known), NamedThing.BracketMaterial, shop.Name));
         }
 
-        return new(file.Bracket, reading.Errors);
+        return file.Bracket;
     }
 
     private static ProfileResult<T> ReadAlone<T>(string path, IFileSource files, ProfileKind kind, Section<T> form)

@@ -27,6 +27,7 @@ public static class ProfileSchema
         Schema(ProfileKind.Family, FamilySection.Form, isInFull),
         Schema(ProfileKind.PackedJob, PackedJobSection.Form, isInFull),
         Schema(ProfileKind.Bracket, BracketSection.Form, isInFull),
+        Schema(ProfileKind.Parts, PartsSection.Form, isInFull),
     ];
 
     private static (string File, string Text) Schema<T>(ProfileKind kind, Section<T> form, bool isInFull)

@@ -28,7 +28,7 @@ public static class Corpus
     ];
 
     /// <summary>The tree of profiles into which a mutated one is put.</summary>
-    public static MemoryFileSource Tree { get; } = Seeds.Where(s => s.Kind <= InputKind.Bracket)
+    public static MemoryFileSource Tree { get; } = Seeds.Where(s => s.Kind <= InputKind.Parts)
         .Aggregate(MemoryFileSource.Empty, (files, seed) => files.With(seed.Path, seed.Bytes));
 
     /// <summary>Jobs that read a profile, by its path; a job reads itself.</summary>
@@ -69,6 +69,7 @@ public static class Corpus
         "shops" => InputKind.Shop,
         "families" => InputKind.Family,
         "brackets" => InputKind.Bracket,
+        "parts" => InputKind.Parts,
         _ => InputKind.Job,
     };
 

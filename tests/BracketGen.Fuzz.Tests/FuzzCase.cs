@@ -23,6 +23,9 @@ public enum InputKind
     /// <summary>The file of a bracket that is there already.</summary>
     Bracket,
 
+    /// <summary>A list of parts at hand.</summary>
+    Parts,
+
     /// <summary>The register of part numbers.</summary>
     Register,
 

@@ -4,12 +4,14 @@ using BracketGen.Cli.Interview;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Kit;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
+using BracketGen.Drawing.Kit;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Geometry;
@@ -27,6 +29,7 @@ using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Interview;
 using BracketGen.Units;
+using BracketGen.Words.Kit;
 using BracketGen.Words.Profiles;
 using BracketGen.Words.Terminal;
 
@@ -66,6 +69,7 @@ public static class Subject
     {
         InputKind.Family => Family(input, whole),
         InputKind.Bracket => Bracket(input, whole),
+        InputKind.Parts => Parts(input, whole),
         InputKind.Register => Register(input),
         InputKind.Order => Order(input, whole),
         InputKind.Kept => Kept(input),
@@ -111,6 +115,35 @@ public static class Subject
         var measured = read.Value!;
         var trial = BracketTrial.Of(job, MeasuredShape.Of(measured, measured.MetalIn(job.Shop)!).Bracket!, 0, null);
         foreach (var line in TrialText.Fitted(trial).Append(TrialText.Heading(measured, job)).Append(TrialText.Adjuster(trial) ?? "").Concat(TrialText.Assumed(measured, job)))
+        {
+            OutputAudit.Text("screen", line, "");
+        }
+
+        return Depth.Through;
+    }
+
+    private static Depth Parts(FuzzCase input, bool whole)
+    {
+        var job = Bare.Value.Job;
+        var read = ProfileReader.ReadParts(input.Path, Corpus.Tree.With(input.Path, input.Bytes), job.Shop);
+        if (!Judge(read.IsRead, read.Errors))
+        {
+            return Depth.Refused;
+        }
+
+        if (!whole)
+        {
+            return Depth.Taken;
+        }
+
+        // Cables, springs and brackets ask for a search each, many of them for many: the first of each kind shows what there is to see.
+        var parts = read.Value!.Parts.GroupBy(p => p.Measures.GetType()).SelectMany(g => g.Key == typeof(CableMeasures) || g.Key == typeof(SpringMeasures) || g.Key == typeof(BracketMeasures) ? g.Take(1) : g);
+        var study = KitStudy.Of(Bare.Value with { Parts = [.. parts], HasLists = true }, null);
+        var lists = (ListTable[])[KitLists.Set(study), KitLists.Parts(study), KitLists.Measures(study)];
+        OutputAudit.Of("kit.csv", CsvText.Write(lists[1]));
+        OutputAudit.Of("kit.xlsx", Workbook.Write(lists));
+        Pages(KitSheet.Compose(study, PageFormat.A4));
+        foreach (var line in KitText.OtherLines(study).Concat(KitText.Costs(study)).Concat(KitText.Measures(study)).Concat(KitText.SetNotes(study)).Append(KitText.Verdict(study)).Append(KitText.MakeOrBuy(study)))
         {
             OutputAudit.Text("screen", line, "");
         }
@@ -269,7 +302,7 @@ public static class Subject
             return order is null ? Depth.Refused : Depth.Taken;
         }
 
-        var selection = Parts.Value;
+        var selection = Sold.Value;
         var plan = Estuary.Value.Family.Cutting;
         if (order.Quantities.Sum(q => q.Quantity) > MostPieces)
         {
@@ -395,7 +428,9 @@ public static class Subject
 
     private static readonly Lazy<Solution> Plover = new(() => Designer.Solve(ProfileReader.ReadJob("jobs/plover-alder-58.toml", Corpus.Tree).Value!));
 
-    private static readonly Lazy<PartSelection> Parts = new(() =>
+    private static readonly Lazy<KitJob> Bare = new(() => ProfileReader.ReadKit("jobs/plover-alder-58-bare.toml", Corpus.Tree).Value!);
+
+    private static readonly Lazy<PartSelection> Sold = new(() =>
     {
         var family = Estuary.Value;
         var all = FamilyCombinations.Of(family).Offered;

@@ -21,6 +21,7 @@ internal static class CommandTree
             TravelCommand.Create(),
             InspectCommand.Create(),
             CheckCommand.Create(),
+            KitCommand.Create(),
             FittedCommand.Create(),
             WorksheetCommand.Create(),
             TestBendCommand.Create(),

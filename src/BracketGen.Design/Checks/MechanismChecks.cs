@@ -221,8 +221,8 @@ public static class MechanismChecks
         })).MinBy(c => c.Margin)!;
     }
 
-    // Judged as it will be set. Where nobody knows how far its slot lets it turn, it may have to stay as it was read.
-    private static IEnumerable<Check> OfSensor(SensorSetting setting)
+    /// <summary>The checks of a sensor as it will be set. Where nobody knows how far its slot lets it turn, it may have to stay as it was read.</summary>
+    public static IEnumerable<Check> OfSensor(SensorSetting setting)
     {
         var (read, set, controller) = (setting.Sensor, setting.Set, setting.Controller);
         Check Judged(CheckId id, Func<PositionSensor, double> value, double limit) =>

@@ -96,6 +96,10 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
     /// <summary>The position sensor, read at both stops with the cable off; null where there is none.</summary>
     public PositionSensor? Sensor { get; init; }
 
+    /// <summary>What it has for the other parts that make it complete, as far as that was measured.</summary>
+    /// <remarks>As measured, also in the mirror image.</remarks>
+    public BodyOpenings Openings { get; init; } = new();
+
     /// <summary>The engine it is on; null where it is not told.</summary>
     public Engine? Engine { get; init; }
 

@@ -107,6 +107,15 @@ public enum Repeated
 
     /// <summary>The name of a groove, or a cable in it.</summary>
     Groove,
+
+    /// <summary>The name of a part on a list.</summary>
+    Part,
+
+    /// <summary>The name of a bundle of parts.</summary>
+    Bundle,
+
+    /// <summary>A list of parts that a job names.</summary>
+    PartsFile,
 }
 
 /// <summary>A name that no other entry has.</summary>
@@ -133,6 +142,9 @@ public enum NamedThing
 
     /// <summary>Another groove of the throttle body.</summary>
     Groove,
+
+    /// <summary>A bundle of parts.</summary>
+    Bundle,
 }
 
 /// <summary>A length that is none of those that the shop has.</summary>
@@ -252,4 +264,10 @@ public enum Contradictory
 
     /// <summary>Both ends of a bend are one point.</summary>
     BendLineEnds,
+
+    /// <summary>A part has a price, and the bundle that it comes with has one.</summary>
+    PriceInBundle,
+
+    /// <summary>One reading of a position sensor without the other.</summary>
+    OneReading,
 }

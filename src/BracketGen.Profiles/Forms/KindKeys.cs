@@ -50,3 +50,15 @@ internal sealed record KindKeys(Key Tag, string Word, Key[] Needs, Key[] Only, K
 
     private static JsonObject None(Key[] keys) => new(keys.Select(k => KeyValuePair.Create(k.Name, (JsonNode?)JsonValue.Create(false))));
 }
+
+/// <summary>Two keys of which neither may be there without the other.</summary>
+/// <param name="One">The one.</param>
+/// <param name="Other">The other.</param>
+internal sealed record Together(Key One, Key Other) : ISchemaRule
+{
+    /// <inheritdoc/>
+    public JsonObject Schema() => new()
+    {
+        ["dependentRequired"] = new JsonObject { [One.Name] = new JsonArray((JsonNode)Other.Name), [Other.Name] = new JsonArray((JsonNode)One.Name) },
+    };
+}

@@ -13,7 +13,7 @@ using BracketGen.Units;
 namespace BracketGen.Profiles.Sections;
 
 /// <summary>A job's file before the files it names are read.</summary>
-internal sealed record JobFile(LocatedPreferences Preferences, UnitSystem Units, DocumentData Document, Bulkhead? Bulkhead, EngineMovement Movement, ServiceLife Life, Vector3? Up, ChosenBracket? Chosen, Finish? Finish, ImmutableArray<LocatedUse> OtherCables);
+internal sealed record JobFile(LocatedPreferences Preferences, UnitSystem Units, DocumentData Document, Bulkhead? Bulkhead, EngineMovement Movement, ServiceLife Life, Vector3? Up, ChosenBracket? Chosen, Finish? Finish, ImmutableArray<LocatedUse> OtherCables, KitWishes Kit);
 
 /// <summary>A job's file.</summary>
 internal static class JobSection
@@ -61,12 +61,15 @@ internal static class JobSection
     private static readonly Key<ImmutableArray<LocatedUse>> OtherCables = Key<ImmutableArray<LocatedUse>>.WithDefault(
         "other_cables", new ListForm<LocatedUse>(CableUseSection.Form, 0, 8), "What becomes of the vehicle's cables that do not come from the pedal.", []);
 
+    private static readonly Key<KitWishes> Kit = Key<KitWishes>.WithDefault(
+        "kit", KitSection.Form, "The parts at hand that make the throttle body complete, for the command kit.", KitWishes.None);
+
     /// <summary>The units that a job's or family's file asks for, before the file is read; those of an absent key where it says none that is known.</summary>
     public static UnitSystem UnitsOf(TomlTable table) => table.Find(Units.Name)?.Value is TomlText { Text: "in" } ? UnitSystem.Inch : UnitSystem.Metric;
 
     public static Section<JobFile> Form { get; } = new(
-        [Body, Vehicle, Shop, Units, Preferences, Exit, Movement, Life, Up, Document, Finish, Chosen, OtherCables],
-        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null, v.Get(Movement), v.Get(Life), v.Has(Up) ? v.Get(Up).Unit : null, v.Has(Chosen) ? v.Get(Chosen) : null, v.Has(Finish) ? v.Get(Finish) : null, v.Get(OtherCables)));
+        [Body, Vehicle, Shop, Units, Preferences, Exit, Movement, Life, Up, Document, Finish, Chosen, OtherCables, Kit],
+        v => new(v.Get(Preferences), v.Get(Units), v.Get(Document), v.Has(Exit) ? v.Get(Exit) : null, v.Get(Movement), v.Get(Life), v.Has(Up) ? v.Get(Up).Unit : null, v.Has(Chosen) ? v.Get(Chosen) : null, v.Has(Finish) ? v.Get(Finish) : null, v.Get(OtherCables), v.Get(Kit)));
 }
 
 /// <summary>Path of another profile, from the folder of the file that names it.</summary>

@@ -15,6 +15,9 @@ internal sealed record SensorReadings(double Closed, double Open, Angle? Slot, d
 /// <summary><c>[sensor]</c> of a throttle body.</summary>
 internal static class SensorSection
 {
+    /// <summary>Readings at both stops that differ by less (V) are those of a sensor that does not turn.</summary>
+    public const double LeastApart = 0.1;
+
     private static readonly Key<double> ClosedVolts = new(
         "closed_volts", QuantityForm.Volts(0, 24), "Reading with the valve on its closed stop, cable off.");
 
@@ -37,7 +40,7 @@ internal static class SensorSection
 
     private static void CheckApart(SectionValues values)
     {
-        if (Math.Abs(values.Get(ClosedVolts) - values.Get(OpenVolts)) < 0.1)
+        if (Math.Abs(values.Get(ClosedVolts) - values.Get(OpenVolts)) < LeastApart)
         {
             values.Report(OpenVolts, new Contradiction(Contradictory.SensorVolts));
         }

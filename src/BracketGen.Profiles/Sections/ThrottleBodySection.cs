@@ -72,9 +72,22 @@ internal static class ThrottleBodySection
     private static readonly Key<Shaking> Shaking = Key<Shaking>.WithDefault(
         "shaking", ShakingSection.Form, "How the mount face shakes. If left out, a published test is assumed for comparison, and decides nothing.", Design.Inputs.Shaking.Usual);
 
+    private static readonly Key<SensorMount> SensorMount = new(
+        "sensor_mount", OpeningSections.SensorMount, "The end of the throttle shaft that turns the position sensor, and the holes round it. If left out, it is not known what sensor fits.", isRequired: false);
+
+    private static readonly Key<IdleMount> IdleMount = new(
+        "idle_mount", OpeningSections.IdleMount, "The face that the idle valve sits on. If left out, it is not known what valve fits.", isRequired: false);
+
+    private static readonly Key<PressurePort> PressurePort = new(
+        "pressure_port", OpeningSections.PressurePort, "The bore for the nose of the pressure sensor. If left out, it is not known what sensor fits.", isRequired: false);
+
+    private static readonly Key<ScrewPattern?> Flange = new(
+        "flange", OpeningSections.Flange, "The holes of the flange towards the manifold. If left out, it is not known what gasket fits.", isRequired: false);
+
     public static Section<ThrottleBody> Form { get; } = new(
         [
             Name, Opens, Bore, ShaftDiameter, Quadrant, Springs, ShaftDrag, Inertia, Mount, KeepOuts, BoreAxis, Shape, SpringRooms, ClosedAngle, Sensor, Engine, Shaking, OtherGrooves, FreeArc,
+            SensorMount, IdleMount, PressurePort, Flange,
         ],
         v => new()
         {
@@ -97,6 +110,13 @@ internal static class ThrottleBodySection
             Shaking = v.Get(Shaking),
             OtherGrooves = [.. v.Get(OtherGrooves).Select(g => g with { Quadrant = g.Quadrant with { Rotation = v.Get(Quadrant).Rotation } })],
             FreeArc = v.OrNull(FreeArc) is { } arc ? new Angle(arc) : null,
+            Openings = new()
+            {
+                Sensor = v.Get(SensorMount, null!),
+                Idle = v.Get(IdleMount, null!),
+                Pressure = v.Get(PressurePort, null!),
+                Flange = v.Get(Flange, null),
+            },
         },
         [
             new([BoreAxis, Bore], CheckCasting),
