@@ -18,7 +18,7 @@ internal sealed record ProfileKind(string Word, string SchemaFile)
 
     public static readonly ProfileKind Bracket = new("bracket", "bracket.schema.json");
 
-    public static readonly ProfileKind Parts = new("parts", "parts.schema.json");
+    public static readonly ProfileKind Parts = new("parts list", "parts.schema.json");
 
     public static readonly ImmutableArray<ProfileKind> All = [ThrottleBody, Vehicle, Shop, Job, Family, PackedJob, Bracket, Parts];
 }

@@ -69,7 +69,7 @@ public class KitStudyTests
     {
         var study = KitStudy.Of(Kit with { Parts = [] }, null);
         Assert.Equal(FitState.NotKnown, Of(study, KitNeedKind.Bracket).State);
-        Assert.Null(Taken(study, KitNeedKind.Bracket));
+        Assert.All((KitNeedKind[])[KitNeedKind.Cable, KitNeedKind.ReturnSprings, KitNeedKind.Bracket, KitNeedKind.BracketBolts], k => Assert.Null(Taken(study, k)));
         Assert.Equal(FitState.DoesNotFit, Of(study, KitNeedKind.IdleValve).State);
         Assert.Equal(FitState.DoesNotFit, study.State);
     }
@@ -115,6 +115,10 @@ public class KitStudyTests
         var study = KitStudy.Of(Read("dunlin-rowan-64"), null);
         Assert.False(study.Kit.HasLists);
         Assert.Contains(study.Answers, a => a.Need.Kind == KitNeedKind.Cable);
+
+        // Nobody said whether it takes these: that is not known, and no kit is complete on it.
+        Assert.Equal<KitNeedKind>([KitNeedKind.IdleValve, KitNeedKind.PressureSensor, KitNeedKind.FlangeGasket], study.NotSaid);
+        Assert.Equal(FitState.NotKnown, study.State);
     }
 
     private sealed class SameCodes : IEqualityComparer<(FitState State, ImmutableArray<string> Codes)>

@@ -66,5 +66,5 @@ public sealed record KitAnswer(KitNeed Need, ImmutableArray<KitOption> Options)
     public KitOption? Taken => Options.FirstOrDefault(o => o.IsTaken);
 
     /// <summary>What is known of it: it is met, something may meet it, or nothing does.</summary>
-    public FitState State => Taken is not null ? FitState.Fits : Options.Any(o => o.State == FitState.NotKnown) ? FitState.NotKnown : FitState.DoesNotFit;
+    public FitState State => Taken is not null ? FitState.Fits : Options.Any(o => o.WouldBeTaken) ? FitState.NotKnown : FitState.DoesNotFit;
 }

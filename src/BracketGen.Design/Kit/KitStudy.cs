@@ -25,7 +25,10 @@ public sealed record KitStudy(KitJob Kit, ImmutableArray<KitAnswer> Answers, Kit
     public IEnumerable<PartBundle> AllBundles => Kit.Parts.Select(p => p.Bundle).OfType<PartBundle>().Distinct();
 
     /// <summary>What is known of the whole: complete, not proven, or something that nothing on the list meets.</summary>
-    public FitState State => Answers.Select(a => a.State).DefaultIfEmpty(FitState.Fits).Min();
+    public FitState State => Answers.Select(a => a.State).Append(NotSaid.IsEmpty ? FitState.Fits : FitState.NotKnown).Min();
+
+    /// <summary>Parts of which nobody said whether this throttle body takes them: neither an opening for them, nor a part on a list, nor that they are not needed.</summary>
+    public ImmutableArray<KitNeedKind> NotSaid { get; init; } = [];
 
     /// <summary>Whether something that is not known could make the set complete or cheaper.</summary>
     public bool MayBeBetter => CostIfKnown.CompareTo(Cost) < 0;
@@ -69,6 +72,11 @@ internal sealed class KitSolver
         return new(_kit, [.. _answers], cost, costIfKnown, _base)
         {
             Unwanted = unwanted,
+            NotSaid =
+            [
+                .. ((KitNeedKind[])[KitNeedKind.PositionSensor, KitNeedKind.IdleValve, KitNeedKind.PressureSensor, KitNeedKind.FlangeGasket])
+                    .Where(k => !_kit.Without.Contains(k) && _answers.All(a => a.Need.Kind != k)),
+            ],
             Bundles = [.. _bundles.Where(b => _answers.Any(a => a.Taken?.Part?.Bundle == b))],
         };
     }
@@ -95,7 +103,7 @@ internal sealed class KitSolver
         Add(new(KitNeedKind.Bracket), Parts<BracketMeasures>(), OwnPart.MadeBracket, 0, (_, _) => []);
         foreach (var thread in body.Mount.Holes.Where(h => h.Fixing is not MountStud).GroupBy(h => h.Thread))
         {
-            Add(new(KitNeedKind.BracketBolts, thread.Count(), thread.Key), Screws(thread.Key), OwnPart.OrderedScrews, null, (_, _) => [new(FitAspect.ScrewLength, FitState.Fits)]);
+            Add(new(KitNeedKind.BracketBolts, thread.Count(), thread.Key), Screws(thread.Key), OwnPart.OrderedScrews, null, (_, _) => [new(FitAspect.ScrewLength, FitState.Fits)], () => [new(FitAspect.ScrewLength, FitState.Fits)]);
         }
 
         if (PedalStopFit.Wanted(Job, _base.Solution!.Travel.OverTravel) is { } wanted)
@@ -209,16 +217,16 @@ internal sealed class KitSolver
             return i < 0 || i > last || chosen[i] < 0 ? null : options[i][chosen[i]];
         }
 
-        if (need.Kind == KitNeedKind.Bracket && option is not null)
+        if (need.Kind == KitNeedKind.Bracket)
         {
-            // A need that is left out is met by what is there.
+            // The three are judged together, or none of them is: a cable alone fits nothing.
             var (cable, springs) = (Of(KitNeedKind.Cable), Of(KitNeedKind.ReturnSprings));
-            if (IsOpen(KitNeedKind.Cable, cable) || IsOpen(KitNeedKind.ReturnSprings, springs))
+            if (cable is null || springs is null || option is null)
             {
-                return null;
+                return cable is null && springs is null && option is null ? default(KitCost) : null;
             }
 
-            var trial = Trial(cable?.Part, springs?.Part, option.Part);
+            var trial = Trial(cable.Part, springs.Part, option.Part);
             return trial is null || trial.State < least ? null : option.Own == OwnPart.MadeBracket ? Making(trial) : default(KitCost);
         }
 
@@ -227,8 +235,6 @@ internal sealed class KitSolver
 
     // The price of ours is known once it is designed; its option counts nothing.
     private static KitCost Making(MechanismTrial trial) => KitCost.Of(trial.MakingPrice);
-
-    private bool IsOpen(KitNeedKind kind, KitOption? option) => option is null && _answers.Any(a => a.Need.Kind == kind);
 
     // Whether screws go with what they hold; fits for all other needs.
     private FitVerdict Held(KitNeed need, KitOption option, Func<KitNeedKind, KitOption?> chosen)
@@ -259,12 +265,13 @@ internal sealed class KitSolver
 
     private FitVerdict BracketBolts(KitNeed need, KitOption option, Func<KitNeedKind, KitOption?> chosen)
     {
+        var bracket = chosen(KitNeedKind.Bracket);
         if (option.Part?.Measures is not ScrewMeasures part)
         {
-            return new([new(FitAspect.ScrewLength, FitState.Fits)]);
+            return new([bracket is null ? new(FitAspect.ScrewLength, FitState.NotKnown) { Missing = MissingOn.Held } : new(FitAspect.ScrewLength, FitState.Fits)]);
         }
 
-        var wanted = Ordered(need, chosen(KitNeedKind.Bracket) is null ? null : Trial(chosen(KitNeedKind.Cable)?.Part, chosen(KitNeedKind.ReturnSprings)?.Part, chosen(KitNeedKind.Bracket)?.Part));
+        var wanted = Ordered(need, bracket is null ? null : Trial(chosen(KitNeedKind.Cable)?.Part, chosen(KitNeedKind.ReturnSprings)?.Part, bracket.Part));
         return new([wanted is null
             ? new(FitAspect.ScrewLength, FitState.NotKnown) { Missing = MissingOn.Held }
             : FitFinding.Within(FitAspect.ScrewLength, (part.Length, part.Length, part.Length), wanted.Length - Tolerance.SameSize, wanted.Length + Tolerance.SameSize)]);
@@ -289,7 +296,9 @@ internal sealed class KitSolver
             return i < 0 || set[i] < 0 ? null : _answers[i].Options[set[i]];
         }
 
-        KitOption? Chosen(KitNeedKind kind) => Taken(sure, kind) ?? Taken(hoped, kind);
+        // What is told of a part that may be taken is told with the set it would be in.
+        var isHoped = sure[number] < 0;
+        KitOption? Chosen(KitNeedKind kind) => Taken(isHoped ? hoped : sure, kind) ?? Taken(hoped, kind);
         ImmutableArray<FitFinding> Findings(KitOption option) => IsTried(answer.Need.Kind) ? [.. Whole(answer.Need.Kind, option, Chosen), .. option.Findings]
             : Held(answer.Need, option, Chosen).Findings is { Length: > 0 } held ? [.. held, .. option.Findings.Where(f => f.Aspect == FitAspect.Pieces)]
             : option.Findings;

@@ -95,12 +95,13 @@ public static class KitText
     public static string Verdict(KitStudy study)
     {
         string Names(FitState state) => Phrases.List([.. study.Answers.Where(a => a.State == state).Select(a => Need(a.Need.Kind)).Distinct()]);
+        var open = study.Answers.Any(a => a.State == FitState.NotKnown) ? $" Whether what is there or on the list fits is not known for: {Names(FitState.NotKnown)}." : "";
+        var unsaid = study.NotSaid.IsEmpty ? "" : $" Whether it takes one is not known for: {Phrases.List([.. study.NotSaid.Select(Need)])}.";
         return study.State switch
         {
             FitState.Fits => "COMPLETE. Everything that is needed is there or on the list, and fits by its measurements.",
-            FitState.NotKnown => $"NOT PROVEN. Whether what is on the list fits is not known for: {Names(FitState.NotKnown)}.",
-            _ => $"NOT COMPLETE. Nothing that is there or on the list fits for: {Names(FitState.DoesNotFit)}."
-                + (study.Answers.Any(a => a.State == FitState.NotKnown) ? $" Not known for: {Names(FitState.NotKnown)}." : ""),
+            FitState.NotKnown => $"NOT PROVEN.{open}{unsaid}",
+            _ => $"NOT COMPLETE. Nothing that is there or on the list fits for: {Names(FitState.DoesNotFit)}.{open}{unsaid}",
         };
     }
 
@@ -171,8 +172,18 @@ public static class KitText
 
     /// <summary>What to measure, part by part.</summary>
     public static IEnumerable<string> Measures(KitStudy study) => study.Answers
-        .SelectMany(a => a.Options.Where(o => o.State == FitState.NotKnown).Select(o => $"{Name(o)}, for {Need(a.Need.Kind)}: {string.Join(' ', FitText.Why(o, study.Kit.Job.Units))}"))
+        .SelectMany(a => a.Options.Where(o => o.State == FitState.NotKnown).Select(o => (Who: $"{Name(o)}, for {Need(a.Need.Kind)}", What: string.Join(' ', FitText.Why(o, study.Kit.Job.Units)))))
+        .GroupBy(m => m.What).Select(g => $"{string.Join("; ", g.Select(m => m.Who))}: {g.Key}")
+        .Concat(study.NotSaid.Select(k => $"{Phrases.Capital(Need(k))}: if the throttle body takes one, measure {Opening(k)} in its file; if this vehicle does not need one, write it into without of [kit]."))
         .Concat(study.Answers.Where(a => a.Options.IsEmpty).Select(a => $"{Phrases.Capital(Need(a.Need.Kind))}: none is on the list. Add one, or leave it out with without of [kit]."));
+
+    private static string Opening(KitNeedKind kind) => kind switch
+    {
+        KitNeedKind.PositionSensor => "[sensor_mount]",
+        KitNeedKind.IdleValve => "[idle_mount]",
+        KitNeedKind.PressureSensor => "[pressure_port]",
+        _ => "[flange]",
+    };
 
     /// <summary>What to look at on used parts that are taken or may be, kind by kind.</summary>
     public static IEnumerable<(string Need, IReadOnlyList<string> Looks)> Used(KitStudy study) =>
