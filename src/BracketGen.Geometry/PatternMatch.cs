@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace BracketGen.Geometry;
 
 /// <summary>Whether two patterns of points are congruent within the play of each point: turned and shifted in their plane, and turned over where they may be.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace BracketGen.Geometry;
 
 /// <summary>How far a part that is centred on an axis can be turned on its screws, each in an arc slot.</summary>

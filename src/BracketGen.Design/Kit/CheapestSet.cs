@@ -16,7 +16,7 @@ public static class CheapestSet
     public const int None = -1;
 
     /// <summary>
-    /// Branch and bound over all sets, exact: what is chosen so far with the cheapest option of each further need, bundles free, bounds what may become of it.
+    /// Branch and bound over all sets, exact: what is chosen so far with the least that each further need costs bounds what may become of it.
     /// </summary>
     /// <param name="needs">The options of each need.</param>
     /// <param name="bundles">Price of each bundle, paid once; null where it is not known.</param>
@@ -29,13 +29,11 @@ public static class CheapestSet
     public static (ImmutableArray<int> Taken, KitCost Cost) Of(
         ImmutableArray<ImmutableArray<SetOption>> needs, ImmutableArray<double?> bundles, ImmutableArray<int?> stock, Func<IReadOnlyList<int>, KitCost?> goes)
     {
-        // Lexicographic order is kept by sums: the bound of what is left is the sum of the least.
-        var least = new KitCost[needs.Length + 1];
-        for (var i = needs.Length - 1; i >= 0; i--)
-        {
-            least[i] = least[i + 1] + needs[i].Select(o => KitCost.Of(o.Price)).DefaultIfEmpty(new(1, 0, 0)).Min();
-        }
-
+        // A bundle that is not bought yet costs each need that it can serve an equal share of its price, at least: all shares together are its price.
+        KitCost[] share =
+        [
+            .. bundles.Select((price, b) => price is { } money ? new KitCost(0, 0, money / Math.Max(1, needs.Count(n => n.Any(o => o.Bundle == b)))) : default),
+        ];
         var taken = new List<int>();
         var left = stock.ToArray();
         var bought = new bool[bundles.Length];
@@ -46,7 +44,7 @@ public static class CheapestSet
         void Choose(KitCost sum)
         {
             var need = taken.Count;
-            if (best is { } known && (sum + least[need]).CompareTo(known.Cost) >= 0)
+            if (IsNoBetter(sum, need))
             {
                 return;
             }
@@ -74,20 +72,39 @@ public static class CheapestSet
             Take(None, sum + new KitCost(1, 0, 0), null);
         }
 
-        void Take(int option, KitCost sum, int? bundle)
+        // Sums keep the order of costs: the least of each need added up is the least of all.
+        bool IsNoBetter(KitCost sum, int from)
         {
-            if (best is { } known && (sum + least[taken.Count + 1]).CompareTo(known.Cost) >= 0)
+            if (best is not { } known)
             {
-                return;
+                return false;
             }
 
+            for (var need = from; need < needs.Length; need++)
+            {
+                var least = new KitCost(1, 0, 0);
+                foreach (var (price, _, _, bundle) in needs[need])
+                {
+                    var cost = KitCost.Of(price) + (bundle is { } number && !bought[number] ? share[number] : default);
+                    least = cost.CompareTo(least) < 0 ? cost : least;
+                }
+
+                sum += least;
+            }
+
+            return sum.CompareTo(known.Cost) >= 0;
+        }
+
+        void Take(int option, KitCost sum, int? bundle)
+        {
             taken.Add(option);
             if (bundle is { } number)
             {
                 bought[number] = true;
             }
 
-            if (goes(taken) is { } more)
+            // What goes together may take long to ask.
+            if (!IsNoBetter(sum, taken.Count) && goes(taken) is { } more)
             {
                 Choose(sum + more);
             }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
-using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Fasteners;
 
