@@ -28,7 +28,7 @@ public class BracketFileTests
 
     [Theory]
     [InlineData("material = \"S235JR\"", "material = \"C45\"", "material", "Where the sheet is not known, write its class")]
-    [InlineData("[68, 25.5], [-10.5, 25.5]]\n\n[[holes]]", "[68, 35.5], [-10.5, 35.5]]\n\n[[holes]]", "bends[1].line", "Draw the flange up to the corner line")]
+    [InlineData("[68, -10.5, 3], [68, 25.5], [-10.5, 25.5]]", "[68, -10.5, 3], [68, 35.5], [-10.5, 35.5]]", "bends[1].line", "Draw the flange up to the corner line")]
     [InlineData("[[0, 0], [78.5, 0], [78.5, 33, 3]", "[[0, 9], [78.5, 9], [78.5, 33, 3]", "bends[1].outline", "v = 0")]
     [InlineData("[78.5, 33, 3], [46, 33, 3], [0, 22, 3]]", "[78.5, 5], [0, 5]]", "bends[1].outline", "more than 7 mm from the corner line")]
     [InlineData("outline = [[-10.5, -10.5, 3], [68, -10.5, 3]", "outline = [[68, -10.5], [-10.5, -10.5]", "outline", "no two edges crossing")]
@@ -44,8 +44,11 @@ public class BracketFileTests
     [InlineData("\nline = [[-10.5", "\nfrom = 2\nline = [[-10.5", "bends[1].from", "Number the bends")]
     [InlineData("at = [34, 0]", "at = [34, 0, 0]", "holes[2].at", "Give two numbers in brackets.")]
     [InlineData("[68, -10.5, 3]", "[68]", "outline[2]", "the third is the radius")]
+    [InlineData("{ value = 90, plus_minus = 0.5 }", "{ value = 90, plus_minus = 30 }", "bends[1].included_angle.plus_minus", "from 0 to 20")]
+    [InlineData("line_plus_minus = 0.1", "line_plus_minus = 6", "bends[1].line_plus_minus", "from 0 to 5")]
+    [InlineData("plus_minus = 0.05\ndiameter = 6.6\n\n[[holes]]", "plus_minus = -1\ndiameter = 6.6\n\n[[holes]]", "holes[1].plus_minus", "from 0 to 5")]
     [InlineData("goes = \"up\"", "goes = \"left\"", "bends[1].goes", "\"up\" or \"down\"")]
-    [InlineData("included_angle = 90", "included_angle = 190", "bends[1].included_angle", "from 30 to 175")]
+    [InlineData("value = 90,", "value = 190,", "bends[1].included_angle.value", "from 30 to 175")]
     [InlineData("profile = \"bracket\"", "profile = \"job\"", "profile", "a bracket is needed here")]
     public void Each_mistake_is_told_at_its_place(string old, string changed, string key, string says)
     {

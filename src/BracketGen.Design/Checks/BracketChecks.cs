@@ -149,9 +149,12 @@ public static class BracketChecks
         var stop = bracket.Stop;
         var outline = bracket.Flat.Blank.Outline;
         var across = stop.Towards!.Value.Left;
+
+        // Somebody who measured the outline may have drawn the slot in it, a little wider or narrower than the opening was read.
+        var own = bracket.IsMadeElsewhere ? MeasuredShape.OnLine : Tolerance.Point;
         double Side(Vector2 direction) => outline.Segments
             .SelectMany(s => s.CrossingsWithLine(stop.Centre.Vector, direction))
-            .Where(c => c.Along > stop.Diameter / 2 + Tolerance.Point)
+            .Where(c => c.Along > stop.Diameter / 2 + own)
             .Select(c => c.Along - stop.Diameter / 2)
             .DefaultIfEmpty(0).Min();
         return Math.Min(Side(across), Side(-across));

@@ -27,6 +27,9 @@ public enum Doubt
     /// <summary>The samples do not prove it.</summary>
     Sampling,
 
+    /// <summary>The ± of what was measured on the bracket reaches over the limit.</summary>
+    Reading,
+
     /// <summary>No bracket is designed yet: its give and its tolerances are not known.</summary>
     NoBracket,
 }

@@ -36,6 +36,9 @@ public sealed record BracketHole(
     /// <summary>How exactly the diameter or the width was read (mm, either way); 0 for one that is still to be made.</summary>
     public double PlusMinus { get; init; }
 
+    /// <summary>How exactly each coordinate of its place was read (mm, either way); 0 for one that is still to be made.</summary>
+    public double PlacePlusMinus { get; init; }
+
     /// <summary>Length of the spacer between sheet and boss (mm); zero where there is none.</summary>
     public double SpacerLength { get; init; }
 
@@ -103,6 +106,9 @@ public sealed record Bracket : IMirrored<Bracket>
 
     /// <summary>Where the stop of this finished bracket was found; null for one that is still to be made, or was not measured.</summary>
     public MeasuredStop? Measured { get; init; }
+
+    /// <summary>How exactly its shape was measured; null for one that is still to be made, or was not measured.</summary>
+    public ShapeReadings? Readings { get; init; }
 
     /// <summary>Whether it was made elsewhere and is finished: then it is no matter what the job's shop can cut and bend.</summary>
     public bool IsMadeElsewhere { get; init; }

@@ -7,7 +7,17 @@ namespace BracketGen.Design.Part;
 /// <summary>A bolt hole that was measured.</summary>
 /// <param name="At">Its centre on the mount flange (mm).</param>
 /// <param name="Diameter">Its diameter (mm).</param>
-public readonly record struct MeasuredHole(FlatPoint At, double Diameter);
+public readonly record struct MeasuredHole(FlatPoint At, double Diameter)
+{
+    /// <summary>How exactly each coordinate was read (mm, either way).</summary>
+    public double PlusMinus { get; init; }
+
+    /// <summary>How exactly the diameter was read (mm, either way), beyond what a caliper does.</summary>
+    public double DiameterPlusMinus { get; init; }
+
+    /// <summary>Whether the ± of its place is assumed, because nobody gave it.</summary>
+    public bool IsAssumed { get; init; }
+}
 
 /// <summary>The opening for the outer's end that was measured.</summary>
 public sealed record MeasuredOpening
@@ -27,7 +37,7 @@ public sealed record MeasuredOpening
     /// <summary>The way the seat faces, from the quadrant to the outer, on the mount flange's axes with z away from the mount face; null where it is square to the flange as the bends give it.</summary>
     public Vector3? Direction { get; init; }
 
-    /// <summary>How far the direction may be off.</summary>
+    /// <summary>How far the direction may be off; where none was measured, how far the seat may be off the square to its flange.</summary>
     public required Angle DirectionPlusMinus { get; init; }
 
     /// <summary>Whether the ± of the place and that of the direction are assumed, because nobody gave them.</summary>
@@ -43,6 +53,12 @@ public sealed record MeasuredBracket
 {
     /// <summary>How far a direction read with a bevel protractor may be off (common practice, no source).</summary>
     public static readonly Angle UsualDirection = Angle.FromDegrees(1);
+
+    /// <summary>How far a corner line found with a square may be off (mm; common practice, no source).</summary>
+    public const double UsualLine = 0.2;
+
+    /// <summary>How far a radius gauge may be off: half its step (mm; common practice, no source).</summary>
+    public const double UsualRadius = 0.25;
 
     /// <summary>Its name.</summary>
     public required string Name { get; init; }
@@ -61,6 +77,12 @@ public sealed record MeasuredBracket
 
     /// <summary>The mount flange: its corners in order, drawn to the corner lines of its bends.</summary>
     public required ImmutableArray<FlangeCorner> MountFlange { get; init; }
+
+    /// <summary>How exactly each coordinate of those corners was read (mm, either way).</summary>
+    public double OutlinePlusMinus { get; init; }
+
+    /// <summary>Whether that ± is assumed, because nobody gave it.</summary>
+    public bool IsOutlineAssumed { get; init; }
 
     /// <summary>All holes of the mount flange that a bolt may go through.</summary>
     public required ImmutableArray<MeasuredHole> Holes { get; init; }

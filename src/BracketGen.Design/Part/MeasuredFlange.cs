@@ -36,6 +36,21 @@ public sealed record MeasuredBend
     /// <summary>Width of the cuts beside the bend where the flange that it starts from runs on past it (mm); 0 where there are none.</summary>
     public double Relief { get; init; }
 
+    /// <summary>How exactly each coordinate of both ends was read (mm, either way).</summary>
+    public double LinePlusMinus { get; init; }
+
+    /// <summary>How exactly the included angle was read, either way.</summary>
+    public Angle IncludedPlusMinus { get; init; }
+
+    /// <summary>How exactly the inside radius was read (mm, either way).</summary>
+    public double RadiusPlusMinus { get; init; }
+
+    /// <summary>How exactly each coordinate of the new flange's corners was read (mm, either way).</summary>
+    public double OutlinePlusMinus { get; init; }
+
+    /// <summary>Which of these ± are assumed, because nobody gave them.</summary>
+    public (bool Line, bool Angle, bool Radius, bool Outline) IsAssumed { get; init; }
+
     /// <summary>The flange that it makes: its corners in order, drawn to the corner line.</summary>
     public required ImmutableArray<FlangeCorner> Outline { get; init; }
 
@@ -45,7 +60,8 @@ public sealed record MeasuredBend
 
     /// <inheritdoc/>
     public bool Equals(MeasuredBend? other) => other is not null && From == other.From && Start == other.Start && End == other.End && Included == other.Included
-        && IsUp == other.IsUp && InsideRadius == other.InsideRadius && Relief == other.Relief && Outline.SequenceEqual(other.Outline);
+        && IsUp == other.IsUp && InsideRadius == other.InsideRadius && Relief == other.Relief
+        && LinePlusMinus == other.LinePlusMinus && IncludedPlusMinus == other.IncludedPlusMinus && RadiusPlusMinus == other.RadiusPlusMinus && OutlinePlusMinus == other.OutlinePlusMinus && IsAssumed == other.IsAssumed && Outline.SequenceEqual(other.Outline);
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(From, Start, End, Included, InsideRadius);

@@ -13,8 +13,8 @@ namespace BracketGen.Design.Part;
 /// </remarks>
 public static class MeasuredShape
 {
-    // Readings to a tenth of a millimetre: an edge this near to a corner line lies on it (mm; our judgement, no source).
-    private const double OnLine = 0.5;
+    /// <summary>Readings to a tenth of a millimetre: an edge this near to a corner line, or to the side of a slot, lies on it (mm; our judgement, no source).</summary>
+    internal const double OnLine = 0.5;
 
     // Written numbers are rounded: roundings that meet may overlap by this (mm).
     private const double Rounded = 0.01;
@@ -103,7 +103,11 @@ public static class MeasuredShape
         }
 
         var bolts = measured.Holes.Select((h, i) => new BracketHole(
-            Inputs.MountFace.HoleName(i), HolePurpose.Bolt, 0, h.At, h.Diameter, null, MadeFor(h.Diameter), MetalRound(outline, h.At)));
+            Inputs.MountFace.HoleName(i), HolePurpose.Bolt, 0, h.At, h.Diameter, null, MadeFor(h.Diameter), MetalRound(outline, h.At))
+        {
+            PlusMinus = h.DiameterPlusMinus,
+            PlacePlusMinus = h.PlusMinus,
+        });
         // The way out of the slot is given on the flange's own axes: u along the bend, v up the flange. On the mount flange they are x and y.
         Vector2? towards = stop.SlotTowards is { } open ? (flange == 0 ? open : open.X * flat.Bends[flange - 1].Along + open.Y * flat.Bends[flange - 1].Across).Unit : null;
         var opening = new BracketHole(
@@ -126,8 +130,28 @@ public static class MeasuredShape
             Seat = new(stop.Size.Value, towards is not null, null, 0, 0, 0, thickness),
             SeatOnTop = onTop,
             IsMadeElsewhere = true,
-            Measured = new(stop.At.On, stop.At.Height, direction ?? (onTop ? frame.Z : -frame.Z), stop.PlusMinus) { NormalPlusMinus = stop.DirectionPlusMinus },
+            Measured = new(stop.At.On, stop.At.Height, direction ?? (onTop ? frame.Z : -frame.Z), stop.PlusMinus)
+            {
+                NormalPlusMinus = stop.DirectionPlusMinus + (direction is null ? OfFlange(measured, flange) : Angle.Zero),
+            },
+            Readings = ShapeReadings.Of(measured),
         }, null);
+    }
+
+    /// <summary>How far the direction of a flange may be off by the ± of the bends that lead to it.</summary>
+    /// <param name="measured">What was measured.</param>
+    /// <param name="flange">Number of the flange.</param>
+    public static Angle OfFlange(MeasuredBracket measured, int flange)
+    {
+        var off = 0.0;
+        for (var i = flange - 1; i >= 0; i = measured.Bends[i].From - 1)
+        {
+            // Both ends of its line may be off to opposite sides.
+            var bend = measured.Bends[i];
+            off += bend.IncludedPlusMinus.Radians + 2 * Math.Sqrt(2) * bend.LinePlusMinus / bend.Start.DistanceTo(bend.End);
+        }
+
+        return new(off);
     }
 
     /// <summary>The thread whose bolt a hole of a diameter (mm) is drilled for: the largest that goes through it.</summary>

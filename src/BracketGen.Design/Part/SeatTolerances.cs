@@ -40,11 +40,24 @@ public static class SeatTolerances
             var datums = bracket.Folded.Flanges[0];
             var read = new[] { ("x", datums.X), ("y", datums.Y), ("z", datums.Z) }
                 .Select(a => new SeatTolerance($"reading of the stop, {a.Item1}", a.Item2.XY, measured.PlusMinus) { IsMeasured = true });
-            return [.. read.Concat(OfBolts(bracket, process)).Where(Counts)];
+            return [.. read.Concat(OfReadHoles(bracket)).Concat(OfBolts(bracket, process)).Where(Counts)];
         }
 
         var all = Deviations(bracket, process, end).Select(d => new SeatTolerance(d.Name, 1 / d.Step * (d.Made.FoldedSeat.Point - seat).XY, d.PlusMinus));
         return [.. all.Concat(OfBolts(bracket, process)).Where(Counts)];
+    }
+
+    // A hole that is elsewhere than read lets the bracket lie elsewhere, and the stop with it.
+    private static IEnumerable<SeatTolerance> OfReadHoles(Bracket bracket)
+    {
+        var (datums, seat) = (bracket.Folded.Flanges[0], bracket.FoldedSeat.Point);
+        BracketHole[] bolts = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt)];
+        var (centroid, moves) = ReadingSpread.OfFit(bracket);
+        foreach (var move in moves)
+        {
+            var by = move.Shift + move.Turn * (datums.ToFlat(seat).Vector - centroid).Left;
+            yield return new($"reading of {bolts[move.Hole].Name}, {(move.Way.X > 0 ? "x" : "y")}", -datums.ToWorldDirection(Vector3.From(by)).XY, bolts[move.Hole].PlacePlusMinus) { IsMeasured = true };
+        }
     }
 
     /// <summary>

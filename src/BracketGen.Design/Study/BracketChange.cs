@@ -40,7 +40,7 @@ public sealed record OpenBoltHoles(double From, double To) : BracketChange
 
     /// <inheritdoc/>
     public override (Job Job, Bracket Bracket)? Apply(Job job, Bracket bracket) =>
-        (job, BracketEdit.WithHoles(bracket, h => h.Purpose == HolePurpose.Bolt && h.Diameter < To ? h with { Diameter = To } : h));
+        (job, BracketEdit.WithHoles(bracket, h => h.Purpose == HolePurpose.Bolt && h.Diameter < To ? h with { Diameter = To, PlusMinus = 0 } : h));
 }
 
 /// <summary>The stop's hole is opened by drilling, or its slot by filing.</summary>

@@ -104,19 +104,28 @@ public sealed record BracketTrial(Job Job, TrialState State, BracketWay? Way, So
     private static Solution AtWorst(Job job, BracketWay way, Solution quick, double plusMinus, StrengthDetail? strength)
     {
         var thickness = way.Bracket.Stock.Thickness;
-        List<Solution> ends = [strength is null ? quick : GivenBracket.On(job, way.Bracket, way.Mount, strength)!];
+        var read = strength is null ? quick : GivenBracket.On(job, way.Bracket, way.Mount, strength)!;
+        var found = ReadingChecks.AtEnds(job, way.Bracket, way.Mount, read.Strength?.GivePerTension);
+        List<Solution> ends = [Judged(way.Bracket, read)];
         if (plusMinus > 0)
         {
-            foreach (var (by, detail) in new[] { (-plusMinus, strength), (plusMinus, strength) })
+            foreach (var by in new[] { -plusMinus, plusMinus })
             {
-                if (GivenBracket.On(job, WithThickness(way.Bracket, thickness + by), way.Mount, detail) is { } end)
+                var at = WithThickness(way.Bracket, thickness + by);
+                if (GivenBracket.On(job, at, way.Mount, strength) is { } end)
                 {
-                    ends.Add(end);
+                    ends.Add(Judged(at, end));
                 }
             }
         }
 
-        return ends.OrderBy(e => e.Verdict.Kind).First();
+        // Of every check the worst counts.
+        var worst = ends.OrderBy(e => e.Verdict.Kind).First();
+        return worst with { Checks = [.. worst.Checks.Select(c => ends.Select(e => e.Checks.FirstOrDefault(o => o.Code == c.Code && o.Duty == c.Duty)).OfType<Check>().Prepend(c).MinBy(Rank)!)] };
+
+        static int Rank(Check check) => check.State switch { CheckState.Fails => 0, CheckState.NotKnown => 1, _ => 2 };
+
+        Solution Judged(Bracket bracket, Solution solution) => solution with { Checks = ReadingChecks.Of(job, bracket, way.Mount, solution, found) };
     }
 
     private static Bracket WithThickness(Bracket bracket, double thickness) => bracket with

@@ -71,6 +71,24 @@ public static class GivenBracket
             && ChecksOf(turned, placed, placement, travel, []).All(c => !c.Fails || c.Kind == CheckKind.Advice);
     }
 
+    // Samples where no probability is looked at.
+    private const int Few = 16;
+
+    /// <summary>The checks with a bracket lying in one way, strength left out; null where the wire does not reach. Their probabilities mean nothing.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="bracket">The bracket as a part.</param>
+    /// <param name="mount">Where its mount flange comes to lie, throttle frame as measured.</param>
+    /// <param name="give">Give of the stop for 1 N along the wire (mm/N); null for the beam estimate.</param>
+    internal static IReadOnlyList<Check>? ChecksOn(Job job, Bracket bracket, Frame mount, double? give)
+    {
+        var turned = job.OpeningCounterClockwise();
+        var placed = job.Body.Turned(Place(job, bracket, mount));
+        return Stand(turned, placed) is { } placement
+            && Travel.TrySolve(turned.Body.Quadrant, placement.Seat.XY, placement.FreePlay, turned.Vehicle.Pedal.AvailablePull.Value) is { } travel
+            ? [.. ChecksOf(turned, placed, placement, travel, []), .. MechanismReport.Of(turned, travel, placement, placed, Few, give).Checks]
+            : null;
+    }
+
     // The cheap ones first; those in space take nearly all the time.
     private static IEnumerable<Check> ChecksOf(Job job, Bracket placed, StopPlacement placement, Travel travel, Check[] bending) =>
         BodyChecks.Of(job.Body)

@@ -22,27 +22,33 @@ public static class BracketFileText
 
         text.Append(CultureInfo.InvariantCulture, $"material = {Quoted(bracket.Material)}\nthickness = {Reading(bracket.Thickness)}\n");
         text.Append(CultureInfo.InvariantCulture, $"outline = {Corners(bracket.MountFlange)}\n");
+        PlusMinus(text, "outline_plus_minus", bracket.OutlinePlusMinus, bracket.IsOutlineAssumed);
         foreach (var hole in bracket.Holes)
         {
-            text.Append(CultureInfo.InvariantCulture, $"\n[[holes]]\nat = {Point(hole.At.Vector)}\ndiameter = {Number(hole.Diameter)}\n");
+            text.Append(CultureInfo.InvariantCulture, $"\n[[holes]]\nat = {Point(hole.At.Vector)}\n");
+            PlusMinus(text, "plus_minus", hole.PlusMinus, hole.IsAssumed);
+            text.Append(CultureInfo.InvariantCulture, $"diameter = {Reading(new(hole.Diameter, hole.DiameterPlusMinus))}\n");
         }
 
         foreach (var bend in bracket.Bends)
         {
             text.Append(CultureInfo.InvariantCulture, $"\n[[bends]]\nfrom = {bend.From}\nline = [{Point(bend.Start.Vector)}, {Point(bend.End.Vector)}]\n");
-            text.Append(CultureInfo.InvariantCulture, $"included_angle = {Number(bend.Included.Degrees)}\n");
+            PlusMinus(text, "line_plus_minus", bend.LinePlusMinus, bend.IsAssumed.Line);
+            text.Append(CultureInfo.InvariantCulture, $"included_angle = {Stated(bend.Included.Degrees, bend.IncludedPlusMinus.Degrees, bend.IsAssumed.Angle)}\n");
             text.Append(CultureInfo.InvariantCulture, $"goes = {Quoted(bend.IsUp ? "up" : "down")}\n");
-            text.Append(CultureInfo.InvariantCulture, $"inside_radius = {Number(bend.InsideRadius)}\n");
+            text.Append(CultureInfo.InvariantCulture, $"inside_radius = {Stated(bend.InsideRadius, bend.RadiusPlusMinus, bend.IsAssumed.Radius)}\n");
             if (bend.Relief > 0)
             {
                 text.Append(CultureInfo.InvariantCulture, $"relief = {Number(bend.Relief)}\n");
             }
 
             text.Append(CultureInfo.InvariantCulture, $"outline = {Corners(bend.Outline)}\n");
+            PlusMinus(text, "outline_plus_minus", bend.OutlinePlusMinus, bend.IsAssumed.Outline);
         }
 
         var stop = bracket.Stop;
-        text.Append(CultureInfo.InvariantCulture, $"\n[stop]\nat = [{Number(stop.At.On.X)}, {Number(stop.At.On.Y)}, {Number(stop.At.Height)}]\nplus_minus = {Number(stop.PlusMinus)}\n");
+        text.Append(CultureInfo.InvariantCulture, $"\n[stop]\nat = [{Number(stop.At.On.X)}, {Number(stop.At.On.Y)}, {Number(stop.At.Height)}]\n");
+        PlusMinus(text, "plus_minus", stop.PlusMinus, stop.IsAssumed.Place);
         text.Append(CultureInfo.InvariantCulture, $"{(stop.SlotTowards is null ? "diameter" : "slot_width")} = {Reading(stop.Size)}\n");
         if (stop.SlotTowards is { } towards)
         {
@@ -54,7 +60,7 @@ public static class BracketFileText
             text.Append(CultureInfo.InvariantCulture, $"direction = [{Number(direction.X)}, {Number(direction.Y)}, {Number(direction.Z)}]\n");
         }
 
-        text.Append(CultureInfo.InvariantCulture, $"direction_plus_minus = {Number(stop.DirectionPlusMinus.Degrees)}\n");
+        PlusMinus(text, "direction_plus_minus", stop.DirectionPlusMinus.Degrees, stop.IsAssumed.Direction);
         if (stop.Flange is { } flange)
         {
             text.Append(CultureInfo.InvariantCulture, $"flange = {flange}\n");
@@ -62,6 +68,18 @@ public static class BracketFileText
 
         return text.ToString();
     }
+
+    // What is assumed where nobody gives it is not written.
+    private static void PlusMinus(StringBuilder text, string key, double plusMinus, bool isAssumed)
+    {
+        if (!isAssumed)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"{key} = {Number(plusMinus)}\n");
+        }
+    }
+
+    private static string Stated(double value, double plusMinus, bool isAssumed) =>
+        isAssumed ? Number(value) : $"{{ value = {Number(value)}, plus_minus = {Number(plusMinus)} }}";
 
     private static string Corners(ImmutableArray<FlangeCorner> corners) => "[" + string.Join(", ", corners.Select(c =>
         c.Radius > 0 ? $"[{Number(c.At.X)}, {Number(c.At.Y)}, {Number(c.Radius)}]" : Point(c.At.Vector))) + "]";

@@ -14,10 +14,15 @@ internal sealed class MeasuredForm : Form<Measured>
 
     private readonly QuantityForm _quantity, _plusMinus;
     private readonly Section<Measured> _table;
+    private readonly double? _usual;
 
-    public MeasuredForm(QuantityForm quantity, double maxPlusMinus)
+    /// <param name="quantity">The quantity.</param>
+    /// <param name="maxPlusMinus">The largest ± that is allowed, in its unit.</param>
+    /// <param name="usual">The ± that a reading without one has, in its unit; it is then assumed. Null where it counts as exact.</param>
+    public MeasuredForm(QuantityForm quantity, double maxPlusMinus, double? usual = null)
     {
         _quantity = quantity;
+        _usual = usual;
         _plusMinus = new(quantity.Standard, 0, maxPlusMinus);
         var value = new Key<double>(ValueKey, quantity, "The reading.");
         var plusMinus = new Key<double>(PlusMinusKey, _plusMinus, "How far the reading may be off, each way.");
@@ -40,7 +45,7 @@ internal sealed class MeasuredForm : Form<Measured>
         }
 
         var isRead = _quantity.TryRead(value, key, reading, out var number);
-        result = new(number);
+        result = _usual is { } usual ? new(number, usual * _quantity.Standard.Factor, Evidence.Assumed) : new(number);
         return isRead;
     }
 

@@ -31,12 +31,21 @@ internal static class BracketSection
         "outline", new ListForm<FlangeCorner>(Corner, 3, 200),
         "Corners of the mount flange in order, [x, y] or [x, y, radius of its rounding], drawn up to the corner line of each bend.");
 
+    // A flange that is drawn so roughly is not measured (mm).
+    private const double MostPlusMinus = 5;
+
+    private static readonly Key<double> OutlinePlusMinus = new(
+        "outline_plus_minus", QuantityForm.Length(0, MostPlusMinus), "How far each coordinate of the corners may be off, each way. If left out: assumed, 0.1 mm, caliper.", isRequired: false);
+
     private static readonly Key<FlatPoint> At = new("at", new FlangePointForm(), "Centre of the hole on the mount flange.");
 
-    private static readonly Key<double> Diameter = new("diameter", QuantityForm.Length(2, 40), "Diameter of the hole.");
+    private static readonly Key<Measured> Diameter = new("diameter", new MeasuredForm(QuantityForm.Length(2, 40), 2), "Diameter of the hole. A caliper's 0.05 mm are always counted.");
+
+    private static readonly Key<double> HolePlusMinus = new(
+        "plus_minus", QuantityForm.Length(0, MostPlusMinus), "How far each coordinate of its centre may be off, each way. If left out: assumed, 0.1 mm, caliper.", isRequired: false);
 
     private static readonly Key<ImmutableArray<MeasuredHole>> Holes = new(
-        "holes", new ListForm<MeasuredHole>(new Section<MeasuredHole>([At, Diameter], v => new(v.Get(At), v.Get(Diameter))), 1, 12),
+        "holes", new ListForm<MeasuredHole>(new Section<MeasuredHole>([At, HolePlusMinus, Diameter], HoleOf), 1, 12),
         "The holes of the mount flange that a bolt may go through: H1, H2 in this order.");
 
     private static readonly Key<int> From = new(
@@ -46,12 +55,18 @@ internal static class BracketSection
         "line", new ListForm<FlatPoint>(new FlangePointForm(), 2, 2),
         "Both ends of the bend, on the corner line: where the outsides of the two flanges would meet. The new flange lies to the left of the way from the first to the second.");
 
-    private static readonly Key<double> Included = new("included_angle", QuantityForm.Angle(30, 175), "Included angle between the two flanges, with a bevel protractor: 90 for a square bend.");
+    private static readonly Key<double> LinePlusMinus = new(
+        "line_plus_minus", QuantityForm.Length(0, MostPlusMinus), "How far each coordinate of both ends may be off, each way. If left out: assumed, 0.2 mm, square and caliper.", isRequired: false);
+
+    private static readonly Key<Measured> Included = new(
+        "included_angle", new MeasuredForm(QuantityForm.Angle(30, 175), 20, MeasuredBracket.UsualDirection.Degrees),
+        "Included angle between the two flanges, with a bevel protractor: 90 for a square bend. Without a ±: assumed, 1 degree.");
 
     private static readonly Key<bool> Up = new(
         "goes", new WordForm<bool>(("up", true), ("down", false)), "Up is away from the mount face, seen with the flange that the bend starts from flat on the table as the mount flange lies.");
 
-    private static readonly Key<double> Radius = new("inside_radius", QuantityForm.Length(0.1, 50), "Inside radius of the bend, with a radius gauge.");
+    private static readonly Key<Measured> Radius = new(
+        "inside_radius", new MeasuredForm(QuantityForm.Length(0.1, 50), 5, MeasuredBracket.UsualRadius), "Inside radius of the bend, with a radius gauge. Without a ±: assumed, 0.25 mm.");
 
     private static readonly Key<double> Relief = Key<double>.WithDefault(
         "relief", QuantityForm.Length(0, 20), "Width of the cuts beside the bend, where the flange that it starts from runs on past it.", 0);
@@ -61,17 +76,22 @@ internal static class BracketSection
         "Corners of the new flange in order, [u, v] or [u, v, radius of its rounding]: u along the corner line from the first end of the bend, v from it up the flange, drawn down to v = 0.");
 
     private static readonly Section<(MeasuredBend Bend, bool HasFrom)> BendForm = new(
-        [From, Line, Included, Up, Radius, Relief, FlangeOutline],
+        [From, Line, LinePlusMinus, Included, Up, Radius, Relief, FlangeOutline, OutlinePlusMinus],
         v => (new()
         {
             From = v.Get(From, 0),
             Start = v.Get(Line)[0],
             End = v.Get(Line)[1],
-            Included = new(v.Get(Included)),
+            Included = new(v.Get(Included).Value),
             IsUp = v.Get(Up),
-            InsideRadius = v.Get(Radius),
+            InsideRadius = v.Get(Radius).Value,
             Relief = v.Get(Relief),
             Outline = v.Get(FlangeOutline),
+            LinePlusMinus = v.Get(LinePlusMinus, MeasuredBracket.UsualLine),
+            IncludedPlusMinus = new(v.Get(Included).PlusMinus),
+            RadiusPlusMinus = v.Get(Radius).PlusMinus,
+            OutlinePlusMinus = v.Get(OutlinePlusMinus, MeasuredStop.UsualReading),
+            IsAssumed = (!v.Has(LinePlusMinus), IsAssumed(v.Get(Included)), IsAssumed(v.Get(Radius)), !v.Has(OutlinePlusMinus)),
         }, v.Has(From)),
         [new([Line], CheckLine)]);
 
@@ -96,7 +116,8 @@ internal static class BracketSection
         "The way the seat faces, from the quadrant to the outer, of any length: x and y of the mount flange, z up. If left out: square to the flange as the bends give it, on the side that at lies on.", isRequired: false);
 
     private static readonly Key<double> DirectionPlusMinus = new(
-        "direction_plus_minus", QuantityForm.Angle(0, 20), "How far the direction may be off, each way. If left out: assumed, 1 degree, bevel protractor.", isRequired: false);
+        "direction_plus_minus", QuantityForm.Angle(0, 20),
+        "How far the direction may be off, each way. If left out: assumed, 1 degree, bevel protractor; without a direction what the angles of the bends may be off.", isRequired: false);
 
     private static readonly Key<int> StopFlange = new("flange", new CountForm(0, 5), "Flange that the stop is in: 0 is the mount flange, 1 that of the first bend. If left out: that of the last bend.", isRequired: false);
 
@@ -109,7 +130,7 @@ internal static class BracketSection
             Size = v.Has(StopDiameter) ? v.Get(StopDiameter) : v.Get(SlotWidth),
             SlotTowards = v.Has(SlotWidth) ? v.Get(SlotTowards, new(0, 1)).Vector : null,
             Direction = v.Has(Direction) ? v.Get(Direction) : null,
-            DirectionPlusMinus = v.Has(DirectionPlusMinus) ? new(v.Get(DirectionPlusMinus)) : MeasuredBracket.UsualDirection,
+            DirectionPlusMinus = v.Has(DirectionPlusMinus) ? new(v.Get(DirectionPlusMinus)) : v.Has(Direction) ? MeasuredBracket.UsualDirection : Angle.Zero,
             Flange = v.OrNull(StopFlange),
             IsAssumed = (!v.Has(StopPlusMinus), !v.Has(DirectionPlusMinus)),
         },
@@ -118,7 +139,7 @@ internal static class BracketSection
     private static readonly Key<MeasuredOpening> Stop = new("stop", StopForm, "The hole or slot that the outer sits in.");
 
     public static Section<BracketFile> Form { get; } = new(
-        [Name, Source, Price, Material, Thickness, Outline, Holes, Bends, Stop],
+        [Name, Source, Price, Material, Thickness, Outline, OutlinePlusMinus, Holes, Bends, Stop],
         v => new(Of(v), v.Get(Material)),
         [new([Thickness, Outline, Holes, Bends, Stop], CheckShape)]);
 
@@ -130,10 +151,21 @@ internal static class BracketSection
         Material = v.Has(Material) ? v.Get(Material).Value : "",
         Thickness = v.Get(Thickness),
         MountFlange = v.Get(Outline),
+        OutlinePlusMinus = v.Get(OutlinePlusMinus, MeasuredStop.UsualReading),
+        IsOutlineAssumed = !v.Has(OutlinePlusMinus),
         Holes = v.Get(Holes),
         Bends = [.. v.Get(Bends).Select((b, i) => b.HasFrom ? b.Bend : b.Bend with { From = i })],
         Stop = v.Get(Stop),
     };
+
+    private static MeasuredHole HoleOf(SectionValues v) => new(v.Get(At), v.Get(Diameter).Value)
+    {
+        PlusMinus = v.Get(HolePlusMinus, MeasuredStop.UsualReading),
+        DiameterPlusMinus = v.Get(Diameter).PlusMinus,
+        IsAssumed = !v.Has(HolePlusMinus),
+    };
+
+    private static bool IsAssumed(Measured reading) => reading.Evidence == Evidence.Assumed;
 
     private static void CheckLine(SectionValues values)
     {

@@ -125,6 +125,8 @@ public static class CheckText
             ?? $"{CheckWords.Of(check.Id).Title}: not calculated. Correct what keeps the travel from being solved."
         : check.Doubt == Doubt.NoBracket
             ? "The give and the tolerances of the bracket count here, and no bracket is designed yet. Design it with make."
+        : check.Doubt == Doubt.Reading
+            ? "It passes as measured, but not everywhere within the ± of what was measured on the bracket. Measure the bracket more closely and write the ±: holes, corner lines, angles, stop."
         : check.Doubt == Doubt.Sampling
             ? $"It passes in the samples, but they do not prove it with 95 % confidence. {(check.Measure is { } again ? MeasureText.Of(again) : "")}".TrimEnd()
         : check.Id switch

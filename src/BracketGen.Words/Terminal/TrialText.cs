@@ -84,9 +84,15 @@ public static class TrialText
             yield return $"Assumed: the place of the stop is read to ±{units.WriteFine(Quantity.Length, bracket.Stop.PlusMinus)}.";
         }
 
+        foreach (var line in AssumedShape(bracket, units))
+        {
+            yield return line;
+        }
+
         if (bracket.Stop.Direction is null)
         {
-            yield return $"Assumed: the stop's seat is square to its flange as the bends give it, within {units.Write(Quantity.Angle, bracket.Stop.DirectionPlusMinus.Radians)}.";
+            var off = bracket.Stop.DirectionPlusMinus + MeasuredShape.OfFlange(bracket, bracket.Stop.Flange ?? bracket.Bends.Length);
+            yield return $"Assumed: the stop's seat is square to its flange as the bends give it, within {units.Write(Quantity.Angle, off.Radians)}.";
         }
         else if (bracket.Stop.IsAssumed.Direction)
         {
@@ -94,6 +100,29 @@ public static class TrialText
         }
 
         yield return "Look at every bend with a lens: a crack does not show in measurements. Lay the mount flange on a surface plate: it must not rock.";
+    }
+
+    private static IEnumerable<string> AssumedShape(MeasuredBracket bracket, UnitSystem units)
+    {
+        List<string> read = [];
+        void Add(bool isAssumed, string what, Quantity quantity, double plusMinus)
+        {
+            if (isAssumed)
+            {
+                read.Add($"{what} to ±{(quantity == Quantity.Angle ? units.Write(quantity, plusMinus) : units.WriteFine(quantity, plusMinus))}");
+            }
+        }
+
+        var bend = bracket.Bends;
+        Add(bracket.Holes.Any(h => h.IsAssumed), "places of the bolt holes", Quantity.Length, MeasuredStop.UsualReading);
+        Add(bracket.IsOutlineAssumed || bend.Any(b => b.IsAssumed.Outline), "corners of the flanges", Quantity.Length, MeasuredStop.UsualReading);
+        Add(bend.Any(b => b.IsAssumed.Line), "corner lines", Quantity.Length, MeasuredBracket.UsualLine);
+        Add(bend.Any(b => b.IsAssumed.Angle), "angles of the bends", Quantity.Angle, MeasuredBracket.UsualDirection.Radians);
+        Add(bend.Any(b => b.IsAssumed.Radius), "inside radii", Quantity.Length, MeasuredBracket.UsualRadius);
+        if (read.Count > 0)
+        {
+            yield return $"Assumed, because the file gives no ±: {Phrases.List(read)}.";
+        }
     }
 
     /// <summary>A remedy as one or two sentences.</summary>
