@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Kit;
 using BracketGen.Design.Part;
+using BracketGen.Profiles.Dxf;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Paths;
@@ -180,7 +181,8 @@ public static class ProfileReader
 
     private static MeasuredBracket? Bracket(string path, IFileSource files, Reading reading, Shop? shop, Located<string>? named)
     {
-        if (Open(path, ProfileKind.Bracket, files, reading, named) is not { } table || !BracketSection.Form.TryRead(table, "", reading, ProfileKey, out var file))
+        if (Open(path, ProfileKind.Bracket, files, reading, named) is not { } table
+            || (table.Find(FlatBracketSection.PatternKey) is null ? BracketSection.Form.TryRead(table, "", reading, ProfileKey, out var whole) ? whole : null : Drawn(table, path, files, reading)) is not { } file)
         {
             return null;
         }
@@ -192,6 +194,21 @@ public static class ProfileReader
         }
 
         return file.Bracket;
+    }
+
+    private static BracketFile? Drawn(TomlTable table, string path, IFileSource files, Reading reading)
+    {
+        if (!FlatBracketSection.Form.TryRead(table, "", reading, ProfileKey, out var file))
+        {
+            return null;
+        }
+
+        var pattern = ProfilePath.Tidy(ProfilePath.Beside(path, file.Pattern.Value));
+        return Bytes(pattern, files, reading, file.Pattern) is { } bytes
+            && DxfReader.Read(pattern, bytes.Span, reading) is { } drawn
+            && new FlatBracket(file, drawn, pattern, reading).Read() is { } bracket
+                ? new(bracket, file.Material)
+                : null;
     }
 
     private static ProfileResult<T> ReadAlone<T>(string path, IFileSource files, ProfileKind kind, Section<T> form)
@@ -224,6 +241,11 @@ public static class ProfileReader
     internal static TomlTable? Open(string path, ProfileKind kind, IFileSource files, Reading reading, Located<string>? named)
     {
         var tidy = ProfilePath.Tidy(path);
+        return Bytes(tidy, files, reading, named) is { } bytes && TomlFile.Read(tidy, bytes, reading) is { } table && IsKind(table, kind, reading) ? table : null;
+    }
+
+    private static ReadOnlyMemory<byte>? Bytes(string tidy, IFileSource files, Reading reading, Located<string>? named)
+    {
         reading.Begin(tidy);
         var file = files.Read(tidy, TomlFile.MaxBytes);
         FileMistake? mistake = file.State switch
@@ -236,7 +258,7 @@ public static class ProfileReader
         };
         if (mistake is not { } wrong)
         {
-            return TomlFile.Read(tidy, file.Bytes, reading) is { } table && IsKind(table, kind, reading) ? table : null;
+            return file.Bytes;
         }
 
         if (named is null)

@@ -26,11 +26,17 @@ public static class ProfileSchema
         Schema(ProfileKind.Job, JobSection.Form, isInFull),
         Schema(ProfileKind.Family, FamilySection.Form, isInFull),
         Schema(ProfileKind.PackedJob, PackedJobSection.Form, isInFull),
-        Schema(ProfileKind.Bracket, BracketSection.Form, isInFull),
+        Schema(ProfileKind.Bracket, (first, shared) => new()
+        {
+            ["type"] = "object",
+            ["oneOf"] = new JsonArray((JsonNode)BracketSection.Form.Schema(first, shared), FlatBracketSection.Form.Schema(first, shared)),
+        }, isInFull),
         Schema(ProfileKind.Parts, PartsSection.Form, isInFull),
     ];
 
-    private static (string File, string Text) Schema<T>(ProfileKind kind, Section<T> form, bool isInFull)
+    private static (string File, string Text) Schema<T>(ProfileKind kind, Section<T> form, bool isInFull) => Schema(kind, (first, shared) => form.Schema(first, shared), isInFull);
+
+    private static (string File, string Text) Schema(ProfileKind kind, Func<(string Name, string Word, string Help), SharedSchemas, JsonObject> form, bool isInFull)
     {
         var schema = new JsonObject
         {
@@ -39,7 +45,7 @@ public static class ProfileSchema
             ["description"] = Units,
         };
         var shared = new SharedSchemas(isInFull);
-        var body = form.Schema((ProfileReader.ProfileKey, kind.Word, "What this file is."), shared);
+        var body = form((ProfileReader.ProfileKey, kind.Word, "What this file is."), shared);
         foreach (var (name, value) in body.ToArray())
         {
             body.Remove(name);

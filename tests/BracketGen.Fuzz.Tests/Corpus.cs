@@ -16,6 +16,7 @@ public static class Corpus
     public static IReadOnlyList<FuzzCase> Seeds { get; } =
     [
         .. Profiles(RepositoryRoot.PathOf("profiles")),
+        .. In(RepositoryRoot.PathOf("profiles")).Where(f => f.EndsWith(".dxf", StringComparison.Ordinal)).Select(f => new FuzzCase(Path.GetFileName(f), InputKind.Drawing, "brackets/" + Path.GetFileName(f), File.ReadAllBytes(f))),
         .. Profiles(Path.Combine(Root, "seeds")),
         .. In(Path.Combine(Root, "seeds")).Where(f => !f.EndsWith(".toml", StringComparison.Ordinal)).Select(Other),
     ];
@@ -28,7 +29,7 @@ public static class Corpus
     ];
 
     /// <summary>The tree of profiles into which a mutated one is put.</summary>
-    public static MemoryFileSource Tree { get; } = Seeds.Where(s => s.Kind <= InputKind.Parts)
+    public static MemoryFileSource Tree { get; } = Seeds.Where(s => s.Kind <= InputKind.Drawing)
         .Aggregate(MemoryFileSource.Empty, (files, seed) => files.With(seed.Path, seed.Bytes));
 
     /// <summary>Jobs that read a profile, by its path; a job reads itself.</summary>

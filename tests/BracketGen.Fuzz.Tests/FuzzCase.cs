@@ -26,6 +26,9 @@ public enum InputKind
     /// <summary>A list of parts at hand.</summary>
     Parts,
 
+    /// <summary>A flat pattern in DXF that a bracket's file names.</summary>
+    Drawing,
+
     /// <summary>The register of part numbers.</summary>
     Register,
 

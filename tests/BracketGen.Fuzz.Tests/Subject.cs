@@ -68,7 +68,8 @@ public static class Subject
     private static Depth Of(FuzzCase input, bool whole) => input.Kind switch
     {
         InputKind.Family => Family(input, whole),
-        InputKind.Bracket => Bracket(input, whole),
+        InputKind.Bracket => Bracket(input, input.Path, whole),
+        InputKind.Drawing => Bracket(input, Path.ChangeExtension(input.Path, ".toml"), whole),
         InputKind.Parts => Parts(input, whole),
         InputKind.Register => Register(input),
         InputKind.Order => Order(input, whole),
@@ -98,10 +99,10 @@ public static class Subject
         return Depth.Through;
     }
 
-    private static Depth Bracket(FuzzCase input, bool whole)
+    private static Depth Bracket(FuzzCase input, string path, bool whole)
     {
         var job = Plover.Value.Job;
-        var read = ProfileReader.ReadBracket(input.Path, Corpus.Tree.With(input.Path, input.Bytes), job.Shop);
+        var read = ProfileReader.ReadBracket(path, Corpus.Tree.With(input.Path, input.Bytes), job.Shop);
         if (!Judge(read.IsRead, read.Errors))
         {
             return Depth.Refused;

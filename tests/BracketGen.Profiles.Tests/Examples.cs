@@ -10,7 +10,9 @@ internal static class Examples
     /// <summary>Every shipped TOML file by its path from <c>profiles/</c>.</summary>
     public static IReadOnlyDictionary<string, string> Texts { get; } = In(Root);
 
-    public static MemoryFileSource Files { get; } = Texts.Aggregate(MemoryFileSource.Empty, (f, t) => f.With(t.Key, t.Value));
+    /// <summary>The same, with the drawings that they name.</summary>
+    public static MemoryFileSource Files { get; } = Directory.GetFiles(Root, "*.dxf", SearchOption.AllDirectories).Aggregate(
+        Texts.Aggregate(MemoryFileSource.Empty, (f, t) => f.With(t.Key, t.Value)), (f, d) => f.With(Path.GetRelativePath(Root, d).Replace('\\', '/'), File.ReadAllBytes(d)));
 
     public static IEnumerable<string> Of(string folder) => Texts.Keys.Where(k => k.StartsWith(folder + "/", StringComparison.Ordinal));
 

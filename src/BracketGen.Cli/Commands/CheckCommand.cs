@@ -139,7 +139,7 @@ internal static class CheckCommand
         }
 
         screen.Line();
-        foreach (var line in TrialText.Fitted(trial))
+        foreach (var line in TrialText.Fitted(trial, bracket.Drawn is not null))
         {
             screen.Paragraph(line, trial.Solution is null ? Tone.Bad : Tone.Plain);
         }

@@ -20,12 +20,15 @@ public static class BracketChecks
         var thickness = flat.Thickness;
         var finish = bracket.Stock.Material.Finish;
         var outline = flat.Blank.Outline;
+
+        // Numbers in a file are rounded: what was drawn on its limit still keeps it.
+        var rounded = bracket.IsMadeElsewhere ? Tolerance.SameSize : 0;
         foreach (var group in bracket.Holes.Where(h => !h.IsSlot).GroupBy(h => h.Purpose))
         {
             var worst = group.MinBy(h => h.DistanceTo(outline) - HoleDistances.AcrossForce(2 * h.Reach, thickness))!;
             yield return new(
                 group.Key == HolePurpose.Bolt ? CheckId.BoltHoleEdge : CheckId.StopHoleEdge,
-                worst.DistanceTo(outline), HoleDistances.AcrossForce(2 * worst.Reach, thickness))
+                worst.DistanceTo(outline) + rounded, HoleDistances.AcrossForce(2 * worst.Reach, thickness))
             {
                 Subject = worst.Name,
             };

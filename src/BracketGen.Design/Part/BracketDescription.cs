@@ -94,7 +94,7 @@ public static class BracketDescription
     }
 
     // Where edges would meet without their rounding; a wide arc has several such corners.
-    private static IEnumerable<FlangeCorner> Corners(Contour outline)
+    internal static IEnumerable<FlangeCorner> Corners(Contour outline)
     {
         for (var i = 0; i < outline.Segments.Length; i++)
         {

@@ -66,6 +66,9 @@ public sealed record MeasuredBracket
     /// <summary>Where it is from.</summary>
     public required string Source { get; init; }
 
+    /// <summary>What was read of its drawn flat pattern; null where the formed part was measured.</summary>
+    public DrawnSource? Drawn { get; init; }
+
     /// <summary>What it costs, in the currency of the job's shop; null where nobody said.</summary>
     public double? Price { get; init; }
 

@@ -25,10 +25,13 @@ public static class GivenChecks
     {
         var cable = job.Vehicle.Cable;
         yield return new(CheckId.SheetAllowed, IsAllowed(job, placed) ? 1 : 0, 1);
+
+        // Numbers in a file are rounded: what was drawn on its limit still keeps it.
+        var rounded = placed.IsMadeElsewhere ? Tolerance.SameSize : 0;
         var (worst, threads, metal) = Bolts(job.Body.Mount, placed);
         yield return new(CheckId.MountPattern, worst, MountMatch.MostOffFor(placed));
         yield return new(CheckId.MountThreads, threads ? 1 : 0, 1);
-        yield return new(CheckId.MountBosses, metal, 0);
+        yield return new(CheckId.MountBosses, metal + rounded, 0);
 
         var (opening, plusMinus) = (placed.Stop.Diameter, placed.Stop.PlusMinus);
         var min = !GoesIn(placed) ? Math.Sqrt(2) * cable.OuterEnd.BodyDiameter : placed.Stop.IsSlot && cable.OuterEnd is NuttedEnd { ThreadFlats: { } flats } ? flats + StopSeat.LeastPlay
@@ -36,7 +39,7 @@ public static class GivenChecks
         yield return new(CheckId.StopOpening, opening - min, 0) { Unfavourable = Where(plusMinus > 0, opening - plusMinus - min) };
         yield return new(CheckId.StopPlay, opening - placed.Seat.Opening, StopSeat.MaxPlay(cable.OuterEnd)) { Unfavourable = Where(plusMinus > 0, opening + plusMinus - placed.Seat.Opening) };
         yield return new(CheckId.StopSlot, placed.Stop.IsSlot || !placed.Seat.IsSlot ? 1 : 0, 1);
-        yield return new(CheckId.StopMetal, Math.Min(placed.Stop.MetalRadius - placed.Seat.MetalRadius(placed.Stock.Thickness), Flat(placed, placed.Stop) - placed.Seat.SeatRadius), 0);
+        yield return new(CheckId.StopMetal, Math.Min(placed.Stop.MetalRadius - placed.Seat.MetalRadius(placed.Stock.Thickness), Flat(placed, placed.Stop) - placed.Seat.SeatRadius) + rounded, 0);
         var (askew, read) = (Askew(placement, travel) + travel.Wander.Radians, placed.Measured?.NormalPlusMinus.Radians ?? 0);
         yield return new(CheckId.StopSquare, askew, cable.WanderLimit.Radians) { Unfavourable = Where(read > 0, askew + read) };
         if (cable.OuterEnd.AdjusterRange == 0)

@@ -13,17 +13,17 @@ internal sealed record BracketFile(MeasuredBracket Bracket, Located<string> Mate
 /// <summary>A bracket's file: one that is there already.</summary>
 internal static class BracketSection
 {
-    private static readonly Key<string> Name = new("name", new TextForm(80), "Name of the bracket.");
+    internal static readonly Key<string> Name = new("name", new TextForm(80), "Name of the bracket.");
 
-    private static readonly Key<string> Source = new("source", new TextForm(120), "Where it is from: who sold it or made it, and the number on it.");
+    internal static readonly Key<string> Source = new("source", new TextForm(120), "Where it is from: who sold it or made it, and the number on it.");
 
-    private static readonly Key<double> Price = new("price", QuantityForm.Number(0, 1_000_000), "What it costs, in the currency of the job's shop; no unit. If left out: not known.", isRequired: false);
+    internal static readonly Key<double> Price = new("price", QuantityForm.Number(0, 1_000_000), "What it costs, in the currency of the job's shop; no unit. If left out: not known.", isRequired: false);
 
-    private static readonly Key<Located<string>> Material = new(
+    internal static readonly Key<Located<string>> Material = new(
         "material", new LocatedForm<string>(new TextForm(60)),
         "Designation of one of the shop's materials where the sheet is known; else its class alone: steel, stainless steel or aluminium, which counts as the weakest usual one.");
 
-    private static readonly Key<Measured> Thickness = new("thickness", new MeasuredForm(QuantityForm.Length(0.5, 12), 1), "Thickness of the sheet, with a caliper where the paint is off.");
+    internal static readonly Key<Measured> Thickness = new("thickness", new MeasuredForm(QuantityForm.Length(0.5, 12), 1), "Thickness of the sheet, with a caliper where the paint is off.");
 
     private static readonly FlangeCornerForm Corner = new(mayRound: true);
 
@@ -34,14 +34,14 @@ internal static class BracketSection
     // A flange that is drawn so roughly is not measured (mm).
     private const double MostPlusMinus = 5;
 
-    private static readonly Key<double> OutlinePlusMinus = new(
+    internal static readonly Key<double> OutlinePlusMinus = new(
         "outline_plus_minus", QuantityForm.Length(0, MostPlusMinus), "How far each coordinate of the corners may be off, each way. If left out: assumed, 0.1 mm, caliper.", isRequired: false);
 
     private static readonly Key<FlatPoint> At = new("at", new FlangePointForm(), "Centre of the hole on the mount flange.");
 
     private static readonly Key<Measured> Diameter = new("diameter", new MeasuredForm(QuantityForm.Length(2, 40), 2), "Diameter of the hole. A caliper's 0.05 mm are always counted.");
 
-    private static readonly Key<double> HolePlusMinus = new(
+    internal static readonly Key<double> HolePlusMinus = new(
         "plus_minus", QuantityForm.Length(0, MostPlusMinus), "How far each coordinate of its centre may be off, each way. If left out: assumed, 0.1 mm, caliper.", isRequired: false);
 
     private static readonly Key<ImmutableArray<MeasuredHole>> Holes = new(
@@ -55,17 +55,17 @@ internal static class BracketSection
         "line", new ListForm<FlatPoint>(new FlangePointForm(), 2, 2),
         "Both ends of the bend, on the corner line: where the outsides of the two flanges would meet. The new flange lies to the left of the way from the first to the second.");
 
-    private static readonly Key<double> LinePlusMinus = new(
+    internal static readonly Key<double> LinePlusMinus = new(
         "line_plus_minus", QuantityForm.Length(0, MostPlusMinus), "How far each coordinate of both ends may be off, each way. If left out: assumed, 0.2 mm, square and caliper.", isRequired: false);
 
-    private static readonly Key<Measured> Included = new(
+    internal static readonly Key<Measured> Included = new(
         "included_angle", new MeasuredForm(QuantityForm.Angle(30, 175), 20, MeasuredBracket.UsualDirection.Degrees),
         "Included angle between the two flanges, with a bevel protractor: 90 for a square bend. Without a ±: assumed, 1 degree.");
 
-    private static readonly Key<bool> Up = new(
+    internal static readonly Key<bool> Up = new(
         "goes", new WordForm<bool>(("up", true), ("down", false)), "Up is away from the mount face, seen with the flange that the bend starts from flat on the table as the mount flange lies.");
 
-    private static readonly Key<Measured> Radius = new(
+    internal static readonly Key<Measured> Radius = new(
         "inside_radius", new MeasuredForm(QuantityForm.Length(0.1, 50), 5, MeasuredBracket.UsualRadius), "Inside radius of the bend, with a radius gauge. Without a ±: assumed, 0.25 mm.");
 
     private static readonly Key<double> Relief = Key<double>.WithDefault(
@@ -101,7 +101,7 @@ internal static class BracketSection
     private static readonly Key<Vector3> StopAt = new(
         "at", VectorForm.Point, "Middle of the stop's hole on the side that the outer bears on: x and y of the mount flange, z up from the mount face.");
 
-    private static readonly Key<double> StopPlusMinus = new(
+    internal static readonly Key<double> StopPlusMinus = new(
         "plus_minus", QuantityForm.Length(0, 5), "How far each of the three readings may be off, each way. If left out: assumed, 0.1 mm, caliper and height gauge.", isRequired: false);
 
     private static readonly Key<Measured> StopDiameter = new("diameter", new MeasuredForm(QuantityForm.Length(2, 60), 2), "Diameter of a round hole.", isRequired: false);
@@ -111,11 +111,11 @@ internal static class BracketSection
     private static readonly Key<FlatPoint> SlotTowards = new(
         "slot_towards", new FlangePointForm(), "The slot's way out, of any length: [u, v] of the stop flange. If left out: up the flange, [0, 1].", isRequired: false);
 
-    private static readonly Key<Vector3> Direction = new(
+    internal static readonly Key<Vector3> Direction = new(
         "direction", VectorForm.Direction,
         "The way the seat faces, from the quadrant to the outer, of any length: x and y of the mount flange, z up. If left out: square to the flange as the bends give it, on the side that at lies on.", isRequired: false);
 
-    private static readonly Key<double> DirectionPlusMinus = new(
+    internal static readonly Key<double> DirectionPlusMinus = new(
         "direction_plus_minus", QuantityForm.Angle(0, 20),
         "How far the direction may be off, each way. If left out: assumed, 1 degree, bevel protractor; without a direction what the angles of the bends may be off.", isRequired: false);
 
@@ -165,7 +165,7 @@ internal static class BracketSection
         IsAssumed = !v.Has(HolePlusMinus),
     };
 
-    private static bool IsAssumed(Measured reading) => reading.Evidence == Evidence.Assumed;
+    internal static bool IsAssumed(Measured reading) => reading.Evidence == Evidence.Assumed;
 
     private static void CheckLine(SectionValues values)
     {

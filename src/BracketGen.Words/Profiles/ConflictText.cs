@@ -53,6 +53,8 @@ internal static class ConflictText
         PedalTableShort pedal => $"available_pull, {Length(units, pedal.Pull)}",
         NumbersAlike numbers => $"a rule with {string.Join(" and ", numbers.Missing)}, or with {{serial}}",
         BracketShapeWrong shape => ShapeText.Allowed(shape.Mistake, units),
+        DxfWrong dxf => DxfText.Allowed(dxf, units),
+        DrawnWrong drawn => DxfText.Allowed(drawn.Fault),
         Contradiction { What: var what } => what switch
         {
             Contradictory.BoxCorners => "a corner beyond min in x, y and z",
@@ -131,6 +133,8 @@ internal static class ConflictText
         PedalTableShort => "The last row is the floor. Measure it again, or correct available_pull.",
         NumbersAlike => "Several parts would have the same number. Add what is missing to the rule.",
         BracketShapeWrong shape => ShapeText.Advice(shape.Mistake, units),
+        DxfWrong dxf => DxfText.Advice(dxf, units),
+        DrawnWrong drawn => DxfText.Advice(drawn.Fault),
         Contradiction { What: var what } => what switch
         {
             Contradictory.BoxCorners => "Swap the coordinates that are the wrong way round.",

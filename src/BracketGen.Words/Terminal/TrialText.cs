@@ -27,16 +27,19 @@ public static class TrialText
     public static string Heading(MeasuredBracket bracket, Job job) => $"{bracket.Name} ({bracket.Source}) on {job.Vehicle.Name} with {job.Body.Name}";
 
     /// <summary>How it is bolted on, and where its other ways went.</summary>
-    public static IEnumerable<string> Fitted(BracketTrial trial)
+    /// <param name="trial">The trial.</param>
+    /// <param name="isDrawn">Whether the bracket was drawn and not measured: then its top is the side that is seen in the drawing.</param>
+    public static IEnumerable<string> Fitted(BracketTrial trial, bool isDrawn = false)
     {
+        var read = isDrawn ? "drawn" : "measured";
         if (trial.Way is not { } way)
         {
-            yield return $"Its holes do not go onto the {Counted.Of(trial.Job.Body.Mount.Holes.Length, "tapped hole")} of the mount face, as measured or turned over: a bolt hole would be farther off than the play of its bolt. It does not fit.";
+            yield return $"Its holes do not go onto the {Counted.Of(trial.Job.Body.Mount.Holes.Length, "tapped hole")} of the mount face, as {read} or turned over: a bolt hole would be farther off than the play of its bolt. It does not fit.";
             yield break;
         }
 
         var holes = Phrases.List([.. way.Matches.Select((name, i) => $"{name} on tapped hole {Counted.Number(i + 1)}")]);
-        yield return $"Bolt it on {(way.IsTurnedOver ? "turned over, the side measured as the top on the mount face" : "as measured")}: {holes}. "
+        yield return $"Bolt it on {(way.IsTurnedOver ? $"turned over, the side {read} as the top on the mount face" : $"as {read}")}: {holes}. "
             + (trial.Ways > 1 ? $"It can be bolted on and take the outer in {Counted.Number(trial.Ways)} ways; this is the best." : "It goes on no other way.");
         if (trial.State == TrialState.NoWire)
         {
@@ -44,7 +47,8 @@ public static class TrialText
             yield break;
         }
 
-        yield return way.IsOtherFace
+        yield return isDrawn ? $"The outer bears on the {(way.IsOtherFace ? "side of the stop flange that the drawing does not show" : "side of the stop flange that the drawing shows")}."
+            : way.IsOtherFace
             ? "Put the outer in from the other side: it bears on the other face of the stop flange than the one that was measured."
             : "The outer bears on the face of the stop flange that was measured.";
         var unused = way.Bracket.Flat.Blank.Holes.Length - way.Bracket.Holes.Count(h => !h.IsSlot);
@@ -79,9 +83,14 @@ public static class TrialText
             yield return $"Assumed: the sheet is {metal.Designation} of the weakest usual grade ({metal.Source}). If you know the grade, write it: the verdict can only get better.";
         }
 
-        if (bracket.Stop.IsAssumed.Place)
+        if (bracket.Stop.IsAssumed.Place && bracket.Drawn is null or { IsStopMeasured: true })
         {
             yield return $"Assumed: the place of the stop is read to ±{units.WriteFine(Quantity.Length, bracket.Stop.PlusMinus)}.";
+        }
+
+        foreach (var line in bracket.Drawn is { } drawn ? Drawn(bracket, drawn, units) : [])
+        {
+            yield return line;
         }
 
         foreach (var line in AssumedShape(bracket, units))
@@ -89,7 +98,11 @@ public static class TrialText
             yield return line;
         }
 
-        if (bracket.Stop.Direction is null)
+        if (bracket.Drawn is { IsStopMeasured: false })
+        {
+            yield return $"Assumed: the stop is where the drawing folds to, within {units.WriteFine(Quantity.Length, bracket.Stop.PlusMinus)} along each axis and {units.Write(Quantity.Angle, bracket.Stop.DirectionPlusMinus.Radians)}. Where the formed part is there, measure the place of its stop: at of [stop].";
+        }
+        else if (bracket.Stop.Direction is null)
         {
             var off = bracket.Stop.DirectionPlusMinus + MeasuredShape.OfFlange(bracket, bracket.Stop.Flange ?? bracket.Bends.Length);
             yield return $"Assumed: the stop's seat is square to its flange as the bends give it, within {units.Write(Quantity.Angle, off.Radians)}.";
@@ -100,6 +113,19 @@ public static class TrialText
         }
 
         yield return "Look at every bend with a lens: a crack does not show in measurements. Lay the mount flange on a surface plate: it must not rock.";
+    }
+
+    private static IEnumerable<string> Drawn(MeasuredBracket bracket, DrawnSource drawn, UnitSystem units)
+    {
+        var left = drawn.Skipped.IsEmpty ? "" : $" Not read from it: {Phrases.List([.. drawn.Skipped.Select(s => $"{Counted.Number(s.Count)} {s.Kind}")])}.";
+        yield return $"Outline, bend lines and {Counted.Of(bracket.Holes.Length, "hole")} of the mount flange are those of {drawn.File}, drawn in {(drawn.IsInch ? "inches" : "mm")}.{left}";
+        foreach (var (allowance, i) in drawn.Allowances.Select((a, i) => (a, i)))
+        {
+            var length = units.WriteFine(Quantity.Length, allowance.Allowance);
+            yield return allowance.Source == AllowanceSource.Given
+                ? $"Bend {Counted.Number(i + 1)} takes up {length} of the flat pattern, as given."
+                : $"Assumed: bend {Counted.Number(i + 1)} takes up {length} of the flat pattern (Machinery's Handbook). The shop that made it knows better: allowance, deduction or k_factor.";
+        }
     }
 
     private static IEnumerable<string> AssumedShape(MeasuredBracket bracket, UnitSystem units)
@@ -116,7 +142,7 @@ public static class TrialText
         var bend = bracket.Bends;
         Add(bracket.Holes.Any(h => h.IsAssumed), "places of the bolt holes", Quantity.Length, MeasuredStop.UsualReading);
         Add(bracket.IsOutlineAssumed || bend.Any(b => b.IsAssumed.Outline), "corners of the flanges", Quantity.Length, MeasuredStop.UsualReading);
-        Add(bend.Any(b => b.IsAssumed.Line), "corner lines", Quantity.Length, MeasuredBracket.UsualLine);
+        Add(bend.Any(b => b.IsAssumed.Line), "corner lines", Quantity.Length, bend.Where(b => b.IsAssumed.Line).Select(b => b.LinePlusMinus).DefaultIfEmpty(0).Max());
         Add(bend.Any(b => b.IsAssumed.Angle), "angles of the bends", Quantity.Angle, MeasuredBracket.UsualDirection.Radians);
         Add(bend.Any(b => b.IsAssumed.Radius), "inside radii", Quantity.Length, MeasuredBracket.UsualRadius);
         if (read.Count > 0)

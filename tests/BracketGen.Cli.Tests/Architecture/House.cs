@@ -67,7 +67,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 2, "the units of bare numbers, written into the file"),
-        ("Profiles.Sections", 424, "descriptions of keys; errors"),
+        ("Profiles.Sections", 440, "descriptions of keys; errors"),
         ("SheetMetal.Shops", 21, "sources of the library's sheets and of the sheet classes, as a shop's file gives its own"),
     ];
 
@@ -80,7 +80,7 @@ internal static class House
         ("a direction in the flat pattern",
         [
             "SheetMetal.Bending.Bend.Along", "SheetMetal.Bending.Bend.Across", "Design.Part.BracketHole.Towards", "SheetMetal.Patterns.HoleOutline.Along", "SheetMetal.Patterns.SquareHole(Along)", "SheetMetal.Patterns.FlatSidedHole(Along)", "SheetMetal.Patterns.LongHole(Along)",
-            "Design.Part.MeasuredOpening.SlotTowards", "Design.Part.MeasuredShape.MetalRound(slotTowards)",
+            "Design.Part.MeasuredOpening.SlotTowards", "Design.Part.DrawnFlat.Towards", "Design.Part.MeasuredShape.MetalRound(slotTowards)",
             "Design.Part.Joint.Along", "Design.Part.Joint.Across",
         ]),
         ("a direction in the frame of the mount flange", ["Design.Part.MeasuredStop.Normal", "Design.Part.MeasuredOpening.Direction"]),
