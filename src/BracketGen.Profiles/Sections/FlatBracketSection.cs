@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
-using BracketGen.Profiles.Dxf;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Bending;
