@@ -36,6 +36,16 @@ public class FuzzTests
         Assert.All(LongRun.IsOn ? Enum.GetValues<InputKind>() : [], kind => Assert.True(run.Tallies[kind] is { Refused: > 0, Through: > 0 }, $"{kind}: {run.Tallies[kind]}"));
     }
 
+    // One seed among many gets few of the mutations: drawings get some of their own.
+    [Fact]
+    public void Mutated_drawings_do_no_harm()
+    {
+        var seed = Corpus.Seeds.Single(s => s.Kind == InputKind.Drawing);
+        var run = new FuzzRun().Over(Enumerable.Range(0, LongRun.Of(1000)).Select(n => seed with { Name = $"drawing {n}", Bytes = Mutator.Make(seed.Bytes, 2, n) }), 8, Hang);
+        NoHarm(run);
+        Assert.True(run.Tallies[InputKind.Drawing] is { Refused: > 0, Through: > 0 });
+    }
+
     [Fact]
     public void A_mutation_is_the_same_every_time() =>
         Assert.Equal(Mutator.Make(3, 14).Bytes, Mutator.Make(3, 14).Bytes);

@@ -40,6 +40,9 @@ public static class ProfileErrorText
         FileUnread { Mistake: var mistake, Path: var path } => FileRead(mistake) is var read && path is null ? read : $"{error.Read}: {read} at {path}",
         NotToml { Mistake: SyntaxMistake.NotUtf8 } => error.Read.Length > 0 ? $"byte {error.Read}" : "a byte that is not UTF-8",
         NotToml when error.Read.Length == 0 => "the end of the file",
+        DxfWrong { Mistake: DxfMistake.Binary } => "a file that is not text",
+        DxfWrong { Mistake: DxfMistake.NoContour } => "no closed contour",
+        DxfWrong when error.Read.Length == 0 => "the drawing",
         _ when error.IsMissing => "nothing",
         _ => error.Read,
     };
