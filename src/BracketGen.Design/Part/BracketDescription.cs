@@ -44,6 +44,7 @@ public static class BracketDescription
                 At = (new(local.XY), local.Z),
                 PlusMinus = 0,
                 Size = new(bracket.Stop.Diameter),
+                Outline = bracket.Stop.Outline is { } shape ? shape with { Along = ToOwnDirection(bracket, bracket.Stop.Flange, shape.Along) } : null,
                 SlotTowards = bracket.Stop.Towards is { } way ? ToOwnDirection(bracket, bracket.Stop.Flange, way) : null,
                 Direction = datum.ToLocalDirection(normal),
                 DirectionPlusMinus = Angle.Zero,

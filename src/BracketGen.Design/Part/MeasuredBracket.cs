@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Design.Part;
@@ -28,10 +29,13 @@ public sealed record MeasuredOpening
     /// <summary>How exactly each coordinate was read (mm, either way).</summary>
     public required double PlusMinus { get; init; }
 
-    /// <summary>Diameter of the hole, or width of the slot (mm).</summary>
+    /// <summary>Diameter of the hole, side of a square one, or width of the slot (mm).</summary>
     public required Measured Size { get; init; }
 
-    /// <summary>The slot's way out on the stop flange, any length; null for a round hole.</summary>
+    /// <summary>Outline of a hole that is not round, laid along the axes of the stop flange; null for a round one and for a slot.</summary>
+    public HoleOutline? Outline { get; init; }
+
+    /// <summary>The slot's way out on the stop flange, any length; null for a hole.</summary>
     public Vector2? SlotTowards { get; init; }
 
     /// <summary>The way the seat faces, from the quadrant to the outer, on the mount flange's axes with z away from the mount face; null where it is square to the flange as the bends give it.</summary>

@@ -97,7 +97,7 @@ public static class MeasuredShape
         var centre = new FlatPoint(local.XY);
         var outline = flat.Blank.Outline;
         var isDrawn = stop.SlotTowards is not null && !outline.Contains(centre.Vector) && Math.Abs(outline.DistanceTo(centre.Vector) - stop.Size.Value / 2) <= OnLine;
-        if (!(outline.Contains(centre.Vector) || isDrawn) || flat.ZoneOf(centre) != (flange, null) || (stop.SlotTowards is null && outline.DistanceTo(centre.Vector) < stop.Size.Value / 2))
+        if (!(outline.Contains(centre.Vector) || isDrawn) || flat.ZoneOf(centre) != (flange, null) || (stop.SlotTowards is null && outline.DistanceTo(centre.Vector) < (stop.Outline?.Reach(stop.Size.Value) ?? stop.Size.Value / 2)))
         {
             return (null, new(ShapeFault.HoleOffMetal));
         }
@@ -109,11 +109,13 @@ public static class MeasuredShape
             PlacePlusMinus = h.PlusMinus,
         });
         // The way out of the slot is given on the flange's own axes: u along the bend, v up the flange. On the mount flange they are x and y.
-        Vector2? towards = stop.SlotTowards is { } open ? (flange == 0 ? open : open.X * flat.Bends[flange - 1].Along + open.Y * flat.Bends[flange - 1].Across).Unit : null;
+        Vector2 OnFlat(Vector2 own) => (flange == 0 ? own : own.X * flat.Bends[flange - 1].Along + own.Y * flat.Bends[flange - 1].Across).Unit;
+        Vector2? towards = stop.SlotTowards is { } open ? OnFlat(open) : null;
         var opening = new BracketHole(
             Inputs.MountFace.HoleName(measured.Holes.Length), HolePurpose.Stop, flange, centre, stop.Size.Value, towards, null, MetalRound(outline, centre, towards, stop.Size.Value / 2))
         {
             PlusMinus = stop.Size.PlusMinus,
+            Outline = stop.Outline is { } shape ? shape with { Along = OnFlat(shape.Along) } : null,
         };
         if ((isDrawn ? outline : BracketShape.WithSlot(outline, opening)) is not { } slotted)
         {
@@ -125,7 +127,7 @@ public static class MeasuredShape
         {
             Stock = new(material with { Finish = Finish.NotStated }, thickness),
             Die = null,
-            Folded = new(flat with { Blank = new(slotted, holes.Where(h => !h.IsSlot).Select(h => Contour.Circle(h.Centre.Vector, h.Diameter / 2))) }, Frame.Identity),
+            Folded = new(flat with { Blank = new(slotted, holes.Where(h => !h.IsSlot).Select(h => h.Cut)) }, Frame.Identity),
             Holes = holes,
             Seat = new(stop.Size.Value, towards is not null, null, 0, 0, 0, thickness),
             SeatOnTop = onTop,

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Profiles.Editing;
 
@@ -49,7 +50,14 @@ public static class BracketFileText
         var stop = bracket.Stop;
         text.Append(CultureInfo.InvariantCulture, $"\n[stop]\nat = [{Number(stop.At.On.X)}, {Number(stop.At.On.Y)}, {Number(stop.At.Height)}]\n");
         PlusMinus(text, "plus_minus", stop.PlusMinus, stop.IsAssumed.Place);
-        text.Append(CultureInfo.InvariantCulture, $"{(stop.SlotTowards is null ? "diameter" : "slot_width")} = {Reading(stop.Size)}\n");
+        var size = stop.SlotTowards is not null ? "slot_width" : stop.Outline is SquareHole ? "side" : "diameter";
+        text.Append(CultureInfo.InvariantCulture, $"{size} = {Reading(stop.Size)}\n");
+        text.Append(stop.Outline switch
+        {
+            SquareHole square => $"corner_radius = {Number(square.Corner)}\nalong = {Point(square.Along)}\n",
+            FlatSidedHole flats => $"flats = {Number(flats.AcrossFlats)}\nalong = {Point(flats.Along)}\n",
+            _ => "",
+        });
         if (stop.SlotTowards is { } towards)
         {
             text.Append(CultureInfo.InvariantCulture, $"slot_towards = {Point(towards)}\n");

@@ -3,7 +3,9 @@ using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -111,6 +113,16 @@ internal static class BracketSection
     private static readonly Key<FlatPoint> SlotTowards = new(
         "slot_towards", new FlangePointForm(), "The slot's way out, of any length: [u, v] of the stop flange. If left out: up the flange, [0, 1].", isRequired: false);
 
+    private static readonly Key<Measured> Side = new("side", new MeasuredForm(QuantityForm.Length(2, 60), 2), "Side of a square hole.", isRequired: false);
+
+    private static readonly Key<double> CornerRadius = Key<double>.WithDefault(
+        "corner_radius", QuantityForm.Length(0.05, 10), "Radius of the corners of a square hole (default: common practice, no source).", 0.5);
+
+    private static readonly Key<double> Flats = new("flats", QuantityForm.Length(2, 60), "Width across the two flats of a round hole that has them.", isRequired: false);
+
+    private static readonly Key<FlatPoint> Along = new(
+        "along", new FlangePointForm(), "Direction of a side of the square, or of the flats, of any length: [u, v] of the stop flange. If left out: along the bend, [1, 0].", isRequired: false);
+
     internal static readonly Key<Vector3> Direction = new(
         "direction", VectorForm.Direction,
         "The way the seat faces, from the quadrant to the outer, of any length: x and y of the mount flange, z up. If left out: square to the flange as the bends give it, on the side that at lies on.", isRequired: false);
@@ -122,19 +134,26 @@ internal static class BracketSection
     private static readonly Key<int> StopFlange = new("flange", new CountForm(0, 5), "Flange that the stop is in: 0 is the mount flange, 1 that of the first bend. If left out: that of the last bend.", isRequired: false);
 
     private static readonly Section<MeasuredOpening> StopForm = new(
-        [StopAt, StopPlusMinus, StopDiameter, SlotWidth, SlotTowards, Direction, DirectionPlusMinus, StopFlange],
+        [StopAt, StopPlusMinus, StopDiameter, Flats, SlotWidth, SlotTowards, Side, CornerRadius, Along, Direction, DirectionPlusMinus, StopFlange],
         v => new()
         {
             At = (new(v.Get(StopAt).XY), v.Get(StopAt).Z),
             PlusMinus = v.Get(StopPlusMinus, MeasuredStop.UsualReading),
-            Size = v.Has(StopDiameter) ? v.Get(StopDiameter) : v.Get(SlotWidth),
+            Size = v.Get(v.Has(StopDiameter) ? StopDiameter : v.Has(Side) ? Side : SlotWidth),
+            Outline = v.Has(Side) ? new SquareHole(v.Get(Along, new(1, 0)).Vector.Unit, v.Get(CornerRadius))
+                : v.Has(StopDiameter) && v.Has(Flats) ? new FlatSidedHole(v.Get(Along, new(1, 0)).Vector.Unit, v.Get(Flats))
+                : null,
             SlotTowards = v.Has(SlotWidth) ? v.Get(SlotTowards, new(0, 1)).Vector : null,
             Direction = v.Has(Direction) ? v.Get(Direction) : null,
             DirectionPlusMinus = v.Has(DirectionPlusMinus) ? new(v.Get(DirectionPlusMinus)) : v.Has(Direction) ? MeasuredBracket.UsualDirection : Angle.Zero,
             Flange = v.OrNull(StopFlange),
             IsAssumed = (!v.Has(StopPlusMinus), !v.Has(DirectionPlusMinus)),
         },
-        [new([SlotTowards], CheckTowards)], oneOf: [StopDiameter, SlotWidth]);
+        [
+            new([SlotTowards], v => CheckLength(v, SlotTowards)), new([Along], v => CheckLength(v, Along)),
+            new([Flats, StopDiameter], v => CheckLess(v, Flats, StopDiameter, 1)), new([CornerRadius, Side], v => CheckLess(v, CornerRadius, Side, 2)),
+        ],
+        oneOf: [StopDiameter, SlotWidth, Side]);
 
     private static readonly Key<MeasuredOpening> Stop = new("stop", StopForm, "The hole or slot that the outer sits in.");
 
@@ -175,11 +194,20 @@ internal static class BracketSection
         }
     }
 
-    private static void CheckTowards(SectionValues values)
+    private static void CheckLength(SectionValues values, Key<FlatPoint> key)
     {
-        if (values.Has(SlotTowards) && values.Get(SlotTowards).Vector.Length < Tolerance.NoDirection)
+        if (values.Has(key) && values.Get(key).Vector.Length < Tolerance.NoDirection)
         {
-            values.Report(SlotTowards, new ValueWrong(ValueMistake.ZeroDirection, VectorForm.Direction.Allowed));
+            values.Report(key, new ValueWrong(ValueMistake.ZeroDirection, VectorForm.Direction.Allowed));
+        }
+    }
+
+    // So many times the one is less than the other, where both are given.
+    private static void CheckLess(SectionValues values, Key<double> key, Key<Measured> size, double times)
+    {
+        if (values.Has(key) && values.Has(size) && times * values.Get(key) >= values.Get(size).Value)
+        {
+            values.Report(key, new Compared(Relation.LessThan, size.Name, Quantity.Length, values.Get(size).Value / times, CompareReason.Contains));
         }
     }
 

@@ -50,7 +50,7 @@ public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, strin
         var files = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
         files[job] = text;
         var values = ProfileValues.Of(text);
-        foreach (var key in Named)
+        foreach (var key in WorkFolder.NamedByJob)
         {
             if (values[key] is System.Text.Json.Nodes.JsonValue named && named.TryGetValue<string>(out var relative)
                 && ProfilePath.Beside(job, relative) is var path && WorkFolder.IsAllowed(path) && read(path) is { } content)
@@ -61,7 +61,4 @@ public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, strin
 
         return new(job, files.ToImmutable());
     }
-
-    /// <summary>Keys of a job that name other files.</summary>
-    internal static readonly ImmutableArray<string> Named = ["throttle_body", "vehicle", "shop"];
 }

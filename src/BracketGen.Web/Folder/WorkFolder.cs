@@ -1,10 +1,10 @@
+using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Paths;
 using BracketGen.Storage;
-using BracketGen.Web.Desk;
 using BracketGen.Words.Page;
 using BracketGen.Words.Profiles;
 
@@ -19,6 +19,9 @@ public sealed class WorkFolder
 {
     /// <summary>Longest profile (bytes): what the reader accepts.</summary>
     public const int MostBytes = 1 << 20;
+
+    /// <summary>Keys of a job that name other files.</summary>
+    internal static readonly ImmutableArray<string> NamedByJob = ["throttle_body", "vehicle", "shop"];
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
@@ -80,7 +83,7 @@ public sealed class WorkFolder
         }
 
         var values = ProfileValues.Of(text);
-        foreach (var key in JobDesk.Named)
+        foreach (var key in NamedByJob)
         {
             if (values[key] is JsonValue named && named.TryGetValue<string>(out var relative) && ProfilePath.Beside(path, relative) is var place && !File.Exists(Path.Combine(Root, place)))
             {
