@@ -90,9 +90,8 @@ public static class BendChecks
     {
         var limit = HoleOverDie.LimitOf(bend, die, bracket.Flat.Thickness);
         var nearest = bracket.Holes
-            .SelectMany(h => h.Middles.Select(m => (Hole: h, Middle: m)))
-            .Where(h => (h.Middle - bend.Start).Dot(bend.Along) is var along && along > -h.Hole.Reach && along < bend.Length + h.Hole.Reach)
-            .Select(h => (h.Hole, Distance: Math.Max(0, Math.Abs(bend.Depth(h.Middle) - bend.Allowance / 2) - h.Hole.Reach)))
+            .Where(h => (h.Centre - bend.Start).Dot(bend.Along) is var along && along > -h.Reach && along < bend.Length + h.Reach)
+            .Select(h => (Hole: h, Distance: Math.Max(0, Math.Abs(bend.Depth(h.Centre) - bend.Allowance / 2) - h.Reach)))
             .OrderBy(h => h.Distance).FirstOrDefault();
         return nearest.Hole is null ? null : new(CheckId.HoleOverDie, nearest.Distance, limit) { Subject = nearest.Hole.Name };
     }

@@ -25,10 +25,10 @@ public static class BracketChecks
         var rounded = bracket.IsMadeElsewhere ? Tolerance.SameSize : 0;
         foreach (var group in bracket.Holes.Where(h => !h.IsSlot).GroupBy(h => h.Purpose))
         {
-            var worst = group.MinBy(h => h.DistanceTo(outline) - HoleDistances.AcrossForce(2 * h.Reach, thickness))!;
+            var worst = group.MinBy(h => outline.DistanceTo(h.Centre.Vector) - HoleDistances.AcrossForce(2 * h.Reach, thickness))!;
             yield return new(
                 group.Key == HolePurpose.Bolt ? CheckId.BoltHoleEdge : CheckId.StopHoleEdge,
-                worst.DistanceTo(outline) + rounded, HoleDistances.AcrossForce(2 * worst.Reach, thickness))
+                outline.DistanceTo(worst.Centre.Vector) + rounded, HoleDistances.AcrossForce(2 * worst.Reach, thickness))
             {
                 Subject = worst.Name,
             };
@@ -166,14 +166,9 @@ public static class BracketChecks
     private static double DistanceToBend(BracketHole hole, Bend bend)
     {
         // The tools press along the whole line, but where relief cuts end it.
-        double Of(FlatPoint middle)
-        {
-            var depth = bend.Depth(middle);
-            var beside = bend.Relief > 0 ? -Math.Min((middle - bend.Start).Dot(bend.Along), (bend.End - middle).Dot(bend.Along)) : double.NegativeInfinity;
-            return Math.Max(beside, Math.Max(-depth, depth - bend.Allowance));
-        }
-
-        return hole.Middles.Min(Of) - hole.Reach;
+        var depth = bend.Depth(hole.Centre);
+        var beside = bend.Relief > 0 ? -Math.Min((hole.Centre - bend.Start).Dot(bend.Along), (bend.End - hole.Centre).Dot(bend.Along)) : double.NegativeInfinity;
+        return Math.Max(beside, Math.Max(-depth, depth - bend.Allowance)) - hole.Reach;
     }
 
     private static double ShorterFlange(Bracket bracket, Bend bend)

@@ -51,30 +51,11 @@ public sealed record BracketHole(
     /// <summary>What is cut out for it; of a slot open to the edge its round bottom.</summary>
     public Contour Cut => Outline?.Round(Centre, Diameter) ?? Contour.Circle(Centre.Vector, Diameter / 2);
 
-    /// <summary>Its centre, or the centres of both ends: it lies in the hull of the discs of radius <see cref="Reach"/> about them.</summary>
-    public ImmutableArray<FlatPoint> Middles => Outline?.Middles(Centre) ?? [Centre];
-
-    /// <summary>How far it reaches from the line between its middles (mm).</summary>
+    /// <summary>How far it reaches from its centre (mm).</summary>
     public double Reach => Outline?.Reach(Diameter) ?? Diameter / 2;
 
     /// <summary>Its least width (mm).</summary>
     public double LeastWidth => Outline?.LeastWidth(Diameter) ?? Diameter;
-
-    /// <summary>Distance (mm) from the line between its middles to a contour, never too large.</summary>
-    /// <param name="contour">The contour.</param>
-    public double DistanceTo(Contour contour)
-    {
-        var middles = Middles;
-        if (middles.Length == 1)
-        {
-            return contour.DistanceTo(Centre.Vector);
-        }
-
-        // A distance changes no faster than the point moves.
-        const int steps = 16;
-        var whole = middles[^1] - middles[0];
-        return Enumerable.Range(0, steps + 1).Min(i => contour.DistanceTo((middles[0] + (double)i / steps * whole).Vector)) - whole.Length / steps / 2;
-    }
 
     /// <summary>Whether it is a slot open to the edge.</summary>
     public bool IsSlot => Towards is not null;

@@ -192,7 +192,7 @@ public static class BracketShape
         var stopHole = StopHole(sheet, stopFlange, draft.Stop, stopFlange > 0 ? draft.Bends[stopFlange - 1].Across : null);
         var outline = BlankOutline.Draw(draft.Bends, draft.Discs, sheet.Straight, sheet.Preferences.CornerRadius);
         outline = outline is not null ? WithSlot(outline, stopHole) : null;
-        if (outline is null || sheet.Bolts.Any(b => b.Middles.Any(m => !outline.Contains(m.Vector)) || b.DistanceTo(outline) < b.Reach + Tolerance.Point))
+        if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre.Vector) || outline.DistanceTo(b.Centre.Vector) < b.Reach + Tolerance.Point))
         {
             return null; // Not to be drawn, or the slot runs into a bolt.
         }

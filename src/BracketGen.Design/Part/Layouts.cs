@@ -89,7 +89,7 @@ internal static class Layouts
         double near = atOrigin.Point.Vector.Dot(atOrigin.Across), pace = -1 / sin;
         var metal = choice.Sheet.BoltMetal.Max(b => b.Centre.Dot(atOrigin.Across) + b.Radius);
         var toHole = NeededToHole(choice, atOrigin.Turn, atOrigin.Allowance) + LineRounding;
-        var clear = Math.Max(metal + choice.Sheet.Straight, choice.Sheet.Bolts.Max(b => b.Middles.Max(m => m.Vector.Dot(atOrigin.Across)) + b.Reach) + toHole);
+        var clear = Math.Max(metal + choice.Sheet.Straight, choice.Sheet.Bolts.Max(b => b.Centre.Vector.Dot(atOrigin.Across) + b.Reach) + toHole);
         var byBolts = (clear - near) / pace;
         var seat = atOrigin.Next.ToLocal(choice.Placement.Seat.Vector);
 

@@ -115,9 +115,8 @@ public static class ResultJson
 
     private static ResultHoleOutline? OutlineOf(HoleOutline? outline) => outline switch
     {
-        SquareHole square => new("square", Point(square.Along), square.Corner, null, null),
-        FlatSidedHole flats => new("flats", Point(flats.Along), null, flats.AcrossFlats, null),
-        LongHole slot => new("long", Point(slot.Along), null, null, slot.Travel),
+        SquareHole square => new("square", Point(square.Along), square.Corner, null),
+        FlatSidedHole flats => new("flats", Point(flats.Along), null, flats.AcrossFlats),
         _ => null,
     };
 

@@ -68,19 +68,14 @@ internal static class PartTables
     private static string Opening(BracketHole hole, HoleMaking making, ValueFormat value)
     {
         var size = LengthTolerance.PlusMinus(making.Size);
-        switch (hole.Outline)
+        return hole.Outline switch
         {
-            case SquareHole square:
-                return PartTableText.Square(value.Length(hole.Diameter, size), value.Radius(square.Corner), value.Degrees(FullTurn(square.Along.Polar)));
-            case FlatSidedHole flats:
-                return PartTableText.FlatSided(value.Diameter(hole.Diameter, size), value.Length(flats.AcrossFlats, size), value.Degrees(FullTurn(flats.Along.Polar)));
-            case LongHole slot:
-                return PartTableText.Long(value.Length(hole.Diameter, size), value.Length(hole.Diameter + slot.Travel), value.Degrees(FullTurn(slot.Along.Polar)));
-        }
-
-        return hole.Towards is { } towards ? PartTableText.Slot(value.Length(hole.Diameter, size), value.Degrees(FullTurn(towards.Polar)))
-            : making.IsDrilled ? PartTableText.Drilled(value.Diameter(hole.Diameter, size))
-            : value.Diameter(hole.Diameter, size);
+            SquareHole square => PartTableText.Square(value.Length(hole.Diameter, size), value.Radius(square.Corner), value.Degrees(FullTurn(square.Along.Polar))),
+            FlatSidedHole flats => PartTableText.FlatSided(value.Diameter(hole.Diameter, size), value.Length(flats.AcrossFlats, size), value.Degrees(FullTurn(flats.Along.Polar))),
+            _ => hole.Towards is { } towards ? PartTableText.Slot(value.Length(hole.Diameter, size), value.Degrees(FullTurn(towards.Polar)))
+                : making.IsDrilled ? PartTableText.Drilled(value.Diameter(hole.Diameter, size))
+                : value.Diameter(hole.Diameter, size),
+        };
     }
 
     /// <summary>Directions in 0° to 360°; what rounds to 360° is 0°.</summary>

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using BracketGen.Profiles.Errors;
-using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Toml;
 
 namespace BracketGen.Profiles.Editing;

@@ -13,11 +13,7 @@ public abstract record HoleOutline(Vector2 Along)
     /// <param name="size">Its size: side, diameter or width (mm).</param>
     public abstract Contour Round(FlatPoint centre, double size);
 
-    /// <summary>The centre, or the centres of both ends: the outline lies in the hull of the discs of radius <see cref="Reach"/> about them.</summary>
-    /// <param name="centre">Its centre.</param>
-    public virtual ImmutableArray<FlatPoint> Middles(FlatPoint centre) => [centre];
-
-    /// <summary>How far the outline reaches from the line between its middles (mm).</summary>
+    /// <summary>How far the outline reaches from its centre (mm).</summary>
     /// <param name="size">Its size (mm).</param>
     public abstract double Reach(double size);
 
@@ -80,28 +76,4 @@ public sealed record FlatSidedHole(Vector2 Along, double AcrossFlats) : HoleOutl
 
     /// <inheritdoc/>
     public override double LeastWidth(double size) => AcrossFlats;
-}
-
-/// <summary>A long hole with round ends; its size is the width.</summary>
-/// <param name="Along">Direction in which it is long, length one.</param>
-/// <param name="Travel">Distance between the centres of its ends (mm), more than zero.</param>
-public sealed record LongHole(Vector2 Along, double Travel) : HoleOutline(Along)
-{
-    /// <inheritdoc/>
-    public override Contour Round(FlatPoint centre, double size)
-    {
-        double half = size / 2, end = Travel / 2;
-        var sweep = Angle.FromDegrees(180);
-        return new(
-        [
-            new LineSegment(At(centre, -end, -half), At(centre, end, -half)), new ArcSegment(At(centre, end, 0), half, (-Along.Left).Polar, sweep),
-            new LineSegment(At(centre, end, half), At(centre, -end, half)), new ArcSegment(At(centre, -end, 0), half, Along.Left.Polar, sweep),
-        ]);
-    }
-
-    /// <inheritdoc/>
-    public override ImmutableArray<FlatPoint> Middles(FlatPoint centre) => [new(At(centre, -Travel / 2, 0)), new(At(centre, Travel / 2, 0))];
-
-    /// <inheritdoc/>
-    public override double Reach(double size) => size / 2;
 }

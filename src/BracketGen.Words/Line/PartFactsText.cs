@@ -50,7 +50,6 @@ public static class PartFactsText
     {
         SquareHole => "square",
         FlatSidedHole => "hole with flats",
-        LongHole => "long hole",
         _ => hole.IsSlot ? "slot" : "hole",
     };
 

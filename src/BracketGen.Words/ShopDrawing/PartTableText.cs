@@ -61,12 +61,6 @@ public static class PartTableText
     /// <param name="along">The direction of the flats as text.</param>
     public static string FlatSided(string diameter, string flats, string along) => $"{diameter}, {flats} across two flats at {along}";
 
-    /// <summary>A long hole.</summary>
-    /// <param name="width">Its width as text.</param>
-    /// <param name="length">Its length over the round ends as text.</param>
-    /// <param name="along">The direction in which it is long as text.</param>
-    public static string Long(string width, string length, string along) => $"long hole {width} x {length}, along {along}";
-
     /// <summary>What a hole is for.</summary>
     public static string Purpose(BracketHole hole, OuterEnd end) => hole.Purpose == HolePurpose.Bolt
         ? $"{(hole.Fixing is MountStud ? "stud" : "bolt")} {hole.Thread!.Name}"

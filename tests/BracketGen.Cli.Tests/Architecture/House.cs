@@ -79,7 +79,7 @@ internal static class House
     [
         ("a direction in the flat pattern",
         [
-            "SheetMetal.Bending.Bend.Along", "SheetMetal.Bending.Bend.Across", "Design.Part.BracketHole.Towards", "SheetMetal.Patterns.HoleOutline.Along", "SheetMetal.Patterns.SquareHole(Along)", "SheetMetal.Patterns.FlatSidedHole(Along)", "SheetMetal.Patterns.LongHole(Along)",
+            "SheetMetal.Bending.Bend.Along", "SheetMetal.Bending.Bend.Across", "Design.Part.BracketHole.Towards", "SheetMetal.Patterns.HoleOutline.Along", "SheetMetal.Patterns.SquareHole(Along)", "SheetMetal.Patterns.FlatSidedHole(Along)",
             "Design.Part.MeasuredOpening.SlotTowards", "Design.Part.DrawnFlat.Towards", "Design.Part.MeasuredShape.MetalRound(slotTowards)",
             "Design.Part.Joint.Along", "Design.Part.Joint.Across",
         ]),
