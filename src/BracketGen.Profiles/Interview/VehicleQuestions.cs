@@ -59,17 +59,17 @@ internal static class VehicleQuestions
                 yield return new(QuestionId.ClipDiameter, end, "clip_diameter", AnswerForm.Quantity);
                 yield return new(QuestionId.RangeElsewhere, end, "range", AnswerForm.Quantity, "0");
                 break;
-            case "push-in end":
-                yield return new(QuestionId.EndHoleDiameter, end, "hole_diameter", AnswerForm.Quantity);
-                yield return new(QuestionId.EndCollarDiameter, end, "shoulder_diameter", AnswerForm.Quantity);
-                yield return new(QuestionId.MinSheet, end, "min_sheet", AnswerForm.Quantity);
-                yield return new(QuestionId.MaxSheet, end, "max_sheet", AnswerForm.Quantity);
-                yield return new(QuestionId.Reach, end, "reach", AnswerForm.Quantity);
-                yield return new(QuestionId.RangeElsewhere, end, "range", AnswerForm.Quantity, "0");
-                break;
-            case "square push-in end":
-                yield return new(QuestionId.EndHoleSide, end, "hole_side", AnswerForm.Quantity);
-                yield return new(QuestionId.EndCornerRadius, end, "corner_radius", AnswerForm.Quantity, "0.5");
+            case "push-in end" or "square push-in end":
+                if (answers.Of(end, "kind") == "push-in end")
+                {
+                    yield return new(QuestionId.EndHoleDiameter, end, "hole_diameter", AnswerForm.Quantity);
+                }
+                else
+                {
+                    yield return new(QuestionId.EndHoleSide, end, "hole_side", AnswerForm.Quantity);
+                    yield return new(QuestionId.EndCornerRadius, end, "corner_radius", AnswerForm.Quantity, "0.5");
+                }
+
                 yield return new(QuestionId.EndCollarDiameter, end, "shoulder_diameter", AnswerForm.Quantity);
                 yield return new(QuestionId.MinSheet, end, "min_sheet", AnswerForm.Quantity);
                 yield return new(QuestionId.MaxSheet, end, "max_sheet", AnswerForm.Quantity);
