@@ -2,8 +2,19 @@ using System.CommandLine;
 using System.Text;
 using BracketGen.Cli.Commands;
 using BracketGen.Cli.Terminal;
+using BracketGen.Words.Terminal;
 
 Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+if (args.Length == 0)
+{
+    foreach (var line in TerminalWords.FirstSteps)
+    {
+        Console.WriteLine(line);
+    }
+
+    return 0;
+}
+
 var root = CommandTree.Create();
 var parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)

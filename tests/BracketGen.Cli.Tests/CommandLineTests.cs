@@ -26,6 +26,22 @@ public class CommandLineTests
         }
     }
 
+    // Each line begins with a command that there is.
+    [Fact]
+    public void Without_a_command_three_lines_say_what_to_do_first()
+    {
+        var result = BracketGenProgram.Run([]);
+        Assert.Equal((0, ""), (result.ExitCode, result.Errors));
+        var lines = result.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(3, lines.Length);
+        foreach (var line in lines)
+        {
+            var command = line.Split(':')[0].Split(' ');
+            Assert.Equal("bracketgen", command[0]);
+            Assert.Equal(0, BracketGenProgram.Run(command[1] == "--help" ? ["--help"] : [command[1], "--help"]).ExitCode);
+        }
+    }
+
     [Theory]
     [InlineData("--date", "2026-02-30")]
     [InlineData("--date", "02.03.2026")]
@@ -43,7 +59,6 @@ public class CommandLineTests
     }
 
     [Theory]
-    [InlineData]
     [InlineData("no-such-command")]
     [InlineData("make")]
     [InlineData("travel")]

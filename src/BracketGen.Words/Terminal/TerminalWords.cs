@@ -3,6 +3,14 @@ namespace BracketGen.Words.Terminal;
 /// <summary>Sentences and headings of the terminal.</summary>
 public static class TerminalWords
 {
+    /// <summary>What to do first, said where no command was given.</summary>
+    public static IReadOnlyList<string> FirstSteps { get; } =
+    [
+        "bracketgen page: opens the program for your browser. Measure step by step, watch the bracket, save the job.",
+        "bracketgen worksheet: writes a PDF to take to the vehicle, with what to measure and where.",
+        "bracketgen --help: lists every command. The book is in docs/README.md.",
+    ];
+
     /// <summary>Heading of the pedal's table.</summary>
     public const string OverThePedal = "Over the pedal, from released to the floor, with lost motion and friction:";
 
