@@ -4,14 +4,15 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.Mechanism;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Motion;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Mechanism.Uncertainty;
-using BracketGen.Mechanism;
 using BracketGen.Profiles.Sections;
 using BracketGen.SheetMetal.Bending;
 using BracketGen.SheetMetal.Forming;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Model;
 using BracketGen.TestSupport;
@@ -40,7 +41,7 @@ internal static class MirrorImage
     private static readonly HashSet<Type> InGroovePlane = [typeof(TautWire), typeof(QuadrantPicture)];
 
     private static readonly HashSet<Type> InFlatPattern =
-        [typeof(Part.BracketHole)];
+        [typeof(Part.BracketHole), typeof(HoleOutline)];
 
     // Thousands of samples without coordinates, the groove's normal up to a whole turn, and the mirror image itself.
     private static readonly HashSet<string> Skipped = [nameof(TravelUncertainty.Run), nameof(Quadrant.PocketNormal), nameof(TriangleMesh.MirroredInX)];

@@ -5,6 +5,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
+using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Throttles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Interview;
@@ -58,6 +59,19 @@ public partial class OpeningSenseTests
             job = job with { Bulkhead = new(at, new Vector3(0.6, -0.8, 0)), Shop = job.Shop with { Stock = job.Shop.Stock[..1] } };
             MirrorImage.Check(Designer.Solve(job, SearchEffort.WithoutStrength), Designer.Solve(job.Mirrored(), SearchEffort.WithoutStrength));
         }
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void With_a_hole_that_is_not_round(bool isSquare)
+    {
+        OuterEnd end = isSquare ? new PushInEnd(12, 18, 1.5, 3.5, 8, 14) { Corner = 0.5 } : new ThreadedAdjuster(8, 1, 14, 13, 5) { ThreadFlats = 7 };
+        var plover = Examples.Read("plover-alder-58");
+        var job = plover with { Vehicle = plover.Vehicle with { Cable = plover.Vehicle.Cable with { OuterEnd = end, Fitting = new(EndFittingKind.Barrel, 4, 8) } } };
+        var solution = Designer.Solve(job, SearchEffort.WithoutStrength);
+        Assert.NotNull(solution.Bracket!.Stop.Outline);
+        MirrorImage.Check(solution.Bracket, Designer.Solve(job.Mirrored(), SearchEffort.WithoutStrength).Bracket!);
     }
 
     [Fact]

@@ -64,7 +64,7 @@ public class StopSeatTests
     {
         var end = new PushInEnd(12, 18, 0.8, 3.2, 7) { Corner = 0.5 };
         var seat = StopSeat.For(With(9.5, 40, end), StopOpening.OpenSlot, 1.5, Finish.NotStated);
-        Assert.Equal((12, false, new SquareHole(new(1, 0), 0.5)), (seat.Opening, seat.IsSlot, seat.Outline));
+        Assert.Equal((12, false, new SquareHole(new(0, 1), 0.5)), (seat.Opening, seat.IsSlot, seat.Outline));
         Assert.Equal(8.278, seat.Reach, 5e-4);
         Assert.True(seat.CableGoesOn);
     }

@@ -49,7 +49,7 @@ public sealed record BracketHole(
     public HoleOutline? Outline { get; init; }
 
     /// <summary>What is cut out for it; of a slot open to the edge its round bottom.</summary>
-    public Contour Cut => Outline?.Round(Centre, Diameter) ?? Contour.Circle(Centre.Vector, Diameter / 2);
+    public Contour Cut() => Outline?.Round(Centre, Diameter) ?? Contour.Circle(Centre.Vector, Diameter / 2);
 
     /// <summary>How far it reaches from its centre (mm).</summary>
     public double Reach => Outline?.Reach(Diameter) ?? Diameter / 2;

@@ -200,7 +200,7 @@ public static class BracketShape
         ImmutableArray<BracketHole> holes = [.. sheet.Bolts, stopHole];
         var flat = new FlatPattern
         {
-            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => h.Cut)),
+            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => h.Cut())),
             Thickness = sheet.Stock.Thickness,
             Bends = [.. draft.Bends],
         };

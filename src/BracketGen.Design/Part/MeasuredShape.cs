@@ -127,7 +127,7 @@ public static class MeasuredShape
         {
             Stock = new(material with { Finish = Finish.NotStated }, thickness),
             Die = null,
-            Folded = new(flat with { Blank = new(slotted, holes.Where(h => !h.IsSlot).Select(h => h.Cut)) }, Frame.Identity),
+            Folded = new(flat with { Blank = new(slotted, holes.Where(h => !h.IsSlot).Select(h => h.Cut())) }, Frame.Identity),
             Holes = holes,
             Seat = new(stop.Size.Value, towards is not null, null, 0, 0, 0, thickness),
             SeatOnTop = onTop,

@@ -17,7 +17,7 @@ namespace BracketGen.Design.Part;
 public sealed record StopSeat(
     double Opening, bool IsSlot, double? Passage, double FittingSize, double SeatRadius, double RoomDiameter, double Protrusion)
 {
-    /// <summary>Outline of the opening, laid along the x axis; null where it is round, and for a slot.</summary>
+    /// <summary>Outline of the opening, laid along the y axis, which a mirror image keeps; null where it is round, and for a slot.</summary>
     public HoleOutline? Outline { get; init; }
 
     /// <summary>How far the opening reaches from its centre (mm).</summary>
@@ -66,8 +66,8 @@ public sealed record StopSeat(
         var seat = new StopSeat(slot ? flats ?? opening : opening, slot, slot ? null : passage, needed, cable.OuterEnd.SeatDiameter / 2, cable.OuterEnd.SeatDiameter, thickness)
         {
             Outline = slot ? null
-                : flats is { } across ? new FlatSidedHole(new(1, 0), across)
-                : cable.OuterEnd is PushInEnd { Corner: { } corner } ? new SquareHole(new(1, 0), corner)
+                : flats is { } across ? new FlatSidedHole(new(0, 1), across)
+                : cable.OuterEnd is PushInEnd { Corner: { } corner } ? new SquareHole(new(0, 1), corner)
                 : null,
         };
         return cable.OuterEnd switch

@@ -18,7 +18,7 @@ internal static class BracketEdit
         var drilled = blank.Holes.Select(contour =>
         {
             var at = contour.Bounds.Centre;
-            return holes.FirstOrDefault(h => !h.IsSlot && h.Centre.Vector.DistanceTo(at) < Tolerance.Joint) is { } hole ? hole.Cut : contour;
+            return holes.FirstOrDefault(h => !h.IsSlot && h.Centre.Vector.DistanceTo(at) < Tolerance.Joint) is { } hole ? hole.Cut() : contour;
         });
         return bracket with { Holes = [.. holes], Folded = new(flat with { Blank = new(blank.Outline, drilled) }, bracket.Folded.Flanges[0]) };
     }

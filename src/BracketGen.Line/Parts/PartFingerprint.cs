@@ -22,7 +22,7 @@ public static class PartFingerprint
                 ? $"arc {Exact(arc.Start - from)} {Exact(arc.End - from)} {Exact(arc.Radius)} {Exact(arc.Sweep.Radians)}"
                 : $"line {Exact(s.Start - from)} {Exact(s.End - from)}"),
             .. bracket.Flat.Bends.Select(b => $"bend {Exact(b.Start.Vector - from)} {Exact(b.End.Vector - from)} {Exact(b.Turn.Radians)} {Exact(b.InsideRadius)} {Exact(b.Allowance)}"),
-            .. bracket.Holes.Select(h => $"{h.Purpose} {h.Thread?.Name} {Exact(h.Centre.Vector - from)} {Exact(h.Diameter)} {h.IsSlot}{(h.Outline is null ? "" : $" {string.Join(' ', h.Cut.Segments.Select(s => Exact(s.Start - from)))}")}"),
+            .. bracket.Holes.Select(h => $"{h.Purpose} {h.Thread?.Name} {Exact(h.Centre.Vector - from)} {Exact(h.Diameter)} {h.IsSlot}{(h.Outline is null ? "" : $" {string.Join(' ', h.Cut().Segments.Select(s => Exact(s.Start - from)))}")}"),
         ]);
     }
 

@@ -94,7 +94,7 @@ public sealed record PartShape(
             : (Segment)new LineSegment(new(s[0], s[1]), new(s[2], s[3]))));
         var flat = new FlatPattern
         {
-            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => h.Cut)),
+            Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => h.Cut())),
             Thickness = Thickness,
             Bends =
             [
