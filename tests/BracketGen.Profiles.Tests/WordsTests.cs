@@ -26,7 +26,7 @@ public class WordsTests
         new OutOfRange(new(UnitTable.One, 0, 1), 2, null), new UnitUnknown(Length, "mn", "mm"), new UnitUnknown(Length, "xyz", null), new UnitWrong(Length, UnitTable.Newton),
         new PlusMinusWithoutUnit("0.01", "in"), new KeyMissing("a", Length, "Something.", true), new KeyMissing("a", Length, "Something.", false),
         new KeyUnknown("a", ["b"], null), new KeyUnknown("a", ["b"], "b"), new KeyRenamed("a", "b", true), new KeyRenamed("a", "b", false), new KeyReplaced("a", "b"), new KeyOfOtherCable("a", "b"), new SecondCable(1), new SecondCable(2),
-        new AlternativeMissing(["a", "b"]), new AlternativeTwice(["a", "b"]), new KeyTwice(3), new HeaderOfOneBracket(3),
+        new AlternativeMissing(["a", "b"]), new AlternativeTwice(["a", "b"]), new KeyTwice(3), new HeaderOfOneBracket(3), new MoreMistakes(1), new MoreMistakes(5),
         .. Enum.GetValues<FileMistake>().SelectMany(m => new[] { new FileUnread(m, null), new FileUnread(m, "a.toml") }),
         new KindMissing("job"), new KindWrong("job", "shop"), new KindWrong("job", null),
         .. Enum.GetValues<SyntaxMistake>().Select(m => new NotToml(m, "x.")),
