@@ -82,7 +82,7 @@ public class PageBrowserTests
         OutsideTool.Require(Path.Combine(tests, "node_modules", "playwright-core", "package.json"));
         await using var examples = await Served.Start();
         var said = await Task.Run(() => node.RunOrFail(
-            [Path.Combine(tests, "sequences.mjs"), chromium.FilePath, examples.Server.Address, LongRun.Of(600).ToString(System.Globalization.CultureInfo.InvariantCulture), "1"]));
+            [Path.Combine(tests, "sequences.mjs"), chromium.FilePath, examples.Server.Address, LongRun.Of(300).ToString(System.Globalization.CultureInfo.InvariantCulture), "1"]));
         Assert.True(said.Length == 0, said);
     }
 
