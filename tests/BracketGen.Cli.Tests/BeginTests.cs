@@ -251,6 +251,7 @@ public class BeginTests
         Assert.Contains("does not fit: 5000 mm", result.Output, StringComparison.Ordinal);
     }
 
+    // SIGTERM: a shell that runs the tests in the background has its children ignore SIGINT.
     [Fact]
     public void A_stop_signal_leaves_the_draft()
     {
@@ -266,9 +267,14 @@ public class BeginTests
         {
         }
 
-        OutsideTool.Require("kill").Run(["-INT", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+        OutsideTool.Require("kill").Run(["-TERM", process.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)]);
+        if (!process.WaitForExit(TimeSpan.FromMinutes(2)))
+        {
+            process.Kill();
+            Assert.Fail("the signal did not end the program");
+        }
+
         var errors = process.StandardError.ReadToEnd();
-        process.WaitForExit();
         Assert.Contains("new.toml.draft", errors, StringComparison.Ordinal);
         Assert.Contains("wire_diameter: 1.5 mm", File.ReadAllText(file + ".draft"), StringComparison.Ordinal);
     }

@@ -48,9 +48,11 @@ internal static class BeginCommand
             return ExitCode.BadInput;
         }
 
-        // Whoever stops with Ctrl-C is told the same as with Ctrl-D; the signal itself then ends the program.
+        // Whoever stops with Ctrl-C, or closes the terminal, is told the same as with Ctrl-D; the signal itself then ends the program.
         var again = $"bracketgen begin {kind} {file}";
-        using var stop = PosixSignalRegistration.Create(PosixSignal.SIGINT, _ => Console.Error.WriteLine($"\nbracketgen: {Left(draft, again)}"));
+        void Tell(PosixSignalContext signal) => Console.Error.WriteLine($"\nbracketgen: {Left(draft, again)}");
+        using var interrupted = PosixSignalRegistration.Create(PosixSignal.SIGINT, Tell);
+        using var terminated = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Tell);
         try
         {
             if (new Interviewer(interview, talk).Run(draft.Before, draft.Keep) is not { } text)
