@@ -16,7 +16,7 @@ public static class PatternMatch
     /// <summary>Reached and proven come together to this (mm): a hundredth of what a caliper reads.</summary>
     public const double Resolution = 1e-4;
 
-    // Weights double the distance between far and near about every ten steps; a pattern that cannot be settled by then is told as it stands.
+    // Weights double the distance between far and near about every ten steps; a pattern that is not settled by then keeps both its numbers.
     private const int Steps = 400;
 
     /// <summary>Lays a pattern on another; null where the two have not the same number of points, or some point has no partner of its kind.</summary>

@@ -37,7 +37,7 @@ public class KitStudyTests
         Assert.Equal(24 + 2.5 + 4.2 + 3 * 0.35 + 2 * 0.4 + making, study.Cost.Money, 1e-9);
         Assert.Equal((0, 0), (study.Cost.Open, study.Cost.Unpriced));
 
-        // What is not known is never taken, and what it would save is told: sensor 14, two screws 0.25 each and valve 6 in place of the donor.
+        // What is not known is never taken, and the answer says what it would save: sensor 14, two screws 0.25 each and valve 6 in place of the donor.
         Assert.True(study.MayBeBetter);
         Assert.Equal(study.Cost.Money - 24 + 14 + 0.5 + 6, study.CostIfKnown.Money, 1e-9);
         Assert.Equal(FitState.NotKnown, Of(study, KitNeedKind.IdleValve).Options.Single(o => o.WouldBeTaken).State);

@@ -22,10 +22,7 @@ public class PageBrowserTests
     [InlineData("looks")]
     public async Task A_browser_finds_nothing_amiss(string part)
     {
-        var chromium = OutsideTool.Require("chromium", "chromium-browser");
-        var node = OutsideTool.Require("node", "nodejs");
-        var tests = RepositoryRoot.PathOf("tests", "browser");
-        OutsideTool.Require(Path.Combine(tests, "node_modules", "playwright-core", "package.json"));
+        var (node, tests, chromium) = Browser();
         await using var empty = await Served.Start(withExamples: false);
         await using var examples = await Served.Start();
         if (part == "errors")
@@ -76,14 +73,19 @@ public class PageBrowserTests
     [SkippableFact]
     public async Task Fields_show_what_the_files_hold_whatever_is_typed()
     {
-        var chromium = OutsideTool.Require("chromium", "chromium-browser");
-        var node = OutsideTool.Require("node", "nodejs");
-        var tests = RepositoryRoot.PathOf("tests", "browser");
-        OutsideTool.Require(Path.Combine(tests, "node_modules", "playwright-core", "package.json"));
+        var (node, tests, chromium) = Browser();
         await using var examples = await Served.Start();
         var said = await Task.Run(() => node.RunOrFail(
             [Path.Combine(tests, "sequences.mjs"), chromium.FilePath, examples.Server.Address, LongRun.Of(300).ToString(System.Globalization.CultureInfo.InvariantCulture), "1"]));
         Assert.True(said.Length == 0, said);
+    }
+
+    private static (OutsideTool Node, string Tests, OutsideTool Chromium) Browser()
+    {
+        var tests = RepositoryRoot.PathOf("tests", "browser");
+        var (chromium, node) = (OutsideTool.Require("chromium", "chromium-browser"), OutsideTool.Require("node", "nodejs"));
+        OutsideTool.Require(Path.Combine(tests, "node_modules", "playwright-core", "package.json"));
+        return (node, tests, chromium);
     }
 
     // Answers by question, the numbers of the shipped example; several for several fields, null for the empty answer.

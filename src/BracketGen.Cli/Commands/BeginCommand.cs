@@ -48,7 +48,7 @@ internal static class BeginCommand
             return ExitCode.BadInput;
         }
 
-        // Whoever stops with Ctrl-C, or closes the terminal, is told the same as with Ctrl-D; the signal itself then ends the program.
+        // Ctrl-C and a closed terminal print what Ctrl-D prints; the signal itself then ends the program.
         var again = $"bracketgen begin {kind} {file}";
         void Tell(PosixSignalContext signal) => Console.Error.WriteLine($"\nbracketgen: {Left(draft, again)}");
         using var interrupted = PosixSignalRegistration.Create(PosixSignal.SIGINT, Tell);

@@ -19,11 +19,7 @@ internal static class KitCommand
     public static Command Create()
     {
         var job = new Argument<FileInfo>("job") { Description = "The job file (TOML), which names the lists of parts in [kit]." };
-        var into = new Option<DirectoryInfo>("--into")
-        {
-            Description = "Folder for the files; one folder named after the job is made in it.",
-            DefaultValueFactory = _ => new("output"),
-        };
+        var into = JobInput.IntoOption();
         var skip = new Option<bool>("--skip-strength") { Description = "Leave out whether brackets bend, shake or crack: quicker, and no bracket is proven then." };
         var command = new Command(
             "kit",
@@ -45,7 +41,7 @@ internal static class KitCommand
         }
 
         var study = KitStudy.Of(read.Value!, strength);
-        var folder = Path.Combine(into.ToString(), Path.GetFileNameWithoutExtension(file.Name));
+        var folder = JobInput.FolderIn(into, file);
         var files = Files(study);
         try
         {

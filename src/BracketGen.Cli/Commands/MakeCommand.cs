@@ -26,11 +26,7 @@ internal static class MakeCommand
     public static Command Create()
     {
         var job = new Argument<FileInfo>("job") { Description = "The job file (TOML)." };
-        var into = new Option<DirectoryInfo>("--into")
-        {
-            Description = "Folder for the files; one folder named after the job is made in it.",
-            DefaultValueFactory = _ => new("output"),
-        };
+        var into = JobInput.IntoOption();
         var accept = new Option<string[]>("--accept-danger")
         {
             Description = "Name of a failed safety check (as the table gives it) despite which the cut file and the STEP file are written. The drawing then carries it in large type.",
@@ -175,7 +171,7 @@ internal static class MakeCommand
         }
 
         solution = solution with { Diagnosis = Diagnosis.Of(solution, effort) };
-        var folder = Path.Combine(into.ToString(), Path.GetFileNameWithoutExtension(file.Name));
+        var folder = JobInput.FolderIn(into, file);
         var files = JobFiles.Of(solution, accepted, choices with { CutPath = path });
         try
         {

@@ -58,7 +58,7 @@ internal sealed class NumberReader(UnitMemory units, Conversation talk)
         var given = numbers.FirstOrDefault(n => n.Unit.Length > 0)?.Unit;
         if (given is not null)
         {
-            // 1.125 in +/- 0.01: hundredths of an inch, says whoever wrote it. A unit that is none is told by the profile's reader.
+            // 1.125 in +/- 0.01: hundredths of an inch, says whoever wrote it. The profile's reader reports a unit that is none.
             var filled = Filled(numbers, given);
             var isClear = numbers.All(n => n.Unit.Length > 0 || n.IsZero) || UnitTable.Find(given)?.Kind != standard.Kind;
             return isClear || talk.Confirm(InterviewText.IsMeant(Text(filled, between))) == true ? filled : null;

@@ -285,7 +285,7 @@ internal sealed class KitSolver
         public FitState State => Findings.Select(f => f.State).DefaultIfEmpty(FitState.Fits).Min();
     }
 
-    // What is told of each option: with the rest of the set that was found, or with what is there.
+    // Each option judged with the rest of the set that was found, or with what is there.
     private KitAnswer Marked(int number, ImmutableArray<int> sure, ImmutableArray<int> hoped)
     {
         var answer = _answers[number];
@@ -295,7 +295,7 @@ internal sealed class KitSolver
             return i < 0 || set[i] < 0 ? null : _answers[i].Options[set[i]];
         }
 
-        // What is told of a part that may be taken is told with the set it would be in.
+        // A part that may be taken is judged with the set it would be in.
         var isHoped = sure[number] < 0;
         KitOption? Chosen(KitNeedKind kind) => Taken(isHoped ? hoped : sure, kind) ?? Taken(hoped, kind);
         ImmutableArray<FitFinding> Findings(KitOption option) => IsTried(answer.Need.Kind) ? [.. Whole(answer.Need.Kind, option, Chosen), .. option.Findings]

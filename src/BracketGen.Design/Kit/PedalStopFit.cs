@@ -26,7 +26,7 @@ public static class PedalStopFit
     /// <param name="wanted">Heights at which it may stand (mm).</param>
     public static ImmutableArray<FitFinding> Of(PedalStopMeasures part, (double Min, double Max) wanted)
     {
-        // One height of its range must be wanted; where none is, the nearest is told.
+        // One height of its range must be wanted; where none is, the finding has the nearest.
         var nearest = Math.Clamp((wanted.Min + wanted.Max) / 2, part.Min, part.Max);
         return [FitFinding.Within(FitAspect.StopHeight, (nearest, nearest, nearest), wanted.Min, wanted.Max)];
     }

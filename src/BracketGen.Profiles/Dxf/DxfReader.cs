@@ -13,9 +13,6 @@ namespace BracketGen.Profiles.Dxf;
 /// </remarks>
 internal sealed class DxfReader
 {
-    // A bracket is drawn with a few hundred lines; more would only cost time.
-    private const int MostPaths = 3000, MostPoints = 3000;
-
     // Larger coordinates are no bracket's, and their digits do not tell a tenth of a millimetre any more.
     private const double Farthest = 1e6;
 
@@ -247,7 +244,7 @@ internal sealed class DxfReader
     private void Count(int points, int line)
     {
         _points += points;
-        if (_paths.Count + _circles.Count > MostPaths || _points > MostPoints)
+        if (_paths.Count + _circles.Count > DxfWrong.MostPieces || _points > DxfWrong.MostPieces)
         {
             Wrong(DxfMistake.TooMuch, line, "");
         }

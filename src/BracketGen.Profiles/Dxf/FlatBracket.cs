@@ -11,12 +11,6 @@ namespace BracketGen.Profiles.Dxf;
 /// <summary>Makes a measured bracket of its file and its drawn flat pattern.</summary>
 internal sealed class FlatBracket(FlatBracketFile file, DxfDrawn drawn, string path, Reading reading)
 {
-    // Ends of lines that meet may be so far apart (mm): programs round to hundredths.
-    private const double Together = 0.05;
-
-    // A place given for a hole or a bend line is so near to it (mm).
-    private const double Near = 3;
-
     // A hollow arc turned by more than this is the bottom of a slot (rad): half a turn, less what somebody draws roughly.
     private static readonly Angle Bottom = Angle.FromDegrees(150);
 
@@ -33,7 +27,7 @@ internal sealed class FlatBracket(FlatBracketFile file, DxfDrawn drawn, string p
         }
 
         DxfPath[] cut = [.. drawn.Paths.Where(p => isCut(p.Layer))];
-        var (closed, wrong) = PathChain.Join([.. cut.Select(p => Scaled(p.Path, unit))], Together);
+        var (closed, wrong) = PathChain.Join([.. cut.Select(p => Scaled(p.Path, unit))], DxfWrong.Together);
         if (wrong is var (fault, at, _, gap))
         {
             return Wrong(new(path, cut[at].Line, 1), cut[at].Kind, fault == ChainFault.Open ? DxfMistake.OpenContour : DxfMistake.Fork, cut[at].Layer, gap);
@@ -65,7 +59,7 @@ internal sealed class FlatBracket(FlatBracketFile file, DxfDrawn drawn, string p
                 return Wrong(new(path, from.Line, 1), from.Kind, DxfMistake.OutsideOutline, from.Layer);
             }
 
-            if (contour.Segments.OfType<ArcSegment>().ToArray() is var arcs && (arcs.Length < contour.Segments.Length || arcs.Any(a => a.Centre.DistanceTo(arcs[0].Centre) > Together)))
+            if (contour.Segments.OfType<ArcSegment>().ToArray() is var arcs && (arcs.Length < contour.Segments.Length || arcs.Any(a => a.Centre.DistanceTo(arcs[0].Centre) > DxfWrong.Together)))
             {
                 return Wrong(new(path, from.Line, 1), from.Kind, DxfMistake.NotRound, from.Layer);
             }
@@ -243,7 +237,7 @@ internal sealed class FlatBracket(FlatBracketFile file, DxfDrawn drawn, string p
         });
 
     private static Opening? Nearest(List<Opening> openings, FlatPoint at) =>
-        openings.Where(o => o.Centre.DistanceTo(at.Vector) <= Near).MinBy(o => o.Centre.DistanceTo(at.Vector));
+        openings.Where(o => o.Centre.DistanceTo(at.Vector) <= DxfWrong.Near).MinBy(o => o.Centre.DistanceTo(at.Vector));
 
     // Hollow half circles of the outline, in one arc or several.
     private static IEnumerable<Opening> Slots(Contour outline)
@@ -269,7 +263,7 @@ internal sealed class FlatBracket(FlatBracketFile file, DxfDrawn drawn, string p
         }
     }
 
-    private static bool IsSame(ArcSegment one, ArcSegment other) => one.Centre.DistanceTo(other.Centre) < Together && Math.Sign(one.Sweep.Radians) == Math.Sign(other.Sweep.Radians);
+    private static bool IsSame(ArcSegment one, ArcSegment other) => one.Centre.DistanceTo(other.Centre) < DxfWrong.Together && Math.Sign(one.Sweep.Radians) == Math.Sign(other.Sweep.Radians);
 
     private static DrawnPath Scaled(DrawnPath drawn, double unit) => drawn with { Points = [.. drawn.Points.Select(p => p with { At = unit * p.At })] };
 }

@@ -58,7 +58,17 @@ public enum DxfMistake
 /// <param name="Mistake">Why.</param>
 /// <param name="Detail">Layer, or layers that there are; empty where there is none.</param>
 /// <param name="Value">A number that goes with the mistake: a gap or distance (mm), or a count.</param>
-public sealed record DxfWrong(DxfMistake Mistake, string Detail, double Value = 0) : ProfileProblem;
+public sealed record DxfWrong(DxfMistake Mistake, string Detail, double Value = 0) : ProfileProblem
+{
+    /// <summary>How many lines and circles, and how many points, a drawing may have: a bracket is drawn with a few hundred, and more would only cost time.</summary>
+    public const int MostPieces = 3000;
+
+    /// <summary>How far apart two ends may lie that meet (mm): programs round to hundredths.</summary>
+    public const double Together = 0.05;
+
+    /// <summary>How far a place may lie from the circle that it means (mm).</summary>
+    public const double Near = 3;
+}
 
 /// <summary>A flat pattern that does not fold to a bracket.</summary>
 /// <param name="Fault">Why.</param>

@@ -5,7 +5,6 @@ using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
-using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -151,7 +150,8 @@ internal static class BracketSection
         },
         [
             new([SlotTowards], v => CheckLength(v, SlotTowards)), new([Along], v => CheckLength(v, Along)),
-            new([Flats, StopDiameter], v => CheckLess(v, Flats, StopDiameter, 1)), new([CornerRadius, Side], v => CheckLess(v, CornerRadius, Side, 2)),
+            new([Flats, StopDiameter], v => Compare.LessThan(v, Flats, v.OrNull(Flats) ?? 0, v.OrNull(StopDiameter)?.Value ?? double.PositiveInfinity, StopDiameter)),
+            new([CornerRadius, Side], v => Compare.LessThan(v, CornerRadius, v.Get(CornerRadius), v.OrNull(Side)?.Value / 2 ?? double.PositiveInfinity, Side)),
         ],
         oneOf: [StopDiameter, SlotWidth, Side]);
 
@@ -199,15 +199,6 @@ internal static class BracketSection
         if (values.Has(key) && values.Get(key).Vector.Length < Tolerance.NoDirection)
         {
             values.Report(key, new ValueWrong(ValueMistake.ZeroDirection, VectorForm.Direction.Allowed));
-        }
-    }
-
-    // So many times the one is less than the other, where both are given.
-    private static void CheckLess(SectionValues values, Key<double> key, Key<Measured> size, double times)
-    {
-        if (values.Has(key) && values.Has(size) && times * values.Get(key) >= values.Get(size).Value)
-        {
-            values.Report(key, new Compared(Relation.LessThan, size.Name, Quantity.Length, values.Get(size).Value / times, CompareReason.Contains));
         }
     }
 

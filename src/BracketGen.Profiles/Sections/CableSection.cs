@@ -125,9 +125,9 @@ internal static class CableSection
         {
             values.Report(OuterBore, new Compared(Relation.MoreThan, WireDiameter.Name, Quantity.Length, values.Get(WireDiameter), CompareReason.Contains));
         }
-        else if (bore >= values.Get(OuterDiameter))
+        else
         {
-            values.Report(OuterBore, new Compared(Relation.LessThan, OuterDiameter.Name, Quantity.Length, values.Get(OuterDiameter), CompareReason.Contains));
+            Compare.LessThan(values, OuterBore, bore, values.Get(OuterDiameter), OuterDiameter);
         }
     }
 

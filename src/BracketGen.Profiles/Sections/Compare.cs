@@ -27,6 +27,14 @@ internal static class Compare
         }
     }
 
+    public static void LessThan(SectionValues values, Key key, double value, double max, Key other)
+    {
+        if (value >= max)
+        {
+            values.Report(key, new Compared(Relation.LessThan, other.Name, Quantity.Length, max, CompareReason.Contains));
+        }
+    }
+
     public static void MoreThan(SectionValues values, Key<double> key, double min, Key other)
     {
         if (values.Get(key) <= min)

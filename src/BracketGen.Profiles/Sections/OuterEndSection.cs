@@ -1,7 +1,5 @@
 using BracketGen.Mechanism.Cables;
-using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
-using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -37,7 +35,7 @@ internal static class OuterEndSection
     private static readonly Section<OuterEnd> Adjuster = new(
         [Thread, Range, AcrossFlats, NutHeight, ThreadFlats],
         v => new ThreadedAdjuster(v.Get(Thread).Diameter, v.Get(Thread).Pitch, v.Get(Range), v.Get(AcrossFlats), v.Get(NutHeight)) { ThreadFlats = v.OrNull(ThreadFlats) },
-        [new([AcrossFlats, Thread], v => Compare.MoreThan(v, AcrossFlats, v.Get(Thread).Diameter, Thread)), new([ThreadFlats, Thread], LessThanThread)]);
+        [new([AcrossFlats, Thread], v => Compare.MoreThan(v, AcrossFlats, v.Get(Thread).Diameter, Thread)), new([ThreadFlats, Thread], v => Compare.LessThan(v, ThreadFlats, v.OrNull(ThreadFlats) ?? 0, v.Get(Thread).Diameter, Thread))]);
 
     private static readonly Section<OuterEnd> Ferrule = new(
         [NoseDiameter, ShoulderDiameter, RangeElsewhere],
@@ -73,7 +71,7 @@ internal static class OuterEndSection
         [Thread, ThreadLength, BulkheadAcrossFlats, NutHeight, RangeElsewhere, ThreadFlats],
         v => new BulkheadFerrule(v.Get(Thread).Diameter, v.Get(Thread).Pitch, v.Get(ThreadLength), v.Get(BulkheadAcrossFlats), v.Get(NutHeight), v.Get(RangeElsewhere)) { ThreadFlats = v.OrNull(ThreadFlats) },
         [
-            new([ThreadFlats, Thread], LessThanThread),
+            new([ThreadFlats, Thread], v => Compare.LessThan(v, ThreadFlats, v.OrNull(ThreadFlats) ?? 0, v.Get(Thread).Diameter, Thread)),
             new([BulkheadAcrossFlats, Thread], v => Compare.MoreThan(v, BulkheadAcrossFlats, v.Get(Thread).Diameter, Thread)),
             new([ThreadLength, NutHeight], v => Compare.MoreThan(v, ThreadLength, 2 * v.Get(NutHeight), NutHeight)),
         ]);
@@ -121,12 +119,4 @@ internal static class OuterEndSection
         ("clipped ferrule", Clipped),
         ("push-in end", PushIn),
         ("square push-in end", SquarePushIn));
-
-    private static void LessThanThread(SectionValues values)
-    {
-        if (values.OrNull(ThreadFlats) is { } flats && flats >= values.Get(Thread).Diameter)
-        {
-            values.Report(ThreadFlats, new Compared(Relation.LessThan, Thread.Name, Quantity.Length, values.Get(Thread).Diameter, CompareReason.Contains));
-        }
-    }
 }

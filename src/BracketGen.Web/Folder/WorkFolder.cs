@@ -66,12 +66,12 @@ public sealed class WorkFolder
             return new(path, "", "") { Problem = ServerWords.NotReadable };
         }
 
-        if (ProfileValues.Fault(path, text) is { } fault)
+        if (ProfileValues.Summary(text) is var (kind, name))
         {
-            return new(path, "", "") { Problem = ProfileErrorText.Format(fault) };
+            return new(path, kind, name) { Problem = Missing(path, kind, text) };
         }
 
-        return ProfileValues.Summary(text) is var (kind, name) ? new(path, kind, name) { Problem = Missing(path, kind, text) } : null;
+        return ProfileValues.Fault(path, text) is { } fault ? new(path, "", "") { Problem = ProfileErrorText.Format(fault) } : null;
     }
 
     // A job that names a file which is not there.
@@ -85,7 +85,7 @@ public sealed class WorkFolder
         var values = ProfileValues.Of(text);
         foreach (var key in NamedByJob)
         {
-            if (values[key] is JsonValue named && named.TryGetValue<string>(out var relative) && ProfilePath.Beside(path, relative) is var place && !File.Exists(Path.Combine(Root, place)))
+            if (values[key] is JsonValue named && named.TryGetValue<string>(out var relative) && ProfilePath.Beside(path, relative) is var place && !(IsAllowed(place) && Exists(place)))
             {
                 return ServerWords.NamesMissing(place);
             }

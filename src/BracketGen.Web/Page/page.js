@@ -295,7 +295,7 @@ matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => view
 
 showLook();
 
-/** Shows what the address bar says; what stands against it is told on the first screen. */
+/** Shows what the address bar says; where it cannot, the first screen says why. */
 async function goWhereWanted() {
   let wanted = '';
   try {

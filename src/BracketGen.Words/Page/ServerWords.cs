@@ -37,7 +37,7 @@ public static class ServerWords
 
     /// <summary>A job names a file that is not there.</summary>
     /// <param name="path">Path of the missing file.</param>
-    public static string NamesMissing(string path) => $"It names {path}: no such file.";
+    public static string NamesMissing(string path) => $"It names {path}: no such file in the folder.";
 
     /// <summary>The path cannot be a profile of the folder.</summary>
     public static string BadPath(string path) => $"{path} is not the path of a profile in the folder.";

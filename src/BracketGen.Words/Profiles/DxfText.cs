@@ -14,17 +14,17 @@ internal static class DxfText
         DxfMistake.NoEntities => "a DXF file with a section ENTITIES",
         DxfMistake.BadNumber => "a number up to a million",
         DxfMistake.NumberMissing => "an entity with all its coordinates",
-        DxfMistake.TooMuch => "a drawing with up to 3000 lines, circles and points",
+        DxfMistake.TooMuch => $"a drawing with up to {DxfWrong.MostPieces} lines, circles and points",
         DxfMistake.NoUnit => "a drawing that says its unit ($INSUNITS), or the key flat_pattern_unit",
         DxfMistake.OtherUnit => "the unit that the drawing says ($INSUNITS)",
         DxfMistake.NoLayer => $"a layer of the drawing: {Layers(wrong)}",
-        DxfMistake.OpenContour => $"lines that meet end to end, within {units.WriteFine(Quantity.Length, 0.05)}, round the whole outline",
+        DxfMistake.OpenContour => $"lines that meet end to end, within {units.WriteFine(Quantity.Length, DxfWrong.Together)}, round the whole outline",
         DxfMistake.Fork => "two ends at each point, no line drawn twice",
         DxfMistake.NoContour => "a closed outline of lines and arcs",
         DxfMistake.OutsideOutline => "one part: everything that is cut inside its outline",
         DxfMistake.NotRound => "round holes, and one outline",
         DxfMistake.BendCount => $"as many bend lines on the bend layer as bends: {wrong.Detail}",
-        _ => $"a place within {units.WriteLimit(Quantity.Length, 3)} of a circle of the drawing, or of the round bottom of a slot",
+        _ => $"a place within {units.WriteLimit(Quantity.Length, DxfWrong.Near)} of a circle of the drawing, or of the round bottom of a slot",
     };
 
     public static string Advice(DxfWrong wrong, UnitSystem units) => wrong.Mistake switch

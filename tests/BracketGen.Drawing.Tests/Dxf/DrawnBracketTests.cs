@@ -119,7 +119,7 @@ public class DrawnBracketTests
         Assert.True(ProfileErrorText.Format(error).Length > 60);
     }
 
-    // The shipped drawing, spoilt: what is told, and where.
+    // The shipped drawing, spoilt: what the error says, and of which line.
     [Theory]
     [InlineData("11\n47.5000\n21\n54.7000", "11\n47.5000\n21\n52.7000", typeof(DxfWrong), "OpenContour")]
     [InlineData("0\nENDSEC\n0\nEOF", "0\nLINE\n8\nOUTLINE\n10\n68.0\n20\n51.7\n11\n90\n21\n51.7\n0\nENDSEC\n0\nEOF", typeof(DxfWrong), "Fork")]
