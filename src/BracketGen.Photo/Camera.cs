@@ -16,6 +16,9 @@ internal sealed class Camera
     /// <summary>Places of the parameters: three of turning, three of place, logarithm of the focal length, the lens's axis, distortion, scale of the target.</summary>
     public const int Turn = 0, Place = 3, Focal = 6, AxisX = 7, AxisY = 8, Bend = 9, BendMore = 10, Scale = 11;
 
+    /// <summary>How many numbers are known of the camera of a photograph before its marks are.</summary>
+    public static int Known(Photograph photograph) => Count - Focal + (photograph.Distance is null ? 0 : 1);
+
     // Newton's steps for the distortion the other way: five take any lens that is let through to round-off.
     private const int Steps = 8;
 

@@ -23,6 +23,9 @@ public static class PhotoReading
     // A mark this many standard deviations off was clicked wrong or lies wrong.
     private const double MarkWrong = 5;
 
+    // The same for all marks and all that is known of cameras together.
+    private const double AllWrong = 4;
+
     // A lens that shifts a mark by this part of half the diagonal is beyond what was tried.
     private const double BendsTooMuch = 0.06;
 
@@ -52,7 +55,7 @@ public static class PhotoReading
         var scale = PixelsPerMillimetre(camera);
         var worst = found.Marks.MaxBy(m => m.OffOverDeviation);
         var bend = found.Marks.Max(m => m.Bend);
-        if (worst.OffOverDeviation > MarkWrong)
+        if (worst.OffOverDeviation > MarkWrong || found.Squares > Surprise(2 * photograph.Marks.Length + Camera.Known(photograph) - Camera.Count))
         {
             return WrongMark(photograph, click, worst, scale);
         }
@@ -115,6 +118,9 @@ public static class PhotoReading
 
         return new(values, slopes * spread * slopes.Transpose());
     }
+
+    // A sum of squares that hardly ever comes by chance: E. B. Wilson and M. M. Hilferty, Proc. Nat. Acad. Sci. 17 (1931) 684-688.
+    private static double Surprise(int freedom) => freedom * Math.Pow(1 - 2.0 / (9 * freedom) + AllWrong * Math.Sqrt(2.0 / (9 * freedom)), 3);
 
     // The mark without which the others fit best: a wrong corner bends the camera so that its neighbours look worse than it does.
     private static PhotoAnswer WrongMark(Photograph photograph, double click, MarkRest worst, double scale)
