@@ -34,7 +34,4 @@ public sealed record MarkedBody
 
     /// <summary>The holes of the mount, in their order; null for one that was not marked.</summary>
     public ImmutableArray<MarkedPoint?> Holes { get; init; } = [];
-
-    /// <summary>Two things on a line along the throttle frame's x axis, the second further along it; null where that axis is the target's.</summary>
-    public (MarkedPoint From, MarkedPoint To)? AlongX { get; init; }
 }

@@ -29,7 +29,7 @@ internal sealed class PhotoInputs
         Add(0, 1, CameraFit.Uniform(PhotoReading.TiltSlope));
         Add(0, 1, CameraFit.Uniform(PhotoReading.TiltSlope));
         Add(body.Shaft);
-        foreach (var point in new[] { body.Pocket, body.AlongX?.From, body.AlongX?.To }.Concat(body.Holes))
+        foreach (var point in new[] { body.Pocket }.Concat(body.Holes))
         {
             if (point is not null)
             {
@@ -69,7 +69,7 @@ internal sealed class PhotoInputs
     public bool HasCircles()
     {
         var x = At;
-        return new[] { Body.Shaft, Body.Pocket, Body.AlongX?.From, Body.AlongX?.To }.Concat(Body.Holes).All(p => p is not { IsRim: true } || CircleThrough.Of(Clicks(x, p, p.Clicks.Length, 1)) is not null)
+        return new[] { Body.Shaft, Body.Pocket }.Concat(Body.Holes).All(p => p is not { IsRim: true } || CircleThrough.Of(Clicks(x, p, p.Clicks.Length, 1)) is not null)
             && (Body.Edge is not { } edge || (edge.IsCam ? edge.Clicks.Length >= 6 : CircleThrough.Of(EdgePoints(x, edge)) is not null));
     }
 

@@ -47,23 +47,13 @@ internal static class PhotoMeasuring
     private static Vector2 FromShaft(PhotoInputs inputs, double[] x, Vector2 at, double height)
     {
         var shaft = inputs.Find(x, inputs.Body.Shaft);
-        return (at - shaft.XY - (height - shaft.Z) * inputs.Lean(x)).Rotate(-AxisAngle(inputs, x));
+        return at - shaft.XY - (height - shaft.Z) * inputs.Lean(x);
     }
 
     private static Vector2 InFrame(PhotoInputs inputs, double[] x, MarkedPoint point)
     {
         var at = inputs.Find(x, point);
         return FromShaft(inputs, x, at.XY, at.Z);
-    }
-
-    private static Angle AxisAngle(PhotoInputs inputs, double[] x)
-    {
-        if (inputs.Body.AlongX is not var (from, to))
-        {
-            return Angle.Zero;
-        }
-
-        return (inputs.Find(x, to).XY - inputs.Find(x, from).XY).Polar;
     }
 
     // Angle of a point beside a start, so that no step of a quotient jumps a turn.
@@ -154,10 +144,10 @@ internal static class PhotoMeasuring
     {
         var x = inputs.At;
         var camera = inputs.Camera(x);
-        var (shaft, turn) = (inputs.Find(x, body.Shaft), AxisAngle(inputs, x));
+        var shaft = inputs.Find(x, body.Shaft);
         var lines = ImmutableArray.CreateBuilder<Overlay>();
         lines.Add(new(Shown.Shaft, Circle(shaft.XY, 3, shaft.Z)));
-        lines.Add(new(Shown.Axis, [camera.See(shaft), camera.See(shaft + Vector3.From(Vector2.FromPolar(AxisLength, turn)))]));
+        lines.Add(new(Shown.Axis, [camera.See(shaft), camera.See(shaft + Vector3.From(new Vector2(AxisLength, 0)))]));
         if (body.Edge is { } edge)
         {
             var height = inputs.EdgeHeight(x, edge);
@@ -174,7 +164,7 @@ internal static class PhotoMeasuring
             if (findings.Cam.Length > 0)
             {
                 var at = findings.IsCamOfWire ? body.GrooveHeight.Value : height;
-                lines.Add(new(findings.IsCamOfWire ? Shown.Wire : Shown.Edge, [.. findings.Cam.Select(p => See(shaft.XY + Vector2.FromPolar(p.Radius, p.Angle + turn), at))]));
+                lines.Add(new(findings.IsCamOfWire ? Shown.Wire : Shown.Edge, [.. findings.Cam.Select(p => See(shaft.XY + Vector2.FromPolar(p.Radius, p.Angle), at))]));
             }
         }
 

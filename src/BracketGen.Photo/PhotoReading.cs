@@ -143,7 +143,6 @@ public static class PhotoReading
     private static ImmutableArray<MarkedPoint> PointsOf(MarkedBody body) =>
     [
         body.Shaft, .. body.Pocket is { } pocket ? [pocket] : Array.Empty<MarkedPoint>(), .. body.Holes.OfType<MarkedPoint>(),
-        .. body.AlongX is var (from, to) ? [from, to] : Array.Empty<MarkedPoint>(),
     ];
 
     private static double PixelsPerMillimetre(Camera camera)

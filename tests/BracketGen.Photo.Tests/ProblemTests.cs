@@ -84,16 +84,6 @@ public sealed class ProblemTests
     }
 
     [Fact]
-    public void The_x_axis_may_be_taken_from_two_things()
-    {
-        // The axis from the first hole to the second: both then lie at the same y.
-        var answer = PhotoReading.Of(Good.Picture, Good.Body with { AlongX = (Good.Body.Holes[0]!, Good.Body.Holes[1]!) }).Findings!;
-
-        Assert.Equal(answer.Holes[0]!.Value.At.Y, answer.Holes[1]!.Value.At.Y, 6);
-        Assert.True(answer.Holes[1]!.Value.At.X > answer.Holes[0]!.Value.At.X);
-    }
-
-    [Fact]
     public void The_points_of_a_cam_lie_on_it()
     {
         // An eccentric circle, 32.5 about a centre 2 mm from the shaft, seen as a cam.

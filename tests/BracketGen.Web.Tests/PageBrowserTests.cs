@@ -1,10 +1,12 @@
 using System.Text;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Cables;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Profiles;
+using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Interview;
 using BracketGen.TestSupport;
 using BracketGen.Words.Interview;
@@ -20,6 +22,7 @@ public class PageBrowserTests
     [InlineData("edits")]
     [InlineData("errors")]
     [InlineData("looks")]
+    [InlineData("photo")]
     public async Task A_browser_finds_nothing_amiss(string part)
     {
         var (node, tests, chromium) = Browser();
@@ -42,6 +45,11 @@ public class PageBrowserTests
             var said = await Task.Run(() => node.RunOrFail(
                 [Path.Combine(tests, "page.mjs"), chromium.FilePath, empty.Server.Address, examples.Server.Address, folder, answers, part]));
             Assert.True(said.Length == 0, said);
+            if (part == "photo")
+            {
+                AssertMeasuredInThePhotograph(Path.Combine(examples.Folder, "throttle-bodies", "alder-58.toml"));
+            }
+
             if (part != "main job")
             {
                 return;
@@ -66,6 +74,31 @@ public class PageBrowserTests
         finally
         {
             Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    // The truth of tests/browser/photograph.mjs: every ± that was written holds it, and says no more than it must.
+    private static void AssertMeasuredInThePhotograph(string profile)
+    {
+        var values = ProfileValues.Of(File.ReadAllText(profile));
+        void Holds(JsonNode value, JsonNode plusMinus, double truth, double most)
+        {
+            var (read, off) = (value.GetValue<double>(), plusMinus.GetValue<double>());
+            Assert.InRange(truth, read - off, read + off);
+            Assert.InRange(off, 0.01, most);
+        }
+
+        var quadrant = values["quadrant"]!;
+        Holds(quadrant["pitch_radius"]!["value"]!, quadrant["pitch_radius"]!["plus_minus"]!, 31.5, 2);
+        Holds(quadrant["pocket_angle"]!["value"]!, quadrant["pocket_angle"]!["plus_minus"]!, -20, 3);
+        double[][] holes = [[-50, -22, -24], [-50, 12, -24]];
+        for (var i = 0; i < holes.Length; i++)
+        {
+            var hole = values["mount"]!["holes"]![i]!;
+            for (var axis = 0; axis < 3; axis++)
+            {
+                Holds(hole["at"]![axis]!, hole["plus_minus"]![axis]!, holes[i][axis], 2);
+            }
         }
     }
 

@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
+import * as photograph from './photograph.mjs';
 
 const [executablePath, empty, examples, folder, answersFile, part] = process.argv.slice(2);
 const answers = JSON.parse(readFileSync(answersFile, 'utf8'));
@@ -376,6 +377,90 @@ for (const [colorScheme, widths] of looks) {
     });
   }
 }
+
+// A throttle body measured in a photograph: marks and parts are clicked, one of them by keyboard, and what comes out goes into the profile.
+await inPart('photo', 'a photograph', { viewport: { width: 1440, height: 900 } }, async (page, say) => {
+  const started = [];
+  page.on('request', (request) => request.url().endsWith('/photo') && started.push(request.postData().length));
+  await page.goto(`${examples}#jobs%2Fplover-alder-58.toml`);
+  await verdict(page, 'Not proven');
+  await page.locator('#from-photo').click();
+  const told = page.locator('#photo-found');
+  await page.waitForFunction(() => /pick a photograph/.test(document.getElementById('photo-found').textContent));
+  await page.locator('#photo-file').setInputFiles({ name: 'notes.txt', mimeType: 'text/plain', buffer: Buffer.from('no picture') });
+  await page.waitForFunction(() => /no picture/.test(document.getElementById('notice').textContent));
+  const png = await photograph.picture(page);
+  await page.locator('#photo-file').setInputFiles({ name: 'photograph.png', mimeType: 'image/png', buffer: Buffer.from(png) });
+  await page.waitForFunction(() => !/pick a photograph/.test(document.getElementById('photo-found').textContent));
+  for (const [name, text] of Object.entries({ bar: '140', distance: '506', shaftHeight: '33', rimHeight: '28.5', grooveHeight: '24', holeHeight: '0', toWire: '3' })) {
+    await page.locator(`#photo-${name}-value`).fill(text);
+    await page.locator(`#photo-${name}-plusMinus`).fill(name === 'distance' ? '5' : '0.2');
+  }
+  const canvas = page.locator('.photo-canvas');
+  const box = await canvas.evaluate((c) => { c.scrollIntoView({ block: 'center' }); const { x, y, width, height } = c.getBoundingClientRect(); return { x, y, width, height }; });
+  const scale = Math.min(box.width / photograph.width, box.height / photograph.height);
+  const seen = ([x, y]) => [box.x + (box.width - scale * photograph.width) / 2 + scale * x, box.y + (box.height - scale * photograph.height) / 2 + scale * y];
+  for (const [name, places] of Object.entries(photograph.clicks)) {
+    if (!name.startsWith('mark')) {
+      await page.locator(`#photo-${name}`).check();
+    }
+    for (const place of places) {
+      await page.mouse.click(...seen(place));
+    }
+  }
+  await page.waitForSelector('#photo-write');
+  await lookOver(page, say, 'a measured photograph', 1440);
+  await page.screenshot({ path: join(folder, 'photo-1440.png') });
+
+  // By keyboard: one click is taken back and set again with the cross.
+  await page.locator('#photo-hole2').check();
+  await canvas.focus();
+  await page.keyboard.press('Backspace');
+  await page.waitForFunction(() => document.getElementById('photo-count-hole2').textContent === '');
+  const [[x, y]] = photograph.clicks.hole2;
+  await page.keyboard.press('Enter');
+  const at = await page.evaluate(() => document.getElementById('photo-count-hole2').textContent);
+  if (at !== ' 1') {
+    say(`Enter does not mark: «${at}»`);
+  }
+  await page.keyboard.press('Backspace');
+  await page.mouse.click(...seen([x, y]));
+  await page.waitForFunction(() => /Hole 2/.test(document.getElementById('photo-found').textContent));
+
+  // A wrong mark is named, and put right.
+  await page.locator('#photo-mark5').check();
+  await page.locator('.photo-things button').nth(1).click();
+  await page.mouse.click(...seen([photograph.clicks.mark5[0][0] + 180, photograph.clicks.mark5[0][1] + 140]));
+  await page.waitForFunction(() => /^Mark 5 lies/.test(document.getElementById('photo-found').textContent));
+  await page.locator('#photo-mark5').check();
+  await page.locator('.photo-things button').nth(1).click();
+  await page.mouse.click(...seen(photograph.clicks.mark5[0]));
+  await page.waitForSelector('#photo-write');
+  const text = await told.textContent();
+  if (!/Pitch radius/.test(text) || !/Camera [\d.]+ mm ± /.test(text)) {
+    say(`the readings are «${text}»`);
+  }
+  if (started.some((size) => size > 30000)) {
+    say('the photograph itself is sent');
+  }
+  // What the profile has already is replaced only on request.
+  for (const take of await page.locator('.readings input').all()) {
+    if (await take.isChecked()) {
+      say('a reading that the profile has is taken unasked');
+    }
+    await take.check();
+  }
+  await page.locator('#photo-write').click();
+  await page.waitForSelector('#desk:not([hidden])');
+  await page.locator('#do-save').click();
+  await page.waitForFunction(() => document.getElementById('status').textContent === 'Saved.');
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.locator('.panes-switch [data-pane="numbers"]').click();
+  await page.locator('#from-photo').click();
+  await page.waitForSelector('#photo-write');
+  await lookOver(page, say, 'a measured photograph', 390);
+  await page.screenshot({ path: join(folder, 'photo-390.png'), fullPage: true });
+});
 
 await browser.close();
 found.forEach((line) => console.log(line));

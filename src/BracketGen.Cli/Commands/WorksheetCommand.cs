@@ -10,7 +10,7 @@ namespace BracketGen.Cli.Commands;
 /// <summary>The measuring worksheet, to take to the vehicle.</summary>
 internal static class WorksheetCommand
 {
-    private const string FileName = "measuring-worksheet.pdf";
+    private const string FileName = "measuring-worksheet.pdf", TargetName = "photo-target.pdf";
 
     public static Command Create()
     {
@@ -25,22 +25,28 @@ internal static class WorksheetCommand
             DefaultValueFactory = _ => "A4",
         };
         paper.AcceptOnlyFromAmong("A4", "A");
-        var command = new Command("worksheet", $"Write the measuring worksheet (PDF): what to measure, from where, with blanks to fill in.\n\n{ExitCode.Help}") { into, paper };
+        var command = new Command("worksheet", $"Write the measuring worksheet (PDF): what to measure, from where, with blanks to fill in; and the target to photograph with the throttle body.\n\n{ExitCode.Help}") { into, paper };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(into), parsed.GetRequiredValue(paper)));
         return command;
     }
 
     private static int Run(DirectoryInfo into, string paper)
     {
-        var pages = paper == "A"
-            ? Worksheet.Compose(PageFormat.AnsiA, UnitSystem.Inch)
-            : Worksheet.Compose(PageFormat.A4, UnitSystem.Metric);
+        var (format, units) = paper == "A" ? (PageFormat.AnsiA, UnitSystem.Inch) : (PageFormat.A4, UnitSystem.Metric);
 
-        // The sheet is the same every day: a fixed date keeps its bytes the same.
-        var bytes = PdfWriter.Write(pages, new("Measuring worksheet", "BracketGen", new DateOnly(2000, 1, 1)));
+        // The sheets are the same every day: a fixed date keeps their bytes the same.
+        PdfInfo Named(string title) => new(title, "BracketGen", new DateOnly(2000, 1, 1));
+        (string Name, byte[] Bytes)[] files =
+        [
+            (FileName, PdfWriter.Write(Worksheet.Compose(format, units), Named("Measuring worksheet"))),
+            (TargetName, PdfWriter.Write([TargetSheet.Compose(format)], Named("Target to photograph with the throttle body"))),
+        ];
         try
         {
-            WholeFiles.WriteOne(Path.Combine(into.ToString(), FileName), bytes);
+            foreach (var (name, bytes) in files)
+            {
+                WholeFiles.WriteOne(Path.Combine(into.ToString(), name), bytes);
+            }
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -48,7 +54,11 @@ internal static class WorksheetCommand
             return ExitCode.CannotWrite;
         }
 
-        Console.Out.WriteLine($"  wrote {Path.Combine(into.ToString(), FileName)}");
+        foreach (var (name, _) in files)
+        {
+            Console.Out.WriteLine($"  wrote {Path.Combine(into.ToString(), name)}");
+        }
+
         return ExitCode.Pass;
     }
 }

@@ -85,6 +85,7 @@ internal sealed record SaveMessage
 [JsonSerializable(typeof(PathMessage))]
 [JsonSerializable(typeof(TextMessage))]
 [JsonSerializable(typeof(SaveMessage))]
+[JsonSerializable(typeof(PhotoMessage))]
 [JsonSerializable(typeof(IReadOnlyList<MeasuringStep>))]
 [JsonSerializable(typeof(IReadOnlyList<ShelfEntry>))]
 internal sealed partial class MessageContext : JsonSerializerContext;

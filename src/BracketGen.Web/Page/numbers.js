@@ -17,6 +17,8 @@ export class Numbers {
   constructor(desk, onProblem) {
     this.desk = desk;
     this.onProblem = onProblem;
+    /** Opens the screen for a photograph of a profile. @type {(path: string) => void} */
+    this.onPhoto = () => {};
     this.role = roles[0];
     this.isText = false;
     /** What is drawn; the same key means that the fields can stay. */
@@ -110,7 +112,8 @@ export class Numbers {
     const body = h('div', { class: 'fields' });
     $('profile-panel').replaceChildren(
       h('div', { class: 'picker' }, h('label', { for: 'pick' }, this.role.key ? said.which : said.file), h('select', { id: 'pick', onchange: () => this.pick() }),
-        h('button', { type: 'button', class: 'quiet', id: 'as-text', 'aria-pressed': String(asText), disabled: isBroken, onclick: () => this.turn() }, said.asText)),
+        h('button', { type: 'button', class: 'quiet', id: 'as-text', 'aria-pressed': String(asText), disabled: isBroken, onclick: () => this.turn() }, said.asText),
+        this.role.id === 'body' && path !== null && this.desk.files[path] !== undefined ? h('button', { type: 'button', class: 'quiet', id: 'from-photo', onclick: () => this.onPhoto(path) }, words.photo.begin) : null),
       h('div', { id: 'profile-rest' }), body);
     this.form = null;
     if (path === null) {

@@ -8,6 +8,7 @@ import { measure } from './measuring.js';
 import { newJob } from './newjob.js';
 import { Numbers } from './numbers.js';
 import { Outputs } from './outputs.js';
+import { photo } from './photo.js';
 import { stem } from './paths.js';
 import { startPage } from './start.js';
 import { Views } from './views.js';
@@ -40,6 +41,15 @@ const desk = new Desk((reply) => {
 }, notice);
 
 const numbers = new Numbers(desk, notice);
+numbers.onPhoto = (path) => {
+  show('measuring');
+  photo({ desk, path, onProblem: notice, done: (told) => {
+    show('desk');
+    pane('numbers');
+    document.getElementById('from-photo')?.focus();
+    $('status').textContent = told || $('status').textContent;
+  } });
+};
 const views = new Views({
   onChoice: (number) => desk.choose(number === null ? null : desk.answer?.choices[number - 1] ?? null),
   onStrength: () => desk.deepen('strength'),

@@ -25,6 +25,7 @@ internal sealed class Answering
         {
             ["/shelf"] = profiles.Shelf,
             ["/forms"] = FormAnswers.Schemas,
+            ["/photo-target.pdf"] = PhotoAnswers.Target,
         };
         _posts = new()
         {
@@ -36,6 +37,7 @@ internal sealed class Answering
             ["/unpack"] = Taking(messages.TextMessage, profiles.Unpack),
             ["/save"] = Taking(messages.SaveMessage, profiles.Save),
             ["/questions"] = Taking(messages.TextMessage, FormAnswers.Questions),
+            ["/photo"] = Taking(messages.PhotoMessage, PhotoAnswers.Measure),
             ["/remember"] = Taking(RememberedContext.Default.Remembered, remembering.Remember),
         };
     }

@@ -16,6 +16,7 @@ public static class PageWords
         ["start"] = StartWords.All,
         ["newJob"] = NewJobWords.All,
         ["measuring"] = MeasuringWords.All,
+        ["photo"] = PhotoWords.All,
         ["profiles"] = NumberWords.Profiles,
         ["numbers"] = NumberWords.All,
         ["fields"] = NumberWords.Fields,

@@ -9,7 +9,7 @@ internal static class House
     [
         ["Units"],
         ["Geometry"],
-        ["Mechanism.Numerics", "SheetMetal.Bending", "SheetMetal.Cutting", "SheetMetal.Standards", "Strength.Model", "Strength.Life"],
+        ["Photo", "Mechanism.Numerics", "SheetMetal.Bending", "SheetMetal.Cutting", "SheetMetal.Standards", "Strength.Model", "Strength.Life"],
         ["Mechanism.Grooves", "Mechanism.Cables", "Mechanism.Rods", "Mechanism.Pedals", "Mechanism.Throttles", "SheetMetal.Patterns", "SheetMetal.Fasteners",
             "SheetMetal.Tooling", "Strength.Meshing", "Strength.Elements"],
         ["Strength.Solving"],
@@ -48,7 +48,7 @@ internal static class House
     ];
 
     /// <summary>Folders of namespaces that do not hold sentences for people.</summary>
-    public static readonly string[] WithoutSentences = ["Geometry", "Mechanism", "SheetMetal", "Strength", "Design", "Profiles"];
+    public static readonly string[] WithoutSentences = ["Geometry", "Photo", "Mechanism", "SheetMetal", "Strength", "Design", "Profiles"];
 
     /// <summary>Uses against the order or in a circle that are still to be removed, each with its reason.</summary>
     public static readonly (string From, string To, string Reason)[] StillWrong =

@@ -142,5 +142,26 @@ declare namespace Page {
     mistake: string;
   }
 
+  /** Something to click in a photograph. */
+  interface PhotoThing { label: string, isCurrent: boolean, clicks: number[][] }
+  interface PhotoPart { id: string, label: string, short: string }
+  interface PhotoWish {
+    desk: import('../../../src/BracketGen.Web/Page/desk.js').Desk;
+    path: string;
+    done(told: string): void;
+    onProblem(problem: unknown): void;
+  }
+  interface PhotoOverlay { what: string, line: number[] }
+  interface PhotoReading { label: string, text: string, changes: Change[] }
+  interface PhotoReply { problem: string | null, about: string[], readings: PhotoReading[], overlays: PhotoOverlay[] }
+  interface PhotoState {
+    picture: ImageBitmap | null;
+    clicks: Record<string, number[][]>;
+    lengths: Record<string, { value: string, plusMinus: string }>;
+    choices: Record<string, boolean>;
+    reply: PhotoReply | null;
+    current: string;
+  }
+
   interface MeasuringAnswer { s: MeasuringStep, written: any, standard: string, inInches: boolean }
 }
