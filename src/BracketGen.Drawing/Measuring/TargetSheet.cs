@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;

@@ -41,13 +41,13 @@ class PhotoScreen {
     /** @type {Page.PhotoPart[]} */
     this.things = [
       ...Array.from({ length: markCount }, (_, i) => ({ id: `mark${i + 1}`, label: fill(said.mark, { number: i + 1 }), short: String(i + 1) })),
-      ...['shaft', 'edge', 'pocket'].map((id) => ({ id, label: said[id], short: said[id] })),
+      ...['shaft', 'edge', 'pocket'].map((id) => ({ id, label: words.photoParts[id], short: words.photoParts[id] })),
       ...Array.from({ length: this.holes }, (_, i) => ({ id: `hole${i + 1}`, label: fill(said.hole, { number: i + 1 }), short: fill(said.hole, { number: i + 1 }) })),
     ];
     /** @type {Page.PhotoState} */
     this.state = states.get(path) ?? { picture: null, clicks: {}, lengths: Object.fromEntries(lengths.map((name) => [name, { value: '', plusMinus: '' }])), choices: {}, reply: null, current: 'mark1' };
     states.set(path, this.state);
-    this.view = new PhotoView(said, (x, y) => this.click(x, y), () => this.takeBack());
+    this.view = new PhotoView((x, y) => this.click(x, y), () => this.takeBack());
     this.timer = 0;
     this.turn = 0;
   }
@@ -128,9 +128,9 @@ class PhotoScreen {
         of[part] = /** @type {HTMLInputElement} */ (event.target).value;
         this.later();
       }, ...more });
-    return h('div', { class: 'field' }, h('label', { for: `photo-${name}-value` }, said[name]),
+    return h('div', { class: 'field' }, h('label', { for: `photo-${name}-value` }, words.photoGiven[name]),
       h('div', { class: 'entry' }, box('value', {}), h('span', { class: 'unit' }, this.unit), h('span', { class: 'sign', 'aria-hidden': 'true' }, '±'),
-        box('plusMinus', { class: 'pm', 'aria-label': fill(said.plusMinus, { label: said[name] }) }), h('span', { class: 'unit' }, this.unit)),
+        box('plusMinus', { class: 'pm', 'aria-label': fill(said.plusMinus, { label: words.photoGiven[name] }) }), h('span', { class: 'unit' }, this.unit)),
       name === 'distance' ? h('p', { class: 'remark' }, said.mayBeEmpty) : null);
   }
 
@@ -139,7 +139,7 @@ class PhotoScreen {
     return h('label', { class: 'show' }, h('input', { type: 'checkbox', id: `photo-${name}`, checked: this.state.choices[name] === true, onchange: (/** @type {Event} */ event) => {
       this.state.choices[name] = /** @type {HTMLInputElement} */ (event.target).checked;
       this.later();
-    } }), said[name]);
+    } }), words.photoGiven[name]);
   }
 
   /**

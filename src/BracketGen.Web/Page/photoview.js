@@ -1,5 +1,8 @@
 // The photograph on the page: moved, zoomed and clicked by pointer or keys, with what was clicked and found drawn over it.
 import { h } from './dom.js';
+import { words } from './words.js';
+
+const said = words.photo;
 
 /** A pointer that moved no farther than this has clicked (CSS pixels). */
 const still = 5;
@@ -8,11 +11,10 @@ const mostZoom = 16;
 
 export class PhotoView {
   /**
-   * @param {Record<string, string>} said
    * @param {(x: number, y: number) => void} onClick With the place in pixels of the photograph.
    * @param {() => void} onTakeBack
    */
-  constructor(said, onClick, onTakeBack) {
+  constructor(onClick, onTakeBack) {
     this.onClick = onClick;
     this.onTakeBack = onTakeBack;
     /** @type {ImageBitmap | null} */
@@ -179,7 +181,7 @@ export class PhotoView {
         }
       });
     }
-    to.font = '600 13px sans-serif';
+    to.font = getComputedStyle(canvas).font;
     for (const { label, isCurrent, clicks } of this.things) {
       clicks.forEach(([x, y], i) => {
         const p = this.toCanvas({ x, y });

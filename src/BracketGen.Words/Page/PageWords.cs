@@ -17,6 +17,8 @@ public static class PageWords
         ["newJob"] = NewJobWords.All,
         ["measuring"] = MeasuringWords.All,
         ["photo"] = PhotoWords.All,
+        ["photoParts"] = PhotoWords.Parts,
+        ["photoGiven"] = PhotoWords.Given,
         ["profiles"] = NumberWords.Profiles,
         ["numbers"] = NumberWords.All,
         ["fields"] = NumberWords.Fields,

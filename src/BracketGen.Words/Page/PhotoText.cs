@@ -20,7 +20,7 @@ public static class PhotoText
         PhotoProblem.DistanceUnknown =>
             "Something lies above the face, and the camera's distance is not known well enough to correct for that. "
             + "Measure from the lens to the middle of the target, or photograph from 20° to 30° beside the shaft.",
-        PhotoProblem.NoCircle => "Spread the clicks round the rim: three or more that do not lie in one line, six or more on a cam.",
+        PhotoProblem.NoCircle => "Spread the clicks round the rim: three or more that do not lie in one line, six or more where the groove has another shape.",
         _ => "Something is marked higher than the camera. Check the heights and the distance.",
     };
 
@@ -34,7 +34,7 @@ public static class PhotoText
         lines.Add($"The marks fit within {Length(units, found.MarksOff)}. The lens shifts a mark by up to {Length(units, found.Bend)}; this is taken out.");
         lines.Add(found.IsClickMeasured
             ? $"Your clicks scatter by {Length(units, found.Click)}."
-            : $"Clicks taken to scatter by {Length(units, found.Click)} (assumed). Click every mark twice or more to have this measured.");
+            : $"Your clicks are assumed to scatter by {Length(units, found.Click)}. Click every mark twice or more to have this measured.");
         if (found.Marks == 4)
         {
             lines.Add("With four marks a wrong click hardly shows. Click all eight.");
@@ -42,7 +42,7 @@ public static class PhotoText
 
         if (found.EdgeOffset is { } offset && offset.Value > offset.PlusMinus)
         {
-            lines.Add($"The middle of the edge lies {With(units, offset)} from the shaft: the edge is not round about the shaft. Click the shaft's end again, or choose the cam.");
+            lines.Add($"The middle of the edge lies {With(units, offset)} from the shaft: the edge is not round about the shaft. Click the shaft's end again, or tick that the groove has another shape.");
         }
 
         return lines.ToImmutable();
@@ -72,12 +72,12 @@ public static class PhotoText
     public static string Cam(UnitSystem units, int points, double plusMinus) => $"{points} points, radii ± {units.Write(Quantity.Length, plusMinus)}";
 
     /// <summary>The bar of the target was not measured.</summary>
-    public const string BarAssumed = "The bar of the target was not measured: its length is taken as right within 1 %.";
+    public const string BarAssumed = "The bar of the target was not measured: its length is assumed right within 1 %.";
 
     /// <summary>Heights without a ±.</summary>
     /// <param name="plusMinus">What is taken for it.</param>
     /// <param name="units">The units of the job.</param>
-    public static string HeightsAssumed(double plusMinus, UnitSystem units) => $"Lengths without a ± are taken as right within {units.Write(Quantity.Length, plusMinus)} (assumed).";
+    public static string HeightsAssumed(double plusMinus, UnitSystem units) => $"Lengths without a ± are assumed right within {units.Write(Quantity.Length, plusMinus)}.";
 
     /// <summary>The holes lie on a face that is not square to the shaft.</summary>
     public const string HolesElsewhere = "The mount face of this throttle body is not square to the throttle shaft: a photograph along the shaft does not tell where its holes are. Measure them.";

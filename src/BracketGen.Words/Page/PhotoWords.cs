@@ -20,25 +20,12 @@ internal static class PhotoWords
         ["clear"] = "Clear these clicks",
         ["things"] = "What to click next",
         ["mark"] = "Mark {number}",
-        ["shaft"] = "End of the throttle shaft",
-        ["edge"] = "Rim of the quadrant's front",
-        ["pocket"] = "End fitting in its pocket",
         ["hole"] = "Hole {number} of the mount",
         ["count"] = "{thing}: {count} clicked",
         ["lengths"] = "Lengths",
-        ["bar"] = "Bar of the target, as printed",
-        ["distance"] = "Lens to the middle of the target",
-        ["shaftHeight"] = "Height of the shaft's end",
-        ["rimHeight"] = "Height of the quadrant's front",
-        ["grooveHeight"] = "Height of the groove's middle",
-        ["holeHeight"] = "Height of what marks the holes",
-        ["toWire"] = "From the rim in to the middle of the wire",
         ["heightsFrom"] = "Heights are over the face that the target lies on.",
         ["mayBeEmpty"] = "leave open if you photographed from beside the shaft",
         ["plusMinus"] = "{label}, plus or minus",
-        ["shaftRim"] = "I click round the shaft's end, not its middle",
-        ["holeRims"] = "I click round each hole, not its middle",
-        ["cam"] = "The groove is not round about the shaft (cam): click 8 or more places along the rim",
         ["needs"] = "Still to do: {what}.",
         ["needsPhoto"] = "pick a photograph",
         ["needsMarks"] = "click four or more marks",
@@ -54,5 +41,28 @@ internal static class PhotoWords
         ["write"] = "Write into the profile",
         ["written"] = "{count} readings written into the profile.",
         ["leave"] = "Back to the numbers",
+    };
+
+    /// <summary>What is clicked once, by its name in the message.</summary>
+    public static Dictionary<string, string> Parts { get; } = new()
+    {
+        ["shaft"] = "End of the throttle shaft",
+        ["edge"] = "Rim of the quadrant's front",
+        ["pocket"] = "End fitting in its pocket",
+    };
+
+    /// <summary>What is given beside the clicks, by its name in the message.</summary>
+    public static Dictionary<string, string> Given { get; } = new()
+    {
+        ["bar"] = "Bar of the target, as printed",
+        ["distance"] = "Lens to the middle of the target",
+        ["shaftHeight"] = "Height of the shaft's end",
+        ["rimHeight"] = "Height of the quadrant's front",
+        ["grooveHeight"] = "Height of the groove's middle",
+        ["holeHeight"] = "Height of what marks the holes",
+        ["toWire"] = "From the rim in to the middle of the wire",
+        ["shaftRim"] = "I click round the shaft's end, not its middle",
+        ["holeRims"] = "I click round each hole, not its middle",
+        ["cam"] = "The groove has another shape than a circle about the shaft: click 8 or more places along the rim",
     };
 }

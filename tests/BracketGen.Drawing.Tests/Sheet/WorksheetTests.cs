@@ -1,6 +1,8 @@
 using BracketGen.Design.Checks;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Sheet;
+using BracketGen.Geometry;
+using BracketGen.Photo;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.TestSupport;
@@ -127,4 +129,27 @@ public class WorksheetTests
     private static IReadOnlyList<SheetPage> Compose(string paper) => paper == "A"
         ? Worksheet.Compose(PageFormat.AnsiA, UnitSystem.Inch)
         : Worksheet.Compose(PageFormat.A4, UnitSystem.Metric);
+}
+
+/// <summary>The target that is photographed.</summary>
+public class TargetSheetTests
+{
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("A")]
+    public void It_is_legible_and_its_marks_are_where_the_program_has_them(string paper)
+    {
+        var format = PageFormat.Named(paper)!;
+        var page = TargetSheet.Compose(format);
+
+        Assert.Empty(SheetAudit.Check(page).Select(f => f.Message));
+
+        // Where two black quarters touch: the first corner of each.
+        var touching = page.Items.OfType<Fill>().Where(f => f.Points.Length > 20).GroupBy(f => f.Points[0]).Where(g => g.Count() == 2).Select(g => g.Key - format.Sheet.Centre);
+        Assert.Equal(PrintedTarget.Marks.Order(Comparer<Vector2>.Create((a, b) => (a.X, a.Y).CompareTo((b.X, b.Y)))), touching.Order(Comparer<Vector2>.Create((a, b) => (a.X, a.Y).CompareTo((b.X, b.Y)))));
+
+        // What no printer prints: 6 mm at each edge.
+        Assert.All(page.Items, i => Assert.True(i.Bounds.Min.X >= 6 && i.Bounds.Max.X <= format.Width - 6 && i.Bounds.Min.Y >= 6 && i.Bounds.Max.Y <= format.Height - 6, $"{i}"));
+        Assert.Contains(page.Items.OfType<TextItem>(), t => t.Text == "140 mm");
+    }
 }
