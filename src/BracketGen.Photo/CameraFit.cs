@@ -29,6 +29,12 @@ internal static class CameraFit
     // A step that gains less than this part of the sum of squares ends the fit.
     private const double SmallGain = 1e-10;
 
+    // Damping of the first step, as a part of the slopes' own squares: the start is near.
+    private const double FirstDamping = 1e-3;
+
+    // What is said to be exact is known this well (mm, or a part of one): no row of the equations without an end.
+    private const double NeverExact = 1e-6;
+
     // Step of a difference quotient, as a part of a parameter's natural size.
     private const double Difference = 1e-5;
 
@@ -117,7 +123,7 @@ internal static class CameraFit
 
         public CameraFound? Solve(double[] parameters)
         {
-            var damping = 1e-3;
+            var damping = FirstDamping;
             var rest = Rest(parameters);
             for (var step = 0; step < MaxSteps && damping < 1e12; step++)
             {
@@ -222,7 +228,7 @@ internal static class CameraFit
     }
 
     /// <summary>Standard deviation of what lies anywhere within a ± (JCGM 100:2008, 4.3.7); never zero, so that all stays decided.</summary>
-    public static double Uniform(double plusMinus) => Math.Max(plusMinus, 1e-6) / Math.Sqrt(3);
+    public static double Uniform(double plusMinus) => Math.Max(plusMinus, NeverExact) / Math.Sqrt(3);
 
     private static double[] With(double[] parameters, int j, double by) => [.. parameters.Select((p, i) => i == j ? p + by : p)];
 }
