@@ -23,6 +23,9 @@ public static class ProfileReader
     /// <summary>Key that says what a file is.</summary>
     internal const string ProfileKey = "profile";
 
+    /// <summary>Key of a bracket's file that names its flat pattern.</summary>
+    public const string FlatPatternKey = FlatBracketSection.PatternKey;
+
     /// <summary>Reads a job and the throttle body, vehicle and shop it names; a packed job brings them along.</summary>
     /// <param name="path">Path of the job's file.</param>
     /// <param name="files">Where the files come from.</param>

@@ -62,7 +62,7 @@ public class HostileRequestTests
         // The mutator must neither break everything nor nothing: of a short run all told, of a long one at each address.
         Assert.True(seen.Keys.Any(k => k.IsAnswered) && seen.Keys.Any(k => !k.IsAnswered), string.Join(", ", seen));
         Assert.All(LongRun.IsOn ? seeds : [], seed => Assert.True(seen.ContainsKey((seed.Address, true)) && seen.ContainsKey((seed.Address, false)), $"{seed.Address}: {string.Join(", ", seen)}"));
-        Assert.All(Directory.GetFiles(served.Folder, "*", SearchOption.AllDirectories), file => Assert.EndsWith(".toml", file, StringComparison.Ordinal));
+        Assert.All(Directory.GetFiles(served.Folder, "*", SearchOption.AllDirectories), file => Assert.Matches("[.](toml|dxf)$", file));
         Assert.Equal(HttpStatusCode.OK, (await served.Post(seeds[0].Address, seeds[0].Json)).Status);
     }
 
@@ -72,11 +72,18 @@ public class HostileRequestTests
         string[] paths = [job, "throttle-bodies/alder-58.toml", "vehicles/plover.toml", "shops/saltmarsh-fabrication.toml"];
         var files = paths.ToDictionary(path => path, path => File.ReadAllText(Path.Combine(folder, path)));
 
+        const string bracket = "brackets/catalogue-upright-34.toml";
+        string[] drawn = [bracket, "brackets/catalogue-upright-34.dxf"];
+        var withBracket = paths.Concat(drawn).ToDictionary(path => path, path => File.ReadAllText(Path.Combine(folder, path)));
+
         // White space is no part of the message: so not every mutation of a short one hits something.
         string Json(object message) => JsonSerializer.Serialize(message).PadRight(300);
         return
         [
             ("work", Json(new { job, files, depth = "quick", accepted = new[] { "moving-parts" }, edits = new object[] { new { file = paths[2], key = "pedal.available_pull.value", value = 50 } } })),
+            ("work", Json(new { job, files = withBracket, bracket, depth = "quick", edits = new object[] { new { file = bracket, key = "thickness", value = 2.5 } } })),
+            ("report", Json(new { job, files = withBracket, bracket })),
+            ("bracket", Json(new { path = bracket, example = false })),
             ("output", Json(new { job, files, name = "flat-pattern.dxf", dxf = "r12", paper = "A3", kerf = true, accepted = Array.Empty<string>() })),
             ("open", Json(new { path = job, example = false })),
             ("read", Json(new { path = paths[1], example = true })),

@@ -25,7 +25,7 @@ public class MemoryTests
         // Nothing else lies beside it, and nothing of it in the folder of the profiles.
         Assert.Equal([served.Memory], Directory.GetFiles(Path.GetDirectoryName(served.Memory)!));
         Assert.Equal("{\n  \"look\": \"dark\"\n}", File.ReadAllText(served.Memory).ReplaceLineEndings("\n"));
-        Assert.All(Directory.GetFiles(served.Folder, "*", SearchOption.AllDirectories), f => Assert.EndsWith(".toml", f, StringComparison.Ordinal));
+        Assert.All(Directory.GetFiles(served.Folder, "*", SearchOption.AllDirectories), f => Assert.Matches("[.](toml|dxf)$", f));
     }
 
     [Theory]

@@ -24,10 +24,10 @@ internal sealed class Served : IAsyncDisposable
         var folder = Directory.CreateTempSubdirectory("bracketgen-page-").FullName;
         if (withExamples)
         {
-            foreach (var entry in Examples.List())
+            foreach (var path in Examples.List().Select(e => e.Path).Concat(Examples.Drawings()))
             {
-                Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(folder, entry.Path))!);
-                File.WriteAllText(Path.Combine(folder, entry.Path), Examples.Read(entry.Path));
+                Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(folder, path))!);
+                File.WriteAllBytes(Path.Combine(folder, path), WorkFolder.BytesOf(path, Examples.Read(path)!));
             }
         }
 

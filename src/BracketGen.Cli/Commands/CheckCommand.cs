@@ -38,8 +38,6 @@ internal static class CheckCommand
         return command;
     }
 
-    private sealed record Tried(MeasuredBracket Bracket, BracketTrial Trial, BracketRemedies.Found Found);
-
     private static int Run(FileInfo[] files, bool withOurs, FileInfo? write, StrengthDetail? strength, bool all)
     {
         if (files.Length < 2 && !withOurs && write is null)
@@ -76,7 +74,7 @@ internal static class CheckCommand
             return refused;
         }
 
-        var tried = brackets.Select(b => Try(b, job, strength)).ToList();
+        var tried = brackets.Select(b => TriedBracket.Of(b, job, strength)).ToList();
         var screen = Screen.OfConsole();
         foreach (var one in tried)
         {
@@ -86,22 +84,12 @@ internal static class CheckCommand
 
         if (tried.Count > 1 || withOurs)
         {
-            PrintTable(screen, tried, withOurs ? own : null, job);
+            PrintTable(screen, tried, withOurs ? own : null);
         }
 
         VerdictKind[] kinds = [.. tried.Select(t => t.Trial.Kind), .. withOurs ? new[] { own!.Verdict.Kind } : []];
         return kinds.Length == 0 ? ExitCode.Pass : ExitCode.Of(kinds.Max());
     }
-
-    private static Tried Try(MeasuredBracket measured, Job job, StrengthDetail? strength)
-    {
-        var bracket = BracketOf(measured, job.Shop);
-        var trial = BracketTrial.Of(job, bracket, measured.Thickness.PlusMinus, strength);
-        return new(measured, trial, BracketRemedies.Of(trial, bracket, measured.Thickness.PlusMinus, strength));
-    }
-
-    // The reader made sure that there is one.
-    private static Bracket BracketOf(MeasuredBracket measured, Shop shop) => MeasuredShape.Of(measured, measured.MetalIn(shop)!).Bracket!;
 
     private static int Write(FileInfo file, Solution own)
     {
@@ -126,9 +114,9 @@ internal static class CheckCommand
         return ExitCode.Pass;
     }
 
-    private static void Print(Screen screen, Tried tried, bool all)
+    private static void Print(Screen screen, TriedBracket tried, bool all)
     {
-        var (bracket, trial, found) = tried;
+        var (bracket, trial, _) = tried;
         var job = trial.Job;
         screen.Paragraph(TrialText.Heading(bracket, job), Tone.Strong);
         if (trial.Solution is { } solution)
@@ -155,44 +143,35 @@ internal static class CheckCommand
             screen.Paragraph(line);
         }
 
-        if (trial.NothingFails)
+        if (TrialText.Correction(tried) is not { } correction)
         {
             return;
         }
 
         screen.Line();
-        if (found.Remedies.IsEmpty)
+        screen.Paragraph(correction.Before, correction.Remedies.Count == 0 ? Tone.Bad : Tone.Strong);
+        foreach (var remedy in correction.Remedies)
         {
-            screen.Paragraph(TrialText.NoneFound(trial, found.IsCutShort), Tone.Bad);
-            return;
+            screen.Paragraph("- " + remedy, hang: 2);
         }
 
-        screen.Paragraph(TrialText.AnyOne, Tone.Strong);
-        foreach (var remedy in found.Remedies)
+        if (correction.After is { } after)
         {
-            screen.Paragraph("- " + TrialText.Remedy(remedy, job.Units), hang: 2);
+            screen.Paragraph(after);
         }
-
-        screen.Paragraph(TrialText.AfterWork);
     }
 
-    private static void PrintTable(Screen screen, List<Tried> tried, Solution? own, Job job)
+    private static void PrintTable(Screen screen, List<TriedBracket> tried, Solution? own)
     {
         List<string[]> rows = [[.. TrialText.Heads]];
-        foreach (var (bracket, trial, found) in tried)
+        foreach (var one in tried)
         {
-            var correct = trial.Kind == VerdictKind.Passes ? TrialText.Nothing
-                : trial.NothingFails ? TrialText.Measure
-                : found.Remedies.IsEmpty ? TrialText.NotFound
-                : TrialText.Short(found.Remedies[0], job.Units);
-            rows.Add(TrialText.Row(rows.Count, bracket.Name, trial.Solution, trial.Kind, job, bracket.Price, correct));
+            rows.Add(TrialText.Row(rows.Count, one));
         }
 
         if (own is not null)
         {
-            rows.Add(TrialText.Row(
-                rows.Count, TrialText.Ours, own.Bracket is null ? null : own, own.Verdict.Kind, job, TrialText.PriceOfOurs(own),
-                own.Passes ? TrialText.Nothing : own.NothingFails ? TrialText.Measure : TrialText.NotFound));
+            rows.Add(TrialText.RowOfOurs(rows.Count, own));
         }
 
         screen.Table(rows);

@@ -16,4 +16,10 @@ public static class JobReport
     /// <param name="allowed">Failed safety checks that the user allowed by name.</param>
     public static byte[] Write(Solution solution, IReadOnlyList<string> allowed) =>
         Encoding.UTF8.GetBytes(ReportPage.Compose(new ReportScene(solution, allowed)));
+
+    /// <summary>The report of a bracket that is there already; null where it does not go on, so that nothing of it was solved.</summary>
+    /// <param name="tried">The bracket, tried on its job.</param>
+    public static byte[]? Write(TriedBracket tried) => tried.Trial.Solution is { } solution
+        ? Encoding.UTF8.GetBytes(ReportPage.Compose(new ReportScene(solution, []) { Tried = tried }))
+        : null;
 }

@@ -13,6 +13,7 @@ internal static class ReportPage
     public static readonly ReportSection[] All =
     [
         new("verdict", PageText.Verdict, VerdictSection.Write),
+        new("trial", TrialHeadings.Section, (html, scene) => TrialSection.Write(html, scene.Tried!), s => s.Tried is not null),
         new("cautions", PageText.Cautions, CautionSection.Write),
         new("checks", PageText.Checks, ChecksSection.Write),
         new("sweep", PageText.Sweep, SweepSection.Write),

@@ -37,9 +37,25 @@ public static class ReportParts
     /// <summary>The inside of each section that the report of <paramref name="solution"/> has, by its id, without its heading; and the data of its moving pictures as JSON.</summary>
     /// <param name="solution">The solution.</param>
     /// <param name="allowed">Failed safety checks that the user accepted by name.</param>
-    public static (ImmutableArray<(string Id, string Html)> Parts, string Data) Of(Solution solution, IReadOnlyList<string> allowed)
+    public static (ImmutableArray<(string Id, string Html)> Parts, string Data) Of(Solution solution, IReadOnlyList<string> allowed) => Of(new ReportScene(solution, allowed));
+
+    /// <summary>The same of a bracket that is there already. Where it does not go on, only what the command tells of it and its flat pattern; then there is no data.</summary>
+    /// <param name="tried">The bracket, tried on its job.</param>
+    public static (ImmutableArray<(string Id, string Html)> Parts, string? Data) Of(TriedBracket tried)
     {
-        var scene = new ReportScene(solution, allowed);
+        if (tried.Trial.Solution is { } solution)
+        {
+            return Of(new ReportScene(solution, []) { Tried = tried });
+        }
+
+        var (told, flat) = (new HtmlWriter(), new HtmlWriter());
+        TrialSection.Write(told, tried);
+        FlatSection.Alone(flat, tried.Shape, tried.Trial.Job.Units);
+        return ([("trial", told.ToString()), ("flat", flat.ToString())], null);
+    }
+
+    private static (ImmutableArray<(string Id, string Html)> Parts, string Data) Of(ReportScene scene)
+    {
         var parts = ReportPage.All.Where(s => s.Id is not ("solid" or "inputs") && (s.Has?.Invoke(scene) ?? true)).Select(section =>
         {
             var html = new HtmlWriter();

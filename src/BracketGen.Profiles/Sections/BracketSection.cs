@@ -124,7 +124,7 @@ internal static class BracketSection
 
     internal static readonly Key<Vector3> Direction = new(
         "direction", VectorForm.Direction,
-        "The way the seat faces, from the quadrant to the outer, of any length: x and y of the mount flange, z up. If left out: square to the flange as the bends give it, on the side that at lies on.", isRequired: false);
+        "The way the seat faces, from the quadrant to the outer, of any length: x and y of the mount flange, z up. If left out: square to the flange as the bends give it, on the side that its middle lies on.", isRequired: false);
 
     internal static readonly Key<double> DirectionPlusMinus = new(
         "direction_plus_minus", QuantityForm.Angle(0, 20),

@@ -67,7 +67,7 @@ internal static class FlatBracketSection
     private static readonly Key<double> Deduction = new(
         "deduction", QuantityForm.Length(-100, 200), "Bend deduction: by how much the flat pattern is shorter than both flanges measured from the corner line.", isRequired: false);
 
-    private static readonly Key<double> KFactor = new("k_factor", QuantityForm.Number(0, 0.7), "K factor of the bend. If allowance, deduction and k_factor are left out: Machinery's Handbook, assumed.", isRequired: false);
+    private static readonly Key<double> KFactor = new("k_factor", QuantityForm.Number(0, 0.7), "K factor of the bend. If none of bend allowance, bend deduction and K factor is given: Machinery's Handbook, assumed.", isRequired: false);
 
     private static readonly Key<ImmutableArray<Located<FlatBend>>> Bends = Key<ImmutableArray<Located<FlatBend>>>.WithDefault(
         "bends", new ListForm<Located<FlatBend>>(
@@ -87,7 +87,7 @@ internal static class FlatBracketSection
     private static readonly Key<(MeasuredOpening Opening, Located<FlatPoint> On, Measured? Size, bool IsMeasured)> Stop = new(
         "stop", new Section<(MeasuredOpening, Located<FlatPoint>, Measured?, bool)>(
             [On, StopAt, BracketSection.StopPlusMinus, StopDiameter, BracketSection.Direction, BracketSection.DirectionPlusMinus], StopOf),
-        "The hole or slot that the outer sits in. Where at is left out, its place is what the drawing folds to.");
+        "The hole or slot that the outer sits in. Where its place is not measured, it is what the drawing folds to.");
 
     public static Section<FlatBracketFile> Form { get; } = new(
         [BracketSection.Name, BracketSection.Source, BracketSection.Price, BracketSection.Material, BracketSection.Thickness, Pattern, Unit, BendLayer, CutLayers, BracketSection.OutlinePlusMinus, Holes, Bends, Stop],

@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
-using BracketGen.Profiles.Paths;
+using BracketGen.SheetMetal.Shops;
 using BracketGen.Web.Folder;
 
 namespace BracketGen.Web.Desk;
@@ -20,20 +21,26 @@ public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, strin
     /// <param name="job">Path of the job's file.</param>
     /// <param name="files">Texts by path.</param>
     public static JobDesk? Of(string job, IReadOnlyDictionary<string, string> files) =>
-        WorkFolder.IsAllowed(job) && files.Count is > 0 and <= MaxFiles && files.All(f => WorkFolder.IsAllowed(f.Key) && f.Value?.Length <= WorkFolder.MostBytes)
+        WorkFolder.IsAllowed(job) && files.Count is > 0 and <= MaxFiles && files.All(f => (WorkFolder.IsAllowed(f.Key) || WorkFolder.IsDrawing(f.Key)) && f.Value?.Length <= WorkFolder.MostBytes)
             ? new(job, files.ToImmutableSortedDictionary(StringComparer.Ordinal))
             : null;
 
     /// <summary>The job, or every error in its files: those that the command line reports.</summary>
-    public ProfileResult<Job> Read() =>
-        ProfileReader.ReadJob(Job, Files.Aggregate(MemoryFileSource.Empty, (all, file) => all.With(file.Key, file.Value)));
+    public ProfileResult<Job> Read() => ProfileReader.ReadJob(Job, Source);
+
+    /// <summary>A bracket that is there already, or every error in its file and its drawing.</summary>
+    /// <param name="bracket">Path of its file, among those of the desk.</param>
+    /// <param name="shop">The job's shop, whose materials it may name; null where the job cannot be read.</param>
+    public ProfileResult<MeasuredBracket> ReadBracket(string bracket, Shop? shop) => ProfileReader.ReadBracket(bracket, Source, shop);
+
+    private MemoryFileSource Source => Files.Aggregate(MemoryFileSource.Empty, (all, file) => all.With(file.Key, WorkFolder.BytesOf(file.Key, file.Value)));
 
     /// <summary>The desk with one value changed; null if it cannot be.</summary>
     /// <param name="file">Path of the file.</param>
     /// <param name="key">Key as errors name it.</param>
     /// <param name="value">The value; null removes the key.</param>
     public JobDesk? With(string file, string key, JsonElement? value) =>
-        Files.TryGetValue(file, out var text) && ProfileEditor.Apply(text, key, value) is { } edited && edited.Length <= WorkFolder.MostBytes
+        WorkFolder.IsAllowed(file) && Files.TryGetValue(file, out var text) && ProfileEditor.Apply(text, key, value) is { } edited && edited.Length <= WorkFolder.MostBytes
             ? this with { Files = Files.SetItem(file, edited) }
             : null;
 
@@ -42,23 +49,32 @@ public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, strin
     /// <param name="read">Reads a text by its path; null if there is none.</param>
     public static JobDesk? Open(string job, Func<string, string?> read)
     {
-        if (read(job) is not { } text)
+        if (!WorkFolder.IsAllowed(job) || read(job) is not { } text)
         {
             return null;
         }
 
+        return new(job, WithNamed(job, "job", text, read));
+    }
+
+    /// <summary>A bracket's file with the drawing it names, where that is there; null if there is no such bracket.</summary>
+    /// <param name="bracket">Path of its file.</param>
+    /// <param name="read">Reads a text by its path; null if there is none.</param>
+    public static ImmutableSortedDictionary<string, string>? FilesOf(string bracket, Func<string, string?> read) =>
+        WorkFolder.IsAllowed(bracket) && read(bracket) is { } text ? WithNamed(bracket, "bracket", text, read) : null;
+
+    private static ImmutableSortedDictionary<string, string> WithNamed(string path, string kind, string text, Func<string, string?> read)
+    {
         var files = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
-        files[job] = text;
-        var values = ProfileValues.Of(text);
-        foreach (var key in WorkFolder.NamedByJob)
+        files[path] = text;
+        foreach (var named in WorkFolder.Named(path, kind, text))
         {
-            if (values[key] is System.Text.Json.Nodes.JsonValue named && named.TryGetValue<string>(out var relative)
-                && ProfilePath.Beside(job, relative) is var path && WorkFolder.IsAllowed(path) && read(path) is { } content)
+            if (read(named) is { } content && (WorkFolder.IsAllowed(named) || WorkFolder.IsDrawing(named)))
             {
-                files[path] = content;
+                files[named] = content;
             }
         }
 
-        return new(job, files.ToImmutable());
+        return files.ToImmutable();
     }
 }

@@ -16,14 +16,17 @@ internal static class Examples
 
     public static IReadOnlyList<ShelfEntry> List() =>
     [
-        .. All.Value.OrderBy(e => e.Key, StringComparer.Ordinal)
+        .. All.Value.Where(e => WorkFolder.IsAllowed(e.Key)).OrderBy(e => e.Key, StringComparer.Ordinal)
             .Select(e => ProfileValues.Summary(e.Value) is var (kind, name) ? new ShelfEntry(e.Key, kind, name) : null).OfType<ShelfEntry>(),
     ];
+
+    /// <summary>Paths of the drawings that come with the brackets.</summary>
+    public static IReadOnlyList<string> Drawings() => [.. All.Value.Keys.Where(WorkFolder.IsDrawing).Order(StringComparer.Ordinal)];
 
     private static string Text(string name)
     {
         using var stream = typeof(Examples).Assembly.GetManifestResourceStream(name)!;
-        using var reader = new StreamReader(stream, Encoding.UTF8);
+        using var reader = new StreamReader(stream, WorkFolder.IsDrawing(name) ? Encoding.Latin1 : Encoding.UTF8);
         return reader.ReadToEnd().ReplaceLineEndings("\n");
     }
 }

@@ -12,8 +12,8 @@ namespace BracketGen.Web.Folder;
 
 /// <summary>The one folder that the page may read profiles from and write them to.</summary>
 /// <remarks>
-/// Takes relative paths of profiles (.toml) with forward slashes only; hidden names, <c>..</c> and links are refused, so that no path leads
-/// out. Nothing but profiles is read or written.
+/// Takes relative paths of profiles (.toml), and of the flat patterns of brackets (.dxf), with forward slashes only; hidden names, <c>..</c> and links
+/// are refused, so that no path leads out. Nothing else is read or written.
 /// </remarks>
 public sealed class WorkFolder
 {
@@ -33,13 +33,28 @@ public sealed class WorkFolder
     public string Root { get; }
 
     /// <summary>Whether <paramref name="path"/> may name a profile in the folder; says nothing of whether it is there.</summary>
-    public static bool IsAllowed(string path) =>
-        path.Length is > 5 and <= 300 && path.EndsWith(".toml", StringComparison.Ordinal)
+    public static bool IsAllowed(string path) => IsPath(path) && path.EndsWith(".toml", StringComparison.Ordinal);
+
+    /// <summary>Whether <paramref name="path"/> may name a drawing of a flat pattern in the folder.</summary>
+    public static bool IsDrawing(string path) => IsPath(path) && path.EndsWith(".dxf", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>The bytes of a text: of a drawing as they were, whatever letters it was written in.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <param name="text">Its text, as <see cref="Read"/> gives it.</param>
+    public static byte[] BytesOf(string path, string text) => IsDrawing(path) ? Encoding.Latin1.GetBytes(text) : Encoding.UTF8.GetBytes(text);
+
+    private static bool IsPath(string path) =>
+        path.Length is > 5 and <= 300
         && !path.Any(c => char.IsControl(c) || c is '\\' or ':' or '*' or '?' or '"' or '<' or '>' or '|')
         && path.Split('/').All(part => part.Length > 0 && part[0] != '.' && part[^1] is not (' ' or '.'));
 
     /// <summary>Every profile in the folder and those under it, by path: its kind and name. One that cannot be read has no kind, and says why; TOML of something else is left out.</summary>
-    public IReadOnlyList<ShelfEntry> List()
+    public IReadOnlyList<ShelfEntry> List() => [.. Paths(IsAllowed).Select(EntryOf).OfType<ShelfEntry>()];
+
+    /// <summary>Every drawing in the folder and those under it, by path.</summary>
+    public IReadOnlyList<string> Drawings() => Paths(IsDrawing);
+
+    private List<string> Paths(Func<string, bool> isWanted)
     {
         var options = new EnumerationOptions
         {
@@ -50,12 +65,10 @@ public sealed class WorkFolder
         };
         return
         [
-            .. Directory.EnumerateFiles(Root, "*.toml", options)
+            .. Directory.EnumerateFiles(Root, "*", options)
                 .Select(file => Path.GetRelativePath(Root, file).Replace(Path.DirectorySeparatorChar, '/'))
-                .Where(IsAllowed)
-                .Order(StringComparer.Ordinal)
-                .Select(EntryOf)
-                .OfType<ShelfEntry>(),
+                .Where(isWanted)
+                .Order(StringComparer.Ordinal),
         ];
     }
 
@@ -74,31 +87,28 @@ public sealed class WorkFolder
         return ProfileValues.Fault(path, text) is { } fault ? new(path, "", "") { Problem = ProfileErrorText.Format(fault) } : null;
     }
 
-    // A job that names a file which is not there.
-    private string? Missing(string path, string kind, string text)
+    // A job or a bracket that names a file which is not there.
+    private string? Missing(string path, string kind, string text) => Named(path, kind, text)
+        .Where(place => !((IsAllowed(place) || IsDrawing(place)) && Exists(place)))
+        .Select(ServerWords.NamesMissing)
+        .FirstOrDefault();
+
+    /// <summary>Paths of the files that a job or a bracket names.</summary>
+    /// <param name="path">Its path.</param>
+    /// <param name="kind">What its first key says it is.</param>
+    /// <param name="text">Its text.</param>
+    internal static IEnumerable<string> Named(string path, string kind, string text)
     {
-        if (kind != "job")
-        {
-            return null;
-        }
-
-        var values = ProfileValues.Of(text);
-        foreach (var key in NamedByJob)
-        {
-            if (values[key] is JsonValue named && named.TryGetValue<string>(out var relative) && ProfilePath.Beside(path, relative) is var place && !(IsAllowed(place) && Exists(place)))
-            {
-                return ServerWords.NamesMissing(place);
-            }
-        }
-
-        return null;
+        ImmutableArray<string> keys = kind == "job" ? NamedByJob : kind == "bracket" ? [ProfileReader.FlatPatternKey] : [];
+        var values = keys.IsEmpty ? null : ProfileValues.Of(text);
+        return keys.Select(key => values?[key] is JsonValue named && named.TryGetValue<string>(out var relative) && relative.Length > 0 ? ProfilePath.Beside(path, relative) : null).OfType<string>();
     }
 
-    /// <summary>The text of a profile; null where there is none that may be read.</summary>
+    /// <summary>The text of a profile or drawing; null where there is none that may be read. Of a drawing each byte is a letter: nobody knows what letters it was written in.</summary>
     /// <param name="path">Path from the folder.</param>
     public string? Read(string path)
     {
-        if (!IsAllowed(path) || HasLink(path))
+        if (!(IsAllowed(path) || IsDrawing(path)) || HasLink(path))
         {
             return null;
         }
@@ -106,7 +116,7 @@ public sealed class WorkFolder
         var file = new DiskFileSource().Read(Path.Combine(Root, path), MostBytes);
         try
         {
-            return file.State == FileState.Read ? Strict.GetString(file.Bytes.Span).TrimStart('\uFEFF') : null;
+            return file.State != FileState.Read ? null : IsDrawing(path) ? Encoding.Latin1.GetString(file.Bytes.Span) : Strict.GetString(file.Bytes.Span).TrimStart('\uFEFF');
         }
         catch (DecoderFallbackException)
         {
@@ -126,7 +136,7 @@ public sealed class WorkFolder
     {
         foreach (var file in files)
         {
-            if (!IsAllowed(file.Path) || HasLink(file.Path))
+            if (!(IsAllowed(file.Path) || IsDrawing(file.Path)) || HasLink(file.Path))
             {
                 throw new UnauthorizedAccessException(ServerWords.BadPath(file.Path));
             }
@@ -145,7 +155,7 @@ public sealed class WorkFolder
     // One profile needs no lock; a lock would leave its file in the user's folder.
     private void WriteAll(IReadOnlyList<SavedFile> files)
     {
-        (string Name, byte[] Bytes)[] all = [.. files.Select(f => (f.Path, Encoding.UTF8.GetBytes(f.Text)))];
+        (string Name, byte[] Bytes)[] all = [.. files.Select(f => (f.Path, BytesOf(f.Path, f.Text)))];
         if (all is [var one])
         {
             WholeFiles.WriteOne(Path.Combine(Root, one.Name), one.Bytes);

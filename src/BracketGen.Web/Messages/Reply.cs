@@ -2,14 +2,17 @@ using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Errors;
 using BracketGen.Web.Desk;
+using BracketGen.Web.Folder;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Page;
 using BracketGen.Words.Profiles;
 using BracketGen.Words.Results;
+using BracketGen.Words.Terminal;
 
 namespace BracketGen.Web.Messages;
 
@@ -36,15 +39,23 @@ internal static class Reply
     public static void Desk(Utf8JsonWriter to, JobDesk desk)
     {
         to.WriteString("job", desk.Job);
+
+        // A drawing is never changed here: the page has it.
+        Files(to, desk.Files.Where(f => WorkFolder.IsAllowed(f.Key)));
+    }
+
+    /// <summary>Texts by path, and the values of those that are profiles.</summary>
+    public static void Files(Utf8JsonWriter to, IEnumerable<KeyValuePair<string, string>> files)
+    {
         to.WriteStartObject("files");
-        foreach (var (path, text) in desk.Files)
+        foreach (var (path, text) in files)
         {
             to.WriteString(path, text);
         }
 
         to.WriteEndObject();
         to.WriteStartObject("values");
-        foreach (var (path, text) in desk.Files)
+        foreach (var (path, text) in files.Where(f => WorkFolder.IsAllowed(f.Key)))
         {
             to.WritePropertyName(path);
             ProfileValues.Of(text).WriteTo(to);
@@ -64,8 +75,9 @@ internal static class Reply
             to.WriteNumber("line", error.Line);
             to.WriteString("key", error.Key);
             to.WriteBoolean("missing", error.IsMissing);
-            to.WriteString("allowed", ProfileErrorText.Allowed(error));
-            to.WriteString("advice", ProfileErrorText.Advice(error));
+            to.WriteBoolean("open", PageErrorText.IsOpen(error));
+            to.WriteString("allowed", PageErrorText.Allowed(error));
+            to.WriteString("advice", PageErrorText.Advice(error));
             to.WriteString("text", ProfileErrorText.Format(error));
             to.WriteEndObject();
         }
@@ -85,10 +97,7 @@ internal static class Reply
 
         var (parts, data) = ReportParts.Of(solution, accepted);
         to.WriteStartObject("answer");
-        to.WriteString("depth", answer.Depth.ToString());
-        to.WriteBoolean("isWhole", answer.Depth == Depth.Strength);
-        to.WriteBoolean("isChosen", solution.Job.Chosen is not null);
-        to.WriteString("chosenText", ChosenText.Of(solution));
+        Begin(to, answer.Depth, solution.Job.Chosen is not null, ChosenText.Of(solution));
 
         // What the page writes into the job to have one of the brackets made.
         to.WriteStartArray("choices");
@@ -101,25 +110,13 @@ internal static class Reply
         }
 
         to.WriteEndArray();
-        var verdict = PageVerdict.Of(solution);
-        to.WriteStartObject("verdict");
-        to.WriteString("state", verdict.State);
-        to.WriteString("word", verdict.Word);
-        to.WriteString("sentence", verdict.Sentence);
-        to.WriteEndObject();
-        to.WriteNumber("failed", solution.Checks.Count(c => c.Fails && c.Kind != CheckKind.Advice));
-        to.WriteBoolean("hasBracket", solution.Bracket is not null);
-        to.WriteBoolean("hasStrength", solution.Strength is not null);
-        to.WriteStartArray("dangers");
-        foreach (var danger in solution.Dangers)
+        if (answer.Depth == Depth.Strength)
         {
-            to.WriteStartObject();
-            to.WriteString("id", danger.Code);
-            to.WriteString("title", danger.Title());
-            to.WriteEndObject();
+            Row(to, TrialText.RowOfOurs(1, solution));
         }
 
-        to.WriteEndArray();
+        Verdict(to, PageVerdict.Of(solution));
+        Solved(to, solution);
         to.WriteStartObject("parts");
         foreach (var (id, html) in parts)
         {
@@ -136,6 +133,93 @@ internal static class Reply
         to.WritePropertyName("data");
         to.WriteRawValue(data, skipInputValidation: true);
         to.WriteEndObject();
+    }
+
+    /// <summary>What the solver says of a bracket that is there already.</summary>
+    public static void Answer(Utf8JsonWriter to, BracketAnswer answer)
+    {
+        Errors(to, answer.Errors);
+        if (answer.Tried is not { } tried)
+        {
+            to.WriteNull("answer");
+            return;
+        }
+
+        var (parts, data) = ReportParts.Of(tried);
+        to.WriteStartObject("answer");
+        Begin(to, answer.Depth, isChosen: false, chosen: null);
+        to.WriteStartArray("choices");
+        to.WriteEndArray();
+        if (answer.Depth == Depth.Strength)
+        {
+            Row(to, TrialText.Row(1, tried));
+        }
+
+        Verdict(to, PageVerdict.Of(tried));
+        Solved(to, tried.Trial.Solution);
+        to.WriteStartObject("parts");
+        foreach (var (id, html) in parts)
+        {
+            to.WriteString(id, WithoutStyle(html));
+        }
+
+        to.WriteEndObject();
+        to.WritePropertyName("data");
+        to.WriteRawValue(data ?? "null", skipInputValidation: true);
+        to.WriteEndObject();
+    }
+
+    private static void Begin(Utf8JsonWriter to, Depth depth, bool isChosen, string? chosen)
+    {
+        to.WriteString("depth", depth.ToString());
+        to.WriteBoolean("isWhole", depth == Depth.Strength);
+        to.WriteBoolean("isChosen", isChosen);
+        to.WriteString("chosenText", chosen);
+    }
+
+    // The row of the table that compares brackets, without its number: the page counts its rows itself.
+    private static void Row(Utf8JsonWriter to, IEnumerable<string> cells)
+    {
+        to.WriteStartArray("heads");
+        foreach (var head in TrialText.Heads)
+        {
+            to.WriteStringValue(head);
+        }
+
+        to.WriteEndArray();
+        to.WriteStartArray("row");
+        foreach (var cell in cells.Skip(1))
+        {
+            to.WriteStringValue(cell);
+        }
+
+        to.WriteEndArray();
+    }
+
+    private static void Verdict(Utf8JsonWriter to, PageVerdict verdict)
+    {
+        to.WriteStartObject("verdict");
+        to.WriteString("state", verdict.State);
+        to.WriteString("word", verdict.Word);
+        to.WriteString("sentence", verdict.Sentence);
+        to.WriteEndObject();
+    }
+
+    private static void Solved(Utf8JsonWriter to, Solution? solution)
+    {
+        to.WriteNumber("failed", solution?.Checks.Count(c => c.Fails && c.Kind != CheckKind.Advice) ?? 0);
+        to.WriteBoolean("hasBracket", solution?.Bracket is not null);
+        to.WriteBoolean("hasStrength", solution?.Strength is not null);
+        to.WriteStartArray("dangers");
+        foreach (var danger in solution?.Dangers ?? [])
+        {
+            to.WriteStartObject();
+            to.WriteString("id", danger.Code);
+            to.WriteString("title", danger.Title());
+            to.WriteEndObject();
+        }
+
+        to.WriteEndArray();
     }
 
     // The page's policy allows no style in the markup; its script sets the styles kept here. No text of a user has a bare quote in it.

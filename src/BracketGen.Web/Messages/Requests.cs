@@ -22,6 +22,15 @@ internal sealed record WorkMessage : DeskMessage
     public string Depth { get; set; } = "quick";
 
     public string[] Accepted { get; set => field = value ?? []; } = [];
+
+    /// <summary>Path of the bracket that is there already and is asked about; empty where the job's own is.</summary>
+    public string Bracket { get; set => field = value ?? ""; } = "";
+}
+
+/// <summary>The report of a bracket that is there already.</summary>
+internal sealed record ReportMessage : DeskMessage
+{
+    public required string Bracket { get; init; }
 }
 
 /// <summary>One value changed.</summary>
@@ -81,6 +90,7 @@ internal sealed record SaveMessage
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true, MaxDepth = 24)]
 [JsonSerializable(typeof(WorkMessage))]
 [JsonSerializable(typeof(OutputMessage))]
+[JsonSerializable(typeof(ReportMessage))]
 [JsonSerializable(typeof(DeskMessage))]
 [JsonSerializable(typeof(PathMessage))]
 [JsonSerializable(typeof(TextMessage))]
@@ -88,4 +98,5 @@ internal sealed record SaveMessage
 [JsonSerializable(typeof(PhotoMessage))]
 [JsonSerializable(typeof(IReadOnlyList<MeasuringStep>))]
 [JsonSerializable(typeof(IReadOnlyList<ShelfEntry>))]
+[JsonSerializable(typeof(IReadOnlyList<string>))]
 internal sealed partial class MessageContext : JsonSerializerContext;

@@ -9,6 +9,12 @@ const kinds = [['body', 'throttle_body', 'throttle-body', 'throttle body'], ['ve
 /** The profiles of a job: the key by which the job names each, its schema, its kind. @type {Page.Role[]} */
 export const roles = kinds.map(([id, key, form, kind]) => ({ id, key, label: words.profiles[id], form, kind }));
 
+/** A bracket that is there already, checked on the job. @type {Page.Role} */
+export const bracketRole = { id: 'bracket', key: null, label: words.bracket.tab, form: 'bracket', kind: 'bracket' };
+
+/** The key by which a bracket names its drawing. */
+export const drawingKey = 'flat_pattern';
+
 const maxSteps = 200;
 
 /** How long the page waits before it asks a program again that does not answer (ms). */
@@ -18,12 +24,20 @@ export class Desk {
   /**
    * @param {(reply: Page.Reply) => void} onChange
    * @param {(problem: unknown) => void} onProblem
+   * @param {(isBusy: boolean) => void} onBusy
    */
-  constructor(onChange, onProblem) {
+  constructor(onChange, onProblem, onBusy) {
+    this.onBusy = onBusy;
     this.onChange = onChange;
     this.onProblem = onProblem;
     /** Path of the job's file; empty before one is open. */
     this.job = '';
+    /** Path of the bracket that is there already and is checked; empty where the job's own is shown. */
+    this.bracket = '';
+    /** Every file that belongs to a bracket: none of them is the job's. @type {Set<string>} */
+    this.ofBrackets = new Set();
+    /** The files of a bracket as they were opened. @type {Record<string, string>} */
+    this.opened = {};
     /** @type {Record<string, string>} */
     this.files = {};
     /** @type {Record<string, Page.Values>} */
@@ -62,9 +76,55 @@ export class Desk {
    * @param {boolean} isSaved Whether the folder has the same texts.
    */
   open({ job, files, values }, isSaved) {
-    Object.assign(this, { job, files, values, saved: isSaved ? { ...files } : {}, past: [], future: [], waiting: [], errors: [], answer: null, accepted: [], last: null });
+    Object.assign(this, { job, files, values, saved: isSaved ? { ...files } : {}, past: [], future: [], waiting: [], errors: [], answer: null, accepted: [], last: null, bracket: '', ofBrackets: new Set() });
     this.revision++;
     return this.ask();
+  }
+
+  /** What has numbers now: the bracket that is checked first. */
+  get roles() { return this.bracket ? [bracketRole, ...roles] : roles; }
+
+  /**
+   * Checks a bracket that is there already in the place of the job's own; null leads back to that.
+   * @param {Page.Bracket | null} opened
+   * @param {boolean} isSaved Whether the folder has the same texts.
+   */
+  check(opened, isSaved) {
+    this.remember(null);
+    // Of the one before nothing is kept but what was changed.
+    this.files = Object.fromEntries(Object.entries(this.files).filter(([path, text]) => !this.ofBrackets.has(path) || text !== this.opened[path]));
+    this.bracket = opened?.path ?? '';
+    if (opened) {
+      this.opened = { ...this.opened, ...opened.files };
+      Object.keys(opened.files).forEach((path) => this.ofBrackets.add(path));
+      // What was changed here and is not saved stays.
+      this.files = { ...opened.files, ...this.files };
+      this.values = { ...opened.values, ...this.values };
+      this.saved = isSaved ? { ...this.saved, ...opened.files } : this.saved;
+    }
+    Object.assign(this, { answer: null, errors: [] });
+    this.revision++;
+    return this.ask();
+  }
+
+  /**
+   * A drawing for the bracket, with the edits that name it.
+   * @param {string} path
+   * @param {string} content
+   * @param {Page.Edit[]} edits
+   */
+  takeDrawing(path, content, edits) {
+    this.ofBrackets.add(path);
+    return this.replace({ [path]: content }, null, edits);
+  }
+
+  /**
+   * The drawing that a bracket names; empty where it names none.
+   * @param {string} bracket
+   */
+  drawingOf(bracket) {
+    const name = this.values[bracket]?.[drawingKey];
+    return typeof name === 'string' && name ? beside(bracket, name) : '';
   }
 
   /**
@@ -72,6 +132,9 @@ export class Desk {
    * @param {Page.Role} role
    */
   pathOf(role) {
+    if (role === bracketRole) {
+      return this.bracket || null;
+    }
     const name = role.key ? this.values[this.job]?.[role.key] : null;
     return role.key ? (typeof name === 'string' ? beside(this.job, name) : null) : this.job;
   }
@@ -87,7 +150,7 @@ export class Desk {
   get unsaved() { return Object.keys(this.files).filter((path) => this.files[path] !== this.saved[path]); }
 
   /** @returns {Page.Step} */
-  now() { return { files: this.files, values: this.values, job: this.job }; }
+  now() { return { files: this.files, values: this.values, job: this.job, bracket: this.bracket }; }
 
   /**
    * Changes of one field without leaving it are one step back.
@@ -142,11 +205,18 @@ export class Desk {
     const moved = (/** @type {Record<string, any>} */ of) => Object.fromEntries(Object.entries(of).map(([path, content]) => [paths[path] ?? path, content]));
     const named = roles.map((role) => ({ role, path: this.pathOf(role) }));
     const job = paths[this.job] ?? this.job;
+    const bracket = paths[this.bracket] ?? this.bracket;
+    const drawing = this.drawingOf(this.bracket);
+    const isDrawingMoved = drawing && (bracket !== this.bracket || drawing in paths);
+    Object.values(paths).filter((_, i) => this.ofBrackets.has(Object.keys(paths)[i])).forEach((path) => this.ofBrackets.add(path));
     this.files = moved(this.files);
     this.values = moved(this.values);
     this.saved = Object.fromEntries(Object.entries(this.saved).filter(([path]) => !(path in paths)));
-    this.job = job;
-    return this.edit(named.flatMap(({ role, path }) => (role.key && path && paths[path] ? [{ file: job, key: role.key, value: relativeTo(job, paths[path]) }] : [])));
+    Object.assign(this, { job, bracket });
+    return this.edit([
+      ...named.flatMap(({ role, path }) => (role.key && path && paths[path] ? [{ file: job, key: role.key, value: relativeTo(job, paths[path]) }] : [])),
+      ...(isDrawingMoved ? [{ file: bracket, key: drawingKey, value: relativeTo(bracket, paths[drawing] ?? drawing) }] : []),
+    ]);
   }
 
   /**
@@ -186,14 +256,16 @@ export class Desk {
   leave() { this.last = null; }
 
   /**
-   * The job as a message. Only what the job names goes along: a profile that was put aside stays on the page for undo, and is not sent or packed.
-   * @param {Record<string, unknown> & { edits?: Page.Edit[] }} more
+   * The job as a message. Only what the job names goes along, and the bracket that is asked about: a profile that was put aside stays on the page for undo, and is not sent or packed.
+   * @param {Record<string, unknown> & { edits?: Page.Edit[], bracket?: string }} more
    */
   message(more) {
     const edits = more.edits ?? [];
-    const named = new Set([this.job, ...roles.map((role) => this.pathOf(role)), ...edits.map((e) => e.file)]);
+    const checked = more.bracket ?? '';
+    const named = new Set([this.job, checked, this.drawingOf(checked), ...roles.map((role) => this.pathOf(role)), ...edits.map((e) => e.file)]);
+    edits.filter((e) => e.file === checked && e.key === drawingKey && typeof e.value === 'string').forEach((e) => named.add(beside(checked, e.value)));
     edits.filter((e) => e.file === this.job && typeof e.value === 'string' && roles.some((r) => r.key === e.key)).forEach((e) => named.add(beside(this.job, e.value)));
-    const files = Object.fromEntries(Object.entries(this.files).filter(([path]) => named.has(path) || Object.keys(this.files).length <= roles.length));
+    const files = Object.fromEntries(Object.entries(this.files).filter(([path]) => named.has(path) || (Object.keys(this.files).length <= roles.length && !this.ofBrackets.has(path))));
     return { job: this.job, files, accepted: this.accepted, ...more };
   }
 
@@ -209,13 +281,14 @@ export class Desk {
 
   async run() {
     clearTimeout(this.later);
+    this.onBusy(true);
     /** @type {Page.Edit[]} */
     let edits = [];
     try {
       do {
         this.again = false;
         edits = this.waiting;
-        const message = this.message({ edits, depth: 'quick' });
+        const message = this.message({ edits, depth: 'quick', bracket: this.bracket });
         this.waiting = [];
         const revision = ++this.revision;
         this.take(await asked('/work', message), revision);
@@ -230,9 +303,10 @@ export class Desk {
       this.onProblem(problem);
     } finally {
       this.busy = false;
+      this.onBusy(false);
     }
     // The remedies take longer: the page asks for them when the user pauses.
-    if (this.waiting.length === 0 && this.errors.length === 0 && this.answer && this.answer.failed > 0) {
+    if (this.waiting.length === 0 && this.errors.length === 0 && this.answer && this.answer.failed > 0 && !this.bracket) {
       this.later = setTimeout(() => this.deepen('remedies'), 350);
     }
   }
@@ -243,7 +317,7 @@ export class Desk {
     const { revision } = this;
     const turn = ++this.turns;
     try {
-      const reply = await asked('/work', this.message({ depth }));
+      const reply = await asked('/work', this.message({ depth, bracket: this.bracket }));
       if (revision === this.revision && turn === this.turns && !this.busy) {
         this.take(reply, revision);
       }

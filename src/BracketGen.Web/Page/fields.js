@@ -1,10 +1,11 @@
 // The fields of a profile on the page: groups, help, mistakes.
 import { h } from './dom.js';
+import { drawing } from './drawing.js';
 import { items, quantity, text, vector, word } from './inputs.js';
 import { at } from './plan.js';
 import { fill, words } from './words.js';
 
-const makers = { quantity, vector, word, text, items };
+const makers = { quantity, vector, word, text, items, drawing };
 
 /** Lists up to this length are open at first. */
 const maxOpen = 6;
@@ -19,12 +20,12 @@ export const advice = (errors) => errors.map((p) => fill(words.fields.allowed, {
  * Draws the fields, and returns what fills them and what shows their mistakes.
  * @param {HTMLElement} place
  * @param {Page.Field[]} nodes
- * @param {Pick<Page.Form, 'change' | 'leave' | 'isPending'>} handlers
+ * @param {Pick<Page.Form, 'change' | 'leave' | 'isPending' | 'drawings' | 'take'>} handlers
  * @returns {Page.Fields}
  */
-export function fields(place, nodes, { change, leave, isPending }) {
+export function fields(place, nodes, handlers) {
   /** @type {Page.Form} */
-  const form = { values: {}, inInches: false, change, leave, isPending };
+  const form = { values: {}, inInches: false, ...handlers };
   /** @type {Page.DrawnField[]} */
   const drawn = [];
   place.replaceChildren(...nodes.map(draw));
@@ -51,7 +52,7 @@ export function fields(place, nodes, { change, leave, isPending }) {
       input.dataset.path = n.path;
     }
     drawn.push({ n, problem, inputs: made.inputs, fill: made.fill });
-    return h('div', { class: `field ${n.kind}`, 'data-field': n.path }, made.parts, problem, help);
+    return h('div', { class: `field ${n.kind}${n.isItem ? ' row' : ''}`, 'data-field': n.path }, made.parts, n.isItem ? removing(n, form, '\u00d7') : null, problem, help);
   }
 
   return {
@@ -74,7 +75,7 @@ function group(n, inside, form) {
   const count = (/** @type {string} */ told) => h('span', { class: 'count' }, told);
   if (n.kind === 'list') {
     body.append(...(n.item && (n.count ?? 0) < (n.maxCount ?? 0) ? [adding(n, form)] : []));
-    const isOpen = inside.length > 0 && inside.length <= maxOpen;
+    const isOpen = inside.length > 0 ? inside.length <= maxOpen : n.isRequired;
     return h('details', { class: 'group', open: isOpen, 'data-group': n.path }, h('summary', {}, `${n.label} `, count(String(inside.length))), about, body);
   }
   if (n.isItem) {
@@ -89,10 +90,11 @@ function group(n, inside, form) {
 /**
  * @param {Page.Field} n
  * @param {Page.Form} form
+ * @param {string} shown What stands on the button.
  */
-const removing = (n, form) => h('button', {
+const removing = (n, form, shown = words.fields.remove) => h('button', {
   type: 'button', class: 'quiet', 'aria-label': fill(words.fields.removeOne, { label: n.label }), onclick: () => form.change([{ key: n.path, value: null }], null),
-}, words.fields.remove);
+}, shown);
 
 /**
  * A new item is empty: its fields say what is missing, and no number stands in it that nobody gave.
@@ -101,7 +103,7 @@ const removing = (n, form) => h('button', {
  */
 const adding = (n, form) => h('button', {
   type: 'button', class: 'quiet', 'data-add': n.path,
-  onclick: () => form.change([{ key: `${n.path}[+]`, value: {} }], null),
+  onclick: () => form.change([{ key: `${n.path}[+]`, value: n.item?.type === 'array' ? [] : {} }], null),
 }, fill(words.fields.add, { label: n.label.toLowerCase() }));
 
 /**
@@ -139,7 +141,10 @@ function tellProblems(drawn, errors) {
     const mine = by.get(field) ?? [];
     field.problem.hidden = mine.length === 0;
     field.problem.textContent = advice(mine);
-    field.inputs.forEach((input) => (mine.length ? input.setAttribute('aria-invalid', 'true') : input.removeAttribute('aria-invalid')));
+    // What is still to be given is no mistake.
+    const isWrong = mine.some((error) => !error.open);
+    field.problem.classList.toggle('open', !isWrong);
+    field.inputs.forEach((input) => (isWrong ? input.setAttribute('aria-invalid', 'true') : input.removeAttribute('aria-invalid')));
     if (mine.length) {
       field.problem.closest('details')?.setAttribute('open', '');
     }

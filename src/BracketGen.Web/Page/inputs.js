@@ -226,14 +226,15 @@ function changesOf(path, wasValue, wasMargin, value, margin) {
 }
 
 /**
- * A point or a direction: x, y and z, in one unit; one that is written in another unit shows it.
+ * A point or a direction: its coordinates in one unit; one that is written in another unit shows it. The last one of a corner, its rounding, may stay empty.
  * @param {Page.Field} n
  * @param {string} id
  * @param {Page.Form} form
  * @returns {Page.Inputs}
  */
 export function vector(n, id, form) {
-  const axes = ['x', 'y', 'z'];
+  const axes = n.axes ?? [];
+  const needed = n.needed ?? axes.length;
   const unit = h('span', { class: 'unit' });
   const seen = (/** @type {any} */ raw) => {
     const [here, one] = [shown(undefined, n.unit, form.inInches).unit, shown(raw, n.unit, form.inInches)];
@@ -257,19 +258,20 @@ export function vector(n, id, form) {
     if (next.every((value, i) => value === was[i])) {
       return;
     }
-    const given = next.filter((value) => value !== null).length;
-    if (given > 0 && given < axes.length) {
+    const given = next.slice(0, needed).filter((value) => value !== null).length;
+    // An item of a list goes by its button, not by clearing its numbers.
+    if ((given > 0 && given < needed) || (given === 0 && n.isItem)) {
       // No coordinate is made up: what was whole stays as it was, what is new waits for the rest.
-      if (isLast && was.every((value) => value === null)) {
-        note.say(words.fields.whole);
+      if (isLast && next.some((value) => value !== null) && was.every((value) => value === null)) {
+        note.say(fill(words.fields.whole, { axes: axes.slice(0, needed).join(', ') }));
       }
       return;
     }
-    const isWhole = was.every((value) => value !== null);
+    const isSame = next.every((value, i) => (value === null) === (was[i] === null));
     numbers.forEach((one, i) => one.sent(next[i]));
     form.change(given === 0 ? [{ key: n.path, value: null }]
-      : isWhole ? next.map((value, i) => ({ key: `${n.path}[${i + 1}]`, value })).filter((e, i) => e.value !== was[i])
-        : [{ key: n.path, value: next }], n.path);
+      : isSame ? next.map((value, i) => ({ key: `${n.path}[${i + 1}]`, value })).filter((e, i) => e.value !== was[i])
+        : [{ key: n.path, value: next.filter((value) => value !== null) }], n.path);
   }
 
   inputs.forEach((input) => live(input, commit, form));

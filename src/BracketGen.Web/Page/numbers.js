@@ -1,9 +1,9 @@
 // The numbers of the open job: one tab a profile, as fields or as text.
 import { asked } from './asking.js';
 import { $, all, h, select, tabs } from './dom.js';
-import { roles } from './desk.js';
+import { bracketRole, drawingKey, roles } from './desk.js';
 import { advice, fields } from './fields.js';
-import { relativeTo } from './paths.js';
+import { beside, freePath, relativeTo } from './paths.js';
 import { plan, shape, unitOf } from './plan.js';
 import { fill, words } from './words.js';
 
@@ -13,12 +13,14 @@ export class Numbers {
   /**
    * @param {import('./desk.js').Desk} desk
    * @param {(problem: unknown) => void} onProblem
+   * @param {(path: string, isExample: boolean) => void} onBracket Another bracket is to be checked.
    */
-  constructor(desk, onProblem) {
+  constructor(desk, onProblem, onBracket) {
     this.desk = desk;
     this.onProblem = onProblem;
     /** Opens the screen for a photograph of a profile. @type {(path: string) => void} */
     this.onPhoto = () => {};
+    this.onBracket = onBracket;
     this.role = roles[0];
     this.isText = false;
     /** What is drawn; the same key means that the fields can stay. */
@@ -26,7 +28,7 @@ export class Numbers {
     /** @type {Page.Fields | null} */
     this.form = null;
     /** @type {Page.Shelf} */
-    this.shelf = { folder: '', profiles: [], examples: [] };
+    this.shelf = { folder: '', profiles: [], examples: [], drawings: [] };
     /** The schema of each kind of profile. @type {Record<string, Page.Schema>} */
     this.schemas = {};
   }
@@ -35,20 +37,23 @@ export class Numbers {
 
   /** Begins anew with another job. */
   reset() {
-    [this.role] = roles;
+    [this.role] = this.desk.roles;
     this.drawn = '';
   }
 
   /** Shows the job as it is now. */
   show() {
-    this.tabs();
     const { desk } = this;
+    if (!desk.roles.includes(this.role)) {
+      this.reset();
+    }
+    this.tabs();
     const path = desk.pathOf(this.role);
     const values = desk.valuesOf(this.role);
     const text = path === null ? undefined : desk.files[path];
-    const mine = desk.errors.filter((e) => e.file === path);
+    const mine = this.mistakes(path);
     const isBroken = text !== undefined && Object.keys(values).length === 0;
-    const nodes = path !== null && text !== undefined && !isBroken ? plan(this.schema(), values) : [];
+    const nodes = path !== null && text !== undefined && !isBroken ? this.nodes(values) : [];
     const asText = this.isText || isBroken;
     const next = JSON.stringify([this.role.id, path, text === undefined, asText, desk.inInches, shape(nodes)]);
     if (next !== this.drawn) {
@@ -57,7 +62,7 @@ export class Numbers {
     }
     if (this.form) {
       this.form.fill(values, desk.inInches);
-      this.rest(this.form.problems(mine).map((e) => (e.key ? fill(said.keyAllowed, { key: e.key, allowed: e.allowed, advice: e.advice }) : advice([e]))));
+      this.rest(this.form.problems(mine).map((e) => (e.key ? fill(said.keyAllowed, { field: nameOf(nodes, e.key), allowed: e.allowed, advice: e.advice }) : advice([e]))));
     } else {
       this.rest(mine.map((e) => e.text));
       const area = document.getElementById('profile-text');
@@ -70,11 +75,11 @@ export class Numbers {
 
   tabs() {
     const focused = document.activeElement?.id;
-    tabs($('profile-tabs'), roles.map((r) => {
-      const wrong = this.desk.errors.filter((e) => e.file === this.desk.pathOf(r)).length;
+    tabs($('profile-tabs'), this.desk.roles.map((r) => {
+      const wrong = this.mistakes(this.desk.pathOf(r)).length;
       return { id: `profile-tab-${r.id}`, panel: 'profile-panel', label: r.label, note: wrong ? String(wrong) : '' };
     }), this.tab, (id) => {
-      this.role = roles.find((r) => `profile-tab-${r.id}` === id) ?? roles[0];
+      this.role = this.desk.roles.find((r) => `profile-tab-${r.id}` === id) ?? roles[0];
       this.drawn = '';
       this.show();
     });
@@ -82,6 +87,27 @@ export class Numbers {
       $(focused).focus();
     }
     $('profile-panel').setAttribute('aria-labelledby', this.tab);
+  }
+
+  /**
+   * The mistakes of a profile; those of a bracket's drawing stand where the drawing is chosen.
+   * @param {string | null} path
+   */
+  mistakes(path) {
+    const { desk } = this;
+    const drawing = path !== null && path === desk.bracket ? desk.drawingOf(path) : '';
+    return desk.errors.flatMap((e) => (e.file === path ? [e] : drawing && e.file === drawing ? [{ ...e, key: drawingKey }] : []));
+  }
+
+  /** @param {Page.Values} values */
+  nodes(values) {
+    if (this.role !== bracketRole) {
+      return plan(this.schema(), values);
+    }
+    // A bracket is measured, or drawn: which keys there are depends on that.
+    const [measured, drawn] = this.schemas.bracket.oneOf ?? [];
+    const nodes = plan(values[drawingKey] === undefined ? measured : drawn, values, '', words.bracketLabels);
+    return nodes.map((n) => (n.path === drawingKey ? { ...n, kind: /** @type {const} */ ('drawing') } : n));
   }
 
   /** The job's files are picked above the fields; among them they would appear twice. */
@@ -111,7 +137,7 @@ export class Numbers {
     const scroll = $('numbers').scrollTop;
     const body = h('div', { class: 'fields' });
     $('profile-panel').replaceChildren(
-      h('div', { class: 'picker' }, h('label', { for: 'pick' }, this.role.key ? said.which : said.file), h('select', { id: 'pick', onchange: () => this.pick() }),
+      h('div', { class: 'picker' }, h('label', { for: 'pick' }, this.isPicked ? said.which : said.file), h('select', { id: 'pick', onchange: () => this.pick() }),
         h('button', { type: 'button', class: 'quiet', id: 'as-text', 'aria-pressed': String(asText), disabled: isBroken, onclick: () => this.turn() }, said.asText),
         this.role.id === 'body' && path !== null && this.desk.files[path] !== undefined ? h('button', { type: 'button', class: 'quiet', id: 'from-photo', onclick: () => this.onPhoto(path) }, words.photo.begin) : null),
       h('div', { id: 'profile-rest' }), body);
@@ -128,7 +154,7 @@ export class Numbers {
       return;
     }
     this.form = fields(body, nodes, {
-      change: (changes, what) => this.desk.edit(changes.map((change) => ({ file: path, ...change })), what ? `${path} ${what}` : null),
+      change: (changes, what) => this.change(path, changes, what),
       // What was typed is on its way, or the field shows again what the file holds.
       leave: () => {
         this.desk.leave();
@@ -137,6 +163,8 @@ export class Numbers {
         }
       },
       isPending: (key) => this.desk.isPending(path, key),
+      drawings: () => this.drawings(path),
+      take: (key, name, content) => this.take(path, key, name, content),
     });
     for (const details of all('details[data-group]', body)) {
       details.toggleAttribute('open', open.get(details.dataset.group) ?? details.hasAttribute('open'));
@@ -147,6 +175,53 @@ export class Numbers {
       this.form.fill(this.desk.values[path] ?? {}, this.desk.inInches);
       hold(body, held);
     }
+  }
+
+  /** Whether the profile can be another one. */
+  get isPicked() { return this.role.key !== null || this.role === bracketRole; }
+
+  /**
+   * @param {string} path
+   * @param {Page.Change[]} changes
+   * @param {string | null} what
+   */
+  async change(path, changes, what) {
+    const edits = changes.map((change) => ({ file: path, ...change }));
+    const drawing = path === this.desk.bracket ? edits.find((e) => e.key === drawingKey && e.value) : undefined;
+    const there = drawing ? beside(path, drawing.value) : '';
+    if (!there || there in this.desk.files) {
+      this.desk.edit(edits, what ? `${path} ${what}` : null);
+      return;
+    }
+    try {
+      const { text } = await asked('/read', { path: there, example: false });
+      this.desk.saved = { ...this.desk.saved, [there]: text };
+      this.desk.takeDrawing(there, text, edits);
+    } catch (problem) {
+      this.onProblem(problem);
+    }
+  }
+
+  /**
+   * The drawings of the folder and of the page, as a bracket names them.
+   * @param {string} path Of the bracket.
+   */
+  drawings(path) {
+    const here = Object.keys(this.desk.files).filter((one) => one.toLowerCase().endsWith('.dxf'));
+    return [...new Set([...this.shelf.drawings, ...here])].sort().map((one) => relativeTo(path, one));
+  }
+
+  /**
+   * A drawing that was chosen or dropped: it lies beside the bracket, under a name that is free.
+   * @param {string} path Of the bracket.
+   * @param {string} key
+   * @param {string} name
+   * @param {string} content
+   */
+  take(path, key, name, content) {
+    const plain = name.replace(/\.dxf$/i, '').replace(/[^\w-]+/g, '-').replace(/^-+|-+$/g, '') || 'flat-pattern';
+    const place = freePath(beside(path, `${plain}.dxf`), (one) => (one in this.desk.files ? this.desk.files[one] !== content : this.shelf.drawings.includes(one)));
+    this.desk.takeDrawing(place, content, [{ file: path, key, value: relativeTo(path, place) }]);
   }
 
   /** From fields to text, and back. */
@@ -175,15 +250,15 @@ export class Numbers {
       return;
     }
     const { desk, role, shelf } = this;
-    const others = role.key ? [
+    const others = this.isPicked ? [
       ...shelf.profiles.filter((p) => p.kind === role.kind).map((p) => [`folder ${p.path}`, p.name || p.path, p.path]),
       ...shelf.examples.filter((p) => p.kind === role.kind && !shelf.profiles.some((o) => o.path === p.path)).map((p) => [`example ${p.path}`, fill(said.example, { name: p.name }), p.path]),
     ].filter(([, , p]) => p !== path) : [];
-    const name = String(desk.valuesOf(role).name ?? (role.key ? path ?? '' : desk.job));
+    const name = String(desk.valuesOf(role).name ?? (this.isPicked ? path ?? '' : desk.job));
     const isSaved = path !== null && desk.files[path] === desk.saved[path];
     const here = [`open ${path}`, isSaved ? name : fill(said.notSaved, { name })];
     pick.replaceChildren(...[here, ...others].map(([value, label]) => h('option', { value }, label)));
-    pick.disabled = !role.key;
+    pick.disabled = !this.isPicked;
   }
 
   /** Takes another profile of the folder or of the examples. */
@@ -191,7 +266,12 @@ export class Numbers {
     const picked = select('pick');
     const [from, ...parts] = picked.value.split(' ');
     const path = parts.join(' ');
-    if (from === 'open' || !this.role.key) {
+    if (from === 'open' || !this.isPicked) {
+      return;
+    }
+    if (!this.role.key) {
+      picked.blur();
+      this.onBracket(path, from === 'example');
       return;
     }
     try {
@@ -222,6 +302,18 @@ export class Numbers {
     }
     return form?.type === 'array' ? unitOf(form.items) : unitOf(form);
   }
+}
+
+/**
+ * What the fields call a key.
+ * @param {Page.Field[]} nodes
+ * @param {string} key
+ * @returns {string}
+ */
+function nameOf(nodes, key) {
+  const found = nodes.find((n) => key === n.path || key.startsWith(`${n.path}.`) || key.startsWith(`${n.path}[`));
+  const inside = found && key !== found.path ? nameOf(found.nodes, key) : '';
+  return found ? [found.label, inside === key ? '' : inside].filter(Boolean).join(', ') : key;
 }
 
 /** The field that has the focus, and what is being typed in it. */

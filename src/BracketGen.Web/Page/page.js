@@ -1,5 +1,6 @@
 // The page: what is open, which screen is shown, and what buttons and keys do.
 import { asked, fetched, hand, Silence, textOf } from './asking.js';
+import { checkPage } from './check.js';
 import { $, all, button, h, question } from './dom.js';
 import { Desk, roles } from './desk.js';
 import { differences } from './differences.js';
@@ -8,8 +9,8 @@ import { measure } from './measuring.js';
 import { newJob } from './newjob.js';
 import { Numbers } from './numbers.js';
 import { Outputs } from './outputs.js';
+import { freePath, stem } from './paths.js';
 import { photo } from './photo.js';
-import { stem } from './paths.js';
 import { startPage } from './start.js';
 import { Views } from './views.js';
 import { fill, words } from './words.js';
@@ -38,9 +39,9 @@ const desk = new Desk((reply) => {
   if (!$('desk').hidden) {
     refresh();
   }
-}, notice);
+}, notice, (isBusy) => views.wait(isBusy && desk.bracket !== ''));
 
-const numbers = new Numbers(desk, notice);
+const numbers = new Numbers(desk, notice, (path, isExample) => openBracket(path, isExample));
 numbers.onPhoto = (path) => {
   show('measuring');
   photo({ desk, path, onProblem: notice, done: (told) => {
@@ -53,6 +54,7 @@ numbers.onPhoto = (path) => {
 const views = new Views({
   onChoice: (number) => desk.choose(number === null ? null : desk.answer?.choices[number - 1] ?? null),
   onStrength: () => desk.deepen('strength'),
+  onReport: async () => hand(await fetched('/report', desk.message({ bracket: desk.bracket })), `${stem(desk.bracket)}-report.html`),
 });
 const outputs = new Outputs(desk, (id, isAccepted) => {
   desk.accepted = isAccepted ? [...desk.accepted, id] : desk.accepted.filter((a) => a !== id);
@@ -69,6 +71,10 @@ function refresh() {
   button('do-save').disabled = desk.unsaved.length === 0;
   button('do-share').disabled = false;
   button('do-units').disabled = false;
+  button('do-check').disabled = false;
+  $('checked').hidden = desk.bracket === '';
+  $('desk').classList.toggle('checking', desk.bracket !== '');
+  $('checked-name').textContent = fill(words.bracket.checking, { name: desk.values[desk.bracket]?.name ?? desk.bracket });
   $('do-units').textContent = desk.inInches ? 'in' : 'mm';
   $('do-units').setAttribute('aria-label', desk.inInches ? said.toMillimetres : said.toInches);
   numbers.show();
@@ -76,9 +82,9 @@ function refresh() {
   outputs.take();
 }
 
-/** @param {'start' | 'measuring' | 'desk'} what */
+/** @param {'start' | 'measuring' | 'check' | 'desk'} what */
 function show(what) {
-  for (const id of ['start', 'measuring', 'desk']) {
+  for (const id of ['start', 'measuring', 'check', 'desk']) {
     $(id).hidden = id !== what;
   }
   if (what === 'desk') {
@@ -152,6 +158,43 @@ const unpack = (/** @type {string} */ text) => attempt(async () => {
   }
 });
 
+/**
+ * The bracket is shown at once, and whole as soon as that is calculated.
+ * @param {Page.Bracket} opened
+ * @param {boolean} isSaved
+ */
+async function checkOn(opened, isSaved) {
+  numbers.shelf = await asked('/shelf');
+  views.choose(views.first);
+  const asking = desk.check(opened, isSaved);
+  numbers.reset();
+  show('desk');
+  await asking;
+  if (desk.errors.length === 0 && desk.bracket === opened.path) {
+    await views.ask();
+  } else {
+    pane('numbers');
+  }
+}
+
+const openBracket = (/** @type {string} */ path, /** @type {boolean} */ isExample) => attempt(async () => checkOn({ path, ...await asked('/bracket', { path, example: isExample }) }, !isExample));
+
+const check = () => attempt(async () => {
+  await checkPage({
+    desk, open: openBracket, begin: (opened) => attempt(() => checkOn(opened, false)), back: () => show('desk'),
+  });
+  show('check');
+  $('title').textContent = words.bracket.heading;
+  $('check-heading').focus();
+});
+
+const leaveBracket = () => attempt(async () => {
+  const asking = desk.check(null, false);
+  numbers.reset();
+  show('desk');
+  await asking;
+});
+
 const begin = (/** @type {Page.Wish} */ wish) => attempt(async () => {
   if (!(await mayLeave())) {
     return;
@@ -223,16 +266,9 @@ async function changesOnDisk(changed) {
  * @param {string[]} changed Paths.
  */
 async function saveAside(changed) {
-  const taken = new Set([...(await asked('/shelf')).profiles.map((/** @type {Page.ShelfEntry} */ p) => p.path), ...Object.keys(desk.files)]);
-  const free = (/** @type {string} */ path) => {
-    for (let number = 2; ; number++) {
-      const other = path.replace(/\.toml$/, `-${number}.toml`);
-      if (!taken.has(other)) {
-        return other;
-      }
-    }
-  };
-  const paths = Object.fromEntries(changed.map((path) => [path, free(path)]));
+  const shelf = await asked('/shelf');
+  const taken = new Set([...shelf.profiles.map((/** @type {Page.ShelfEntry} */ p) => p.path), ...shelf.drawings, ...Object.keys(desk.files)]);
+  const paths = Object.fromEntries(changed.map((path) => [path, freePath(path, (other) => taken.has(other))]));
   await desk.rename(paths);
   await save();
   if (desk.unsaved.length === 0) {
@@ -254,7 +290,7 @@ const help = () => question(words.keys.heading, h('dl', { class: 'keys' }, Objec
 const units = () => desk.edit([{ file: desk.job, key: 'units', value: desk.inInches ? 'mm' : 'in' }]);
 
 /** @type {Record<string, () => unknown>} */
-const tools = { 'do-start': () => { address(''); start(); }, 'do-undo': () => desk.undo(), 'do-redo': () => desk.redo(), 'do-save': save, 'do-share': share, 'do-units': units, 'do-look': look, 'do-keys': help };
+const tools = { 'do-start': () => { address(''); start(); }, 'do-undo': () => desk.undo(), 'do-redo': () => desk.redo(), 'do-save': save, 'do-share': share, 'do-units': units, 'do-look': look, 'do-keys': help, 'do-check': check, 'checked-others': check, 'checked-leave': leaveBracket };
 for (const [id, act] of Object.entries(tools)) {
   $(id).addEventListener('click', act);
 }

@@ -33,6 +33,26 @@ export function relativeTo(from, path) {
 }
 
 /**
+ * What a name becomes in a path.
+ * @param {string} name
+ */
+export const slug = (name) => name.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 60);
+
+/**
+ * The path itself, or with a number where it is taken.
+ * @param {string} path
+ * @param {(path: string) => boolean} isTaken
+ */
+export function freePath(path, isTaken) {
+  for (let number = 1; ; number++) {
+    const other = number === 1 ? path : path.replace(/(\.\w+)$/, `-${number}$1`);
+    if (!isTaken(other)) {
+      return other;
+    }
+  }
+}
+
+/**
  * The last part of a path, without its ending.
  * @param {string} path
  */

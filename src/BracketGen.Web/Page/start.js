@@ -1,12 +1,10 @@
 // The first screen: jobs of the folder, examples, a shared file, or a new job measured step by step.
 import { asked } from './asking.js';
 import { $, h, input, select } from './dom.js';
+import { slug } from './paths.js';
 import { fill, words } from './words.js';
 
 const said = words.start;
-
-/** @param {string} name */
-const slug = (name) => name.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, 60);
 
 /** What is measured: the selection of its source, the input of its name. */
 const measured = [{ source: 'new-body', needName: said.nameBody }, { source: 'new-vehicle', needName: said.nameVehicle }];

@@ -1,9 +1,13 @@
 // The answers: the report's own sections, shown anew with each answer; pictures that keep their view and the pedal's place.
+import { textOf } from './asking.js';
 import { $, all, button, h, input, show, tabs } from './dom.js';
 import { chartReaders, solidPicture, sweepMotion, sweepPicture } from './report.js';
 import { fill, words } from './words.js';
 
 const said = words.answers;
+
+/** The tabs of the job's own bracket alone: nothing is chosen or made of one that is there already. */
+const ofOwn = ['side-by-side', 'files'];
 
 export const views = Object.entries(words.views).map(([view, label]) => ({ view, id: `tab-${view}`, panel: `panel-${view}`, label }));
 
@@ -14,8 +18,11 @@ const escaped = (text) => text.replace(/[&<>"]/g, (c) => `&#${c.charCodeAt(0)};`
 const paragraph = (text, name = '') => `<p class="${name}">${escaped(text)}</p>`;
 
 export class Views {
-  /** @param {{ onChoice: (number: number | null) => void, onStrength: () => Promise<void> }} handlers */
-  constructor({ onChoice, onStrength }) {
+  /** @param {{ onChoice: (number: number | null) => void, onStrength: () => Promise<void>, onReport: () => Promise<void> }} handlers */
+  constructor({ onChoice, onStrength, onReport }) {
+    this.onReport = onReport;
+    /** Whether a bracket that is there already is shown. */
+    this.isChecking = false;
     this.onChoice = onChoice;
     this.onStrength = onStrength;
     this.chosen = views[0].view;
@@ -24,6 +31,9 @@ export class Views {
     /** @type {Record<string, string>} */
     this.notes = {};
     this.filling = 0;
+    this.waiting = 0;
+    /** What was shown last. @type {Page.Answer | null} */
+    this.last = null;
     this.drawn = '';
     /** @type {Report.SolidPicture | null} */
     this.picture = null;
@@ -57,7 +67,7 @@ export class Views {
 
   /** @param {Record<string, string>} notes What stands beside a tab's name. */
   list(notes) {
-    tabs($('view-tabs'), views.map((v) => ({ ...v, note: notes[v.view] })), `tab-${this.chosen}`, (id) => this.choose(id.slice('tab-'.length)));
+    tabs($('view-tabs'), views.filter((v) => !this.isChecking || !ofOwn.includes(v.view)).map((v) => ({ ...v, note: notes[v.view] })), `tab-${this.chosen}`, (id) => this.choose(id.slice('tab-'.length)));
     this.notes = notes;
   }
 
@@ -66,11 +76,44 @@ export class Views {
     this.chosen = view;
     for (const v of views) {
       const isChosen = v.view === view;
-      $(v.id).setAttribute('aria-selected', String(isChosen));
-      $(v.id).tabIndex = isChosen ? 0 : -1;
+      const tab = document.getElementById(v.id);
+      tab?.setAttribute('aria-selected', String(isChosen));
+      tab?.setAttribute('tabindex', isChosen ? '0' : '-1');
       $(v.panel).hidden = !isChosen;
     }
     $(`tab-${view}`).scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  }
+
+  /** The first of the tabs. */
+  get first() { return views[0].view; }
+
+  /**
+   * Tabs and pictures are those of the bracket that is shown.
+   * @param {boolean} isChecking
+   */
+  turn(isChecking) {
+    if (isChecking === this.isChecking) {
+      return;
+    }
+    this.isChecking = isChecking;
+    this.shown = {};
+    if (isChecking && ofOwn.includes(this.chosen)) {
+      this.choose(this.first);
+    }
+    this.list(this.notes);
+  }
+
+  /**
+   * A bracket that is there already is solved in every corner of its ±: where that takes longer, the page says so.
+   * @param {boolean} isWaiting
+   */
+  wait(isWaiting) {
+    clearTimeout(this.waiting);
+    if (isWaiting) {
+      this.waiting = setTimeout(() => { $('checked-status').textContent = said.calculating; }, 400);
+    } else {
+      $('checked-status').textContent = '';
+    }
   }
 
   /** @param {import('./desk.js').Desk} desk */
@@ -79,8 +122,12 @@ export class Views {
     const strip = $('strip');
     strip.className = `strip ${errors.length ? 'wrong' : answer?.verdict.state ?? ''}`;
     if (errors.length) {
-      strip.replaceChildren(h('p', { class: 'word' }, errors.length === 1 ? said.mistake : fill(said.mistakes, { count: errors.length })), h('p', {}, answer ? said.before : said.nothing));
-    } else if (answer) {
+      const isOpen = errors.every((e) => e.open);
+      const [one, several] = isOpen ? [said.missing, said.missings] : [said.mistake, said.mistakes];
+      strip.replaceChildren(h('p', { class: 'word' }, errors.length === 1 ? one : fill(several, { count: errors.length })), h('p', {}, answer ? said.before : said.nothing));
+    } else if (!answer) {
+      strip.replaceChildren(h('p', { class: 'word' }, said.calculating));
+    } else {
       strip.replaceChildren(h('p', { class: 'word' }, answer.verdict.word), h('p', {}, answer.verdict.sentence), ...(answer.chosenText ? [h('p', {}, answer.chosenText)] : []), ...this.toProve(answer));
     }
     $('bracket').classList.toggle('stale', errors.length > 0);
@@ -91,21 +138,27 @@ export class Views {
    * The button that calculates what the verdict waits for.
    * @param {Page.Answer} answer
    */
-  toProve({ verdict, hasStrength, hasBracket }) {
+  toProve({ verdict, hasStrength, hasBracket, isWhole }) {
+    if (this.isChecking) {
+      return isWhole ? [] : [h('button', { type: 'button', class: 'quiet', id: 'strip-strength', title: words.bracket.wholeWhy, onclick: () => this.ask() }, words.bracket.whole)];
+    }
     return verdict.state === 'not-proven' && !hasStrength && hasBracket
       ? [h('button', { type: 'button', class: 'quiet', id: 'strip-strength', onclick: () => { this.choose('strength'); this.ask(); } }, said.calculate)] : [];
   }
 
   /** @param {import('./desk.js').Desk} desk */
   take(desk) {
+    this.turn(desk.bracket !== '');
     this.strip(desk);
     const { answer } = desk;
+    $('bracket').classList.toggle('empty', !answer && this.isChecking);
     if (!answer || desk.errors.length) {
       return;
     }
     // The pictures first: the eye waits for them, and the tables take longer to build.
     const focused = document.activeElement?.id;
     this.pictures(answer);
+    this.last = answer;
     clearTimeout(this.filling);
     this.filling = setTimeout(() => {
       const opened = new Set(all('#view-panels details[open] summary code').map((c) => c.textContent));
@@ -136,14 +189,19 @@ export class Views {
    */
   fill(answer, opened) {
     const { parts } = answer;
-    this.part('verdict', `${parts.verdict}<div class="caution-box"><h3>${escaped(said.cautions)}</h3>${parts.cautions}</div>`);
-    if (this.part('checks', parts.checks + (parts.cables ?? '') + (parts.failures ?? ''))) {
+    const cautions = parts.cautions ? `<div class="caution-box"><h3>${escaped(said.cautions)}</h3>${parts.cautions}</div>` : '';
+    this.part('verdict', (this.isChecking ? parts.trial : parts.verdict) + cautions);
+    if (this.isChecking) {
+      this.whole(answer);
+    }
+    const none = paragraph(words.bracket.notSolved);
+    if (this.part('checks', (parts.checks ?? none) + (parts.cables ?? '') + (parts.failures ?? ''))) {
       all('#body-checks summary code').filter((code) => opened.has(code.textContent)).forEach((code) => code.closest('details')?.setAttribute('open', ''));
     }
-    if (this.part('charts', parts.charts)) {
+    if (this.part('charts', parts.charts ?? none)) {
       chartReaders();
     }
-    this.part('sure', parts.sure ?? paragraph(said.notSure));
+    this.part('sure', parts.sure ?? (parts.checks ? paragraph(said.notSure) : none));
     this.part('flat', parts.flat ?? paragraph(said.noFlat));
     this.choices(answer);
     this.strength(answer);
@@ -154,6 +212,27 @@ export class Views {
       this.list(notes);
       document.getElementById(focused ?? '')?.focus({ preventScroll: true });
     }
+  }
+
+  /**
+   * Under what is said of a bracket that is there already: what is still to be calculated, and its report.
+   * @param {Page.Answer} answer
+   */
+  whole(answer) {
+    const status = h('p', { class: 'waiting', role: 'status', id: 'whole-status' }, answer.isWhole ? '' : words.bracket.wholeWhy);
+    const report = h('button', { type: 'button', id: 'bracket-report', disabled: !answer.hasBracket, onclick: async () => {
+      status.textContent = words.bracket.making;
+      report.disabled = true;
+      try {
+        await this.onReport();
+        status.textContent = words.bracket.made;
+      } catch (problem) {
+        status.textContent = textOf(problem);
+      }
+      report.disabled = false;
+    } }, words.bracket.report);
+    document.getElementById('whole-bar')?.remove();
+    $('body-verdict').prepend(h('div', { class: 'controls', id: 'whole-bar' }, answer.isWhole ? [] : [h('button', { type: 'button', id: 'do-whole', onclick: () => this.ask() }, words.bracket.whole)], report, status));
   }
 
   /**
@@ -179,17 +258,19 @@ export class Views {
   strength(answer) {
     if (answer.hasStrength) {
       this.part('strength', answer.parts.strength);
+    } else if (!answer.data) {
+      this.part('strength', paragraph(words.bracket.notSolved));
     } else if (this.shown.strength !== '') {
       this.shown.strength = '';
       $('body-strength').replaceChildren(
         h('p', {}, said.strengthOpen),
         h('button', { type: 'button', id: 'do-strength', onclick: () => this.ask() }, said.calculate), h('p', { class: 'waiting', role: 'status', id: 'strength-waiting' }));
     }
-    if (!answer.hasStrength) {
+    if (!answer.hasStrength && answer.data) {
       button('do-strength').disabled = !answer.hasBracket;
       $('strength-waiting').textContent = answer.hasBracket ? '' : said.noBracket;
     }
-    const hasShell = Boolean(answer.data.solid?.shell);
+    const hasShell = Boolean(answer.data?.solid?.shell);
     $('paint').hidden = !hasShell;
     if (!hasShell) {
       input('paint-bare').checked = true;
@@ -197,14 +278,18 @@ export class Views {
   }
 
   async ask() {
-    for (const id of ['do-strength', 'strip-strength', 'choices-strength'].filter((one) => document.getElementById(one))) {
+    for (const id of ['do-strength', 'strip-strength', 'choices-strength', 'do-whole'].filter((one) => document.getElementById(one))) {
       button(id).disabled = true;
     }
-    const waiting = document.getElementById('strength-waiting');
-    if (waiting) {
-      waiting.textContent = said.calculating;
+    for (const waiting of ['strength-waiting', 'whole-status'].map((id) => document.getElementById(id)).filter((one) => one !== null)) {
+      waiting.textContent = this.isChecking ? words.bracket.calculating : said.calculating;
     }
+    const before = this.shown.verdict;
     await this.onStrength();
+    // It was not calculated: the button can be pressed again.
+    if (this.isChecking && before === this.shown.verdict && this.last && !this.last.isWhole) {
+      this.whole(this.last);
+    }
     $(`panel-${this.chosen}`).focus({ preventScroll: true });
   }
 
@@ -215,6 +300,15 @@ export class Views {
       return;
     }
     this.drawn = key;
+    $('no-solid').textContent = this.isChecking ? words.bracket.notInPlace : words.pictures.none;
+    if (!answer.data) {
+      this.sweep?.stop();
+      this.sweep = null;
+      $('sweep').replaceChildren();
+      $('solid-live').hidden = true;
+      $('no-solid').hidden = false;
+      return;
+    }
     const { solid } = answer.data;
     const motion = sweepMotion(answer.data.sweep);
     $('no-solid').hidden = solid !== null;

@@ -1,10 +1,13 @@
 using System.Diagnostics;
 using System.Text;
+using System.Text.Json;
 using BracketGen.Drawing.Dxf.Model;
+using BracketGen.Drawing.Report;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.Profiles;
 using BracketGen.Web.Desk;
+using BracketGen.Web.Folder;
 using BracketGen.Web.Messages;
 using BracketGen.Words.Page;
 using BracketGen.Words.Profiles;
@@ -34,7 +37,18 @@ internal sealed class DeskAnswers
         (desk, var refused) = Edited(desk, message.Edits);
         var depth = message.Depth switch { "remedies" => Depth.Remedies, "strength" => Depth.Strength, _ => Depth.Quick };
         var watch = Stopwatch.StartNew();
-        var answer = await InTurn(() => DeskAnswer.Of(desk, depth), context.RequestAborted);
+        Action<Utf8JsonWriter> answer;
+        if (message.Bracket.Length > 0)
+        {
+            var tried = await InTurn(() => BracketAnswer.Of(desk, message.Bracket, depth), context.RequestAborted);
+            answer = to => Reply.Answer(to, tried);
+        }
+        else
+        {
+            var solved = await InTurn(() => DeskAnswer.Of(desk, depth), context.RequestAborted);
+            answer = to => Reply.Answer(to, solved, message.Accepted);
+        }
+
         var solving = watch.Elapsed;
         await Exchange.SendJson(context, to =>
         {
@@ -43,7 +57,7 @@ internal sealed class DeskAnswers
             refused.ForEach(to.WriteStringValue);
             to.WriteEndArray();
             to.WriteNumber("solveTime", Math.Round(solving.TotalMilliseconds, 1));
-            Reply.Answer(to, answer, message.Accepted);
+            answer(to);
         });
     }
 
@@ -75,6 +89,21 @@ internal sealed class DeskAnswers
         await Exchange.Refuse(context, StatusCodes.Status409Conflict, WhyNot(result, message.Name));
     }
 
+    /// <summary>The report of a bracket that is there already: everything that the command says, and its pictures.</summary>
+    public async Task Report(HttpContext context, ReportMessage message)
+    {
+        if (DeskOf(message) is not { } desk)
+        {
+            await RefuseJob(context);
+            return;
+        }
+
+        var answer = await InTurn(() => BracketAnswer.Of(desk, message.Bracket, Depth.Strength), context.RequestAborted);
+        await (answer.Tried is not { } tried ? Exchange.Refuse(context, StatusCodes.Status409Conflict, string.Join('\n', answer.Errors.Select(ProfileErrorText.Format)))
+            : JobReport.Write(tried) is not { } bytes ? Exchange.Refuse(context, StatusCodes.Status409Conflict, BracketWords.NoReport)
+            : Exchange.Send(context, bytes, "application/octet-stream"));
+    }
+
     /// <summary>The job and its profiles in one file.</summary>
     public async Task Pack(HttpContext context, DeskMessage message)
     {
@@ -84,7 +113,7 @@ internal sealed class DeskAnswers
             return;
         }
 
-        var text = new PackedJob(desk.Job, [.. desk.Files.Select(f => (f.Key, f.Value))]).Write();
+        var text = new PackedJob(desk.Job, [.. desk.Files.Where(f => WorkFolder.IsAllowed(f.Key)).Select(f => (f.Key, f.Value))]).Write();
         await Exchange.Send(context, Encoding.UTF8.GetBytes(text), "application/octet-stream");
     }
 

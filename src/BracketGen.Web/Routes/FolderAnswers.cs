@@ -21,6 +21,8 @@ internal sealed class FolderAnswers(WorkFolder folder)
         JsonSerializer.Serialize(to, folder.List(), MessageContext.Default.IReadOnlyListShelfEntry);
         to.WritePropertyName("examples");
         JsonSerializer.Serialize(to, Examples.List(), MessageContext.Default.IReadOnlyListShelfEntry);
+        to.WritePropertyName("drawings");
+        JsonSerializer.Serialize(to, folder.Drawings(), MessageContext.Default.IReadOnlyListString);
     });
 
     /// <summary>A job with the profiles it names.</summary>
@@ -41,7 +43,12 @@ internal sealed class FolderAnswers(WorkFolder folder)
         }
     }
 
-    /// <summary>The text of a profile.</summary>
+    /// <summary>A bracket that is there already, with the drawing it names.</summary>
+    public Task Bracket(HttpContext context, PathMessage message) => JobDesk.FilesOf(message.Path, ReaderFor(message)) is { } files
+        ? Exchange.SendJson(context, to => Reply.Files(to, files))
+        : NoFile(context, message);
+
+    /// <summary>The text of a profile, or of a drawing.</summary>
     public Task Read(HttpContext context, PathMessage message) => ReaderFor(message)(message.Path) is { } text
         ? Exchange.SendJson(context, to => to.WriteString("text", text))
         : NoFile(context, message);

@@ -31,6 +31,8 @@ internal sealed class Answering
         {
             ["/work"] = Taking(messages.WorkMessage, desk.Work),
             ["/output"] = Taking(messages.OutputMessage, desk.Output),
+            ["/report"] = Taking(messages.ReportMessage, desk.Report),
+            ["/bracket"] = Taking(messages.PathMessage, profiles.Bracket),
             ["/pack"] = Taking(messages.DeskMessage, desk.Pack),
             ["/open"] = Taking(messages.PathMessage, profiles.Open),
             ["/read"] = Taking(messages.PathMessage, profiles.Read),

@@ -22,6 +22,8 @@ internal static class AnswerWords
         ["tabs"] = "Answers",
         ["mistake"] = "1 mistake in the numbers",
         ["mistakes"] = "{count} mistakes in the numbers",
+        ["missing"] = "1 value is not given yet",
+        ["missings"] = "{count} values are not given yet",
         ["before"] = "What you see below is from before the mistake.",
         ["nothing"] = "Nothing has been calculated yet.",
         ["failed"] = "{count} failed",

@@ -26,7 +26,7 @@ internal static class NumberWords
         ["missing"] = "{path}: no such file in the folder. Pick another profile above, or put the file back and open the job again.",
         ["example"] = "{name}, example",
         ["notSaved"] = "{name} (not saved)",
-        ["keyAllowed"] = "{key}: Allowed: {allowed}. {advice}",
+        ["keyAllowed"] = "{field}: Allowed: {allowed}. {advice}",
     };
 
     /// <summary>In the fields.</summary>
@@ -46,6 +46,6 @@ internal static class NumberWords
         ["allowed"] = "Allowed: {allowed}. {advice}",
         ["comma"] = "Is \"{typed}\" a decimal comma? Nothing is written yet.",
         ["meant"] = "Write {number}",
-        ["whole"] = "Give x, y and z. Nothing is written yet.",
+        ["whole"] = "Give {axes}. Nothing is written yet.",
     };
 }

@@ -19,6 +19,18 @@ public sealed record PageVerdict(string State, string Word, string Sentence)
         return new(name.Replace(' ', '-'), char.ToUpperInvariant(name[0]) + name[1..], isStrengthOpen ? StrengthOpen(solution) : VerdictText.Reason(verdict));
     }
 
+    /// <summary>The verdict on a bracket that is there already.</summary>
+    public static PageVerdict Of(TriedBracket tried)
+    {
+        if (tried.Trial.Solution is { } solution)
+        {
+            return Of(solution);
+        }
+
+        var name = VerdictText.Name(tried.Trial.Kind);
+        return new(name, char.ToUpperInvariant(name[0]) + name[1..], BracketWords.DoesNotGo);
+    }
+
     private static string StrengthOpen(Solution solution)
     {
         var open = StrengthChecks.NotCalculated(solution.Job).Select(c => c.Id).ToHashSet();

@@ -25,6 +25,8 @@ public static class PageWords
         ["pictures"] = PictureWords.All,
         ["views"] = AnswerWords.Views,
         ["answers"] = AnswerWords.All,
+        ["bracket"] = BracketWords.All,
+        ["bracketLabels"] = BracketWords.Labels,
         ["files"] = FileWords.Files,
         ["outputs"] = FileWords.All,
     };

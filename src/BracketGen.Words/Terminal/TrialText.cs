@@ -100,7 +100,7 @@ public static class TrialText
 
         if (bracket.Drawn is { IsStopMeasured: false })
         {
-            yield return $"Assumed: the stop is where the drawing folds to, within {units.WriteFine(Quantity.Length, bracket.Stop.PlusMinus)} along each axis and {units.Write(Quantity.Angle, bracket.Stop.DirectionPlusMinus.Radians)}. Where the formed part is there, measure the place of its stop: at of [stop].";
+            yield return $"Assumed: the stop is where the drawing folds to, within {units.WriteFine(Quantity.Length, bracket.Stop.PlusMinus)} along each axis and {units.Write(Quantity.Angle, bracket.Stop.DirectionPlusMinus.Radians)}. Where the formed part is there, measure the place of its stop and write it.";
         }
         else if (bracket.Stop.Direction is null)
         {
@@ -124,7 +124,7 @@ public static class TrialText
             var length = units.WriteFine(Quantity.Length, allowance.Allowance);
             yield return allowance.Source == AllowanceSource.Given
                 ? $"Bend {Counted.Number(i + 1)} takes up {length} of the flat pattern, as given."
-                : $"Assumed: bend {Counted.Number(i + 1)} takes up {length} of the flat pattern (Machinery's Handbook). The shop that made it knows better: allowance, deduction or k_factor.";
+                : $"Assumed: bend {Counted.Number(i + 1)} takes up {length} of the flat pattern (Machinery's Handbook). The shop that made it knows better: write the allowance, the bend deduction or the K factor.";
         }
     }
 
@@ -182,6 +182,32 @@ public static class TrialText
 
     /// <summary>Said after remedies.</summary>
     public const string AfterWork = "Measure the bracket again after the work, correct its file and run check again. A flange that is bent again can crack: aluminium and hard sheet at once, any sheet when bent more than once.";
+
+    /// <summary>What corrects a bracket, in the order in which it is told; null where nothing fails or nobody looked.</summary>
+    /// <param name="tried">The bracket.</param>
+    public static (string Before, IReadOnlyList<string> Remedies, string? After)? Correction(TriedBracket tried) =>
+        tried.Trial.NothingFails || tried.Found is not { } found ? null
+        : found.Remedies.IsEmpty ? (NoneFound(tried.Trial, found.IsCutShort), [], null)
+        : (AnyOne, [.. found.Remedies.Select(r => Remedy(r, tried.Trial.Job.Units))], AfterWork);
+
+    /// <summary>A row of the table that compares brackets.</summary>
+    /// <param name="number">Its number, from 1.</param>
+    /// <param name="tried">The bracket.</param>
+    public static string[] Row(int number, TriedBracket tried)
+    {
+        var (bracket, trial, found) = tried;
+        var correct = trial.Kind == VerdictKind.Passes ? Nothing
+            : trial.NothingFails ? Measure
+            : found is not { Remedies.IsEmpty: false } some ? NotFound
+            : Short(some.Remedies[0], trial.Job.Units);
+        return Row(number, bracket.Name, trial.Solution, trial.Kind, trial.Job, bracket.Price, correct);
+    }
+
+    /// <summary>The row of the bracket that the program designs for the job.</summary>
+    /// <param name="number">Its number, from 1.</param>
+    /// <param name="own">The job solved.</param>
+    public static string[] RowOfOurs(int number, Solution own) => Row(
+        number, Ours, own.Bracket is null ? null : own, own.Verdict.Kind, own.Job, PriceOfOurs(own), own.Passes ? Nothing : own.NothingFails ? Measure : NotFound);
 
     /// <summary>A row of the table that compares brackets.</summary>
     /// <param name="number">Its number, from 1.</param>

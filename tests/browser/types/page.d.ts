@@ -25,6 +25,7 @@ declare namespace Page {
     oneOf?: Schema[];
     anyOf?: Schema[];
     items?: Schema;
+    prefixItems?: Schema[];
     enum?: string[];
     const?: string;
     default?: any;
@@ -40,16 +41,19 @@ declare namespace Page {
   interface Role { id: string, key: string | null, label: string, form: string, kind: string }
 
   interface ShelfEntry { path: string, kind: string, name: string, problem: string | null }
-  interface Shelf { folder: string, profiles: ShelfEntry[], examples: ShelfEntry[] }
+  interface Shelf { folder: string, profiles: ShelfEntry[], examples: ShelfEntry[], drawings: string[] }
+
+  /** A bracket that is there already: its file, and its drawing where it names one. */
+  interface Bracket { path: string, files: Record<string, string>, values: Record<string, Values> }
 
   interface Opened { job: string, files: Record<string, string>, values: Record<string, Values> }
-  type Step = Opened
+  interface Step extends Opened { bracket: string }
 
   /** One value changed; null removes the key. */
   interface Change { key: string, value: any }
   interface Edit extends Change { file: string }
 
-  interface Problem { file: string, line: number, key: string, missing: boolean, allowed: string, advice: string, text: string }
+  interface Problem { file: string, line: number, key: string, missing: boolean, open: boolean, allowed: string, advice: string, text: string }
 
   interface Verdict { state: 'unsafe' | 'fails' | 'not-proven' | 'passes', word: string, sentence: string }
 
@@ -67,7 +71,11 @@ declare namespace Page {
     dangers: { id: string, title: string }[];
     /** Markup of each section. */
     parts: Record<string, string>;
-    data: { solid: Report.SolidData | null, sweep: Report.SweepData };
+    /** Null where nothing was solved. */
+    data: { solid: Report.SolidData | null, sweep: Report.SweepData } | null;
+    /** The row of the table that compares brackets, and its heads, where strength is calculated. */
+    row?: string[];
+    heads?: string[];
   }
 
   interface Reply extends Opened { errors: Problem[], refused: string[], solveTime: number, answer: Answer | null }
@@ -77,7 +85,7 @@ declare namespace Page {
 
   /** A field or a group of them. */
   interface Field {
-    kind: 'group' | 'list' | 'quantity' | 'vector' | 'word' | 'text' | 'items';
+    kind: 'group' | 'list' | 'quantity' | 'vector' | 'word' | 'text' | 'items' | 'drawing';
     path: string;
     label: string;
     help: string;
@@ -92,6 +100,9 @@ declare namespace Page {
     isText?: boolean;
     isMeasured?: boolean;
     pattern?: string;
+    /** Of a vector: the names of its numbers, and how many of them are needed. */
+    axes?: string[];
+    needed?: number;
     /** Of a list: items now, maximum, schema of an item. */
     count?: number;
     maxCount?: number;
@@ -101,6 +112,9 @@ declare namespace Page {
     owner?: string;
   }
 
+  /** What fields are called, by their keys. */
+  type Naming = Record<string, string>;
+
   /** What the fields of a profile know. */
   interface Form {
     values: Values;
@@ -109,6 +123,10 @@ declare namespace Page {
     leave(): void;
     /** Whether an edit of a key is still to be sent. */
     isPending(key: string): boolean;
+    /** Drawings that a bracket can name, as it names them. */
+    drawings(): string[];
+    /** Takes a drawing that was chosen or dropped. */
+    take(key: string, name: string, content: string): void;
   }
 
   interface Inputs { inputs: (HTMLInputElement | HTMLSelectElement)[], parts: HTMLElement[], fill(written: any): void }

@@ -1,9 +1,9 @@
 using BracketGen.Design.Part;
 using BracketGen.Drawing.Report.Html;
-using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
+using BracketGen.Units;
 using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Pictures;
@@ -11,7 +11,7 @@ namespace BracketGen.Drawing.Report.Pictures;
 /// <summary>The flat pattern with its bend lines, the names of holes and bends, and its overall size.</summary>
 internal static class FlatSvg
 {
-    public static void Write(HtmlWriter html, ReportScene scene, Bracket bracket)
+    public static void Write(HtmlWriter html, UnitSystem units, Bracket bracket)
     {
         var corner = bracket.Flat.Blank.Outline.Bounds.Min;
         var flat = bracket.Flat.Shift(-corner);
@@ -19,6 +19,7 @@ internal static class FlatSvg
         var letter = Math.Max(4, Math.Max(size.X, size.Y) / 26);
         var room = 2.6 * letter;
         string N(double value) => PathData.Number(value);
+        string Length(double value) => units.Write(Quantity.Length, value);
         using var svg = html.Open(
             "svg", ("viewBox", $"{N(-room)} {N(-size.Y - letter)} {N(size.X + room + letter)} {N(size.Y + letter + room)}"), ("role", "img"),
             ("aria-label", FlatText.Spoken(bracket)), ("style", FormattableString.Invariant($"--letter:{0.9 * letter:0.##}px")));
@@ -39,7 +40,7 @@ internal static class FlatSvg
             var at = PathData.Down(0.5 * (start + end) + 0.35 * letter * along.Left);
             var turn = FormattableString.Invariant($"rotate({-along.Polar.Degrees:0.##} {N(at.X)} {N(at.Y)})");
             html.Line(
-                "text", FlatText.BendName(BracketScene.NameOf(i), bend.IsUp, scene.Value.Degrees(bend.Turn.Magnitude)), ("class", "note bendname"),
+                "text", FlatText.BendName(BracketScene.NameOf(i), bend.IsUp, ValueFormat.Tabled(units).Degrees(bend.Turn.Magnitude)), ("class", "note bendname"),
                 ("x", N(at.X)), ("y", N(at.Y)), ("text-anchor", "middle"), ("transform", turn));
         }
 
@@ -49,8 +50,8 @@ internal static class FlatSvg
             html.Line("text", hole.Name, ("class", "note name"), ("x", N(at.X)), ("y", N(at.Y)), ("text-anchor", "middle"));
         }
 
-        Size(html, scene.Length(size.X), new(0, letter), new(size.X, letter), letter, "");
-        Size(html, scene.Length(size.Y), new(-letter, 0), new(-letter, -size.Y), letter, FormattableString.Invariant($"rotate(-90 {N(-1.3 * letter)} {N(-size.Y / 2)})"));
+        Size(html, Length(size.X), new(0, letter), new(size.X, letter), letter, "");
+        Size(html, Length(size.Y), new(-letter, 0), new(-letter, -size.Y), letter, FormattableString.Invariant($"rotate(-90 {N(-1.3 * letter)} {N(-size.Y / 2)})"));
     }
 
     private static void Size(HtmlWriter html, string text, Vector2 from, Vector2 to, double letter, string turn)

@@ -20,6 +20,9 @@ internal sealed class ReportScene(Solution solution, IReadOnlyList<string> allow
 
     public Job Job => solution.Job;
 
+    /// <summary>The bracket that is there already, where the report is about one; else null.</summary>
+    public TriedBracket? Tried { get; init; }
+
     /// <summary>Failed safety checks that were allowed by name.</summary>
     public IReadOnlyList<string> Allowed => allowed;
 

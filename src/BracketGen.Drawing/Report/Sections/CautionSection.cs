@@ -17,7 +17,8 @@ internal static class CautionSection
             using var box = html.Open("div", ("class", "warning"), ("role", "note"));
             html.Line("p", WarningText.Headline(danger, scene.Units), ("class", "large"));
             html.Line("p", danger.Consequence());
-            if (scene.Solution.Bracket is not null)
+            // Of a bracket that is there already no cut file is made.
+            if (scene.Solution.Bracket is not null && scene.Tried is null)
             {
                 html.Line("p", ChecksText.CutFile(scene.Allowed.Contains(danger.Code)));
             }

@@ -4,6 +4,7 @@ using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.ShopDrawing;
 using BracketGen.SheetMetal.Forming;
+using BracketGen.Units;
 using BracketGen.Words.Report;
 using BracketGen.Words.ShopDrawing;
 
@@ -17,7 +18,7 @@ internal static class FlatSection
         var bracket = scene.Solution.Bracket!;
         using (html.Open("figure", ("class", "flat")))
         {
-            FlatSvg.Write(html, scene, bracket);
+            FlatSvg.Write(html, scene.Units, bracket);
             html.Line("figcaption", FlatText.Caption(bracket, scene.Units));
         }
 
@@ -36,6 +37,14 @@ internal static class FlatSection
         HtmlTable.Write(
             html, FlatText.HolesCaption(scene.Units), PartTableText.HoleHeads,
             PartTables.Holes(bracket, scene.Job, scene.Value), [1, 2]);
+    }
+
+    /// <summary>The flat pattern of a bracket that is on no job: its picture alone.</summary>
+    public static void Alone(HtmlWriter html, Bracket bracket, UnitSystem units)
+    {
+        using var figure = html.Open("figure", ("class", "flat"));
+        FlatSvg.Write(html, units, bracket);
+        html.Line("figcaption", FlatText.Caption(bracket, units));
     }
 
     private static void Steps(HtmlWriter html, ReportScene scene, Bracket bracket, BendPlan plan)

@@ -1,0 +1,17 @@
+namespace BracketGen.Words.Report;
+
+/// <summary>Headings of what is told of a bracket that is there already.</summary>
+public static class TrialHeadings
+{
+    /// <summary>Heading of the section.</summary>
+    public const string Section = "The bracket that is there";
+
+    /// <summary>Heading of what corrects it.</summary>
+    public const string Correct = "What corrects it";
+
+    /// <summary>Said where nobody looked for what corrects it.</summary>
+    public const string NotLooked = "Not looked for yet.";
+
+    /// <summary>Heading of what was read and assumed.</summary>
+    public const string Assumed = "Read, assumed, and to be looked at";
+}
