@@ -22,6 +22,7 @@ public class PageBrowserTests
     [InlineData("edits")]
     [InlineData("errors")]
     [InlineData("looks")]
+    [InlineData("layout")]
     [InlineData("photo")]
     public async Task A_browser_finds_nothing_amiss(string part)
     {

@@ -321,7 +321,7 @@ await inPart('errors', 'what goes wrong', { viewport: { width: 1400, height: 900
   await pull.fill('45');
   await page.waitForSelector('body[data-stale]');
   await has('#notice', /does not answer/);
-  if ((await page.evaluate(() => getComputedStyle(document.getElementById('bracket')).filter)) !== 'grayscale(1)') {
+  if ((await page.evaluate(() => getComputedStyle(document.getElementById('answers')).filter)) !== 'grayscale(1)') {
     say('an answer from before is not greyed');
   }
   await pull.blur();
@@ -377,6 +377,132 @@ for (const [colorScheme, widths] of looks) {
     });
   }
 }
+
+// Verdict and picture are always in view: beside the numbers on a wide screen, above them on a telephone. One finger scrolls, two turn.
+const inView = (page, selector, most = 1) => page.evaluate(([wanted, share]) => {
+  const { top, bottom, left, right, height } = document.querySelector(wanted).getBoundingClientRect();
+  return height > 0 && left >= -1 && right <= innerWidth + 1 && Math.min(bottom, innerHeight) - Math.max(top, 0) >= share * height - 1;
+}, [selector, most]);
+for (const [width, height] of [[1440, 900], [1024, 768]]) {
+  await inPart('layout', `${width} x ${height}`, { viewport: { width, height } }, async (page, say) => {
+    await page.goto(`${examples}#jobs%2Fplover-alder-58.toml`);
+    await verdict(page, 'Not proven');
+    await settled(page);
+    const share = await page.evaluate(() => {
+      const { width: w, height: h } = document.querySelector('.pictures').getBoundingClientRect();
+      return (w * h) / (innerWidth * innerHeight);
+    });
+    if (share < (width === 1440 ? 0.4 : 0.3)) {
+      say(`the pictures have ${Math.round(100 * share)} % of the window`);
+    }
+    for (const down of [0, 1500]) {
+      await page.evaluate((y) => document.getElementById('numbers').scrollTo(0, y), down);
+      for (const thing of ['#strip', '#solid-canvas', '#sweep-at', '#view-tabs']) {
+        if (!(await inView(page, thing))) {
+          say(`${thing} is not in view with the numbers at ${down}`);
+        }
+      }
+    }
+    if (await page.evaluate(() => document.scrollingElement.scrollHeight > innerHeight + 1)) {
+      say('the page itself scrolls');
+    }
+
+    // The drawer by keys: higher, lower, and the picture stays.
+    const edge = page.locator('#drawer-edge');
+    const tall = () => page.locator('#answers').evaluate((a) => a.getBoundingClientRect().height);
+    const before = await tall();
+    await edge.focus();
+    await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('ArrowUp');
+    const higher = await tall();
+    await page.keyboard.press('Home');
+    const lowest = await tall();
+    if (!(lowest < before && before < higher)) {
+      say(`the drawer is ${lowest}, ${before}, ${higher} high`);
+    }
+    const grip = await edge.boundingBox();
+    await page.mouse.move(grip.x + grip.width / 2, grip.y + 3);
+    await page.mouse.down();
+    await page.mouse.move(grip.x + grip.width / 2, grip.y - 150, { steps: 4 });
+    await page.mouse.up();
+    if (Math.abs((await tall()) - lowest - 150) > 25) {
+      say(`the drawer was dragged by 150 and has ${(await tall()) - lowest} more`);
+    }
+
+    // Few presses of Tab to everything that matters.
+    await page.evaluate(() => { document.activeElement.blur(); document.querySelector('.skip').focus(); });
+    const wanted = new Set(['strip-strength', 'solid-canvas', 'sweep-at', 'profile-tab-body']);
+    for (let presses = 2; presses <= 10; presses++) {
+      await page.keyboard.press('Tab');
+      wanted.delete(await page.evaluate(() => document.activeElement.id));
+    }
+    if (wanted.size) {
+      say(`ten presses of Tab do not reach ${[...wanted].join(', ')}`);
+    }
+    await page.locator('#do-start').focus();
+    await page.keyboard.press('End');
+    if ((await page.evaluate(() => document.activeElement.id)) !== 'do-keys') {
+      say('End does not lead to the last tool');
+    }
+  });
+}
+await inPart('layout', 'a telephone', { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true }, async (page, say) => {
+  await page.goto(`${examples}#jobs%2Fplover-alder-58.toml`);
+  await verdict(page, 'Not proven');
+  const canvas = page.locator('#solid-canvas');
+  const session = await page.context().newCDPSession(page);
+  const touch = (type, ...points) => session.send('Input.dispatchTouchEvent', { type, touchPoints: points.map(([x, y], id) => ({ x, y, id })) });
+  const shot = async () => (await canvas.screenshot()).toString('base64');
+  const box = await canvas.boundingBox();
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+
+  const first = await shot();
+  await touch('touchStart', [x, y]);
+  for (let i = 1; i <= 6; i++) {
+    await touch('touchMove', [x, y - 20 * i]);
+  }
+  await touch('touchEnd');
+  await page.waitForTimeout(500);
+  const scrolled = await page.evaluate(() => scrollY);
+  if (scrolled < 40) {
+    say(`one finger over the picture scrolls by ${scrolled}`);
+  }
+  if ((await shot()) !== first) {
+    say('one finger turns the picture');
+  }
+  const now = await canvas.boundingBox();
+  const middle = [now.x + now.width / 2, now.y + now.height / 2];
+  const held = await page.evaluate(() => scrollY);
+  await touch('touchStart', [middle[0] - 30, middle[1]], [middle[0] + 30, middle[1]]);
+  for (let i = 1; i <= 6; i++) {
+    await touch('touchMove', [middle[0] - 30 + 10 * i, middle[1]], [middle[0] + 30 + 10 * i, middle[1]]);
+  }
+  await touch('touchEnd');
+  await page.waitForTimeout(300);
+  const stayed = await page.evaluate(() => scrollY);
+  if (Math.abs(stayed - held) > 5) {
+    say(`two fingers scroll the page from ${held} to ${stayed}`);
+  }
+  if ((await shot()) === first) {
+    say('two fingers do not turn the picture');
+  }
+
+  await page.locator('.panes-switch [data-pane="numbers"]').click();
+  await page.evaluate(() => scrollTo(0, 1500));
+  await page.waitForTimeout(200);
+  for (const thing of ['#strip', '#solid-canvas']) {
+    if (!(await inView(page, thing))) {
+      say(`${thing} is not in view above the numbers`);
+    }
+  }
+  const field = page.locator('[data-path="quadrant.rotation"]:not(.pm)');
+  await field.focus();
+  await page.waitForTimeout(200);
+  const [under, over] = await page.evaluate(() => [document.getElementById('solid').getBoundingClientRect().bottom, document.activeElement.getBoundingClientRect().top]);
+  if (over < under) {
+    say(`the field with the focus is ${under - over} under the picture`);
+  }
+});
 
 // A throttle body measured in a photograph: marks and parts are clicked, one of them by keyboard, and what comes out goes into the profile.
 await inPart('photo', 'a photograph', { viewport: { width: 1440, height: 900 } }, async (page, say) => {

@@ -105,6 +105,27 @@ export function tabs(list, items, chosen, choose) {
 }
 
 /**
+ * A toolbar by the ARIA Authoring Practices: one of its buttons in the order of the Tab key, arrow keys between them.
+ * @param {HTMLElement} bar
+ */
+export function toolbar(bar) {
+  const buttons = () => all('button', bar).filter((b) => !b.hidden && !(b instanceof HTMLButtonElement && b.disabled));
+  const one = (/** @type {Element | null} */ now) => all('button', bar).forEach((b) => { b.tabIndex = b === now ? 0 : -1; });
+  one(buttons()[0] ?? null);
+  bar.addEventListener('focusin', (event) => one(/** @type {Element} */ (event.target)));
+  bar.addEventListener('keydown', (event) => {
+    const here = buttons();
+    const at = here.findIndex((b) => b === document.activeElement);
+    /** @type {Record<string, number>} */
+    const places = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: here.length - 1 };
+    if (at >= 0 && places[event.key] !== undefined) {
+      event.preventDefault();
+      here[(places[event.key] + here.length) % here.length].focus();
+    }
+  });
+}
+
+/**
  * A question in a dialog; the answer is the value of the button, or null.
  * @param {string} heading
  * @param {HTMLElement} content

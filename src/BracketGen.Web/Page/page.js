@@ -1,9 +1,10 @@
 // The page: what is open, which screen is shown, and what buttons and keys do.
 import { asked, fetched, hand, Silence, textOf } from './asking.js';
 import { checkPage } from './check.js';
-import { $, all, button, h, question } from './dom.js';
+import { $, all, button, h, question, toolbar } from './dom.js';
 import { Desk, roles } from './desk.js';
 import { differences } from './differences.js';
+import { drawer } from './drawer.js';
 import { nextLook, showLook } from './look.js';
 import { measure } from './measuring.js';
 import { newJob } from './newjob.js';
@@ -339,6 +340,8 @@ addEventListener('beforeunload', (event) => {
 });
 matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => views.repaint());
 
+all('[role=toolbar]').forEach(toolbar);
+drawer();
 showLook();
 
 /** Shows what the address bar says; where it cannot, the first screen says why. */

@@ -130,7 +130,7 @@ export class Views {
     } else {
       strip.replaceChildren(h('p', { class: 'word' }, answer.verdict.word), h('p', {}, answer.verdict.sentence), ...(answer.chosenText ? [h('p', {}, answer.chosenText)] : []), ...this.toProve(answer));
     }
-    $('bracket').classList.toggle('stale', errors.length > 0);
+    $('desk').classList.toggle('stale', errors.length > 0);
     $('status').textContent = answer && !errors.length ? fill(words.frame.answered, { time: Math.round(desk.solveTime) }) : words.frame.aid;
   }
 
@@ -151,7 +151,7 @@ export class Views {
     this.turn(desk.bracket !== '');
     this.strip(desk);
     const { answer } = desk;
-    $('bracket').classList.toggle('empty', !answer && this.isChecking);
+    $('desk').classList.toggle('empty', !answer && this.isChecking);
     if (!answer || desk.errors.length) {
       return;
     }

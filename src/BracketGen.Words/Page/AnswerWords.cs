@@ -20,6 +20,7 @@ internal static class AnswerWords
     public static Dictionary<string, string> All { get; } = new()
     {
         ["tabs"] = "Answers",
+        ["edge"] = "Height of the answers. Drag it, or use the arrow keys.",
         ["mistake"] = "1 mistake in the numbers",
         ["mistakes"] = "{count} mistakes in the numbers",
         ["missing"] = "1 value is not given yet",

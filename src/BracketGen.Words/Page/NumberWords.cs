@@ -18,6 +18,7 @@ internal static class NumberWords
         ["panes"] = "What to show",
         ["heading"] = "Numbers",
         ["bracket"] = "Bracket",
+        ["answers"] = "Answers",
         ["tabs"] = "Profiles",
         ["which"] = "Profile",
         ["file"] = "File",

@@ -14,7 +14,7 @@ public static class SolidText
     public const string StillCaption = "The formed bracket, seen over the corner.";
 
     /// <summary>How to turn it.</summary>
-    public const string Help = "Drag to turn the bracket, or use the arrow keys; plus and minus zoom. Quadrant and wire follow the pedal's slider above.";
+    public const string Help = "Drag to turn the bracket, with two fingers on a touch screen, or use the arrow keys; plus and minus zoom. Quadrant and wire follow the pedal's slider above.";
 
     /// <summary>The picture to turn for people who cannot see it.</summary>
     public const string Spoken = "The formed bracket on its mount, with quadrant, wire and outer";

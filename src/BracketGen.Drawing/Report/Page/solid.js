@@ -71,16 +71,19 @@ function turnable(data, motion, live, canvas, draw) {
     colours = Object.fromEntries([...new Set([...Object.values(kinds).map((k) => k[0]), '--sheet-line', '--wire'])].map((n) => [n, read(n)]));
   }
 
-  // What must be seen is a box; the picture is fitted to it when a view is chosen, and keeps its size while it is turned.
+  // The picture is fitted to all that it shows when a view is chosen, and keeps its size while it is turned.
   /** @type {number[]} */
   let centre = [];
   /** @type {number[]} */
   let half = [];
   let depth = 0;
+  /** From the middle of the bracket's box to the middle of what is seen. */
+  let aside = [0, 0, 0];
   function measure() {
     centre = data.least.map((low, i) => (low + data.most[i]) / 2);
     half = data.least.map((low, i) => (data.most[i] - low) / 2);
     depth = 20 * Math.hypot(...half);
+    centre = centre.map((c, k) => c + aside[k]);
   }
   measure();
   let [yaw, pitch, zoom] = [-38, 28, 1];
@@ -101,7 +104,22 @@ function turnable(data, motion, live, canvas, draw) {
 
   function fit() {
     const view = turned();
-    fitted = [0, 1].map((row) => half.reduce((sum, h, k) => sum + h * Math.abs(view[3 * k + row]), 0));
+    aside = [0, 0, 0];
+    measure();
+    const across = [0, 1].map((row) => {
+      const seen = (/** @type {number[]} */ p) => p.reduce((sum, x, k) => sum + x * view[3 * k + row], 0);
+      let [low, high] = [Infinity, -Infinity];
+      for (const { points, kind } of data.parts) {
+        for (let i = 0; i < points.length && !off(kinds[kind][2]); i += 3) {
+          const at = seen([points[i], points[i + 1], points[i + 2]]);
+          [low, high] = [Math.min(low, at), Math.max(high, at)];
+        }
+      }
+      return { half: (high - low) / 2, by: (high + low) / 2 - seen(centre) };
+    });
+    fitted = across.map((a) => a.half);
+    aside = [0, 1, 2].map((k) => across[0].by * view[3 * k] + across[1].by * view[3 * k + 1]);
+    measure();
   }
 
   function camera() {
@@ -160,7 +178,7 @@ function turnable(data, motion, live, canvas, draw) {
     ask();
   }
 
-  // One finger or the mouse turns, two fingers bring nearer.
+  // The mouse turns, two fingers turn and bring nearer. One finger is left to the page: it scrolls.
   /** @type {Map<number, number[]>} */
   const fingers = new Map();
   const apart = () => {
@@ -178,12 +196,16 @@ function turnable(data, motion, live, canvas, draw) {
     }
     const before = fingers.size === 2 ? apart() : 0;
     fingers.set(e.pointerId, [e.clientX, e.clientY]);
-    if (fingers.size === 1) {
-      look((e.clientX - old[0]) * 0.5, (e.clientY - old[1]) * 0.5, 1);
-    } else if (before > 0) {
-      look(0, 0, apart() / before);
+    const [by, up] = [(e.clientX - old[0]) * 0.5, (e.clientY - old[1]) * 0.5];
+    if (fingers.size === 1 && e.pointerType !== 'touch') {
+      look(by, up, 1);
+    } else if (fingers.size === 2) {
+      look(by / 2, up / 2, before > 0 ? apart() / before : 1);
     }
   });
+  for (const touch of /** @type {const} */ (['touchstart', 'touchmove'])) {
+    canvas.addEventListener(touch, (e) => e.touches.length > 1 && e.cancelable && e.preventDefault(), { passive: false });
+  }
   for (const end of /** @type {const} */ (['pointerup', 'pointercancel'])) {
     canvas.addEventListener(end, (e) => fingers.delete(e.pointerId));
   }
