@@ -21,6 +21,7 @@ public class PageBrowserTests
     [InlineData("main job")]
     [InlineData("edits")]
     [InlineData("errors")]
+    [InlineData("bracket")]
     [InlineData("looks")]
     [InlineData("layout")]
     [InlineData("photo")]
@@ -49,6 +50,17 @@ public class PageBrowserTests
             if (part == "photo")
             {
                 AssertMeasuredInThePhotograph(Path.Combine(examples.Folder, "throttle-bodies", "alder-58.toml"));
+            }
+
+            if (part == "bracket")
+            {
+                // What was entered and saved is read by the command line's own reader, its drawing to the letter.
+                var read = ProfileReader.ReadBracket(Path.Combine(examples.Folder, "brackets", "found-in-a-drawer.toml"), new DiskFileSource());
+                Assert.Empty(read.Errors.Select(ProfileErrorText.Format));
+                Assert.Equal("Found in a drawer", read.Value!.Name);
+                Assert.Equal(
+                    File.ReadAllBytes(Path.Combine(examples.Folder, "brackets", "catalogue-upright-34.dxf")), File.ReadAllBytes(Path.Combine(examples.Folder, "brackets", "From-a-drawer.dxf")));
+                Assert.Contains("What corrects it", File.ReadAllText(Path.Combine(folder, "shelf-upright-34-report.html")), StringComparison.Ordinal);
             }
 
             if (part != "main job")

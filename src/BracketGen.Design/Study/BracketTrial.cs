@@ -53,10 +53,43 @@ public sealed record BracketTrial(Job Job, TrialState State, BracketWay? Way, So
     /// <param name="strength">How finely it is meshed; null where its strength is not looked at.</param>
     public static BracketTrial Of(Job job, Bracket bracket, double thicknessPlusMinus, StrengthDetail? strength)
     {
+        var (without, ranked, ways) = Ranked(job, bracket);
+        if (without is not null)
+        {
+            return without;
+        }
+
+        List<(BracketWay Way, Solution Solution)> whole = [];
+        foreach (var (way, quick) in ranked.Take(MostWhole))
+        {
+            var solution = AtWorst(job, way, quick, thicknessPlusMinus, strength);
+            whole.Add((way, solution));
+            if (strength is null || solution.NothingFails || !quick.NothingFails)
+            {
+                break; // The next one cannot be better but where this one is not strong enough.
+            }
+        }
+
+        var best = whole.OrderByDescending(w => w.Solution.Verdict.Kind).First();
+        return new(job, TrialState.Solved, best.Way, best.Solution, ways);
+    }
+
+    /// <summary>A trial as measured: neither strength nor the ± of the bracket is looked at, so that it does not pass. Quick.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="bracket">The bracket, its mount flange in its own coordinates.</param>
+    public static BracketTrial AsMeasured(Job job, Bracket bracket)
+    {
+        var (without, ranked, ways) = Ranked(job, bracket);
+        return without ?? new(job, TrialState.Solved, ranked[0].Way, ranked[0].Solution, ways);
+    }
+
+    // The ways that can be solved, the best first; or what there is to say where none can.
+    private static (BracketTrial? Without, List<(BracketWay Way, Solution Solution)> Ranked, int Ways) Ranked(Job job, Bracket bracket)
+    {
         BracketWay[] ways = [.. BracketWay.Of(job, bracket)];
         if (ways.Length == 0)
         {
-            return new(job, TrialState.NoPattern, null, null, 0);
+            return (new(job, TrialState.NoPattern, null, null, 0), [], 0);
         }
 
         // Where some way may pass, the others need not be solved.
@@ -72,23 +105,10 @@ public sealed record BracketTrial(Job Job, TrialState State, BracketWay? Way, So
 
         if (solved.Count == 0)
         {
-            return new(job, TrialState.NoWire, ways[0], null, ways.Length);
+            return (new(job, TrialState.NoWire, ways[0], null, ways.Length), [], ways.Length);
         }
 
-        var ranked = solved.OrderByDescending(s => s.Solution.Verdict.Kind).ThenBy(s => Failing(s.Solution)).ThenBy(s => Math.Abs(s.Solution.Placement!.AdjusterShift)).ToList();
-        List<(BracketWay Way, Solution Solution)> whole = [];
-        foreach (var (way, quick) in ranked.Take(MostWhole))
-        {
-            var solution = AtWorst(job, way, quick, thicknessPlusMinus, strength);
-            whole.Add((way, solution));
-            if (strength is null || solution.NothingFails || !quick.NothingFails)
-            {
-                break; // The next one cannot be better but where this one is not strong enough.
-            }
-        }
-
-        var best = whole.OrderByDescending(w => w.Solution.Verdict.Kind).First();
-        return new(job, TrialState.Solved, best.Way, best.Solution, ways.Length);
+        return (null, [.. solved.OrderByDescending(s => s.Solution.Verdict.Kind).ThenBy(s => Failing(s.Solution)).ThenBy(s => Math.Abs(s.Solution.Placement!.AdjusterShift))], ways.Length);
     }
 
     /// <summary>Whether nothing fails, in some way to bolt it on, of what needs neither strength nor the whole mechanism. Quick.</summary>

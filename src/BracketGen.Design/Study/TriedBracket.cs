@@ -24,11 +24,11 @@ public sealed record TriedBracket(MeasuredBracket Bracket, BracketTrial Trial, B
         return new(measured, trial, BracketRemedies.Of(trial, bracket, measured.Thickness.PlusMinus, strength));
     }
 
-    /// <summary>The same without strength and without what corrects it: quick.</summary>
+    /// <summary>The same as measured: without strength, without what its ± may turn, without what corrects it. It does not pass. Quick.</summary>
     /// <param name="measured">The bracket; its metal is one that the job's shop knows, or a class.</param>
     /// <param name="job">The job.</param>
     public static TriedBracket Quick(MeasuredBracket measured, Job job) =>
-        new(measured, BracketTrial.Of(job, ShapeOf(measured, job), measured.Thickness.PlusMinus, strength: null), null);
+        new(measured, BracketTrial.AsMeasured(job, ShapeOf(measured, job)), null);
 
     // The reader made sure that there is one.
     private static Bracket ShapeOf(MeasuredBracket measured, Job job) => MeasuredShape.Of(measured, measured.MetalIn(job.Shop)!).Bracket!;

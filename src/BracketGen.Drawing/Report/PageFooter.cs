@@ -13,6 +13,12 @@ internal static class PageFooter
     public static void Write(HtmlWriter html, ReportScene scene)
     {
         using var footer = html.Open("footer");
+        if (scene.Tried is not null)
+        {
+            html.Line("p", TrialHeadings.WrittenBy(ProgramVersion));
+            return;
+        }
+
         if (PageText.Identity(scene.Job.Document) is { Length: > 0 } identity)
         {
             html.Line("p", identity);

@@ -13,9 +13,9 @@ internal static class PageHeader
         var job = scene.Job;
         using var header = html.Open("header", ("class", "top"));
         html.Line("p", job.Shop.Name, ("class", "shop"));
-        html.Line("h1", PageText.Title(job));
+        html.Line("h1", scene.Tried is { } tried ? TrialHeadings.Title(tried.Bracket) : PageText.Title(job));
         html.Line("p", DrawingText.Subject(job), ("class", "subject"));
-        if (PageText.Identity(job.Document) is { Length: > 0 } identity)
+        if (scene.Tried is null && PageText.Identity(job.Document) is { Length: > 0 } identity)
         {
             html.Line("p", identity, ("class", "identity"));
         }

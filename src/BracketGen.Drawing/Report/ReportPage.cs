@@ -36,7 +36,7 @@ internal static class ReportPage
         html.Markup("<!DOCTYPE html>\n");
         using (html.Open("html", ("lang", "en"), ("xmlns", "http://www.w3.org/1999/xhtml")))
         {
-            PageHead.Write(html, PageText.WindowTitle(scene.Job));
+            PageHead.Write(html, scene.Tried is { } tried ? TrialHeadings.Title(tried.Bracket) : PageText.WindowTitle(scene.Job));
             using (html.Open("body"))
             {
                 html.Line("a", PageText.SkipToVerdict, ("class", "skip"), ("href", "#verdict"));

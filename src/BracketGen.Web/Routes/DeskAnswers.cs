@@ -22,6 +22,9 @@ internal sealed class DeskAnswers
 
     private readonly DeskOutputs _outputs = new();
 
+    // The report is asked for after the answer on the page: what was tried whole last is kept.
+    private volatile WholeTrial? _tried;
+
     // A small machine solves two jobs at once well; the others wait.
     private readonly SemaphoreSlim _turns = new(2);
 
@@ -40,7 +43,7 @@ internal sealed class DeskAnswers
         Action<Utf8JsonWriter> answer;
         if (message.Bracket.Length > 0)
         {
-            var tried = await InTurn(() => BracketAnswer.Of(desk, message.Bracket, depth), context.RequestAborted);
+            var tried = await InTurn(() => Tried(desk, message.Bracket, depth), context.RequestAborted);
             answer = to => Reply.Answer(to, tried);
         }
         else
@@ -98,7 +101,7 @@ internal sealed class DeskAnswers
             return;
         }
 
-        var answer = await InTurn(() => BracketAnswer.Of(desk, message.Bracket, Depth.Strength), context.RequestAborted);
+        var answer = await InTurn(() => Tried(desk, message.Bracket, Depth.Strength), context.RequestAborted);
         await (answer.Tried is not { } tried ? Exchange.Refuse(context, StatusCodes.Status409Conflict, string.Join('\n', answer.Errors.Select(ProfileErrorText.Format)))
             : JobReport.Write(tried) is not { } bytes ? Exchange.Refuse(context, StatusCodes.Status409Conflict, BracketWords.NoReport)
             : Exchange.Send(context, bytes, "application/octet-stream"));
@@ -116,6 +119,25 @@ internal sealed class DeskAnswers
         var text = new PackedJob(desk.Job, [.. desk.Files.Where(f => WorkFolder.IsAllowed(f.Key)).Select(f => (f.Key, f.Value))]).Write();
         await Exchange.Send(context, Encoding.UTF8.GetBytes(text), "application/octet-stream");
     }
+
+    private BracketAnswer Tried(JobDesk desk, string bracket, Depth depth)
+    {
+        if (depth != Depth.Strength)
+        {
+            return BracketAnswer.Of(desk, bracket, depth);
+        }
+
+        if (_tried is { } last && last.Bracket == bracket && OutputRequest.IsSame(last.Desk, desk))
+        {
+            return last.Answer;
+        }
+
+        var answer = BracketAnswer.Of(desk, bracket, depth);
+        _tried = new(desk, bracket, answer);
+        return answer;
+    }
+
+    private sealed record WholeTrial(JobDesk Desk, string Bracket, BracketAnswer Answer);
 
     private static JobDesk? DeskOf(DeskMessage message) => JobDesk.Of(message.Job, message.Files);
 

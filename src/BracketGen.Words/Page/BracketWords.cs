@@ -40,7 +40,7 @@ public static class BracketWords
         ["others"] = "Other brackets",
         ["leave"] = "The job's own bracket",
         ["whole"] = "Check it whole",
-        ["wholeWhy"] = "Strength, and what corrects the bracket, are not calculated yet.",
+        ["wholeWhy"] = "Not calculated yet: strength, what the ± may turn, and what corrects the bracket.",
         ["calculating"] = "Calculating. What corrects it is tried whole, which can take half a minute.",
         ["report"] = "Report",
         ["making"] = "Making the report…",

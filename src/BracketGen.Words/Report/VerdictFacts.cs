@@ -65,7 +65,8 @@ public static class VerdictFacts
             yield return new("Blank", $"{Length(bounds.Width)} x {Length(bounds.Height)}", $"mass {units.Write(Quantity.Mass, bracket.Mass)}");
         }
 
-        if (solution.Offers.IsEmpty)
+        // Of a bracket that is there already no shapes were looked for.
+        if (solution.Offers.IsEmpty && !(solution.Bracket is not null && solution.Search is null))
         {
             var search = solution.Search;
             yield return new(
