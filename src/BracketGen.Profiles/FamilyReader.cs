@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BracketGen.Design.Inputs;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
@@ -29,7 +30,8 @@ public static class FamilyReader
         reading.Units = JobSection.UnitsOf(table);
         var isRead = FamilySection.Form.TryRead(table, "", reading, ProfileReader.ProfileKey, out var file);
         var shop = ProfileReader.Follow(table, FamilySection.Shop, path, files, ProfileKind.Shop, ShopSection.Form, reading, out var shopTable);
-        var options = isRead ? Options(table, file!, reading) : [];
+        List<LocatedPreferences> located = [];
+        var options = isRead ? Options(table, file!, reading, located) : [];
         if (isRead && shop is not null)
         {
             ProfileReader.CheckMaterials(file!.Preferences, shop, reading);
@@ -44,7 +46,7 @@ public static class FamilyReader
                     Shop = shop,
                     ShopFacts = FactReader.Of(shopTable!),
                     Vehicles = [.. file.Family.Vehicles.Select(m => Load(m, path, ProfileKind.Vehicle, VehicleSection.Form, files, file.Family.Units))],
-                    Bodies = [.. file.Family.Bodies.Select(m => Load(m, path, ProfileKind.ThrottleBody, ThrottleBodySection.Form, files, file.Family.Units))],
+                    Bodies = [.. file.Family.Bodies.Select(m => WithSlots(Load(m, path, ProfileKind.ThrottleBody, ThrottleBodySection.Form, files, file.Family.Units), located, file.Family.Units))],
                     Options = options,
                 },
                 reading.Errors)
@@ -66,8 +68,25 @@ public static class FamilyReader
         return new(member.Code, member.File, value, reading.Errors, table is null ? [] : FactReader.Of(table));
     }
 
+    // A direction of slots that does not lie in a body's mount face is a mistake of that body's parts alone.
+    private static LoadedMember<ThrottleBody> WithSlots(LoadedMember<ThrottleBody> member, List<LocatedPreferences> options, UnitSystem units)
+    {
+        if (member.Value is not { } body)
+        {
+            return member;
+        }
+
+        var reading = new Reading { Units = units };
+        foreach (var preferences in options)
+        {
+            ProfileReader.CheckSlots(preferences, body, member.Code, reading);
+        }
+
+        return reading.Errors.IsEmpty ? member : member with { Value = null, Errors = reading.Errors };
+    }
+
     // The option's preferences over the line's: read as one table, so that what does not go together is found.
-    private static ImmutableArray<LoadedOption> Options(TomlTable family, FamilyFile file, Reading reading)
+    private static ImmutableArray<LoadedOption> Options(TomlTable family, FamilyFile file, Reading reading, List<LocatedPreferences> located)
     {
         var common = family.Find("preferences")?.Value as TomlTable;
         OptionFile[] options = file.Options.IsEmpty ? [new("", "", null)] : [.. file.Options];
@@ -77,6 +96,7 @@ public static class FamilyReader
             var merged = Merged(common, option.Written, family);
             if (PreferencesSection.Form.TryRead(merged, option.Written is null ? "preferences" : "options.preferences", reading, besides: null, out var preferences))
             {
+                located.Add(preferences);
                 loaded.Add(new(new(option.Code, option.Name, preferences.Preferences), FactReader.Of(merged)));
             }
         }

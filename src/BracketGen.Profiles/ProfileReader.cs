@@ -128,6 +128,11 @@ public static class ProfileReader
             CheckMaterials(file!.Preferences, shop, reading);
         }
 
+        if (isRead && body is not null)
+        {
+            CheckSlots(file!.Preferences, body, null, reading);
+        }
+
         if (isRead && vehicle is not null)
         {
             CableUseSection.Check(file!.OtherCables, vehicle, body, reading);
@@ -302,6 +307,15 @@ public static class ProfileReader
         foreach (var material in preferences.Materials)
         {
             CheckStocked(material.Value, shop, material.Written, material.Key, reading);
+        }
+    }
+
+    /// <summary>Reports a direction of slotted mount holes that does not lie in a body's mount face.</summary>
+    internal static void CheckSlots(LocatedPreferences preferences, ThrottleBody body, string? code, Reading reading)
+    {
+        if (preferences is { Preferences.MountSlots: { } slots, SlotDirection: { } at } && MountSlots.InFace(slots.Way, body.Mount.Plane.Normal) is null)
+        {
+            at.Written.Report(at.Key, reading, new SlotSquareToFace(body.Mount.Plane.Normal, code));
         }
     }
 

@@ -35,10 +35,10 @@ public static class ScrewText
     public static string Spacer(Spacer spacer, UnitSystem units) =>
         $"Ø{units.WriteSize(spacer.Outside)} / Ø{units.WriteSize(spacer.Inside)} x {units.WriteFine(Quantity.Length, spacer.Length)} ±{units.WriteFine(Quantity.Length, SheetMetal.Fasteners.Spacer.Deviation)}, ends square, S235 or stronger";
 
-    /// <summary>The washer as it is ordered: "ISO 7089 - 6 - 200 HV".</summary>
-    public static string Washer(FastenerThread thread) => thread.System == ThreadSystem.Inch
-        ? $"ASME B18.21.1, type A - {InchSize(thread)}{(thread.IsNumberSize ? "" : " N")}"
-        : string.Create(CultureInfo.InvariantCulture, $"ISO 7089 - {thread.Diameter:0} - 200 HV");
+    /// <summary>The washer as it is ordered: "ISO 7089 - 6 - 200 HV"; over a slot a hard one, which does not bend into it (common practice, no source).</summary>
+    public static string Washer(FastenerThread thread, bool isOverSlot = false) => thread.System == ThreadSystem.Inch
+        ? $"ASME B18.21.1, type A - {InchSize(thread)}{(thread.IsNumberSize ? "" : " N")}{(isOverSlot ? ", hardened" : "")}"
+        : string.Create(CultureInfo.InvariantCulture, $"ISO 7089 - {thread.Diameter:0} - {(isOverSlot ? 300 : 200)} HV");
 
     /// <summary>"class 8.8", "SAE J429 grade 5".</summary>
     public static string Class(ScrewClass of) => of.Standard.Length == 0 ? $"class {of.Name}" : Grade(of);

@@ -3,6 +3,7 @@ using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Fasteners;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Parts;
 
@@ -37,7 +38,10 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
         MountFace mount, Bracket bracket, PreparedPart prepared, StaticSolution opening, StaticSolution stamped, double acceleration)
     {
         BracketHole[] holes = [.. bracket.Holes.Where(h => h.Thread is not null)];
-        var shares = new MountReactions(mount.Plane, prepared, [.. holes.Select(h => mount.Plane.FootOf(prepared.Part.MiddleSurface(h.Centre).Vector))]);
+        var shares = new MountReactions(mount.Plane, prepared, [.. holes.Select(h => mount.Plane.FootOf(prepared.Part.MiddleSurface(h.BoltAt).Vector))])
+        {
+            Slots = [.. holes.Select(h => bracket.Folded.Flanges[h.Flange].ToWorldDirection(Vector3.From((h.Outline as SlottedHole)?.Along ?? Vector2.Zero)))],
+        };
         var swinging = (bracket.Mass + prepared.Part.SeatBody.Mass) * acceleration * Shaking.Gravity;
         var (atOpening, atStamped) = (shares.Of(opening.Reactions), shares.Of(stamped.Reactions));
         JointLoad[][] along = [.. ((Vector3[])[new(1, 0, 0), new(0, 1, 0), new(0, 0, 1)]).Select(a => shares.Of(prepared.ReactionsUnder(swinging * a)))];
@@ -48,7 +52,12 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
                 var boss = mount.Nearest(new(shares.Centres[i]));
                 var screw = mount.ScrewFor(boss with { Thread = hole.Thread! }, bracket.Stock.Thickness);
                 return new BoltedJoint(
-                    hole.Name, new(screw, bracket.Stock.Thickness + boss.SpacerLength, Math.Min(hole.Thread!.WasherDiameter, boss.BossDiameter) / 2), boss.ThreadDepth,
+                    hole.Name, new(screw, bracket.Stock.Thickness + boss.SpacerLength, Math.Min(hole.Thread!.WasherDiameter, boss.BossDiameter) / 2)
+                    {
+                        Slot = hole.Outline is SlottedHole slot ? (hole.Diameter, Math.Max(0, slot.Travel / 2 - hole.Shift.Dot(slot.Along)), Math.Max(0, slot.Travel / 2 + hole.Shift.Dot(slot.Along))) : null,
+                        FaceFriction = mount.FaceFriction,
+                    },
+                    boss.ThreadDepth,
                     atOpening[i].Below(boss.SpacerLength), atStamped[i].Below(boss.SpacerLength), Worst([.. along.Select(a => a[i])]).Below(boss.SpacerLength));
             }),
         ];
@@ -58,6 +67,6 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
     private static JointLoad Worst(JointLoad[] along)
     {
         double Root(Func<JointLoad, double> part) => Math.Sqrt(along.Sum(l => part(l) * part(l)));
-        return new(Root(l => l.Pull), Root(l => l.Across), Root(l => l.Tilt), Root(l => l.Twist));
+        return new(Root(l => l.Pull), Root(l => l.Across), Root(l => l.Tilt), Root(l => l.Twist)) { Along = Root(l => l.Along) };
     }
 }

@@ -25,12 +25,13 @@ public static class BracketChecks
         var rounded = bracket.IsMadeElsewhere ? Tolerance.SameSize : 0;
         foreach (var group in bracket.Holes.Where(h => !h.IsSlot).GroupBy(h => h.Purpose))
         {
-            var worst = group.MinBy(h => outline.DistanceTo(h.Centre.Vector) - HoleDistances.AcrossForce(2 * h.Reach, thickness))!;
+            var worst = group.MinBy(h => h.ToEdge(outline) - h.EdgeDistance(thickness))!;
             yield return new(
                 group.Key == HolePurpose.Bolt ? CheckId.BoltHoleEdge : CheckId.StopHoleEdge,
-                outline.DistanceTo(worst.Centre.Vector) + rounded, HoleDistances.AcrossForce(2 * worst.Reach, thickness))
+                worst.ToEdge(outline) + rounded, worst.EdgeDistance(thickness))
             {
                 Subject = worst.Name,
+                IsVariant = worst.IsSlotted,
             };
         }
 
@@ -41,7 +42,9 @@ public static class BracketChecks
 
         if (bracket.Holes.Where(h => !HoleMaking.Of(bracket, h, cable.OuterEnd, process).IsDrilled).MinBy(h => h.LeastWidth) is { } smallest)
         {
-            yield return new(CheckId.SmallestHole, smallest.LeastWidth, CuttingLimits.SmallestHole(process, thickness)) { Subject = smallest.Name };
+            // A slot is not drilled out: the narrowest that the process may leave must take its bolt.
+            var taken = smallest is { IsSlotted: true, Thread: { } thread } ? thread.Diameter + HoleMaking.Of(bracket, smallest, cable.OuterEnd, process).Size : 0;
+            yield return new(CheckId.SmallestHole, smallest.LeastWidth, Math.Max(taken, CuttingLimits.SmallestHole(process, thickness))) { Subject = smallest.Name };
         }
 
         foreach (var (bend, index) in flat.Bends.Select((b, i) => (b, i)))
@@ -167,8 +170,10 @@ public static class BracketChecks
     {
         // The tools press along the whole line, but where relief cuts end it.
         var depth = bend.Depth(hole.Centre);
-        var beside = bend.Relief > 0 ? -Math.Min((hole.Centre - bend.Start).Dot(bend.Along), (bend.End - hole.Centre).Dot(bend.Along)) : double.NegativeInfinity;
-        return Math.Max(beside, Math.Max(-depth, depth - bend.Allowance)) - hole.Reach;
+        var beside = bend.Relief > 0
+            ? -Math.Min((hole.Centre - bend.Start).Dot(bend.Along), (bend.End - hole.Centre).Dot(bend.Along)) - hole.ReachTowards(bend.Along)
+            : double.NegativeInfinity;
+        return Math.Max(beside, Math.Max(-depth, depth - bend.Allowance) - hole.ReachTowards(bend.Across));
     }
 
     private static double ShorterFlange(Bracket bracket, Bend bend)

@@ -22,7 +22,7 @@ public static class BracketModel
             Bends = [.. flat.Bends.Select(b => new BendZone(new(b.Start.Vector, b.End.Vector), new((b.Start + b.Allowance * b.Across).Vector, (b.End + b.Allowance * b.Across).Vector)) { InsideRadius = b.InsideRadius, IsInsideTop = b.IsUp })],
             Thickness = flat.Thickness,
             Material = metal?.Sheet ?? new(material.Modulus, material.Poisson, material.Density),
-            Washers = [.. bracket.Holes.Where(h => h.Thread is not null).Select(h => new Disc(h.Centre.Vector, WasherRadius(h.Thread!)))],
+            Washers = [.. bracket.Holes.Where(h => h.Thread is not null).Select(h => new Disc(h.BoltAt.Vector, WasherRadius(h.Thread!)))],
             Seat = new(bracket.Stop.Centre.Vector, bracket.Seat.SeatRadius),
             SeatBody = end.On(bracket.SeatOnTop),
         };

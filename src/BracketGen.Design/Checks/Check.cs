@@ -42,6 +42,9 @@ public sealed record Check(CheckId Id, double Value, double Limit)
     /// <summary>Where the limit comes from, where the material's own data name it; null for the source in the catalogue.</summary>
     public string? GivenSource { get; init; }
 
+    /// <summary>Whether it was found with the bracket at an end of its slotted mount holes, where it is worse than in the middle.</summary>
+    public bool IsAtSlotEnd { get; init; }
+
     /// <summary>
     /// The value with everything assumed or not known at its unfavourable end, not a number where that end is not known; null where nothing it rests on
     /// is assumed.

@@ -139,6 +139,9 @@ public static class CheckCatalogue
         Of(CheckId.StudDepth, "stud-depth", Making, Quantity.Length, AtLeast, LimitSource.CommonPractice, OwnStrength, InputId.Screws, InputId.Sheet),
         Of(CheckId.NutRoom, "nut-room", Making, Quantity.Length, AtLeast, LimitSource.Geometry, OwnStrength, InputId.Screws, InputId.Sheet),
         Of(CheckId.SpacerPressure, "spacer-pressure", Function, Quantity.Stress, AtMost, LimitSource.Material, OwnStrength, InputId.Screws, InputId.Sheet, InputId.OuterStiffness, InputId.OuterLength, InputId.Wire, InputId.AvailablePull, InputId.PedalLever),
+        Of(CheckId.SlotSlip, "slot-slip", Safety, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Screws, InputId.FaceFriction, InputId.Sheet, InputId.ReturnSprings, InputId.OuterEnd),
+        Of(CheckId.SlotSlipStamped, "slot-slip-stamped", Safety, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Screws, InputId.FaceFriction, InputId.Sheet, InputId.OuterStiffness, InputId.OuterLength, InputId.Wire, InputId.AvailablePull, InputId.PedalLever),
+        Of(CheckId.SlotEnds, "slot-ends", Safety, Quantity.Number, AtLeast, LimitSource.Geometry, ShapeAndPlace, InputId.Mount, InputId.FreeInnerLength),
     ];
 
     /// <summary>What a check is.</summary>

@@ -380,4 +380,13 @@ public enum CheckId
 
     /// <summary>Compression of the spacers.</summary>
     SpacerPressure,
+
+    /// <summary>Slip of the bracket along its slotted mount holes.</summary>
+    SlotSlip,
+
+    /// <summary>The same with the pedal stamped on.</summary>
+    SlotSlipStamped,
+
+    /// <summary>Wire at the ends of the slotted mount holes.</summary>
+    SlotEnds,
 }

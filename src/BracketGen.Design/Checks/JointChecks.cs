@@ -16,6 +16,12 @@ public static class JointChecks
     /// <summary>Friction over what slips: under a load that comes and goes, and under one that comes seldom (VDI 2230, step R12).</summary>
     public const double LeastSlipFactor = 1.8, LeastSlipFactorStamped = 1.2;
 
+    /// <summary>
+    /// Friction over what slips along slotted holes, under a load that comes and goes and under the pedal stamped on (our judgement, no source): more than in round holes, because a joint that slips there does not stop at
+    /// the screw's shank, and the stop goes with it.
+    /// </summary>
+    public const double LeastSlotSlipFactor = 2, LeastSlotSlipFactorStamped = 1.5;
+
     /// <summary>Clamp force over that which keeps the joint closed (our judgement, no source; VDI 2230 asks for one).</summary>
     public const double LeastOpeningFactor = 1.2;
 
@@ -57,6 +63,12 @@ public static class JointChecks
 
         yield return new(CheckId.JointSlip, double.NaN, LeastSlipFactor);
         yield return new(CheckId.StampedSlip, double.NaN, LeastSlipFactorStamped);
+        if (job.Preferences.MountSlots is not null)
+        {
+            yield return new(CheckId.SlotSlip, double.NaN, LeastSlotSlipFactor);
+            yield return new(CheckId.SlotSlipStamped, double.NaN, LeastSlotSlipFactorStamped);
+        }
+
         yield return new(CheckId.JointOpening, double.NaN, LeastOpeningFactor);
         yield return new(CheckId.WasherPressure, double.NaN, job.Body.Mount.Boss.Pressure);
     }
@@ -92,9 +104,29 @@ public static class JointChecks
 
         yield return Worst(j => new(CheckId.JointSlip, Rounded(j.Joint.SlipFactor(j.Opening.Plus(j.Shaken))), LeastSlipFactor));
         yield return Worst(j => new(CheckId.StampedSlip, Rounded(j.Joint.SlipFactor(j.Stamped)), LeastSlipFactorStamped));
+        BoltedJoint[] slotted = [.. joints.Where(j => j.Joint.Slot is not null)];
+        foreach (var check in WorstOf(slotted, j => OfSlot(CheckId.SlotSlip, j, j.Joint.SlotSlipFactor(j.Opening.Plus(j.Shaken)), LeastSlotSlipFactor))
+            .Concat(WorstOf(slotted, j => OfSlot(CheckId.SlotSlipStamped, j, j.Joint.SlotSlipFactorAlong(j.Stamped), LeastSlotSlipFactorStamped))))
+        {
+            yield return check;
+        }
+
         yield return Worst(j => new(CheckId.JointOpening, Rounded(j.Joint.OpeningFactor(j.Opening.Plus(j.Shaken))), LeastOpeningFactor));
-        yield return Worst(j => new(CheckId.WasherPressure, Rounded(j.Joint.Pressure(j.Stamped)), Math.Min(metal.Pressure, j.Joint.Screw.Boss.Pressure)));
+        yield return Worst(j => OfWasher(j, metal.Pressure));
     }
+
+    // Round a slot so little bears that washer on sheet and sheet on boss are held apart, each against its own metal.
+    private static Check OfWasher(BoltedJoint joint, double sheet)
+    {
+        var (boss, onSheet, onBoss) = (joint.Screw.Boss.Pressure, joint.Joint.Pressure(joint.Stamped), joint.Joint.BossPressure(joint.Stamped));
+        return joint.Joint.Slot is null ? new(CheckId.WasherPressure, Rounded(onSheet), Math.Min(sheet, boss))
+            : onSheet / sheet >= onBoss / boss ? new(CheckId.WasherPressure, Rounded(onSheet), sheet)
+            : new(CheckId.WasherPressure, Rounded(onBoss), boss);
+    }
+
+    // Nothing else holds along a slot: a friction that nobody tried proves nothing.
+    private static Check OfSlot(CheckId id, BoltedJoint joint, double factor, double limit) =>
+        new(id, Rounded(factor), limit) { Unfavourable = joint.Joint.FaceFriction is null ? double.NaN : null };
 
     private static double Rounded(double value) => LoadCase.SixFigures(value);
 }

@@ -38,6 +38,9 @@ internal sealed class MountReactions
     /// <summary>Where each screw's axis crosses the face (mm).</summary>
     public ImmutableArray<Vector3> Centres { get; }
 
+    /// <summary>Along the slot of each screw's hole, length one; zero for a round hole.</summary>
+    public required ImmutableArray<Vector3> Slots { get; init; }
+
     /// <summary>What each joint must hold.</summary>
     /// <param name="reactions">What the supports push back with; the sheet pulls the joints as hard, the other way.</param>
     public JointLoad[] Of(ImmutableArray<NodalLoad> reactions)
@@ -69,7 +72,7 @@ internal sealed class MountReactions
             // A couple of forces square to the arms; one screw alone has no arm and twists.
             var share = along / count + (squares > 0 ? twist / squares * normal.Cross(Centres[i] - middle) : Vector3.Zero);
             var tilt = moments[i] - moments[i].Dot(normal) * normal;
-            loads[i] = new(forces[i].Dot(normal), share.Length, tilt.Length, squares > 0 ? 0 : Math.Abs(twist));
+            loads[i] = new(forces[i].Dot(normal), share.Length, tilt.Length, squares > 0 ? 0 : Math.Abs(twist)) { Along = Math.Abs(share.Dot(Slots[i])) };
         }
 
         return loads;

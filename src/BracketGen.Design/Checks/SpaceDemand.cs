@@ -113,7 +113,7 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
         foreach (var bolt in bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt))
         {
             var thread = bolt.Thread!;
-            var seat = bracket.Folded.Fold(bolt.Centre, flat.Thickness);
+            var seat = bracket.Folded.Fold(bolt.BoltAt, flat.Thickness);
             var top = seat + (bolt.Fixing.Above(thread, bracket.Stock.Thickness + bolt.SpacerLength) + SocketRoom) * bracket.Folded.Flanges[bolt.Flange].Z;
             yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketFor(bolt.Fixing.AcrossFlats(thread)) / 2, p => OffMountFlange(flat.Bends, p)) { Subject = bolt.Name };
         }

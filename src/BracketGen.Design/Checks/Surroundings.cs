@@ -110,7 +110,7 @@ internal sealed class Surroundings
     public IEnumerable<Standing> BoltHeads => Bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(bolt =>
     {
         var thread = bolt.Thread!;
-        var seat = Bracket.Folded.Fold(bolt.Centre, Bracket.Flat.Thickness);
+        var seat = Bracket.Folded.Fold(bolt.BoltAt, Bracket.Flat.Thickness);
         var top = seat + bolt.Fixing.Above(thread, Bracket.Stock.Thickness + bolt.SpacerLength) * Bracket.Folded.Flanges[bolt.Flange].Z;
         return new Standing(Thing.Bolt, bolt.Name, ConvexSolid.Cylinder(seat.Vector, top.Vector, thread.WasherDiameter / 2));
     });

@@ -49,7 +49,7 @@ public sealed record Job : IMirrored<Job>
 
     /// <inheritdoc/>
     /// <remarks>Everything that has coordinates is mirrored; the body opens the other way.</remarks>
-    public Job Mirrored() => this with { Body = Body.Mirrored(), Bulkhead = Bulkhead?.Mirrored(), Movement = Movement.Mirrored(), Up = Up?.MirroredInY, CableUses = [.. CableUses.Select(u => u.Mirrored())] };
+    public Job Mirrored() => this with { Body = Body.Mirrored(), Preferences = Preferences.Mirrored(), Bulkhead = Bulkhead?.Mirrored(), Movement = Movement.Mirrored(), Up = Up?.MirroredInY, CableUses = [.. CableUses.Select(u => u.Mirrored())] };
 
     /// <summary>The job as the solvers take it: itself, or its mirror image where its body opens clockwise.</summary>
     public Job OpeningCounterClockwise() => Body.Turned(this);

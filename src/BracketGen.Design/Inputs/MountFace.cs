@@ -49,6 +49,9 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
     /// <summary>Flatness of all bosses together, spacers in place (mm): how far apart two planes are between which their faces lie; null where nobody measured it.</summary>
     public double? Flatness { get; init; }
 
+    /// <summary>Friction coefficient of the bracket on the bosses, as tried with the finish that it will have; null where nobody tried.</summary>
+    public double? FaceFriction { get; init; }
+
     /// <summary>Flatness where nobody measured it (mm): what is usual for a face milled in one pass, and what it may be (common practice, no source).</summary>
     public const double UsualFlatness = 0.02, FlatnessAtWorst = 0.1;
 
@@ -79,7 +82,7 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
 
     /// <inheritdoc/>
     public bool Equals(MountFace? other) => other is not null && Plane == other.Plane && Holes.SequenceEqual(other.Holes)
-        && Boss == other.Boss && ScrewClass == other.ScrewClass && ScrewFriction == other.ScrewFriction && Flatness == other.Flatness;
+        && Boss == other.Boss && ScrewClass == other.ScrewClass && ScrewFriction == other.ScrewFriction && Flatness == other.Flatness && FaceFriction == other.FaceFriction;
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Plane, Holes.Length);

@@ -18,7 +18,7 @@ public enum StopOpening
 
 /// <summary>What the user wants of the bracket, with the limits the checks hold it to.</summary>
 /// <remarks>The defaults are common practice, no source, unless they say otherwise.</remarks>
-public sealed record Preferences
+public sealed record Preferences : IMirrored<Preferences>
 {
     /// <summary>Slack wanted in the wire at the closed stop (mm).</summary>
     public Measured FreePlay { get; init; } = new(2, 0.5);
@@ -56,6 +56,9 @@ public sealed record Preferences
     /// <summary>Hole or slot.</summary>
     public StopOpening StopOpening { get; init; } = StopOpening.AsNeeded;
 
+    /// <summary>Slotted mount holes; null for round ones.</summary>
+    public MountSlots? MountSlots { get; init; }
+
     /// <summary>Designations of the materials allowed; empty for all in stock.</summary>
     public ImmutableArray<string> Materials { get; init; } = [];
 
@@ -81,6 +84,9 @@ public sealed record Preferences
     public double CornerRadius { get; init; } = 5;
 
     /// <inheritdoc/>
+    public Preferences Mirrored() => this with { MountSlots = MountSlots?.Mirrored() };
+
+    /// <inheritdoc/>
     public bool Equals(Preferences? other) => other is not null
         && FreePlay == other.FreePlay && MinFreePlay == other.MinFreePlay && MinOverTravel == other.MinOverTravel
         && MaxOverTravel == other.MaxOverTravel && MinWrap == other.MinWrap && FittingClearance == other.FittingClearance
@@ -89,7 +95,7 @@ public sealed record Preferences
         && Materials.SequenceEqual(other.Materials) && MinThickness == other.MinThickness
         && MaxThickness == other.MaxThickness && CornerRadius == other.CornerRadius
         && MinYieldFactor == other.MinYieldFactor && MinEnduranceFactor == other.MinEnduranceFactor && MinFrequencyRatio == other.MinFrequencyRatio && MaxGive == other.MaxGive
-        && DirtAndCold == other.DirtAndCold;
+        && DirtAndCold == other.DirtAndCold && MountSlots == other.MountSlots;
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(FreePlay, MinWrap, StopOpening, MinThickness, MaxThickness);

@@ -30,7 +30,7 @@ public sealed record MechanismTrial(VerdictKind Kind, ImmutableArray<string> Cod
     public ImmutableArray<MountScrew> Screws => Solution?.Bracket is not { } bracket ? [] :
     [
         .. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => Solution.Job.Body.Mount.ScrewFor(
-            Solution.Job.Body.Mount.Nearest(bracket.Folded.Fold(h.Centre, 0)) with { Thread = h.Thread! }, bracket.Stock.Thickness)),
+            Solution.Job.Body.Mount.Nearest(bracket.Folded.Fold(h.BoltAt, 0)) with { Thread = h.Thread! }, bracket.Stock.Thickness)),
     ];
 
     /// <summary>A job with another cable or with one more spring; null where the springs of the throttle body were measured only together.</summary>

@@ -48,6 +48,45 @@ public sealed record BracketHole(
     /// <summary>Its outline; null for a round hole, and for a slot open to the edge.</summary>
     public HoleOutline? Outline { get; init; }
 
+    /// <summary>Where the bolt stands off the middle of its slotted hole; zero in the middle, and in every other hole.</summary>
+    public Vector2 Shift { get; init; }
+
+    /// <summary>Where the bolt stands.</summary>
+    public FlatPoint BoltAt => Centre + Shift;
+
+    /// <summary>The line of a slotted hole that its bolt can stand on, from its middle to one end; zero in every other hole.</summary>
+    public Vector2 HalfTravel => Outline?.HalfTravel ?? Vector2.Zero;
+
+    /// <summary>Whether the bolt can stand in more than one place.</summary>
+    public bool IsSlotted => Outline is SlottedHole;
+
+    /// <summary>The metal that was laid around it: a disc, at a slotted hole one at each end.</summary>
+    public IEnumerable<Disc> Metal => IsSlotted
+        ? [new((Centre - HalfTravel).Vector, MetalRadius), new((Centre + HalfTravel).Vector, MetalRadius)]
+        : [new(Centre.Vector, MetalRadius)];
+
+    /// <summary>Distance from an outline to its centre, of a slotted hole to its middle line (mm).</summary>
+    /// <param name="outline">The outline.</param>
+    public double ToEdge(Contour outline)
+    {
+        var pieces = (int)Math.Ceiling(2 * HalfTravel.Length / LineStep);
+        return Enumerable.Range(0, pieces + 1).Min(i => outline.DistanceTo((Centre + (pieces == 0 ? 0 : 2.0 * i / pieces - 1) * HalfTravel).Vector));
+    }
+
+    // Along the middle line of a slotted hole the outline is looked at in steps of this (mm): between two a corner is nearer by a hundredth of that.
+    private const double LineStep = 0.25;
+
+    /// <summary>How far it reaches beside the line that its bolt can stand on, which is a point for all but a slotted hole (mm).</summary>
+    public double Beside => IsSlotted ? Diameter / 2 : Reach;
+
+    /// <summary>How far it reaches from its centre in a direction (mm).</summary>
+    /// <param name="way">The direction, length one.</param>
+    public double ReachTowards(Vector2 way) => Outline?.ReachTowards(Diameter, way) ?? Diameter / 2;
+
+    /// <summary>Distance that must be kept from its centre, or its middle line, to every edge (mm).</summary>
+    /// <param name="thickness">Thickness of the sheet (mm).</param>
+    public double EdgeDistance(double thickness) => IsSlotted ? HoleDistances.RoundSlot(Diameter) : HoleDistances.AcrossForce(2 * Reach, thickness);
+
     /// <summary>What is cut out for it; of a slot open to the edge its round bottom.</summary>
     public Contour Cut() => Outline?.Round(Centre, Diameter) ?? Contour.Circle(Centre.Vector, Diameter / 2);
 
@@ -144,6 +183,7 @@ public sealed record Bracket : IMirrored<Bracket>
                 Centre = h.Centre.MirroredInX,
                 Towards = h.Towards?.MirroredInX,
                 Outline = h.Outline?.Mirrored(),
+                Shift = h.Shift.MirroredInX,
             }),
         ],
     };

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Part;
 
@@ -27,7 +28,7 @@ public static class BracketDescription
             Material = bracket.Stock.Material.Designation,
             Thickness = new(thickness),
             MountFlange = CornersOf(bracket, 0),
-            Holes = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new MeasuredHole(h.Centre, h.Diameter))],
+            Holes = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new MeasuredHole(h.Centre, h.Diameter) { Slot = h.Outline as SlottedHole })],
             Bends = [.. flat.Bends.Select((bend, i) => new MeasuredBend
             {
                 From = bend.From,

@@ -192,7 +192,7 @@ public static class BracketShape
         var stopHole = StopHole(sheet, stopFlange, draft.Stop, stopFlange > 0 ? draft.Bends[stopFlange - 1].Across : null);
         var outline = BlankOutline.Draw(draft.Bends, draft.Discs, sheet.Straight, sheet.Preferences.CornerRadius);
         outline = outline is not null ? WithSlot(outline, stopHole) : null;
-        if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre.Vector) || outline.DistanceTo(b.Centre.Vector) < b.Reach + Tolerance.Point))
+        if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre.Vector) || b.ToEdge(outline) < b.Beside + Tolerance.Point))
         {
             return null; // Not to be drawn, or the slot runs into a bolt.
         }
@@ -242,12 +242,13 @@ public static class BracketShape
     /// <summary>Radius (mm) at the mouth of a slot: what a hand does not cut itself on (common practice, no source).</summary>
     private const double MouthRadius = 1;
 
-    internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre, Stock stock) => new(
+    internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre, Stock stock, SlottedHole? slot) => new(
         MountFace.HoleName(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium + stock.Material.Finish.HoleAllowance, null, hole.Thread,
-        BoltMetalRadius(hole, stock.Thickness))
+        Math.Max(BoltMetalRadius(hole, stock.Thickness), slot is null ? 0 : HoleDistances.RoundSlot(hole.Thread.ClearanceMedium + stock.Material.Finish.HoleAllowance)))
     {
         Fixing = hole.Fixing,
         SpacerLength = hole.SpacerLength,
+        Outline = slot,
     };
 
     /// <summary>Radius of metal (mm) wanted around a bolt hole: its boss, its washer with a millimetre to spare, its edge distance.</summary>
@@ -291,7 +292,7 @@ public static class BracketShape
         {
             var to = b.Centre - from;
             var along = Math.Max(0, to.Dot(way));
-            return (to - along * way).Length - b.MetalRadius;
+            return (to - along * way).Length - b.MetalRadius - b.HalfTravel.Length;
         });
         // Of ways that leave the same room but for round-off the first one counts, so that a job turned gets the same bracket.
         Vector2[] ways = [.. Enumerable.Range(0, 24).Select(i => Vector2.FromPolar(1, Angle.FromDegrees(15 * i)))];

@@ -7,7 +7,7 @@ namespace BracketGen.Design.Part;
 
 /// <summary>A bolt hole that was measured.</summary>
 /// <param name="At">Its centre on the mount flange (mm).</param>
-/// <param name="Diameter">Its diameter (mm).</param>
+/// <param name="Diameter">Its diameter, or the width of a slotted hole (mm).</param>
 public readonly record struct MeasuredHole(FlatPoint At, double Diameter)
 {
     /// <summary>How exactly each coordinate was read (mm, either way).</summary>
@@ -18,6 +18,15 @@ public readonly record struct MeasuredHole(FlatPoint At, double Diameter)
 
     /// <summary>Whether the ± of its place is assumed, because nobody gave it.</summary>
     public bool IsAssumed { get; init; }
+
+    /// <summary>The slot of a slotted hole, by the mount flange's axes; null for a round hole.</summary>
+    public SlottedHole? Slot { get; init; }
+
+    /// <summary>How exactly the slot's length over all was read (mm, either way).</summary>
+    public double SlotPlusMinus { get; init; }
+
+    /// <summary>The longest slot that the readings allow: in it the bracket can be shifted farthest. Null for a round hole.</summary>
+    internal SlottedHole? LongestSlot => Slot is { } slot ? slot with { Travel = slot.Travel + SlotPlusMinus + DiameterPlusMinus } : null;
 }
 
 /// <summary>The opening for the outer's end that was measured.</summary>

@@ -63,8 +63,10 @@ public static class MeasuredShape
         var flat = new FlatPattern { Blank = new(outline, []), Thickness = thickness, Bends = [.. chain.Bends] };
         for (var i = 0; i < measured.Holes.Length; i++)
         {
-            var hole = measured.Holes[i];
-            if (!outline.Contains(hole.At.Vector) || flat.ZoneOf(hole.At) != (0, null) || outline.DistanceTo(hole.At.Vector) < hole.Diameter / 2)
+            // Of a slotted hole both ends.
+            var (hole, half) = (measured.Holes[i], measured.Holes[i].LongestSlot?.HalfTravel ?? Vector2.Zero);
+            if (!((FlatPoint[])[hole.At - half, hole.At + half]).All(at =>
+                outline.Contains(at.Vector) && flat.ZoneOf(at) == (0, null) && outline.DistanceTo(at.Vector) >= hole.Diameter / 2))
             {
                 return (null, new(ShapeFault.HoleOffMetal, null, i));
             }
@@ -107,7 +109,8 @@ public static class MeasuredShape
         {
             PlusMinus = h.DiameterPlusMinus,
             PlacePlusMinus = h.PlusMinus,
-        });
+            Outline = h.LongestSlot,
+        }).Select(h => h.IsSlotted ? h with { MetalRadius = h.ToEdge(outline) } : h);
         // The way out of the slot is given on the flange's own axes: u along the bend, v up the flange. On the mount flange they are x and y.
         Vector2 OnFlat(Vector2 own) => (flange == 0 ? own : own.X * flat.Bends[flange - 1].Along + own.Y * flat.Bends[flange - 1].Across).Unit;
         Vector2? towards = stop.SlotTowards is { } open ? OnFlat(open) : null;
@@ -187,6 +190,12 @@ public static class MeasuredShape
         .Where(b => b.From == flange || b.To == flange)
         .Select(b => b.From == flange ? -b.Beyond(at) : b.Depth(at) - b.Allowance)
         .DefaultIfEmpty(double.PositiveInfinity).Min();
+
+    /// <summary>The same round a hole; of a slotted one round both of its ends.</summary>
+    /// <param name="flat">The flat pattern.</param>
+    /// <param name="hole">The hole.</param>
+    public static double FlatRound(FlatPattern flat, BracketHole hole) =>
+        Math.Min(FlatRound(flat, hole.Flange, hole.Centre - hole.HalfTravel), FlatRound(flat, hole.Flange, hole.Centre + hole.HalfTravel));
 
     // Corners in flat coordinates, each with the flange it belongs to.
     private readonly record struct Corner(Vector2 At, double Radius, int Flange, int? Item);

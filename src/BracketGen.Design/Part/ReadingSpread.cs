@@ -120,7 +120,7 @@ public static class ReadingSpread
         var bends = bracket.Flat.Bends.Select((b, i) => b.From == hole.Flange || b.To == hole.Flange ? Both * readings.Bends[i].Line + readings.Bends[i].Radius : 0).DefaultIfEmpty(0).Max();
 
         // A bend that is farther off than the nearest edge, whatever both are off, is not what is near.
-        if (MeasuredShape.FlatRound(bracket.Flat, hole.Flange, hole.Centre) > hole.MetalRadius + bends)
+        if (MeasuredShape.FlatRound(bracket.Flat, hole) > hole.MetalRadius + bends)
         {
             bends = 0;
         }

@@ -95,8 +95,9 @@ public static class ReturnLip
             foreach (var bolt in sheet.Bolts)
             {
                 var depth = next.Depth(bolt.Centre);
-                (near, neck) = (Math.Max(near, depth), Math.Max(neck, depth + bolt.MetalRadius));
-                from = Math.Max(from, bolt.Centre.Vector.Dot(outwards) + Math.Max(bolt.MetalRadius, bolt.Thread!.SocketFor(bolt.Fixing.AcrossFlats(bolt.Thread)) / 2 - sheet.Straight));
+                var more = Math.Abs(bolt.HalfTravel.Dot(next.Across));
+                (near, neck) = (Math.Max(near, depth + more), Math.Max(neck, depth + more + bolt.MetalRadius));
+                from = Math.Max(from, bolt.Centre.Vector.Dot(outwards) + Math.Abs(bolt.HalfTravel.Dot(outwards)) + Math.Max(bolt.MetalRadius, bolt.Thread!.SocketFor(bolt.Fixing.AcrossFlats(bolt.Thread)) / 2 - sheet.Straight));
             }
         }
 
@@ -142,7 +143,7 @@ public static class ReturnLip
 
         IReadOnlyList<Disc>[] discs =
         [
-            .. Enumerable.Range(0, flat.FlangeCount).Select(f => bracket.Holes.Where(h => h.Flange == f).Select(h => new Disc(h.Centre.Vector, h.MetalRadius)).ToList()),
+            .. Enumerable.Range(0, flat.FlangeCount).Select(f => bracket.Holes.Where(h => h.Flange == f).SelectMany(h => h.Metal).ToList()),
             metal,
         ];
         discs[stop.Flange] = [.. discs[stop.Flange], .. BracketShape.MouthMetal(sheet, stop.Centre, bracket.StopBend!.Across)];

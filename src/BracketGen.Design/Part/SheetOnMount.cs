@@ -23,8 +23,9 @@ public sealed class SheetOnMount
         Seat = StopSeat.For(cable, preferences.StopOpening, stock.Thickness, stock.Material.Finish);
         StopMetalRadius = Seat.MetalRadius(stock.Thickness);
         Straight = BracketShape.StraightBesideBend(stock.Thickness);
-        Bolts = [.. mount.Holes.Select((hole, i) => BracketShape.BoltHole(hole, i, MountFrame.ToFlat(face.ToFace(hole.At)), stock))];
-        BoltMetal = Bolts.Select(b => new Disc(b.Centre.Vector, b.MetalRadius)).ToArray();
+        var slot = preferences.MountSlots?.On(Frame);
+        Bolts = [.. mount.Holes.Select((hole, i) => BracketShape.BoltHole(hole, i, MountFrame.ToFlat(face.ToFace(hole.At)), stock, slot))];
+        BoltMetal = [.. Bolts.SelectMany(b => b.Metal)];
     }
 
     /// <summary>The face it is bolted to.</summary>

@@ -22,7 +22,7 @@ public static class StopGive
             return 0;
         }
 
-        ImmutableArray<Disc> bolts = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => new Disc(h.Centre.Vector, h.MetalRadius))];
+        ImmutableArray<Disc> bolts = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).SelectMany(h => h.Metal)];
         var (main, seat, stop) = (flat.Bends[..bracket.Stop.Flange], bracket.FoldedSeat.Point, bracket.Stop);
         ThrottlePoint Foot(Bend bend, int number) => bracket.Folded.Fold(bend.Middle, 0);
         var give = Plain(bracket.Stock, main.AsSpan(), stop.Centre, stop.MetalRadius, bolts, seat, Foot);

@@ -66,6 +66,11 @@ internal sealed class CandidateJudge
             return new(candidate, SearchStage.Bending, unbent);
         }
 
+        if (SlotChecks.Obstacle(_job, candidate.Bracket, CandidateSearch.IsGoodEnough) is { } atEnd)
+        {
+            return new(candidate, SearchStage.Space, atEnd);
+        }
+
         var finding = _strength?.Judge(stop, candidate.Bracket);
         if (finding is { IsStrong: false })
         {
@@ -101,11 +106,21 @@ internal sealed class CandidateJudge
         ImmutableArray<Check> checks = [.. candidate.QuickChecks.Where(q => !bending.Any(b => (b.Id, b.Number) == (q.Id, q.Number))), .. bending, .. BracketChecks.InSpace(candidate.Around(_job), SpaceDemand.Error)];
         var mechanism = MechanismReport.Of(candidate.StopOf(_job), candidate.Bracket, MechanismReport.UsualSamples, strength?.GivePerTension);
         var failed = MechanismDecides ? mechanism.Checks.FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c)) : null;
+
+        // The ends of slotted holes come last, when all else has passed or nothing more is asked.
+        ImmutableArray<ImmutableArray<Check>?> ends = [];
+        if (failed is null || !MechanismDecides)
+        {
+            ends = SlotChecks.AtEnds(_job, candidate.Bracket, _detail, _rule);
+            failed ??= SlotChecks.Worst([], ends).FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c) && (MechanismDecides || c.Definition.Scope != CheckScope.WholeMechanism));
+        }
+
         return new(candidate, failed is null ? SearchStage.Passes : SearchStage.Mechanism, failed)
         {
             Offer = new(candidate, checks) { GiveFound = strength?.Opening.Give },
             Strength = strength,
             Mechanism = mechanism,
+            AtEnds = ends,
         };
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Geometry;
 
@@ -40,12 +41,15 @@ public sealed record Finding(Candidate Candidate, SearchStage Stage, Check? Fail
     /// <summary>The mechanism with it; null where the search did not come to it.</summary>
     public MechanismReport? Mechanism { get; init; }
 
+    /// <summary>The checks at every end of its slotted mount holes, null for one that no wire reaches; empty where there are none.</summary>
+    public ImmutableArray<ImmutableArray<Check>?> AtEnds { get; init; } = [];
+
     /// <summary>By what its strength was judged; null where the search did not come to it.</summary>
     public StrengthMeans? Means { get; init; }
 
     /// <summary>Whether it passes all that was calculated: for one that was judged in full.</summary>
     public bool IsGoodEnough => Offer is not null
-        && Offer.Checks.Concat(Strength?.Checks ?? []).Concat(Mechanism?.Checks ?? []).All(CandidateSearch.IsGoodEnough);
+        && SlotChecks.Worst(Offer.Checks.Concat(Strength?.Checks ?? []).Concat(Mechanism?.Checks ?? []), AtEnds).All(CandidateSearch.IsGoodEnough);
 
     /// <summary>Whether it passes.</summary>
     public bool Passes => Stage == SearchStage.Passes;

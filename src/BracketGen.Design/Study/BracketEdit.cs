@@ -65,5 +65,5 @@ internal static class BracketEdit
     public static (Vector2 Along, Vector2 Up) Axes(Bracket bracket) => bracket.StopBend is { } bend ? (bend.Along, bend.Across) : (new(1, 0), new(0, 1));
 
     private static IEnumerable<(Vector2 At, double Radius)> OtherHoles(Bracket bracket) =>
-        bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => (h.Centre.Vector, h.Diameter / 2));
+        bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => (h.Centre.Vector, h.Reach));
 }

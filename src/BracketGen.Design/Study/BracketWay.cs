@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Standards;
 
 namespace BracketGen.Design.Study;
@@ -49,7 +50,13 @@ public sealed record BracketWay(Bracket Bracket, Frame Mount, bool IsTurnedOver,
             }
 
             var frame = Fit(face, bolts, tapped);
-            if (bolts.Select((b, i) => frame.ToWorld(b.Centre.Vector).DistanceTo(face.ToThrottle(tapped[i]).Vector)).Max() <= MountMatch.MostOffFor(used))
+            if (bolts.Any(b => b.IsSlotted))
+            {
+                (bolts, frame) = InSlots(face, bolts, tapped);
+                used = used with { Holes = [.. bolts, bracket.Stop] };
+            }
+
+            if (bolts.Select((b, i) => frame.ToWorld(b.BoltAt.Vector).DistanceTo(face.ToThrottle(tapped[i]).Vector)).Max() <= MountMatch.MostOffFor(used))
             {
                 yield return new(used, frame, false, false, matches);
             }
@@ -67,7 +74,7 @@ public sealed record BracketWay(Bracket Bracket, Frame Mount, bool IsTurnedOver,
 
         for (var i = 0; i < holes.Length; i++)
         {
-            if (chosen.Contains(i) || !chosen.Select((c, k) => Math.Abs(holes[c].Centre.DistanceTo(holes[i].Centre) - tapped[k].Vector.DistanceTo(tapped[chosen.Length].Vector))).All(off => off <= MostOff(holes)))
+            if (chosen.Contains(i) || !chosen.Select((c, k) => Math.Abs(holes[c].Centre.DistanceTo(holes[i].Centre) - tapped[k].Vector.DistanceTo(tapped[chosen.Length].Vector))).All(off => off <= MostOff(holes) + 2 * holes.Max(h => h.HalfTravel.Length)))
             {
                 continue;
             }
@@ -91,17 +98,35 @@ public sealed record BracketWay(Bracket Bracket, Frame Mount, bool IsTurnedOver,
     // The rigid motion of least squares: centroids on each other, turned by the mean of the arms.
     private static Frame Fit(MountFrame face, BracketHole[] bolts, FacePoint[] tapped)
     {
-        var from = bolts.Aggregate(Vector2.Zero, (sum, b) => sum + b.Centre.Vector) / bolts.Length;
+        var from = bolts.Aggregate(Vector2.Zero, (sum, b) => sum + b.BoltAt.Vector) / bolts.Length;
         var to = tapped.Aggregate(Vector2.Zero, (sum, t) => sum + t.Vector) / tapped.Length;
         double along = 0, across = 0;
         for (var i = 0; i < bolts.Length; i++)
         {
-            Vector2 arm = bolts[i].Centre.Vector - from, goal = tapped[i].Vector - to;
+            Vector2 arm = bolts[i].BoltAt.Vector - from, goal = tapped[i].Vector - to;
             (along, across) = (along + arm.Dot(goal), across + arm.Cross(goal));
         }
 
         return Lying(face, from, to, new(Math.Atan2(across, along)));
     }
+
+    // Each bolt to the nearest place in its slot, and the bracket again to all bolts, until both stay: so it lies near the middle of its slots.
+    private static (BracketHole[] Bolts, Frame Frame) InSlots(MountFrame face, BracketHole[] bolts, FacePoint[] tapped)
+    {
+        var frame = Fit(face, bolts, tapped);
+        for (var i = 0; i < MostFits; i++)
+        {
+            bolts = [.. bolts.Select((b, k) => b.Outline is SlottedHole slot
+                ? b with { Shift = Math.Clamp((frame.ToFlat(face.ToThrottle(tapped[k])) - b.Centre).Dot(slot.Along), -slot.Travel / 2, slot.Travel / 2) * slot.Along }
+                : b)];
+            frame = Fit(face, bolts, tapped);
+        }
+
+        return (bolts, frame);
+    }
+
+    // Slots that are nearly in line settle slowly; past this the rest is less than anybody reads.
+    private const int MostFits = 40;
 
     private static Frame Lying(MountFrame face, Vector2 from, Vector2 to, Angle turn) => Frame.FromZX(
         face.Frame.ToWorld(to - from.Rotate(turn)), face.Frame.Z, face.Frame.ToWorldDirection(Vector3.From(new Vector2(1, 0).Rotate(turn))));
@@ -127,7 +152,7 @@ public sealed record BracketWay(Bracket Bracket, Frame Mount, bool IsTurnedOver,
         {
             Folded = new(flat, bracket.Folded.Flanges[0]),
             SeatOnTop = !bracket.SeatOnTop,
-            Holes = [.. bracket.Holes.Select(h => h with { Centre = h.Centre.MirroredInX, Towards = h.Towards?.MirroredInX })],
+            Holes = [.. bracket.Holes.Select(h => h with { Centre = h.Centre.MirroredInX, Towards = h.Towards?.MirroredInX, Outline = h.Outline?.Mirrored(), Shift = h.Shift.MirroredInX })],
             Measured = bracket.Measured is { } m
                 ? m with { Seat = m.Seat.MirroredInX, Height = bracket.Stock.Thickness - m.Height, Normal = new(-m.Normal.X, m.Normal.Y, -m.Normal.Z) }
                 : null,

@@ -68,7 +68,9 @@ public static class Designer
             Placement = taken?.Candidate.Placement,
             Bracket = taken?.Candidate.Bracket,
             Taken = taken is null ? null : ChosenSearch.Of(job, taken.Candidate),
-            Checks = [.. checks, .. mechanism.Checks, .. taken?.Strength?.Checks ?? (taken is null ? [] : StrengthChecks.NotCalculated(job))],
+            Checks = SlotChecks.Worst(
+                [.. checks, .. mechanism.Checks, .. taken?.Strength?.Checks ?? (taken is null ? [] : StrengthChecks.NotCalculated(job))],
+                taken?.AtEnds ?? []),
         };
     }
 

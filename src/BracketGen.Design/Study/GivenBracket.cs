@@ -25,7 +25,7 @@ public static class GivenBracket
 
     private static Solution? OnTurned(Job job, Bracket placed, StrengthDetail? strength)
     {
-        if (Stand(job, placed) is not { } placement
+        if (SeatedStop.Of(job, placed) is not { } placement
             || Travel.TrySolve(job.Body.Quadrant, placement.Seat.XY, placement.FreePlay, job.Vehicle.Pedal.AvailablePull.Value) is not { } travel)
         {
             return null;
@@ -36,26 +36,14 @@ public static class GivenBracket
         Check[] bending = bent is null ? [] : [.. BendChecks.OfTools(placed, bent, BendChecks.AreAssumed(job.Shop))];
         ImmutableArray<Check> checks = [.. ChecksOf(job, placed, placement, travel, bending)];
         var candidate = new Candidate(placement, travel, placed, 0, 0, () => checks);
-        var report = strength is null ? null : StrengthOf(job, travel, placement, placed, strength);
+        var report = StrengthStudy.OfSome(job, travel, placement, placed, strength);
         return Designer.Answer(job, new(candidate, SearchStage.Passes, null)
         {
             Offer = new(candidate, checks) { GiveFound = report?.Opening.Give },
             Strength = report,
             Mechanism = MechanismReport.Of(job, travel, placement, placed, MechanismReport.UsualSamples, report?.GivePerTension),
+            AtEnds = SlotChecks.AtEnds(job, placed, strength),
         });
-    }
-
-    // Edges that somebody measured may run so close to each other that the mesh has triangles without area: then strength is not known, and no pass.
-    private static StrengthReport? StrengthOf(Job job, Travel travel, StopPlacement placement, Bracket placed, StrengthDetail detail)
-    {
-        try
-        {
-            return StrengthStudy.Of(job, travel, placement, placed, detail);
-        }
-        catch (Exception problem) when (placed.IsMadeElsewhere && problem is (ArgumentException or InvalidOperationException))
-        {
-            return null;
-        }
     }
 
     /// <summary>Whether nothing fails of what needs neither strength nor the whole mechanism: what fails here fails in <see cref="On"/>. Quick.</summary>
@@ -66,7 +54,7 @@ public static class GivenBracket
     {
         var turned = job.OpeningCounterClockwise();
         var placed = job.Body.Turned(Place(job, bracket, mount));
-        return Stand(turned, placed) is { } placement
+        return SeatedStop.Of(turned, placed) is { } placement
             && Travel.TrySolve(turned.Body.Quadrant, placement.Seat.XY, placement.FreePlay, turned.Vehicle.Pedal.AvailablePull.Value) is { } travel
             && ChecksOf(turned, placed, placement, travel, []).All(c => !c.Fails || c.Kind == CheckKind.Advice);
     }
@@ -83,7 +71,7 @@ public static class GivenBracket
     {
         var turned = job.OpeningCounterClockwise();
         var placed = job.Body.Turned(Place(job, bracket, mount));
-        return Stand(turned, placed) is { } placement
+        return SeatedStop.Of(turned, placed) is { } placement
             && Travel.TrySolve(turned.Body.Quadrant, placement.Seat.XY, placement.FreePlay, turned.Vehicle.Pedal.AvailablePull.Value) is { } travel
             ? [.. ChecksOf(turned, placed, placement, travel, []), .. MechanismReport.Of(turned, travel, placement, placed, Few, give).Checks]
             : null;
@@ -124,7 +112,7 @@ public static class GivenBracket
         var turned = body.OpeningCounterClockwise();
         var placed = bracket with { Folded = new(bracket.Flat, mount) };
         var (seat, normal) = body.Turned(placed).FoldedSeat;
-        return WireTo(turned, seat) is { } wire
+        return SeatedStop.WireTo(turned, seat) is { } wire
             ? (wire.Length, new(Math.Acos(Math.Clamp(normal.Dot(Vector3.From(wire.Direction)), -1, 1))))
             : null;
     }
@@ -139,33 +127,7 @@ public static class GivenBracket
 
     private static BracketHole OnMount(BracketHole hole, MountFace face, Frame mount)
     {
-        var under = face.Nearest(mount.ToThrottle(hole.Centre));
+        var under = face.Nearest(mount.ToThrottle(hole.BoltAt));
         return hole with { Fixing = under.Fixing, SpacerLength = under.SpacerLength };
-    }
-
-    // The wire taut from the pocket to the seat is as long as it must be; the adjuster makes up what the cable has more or less.
-    private static StopPlacement? Stand(Job job, Bracket placed)
-    {
-        var (seat, normal) = placed.FoldedSeat;
-        if (WireTo(job.Body, seat) is not { } wire)
-        {
-            return null;
-        }
-
-        var freePlay = job.Preferences.FreePlay.Value;
-        var shift = job.Vehicle.Cable.FreeInnerLength.Value - freePlay - wire.Length;
-        return new(wire.Leaving, seat, normal, wire.Straight, shift, freePlay) { GrooveLeft = job.Body.Quadrant.GrooveExtent - wire.Wrap };
-    }
-
-    private static TautWire? WireTo(ThrottleBody body, ThrottlePoint seat)
-    {
-        try
-        {
-            return TautWire.Solve(body.Quadrant, seat.XY, Angle.Zero);
-        }
-        catch (ArgumentException)
-        {
-            return null; // The seat lies inside the groove.
-        }
     }
 }

@@ -13,9 +13,6 @@ namespace BracketGen.Design.Study;
 /// <summary>What goes without saying of a bracket made for a job, and must be checked of one that was not.</summary>
 public static class GivenChecks
 {
-    /// <summary>How far a stop may be off where there is no adjuster to make up for it (mm; common practice, no source).</summary>
-    public const double WithoutAdjuster = 0.1;
-
     /// <summary>The checks.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
     /// <param name="placed">The bracket in place on it.</param>
@@ -40,11 +37,11 @@ public static class GivenChecks
         yield return new(CheckId.StopPlay, opening - placed.Seat.Opening, StopSeat.MaxPlay(cable.OuterEnd)) { Unfavourable = Where(plusMinus > 0, opening + plusMinus - placed.Seat.Opening) };
         yield return new(CheckId.StopSlot, placed.Stop.IsSlot || !placed.Seat.IsSlot ? 1 : 0, 1);
         yield return new(CheckId.StopMetal, Math.Min(placed.Stop.MetalRadius - placed.Seat.MetalRadius(placed.Stock.Thickness), Flat(placed, placed.Stop) - placed.Seat.SeatRadius) + rounded, 0);
-        var (askew, read) = (Askew(placement, travel) + travel.Wander.Radians, placed.Measured?.NormalPlusMinus.Radians ?? 0);
+        var (askew, read) = (SeatedStop.Askew(placement, travel), placed.Measured?.NormalPlusMinus.Radians ?? 0);
         yield return new(CheckId.StopSquare, askew, cable.WanderLimit.Radians) { Unfavourable = Where(read > 0, askew + read) };
         if (cable.OuterEnd.AdjusterRange == 0)
         {
-            yield return new(CheckId.StopPlace, Math.Abs(placement.AdjusterShift), WithoutAdjuster);
+            yield return new(CheckId.StopPlace, Math.Abs(placement.AdjusterShift), SlotChecks.WithoutAdjuster);
         }
     }
 
@@ -54,7 +51,7 @@ public static class GivenChecks
 
     // What we shape ourselves keeps its bends farther off than any nut or washer reaches.
     private static double Flat(Bracket placed, BracketHole hole) =>
-        placed.IsMadeElsewhere ? MeasuredShape.FlatRound(placed.Flat, hole.Flange, hole.Centre) : double.PositiveInfinity;
+        placed.IsMadeElsewhere ? MeasuredShape.FlatRound(placed.Flat, hole) : double.PositiveInfinity;
 
     private static double? Where(bool holds, double value) => holds ? value : null;
 
@@ -74,8 +71,10 @@ public static class GivenChecks
     private static (double Worst, bool Threads, double Metal) Bolts(MountFace mount, Bracket placed)
     {
         var holes = placed.Holes.Where(h => h.Purpose == HolePurpose.Bolt).ToArray();
-        var places = holes.Select(h => placed.Folded.Flanges[0].ToThrottle(h.Centre)).ToArray();
+        var places = holes.Select(h => placed.Folded.Flanges[0].ToThrottle(h.BoltAt)).ToArray();
         var (worst, threads, metal) = (holes.Length == mount.Holes.Length ? 0 : double.PositiveInfinity, true, double.PositiveInfinity);
+
+        // A bolt stands in the line of its slot; what of the pattern is off along it takes nothing of its play.
         foreach (var threaded in mount.Holes)
         {
             var nearest = Enumerable.Range(0, holes.Length).MinBy(i => places[i].DistanceTo(threaded.At));
@@ -87,7 +86,4 @@ public static class GivenChecks
 
         return (worst, threads, metal);
     }
-
-    private static double Askew(StopPlacement placement, Travel travel) =>
-        Math.Acos(Math.Clamp(placement.Direction.Dot(Vector3.From(travel.Closed.Direction)), -1, 1));
 }

@@ -46,7 +46,11 @@ public sealed record Inspection(
         for (var i = 0; i < bracket.Holes.Length; i++)
         {
             Add(InspectedThing.Size, bracket.Holes[i].Name, null, i, bracket.Holes[i].Diameter, Making(bracket.Holes[i]).Size);
-            items[^1] = items[^1] with { IsSlot = bracket.Holes[i].IsSlot, IsSquare = bracket.Holes[i].Outline is SquareHole };
+            items[^1] = items[^1] with { IsSlot = bracket.Holes[i].IsSlot, IsSlotted = bracket.Holes[i].IsSlotted, IsSquare = bracket.Holes[i].Outline is SquareHole };
+            if (bracket.Holes[i].Outline is SlottedHole slot)
+            {
+                Add(InspectedThing.SlotLength, bracket.Holes[i].Name, null, i, bracket.Holes[i].Diameter + slot.Travel, Making(bracket.Holes[i]).Size);
+            }
         }
 
         var first = bracket.Holes[0];
@@ -86,7 +90,7 @@ public sealed record Inspection(
         Math.Abs(value - item.Nominal) <= item.Thing switch
         {
             InspectedThing.IncludedAngle => FarthestAngle.Radians,
-            InspectedThing.Size => Math.Min(Farthest, item.Nominal / 2),
+            InspectedThing.Size or InspectedThing.SlotLength => Math.Min(Farthest, item.Nominal / 2),
             _ => Farthest,
         };
 
@@ -167,14 +171,14 @@ public sealed record Inspection(
         foreach (var (item, reading) in items)
         {
             // Within its limits a hole is one that the checks and the play of the bolts count already.
-            if (reading is not { } value || item.Holds(value) || item.Thing is not (InspectedThing.Size or InspectedThing.Distance))
+            if (reading is not { } value || item.Holds(value) || item.Thing is not (InspectedThing.Size or InspectedThing.SlotLength or InspectedThing.Distance))
             {
                 continue;
             }
 
             var hole = holes[item.Index];
-            holes = holes.SetItem(item.Index, item.Thing == InspectedThing.Size
-                ? hole with { Diameter = value }
+            holes = holes.SetItem(item.Index, item.Thing == InspectedThing.Size ? hole with { Diameter = value }
+                : item.Thing == InspectedThing.SlotLength && hole.Outline is SlottedHole slot ? hole with { Outline = slot with { Travel = Math.Max(Tolerance.SameSize, value - hole.Diameter) } }
                 : hole with { Centre = holes[0].Centre + value * (hole.Centre - holes[0].Centre).Unit });
         }
 

@@ -6,6 +6,9 @@ public enum InspectedThing
     /// <summary>Diameter of a hole, side of a square one, or width of a slot (mm).</summary>
     Size,
 
+    /// <summary>Length of a slotted hole over all (mm).</summary>
+    SlotLength,
+
     /// <summary>Distance from one hole's centre to another's (mm).</summary>
     Distance,
 
@@ -37,6 +40,9 @@ public sealed record InspectionItem(string Name, InspectedThing Thing, string Of
 
     /// <summary>Whether the hole is a slot.</summary>
     public bool IsSlot { get; init; }
+
+    /// <summary>Whether the hole is a slotted mount hole.</summary>
+    public bool IsSlotted { get; init; }
 
     /// <summary>Whether the hole is square.</summary>
     public bool IsSquare { get; init; }

@@ -24,7 +24,10 @@ internal static class ReadingChecks
     /// <param name="give">Give of the stop for 1 N along the wire (mm/N); null for the beam estimate.</param>
     public static IReadOnlyList<IReadOnlyList<Check>?> AtEnds(Job job, Bracket bracket, Frame mount, double? give) =>
         bracket is not { Measured: { } measured, Readings: not null } ? []
-            : [.. Ends(bracket with { Folded = new(bracket.Flat, mount) }, measured).Select(end => GivenBracket.ChecksOn(job, bracket with { Measured = end }, mount, give))];
+            : [.. Positions(bracket with { Folded = new(bracket.Flat, mount) }).SelectMany(at => Ends(at, measured).Select(end => GivenBracket.ChecksOn(job, at with { Measured = end }, at.Folded.Flanges[0], give)))];
+
+    // In the middle of slotted holes and at their ends.
+    private static IEnumerable<Bracket> Positions(Bracket placed) => [placed, .. SlotPositions.Ends(placed)];
 
     /// <summary>The checks, each with the worst value that the readings allow.</summary>
     /// <param name="job">The job.</param>

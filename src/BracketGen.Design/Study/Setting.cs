@@ -58,6 +58,13 @@ internal sealed record Setting(ChangedInput Input, string? What, double From, do
                 WithCable(j, j.Vehicle.Cable with { OuterAxialStiffness = new(to) })));
         }
 
+        if (job.Preferences.MountSlots is { } slots)
+        {
+            // Down to round holes.
+            all = all.Append(new(ChangedInput.SlotTravel, null, slots.Travel, step, -1, (int)Math.Ceiling(slots.Travel / step - OnStep), (j, to) =>
+                j with { Preferences = j.Preferences with { MountSlots = to >= step - OnStep ? slots with { Travel = to } : null } }));
+        }
+
         all = all.Concat(job.Body.KeepOuts.Select((k, i) => new Setting(ChangedInput.KeepOut, k.Name, 0, step, 1, (int)(60 / step), (j, by) => Smaller(j, i, by))));
         return all.Where(s => s.Most > 0);
     }

@@ -77,6 +77,9 @@ public enum ChangedInput
 
     /// <summary>Preference: part of the adjuster's half range left unused.</summary>
     AdjusterReserve,
+
+    /// <summary>Preference: how far slotted mount holes let the bracket be shifted (mm); zero for round holes.</summary>
+    SlotTravel,
 }
 
 /// <summary>The change of one input.</summary>

@@ -100,10 +100,10 @@ internal sealed class FittedScene
         {
             var flange = _bracket.Folded.Flanges[hole.Flange];
             var thread = hole.Thread!;
-            Vector3 seat = flange.ToWorld(hole.Centre.Vector, _bracket.Stock.Thickness), washer = seat + thread.WasherThickness * flange.Z, top = washer + (hole.Fixing is MountStud ? thread.NutHeight : thread.HeadHeight) * flange.Z;
+            Vector3 seat = flange.ToWorld(hole.BoltAt.Vector, _bracket.Stock.Thickness), washer = seat + thread.WasherThickness * flange.Z, top = washer + (hole.Fixing is MountStud ? thread.NutHeight : thread.HeadHeight) * flange.Z;
             if (hole.SpacerLength > 0)
             {
-                Vector3 under = flange.ToWorld(hole.Centre.Vector, 0), on = flange.ToWorld(hole.Centre.Vector, -hole.SpacerLength);
+                Vector3 under = flange.ToWorld(hole.BoltAt.Vector, 0), on = flange.ToWorld(hole.BoltAt.Vector, -hole.SpacerLength);
                 _shapes.Cylinder(FittedThing.Bolts, on, under, thread.WasherDiameter / 2);
             }
 

@@ -115,8 +115,9 @@ public static class ResultJson
 
     private static ResultHoleOutline? OutlineOf(HoleOutline? outline) => outline switch
     {
-        SquareHole square => new("square", Point(square.Along), square.Corner, null),
-        FlatSidedHole flats => new("flats", Point(flats.Along), null, flats.AcrossFlats),
+        SquareHole square => new("square", Point(square.Along), square.Corner, null, null),
+        FlatSidedHole flats => new("flats", Point(flats.Along), null, flats.AcrossFlats, null),
+        SlottedHole slot => new("slotted", Point(slot.Along), null, null, slot.Travel),
         _ => null,
     };
 

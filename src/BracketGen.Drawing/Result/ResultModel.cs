@@ -47,7 +47,7 @@ public sealed record ResultHole(
     string Name, string Purpose, IReadOnlyList<double> Centre, double Diameter, bool OpenSlot, string? Thread, ResultHoleOutline? Outline);
 
 /// <summary>The outline of a hole that is neither round nor an open slot; the direction that it is laid out by, and the one measure of its kind.</summary>
-public sealed record ResultHoleOutline(string Kind, IReadOnlyList<double> Along, double? CornerRadius, double? AcrossFlats);
+public sealed record ResultHoleOutline(string Kind, IReadOnlyList<double> Along, double? CornerRadius, double? AcrossFlats, double? Travel);
 
 /// <summary>A check.</summary>
 public sealed record ResultCheck(

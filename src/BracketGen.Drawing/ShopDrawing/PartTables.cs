@@ -72,11 +72,15 @@ internal static class PartTables
         {
             SquareHole square => PartTableText.Square(value.Length(hole.Diameter, size), value.Radius(square.Corner), value.Degrees(FullTurn(square.Along.Polar))),
             FlatSidedHole flats => PartTableText.FlatSided(value.Diameter(hole.Diameter, size), value.Length(flats.AcrossFlats, size), value.Degrees(FullTurn(flats.Along.Polar))),
+            SlottedHole slot => PartTableText.Slotted(value.Length(hole.Diameter, size), value.Length(hole.Diameter + slot.Travel, size), value.Degrees(HalfTurn(slot.Along.Polar))),
             _ => hole.Towards is { } towards ? PartTableText.Slot(value.Length(hole.Diameter, size), value.Degrees(FullTurn(towards.Polar)))
                 : making.IsDrilled ? PartTableText.Drilled(value.Diameter(hole.Diameter, size))
                 : value.Diameter(hole.Diameter, size),
         };
     }
+
+    // A slot has no sense: 0° to 180°.
+    private static Angle HalfTurn(Angle angle) => FullTurn(angle) is { Degrees: var degrees } turn && degrees >= 179.96 ? Angle.FromDegrees(Math.Max(0, degrees - 180)) : turn;
 
     /// <summary>Directions in 0° to 360°; what rounds to 360° is 0°.</summary>
     private static Angle FullTurn(Angle angle)

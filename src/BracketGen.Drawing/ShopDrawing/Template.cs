@@ -47,7 +47,7 @@ internal sealed class Template
         _room = RoomOf(_format);
         _blank = scene.Flat.Blank.Rotate(choice.Turn);
         _bends = [.. scene.Flat.Bends.Select(b => b with { Start = b.Start.Rotate(choice.Turn), End = b.End.Rotate(choice.Turn) })];
-        _holes = [.. scene.Bracket.Holes.Select(h => (h.Centre.Rotate(choice.Turn).Vector, h.Diameter / 2, h.Name))];
+        _holes = [.. scene.Bracket.Holes.Select(h => (h.Centre.Rotate(choice.Turn).Vector, h.Reach, h.Name))];
 
         var (nx, ny) = choice.Count;
         Vector2 step = new(_room.Width - Overlap, _room.Height - Overlap);

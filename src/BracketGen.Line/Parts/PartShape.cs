@@ -47,6 +47,7 @@ public sealed record PartShape(
                         {
                             SquareHole s => [s.Along.X, s.Along.Y, s.Corner],
                             FlatSidedHole f => [f.Along.X, f.Along.Y, f.AcrossFlats, 0],
+                            SlottedHole s => [s.Along.X, s.Along.Y, s.Travel, 0, 0],
                             _ => null,
                         },
                     }),
@@ -86,6 +87,7 @@ public sealed record PartShape(
             {
                 [var alongX, var alongY, var corner] => new SquareHole(new(alongX, alongY), corner),
                 [var alongX, var alongY, var flats, _] => new FlatSidedHole(new(alongX, alongY), flats),
+                [var alongX, var alongY, var travel, _, _] => new SlottedHole(new(alongX, alongY), travel),
                 _ => null,
             },
         }).ToImmutableArray();
@@ -135,7 +137,7 @@ public sealed record PartHole(
     /// <summary>Length of the spacer under it (mm); zero where there is none.</summary>
     public double Spacer { get; init; }
 
-    /// <summary>Its outline where it is not round: direction, then corner radius of a square; the width across the flats with a zero behind.</summary>
+    /// <summary>Its outline where it is not round: direction, then corner radius of a square; the width across the flats with a zero behind, the travel of a slotted hole with two.</summary>
     public double[]? Outline { get; init; }
 
     /// <summary>How far the stud under it stands out of the mount face (mm); null where there is none.</summary>

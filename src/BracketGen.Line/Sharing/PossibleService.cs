@@ -1,9 +1,11 @@
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
+using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
 
 namespace BracketGen.Line.Sharing;
@@ -81,15 +83,22 @@ public static class PossibleServices
             && play >= -Tolerance.Point && play <= StopSeat.MaxPlay(job.Vehicle.Cable.OuterEnd) + Tolerance.Point
             && (bracket.Stop.IsSlot || !seat.IsSlot)
             && StopSeat.SameShape(bracket.Stop.Outline, seat.Outline)
+            && bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).All(h => HasSlot(h, bracket, preferences.MountSlots))
             && bracket.Stop.MetalRadius >= seat.MetalRadius(stock.Thickness) - Tolerance.Point;
     }
+
+    // As long as wanted, and along what is wanted as the part lies on its own job; where it is turned on another the solve tells.
+    private static bool HasSlot(BracketHole hole, Bracket bracket, MountSlots? wanted) => wanted is null
+        ? !hole.IsSlotted
+        : hole.Outline is SlottedHole slot && Math.Abs(slot.Travel - wanted.Travel) <= Tolerance.SameSize
+            && Math.Abs(slot.Along.Cross(wanted.On(bracket.Folded.Flanges[0]).Along)) <= Tolerance.SameSize;
 
     private static double? ShiftOf(Job job, (double Length, Angle Askew) reach)
     {
         var cable = job.Vehicle.Cable;
         var shift = Math.Abs(cable.FreeInnerLength.Value - job.Preferences.FreePlay.Value - reach.Length);
         var half = cable.OuterEnd.AdjusterRange / 2;
-        var most = half > 0 ? half * (1 - job.Preferences.AdjusterReserve) : GivenChecks.WithoutAdjuster;
+        var most = half > 0 ? half * (1 - job.Preferences.AdjusterReserve) : SlotChecks.WithoutAdjuster;
         return shift <= most + Tolerance.Point && reach.Askew.Radians <= cable.WanderLimit.Radians + Tolerance.Direction ? shift / Math.Max(half, 1) : null;
     }
 }

@@ -29,6 +29,10 @@ public static class BracketFileText
             text.Append(CultureInfo.InvariantCulture, $"\n[[holes]]\nat = {Point(hole.At.Vector)}\n");
             PlusMinus(text, "plus_minus", hole.PlusMinus, hole.IsAssumed);
             text.Append(CultureInfo.InvariantCulture, $"diameter = {Reading(new(hole.Diameter, hole.DiameterPlusMinus))}\n");
+            if (hole.Slot is { } slot)
+            {
+                text.Append(CultureInfo.InvariantCulture, $"slot_length = {Reading(new(slot.Travel + hole.Diameter, hole.SlotPlusMinus))}\nslot_along = {Point(slot.Along)}\n");
+            }
         }
 
         foreach (var bend in bracket.Bends)

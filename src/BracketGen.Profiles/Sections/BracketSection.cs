@@ -5,6 +5,7 @@ using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
+using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
@@ -45,8 +46,16 @@ internal static class BracketSection
     internal static readonly Key<double> HolePlusMinus = new(
         "plus_minus", QuantityForm.Length(0, MostPlusMinus), "How far each coordinate of its centre may be off, each way. If left out: assumed, 0.1 mm, caliper.", isRequired: false);
 
+    internal static readonly Key<Measured> SlotLength = new(
+        "slot_length", new MeasuredForm(QuantityForm.Length(2, 100), 2), "Length over all of a slotted hole, from end to end; its diameter is its width, at its middle. If left out: a round hole.", isRequired: false);
+
+    internal static readonly Key<FlatPoint> SlotAlong = new(
+        "slot_along", new FlangePointForm(), "Direction of a slotted hole, of any length: [x, y] of the mount flange. If left out: [1, 0].", isRequired: false);
+
     private static readonly Key<ImmutableArray<MeasuredHole>> Holes = new(
-        "holes", new ListForm<MeasuredHole>(new Section<MeasuredHole>([At, HolePlusMinus, Diameter], HoleOf), 1, 12),
+        "holes", new ListForm<MeasuredHole>(new Section<MeasuredHole>(
+            [At, HolePlusMinus, Diameter, SlotLength, SlotAlong], HoleOf,
+            [new([Diameter, SlotLength], v => CheckSlot(v, v.Get(Diameter).Value, Diameter)), new([SlotLength, SlotAlong], CheckSlotAlong)]), 1, 12),
         "The holes of the mount flange that a bolt may go through: H1, H2 in this order.");
 
     private static readonly Key<int> From = new(
@@ -182,7 +191,30 @@ internal static class BracketSection
         PlusMinus = v.Get(HolePlusMinus, MeasuredStop.UsualReading),
         DiameterPlusMinus = v.Get(Diameter).PlusMinus,
         IsAssumed = !v.Has(HolePlusMinus),
+        Slot = SlotOf(v, v.Get(Diameter).Value),
+        SlotPlusMinus = v.Has(SlotLength) ? v.Get(SlotLength).PlusMinus : 0,
     };
+
+    /// <summary>The slot of a slotted hole; null for a round one.</summary>
+    internal static SlottedHole? SlotOf(SectionValues v, double width) =>
+        v.Has(SlotLength) ? new(v.Get(SlotAlong, new(1, 0)).Vector.Unit, v.Get(SlotLength).Value - width) : null;
+
+    private static void CheckSlot(SectionValues values, double width, Key key)
+    {
+        if (values.Has(SlotLength) && values.Get(SlotLength).Value <= width)
+        {
+            values.Report(SlotLength, new Compared(Relation.MoreThan, key.Name, Quantity.Length, width, CompareReason.Contains));
+        }
+    }
+
+    private static void CheckSlotAlong(SectionValues values)
+    {
+        CheckLength(values, SlotAlong);
+        if (values.Has(SlotAlong) && values.Written(SlotLength) is null)
+        {
+            values.Report(SlotAlong, new KeyNeedsKey(SlotLength.Name, SlotLength.Help, SlotAlong.Name));
+        }
+    }
 
     internal static bool IsAssumed(Measured reading) => reading.Evidence == Evidence.Assumed;
 

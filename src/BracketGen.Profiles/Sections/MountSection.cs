@@ -84,9 +84,14 @@ internal static class MountSection
         "screw_friction", new WordForm<ScrewFriction>([.. ScrewFriction.All.Select(f => (f.Name, f))]),
         "How the screws are fitted: waxed or greased (lubricated), dry or lightly oiled steel (as delivered), stainless without grease.", ScrewFriction.Usual);
 
+    private static readonly Key<double> FaceFriction = new(
+        "face_friction", QuantityForm.Number(0.03, 0.8),
+        "Friction coefficient of the bracket on the bosses: lay a piece of the sheet, finished as the bracket, on the clean face, tilt until it slides; height over base, the least of five tries; no unit. If left out: not known, and a bracket on slotted holes is not proven.",
+        isRequired: false);
+
     public static Section<MountFace> Form { get; } = new(
-        [Normal, Flatness, Boss, Class, Friction, Holes],
-        v => new(Fit(v).Face, v.Get(Holes)) { Flatness = v.OrNull(Flatness), Boss = v.Get(Boss), ScrewClass = v.Get(Class, null), ScrewFriction = v.Get(Friction) },
+        [Normal, Flatness, Boss, Class, Friction, FaceFriction, Holes],
+        v => new(Fit(v).Face, v.Get(Holes)) { Flatness = v.OrNull(Flatness), Boss = v.Get(Boss), ScrewClass = v.Get(Class, null), ScrewFriction = v.Get(Friction), FaceFriction = v.OrNull(FaceFriction) },
         [
             new([Normal, Holes], CheckFlat),
             new([Holes], CheckApart),

@@ -7,8 +7,8 @@ using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
-/// <summary>Preferences with the places of the materials named, to be held against the shop.</summary>
-internal sealed record LocatedPreferences(Preferences Preferences, ImmutableArray<Located<string>> Materials);
+/// <summary>Preferences with the places of the materials named, to be held against the shop, and of the direction of slots, to be held against the mount face.</summary>
+internal sealed record LocatedPreferences(Preferences Preferences, ImmutableArray<Located<string>> Materials, Located<Vector3>? SlotDirection = null);
 
 /// <summary><c>[preferences]</c> of a job: every key may be left out.</summary>
 internal static class PreferencesSection
@@ -54,6 +54,14 @@ internal static class PreferencesSection
         "Opening in the stop flange for the outer end.",
         Usual.StopOpening);
 
+    private static readonly Key<double> SlotTravel = new(
+        "mount_slot_travel", QuantityForm.Length(1, 30),
+        "Slotted mount holes: how far the bracket can be shifted on its screws, from end to end; with mount_slot_direction. If left out: round holes.", isRequired: false);
+
+    private static readonly Key<Located<Vector3>> SlotDirection = new(
+        "mount_slot_direction", new LocatedForm<Vector3>(VectorForm.Direction),
+        "Direction in which slotted mount holes let the bracket be shifted, throttle frame; of any length, either sense. What of it lies in the mount face counts: [0, 0, 1] is along the throttle shaft.", isRequired: false);
+
     private static readonly Key<ImmutableArray<Located<string>>> Materials = Key<ImmutableArray<Located<string>>>.WithDefault(
         "materials",
         new ListForm<Located<string>>(new LocatedForm<string>(new TextForm(60)), 0, 100),
@@ -82,7 +90,7 @@ internal static class PreferencesSection
         [
             FreePlay, MinFreePlay, MinOverTravel, MaxOverTravel, MinWrap, FittingClearance, SweepClearance, OuterClearance,
             KeepOutClearance, DirtAndCold, AdjusterReserve, Opening, Materials, MinThickness, MaxThickness, CornerRadius,
-            MinYieldFactor, MinEnduranceFactor, MinFrequencyRatio, MaxGive,
+            MinYieldFactor, MinEnduranceFactor, MinFrequencyRatio, MaxGive, SlotTravel, SlotDirection,
         ],
         v => new(
             new()
@@ -107,17 +115,30 @@ internal static class PreferencesSection
                 MinEnduranceFactor = v.Get(MinEnduranceFactor),
                 MinFrequencyRatio = v.Get(MinFrequencyRatio),
                 MaxGive = v.Get(MaxGive),
+                MountSlots = v.Has(SlotTravel) && v.Has(SlotDirection) ? new(v.Get(SlotTravel), v.Get(SlotDirection).Value.Unit) : null,
             },
-            v.Get(Materials)),
+            v.Get(Materials), v.Has(SlotDirection) ? v.Get(SlotDirection) : null),
         [
             new([FreePlay, MinFreePlay], v => CheckOrder(v, MinFreePlay, v.Get(MinFreePlay), FreePlay, v.Get(FreePlay).Value)),
             new([MinOverTravel, MaxOverTravel], v => CheckOrder(v, MinOverTravel, v.Get(MinOverTravel), MaxOverTravel, v.Get(MaxOverTravel))),
             new([MinThickness, MaxThickness], v => CheckOrder(v, MinThickness, v.Get(MinThickness), MaxThickness, v.Get(MaxThickness))),
+            new([SlotTravel, SlotDirection], v => CheckBoth(v, SlotTravel, SlotDirection)),
         ],
         shareAs: "preferences");
 
     private static Key<double> Length(string name, double min, double max, string help, double usual) =>
         Key<double>.WithDefault(name, QuantityForm.Length(min, max), help, usual);
+
+    private static void CheckBoth(SectionValues values, Key one, Key other)
+    {
+        foreach (var (given, needed) in new[] { (one, other), (other, one) })
+        {
+            if (values.Has(given) && values.Written(needed) is null)
+            {
+                values.Report(given, new KeyNeedsKey(needed.Name, needed.Help, given.Name));
+            }
+        }
+    }
 
     private static void CheckOrder(SectionValues values, Key<double> less, double lessValue, Key more, double moreValue)
     {

@@ -25,6 +25,20 @@ public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, doubl
     /// </summary>
     public const double JointFriction = 0.10;
 
+    /// <summary>Friction coefficient that counts at the most, whatever was tried: EN 1993-1-8, table 3.7, class D, surfaces as rolled (from memory).</summary>
+    public const double MostFriction = 0.20;
+
+    /// <summary>
+    /// What a slotted hole leaves of the friction of a round one, along the slot: k_s of EN 1993-1-8, table 3.6, long slotted holes, load along the slot (from memory).
+    /// </summary>
+    public const double SlotFactor = 0.63;
+
+    /// <summary>The slot of a slotted hole, along which nothing but friction holds the sheet: its width, and from the screw to the centres of its ends (mm); null for a round hole.</summary>
+    public (double Width, double Ahead, double Behind)? Slot { get; init; }
+
+    /// <summary>Friction coefficient of sheet on boss as it was tried; null where nobody tried.</summary>
+    public double? FaceFriction { get; init; }
+
     /// <summary>Young's modulus of the screw (MPa).</summary>
     private const double Steel = 205_000;
 
@@ -33,7 +47,12 @@ public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, doubl
     private double Hole => Screw.Thread.ClearanceMedium;
 
     // Sheet and face meet round the larger of both holes.
-    private double FaceHole => Screw.Fixing is ThroughHole through ? Math.Max(Hole, through.Diameter) : Hole;
+    private double FaceHole => Math.Max(Slot?.Width ?? 0, Screw.Fixing is ThroughHole through ? Math.Max(Hole, through.Diameter) : Hole);
+
+    // What bears within a radius, where the hole is slotted.
+    private SlotContact? Contact(double radius) => Slot is var (_, ahead, behind) ? new(radius, FaceHole, ahead, behind) : null;
+
+    private double Bearing(double outside) => Contact(outside / 2)?.Area ?? Circle(outside) - Circle(FaceHole);
 
     /// <summary>Length between head or nut and boss, or between head and nut (mm).</summary>
     public double Grip => SheetThickness + Screw.Washers * Screw.Thread.WasherThickness + Screw.Flange;
@@ -68,7 +87,7 @@ public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, doubl
     }
 
     /// <summary>How far what is clamped gives for 1 N (mm/N), or more: only the ring under the head carries, and it is as soft as aluminium.</summary>
-    public double SheetGive => Grip / (SoftestSheet * (Circle(Screw.Sizes.HeadBearing) - Circle(FaceHole)));
+    public double SheetGive => Grip / (SoftestSheet * Bearing(Screw.Sizes.HeadBearing));
 
     private const double SoftestSheet = 70_000;
 
@@ -110,11 +129,22 @@ public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, doubl
     /// <summary>
     /// Friction that is there over friction that is needed, against force across and moment about the screw together (VDI 2230, step R12); the screw's shank is not counted on.
     /// </summary>
-    public double SlipFactor(JointLoad load)
+    public double SlipFactor(JointLoad load) => SlipFactor(load, Math.Min(JointFriction, FaceFriction ?? JointFriction));
+
+    /// <summary>
+    /// The same along a slotted hole, where no shank comes to bear when the joint slips: with the friction that was tried, or that of <see cref="JointFriction"/>, and what a slot leaves of it
+    /// (<see cref="SlotFactor"/>). The whole force across counts, whichever way it acts: a joint that works to and fro across its slot creeps along it.
+    /// </summary>
+    public double SlotSlipFactor(JointLoad load) => SlipFactor(load, SlotFactor * Math.Min(FaceFriction ?? JointFriction, MostFriction));
+
+    /// <summary>The same under a load that comes seldom: what acts along the slot counts alone, because across it the shank bears after its play.</summary>
+    public double SlotSlipFactorAlong(JointLoad load) => SlotSlipFactor(load with { Across = load.Along });
+
+    private double SlipFactor(JointLoad load, double friction)
     {
         double r = ContactRadius, hole = FaceHole / 2;
-        var arm = 2.0 / 3 * (r * r * r - hole * hole * hole) / (r * r - hole * hole);
-        return JointFriction * Math.Max(0, MinClamp - Math.Max(0, load.Pull)) / (load.Across + load.Twist / arm);
+        var arm = Contact(r) is { } slotted ? slotted.MeanRadius : 2.0 / 3 * (r * r * r - hole * hole * hole) / (r * r - hole * hole);
+        return friction * Math.Max(0, MinClamp - Math.Max(0, load.Pull)) / (load.Across + load.Twist / arm);
     }
 
     /// <summary>Clamp force that is there over that which keeps the whole contact face closed under pull and tilting moment.</summary>
@@ -124,15 +154,24 @@ public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, doubl
     public double OpeningFactor(JointLoad load)
     {
         double r = ContactRadius, hole = FaceHole / 2;
-        return MinClamp / (Math.Max(0, load.Pull) + 4 * r / (r * r + hole * hole) * load.Tilt);
+        var perTilt = Contact(r) is { } slotted ? r * slotted.Area / slotted.Inertia : 4 * r / (r * r + hole * hole);
+        return MinClamp / (Math.Max(0, load.Pull) + perTilt * load.Tilt);
     }
 
     /// <summary>Pressure of the washer on the sheet (MPa), and no less than that of the sheet on the boss.</summary>
-    /// <remarks>The washer spreads the force of the head by 1.6 times its thickness (VDI 2230, step R10), no farther than it reaches.</remarks>
+    /// <remarks>The washer spreads the force of the head by 1.6 times its thickness (VDI 2230, step R10), no farther than it reaches. Over a slotted hole what the slot leaves of that face bears.</remarks>
     public double Pressure(JointLoad load)
     {
         var outside = Math.Min(Math.Min(Screw.Thread.WasherDiameter, Screw.Sizes.HeadBearing + 1.6 * Screw.Thread.WasherThickness), 2 * ContactRadius);
-        return MaxScrewForce(load) / (Circle(outside) - Circle(FaceHole));
+        return MaxScrewForce(load) / Bearing(outside);
+    }
+
+    /// <summary>Pressure of the sheet on the boss round a slotted hole (MPa), which is less than that of the washer on the sheet.</summary>
+    /// <remarks>The sheet spreads the force as the washer does, no farther than washer and boss reach; the boss's own hole is the smaller.</remarks>
+    public double BossPressure(JointLoad load)
+    {
+        var outside = Math.Min(Screw.Sizes.HeadBearing + 1.6 * (Screw.Thread.WasherThickness + SheetThickness), 2 * ContactRadius);
+        return MaxScrewForce(load) / Bearing(outside);
     }
 
     /// <summary>Stress of compression in the spacer (MPa): the force of the screw, and the tilting moment as over the rim of the contact face. Zero where there is none.</summary>
@@ -148,14 +187,17 @@ public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, doubl
 /// <param name="Twist">Moment about the screw's axis (N·mm), zero or more.</param>
 public readonly record struct JointLoad(double Pull, double Across, double Tilt, double Twist)
 {
+    /// <summary>Part of <see cref="Across"/> along the slot of a slotted hole (N), zero or more; zero in a round hole.</summary>
+    public double Along { get; init; }
+
     /// <summary>The same load at the lower face of a spacer: the force along the face has its length for an arm.</summary>
     /// <param name="length">Length of the spacer (mm).</param>
     public JointLoad Below(double length) => this with { Tilt = Tilt + Across * length };
 
     /// <summary>No less than both together.</summary>
-    public JointLoad Plus(JointLoad other) => new(Math.Max(0, Pull) + Math.Max(0, other.Pull), Across + other.Across, Tilt + other.Tilt, Twist + other.Twist);
+    public JointLoad Plus(JointLoad other) => new(Math.Max(0, Pull) + Math.Max(0, other.Pull), Across + other.Across, Tilt + other.Tilt, Twist + other.Twist) { Along = Along + other.Along };
 
     /// <summary>The load <paramref name="factor"/> times as large.</summary>
     /// <param name="factor">Zero or more.</param>
-    public JointLoad Times(double factor) => new(factor * Pull, factor * Across, factor * Tilt, factor * Twist);
+    public JointLoad Times(double factor) => new(factor * Pull, factor * Across, factor * Tilt, factor * Twist) { Along = factor * Along };
 }

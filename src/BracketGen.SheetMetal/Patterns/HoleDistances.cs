@@ -24,6 +24,11 @@ public static class HoleDistances
     /// <param name="thickness">Thickness of the sheet (mm).</param>
     public static double AcrossForce(double holeDiameter, double thickness) => (thickness < ThinSheet ? 1.5 : 1.2) * holeDiameter;
 
+    /// <summary>Minimum distance (mm) from the middle line of a slotted hole to every edge.</summary>
+    /// <remarks>EN 1993-1-8, table 3.3: e3 and e4, to the sides and to the ends of a slot from the centre of its round end, at least 1.5 d0 (from memory).</remarks>
+    /// <param name="width">Width of the slot (mm).</param>
+    public static double RoundSlot(double width) => 1.5 * width;
+
     /// <summary>Minimum distance (mm) from a hole's edge to the beginning of a bend.</summary>
     /// <remarks>Common practice, no source: two thicknesses, so that the hole stays round.</remarks>
     public static double EdgeToBend(double thickness) => 2 * thickness;

@@ -17,6 +17,14 @@ public abstract record HoleOutline(Vector2 Along)
     /// <param name="size">Its size (mm).</param>
     public abstract double Reach(double size);
 
+    /// <summary>How far the outline reaches from its centre in a direction, or farther (mm).</summary>
+    /// <param name="size">Its size (mm).</param>
+    /// <param name="way">The direction, length one.</param>
+    public virtual double ReachTowards(double size, Vector2 way) => Reach(size);
+
+    /// <summary>Half the line that its bolt can stand on, from its centre (mm): zero for all but a slotted hole.</summary>
+    public virtual Vector2 HalfTravel => Vector2.Zero;
+
     /// <summary>Its least width (mm).</summary>
     /// <param name="size">Its size (mm).</param>
     public virtual double LeastWidth(double size) => size;
@@ -76,4 +84,32 @@ public sealed record FlatSidedHole(Vector2 Along, double AcrossFlats) : HoleOutl
 
     /// <inheritdoc/>
     public override double LeastWidth(double size) => AcrossFlats;
+}
+
+/// <summary>A slotted hole with round ends, in which a bolt can stand anywhere along a line; its size is the width.</summary>
+/// <param name="Along">Direction of the slot, length one.</param>
+/// <param name="Travel">From the centre of one round end to that of the other (mm), more than zero.</param>
+public sealed record SlottedHole(Vector2 Along, double Travel) : HoleOutline(Along)
+{
+    /// <inheritdoc/>
+    public override Vector2 HalfTravel => Travel / 2 * Along;
+
+    /// <inheritdoc/>
+    public override Contour Round(FlatPoint centre, double size)
+    {
+        double half = Travel / 2, radius = size / 2;
+        return new(
+        [
+            new LineSegment(At(centre, -half, -radius), At(centre, half, -radius)),
+            new ArcSegment(centre.Vector + half * Along, radius, (-Along.Left).Polar, Angle.FromDegrees(180)),
+            new LineSegment(At(centre, half, radius), At(centre, -half, radius)),
+            new ArcSegment(centre.Vector - half * Along, radius, Along.Left.Polar, Angle.FromDegrees(180)),
+        ]);
+    }
+
+    /// <inheritdoc/>
+    public override double Reach(double size) => (Travel + size) / 2;
+
+    /// <inheritdoc/>
+    public override double ReachTowards(double size, Vector2 way) => size / 2 + Math.Abs(HalfTravel.Dot(way));
 }

@@ -45,11 +45,14 @@ public static class CheckText
     };
 
     /// <summary>What is checked, in a few words.</summary>
-    public static string Title(this Check check)
+    public static string Title(this Check check) => check.IsAtSlotEnd ? $"{TitleOf(check)}, bracket at an end of its slots" : TitleOf(check);
+
+    private static string TitleOf(Check check)
     {
         var bend = check.Number is { } number ? $"bend {number}" : "the bend";
         return check.Id switch
         {
+            CheckId.BoltHoleEdge when check.IsVariant => $"Middle line of slotted hole {check.Subject} to the edge",
             CheckId.BoltHoleEdge or CheckId.StopHoleEdge => $"Centre of hole {check.Subject} to the edge",
             CheckId.HoleBend => $"Edge of hole {check.Subject} to {bend}",
             CheckId.BendRadius => $"Inside radius of {bend}, grain {(check.IsVariant ? "along" : "across")} it",
@@ -69,7 +72,10 @@ public static class CheckText
     private static bool IsOverSweep(Pair pair) => pair.One is Thing.Quadrant or Thing.Wire || pair.Other is Thing.Quadrant or Thing.Wire;
 
     /// <summary>What happens where the check fails, and what to do; where it is not known, what to measure or calculate.</summary>
-    public static string Consequence(this Check check) => check.Duty is not null && CableWords.IsLeftOut(check.Id) ? CableWords.Consequence(check) : check.State == CheckState.NotKnown ? NotKnown(check) : check.Id switch
+    public static string Consequence(this Check check) => check is { IsAtSlotEnd: true, Passes: false, Id: not CheckId.SlotEnds }
+        ? $"{ConsequenceOf(check)} In the middle of the slots it is better: make the slots shorter, or the holes round." : ConsequenceOf(check);
+
+    private static string ConsequenceOf(Check check) => check.Duty is not null && CableWords.IsLeftOut(check.Id) ? CableWords.Consequence(check) : check.State == CheckState.NotKnown ? NotKnown(check) : check.Id switch
     {
         CheckId.KeepOut => $"The bracket meets {check.Subject}.",
         CheckId.BracketShape when check.IsVariant =>
@@ -79,7 +85,7 @@ public static class CheckText
     };
 
     /// <summary>Where the limit comes from.</summary>
-    public static string Source(this Check check) => check.GivenSource ?? SourceOf(check.Definition.Source);
+    public static string Source(this Check check) => check.GivenSource ?? (check is { Id: CheckId.BoltHoleEdge, IsVariant: true } ? "EN 1993-1-8, table 3.3, slotted holes (1.5 d; from memory)" : null) ?? SourceOf(check.Definition.Source);
 
     /// <summary>A source in words.</summary>
     public static string SourceOf(LimitSource source) => source switch
@@ -138,6 +144,8 @@ public static class CheckText
                 "It passes at rest, but not at the worst corner of what was assumed. Measure how far the throttle body moves as the engine rocks (engine_movement of the job), the inside diameter of the outer and its length, as far as they are assumed.",
             CheckId.StampedYield or CheckId.StopGive or CheckId.Resonance when double.IsNaN(check.Unfavourable ?? 0) =>
                 "It passes at the highest temperature for which the strength of this sheet is known, but the bracket gets hotter. Take another sheet, or shield the bracket.",
+            CheckId.SlotSlip or CheckId.SlotSlipStamped =>
+                "It passes with a friction of 0.10, but nobody has tried the friction of the bracket on the bosses, and nothing else holds it along its slots. Try it with a piece of the sheet, finished as the bracket: face_friction in [mount] of the throttle body.",
             CheckId.Endurance when double.IsNaN(check.Unfavourable ?? 0) =>
                 "It passes at the highest temperature for which the strength of this sheet is known, but the bracket may get hotter. Measure its temperature with a hot engine ([life] of the job), or take another sheet.",
             CheckId.StampedYield or CheckId.StopGive or CheckId.Resonance =>

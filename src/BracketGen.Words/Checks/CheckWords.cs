@@ -161,13 +161,13 @@ public static class CheckWords
             "A bracket that joins mount face and stop", "1 if a shape was found",
             "No wire direction gives a stop that a bracket can reach from the mount face. Choose another mount face, or change the free inner length."),
         CheckId.BoltHoleEdge => new(
-            "Centre of a bolt hole to the edge", "distance in the flat; limit: 1.2 hole diameters", "The hole tears out of the edge. Widen the flange."),
+            "Centre of a bolt hole to the edge", "distance in the flat; limit: 1.2 hole diameters; of a slotted hole from its middle line, limit: 1.5 widths", "The hole tears out of the edge. Widen the flange."),
         CheckId.StopHoleEdge => new(
             "Centre of the stop's hole to the edge", "distance in the flat; limit: 1.2 hole diameters", "The hole tears out of the edge. Widen the flange."),
         CheckId.SlotEdge => new(
             "Metal beside the open slot", "distance in the flat; limit: one thickness", "The lips beside the slot bend open. Widen the flange."),
         CheckId.SmallestHole => new(
-            "Smallest hole or slot that is cut", "diameter or width; limit by process and thickness; holes marked for drilling are left out",
+            "Smallest hole or slot that is cut", "diameter or width; limit by process and thickness, of a slotted hole its bolt and the deviation of the cut too; holes marked for drilling are left out",
             "The process does not cut so narrow a slot clean in this thickness. Use thinner sheet, or a shop with a finer process."),
         CheckId.HoleBend => new(
             "Edge of a hole to the bend", "distance in the flat, hole's edge to the bend's strip", "The bend pulls the hole out of round. Move the bend or the hole."),
@@ -344,16 +344,16 @@ public static class CheckWords
             "Depth of full thread in the boss", "as measured; limit: engagement of the screw + 0.5 mm + 2 pitches",
             "The screw bottoms in the boss before it clamps the sheet, or too little of its thread bears. Tap the hole deeper, or fit another screw."),
         CheckId.JointSlip => new(
-            "Grip of the bracket on its bosses over what makes it slip, maximum opening with shaking", "0.10 x (minimum clamp force - pull) / share of the force across, the screws as a group; minimum clamp force: most friction, wrench 6 % low, 10 µm embedded; shaking: that of the mount where it is given, else 20 g, on bracket and outer end together",
+            "Grip of the bracket on its bosses over what makes it slip, maximum opening with shaking", "0.10, or less where less was tried, x (minimum clamp force - pull) / share of the force across, the screws as a group; minimum clamp force: most friction, wrench 6 % low, 10 µm embedded; shaking: that of the mount where it is given, else 20 g, on bracket and outer end together",
             "The bracket creeps on the mount face with every opening: the free play changes, and the screws work loose. Use more or larger screws farther apart, or bring the stop nearer to them."),
         CheckId.StampedSlip => new(
-            "Grip of the bracket on its bosses over what makes it slip, pedal stamped on", "0.10 x (minimum clamp force - pull) / share of the force across, the screws as a group, which are not counted on to bear in their holes",
+            "Grip of the bracket on its bosses over what makes it slip, pedal stamped on", "0.10, or less where less was tried, x (minimum clamp force - pull) / share of the force across, the screws as a group, which are not counted on to bear in their holes",
             "A foot stamped on the pedal can shift the bracket towards the quadrant by the play of its holes: the free play grows, and the valve may no longer open fully. Check the free play after it happened. More or larger screws farther apart, or a pedal stop, prevent it."),
         CheckId.JointOpening => new(
             "Clamp force over that which keeps the bracket closed on its bosses", "minimum clamp force / (pull + 4 r/(r² + r_hole²) x tilting moment), maximum opening and shaking of the mount where it is given, else 20 g, on bracket and outer end together",
             "The bracket lifts off the edge of its boss at every opening and hammers as the engine shakes: the screws work loose or break. Use more or larger screws, or bring the stop nearer to the mount face."),
         CheckId.WasherPressure => new(
-            "Pressure under a washer, pedal stamped on", "maximum force in the screw / face of the washer less the hole; limit: 0.88 of the minimum tensile strength of the sheet, or limiting pressure of the boss (VDI 2230, table A9) where that is lower",
+            "Pressure under a washer, pedal stamped on", "maximum force in the screw / face of the washer less the hole, or less what the slot takes of it, of the washer on the sheet and of the sheet on the boss each; limit: 0.88 of the minimum tensile strength of the sheet, or limiting pressure of the boss (VDI 2230, table A9) where that is lower",
             "The washer sinks into the sheet and the screw loses its grip. Use harder or wider washers, a stronger sheet, or less torque."),
         CheckId.NutThread => new(
             "Proof load of a nut over the force in its bolt or stud, pedal stamped on", "proof stress of the nut's class x stress area / maximum force in the screw",
@@ -367,6 +367,15 @@ public static class CheckWords
         CheckId.NutRoom => new(
             "Room behind the flange for washer, nut and the end of the bolt", "as measured; limit: length of the bolt - sheet - washer - flange",
             "The bolt cannot be put in, or its nut not turned. Make room, shorten the bolt to two pitches past its nut, or fit a stud."),
+        CheckId.SlotSlip => new(
+            "Grip of the bracket along its slotted mount holes over what makes it slip, maximum opening with shaking", "0.63 x friction x (minimum clamp force - pull) / whole force across, the twist of the bracket with it; friction as tried, 0.20 at most; 0.10 where nobody tried; 0.63: EN 1993-1-8, table 3.6, long slotted holes along the slot (from memory)",
+            "Nothing but friction holds the bracket along its slots: it creeps with every opening, the stop goes with it, and the throttle can stick or open no longer. Use more or larger screws, a bare and clean face, or round holes."),
+        CheckId.SlotSlipStamped => new(
+            "Grip of the bracket along its slotted mount holes over what makes it slip, pedal stamped on", "as slot-slip, with what the pedal stamped on puts along the slot: across it the shank bears after its play",
+            "A foot stamped on the pedal shifts the bracket along its slots, the stop with it: the free play is then another, and the throttle can stick or open no longer. Use more or larger screws, a pedal stop, or round holes."),
+        CheckId.SlotEnds => new(
+            "Wire that runs from its groove to the seat, bracket at every end of its slots", "1 if it does at every end that the slotted mount holes allow",
+            "At an end of its slots the bracket holds the stop where no wire runs to it from the groove. Make the slots shorter, or the holes round."),
         CheckId.SpacerPressure => new(
             "Compression of a spacer, pedal stamped on", "(maximum force in the screw + tilting moment / contact radius) / (area of the spacer); limit: yield strength of S235",
             "The spacer is squeezed shorter and the screw loses its grip. Use a larger screw with its wider spacer, or stronger steel, or less torque."),

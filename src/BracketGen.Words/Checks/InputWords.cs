@@ -51,6 +51,7 @@ public static class InputWords
         InputId.Engine => "cylinders and maximum speed",
         InputId.Shaking => "shaking of the mount, damping",
         InputId.Screws => "screws and bosses of the mount",
+        InputId.FaceFriction => "friction of the bracket on the bosses",
         InputId.Life => "life and temperature",
         InputId.Sheet => "sheet",
         InputId.Shop => "tools and process of the shop",

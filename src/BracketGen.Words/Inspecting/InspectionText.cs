@@ -16,7 +16,8 @@ public static class InspectionText
     /// <param name="item">A dimension.</param>
     public static string What(InspectionItem item) => item.Thing switch
     {
-        InspectedThing.Size => $"{item.Of}: {(item.IsSlot ? "width of the slot" : item.IsSquare ? "side of the square, both ways" : "diameter")}",
+        InspectedThing.Size => $"{item.Of}: {(item.IsSlot || item.IsSlotted ? "width of the slot" : item.IsSquare ? "side of the square, both ways" : "diameter")}",
+        InspectedThing.SlotLength => $"{item.Of}: length of the slot over all",
         InspectedThing.Distance => $"{item.From} to {item.Of}, centre to centre",
         InspectedThing.IncludedAngle => $"bend {item.Of}: included angle",
         InspectedThing.StopAlong when item.Towards is null => $"{item.Of} at the seat, x: from {item.From}, along the x axis of the flat pattern",

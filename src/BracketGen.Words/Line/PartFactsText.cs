@@ -40,16 +40,22 @@ public static class PartFactsText
         {
             facts.Add(new(
                 hole.Purpose == HolePurpose.Bolt ? $"hole {letter}" : "stop",
-                $"{Kind(hole)} {Fine(hole.Diameter)} {unit} at {At(hole.Centre - bounds.Min)}"));
+                $"{Kind(hole)} {Fine(hole.Diameter)} {unit}{Slot(hole)} at {At(hole.Centre - bounds.Min)}"));
         }
 
         return facts.ToImmutable();
+
+        // A slot has no sense: its direction is given to the right, or straight up.
+        string Slot(BracketHole hole) => hole.Outline is SlottedHole { Along: var along, Travel: var travel }
+            ? $" x {Fine(hole.Diameter + travel)} {unit} along {UnitSystems.Decimals((along.X < -1e-9 || (along.X < 1e-9 && along.Y < 0) ? -along : along).Polar.Degrees, "0.00")}°"
+            : "";
     }
 
     private static string Kind(BracketHole hole) => hole.Outline switch
     {
         SquareHole => "square",
         FlatSidedHole => "hole with flats",
+        SlottedHole => "slotted hole",
         _ => hole.IsSlot ? "slot" : "hole",
     };
 

@@ -140,6 +140,7 @@ public sealed class JobInputs(Solution solution)
         }
 
         yield return new("metal of the bosses", body.Mount.Boss.Name);
+        yield return new("friction of the bracket on the bosses", body.Mount.FaceFriction is { } friction ? Phrases.Plain(friction) : "not tried");
         yield return new("screws of the mount", $"{Phrases.List([.. body.Mount.Holes.Select(h => ScrewText.Class(body.Mount.ClassOf(h))).Distinct()])}, {body.Mount.ScrewFriction.Name}");
         yield return new("flatness of the bosses", body.Mount.Flatness is { } flatness ? _units.WriteFine(Quantity.Length, flatness) : $"not measured: {_units.WriteFine(Quantity.Length, MountFace.UsualFlatness)}, {_units.WriteFine(Quantity.Length, MountFace.FlatnessAtWorst)} at worst");
         if (body.Mount.Holes.Length > 1)
@@ -293,6 +294,7 @@ public sealed class JobInputs(Solution solution)
         yield return new("factor on measured drag for dirt and cold", Phrases.Plain(wanted.DirtAndCold));
         yield return new("part of the adjuster's half range kept unused", _units.Write(Quantity.Fraction, wanted.AdjusterReserve));
         yield return new("opening for the outer end", wanted.StopOpening switch { StopOpening.Hole => "round hole", StopOpening.OpenSlot => "open slot", _ => "hole, or slot if the fitting needs one" });
+        yield return new("mount holes", wanted.MountSlots is { } slots ? $"slotted, the bracket can be shifted {Length(slots.Travel)} along {Direction(slots.Way)}" : "round");
         yield return new("sheet", $"{_units.WriteRange(Quantity.Length, wanted.MinThickness, wanted.MaxThickness)}{(wanted.Materials.IsEmpty ? ", any in stock" : $", {string.Join(", ", wanted.Materials)}")}");
         yield return new("minimum yield strength over stress, pedal stamped on", Phrases.Plain(wanted.MinYieldFactor));
         yield return new("minimum safety against cracking", Phrases.Plain(wanted.MinEnduranceFactor));

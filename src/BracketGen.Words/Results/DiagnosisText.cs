@@ -59,6 +59,7 @@ public static class DiagnosisText
             ChangedInput.QuadrantRadius => $"{Instead(Quantity.Length)}, the outer radius larger or smaller by as much",
             ChangedInput.OuterStiffness => $"measure the axial stiffness of the outer: {units.Write(Quantity.Force, change.To)} at most with its ±, instead of the {units.Write(Quantity.Force, change.From)} assumed",
             ChangedInput.PedalHole => $"the wire's hole on the pedal's arm at {UnitSystem.Metric.Write(Quantity.Fraction, change.To)} of its distance from the pivot today: pull and 1/lever_ratio change by as much",
+            ChangedInput.SlotTravel when change.To <= 0 => $"round mount holes instead of slotted ones that let the bracket be shifted by {units.Write(Quantity.Length, change.From)}",
             ChangedInput.MinWrap => Instead(Quantity.Angle),
             ChangedInput.AdjusterReserve => Instead(Quantity.Fraction),
             ChangedInput.MinYieldFactor or ChangedInput.MinEnduranceFactor or ChangedInput.MinFrequencyRatio => Instead(Quantity.Number),
@@ -92,6 +93,7 @@ public static class DiagnosisText
         ChangedInput.MinWrap => "minimum wrap angle",
         ChangedInput.MinFreePlay => "minimum free play",
         ChangedInput.MinOverTravel => "minimum over-travel",
+        ChangedInput.SlotTravel => "travel of the slotted mount holes",
         _ => "adjuster reserve",
     };
 

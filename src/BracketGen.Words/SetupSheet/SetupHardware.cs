@@ -25,6 +25,9 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
             .Select(g => (g.Key, g.Select(h => h.Name).ToImmutableArray())),
     ];
 
+    /// <summary>Whether mount holes are slotted.</summary>
+    public bool IsSlotted => bracket.Holes.Any(h => h.IsSlotted);
+
     /// <summary>Hole or slot of the stop.</summary>
     public string Opening => bracket.Stop.IsSlot ? "slot" : "hole";
 
@@ -35,7 +38,7 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
     public static IReadOnlyList<string> TorqueHeads { get; } = ["Bolt", "Torque", "Thread in boss, at least", "of it used"];
 
     private static MountScrew ScrewOf(MountFace mount, Bracket bracket, BracketHole hole) =>
-        mount.ScrewFor(mount.Nearest(bracket.Folded.Fold(hole.Centre, 0)) with { Thread = hole.Thread! }, bracket.Stock.Thickness);
+        mount.ScrewFor(mount.Nearest(bracket.Folded.Fold(hole.BoltAt, 0)) with { Thread = hole.Thread! }, bracket.Stock.Thickness);
 
     /// <summary>"M6 x 16".</summary>
     public static string Size(MountScrew bolt) => ScrewText.Size(bolt);
@@ -67,7 +70,7 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
                 Add(holes.Length, "spacer, steel tube or turned", ScrewText.Spacer(spacer, _units.System), "under the bracket at " + Phrases.List(holes));
             }
 
-            Add(bolt.Washers * holes.Length, "plain washer", ScrewText.Washer(bolt.Thread), bolt.Fixing switch
+            Add(bolt.Washers * holes.Length, "plain washer", ScrewText.Washer(bolt.Thread, IsSlotted), bolt.Fixing switch
             {
                 MountStud => "under each nut",
                 ThroughHole => "under each head and each nut",

@@ -55,9 +55,22 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
             yield return $"Put a spacer {_units.Length(bolt.Spacer!.Length)} long under the bracket at {Phrases.List(holes)}. Lay a straight edge over the spacer and the other bosses before you bolt: a feeler gauge of {_units.Fine(solution.Job.Body.Mount.Flatness ?? MountFace.UsualFlatness)} must not go under it anywhere. If it does, face the spacer, or lay a shim ring under it.";
         }
 
+        if (hardware.IsSlotted)
+        {
+            foreach (var step in Slotted())
+            {
+                yield return step;
+            }
+        }
+
         yield return $"Bolt the bracket on by hand, a washer under each {Washed()}, then tighten in two rounds: "
             + string.Join(", ", hardware.Bolts.Select(b => $"{Phrases.List(b.Holes)} to {_units.Torque(b.Bolt.Torque)}"))
             + $". Draw a line of paint across {(hardware.Bolts.Any(b => b.Bolt.HasNut) ? "head or nut" : "head")}, washer and sheet: it shows later if a {(hardware.Bolts.Any(b => b.Bolt.HasNut) ? "bolt or nut" : "bolt")} has turned.";
+        if (hardware.IsSlotted)
+        {
+            yield return $"Paint a line across the edge of the bracket and the casting beside {Phrases.List(SlottedNames)}: it shows later if the bracket has slid. A bracket that slides moves the stop: the throttle can stick, or open no longer. Where the line is broken, do not drive: find out why, set the bracket again, and do every check again.";
+        }
+
         yield return "Turn the quadrant by hand from stop to stop. It must touch nothing"
             + (solution.Checks.Where(c => c.Id is CheckId.MovingParts or CheckId.QuadrantClearance or CheckId.OuterMoving).MinBy(c => c.Value) is { } gap
                 ? $"; by design everything keeps at least {_units.Length(gap.Value)} from it." : ".");
@@ -71,6 +84,19 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
         yield return FreePlay();
         yield return $"Route the outer in wide bends, none tighter than a radius of {_units.Size(Cable.MinBendRadius)}, clear of the exhaust and of everything that moves, and long enough for the engine to rock on its mounts.";
         yield return "Do every check that has a box, cold and hot. Do not start the engine with the pedal connected while any box is empty.";
+    }
+
+    private string[] SlottedNames => [.. bracket.Holes.Where(h => h.IsSlotted).Select(h => h.Name)];
+
+    private IEnumerable<string> Slotted()
+    {
+        var (names, travel) = (SlottedNames, SlotPositions.Farthest(bracket));
+        var proven = solution.Checks.Any(c => c.IsAtSlotEnd && !c.Passes)
+            ? "Not every position in the slots is proven: read the verdict before you fit it."
+            : "The middle and every end of the slots are calculated.";
+        yield return $"{Phrases.List(names)} {(names.Length == 1 ? "is" : "are")} slotted: the bracket can be shifted {_units.Length(travel)} each way from the middle. Nothing but friction holds it along the slots. "
+            + "Face and bracket must be dry, free of oil and loose paint where they meet, and as they were when the friction was tried.";
+        yield return $"Set each screw in the middle of its slot, so that both ends show alike past the washer. Shift the bracket only if the wire does not run straight into the stop. {proven} After every shift tighten as below and set the free play again.";
     }
 
     private string Washed() => (hardware.Bolts.Any(b => b.Bolt.Fixing is not MountStud), hardware.Bolts.Any(b => b.Bolt.HasNut)) switch

@@ -138,8 +138,11 @@ public static class DrawingText
     /// <summary>What the letters of the datums stand for.</summary>
     /// <param name="bracket">The bracket.</param>
     public static string Datums(Bracket bracket) => bracket.Holes.Count(h => h.Purpose == HolePurpose.Bolt) > 1
-        ? "Datum A: the mount face. Datum B: hole H1. Datum C: hole H2."
-        : "Datum A: the mount face. Datum B: hole H1.";
+        ? $"Datum A: the mount face. Datum B: hole H1{Middle(bracket.Holes[0])}. Datum C: hole H2{Middle(bracket.Holes[1])}."
+        : $"Datum A: the mount face. Datum B: hole H1{Middle(bracket.Holes[0])}.";
+
+    // A slotted hole is located by its width and its length.
+    private static string Middle(BracketHole hole) => hole.IsSlotted ? ", middle of its slot" : "";
 
     /// <summary>Notes on the whole part.</summary>
     /// <param name="solution">The solution.</param>

@@ -49,6 +49,12 @@ public static class PartTableText
     /// <param name="towards">The direction of its open side as text.</param>
     public static string Slot(string width, string towards) => $"slot {width}, open towards {towards}";
 
+    /// <summary>A slotted hole.</summary>
+    /// <param name="width">Its width as text.</param>
+    /// <param name="length">Its length over all as text.</param>
+    /// <param name="along">Its direction as text.</param>
+    public static string Slotted(string width, string length, string along) => $"slotted hole {width} x {length} over all, along {along}";
+
     /// <summary>A square hole.</summary>
     /// <param name="side">Its side as text.</param>
     /// <param name="corner">Its corner radius as text.</param>
