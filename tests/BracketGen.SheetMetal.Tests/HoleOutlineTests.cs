@@ -16,11 +16,12 @@ public sealed class HoleOutlineTests
         from turn in Gen.Double[-180, 180]
         from size in Gen.Double[4, 30]
         from part in Gen.Double[0.05, 0.9]
-        from kind in Gen.Int[0, 1]
+        from kind in Gen.Int[0, 2]
         let along = Vector2.FromPolar(1, Angle.FromDegrees(turn))
         select (kind switch
         {
             0 => new SquareHole(along, 0.49 * part * size),
+            2 => new SlottedHole(along, part * size),
             _ => (HoleOutline)new FlatSidedHole(along, (0.5 + 0.5 * part) * size),
         }, size);
 
@@ -31,6 +32,7 @@ public sealed class HoleOutlineTests
         var (outline, size) = hole;
         var expected = outline switch
         {
+            SlottedHole slot => Math.PI * size * size / 4 + slot.Travel * size,
             SquareHole s => size * size - (4 - Math.PI) * s.Corner * s.Corner,
             FlatSidedHole f => Math.PI * size * size / 4 - 2 * (size * size / 4 * Math.Acos(f.AcrossFlats / size) - f.AcrossFlats / 2 * Math.Sqrt(size * size / 4 - f.AcrossFlats * f.AcrossFlats / 4)),
             _ => double.NaN,
@@ -49,6 +51,20 @@ public sealed class HoleOutlineTests
         Assert.Equal(outline.Reach(size), farthest, 1e-2 * size);
         Assert.True(farthest <= outline.Reach(size) + 1e-9);
         Assert.True(contour.Contains(centre.Vector));
+    });
+
+    // Towards a direction no point reaches farther than it says; a slotted hole reaches just as far.
+    [Fact]
+    public void It_reaches_as_far_towards_a_direction_as_it_says() => Gen.Select(Holes, Gen.Double[-180, 180]).Check(200, at =>
+    {
+        var ((outline, size), turn) = at;
+        var way = Vector2.FromPolar(1, Angle.FromDegrees(turn));
+        var farthest = outline.Round(new(0, 0), size).Flatten(1e-4).Max(p => p.Dot(way));
+        Assert.True(farthest <= outline.ReachTowards(size, way) + 1e-9);
+        if (outline is SlottedHole)
+        {
+            Assert.Equal(outline.ReachTowards(size, way), farthest, 1e-3);
+        }
     });
 
     // The largest disc that goes through has the least width as its diameter.

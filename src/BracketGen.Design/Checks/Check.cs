@@ -45,6 +45,9 @@ public sealed record Check(CheckId Id, double Value, double Limit)
     /// <summary>Whether it was found with the bracket at an end of its slotted mount holes, where it is worse than in the middle.</summary>
     public bool IsAtSlotEnd { get; init; }
 
+    /// <summary>Whether it passes with the bracket in the middle of its slotted mount holes, and not at an end of them.</summary>
+    public bool PassesInMiddleOfSlots { get; init; }
+
     /// <summary>
     /// The value with everything assumed or not known at its unfavourable end, not a number where that end is not known; null where nothing it rests on
     /// is assumed.

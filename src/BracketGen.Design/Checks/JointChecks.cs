@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 using BracketGen.SheetMetal.Fasteners;
 
 namespace BracketGen.Design.Checks;
@@ -26,7 +27,9 @@ public static class JointChecks
     public const double LeastOpeningFactor = 1.2;
 
     /// <summary>The checks where strength was not calculated.</summary>
-    public static IEnumerable<Check> NotCalculated(Job job)
+    /// <param name="job">The job.</param>
+    /// <param name="bracket">The bracket; null where there is none yet.</param>
+    public static IEnumerable<Check> NotCalculated(Job job, Bracket? bracket)
     {
         yield return new(CheckId.ScrewYield, double.NaN, LeastScrewFactor);
         var holes = job.Body.Mount.Holes;
@@ -63,7 +66,7 @@ public static class JointChecks
 
         yield return new(CheckId.JointSlip, double.NaN, LeastSlipFactor);
         yield return new(CheckId.StampedSlip, double.NaN, LeastSlipFactorStamped);
-        if (job.Preferences.MountSlots is not null)
+        if (bracket is null ? job.Preferences.MountSlots is not null : bracket.Holes.Any(h => h.IsSlotted))
         {
             yield return new(CheckId.SlotSlip, double.NaN, LeastSlotSlipFactor);
             yield return new(CheckId.SlotSlipStamped, double.NaN, LeastSlotSlipFactorStamped);

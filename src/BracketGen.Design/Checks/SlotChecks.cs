@@ -50,17 +50,19 @@ public static class SlotChecks
             return [.. middle];
         }
 
-        List<Check> worst = [.. middle];
+        Check[] inMiddle = [.. middle];
+        List<Check> worst = [.. inMiddle];
         foreach (var check in ends.SelectMany(e => e ?? [Unreached]).Select(c => c with { IsAtSlotEnd = true }))
         {
             var at = worst.FindIndex(w => w.Code == check.Code && w.Duty == check.Duty);
             if (at < 0)
             {
-                worst.Add(check);
+                // What is asked at the ends alone is met in the middle by design.
+                worst.Add(check with { PassesInMiddleOfSlots = !check.Passes });
             }
             else if (IsWorse(check, worst[at]))
             {
-                worst[at] = check;
+                worst[at] = check with { PassesInMiddleOfSlots = !check.Passes && (at >= inMiddle.Length || inMiddle[at].Passes) };
             }
         }
 

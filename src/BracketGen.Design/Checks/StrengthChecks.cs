@@ -1,4 +1,5 @@
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Part;
 
 namespace BracketGen.Design.Checks;
 
@@ -6,7 +7,9 @@ namespace BracketGen.Design.Checks;
 public static class StrengthChecks
 {
     /// <summary>The checks of strength where it was not calculated: none of them is known.</summary>
-    public static IEnumerable<Check> NotCalculated(Job job)
+    /// <param name="job">The job.</param>
+    /// <param name="bracket">The bracket; null where there is none yet.</param>
+    public static IEnumerable<Check> NotCalculated(Job job, Bracket? bracket)
     {
         var preferences = job.Preferences;
         yield return new(CheckId.StampedYield, double.NaN, preferences.MinYieldFactor);
@@ -17,7 +20,7 @@ public static class StrengthChecks
             yield return new(CheckId.Resonance, double.NaN, lowest);
         }
 
-        foreach (var check in JointChecks.NotCalculated(job))
+        foreach (var check in JointChecks.NotCalculated(job, bracket))
         {
             yield return check;
         }

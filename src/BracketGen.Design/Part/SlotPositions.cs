@@ -65,9 +65,17 @@ public static class SlotPositions
             from k in Enumerable.Range(i + 1, bolts.Length - i - 1)
             from one in Ways(bolts[i])
             from other in Ways(bolts[k])
-            let apart = bolts[k].BoltAt - bolts[i].BoltAt
-            select new Motion(
-                ((bolts[i].BoltAt.Vector + bolts[k].BoltAt.Vector) / 2), (one + other) / 2, (other - one).Dot(apart.Left) / apart.Dot(apart));
+            select Between(bolts[i], bolts[k], one, other);
+    }
+
+    // A round hole is what the bracket turns about.
+    private static Motion Between(BracketHole first, BracketHole second, Vector2 one, Vector2 other)
+    {
+        var apart = second.BoltAt - first.BoltAt;
+        var turn = (other - one).Dot(apart.Left) / apart.Dot(apart);
+        return !first.IsSlotted ? new(first.BoltAt.Vector, Vector2.Zero, turn)
+            : !second.IsSlotted ? new(second.BoltAt.Vector, Vector2.Zero, turn)
+            : new((first.BoltAt.Vector + second.BoltAt.Vector) / 2, (one + other) / 2, turn);
     }
 
     // From where the bolt stands to both ends of its slot; in a round hole it stays.
@@ -93,7 +101,12 @@ public static class SlotPositions
     private static bool Stays(BracketHole[] bolts, Motion motion) => Array.TrueForAll(bolts, b =>
     {
         var from = b.Shift + motion.Of(b.BoltAt.Vector);
-        var on = b.Outline is SlottedHole slot ? Math.Clamp(from.Dot(slot.Along), -slot.Travel / 2, slot.Travel / 2) * slot.Along : Vector2.Zero;
+        if (b.Outline is not SlottedHole slot)
+        {
+            return from.Length <= Least; // What its play does counts in every position.
+        }
+
+        var on = Math.Clamp(from.Dot(slot.Along), -slot.Travel / 2, slot.Travel / 2) * slot.Along;
         return from.DistanceTo(on) <= Math.Max(Least, b.Thread is { } thread ? (b.Diameter - thread.Diameter) / 2 + b.Fixing.Play(thread) : 0) + Tolerance.Point;
     });
 

@@ -69,7 +69,7 @@ public static class Designer
             Bracket = taken?.Candidate.Bracket,
             Taken = taken is null ? null : ChosenSearch.Of(job, taken.Candidate),
             Checks = SlotChecks.Worst(
-                [.. checks, .. mechanism.Checks, .. taken?.Strength?.Checks ?? (taken is null ? [] : StrengthChecks.NotCalculated(job))],
+                [.. checks, .. mechanism.Checks, .. taken?.Strength?.Checks ?? (taken is null ? [] : StrengthChecks.NotCalculated(job, taken.Candidate.Bracket))],
                 taken?.AtEnds ?? []),
         };
     }

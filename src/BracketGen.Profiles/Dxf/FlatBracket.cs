@@ -5,6 +5,7 @@ using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.Profiles.Sections;
 using BracketGen.SheetMetal.Bending;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Profiles.Dxf;
 
@@ -16,7 +17,7 @@ internal sealed class FlatBracket(FlatBracketFile file, DxfDrawn drawn, string p
 
     private const string OurBends = "FOLD_LINE", OurCuts = "CUT_THROUGH";
 
-    private sealed record Opening(Vector2 Centre, double Diameter, Vector2? Towards);
+    private sealed record Opening(Vector2 Centre, double Diameter, Vector2? Towards, SlottedHole? Slot = null);
 
     /// <summary>The bracket; null where a mistake was reported.</summary>
     public MeasuredBracket? Read()
@@ -57,6 +58,12 @@ internal sealed class FlatBracket(FlatBracketFile file, DxfDrawn drawn, string p
             if (!outline.Contains(contour.Segments[0].Start))
             {
                 return Wrong(new(path, from.Line, 1), from.Kind, DxfMistake.OutsideOutline, from.Layer);
+            }
+
+            if (SlotOf(contour) is { } slot)
+            {
+                openings.Add(slot);
+                continue;
             }
 
             if (contour.Segments.OfType<ArcSegment>().ToArray() is var arcs && (arcs.Length < contour.Segments.Length || arcs.Any(a => a.Centre.DistanceTo(arcs[0].Centre) > DxfWrong.Together)))
@@ -142,7 +149,7 @@ internal sealed class FlatBracket(FlatBracketFile file, DxfDrawn drawn, string p
             if (Nearest(left, hole.At) is { } found)
             {
                 left.Remove(found);
-                holes.Add(hole with { At = new(found.Centre), Diameter = hasSize ? hole.Diameter : found.Diameter });
+                holes.Add(hole with { At = new(found.Centre), Diameter = hasSize ? hole.Diameter : found.Diameter, Slot = found.Slot });
             }
             else if (hasSize)
             {
@@ -155,7 +162,7 @@ internal sealed class FlatBracket(FlatBracketFile file, DxfDrawn drawn, string p
             }
         }
 
-        var stopAt = Nearest([.. left, .. Slots(outline)], file.StopOn.Value);
+        var stopAt = Nearest([.. left.Where(o => o.Slot is null), .. Slots(outline)], file.StopOn.Value);
         if (stopAt is null && file.StopSize is null)
         {
             At(file.StopOn, reading, new DxfWrong(DxfMistake.NoHole, "", openings.Select(o => o.Centre.DistanceTo(file.StopOn.Value.Vector)).DefaultIfEmpty(0).Min()));
@@ -177,7 +184,7 @@ internal sealed class FlatBracket(FlatBracketFile file, DxfDrawn drawn, string p
         {
             Outline = outline,
             Holes = holes.ToImmutable(),
-            Others = [.. left.Select(o => new MeasuredHole(new(o.Centre), o.Diameter) { PlusMinus = MeasuredStop.UsualReading, IsAssumed = true })],
+            Others = [.. left.Select(o => new MeasuredHole(new(o.Centre), o.Diameter) { Slot = o.Slot, PlusMinus = MeasuredStop.UsualReading, IsAssumed = true })],
             Bends = [.. file.Bends.Select((b, i) => Bend(b.Value, lines[i], allowances[i], thickness))],
             Stop = stopAt is null ? file.StopOn.Value : new(stopAt.Centre),
             Towards = stopAt?.Towards,
@@ -238,6 +245,36 @@ internal sealed class FlatBracket(FlatBracketFile file, DxfDrawn drawn, string p
 
     private static Opening? Nearest(List<Opening> openings, FlatPoint at) =>
         openings.Where(o => o.Centre.DistanceTo(at.Vector) <= DxfWrong.Near).MinBy(o => o.Centre.DistanceTo(at.Vector));
+
+    // Two straight sides and two half circles of one size, in one arc or several.
+    private static Opening? SlotOf(Contour contour)
+    {
+        ArcSegment[] arcs = [.. contour.Segments.OfType<ArcSegment>()];
+        LineSegment[] sides = [.. contour.Segments.OfType<LineSegment>()];
+        if (arcs.Length < 2 || sides.Length < 2)
+        {
+            return null;
+        }
+
+        var (one, radius) = (arcs[0].Centre, arcs[0].Radius);
+        var other = arcs.Select(a => a.Centre).MaxBy(c => c.DistanceTo(one));
+        var travel = one.DistanceTo(other);
+        if (travel <= DxfWrong.Together)
+        {
+            return null;
+        }
+
+        // Whatever its pieces are: every arc about one of two centres with one radius, every side along the line between them and as far from it.
+        var along = (other - one) / travel;
+        double Turned(Vector2 about) => arcs.Where(a => a.Centre.DistanceTo(about) <= DxfWrong.Together).Sum(a => Math.Abs(a.Sweep.Radians));
+        var isSlot = Array.TrueForAll(arcs, a => Math.Abs(a.Radius - radius) <= DxfWrong.Together)
+            && Array.TrueForAll(sides, s => Math.Abs(Math.Abs((s.Start - one).Cross(along)) - radius) <= DxfWrong.Together && Math.Abs(Math.Abs((s.End - one).Cross(along)) - radius) <= DxfWrong.Together)
+            && Math.Abs(Turned(one) - Math.PI) <= HalfTurn && Math.Abs(Turned(other) - Math.PI) <= HalfTurn;
+        return isSlot ? new(0.5 * (one + other), 2 * radius, null, new(along, travel)) : null;
+    }
+
+    // How far an end of a slot may be off half a turn (rad): what ends that are 0.05 mm apart make of it.
+    private const double HalfTurn = 0.1;
 
     // Hollow half circles of the outline, in one arc or several.
     private static IEnumerable<Opening> Slots(Contour outline)

@@ -31,7 +31,7 @@ public static class BracketFileText
             text.Append(CultureInfo.InvariantCulture, $"diameter = {Reading(new(hole.Diameter, hole.DiameterPlusMinus))}\n");
             if (hole.Slot is { } slot)
             {
-                text.Append(CultureInfo.InvariantCulture, $"slot_length = {Reading(new(slot.Travel + hole.Diameter, hole.SlotPlusMinus))}\nslot_along = {Point(slot.Along)}\n");
+                text.Append(CultureInfo.InvariantCulture, $"slot = {{ length = {Reading(new(slot.Travel + hole.Diameter, hole.SlotPlusMinus))}, along = {Point(slot.Along)} }}\n");
             }
         }
 

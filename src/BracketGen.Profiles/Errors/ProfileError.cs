@@ -18,7 +18,7 @@ public sealed record ProfileError(string File, int Line, int Column, string Key,
     public UnitSystem? Units { get; init; }
 
     /// <summary>Whether something is not there, rather than wrong.</summary>
-    public bool IsMissing => Problem is KeyMissing or AlternativeMissing or KindMissing or KindNeedsKey or KeyNeedsKey;
+    public bool IsMissing => Problem is KeyMissing or AlternativeMissing or KindMissing or KindNeedsKey;
 
     /// <summary>Whether it may be put right by saying more: a key, the numbers of a sheet, more entries of a list.</summary>
     public bool IsUnfinished => IsMissing || Problem is SheetUnknown or Contradiction { What: Contradictory.FinishWithoutThickness } or ValueWrong { Mistake: ValueMistake.FewItems };

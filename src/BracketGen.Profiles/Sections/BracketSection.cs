@@ -46,16 +46,18 @@ internal static class BracketSection
     internal static readonly Key<double> HolePlusMinus = new(
         "plus_minus", QuantityForm.Length(0, MostPlusMinus), "How far each coordinate of its centre may be off, each way. If left out: assumed, 0.1 mm, caliper.", isRequired: false);
 
-    internal static readonly Key<Measured> SlotLength = new(
-        "slot_length", new MeasuredForm(QuantityForm.Length(2, 100), 2), "Length over all of a slotted hole, from end to end; its diameter is its width, at its middle. If left out: a round hole.", isRequired: false);
+    private static readonly Key<Measured> SlotLength = new("length", new MeasuredForm(QuantityForm.Length(2, 100), 2), "Length over all, from end to end.");
 
-    internal static readonly Key<FlatPoint> SlotAlong = new(
-        "slot_along", new FlangePointForm(), "Direction of a slotted hole, of any length: [x, y] of the mount flange. If left out: [1, 0].", isRequired: false);
+    private static readonly Key<FlatPoint> SlotAlong = new(
+        "along", new FlangePointForm(), "Its direction, of any length: [x, y] of the mount flange. If left out: [1, 0].", isRequired: false);
+
+    private static readonly Key<(Measured Length, Vector2 Along)> Slot = new(
+        "slot", new Section<(Measured, Vector2)>([SlotLength, SlotAlong], v => (v.Get(SlotLength), v.Get(SlotAlong, new(1, 0)).Vector.Unit), [new([SlotAlong], v => CheckLength(v, SlotAlong))]),
+        "Of a slotted hole: at is its middle, diameter its width. If left out: a round hole.", isRequired: false);
 
     private static readonly Key<ImmutableArray<MeasuredHole>> Holes = new(
         "holes", new ListForm<MeasuredHole>(new Section<MeasuredHole>(
-            [At, HolePlusMinus, Diameter, SlotLength, SlotAlong], HoleOf,
-            [new([Diameter, SlotLength], v => CheckSlot(v, v.Get(Diameter).Value, Diameter)), new([SlotLength, SlotAlong], CheckSlotAlong)]), 1, 12),
+            [At, HolePlusMinus, Diameter, Slot], HoleOf, [new([Diameter, Slot], CheckSlot)]), 1, 12),
         "The holes of the mount flange that a bolt may go through: H1, H2 in this order.");
 
     private static readonly Key<int> From = new(
@@ -191,28 +193,15 @@ internal static class BracketSection
         PlusMinus = v.Get(HolePlusMinus, MeasuredStop.UsualReading),
         DiameterPlusMinus = v.Get(Diameter).PlusMinus,
         IsAssumed = !v.Has(HolePlusMinus),
-        Slot = SlotOf(v, v.Get(Diameter).Value),
-        SlotPlusMinus = v.Has(SlotLength) ? v.Get(SlotLength).PlusMinus : 0,
+        Slot = v.Has(Slot) ? new(v.Get(Slot).Along, v.Get(Slot).Length.Value - v.Get(Diameter).Value) : null,
+        SlotPlusMinus = v.Has(Slot) ? v.Get(Slot).Length.PlusMinus : 0,
     };
 
-    /// <summary>The slot of a slotted hole; null for a round one.</summary>
-    internal static SlottedHole? SlotOf(SectionValues v, double width) =>
-        v.Has(SlotLength) ? new(v.Get(SlotAlong, new(1, 0)).Vector.Unit, v.Get(SlotLength).Value - width) : null;
-
-    private static void CheckSlot(SectionValues values, double width, Key key)
+    private static void CheckSlot(SectionValues values)
     {
-        if (values.Has(SlotLength) && values.Get(SlotLength).Value <= width)
+        if (values.Has(Slot) && values.Get(Slot).Length.Value <= values.Get(Diameter).Value)
         {
-            values.Report(SlotLength, new Compared(Relation.MoreThan, key.Name, Quantity.Length, width, CompareReason.Contains));
-        }
-    }
-
-    private static void CheckSlotAlong(SectionValues values)
-    {
-        CheckLength(values, SlotAlong);
-        if (values.Has(SlotAlong) && values.Written(SlotLength) is null)
-        {
-            values.Report(SlotAlong, new KeyNeedsKey(SlotLength.Name, SlotLength.Help, SlotAlong.Name));
+            values.Report(Slot, new Compared(Relation.MoreThan, Diameter.Name, Quantity.Length, values.Get(Diameter).Value, CompareReason.Contains));
         }
     }
 

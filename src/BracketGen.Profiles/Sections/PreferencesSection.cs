@@ -54,13 +54,15 @@ internal static class PreferencesSection
         "Opening in the stop flange for the outer end.",
         Usual.StopOpening);
 
-    private static readonly Key<double> SlotTravel = new(
-        "mount_slot_travel", QuantityForm.Length(1, 30),
-        "Slotted mount holes: how far the bracket can be shifted on its screws, from end to end; with mount_slot_direction. If left out: round holes.", isRequired: false);
+    private static readonly Key<double> SlotTravel = new("travel", QuantityForm.Length(1, 30), "How far the bracket can be shifted, from end to end.");
 
     private static readonly Key<Located<Vector3>> SlotDirection = new(
-        "mount_slot_direction", new LocatedForm<Vector3>(VectorForm.Direction),
-        "Direction in which slotted mount holes let the bracket be shifted, throttle frame; of any length, either sense. What of it lies in the mount face counts: [0, 0, 1] is along the throttle shaft.", isRequired: false);
+        "direction", new LocatedForm<Vector3>(VectorForm.Direction),
+        "Direction in which it can be shifted, throttle frame; of any length, either sense. What of it lies in the mount face counts: [0, 0, 1] is along the throttle shaft.");
+
+    private static readonly Key<(MountSlots Slots, Located<Vector3> At)> Slots = new(
+        "mount_slots", new Section<(MountSlots, Located<Vector3>)>([SlotTravel, SlotDirection], v => (new(v.Get(SlotTravel), v.Get(SlotDirection).Value.Unit), v.Get(SlotDirection))),
+        "Slotted mount holes, on which the bracket can be shifted before it is tightened. If left out: round holes.", isRequired: false);
 
     private static readonly Key<ImmutableArray<Located<string>>> Materials = Key<ImmutableArray<Located<string>>>.WithDefault(
         "materials",
@@ -90,7 +92,7 @@ internal static class PreferencesSection
         [
             FreePlay, MinFreePlay, MinOverTravel, MaxOverTravel, MinWrap, FittingClearance, SweepClearance, OuterClearance,
             KeepOutClearance, DirtAndCold, AdjusterReserve, Opening, Materials, MinThickness, MaxThickness, CornerRadius,
-            MinYieldFactor, MinEnduranceFactor, MinFrequencyRatio, MaxGive, SlotTravel, SlotDirection,
+            MinYieldFactor, MinEnduranceFactor, MinFrequencyRatio, MaxGive, Slots,
         ],
         v => new(
             new()
@@ -115,30 +117,18 @@ internal static class PreferencesSection
                 MinEnduranceFactor = v.Get(MinEnduranceFactor),
                 MinFrequencyRatio = v.Get(MinFrequencyRatio),
                 MaxGive = v.Get(MaxGive),
-                MountSlots = v.Has(SlotTravel) && v.Has(SlotDirection) ? new(v.Get(SlotTravel), v.Get(SlotDirection).Value.Unit) : null,
+                MountSlots = v.Has(Slots) ? v.Get(Slots).Slots : null,
             },
-            v.Get(Materials), v.Has(SlotDirection) ? v.Get(SlotDirection) : null),
+            v.Get(Materials), v.Has(Slots) ? v.Get(Slots).At : null),
         [
             new([FreePlay, MinFreePlay], v => CheckOrder(v, MinFreePlay, v.Get(MinFreePlay), FreePlay, v.Get(FreePlay).Value)),
             new([MinOverTravel, MaxOverTravel], v => CheckOrder(v, MinOverTravel, v.Get(MinOverTravel), MaxOverTravel, v.Get(MaxOverTravel))),
             new([MinThickness, MaxThickness], v => CheckOrder(v, MinThickness, v.Get(MinThickness), MaxThickness, v.Get(MaxThickness))),
-            new([SlotTravel, SlotDirection], v => CheckBoth(v, SlotTravel, SlotDirection)),
         ],
         shareAs: "preferences");
 
     private static Key<double> Length(string name, double min, double max, string help, double usual) =>
         Key<double>.WithDefault(name, QuantityForm.Length(min, max), help, usual);
-
-    private static void CheckBoth(SectionValues values, Key one, Key other)
-    {
-        foreach (var (given, needed) in new[] { (one, other), (other, one) })
-        {
-            if (values.Has(given) && values.Written(needed) is null)
-            {
-                values.Report(given, new KeyNeedsKey(needed.Name, needed.Help, given.Name));
-            }
-        }
-    }
 
     private static void CheckOrder(SectionValues values, Key<double> less, double lessValue, Key more, double moreValue)
     {

@@ -72,8 +72,8 @@ public static class CheckText
     private static bool IsOverSweep(Pair pair) => pair.One is Thing.Quadrant or Thing.Wire || pair.Other is Thing.Quadrant or Thing.Wire;
 
     /// <summary>What happens where the check fails, and what to do; where it is not known, what to measure or calculate.</summary>
-    public static string Consequence(this Check check) => check is { IsAtSlotEnd: true, Passes: false, Id: not CheckId.SlotEnds }
-        ? $"{ConsequenceOf(check)} In the middle of the slots it is better: make the slots shorter, or the holes round." : ConsequenceOf(check);
+    public static string Consequence(this Check check) => check is { PassesInMiddleOfSlots: true, Id: not CheckId.SlotEnds }
+        ? $"{ConsequenceOf(check)} It passes in the middle of the slots: make the slots shorter, or the holes round." : ConsequenceOf(check);
 
     private static string ConsequenceOf(Check check) => check.Duty is not null && CableWords.IsLeftOut(check.Id) ? CableWords.Consequence(check) : check.State == CheckState.NotKnown ? NotKnown(check) : check.Id switch
     {

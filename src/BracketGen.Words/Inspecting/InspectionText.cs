@@ -34,6 +34,7 @@ public static class InspectionText
         !items.Any(i => i.Thing == InspectedThing.StopHeight)
             ? "Measure x and y of the stop's hole at its centre."
             : "Measure x, y and z at the middle of the stop's hole on the side marked S. Where the seat is inclined, put a pin with a flat head in the hole and measure to the middle of the head.",
+        .. items.Any(i => i.IsSlotted) ? ["A slotted hole counts by the middle of its slot: put a pin against each end and take the mean."] : Array.Empty<string>(),
         "Measure each dimension twice, and write down the mean. Give the readings to the command \"inspect\": it says whether the bracket is as drawn, and whether it is good on this vehicle all the same.",
         "Do not fit a bracket that is not as drawn before that was calculated. A throttle that sticks open can kill.",
     ];

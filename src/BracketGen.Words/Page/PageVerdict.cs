@@ -33,7 +33,7 @@ public sealed record PageVerdict(string State, string Word, string Sentence)
 
     private static string StrengthOpen(Solution solution)
     {
-        var open = StrengthChecks.NotCalculated(solution.Job).Select(c => c.Id).ToHashSet();
+        var open = StrengthChecks.NotCalculated(solution.Job, solution.Bracket).Select(c => c.Id).ToHashSet();
         var others = solution.Verdict.Deciding.Where(c => !open.Contains(c.Id)).Select(c => c.Code).ToList();
         return others.Count == 0 ? NotYet : $"{NotYet} Also not known: {string.Join(", ", others)}.";
     }

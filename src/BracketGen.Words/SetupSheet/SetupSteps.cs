@@ -91,7 +91,7 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
     private IEnumerable<string> Slotted()
     {
         var (names, travel) = (SlottedNames, SlotPositions.Farthest(bracket));
-        var proven = solution.Checks.Any(c => c.IsAtSlotEnd && !c.Passes)
+        var proven = solution.Checks.Any(c => c is { IsAtSlotEnd: true, Passes: false, Kind: not CheckKind.Advice })
             ? "Not every position in the slots is proven: read the verdict before you fit it."
             : "The middle and every end of the slots are calculated.";
         yield return $"{Phrases.List(names)} {(names.Length == 1 ? "is" : "are")} slotted: the bracket can be shifted {_units.Length(travel)} each way from the middle. Nothing but friction holds it along the slots. "

@@ -51,6 +51,11 @@ public static class TrialText
             : way.IsOtherFace
             ? "Put the outer in from the other side: it bears on the other face of the stop flange than the one that was measured."
             : "The outer bears on the face of the stop flange that was measured.";
+        if (way.Bracket.Holes.Any(h => h.IsSlotted))
+        {
+            yield return Slotted(trial, way.Bracket);
+        }
+
         var unused = way.Bracket.Flat.Blank.Holes.Length - way.Bracket.Holes.Count(h => !h.IsSlot);
         if (unused > 0)
         {
@@ -113,6 +118,20 @@ public static class TrialText
         }
 
         yield return "Look at every bend with a lens: a crack does not show in measurements. Lay the mount flange on a surface plate: it must not rock.";
+    }
+
+    // The friction belongs to the two faces that were tried.
+    private static string Slotted(BracketTrial trial, Bracket bracket)
+    {
+        var units = trial.Job.Units;
+        var farthest = SlotPositions.Farthest(bracket);
+        var along = farthest > 0
+            ? $"its slotted holes let it be shifted by up to {units.WriteFine(Quantity.Length, farthest)} from there. The verdict counts every end of them. Set each screw in the middle of its slot, and paint a line across the edge of the bracket and the casting"
+            : "its slotted holes do not let it be shifted there";
+        var friction = farthest == 0 ? ""
+            : trial.Job.Body.Mount.FaceFriction is { } tried ? $" The friction of {Phrases.Plain(tried)} on the bosses counts for this bracket only if it was tried with it, or with the same finish."
+            : " Try the friction of this very bracket on the bosses: face_friction in [mount] of the throttle body.";
+        return $"It was laid near the middle of its slots; {along}.{friction}";
     }
 
     private static IEnumerable<string> Drawn(MeasuredBracket bracket, DrawnSource drawn, UnitSystem units)
