@@ -118,6 +118,19 @@ public sealed class MountSlotTests
         Assert.True(check is { Fails: true, IsAtSlotEnd: true, PassesInMiddleOfSlots: true });
     }
 
+    // The wire runs along x at its seat to within a degree: slots along it make it longer by their travel, slots across it hardly.
+    [Fact]
+    public void Sliding_along_the_wire_takes_the_free_play()
+    {
+        var least = Job.Preferences.FreePlay.Min;
+        Assert.InRange(Of(Answer, CheckId.SlotFreePlay).Value, least - 0.3, least);
+        var bracket = With((Slot(90, 2.4), Slot(90, 2.4)));
+        var laid = GivenBracket.On(Job, bracket, bracket.Folded.Flanges[0])!;
+        var check = Of(laid, CheckId.SlotFreePlay);
+        Assert.True(check.IsDanger);
+        Assert.True(check.Value <= least - 2.4 + 0.01);
+    }
+
     // Shorter slots, or round holes, are tried as a way out.
     [Fact]
     public void Shorter_slots_are_tried()

@@ -142,6 +142,7 @@ public static class CheckCatalogue
         Of(CheckId.SlotSlip, "slot-slip", Safety, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Screws, InputId.FaceFriction, InputId.Sheet, InputId.ReturnSprings, InputId.OuterEnd),
         Of(CheckId.SlotSlipStamped, "slot-slip-stamped", Safety, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Screws, InputId.FaceFriction, InputId.Sheet, InputId.OuterStiffness, InputId.OuterLength, InputId.Wire, InputId.AvailablePull, InputId.PedalLever),
         Of(CheckId.SlotEnds, "slot-ends", Safety, Quantity.Number, AtLeast, LimitSource.Geometry, ShapeAndPlace, InputId.Mount, InputId.FreeInnerLength),
+        Of(CheckId.SlotFreePlay, "slot-free-play", Safety, Quantity.Length, AtLeast, LimitSource.Geometry, ShapeAndPlace, InputId.FreePlay, InputId.Mount),
     ];
 
     /// <summary>What a check is.</summary>

@@ -389,4 +389,7 @@ public enum CheckId
 
     /// <summary>Wire at the ends of the slotted mount holes.</summary>
     SlotEnds,
+
+    /// <summary>Free play left where the bracket slides along its slotted mount holes.</summary>
+    SlotFreePlay,
 }

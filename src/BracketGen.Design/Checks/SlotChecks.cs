@@ -21,7 +21,17 @@ public static class SlotChecks
     /// <param name="detail">How finely it is meshed; null where strength is not looked at.</param>
     /// <param name="rule">How the first natural frequency is judged.</param>
     public static ImmutableArray<ImmutableArray<Check>?> AtEnds(Job job, Bracket bracket, StrengthDetail? detail, FrequencyRule rule = FrequencyRule.Separation) =>
-        [.. SlotPositions.Ends(bracket).Select(end => At(job, end, detail, rule))];
+        SlotPositions.Ends(bracket) is { IsEmpty: false } ends
+            ? [.. ends.Select(end => At(job, end, detail, rule) is { } checks ? checks.Add(Slid(job, bracket, ends)) : (ImmutableArray<Check>?)null)]
+            : [];
+
+    /// <summary>Free play that is left where the bracket slides along its slots, set with the least free play where the wire is slackest, to where it is tautest.</summary>
+    /// <remarks>Below zero the wire holds the valve open there: clamping that fails must not do that.</remarks>
+    private static Check Slid(Job job, Bracket bracket, ImmutableArray<Bracket> ends)
+    {
+        double[] shifts = [.. ends.Prepend(bracket).Select(b => SeatedStop.Of(job, b)?.AdjusterShift ?? double.NaN)];
+        return new(CheckId.SlotFreePlay, job.Preferences.FreePlay.Min - (shifts.Max() - shifts.Min()), 0);
+    }
 
     /// <summary>The first check that a bracket fails at an end of its slots of what needs neither strength nor the whole mechanism; null where none does. Quick.</summary>
     /// <param name="job">The job, opening counter-clockwise.</param>
@@ -29,7 +39,13 @@ public static class SlotChecks
     /// <param name="isGoodEnough">Whether a check does not rule it out.</param>
     internal static Check? Obstacle(Job job, Bracket bracket, Func<Check, bool> isGoodEnough)
     {
-        foreach (var end in SlotPositions.Ends(bracket))
+        var ends = SlotPositions.Ends(bracket);
+        if (!ends.IsEmpty && Slid(job, bracket, ends) is var slid && !isGoodEnough(slid))
+        {
+            return slid with { IsAtSlotEnd = true };
+        }
+
+        foreach (var end in ends)
         {
             if ((Stand(job, end) is not var (placement, travel) ? Unreached : InPlace(job, end, placement, travel).FirstOrDefault(c => !isGoodEnough(c))) is { } failed)
             {

@@ -45,7 +45,7 @@ public static class CheckText
     };
 
     /// <summary>What is checked, in a few words.</summary>
-    public static string Title(this Check check) => check.IsAtSlotEnd ? $"{TitleOf(check)}, bracket at an end of its slots" : TitleOf(check);
+    public static string Title(this Check check) => check is { IsAtSlotEnd: true, Id: not (CheckId.SlotEnds or CheckId.SlotFreePlay) } ? $"{TitleOf(check)}, bracket at an end of its slots" : TitleOf(check);
 
     private static string TitleOf(Check check)
     {
@@ -72,7 +72,7 @@ public static class CheckText
     private static bool IsOverSweep(Pair pair) => pair.One is Thing.Quadrant or Thing.Wire || pair.Other is Thing.Quadrant or Thing.Wire;
 
     /// <summary>What happens where the check fails, and what to do; where it is not known, what to measure or calculate.</summary>
-    public static string Consequence(this Check check) => check is { PassesInMiddleOfSlots: true, Id: not CheckId.SlotEnds }
+    public static string Consequence(this Check check) => check is { PassesInMiddleOfSlots: true, Id: not (CheckId.SlotEnds or CheckId.SlotFreePlay) }
         ? $"{ConsequenceOf(check)} It passes in the middle of the slots: make the slots shorter, or the holes round." : ConsequenceOf(check);
 
     private static string ConsequenceOf(Check check) => check.Duty is not null && CableWords.IsLeftOut(check.Id) ? CableWords.Consequence(check) : check.State == CheckState.NotKnown ? NotKnown(check) : check.Id switch

@@ -186,6 +186,15 @@ public class SetupSheetTests
     });
 
     [Fact]
+    public void Slotted_mount_holes_are_set_in_the_middle_and_marked()
+    {
+        var text = TextOf(Compose(Example("plover-alder-58-slotted")));
+        Assert.All(
+            ["ISO 7089 - 6 - 300 HV", "can be shifted 1.5 mm each way", "Set each screw in the middle of its slot", "The middle and every end of the slots are calculated.", "Paint a line across the edge of the bracket and the casting"],
+            said => Assert.Contains(said, text, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Nuts_studs_and_bolts_are_ordered_by_their_standards()
     {
         var text = TextOf(Compose(Example("plover-alder-58-stud")));
