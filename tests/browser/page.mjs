@@ -548,6 +548,17 @@ for (const [width, height] of [[1440, 900], [1024, 768]]) {
       say(`the drawer was dragged by 150 and has ${(await tall()) - lowest} more`);
     }
 
+    // The field with the focus shows where its number is on the part; a field that is not measured shows nothing.
+    await page.evaluate(() => document.getElementById('numbers').scrollTo(0, 0));
+    await page.locator('[data-path="quadrant.pitch_radius"]:not(.pm)').focus();
+    await page.waitForFunction(() => document.querySelector('#where:not([hidden]) svg text.here') !== null);
+    await lookOver(page, say, 'the sketch of a number', width, '#where');
+    if (!(await inView(page, '#where svg'))) {
+      say('the sketch is not in view');
+    }
+    await page.locator('[data-path="name"]').focus();
+    await page.waitForFunction(() => document.getElementById('where').hidden);
+
     // Few presses of Tab to everything that matters.
     await page.evaluate(() => { document.activeElement.blur(); document.querySelector('.skip').focus(); });
     const wanted = new Set(['strip-strength', 'solid-canvas', 'sweep-at', 'profile-tab-body']);

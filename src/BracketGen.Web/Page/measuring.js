@@ -90,7 +90,7 @@ const hints = (s) => h('dl', { class: 'hints' },
  * @param {Page.MeasuringStep} s
  * @param {string} markup
  */
-function sketchOf(s, markup) {
+export function sketchOf(s, markup) {
   const sketch = h('div', { class: 'sketch' });
   show(sketch, markup);
   const svg = sketch.querySelector('svg');

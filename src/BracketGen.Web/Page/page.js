@@ -14,6 +14,7 @@ import { freePath, stem } from './paths.js';
 import { photo } from './photo.js';
 import { startPage } from './start.js';
 import { Views } from './views.js';
+import { whereItIs } from './where.js';
 import { fill, words } from './words.js';
 
 const said = words.frame;
@@ -340,6 +341,7 @@ addEventListener('beforeunload', (event) => {
 });
 matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => views.repaint());
 
+whereItIs(desk, () => numbers.role);
 all('[role=toolbar]').forEach(toolbar);
 drawer();
 showLook();
