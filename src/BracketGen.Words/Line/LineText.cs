@@ -31,7 +31,7 @@ public static class LineText
     /// <param name="isCheapest">Whether no other choice of as few parts needs less adjustment.</param>
     /// <param name="tried">Brackets checked in full on another variant.</param>
     public static string Parts(int parts, int variants, bool isCheapest, int tried) =>
-        $"{Counted.Of(parts, "part")} {Counted.Verb(parts, "serves", "serve")} {Counted.Of(variants, "variant")}; fewer cannot. "
+        $"{Counted.Of(parts, "part")} {Counted.Verb(parts, "serves", "serve")} {Counted.Of(variants, "variant")}. Fewer of these brackets cannot: each is the best of one variant, and no other was tried. "
         + (isCheapest ? "" : $"Another choice of {Counted.Of(parts, "part")} may need less adjustment. ")
         + $"{Counted.Of(tried, "bracket")} {Counted.Verb(tried, "was", "were")} checked in full on another variant.";
 
