@@ -23,6 +23,7 @@ public class PageBrowserTests
     [InlineData("errors")]
     [InlineData("bracket")]
     [InlineData("looks")]
+    [InlineData("drafts")]
     [InlineData("layout")]
     [InlineData("photo")]
     public async Task A_browser_finds_nothing_amiss(string part)

@@ -497,6 +497,65 @@ for (const [colorScheme, widths] of looks) {
   }
 }
 
+// What is typed survives a reload and a crash: it is kept beside the job, offered again, and gone when it is saved or left.
+await inPart('drafts', 'what is not saved', { viewport: { width: 1400, height: 900 } }, async (page, say) => {
+  page.on('dialog', (dialog) => dialog.accept());
+  const kept = async (wanted) => {
+    for (let turn = 0; turn < 300; turn++) {
+      if ((await page.evaluate(async () => (await (await fetch('/shelf')).json()).unsaved.length > 0)) === wanted) {
+        return;
+      }
+      await page.waitForTimeout(200);
+    }
+    say(`a draft is ${wanted ? 'not kept' : 'left'}`);
+  };
+  const bore = page.locator('[data-path="bore"]');
+  const job = `${examples}#jobs%2Fplover-alder-58.toml`;
+  await page.goto(job);
+  await verdict(page, 'Not proven');
+  if ((await page.evaluate(async () => (await (await fetch('/shelf')).json()).unsaved)).length) {
+    say('there is a draft before anything was typed');
+  }
+  await bore.fill('57.5');
+  await bore.blur();
+  await kept(true);
+  for (const [press, wanted] of [[1, '58'], [0, '57.5']]) {
+    await page.reload();
+    await page.waitForSelector('#dialog[open]');
+    await lookOver(page, say, 'the offer of a draft', 1400, '#dialog');
+    await page.locator('#dialog button').nth(press).click();
+    await verdict(page, 'Not proven');
+    await page.waitForFunction((text) => document.querySelector('[data-path="bore"]').value === text, wanted);
+    if (press === 1) {
+      await kept(false);
+      await bore.fill('57.5');
+      await bore.blur();
+      await kept(true);
+    }
+  }
+  await page.locator('#do-save').click();
+  await kept(false);
+  await bore.fill('58');
+  await bore.blur();
+  await kept(true);
+  await page.keyboard.press('Control+z');
+  await kept(false);
+
+  // A job that was never saved: it stands in the list, and goes on where it was.
+  await page.goto(empty);
+  await page.locator('#new-body-name').fill('Hornbeam 70');
+  await page.locator('#new-vehicle-name').fill('Whimbrel');
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('#measuring:not([hidden])');
+  await page.locator('#measure-0').fill('Hornbeam 70 b');
+  await page.keyboard.press('Enter');
+  await kept(true);
+  await page.goto(`${empty}?again`);
+  await page.locator('[data-open="jobs/whimbrel-hornbeam-70.toml"]:has(.problem)').click();
+  await page.waitForSelector('#desk:not([hidden])');
+  await page.waitForFunction(() => document.querySelector('[data-path="name"]').value === 'Hornbeam 70 b');
+});
+
 // Verdict and picture are always in view: beside the numbers on a wide screen, above them on a telephone. One finger scrolls, two turn.
 const inView = (page, selector, most = 1) => page.evaluate(([wanted, share]) => {
   const { top, bottom, left, right, height } = document.querySelector(wanted).getBoundingClientRect();

@@ -20,6 +20,9 @@ public sealed class WorkFolder
     /// <summary>Longest profile (bytes): what the reader accepts.</summary>
     public const int MostBytes = 1 << 20;
 
+    /// <summary>What the name of a file ends in that keeps what was typed and not saved, after the name of its job.</summary>
+    public const string DraftEnding = ".unsaved";
+
     /// <summary>Keys of a job that name other files.</summary>
     internal static readonly ImmutableArray<string> NamedByJob = ["throttle_body", "vehicle", "shop"];
 
@@ -53,6 +56,11 @@ public sealed class WorkFolder
 
     /// <summary>Every drawing in the folder and those under it, by path.</summary>
     public IReadOnlyList<string> Drawings() => Paths(IsDrawing);
+
+    /// <summary>Every job with something that was typed and not saved, by its own path, there or not.</summary>
+    public IReadOnlyList<string> Drafts() => [.. Paths(IsDraft).Select(p => p[..^DraftEnding.Length])];
+
+    private static bool IsDraft(string path) => path.EndsWith(DraftEnding, StringComparison.Ordinal) && IsAllowed(path[..^DraftEnding.Length]);
 
     private List<string> Paths(Func<string, bool> isWanted)
     {
@@ -108,7 +116,7 @@ public sealed class WorkFolder
     /// <param name="path">Path from the folder.</param>
     public string? Read(string path)
     {
-        if (!(IsAllowed(path) || IsDrawing(path)) || HasLink(path))
+        if (!(IsAllowed(path) || IsDrawing(path) || IsDraft(path)) || HasLink(path))
         {
             return null;
         }
@@ -150,6 +158,29 @@ public sealed class WorkFolder
 
         WriteAll(files);
         return [];
+    }
+
+    /// <summary>Keeps what was typed and not saved beside the job, or takes it away.</summary>
+    /// <param name="job">Path of the job.</param>
+    /// <param name="packed">The job with its files in one; null where nothing is to be kept.</param>
+    /// <exception cref="IOException">It cannot be written.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written: the folder's rights, or a path that is not allowed.</exception>
+    public void Keep(string job, string? packed)
+    {
+        var path = job + DraftEnding;
+        if (!IsAllowed(job) || HasLink(path))
+        {
+            throw new UnauthorizedAccessException(ServerWords.BadPath(job));
+        }
+
+        if (packed is not null)
+        {
+            WholeFiles.WriteOne(Path.Combine(Root, path), Encoding.UTF8.GetBytes(packed));
+        }
+        else if (File.Exists(Path.Combine(Root, path)))
+        {
+            File.Delete(Path.Combine(Root, path));
+        }
     }
 
     // One profile needs no lock; a lock would leave its file in the user's folder.

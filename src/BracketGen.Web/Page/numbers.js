@@ -28,7 +28,7 @@ export class Numbers {
     /** @type {Page.Fields | null} */
     this.form = null;
     /** @type {Page.Shelf} */
-    this.shelf = { folder: '', profiles: [], examples: [], drawings: [] };
+    this.shelf = { folder: '', profiles: [], examples: [], drawings: [], unsaved: [] };
     /** The schema of each kind of profile. @type {Record<string, Page.Schema>} */
     this.schemas = {};
   }

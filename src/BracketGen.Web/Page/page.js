@@ -4,6 +4,7 @@ import { checkPage } from './check.js';
 import { $, all, button, h, question, toolbar } from './dom.js';
 import { Desk, roles } from './desk.js';
 import { differences } from './differences.js';
+import { Drafts } from './drafts.js';
 import { drawer } from './drawer.js';
 import { nextLook, showLook } from './look.js';
 import { measure } from './measuring.js';
@@ -41,8 +42,10 @@ const desk = new Desk((reply) => {
   if (!$('desk').hidden) {
     refresh();
   }
+  drafts.changed();
 }, notice, (isBusy) => views.wait(isBusy && desk.bracket !== ''));
 
+const drafts = new Drafts(desk);
 const numbers = new Numbers(desk, notice, (path, isExample) => openBracket(path, isExample));
 numbers.onPhoto = (path) => {
   show('measuring');
@@ -113,8 +116,14 @@ async function attempt(work) {
 }
 
 async function mayLeave() {
-  return !desk.isOpen || desk.unsaved.length === 0 || desk.past.length === 0
-    || (await question(said.unsavedHeading, h('p', {}, desk.unsaved.join(', ')), [[said.discard, 'go'], [said.stay, '']])) === 'go';
+  if (!desk.isOpen || desk.unsaved.length === 0 || desk.past.length === 0) {
+    return true;
+  }
+  const isGoing = (await question(said.unsavedHeading, h('p', {}, desk.unsaved.join(', ')), [[said.discard, 'go'], [said.stay, '']])) === 'go';
+  if (isGoing) {
+    await drafts.drop();
+  }
+  return isGoing;
 }
 
 /** What the numbers need to know once. */
@@ -128,10 +137,20 @@ async function prepare() {
  * @param {boolean} isSaved
  */
 async function load(opened, isSaved) {
-  await desk.open(opened, isSaved);
+  const { unsaved = {}, isSaved: isThere = true } = opened;
+  const isDraft = Object.keys(unsaved).length > 0 || !isThere;
+  const isWanted = Object.keys(unsaved).length > 0
+    && (await question(said.draftHeading, h('p', {}, fill(said.draftFiles, { files: Object.keys(unsaved).join(', ') })), [[said.draftTake, 'take'], [said.draftLeave, 'leave']])) !== 'leave';
+  drafts.opened(isDraft ? opened.job : '');
+  await desk.open(opened, isSaved && isThere);
   address(isSaved ? opened.job : '');
   numbers.reset();
   show('desk');
+  if (isWanted) {
+    await desk.replace(unsaved);
+  } else if (!isThere) {
+    desk.remember(null);
+  }
 }
 
 /**
@@ -241,6 +260,7 @@ const save = () => attempt(async () => {
     await asked('/save', message(true));
   }
   desk.saved = { ...desk.saved, ...desk.files };
+  await drafts.now(false);
   numbers.shelf = await asked('/shelf');
   address(desk.job);
   refresh();

@@ -23,6 +23,8 @@ export async function startPage({ open, unpack, begin, back }) {
     h('button', { type: 'button', 'data-open': p.path, onclick: () => open(p.path, isExample) }, h('strong', {}, p.name || p.path), h('span', {}, p.path), p.problem ? h('span', { class: 'problem' }, p.problem) : null))));
   // What cannot be read may be a job: it stays in the list and says what is wrong.
   const own = shelf.profiles.filter((p) => ['job', 'packed job', ''].includes(p.kind));
+  // A job that was begun and never saved.
+  own.push(...shelf.unsaved.filter((path) => !shelf.profiles.some((p) => p.path === path)).map((path) => ({ path, kind: 'job', name: '', problem: said.unsaved })));
   $('start').replaceChildren(
     h('section', {}, h('h2', {}, said.newHeading), h('p', {}, said.newExplain), newJob(shelf, begin)),
     h('section', {}, h('h2', {}, fill(said.jobsHeading, { folder: shelf.folder })), own.length ? list(own, false) : h('p', { class: 'remark' }, said.noJobs)),

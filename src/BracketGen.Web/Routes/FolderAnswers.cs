@@ -23,6 +23,8 @@ internal sealed class FolderAnswers(WorkFolder folder)
         JsonSerializer.Serialize(to, Examples.List(), MessageContext.Default.IReadOnlyListShelfEntry);
         to.WritePropertyName("drawings");
         JsonSerializer.Serialize(to, folder.Drawings(), MessageContext.Default.IReadOnlyListString);
+        to.WritePropertyName("unsaved");
+        JsonSerializer.Serialize(to, folder.Drafts(), MessageContext.Default.IReadOnlyListString);
     });
 
     /// <summary>A job with the profiles it names.</summary>
@@ -33,13 +35,56 @@ internal sealed class FolderAnswers(WorkFolder folder)
         {
             await Unpacked(context, message.Path, text);
         }
-        else if (JobDesk.Open(message.Path, read) is { } desk)
-        {
-            await Exchange.SendJson(context, to => Reply.Desk(to, desk));
-        }
         else
         {
-            await NoFile(context, message);
+            await Opened(context, message, JobDesk.Open(message.Path, read), message.Example ? null : Draft(message.Path));
+        }
+    }
+
+    // The job as the folder has it, and what was typed and not saved; where the folder does not have it, that alone.
+    private Task Opened(HttpContext context, PathMessage message, JobDesk? there, JobDesk? draft) => (there ?? draft) is not { } desk
+        ? NoFile(context, message)
+        : Exchange.SendJson(context, to =>
+        {
+            Reply.Desk(to, desk);
+            to.WriteBoolean("isSaved", there is not null);
+            to.WriteStartObject("unsaved");
+            if (there is not null && draft is not null)
+            {
+                foreach (var (path, text) in draft.Files.Where(f => !there.Files.TryGetValue(f.Key, out var saved) || saved != f.Value))
+                {
+                    to.WriteString(path, text);
+                }
+            }
+
+            to.WriteEndObject();
+        });
+
+    private JobDesk? Draft(string job)
+    {
+        var path = job + WorkFolder.DraftEnding;
+        return folder.Read(path) is { } text && PackedJob.Read(path, MemoryFileSource.Empty.With(path, text)) is { IsRead: true } packed && packed.Value.Job == job
+            ? JobDesk.Of(job, packed.Value.Files.ToDictionary(f => f.Path, f => f.Text)) : null;
+    }
+
+    /// <summary>Keeps what was typed and not saved; a message without files takes it away.</summary>
+    public async Task Keep(HttpContext context, DeskMessage message)
+    {
+        var isEmpty = message.Files.Count == 0;
+        if (!WorkFolder.IsAllowed(message.Job) || (!isEmpty && JobDesk.Of(message.Job, message.Files) is null))
+        {
+            await Exchange.Refuse(context, StatusCodes.Status400BadRequest, ServerWords.BadJob(JobDesk.MaxFiles));
+            return;
+        }
+
+        try
+        {
+            folder.Keep(message.Job, isEmpty ? null : new PackedJob(message.Job, [.. message.Files.Select(f => (f.Key, f.Value))]).Write());
+            await Exchange.SendJson(context, _ => { });
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            await Exchange.Refuse(context, StatusCodes.Status409Conflict, ServerWords.NotWritten(problem.Message));
         }
     }
 

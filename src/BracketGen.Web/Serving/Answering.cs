@@ -37,6 +37,7 @@ internal sealed class Answering
             ["/open"] = Taking(messages.PathMessage, profiles.Open),
             ["/read"] = Taking(messages.PathMessage, profiles.Read),
             ["/unpack"] = Taking(messages.TextMessage, profiles.Unpack),
+            ["/keep"] = Taking(messages.DeskMessage, profiles.Keep),
             ["/save"] = Taking(messages.SaveMessage, profiles.Save),
             ["/questions"] = Taking(messages.TextMessage, FormAnswers.Questions),
             ["/photo"] = Taking(messages.PhotoMessage, PhotoAnswers.Measure),

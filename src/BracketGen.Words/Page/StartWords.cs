@@ -18,6 +18,7 @@ internal static class StartWords
         ["nameVehicle"] = "Give the vehicle a name with letters or digits.",
         ["begin"] = "Begin",
         ["jobsHeading"] = "Jobs in the folder {folder}",
+        ["unsaved"] = "not saved yet",
         ["noJobs"] = "No jobs yet.",
         ["examplesHeading"] = "Examples",
         ["sharedHeading"] = "Shared job",

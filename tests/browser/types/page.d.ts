@@ -41,12 +41,12 @@ declare namespace Page {
   interface Role { id: string, key: string | null, label: string, form: string, kind: string }
 
   interface ShelfEntry { path: string, kind: string, name: string, problem: string | null }
-  interface Shelf { folder: string, profiles: ShelfEntry[], examples: ShelfEntry[], drawings: string[] }
+  interface Shelf { folder: string, profiles: ShelfEntry[], examples: ShelfEntry[], drawings: string[], unsaved: string[] }
 
   /** A bracket that is there already: its file, and its drawing where it names one. */
   interface Bracket { path: string, files: Record<string, string>, values: Record<string, Values> }
 
-  interface Opened { job: string, files: Record<string, string>, values: Record<string, Values> }
+  interface Opened { job: string, files: Record<string, string>, values: Record<string, Values>, unsaved?: Record<string, string>, isSaved?: boolean }
   interface Step extends Opened { bracket: string }
 
   /** One value changed; null removes the key. */
