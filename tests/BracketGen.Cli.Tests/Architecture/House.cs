@@ -67,7 +67,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 2, "the units of bare numbers, written into the file"),
-        ("Profiles.Sections", 443, "descriptions of keys; errors"),
+        ("Profiles.Sections", 450, "descriptions of keys; errors"),
         ("SheetMetal.Shops", 21, "sources of the library's sheets and of the sheet classes, as a shop's file gives its own"),
     ];
 
@@ -80,14 +80,16 @@ internal static class House
         ("a direction in the flat pattern",
         [
             "SheetMetal.Bending.Bend.Along", "SheetMetal.Bending.Bend.Across", "Design.Part.BracketHole.Towards", "SheetMetal.Patterns.HoleOutline.Along", "SheetMetal.Patterns.SquareHole(Along)", "SheetMetal.Patterns.FlatSidedHole(Along)",
+            "SheetMetal.Patterns.SlottedHole(Along)", "SheetMetal.Patterns.HoleOutline.ReachTowards(way)", "SheetMetal.Patterns.SlottedHole.ReachTowards(way)", "Design.Part.BracketHole.ReachTowards(way)",
             "Design.Part.MeasuredOpening.SlotTowards", "Design.Part.DrawnFlat.Towards", "Design.Part.MeasuredShape.MetalRound(slotTowards)",
             "Design.Part.Joint.Along", "Design.Part.Joint.Across",
         ]),
         ("a direction in the frame of the mount flange", ["Design.Part.MeasuredStop.Normal", "Design.Part.MeasuredOpening.Direction"]),
+        ("how far a bolt stands off the middle of its slotted hole, or may", ["Design.Part.BracketHole.Shift", "Design.Part.BracketHole.HalfTravel", "SheetMetal.Patterns.HoleOutline.HalfTravel", "SheetMetal.Patterns.SlottedHole.HalfTravel"]),
         ("lengths of edges", ["Design.Inputs.KeepOutTiltedBox.Size"]),
         ("a direction in the throttle frame",
         [
-            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction", "Design.Inputs.Job.Up", "Design.Inputs.EngineMovement.Direction", "Design.Inputs.OuterClip.Direction", "Design.Inputs.MountFit.Of(normal)",
+            "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction", "Design.Inputs.Job.Up", "Design.Inputs.EngineMovement.Direction", "Design.Inputs.OuterClip.Direction", "Design.Inputs.MountFit.Of(normal)", "Design.Inputs.MountSlots.Way", "Design.Inputs.MountSlots.InFace", "Design.Inputs.MountSlots.InFace(way)", "Design.Inputs.MountSlots.InFace(normal)",
             "Strength.Model.AttachedBody.Axis", "Strength.Model.AttachedBody.Offset", "Design.Part.Bracket.FoldedSeat.Normal", "Design.Part.LeavingAngles.Of(mountNormal)", "Design.Part.MiddlePlanes.Of",
             "Design.Part.MiddlePlanes.Of(mount)", "Design.Part.MiddlePlanes.Of(stop)", "Design.Part.MiddlePlanes.Of(way)",
         ]),
