@@ -12,6 +12,9 @@ internal static class Examples
 
     public static TheoryData<string> Names => [.. All];
 
+    /// <summary>Those whose bracket lies on one face, as a bracket's file describes it.</summary>
+    public static TheoryData<string> OnOneFace => [.. All.Where(n => Read(n).Body.Mount.Second is null)];
+
     public static Job Read(string name)
     {
         var result = ProfileReader.ReadJob(RepositoryRoot.PathOf("profiles", "jobs", name + ".toml"), new DiskFileSource());

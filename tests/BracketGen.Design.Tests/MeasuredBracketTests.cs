@@ -18,7 +18,7 @@ namespace BracketGen.Design.Tests;
 /// <summary>A bracket that is there already: measured, bolted on every way, and corrected.</summary>
 public class MeasuredBracketTests
 {
-    public static TheoryData<string> Names => Examples.Names;
+    public static TheoryData<string> Names => Examples.OnOneFace;
 
     private static readonly Lazy<Job> Plover = new(() => Examples.Read("plover-alder-58"));
 

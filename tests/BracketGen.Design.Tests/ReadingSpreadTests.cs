@@ -15,7 +15,7 @@ namespace BracketGen.Design.Tests;
 /// <summary>The ± of what was measured on a bracket: no bracket within it fails what was said to pass.</summary>
 public class ReadingSpreadTests
 {
-    public static TheoryData<string> Names => Examples.Names;
+    public static TheoryData<string> Names => Examples.OnOneFace;
 
     private static readonly Lazy<Job> Plover = new(() => Examples.Read("plover-alder-58"));
 

@@ -51,6 +51,12 @@ internal static class CheckCommand
             return ExitCode.BadInput;
         }
 
+        if (job.Body.Mount.Second is not null)
+        {
+            Console.Error.WriteLine($"bracketgen: {TrialText.OnTwoFaces(job)}");
+            return ExitCode.BadInput;
+        }
+
         List<MeasuredBracket> brackets = [];
         var isRead = true;
         foreach (var file in files[..^1])

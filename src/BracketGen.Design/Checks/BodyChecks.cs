@@ -30,7 +30,7 @@ public static class BodyChecks
     /// <param name="body">A body that is described.</param>
     public static bool PointsIntoBody(ThrottleBody body)
     {
-        var (plane, holes) = (body.Mount.Plane, body.Mount.Holes);
+        var (plane, holes) = (body.Mount.Plane, body.Mount.OwnHoles);
         bool Meets(IReadOnlyList<ConvexSolid> casting, double from, double to) => holes.Any(h => casting.Any(
             c => SolidGap.Between(c, ConvexSolid.Rod((h.At + from * plane.Normal).Vector, (h.At + to * plane.Normal).Vector, 0)) < 0));
         if (body.Shape == BodyShape.KeepOuts)

@@ -24,6 +24,12 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
     /// </summary>
     public const double AssumedShaking = 20;
 
+    /// <summary>What it puts on it that the bolts draw the gap down which is left under a second mount flange; nothing where there is none.</summary>
+    public JointLoad Drawn { get; init; }
+
+    /// <summary>What it must hold with the pedal stamped on.</summary>
+    public JointLoad Held => Drawn == default ? Stamped : Stamped.Plus(Drawn);
+
     /// <summary>The screw, bolt or stud.</summary>
     public MountScrew Screw => Joint.Screw;
 
@@ -34,16 +40,20 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
     /// <param name="opening">Its response to the largest tension of an opening.</param>
     /// <param name="stamped">Its response to the proof load.</param>
     /// <param name="acceleration">Acceleration of bracket and outer end (g).</param>
+    /// <param name="drawn">Its response as the bolts of the second mount flange draw it down; null where there is no such flange.</param>
     internal static ImmutableArray<BoltedJoint> Of(
-        MountFace mount, Bracket bracket, PreparedPart prepared, StaticSolution opening, StaticSolution stamped, double acceleration)
+        MountFace mount, Bracket bracket, PreparedPart prepared, StaticSolution opening, StaticSolution stamped, double acceleration,
+        StaticSolution? drawn)
     {
         BracketHole[] holes = [.. bracket.Holes.Where(h => h.Thread is not null)];
-        var shares = new MountReactions(mount.Plane, prepared, [.. holes.Select(h => mount.Plane.FootOf(prepared.Part.MiddleSurface(h.BoltAt).Vector))])
+        ImmutableArray<Plane> faces = [.. holes.Select(h => h.Flange > 0 && mount.Second is { } second ? second.Plane : mount.Plane)];
+        var shares = new MountReactions(faces, prepared, [.. holes.Select((h, i) => faces[i].FootOf(prepared.Part.MiddleSurface(h.BoltAt).Vector))])
         {
             Slots = [.. holes.Select(h => bracket.Folded.Flanges[h.Flange].ToWorldDirection(Vector3.From((h.Outline as SlottedHole)?.Along ?? Vector2.Zero)))],
         };
         var swinging = (bracket.Mass + prepared.Part.SeatBody.Mass) * acceleration * Shaking.Gravity;
         var (atOpening, atStamped) = (shares.Of(opening.Reactions), shares.Of(stamped.Reactions));
+        var atDrawn = drawn is null ? null : shares.Of(drawn.Reactions);
         JointLoad[][] along = [.. ((Vector3[])[new(1, 0, 0), new(0, 1, 0), new(0, 0, 1)]).Select(a => shares.Of(prepared.ReactionsUnder(swinging * a)))];
         return
         [
@@ -54,11 +64,15 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
                 return new BoltedJoint(
                     hole.Name, new(screw, bracket.Stock.Thickness + boss.SpacerLength, Math.Min(hole.Thread!.WasherDiameter, boss.BossDiameter) / 2)
                     {
+                        ClearanceHole = boss.Clearance,
                         Slot = hole.Outline is SlottedHole slot ? (hole.Diameter, Math.Max(0, slot.Travel / 2 - hole.Shift.Dot(slot.Along)), Math.Max(0, slot.Travel / 2 + hole.Shift.Dot(slot.Along))) : null,
                         FaceFriction = mount.FaceFriction,
                     },
                     boss.ThreadDepth,
-                    atOpening[i].Below(boss.SpacerLength), atStamped[i].Below(boss.SpacerLength), Worst([.. along.Select(a => a[i])]).Below(boss.SpacerLength));
+                    atOpening[i].Below(boss.SpacerLength), atStamped[i].Below(boss.SpacerLength), Worst([.. along.Select(a => a[i])]).Below(boss.SpacerLength))
+                {
+                    Drawn = atDrawn is null ? default : (atDrawn[i] with { Pull = Math.Abs(atDrawn[i].Pull) }).Below(boss.SpacerLength), // It may be off either way.
+                };
             }),
         ];
     }

@@ -143,6 +143,11 @@ public static class CheckCatalogue
         Of(CheckId.SlotSlipStamped, "slot-slip-stamped", Safety, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Screws, InputId.FaceFriction, InputId.Sheet, InputId.OuterStiffness, InputId.OuterLength, InputId.Wire, InputId.AvailablePull, InputId.PedalLever),
         Of(CheckId.SlotEnds, "slot-ends", Safety, Quantity.Number, AtLeast, LimitSource.Geometry, ShapeAndPlace, InputId.Mount, InputId.FreeInnerLength),
         Of(CheckId.SlotFreePlay, "slot-free-play", Safety, Quantity.Length, AtLeast, LimitSource.Geometry, ShapeAndPlace, InputId.FreePlay, InputId.Mount),
+        Of(CheckId.SecondFaceCorner, "second-face-corner", Function, Quantity.Length, AtLeast, LimitSource.Geometry, ShapeAndPlace, InputId.Mount, InputId.Shop, InputId.Sheet),
+        Of(CheckId.SecondFaceLine, "second-face-line", Making, Quantity.Length, AtLeast, LimitSource.CommonPractice, ShapeAndPlace, InputId.Mount, InputId.Shop, InputId.Sheet),
+        Of(CheckId.SecondFaceGap, "second-face-gap", Advice, Quantity.Length, AtMost, LimitSource.CommonPractice, ShapeAndPlace, InputId.Mount, InputId.Shop, InputId.Sheet),
+        Of(CheckId.SecondFaceHoles, "second-face-holes", Advice, Quantity.Length, AtMost, LimitSource.BoltPlay, ShapeAndPlace, InputId.Mount, InputId.Shop, InputId.Sheet),
+        Of(CheckId.SecondFaceDrawn, "second-face-drawn", Making, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Mount, InputId.Sheet),
     ];
 
     /// <summary>What a check is.</summary>

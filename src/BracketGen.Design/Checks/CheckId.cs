@@ -392,4 +392,19 @@ public enum CheckId
 
     /// <summary>Free play left where the bracket slides along its slotted mount holes.</summary>
     SlotFreePlay,
+
+    /// <summary>Room for the bend of the second mount flange where the two faces meet.</summary>
+    SecondFaceCorner,
+
+    /// <summary>Flat width between the holes of both faces and the bend between them.</summary>
+    SecondFaceLine,
+
+    /// <summary>Gap under the second mount flange.</summary>
+    SecondFaceGap,
+
+    /// <summary>Whether the bolts of the second face go through their holes.</summary>
+    SecondFaceHoles,
+
+    /// <summary>Stress as the bolts draw the second mount flange down.</summary>
+    SecondFaceDrawn,
 }

@@ -89,24 +89,24 @@ public static class JointChecks
             yield break;
         }
 
-        yield return Worst(j => new(CheckId.ScrewYield, Rounded(j.Joint.ScrewFactor(j.Stamped)), LeastScrewFactor));
+        yield return Worst(j => new(CheckId.ScrewYield, Rounded(j.Joint.ScrewFactor(j.Held)), LeastScrewFactor));
         BoltedJoint[] tapped = [.. joints.Where(j => j.Screw.Fixing is TappedHole)], studs = [.. joints.Where(j => j.Screw.Fixing is MountStud)];
         foreach (var check in (IEnumerable<Check>)
         [
-            .. WorstOf(joints.Where(j => j.Screw.HoldsInBoss), j => new(CheckId.BossThread, Rounded(j.Joint.StrippingFactor(j.Stamped)), LeastStrippingFactor)),
+            .. WorstOf(joints.Where(j => j.Screw.HoldsInBoss), j => new(CheckId.BossThread, Rounded(j.Joint.StrippingFactor(j.Held)), LeastStrippingFactor)),
             .. WorstOf(tapped, j => new(CheckId.ThreadDepth, j.ThreadDepth ?? double.NaN, j.Screw.ThreadNeeded)),
             .. WorstOf(studs, j => new(CheckId.StudLength, j.Screw.Length, j.Screw.StudNeeded(j.Joint.SheetThickness))),
             .. WorstOf(studs, j => new(CheckId.StudDepth, j.ThreadDepth ?? double.NaN, MountScrew.LeastEngagement * j.Screw.Thread.Diameter)),
             .. WorstOf(joints.Where(j => j.Screw.Fixing is ThroughHole), j => new(CheckId.NutRoom, ((ThroughHole)j.Screw.Fixing).Room ?? double.NaN, j.Screw.RoomNeeded(j.Joint.SheetThickness))),
-            .. WorstOf(joints.Where(j => j.Screw.Spacer is not null), j => new(CheckId.SpacerPressure, Rounded(j.Joint.SpacerStress(j.Stamped)), Spacer.Yield)),
-            .. WorstOf(joints.Where(j => j.Screw.HasNut), j => new(CheckId.NutThread, Rounded(j.Joint.NutFactor(j.Stamped)), LeastStrippingFactor)),
+            .. WorstOf(joints.Where(j => j.Screw.Spacer is not null), j => new(CheckId.SpacerPressure, Rounded(j.Joint.SpacerStress(j.Held)), Spacer.Yield)),
+            .. WorstOf(joints.Where(j => j.Screw.HasNut), j => new(CheckId.NutThread, Rounded(j.Joint.NutFactor(j.Held)), LeastStrippingFactor)),
         ])
         {
             yield return check;
         }
 
-        yield return Worst(j => new(CheckId.JointSlip, Rounded(j.Joint.SlipFactor(j.Opening.Plus(j.Shaken))), LeastSlipFactor));
-        yield return Worst(j => new(CheckId.StampedSlip, Rounded(j.Joint.SlipFactor(j.Stamped)), LeastSlipFactorStamped));
+        yield return Worst(j => new(CheckId.JointSlip, Rounded(j.Joint.SlipFactor(j.Opening.Plus(j.Shaken).Plus(j.Drawn))), LeastSlipFactor));
+        yield return Worst(j => new(CheckId.StampedSlip, Rounded(j.Joint.SlipFactor(j.Held)), LeastSlipFactorStamped));
         BoltedJoint[] slotted = [.. joints.Where(j => j.Joint.Slot is not null)];
         foreach (var check in WorstOf(slotted, j => OfSlot(CheckId.SlotSlip, j, j.Joint.SlotSlipFactor(j.Opening.Plus(j.Shaken)), LeastSlotSlipFactor))
             .Concat(WorstOf(slotted, j => OfSlot(CheckId.SlotSlipStamped, j, j.Joint.SlotSlipFactorAlong(j.Stamped), LeastSlotSlipFactorStamped))))
@@ -114,14 +114,14 @@ public static class JointChecks
             yield return check;
         }
 
-        yield return Worst(j => new(CheckId.JointOpening, Rounded(j.Joint.OpeningFactor(j.Opening.Plus(j.Shaken))), LeastOpeningFactor));
+        yield return Worst(j => new(CheckId.JointOpening, Rounded(j.Joint.OpeningFactor(j.Opening.Plus(j.Shaken).Plus(j.Drawn))), LeastOpeningFactor));
         yield return Worst(j => OfWasher(j, metal.Pressure));
     }
 
     // Round a slot so little bears that washer on sheet and sheet on boss are held apart, each against its own metal.
     private static Check OfWasher(BoltedJoint joint, double sheet)
     {
-        var (boss, onSheet, onBoss) = (joint.Screw.Boss.Pressure, joint.Joint.Pressure(joint.Stamped), joint.Joint.BossPressure(joint.Stamped));
+        var (boss, onSheet, onBoss) = (joint.Screw.Boss.Pressure, joint.Joint.Pressure(joint.Held), joint.Joint.BossPressure(joint.Held));
         return joint.Joint.Slot is null ? new(CheckId.WasherPressure, Rounded(onSheet), Math.Min(sheet, boss))
             : onSheet / sheet >= onBoss / boss ? new(CheckId.WasherPressure, Rounded(onSheet), sheet)
             : new(CheckId.WasherPressure, Rounded(onBoss), boss);

@@ -208,7 +208,8 @@ public static class MechanismChecks
     // Two holes that are measured with ± may be so far from where they seem that the bolts do not go in.
     private static IEnumerable<Check> OfMount(MountFace mount)
     {
-        var holes = mount.Holes;
+        // Between the faces there is a bend besides: see SecondFaceChecks.
+        var holes = mount.OwnHoles;
         if (holes.Length < 2 || holes.All(h => h.PlusMinus.IsExact))
         {
             yield break;

@@ -73,10 +73,11 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
         }
     }
 
-    // The mount flange lies on the bosses, and may lie on the casting as well; what is bent away from it keeps the clearance.
+    // The mount flange lies on the bosses, and may lie on the casting as well, and so does the second one; what is bent away from them keeps the clearance.
     private static IEnumerable<SpaceDemand> OfBody(Surroundings around)
     {
-        var (bends, body, clearance) = (around.Bracket.Flat.Bends, around.Job.Body, around.Job.Preferences.KeepOutClearance);
+        var (body, clearance, second) = (around.Job.Body, around.Job.Preferences.KeepOutClearance, around.Bracket.SecondBend);
+        ImmutableArray<Bend> bends = second is null ? around.Bracket.Flat.Bends : [.. around.Bracket.Flat.Bends.Where(b => b.To != second.To)];
         double OffMount(FlatPoint point) => OffMountFlange(bends, point);
         if (body.Casting is { } casting)
         {
@@ -115,14 +116,15 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
             var thread = bolt.Thread!;
             var seat = bracket.Folded.Fold(bolt.BoltAt, flat.Thickness);
             var top = seat + (bolt.Fixing.Above(thread, bracket.Stock.Thickness + bolt.SpacerLength) + SocketRoom) * bracket.Folded.Flanges[bolt.Flange].Z;
-            yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketFor(bolt.Fixing.AcrossFlats(thread)) / 2, p => OffMountFlange(flat.Bends, p)) { Subject = bolt.Name };
+            Func<FlatPoint, double> off = bolt.Flange == 0 ? p => OffMountFlange(flat.Bends, p) : p => -flat.Bends[bolt.Flange - 1].Beyond(p);
+            yield return new(CheckId.BoltRoom, [p => MovingParts.SegmentDistance(p, seat, top)], thread.SocketFor(bolt.Fixing.AcrossFlats(thread)) / 2, off) { Subject = bolt.Name };
         }
 
         // The nut, shoulder or spanner on either side of the stop flange, and the wire, must stay clear of all that is not the stop flange.
-        var last = bracket.StopBend!;
+        var (last, second) = (bracket.StopBend, bracket.SecondBend);
         var lip = bracket.Lip;
-        double OffStopFlange(FlatPoint point) =>
-            Math.Max(Math.Max(last.Allowance - last.Depth(point), -last.Beyond(point)), lip?.Depth(point) ?? double.NegativeInfinity);
+        double OffStopFlange(FlatPoint point) => last is null ? second!.Beyond(point)
+            : Math.Max(Math.Max(last.Allowance - last.Depth(point), -last.Beyond(point)), lip?.Depth(point) ?? double.NegativeInfinity);
         var (stop, normal) = bracket.FoldedSeat;
         var (from, to) = (stop - bracket.Seat.Protrusion * normal, stop + Surroundings.StopBodyRoom * normal);
         yield return new(CheckId.StopRoom, [p => MovingParts.SegmentDistance(p, from, to)], bracket.Seat.RoomDiameter / 2, OffStopFlange);
@@ -147,7 +149,13 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
             }
         }
 
-        if (last.From != 0)
+        if (second is not null && flat.Bends.Any(b => b.From == 0 && b.To != second.To))
+        {
+            ImmutableArray<Bend> others = [.. flat.Bends.Where(b => b.To != second.To)];
+            yield return new(CheckId.FlangesApart, [ConvexPlate.Around(bracket.Folded, second.To)], FlangeGap, p => OffMountFlange(others, p));
+        }
+
+        if (last is not null && last.From != 0)
         {
             yield return new(CheckId.FlangesApart, [ConvexPlate.Around(bracket.Folded, 0)], FlangeGap, last.Depth);
         }

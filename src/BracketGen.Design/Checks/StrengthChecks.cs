@@ -6,6 +6,9 @@ namespace BracketGen.Design.Checks;
 /// <summary>The checks of a bracket's strength.</summary>
 public static class StrengthChecks
 {
+    /// <summary>Yield strength over the stress as the bolts draw the second mount flange down by what shims leave of its gap (our judgement, no source): tightening bends nothing for good.</summary>
+    public const double LeastDrawnFactor = 1;
+
     /// <summary>The checks of strength where it was not calculated: none of them is known.</summary>
     /// <param name="job">The job.</param>
     /// <param name="bracket">The bracket; null where there is none yet.</param>
@@ -15,6 +18,11 @@ public static class StrengthChecks
         yield return new(CheckId.StampedYield, double.NaN, preferences.MinYieldFactor);
         yield return new(CheckId.Endurance, double.NaN, preferences.MinEnduranceFactor);
         yield return new(CheckId.StopGive, double.NaN, preferences.MaxGive);
+        if (job.Body.Mount.Second is not null)
+        {
+            yield return new(CheckId.SecondFaceDrawn, double.NaN, LeastDrawnFactor);
+        }
+
         if (LowestFrequency(job) is { } lowest)
         {
             yield return new(CheckId.Resonance, double.NaN, lowest);
@@ -43,6 +51,12 @@ public static class StrengthChecks
         yield return new(CheckId.StampedYield, report.YieldFactor, preferences.MinYieldFactor) { Unfavourable = hot?.Yield * report.YieldFactor };
         yield return new(CheckId.Endurance, report.EnduranceFactor, preferences.MinEnduranceFactor) { Unfavourable = report.EnduranceAtWorst };
         yield return new(CheckId.StopGive, report.Opening.Give, preferences.MaxGive) { Unfavourable = report.Opening.Give / hot?.Modulus };
+        if (report.DrawnFactor is { } drawn)
+        {
+            // Tightened cold.
+            yield return new(CheckId.SecondFaceDrawn, drawn, LeastDrawnFactor);
+        }
+
         if (LowestFrequency(job) is { } lowest)
         {
             yield return new(report.FrequencyRule == FrequencyRule.Response ? CheckId.FrequencyByResponse : CheckId.Resonance, report.Frequencies[0], lowest)

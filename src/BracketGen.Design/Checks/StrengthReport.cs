@@ -70,6 +70,9 @@ public sealed record StrengthReport : IMirrored<StrengthReport>
     /// <summary>The factor with flatness and temperature at their bad ends, where nobody measured them; null where both are known.</summary>
     public required double? EnduranceAtWorst { get; init; }
 
+    /// <summary>Yield strength over the stress as the bolts draw the second mount flange down; null where there is none.</summary>
+    public double? DrawnFactor { get; init; }
+
     /// <summary>What its metal withstands.</summary>
     public required StrengthMetal Metal { get; init; }
 

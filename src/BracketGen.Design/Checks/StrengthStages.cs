@@ -121,15 +121,15 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     private double YieldFactor => _metal.Yield / Stamped.Case.LargestStress;
 
     /// <summary>How it lasts with the pedal's openings alone: shaking and a stress that is always there only lower the factor.</summary>
-    private LifeFinding LifeAtMost => _lifeAtMost ??= Life(0, null, null);
+    private LifeFinding LifeAtMost => _lifeAtMost ??= Life(null, null, null);
 
     /// <summary>How it lasts.</summary>
-    /// <param name="flatness">Flatness of the mount's bosses (mm).</param>
+    /// <param name="flatness">Flatness of the mount's bosses (mm); null for a mount that bends nothing.</param>
     /// <param name="shaken">What shaking adds.</param>
     /// <param name="worse">What heat leaves more; null for all.</param>
-    private LifeFinding Life(double flatness, ShakenStress? shaken, HotStrength? worse) => LifeFinding.Of(
+    private LifeFinding Life(double? flatness, ShakenStress? shaken, HotStrength? worse) => LifeFinding.Of(
         prepared.Flat, prepared.OnEdge, Opening.Response.Solution.Stresses, Job.Life.Openings, _metal,
-        flatness > 0 ? [.. Level.Select(s => flatness * s)] : [], shaken,
+        flatness is { } uneven ? Always(uneven) : [], shaken,
         worse is { } hot ? (_metal.Line with { Endurance = hot.Yield * _metal.Line.Endurance }, hot.Yield * _metal.Yield) : null);
 
     /// <summary>Stress (MPa) at each node as the screws draw bosses level that lie 1 mm out of one plane, or more.</summary>
@@ -145,14 +145,18 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
                 var level = new double[prepared.Flat.Nodes.Length];
                 var washers = prepared.WasherNodes();
 
-                // Of two washers either one does the same.
-                var each = washers.Length == 2 ? washers[..1] : washers.Length < 2 ? [] : washers;
-                foreach (var nodes in each)
+                if (bracket.SecondBend is null)
                 {
-                    var stresses = prepared.Moved(nodes, Job.Body.Mount.Plane.Normal).Stresses;
-                    for (var n = 0; n < level.Length; n++)
+                    // Of two washers either one does the same.
+                    var each = washers.Length == 2 ? washers[..1] : washers.Length < 2 ? [] : washers;
+                    AddMoved(level, each, Job.Body.Mount.Plane.Normal, washers.Length == 2 ? 1 : 0.5);
+                }
+                else
+                {
+                    // Each face has its own bosses; one alone is level.
+                    foreach (var (own, normal) in WashersByFace(washers).Where(f => f.Washers.Length > 1))
                     {
-                        level[n] += (washers.Length == 2 ? 1 : 0.5) * stresses[n].Largest;
+                        AddMoved(level, own, normal, 0.5);
                     }
                 }
 
@@ -164,6 +168,55 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     }
 
     private ImmutableArray<double> _level;
+
+    private void AddMoved(double[] level, ImmutableArray<ImmutableArray<int>> washers, Vector3 normal, double share)
+    {
+        foreach (var nodes in washers)
+        {
+            var stresses = prepared.Moved(nodes, normal).Stresses;
+            for (var n = 0; n < level.Length; n++)
+            {
+                level[n] += share * stresses[n].Largest;
+            }
+        }
+    }
+
+    private IEnumerable<(ImmutableArray<ImmutableArray<int>> Washers, Vector3 Normal)> WashersByFace(ImmutableArray<ImmutableArray<int>> washers)
+    {
+        BracketHole[] bolts = [.. bracket.Holes.Where(h => h.Thread is not null)];
+        yield return ([.. washers.Where((_, i) => bolts[i].Flange == 0)], Job.Body.Mount.Plane.Normal);
+        if (Job.Body.Mount.Second is { } second)
+        {
+            yield return ([.. washers.Where((_, i) => bolts[i].Flange > 0)], second.Plane.Normal);
+        }
+    }
+
+    // The second mount flange turned about its bend until it lies flush on its face, from where a feeler gauge does not go under it any more. What it is off along the mount face the bracket
+    // slides in the play of its bolts before they are tight.
+    private StaticSolution? Drawn
+    {
+        get
+        {
+            if (_drawn is null && bracket.SecondBend is { } bend)
+            {
+                var (point, axis) = bracket.Folded.AxisOf(bend);
+                var washer = bracket.Holes.Where(h => h.Flange == bend.To && h.Thread is not null).Min(h => h.Thread!.WasherDiameter);
+                _drawn = prepared.Turned(WashersByFace(prepared.WasherNodes()).Last().Washers.SelectMany(w => w), point, SecondFace.LeftGap / washer * axis);
+            }
+
+            return _drawn;
+        }
+    }
+
+    private StaticSolution? _drawn;
+
+    // Stress (MPa) at each node that is always there, or more: bosses drawn level, and the second mount flange drawn down.
+    private ImmutableArray<double> Always(double flatness) => flatness > 0 || Drawn is not null
+        ? [.. Level.Select((s, n) => flatness * s + (Drawn?.Stresses[n].Largest ?? 0))]
+        : [];
+
+    /// <summary>Largest stress (MPa) as the second mount flange is drawn down; null where there is none.</summary>
+    private double? DrawnStress => Drawn is { } drawn ? LoadCase.SixFigures(drawn.LargestStress) : null;
 
     /// <summary>The check of the proof load with all that the spread of the measurements adds, where it fails; null where it does not.</summary>
     public Check? WeakInProof() =>
@@ -182,7 +235,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
         && new Check(CheckId.ShakingEndurance, shaking.EnduranceFactor / StressAtLeast, Job.Preferences.MinEnduranceFactor) is { Fails: true } weak ? weak : null;
 
     private ImmutableArray<BoltedJoint> Joints => _joints ??= BoltedJoint.Of(
-        Job.Body.Mount, bracket, prepared, Opening.Response.Solution, Stamped.Case.Response.Solution, Acceleration);
+        Job.Body.Mount, bracket, prepared, Opening.Response.Solution, Stamped.Case.Response.Solution, Acceleration, Drawn);
 
     private ImmutableArray<BoltedJoint>? _joints;
 
@@ -195,7 +248,9 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     public Check? WeakAtMount()
     {
         var life = new Check(CheckId.Endurance, WholeLife.Factor / StressAtLeast, Job.Preferences.MinEnduranceFactor);
-        return life.Fails ? life : JointChecks.Of(Joints, _metal)
+        return life.Fails ? life
+            : DrawnStress is { } drawn && new Check(CheckId.SecondFaceDrawn, _metal.Yield / drawn / StressAtLeast, StrengthChecks.LeastDrawnFactor) is { Fails: true } overdrawn ? overdrawn
+            : JointChecks.Of(Joints, _metal)
             .Select(c => c with { Value = c.Bound == Bound.AtLeast ? StiffnessAtMost * c.Value : c.Value / StiffnessAtMost })
             .FirstOrDefault(c => c.Fails && c.Kind != CheckKind.Advice);
     }
@@ -224,6 +279,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
             Shaking = Shaking?.Report(),
             YieldFactor = YieldFactor,
             Life = WholeLife,
+            DrawnFactor = _metal.Yield / DrawnStress,
             EnduranceAtWorst = flatness is not null && _metal.Worst is null ? null
                 : _metal.Worst is { } hot && double.IsNaN(hot.Yield) ? double.NaN
                 : Life(flatness ?? MountFace.FlatnessAtWorst, null, _metal.Worst).Factor,

@@ -25,16 +25,22 @@ public sealed record MountHole(ThrottlePoint At, FastenerThread Thread, double B
     public Spacer? Spacer => SpacerLength > 0 ? new(SpacerLength, Thread) : null;
 
     /// <summary>How far the bolt may lie off the middle of the bracket's hole, on the middle of its own (mm).</summary>
-    public double Play => (Thread.ClearanceMedium - Thread.Diameter) / 2 + Fixing.Play(Thread);
+    public double Play => (Clearance - Thread.Diameter) / 2 + Fixing.Play(Thread);
 
     /// <summary>Depth of full thread in the boss, or of the stud in it (mm); null where nobody measured it.</summary>
     public double? ThreadDepth { get; init; }
+
+    /// <summary>Clearance hole in the bracket (mm): ISO 273 medium series; past the bend of the second mount flange, which is less exact, the coarse series.</summary>
+    public double Clearance => IsOnSecond ? Thread.ClearanceCoarse : Thread.ClearanceMedium;
+
+    /// <summary>Whether it lies on the second face.</summary>
+    public bool IsOnSecond { get; init; }
 }
 
 /// <summary>The flat face that the bracket lies on, with its holes.</summary>
 /// <remarks>The holes lie on the face within what their ± explains (<see cref="MountFit"/>).</remarks>
 /// <param name="Plane">The face; its normal points out of the casting.</param>
-/// <param name="Holes">At least one hole or stud.</param>
+/// <param name="Holes">At least one hole or stud; those of the second face last.</param>
 public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : IMirrored<MountFace>
 {
     /// <summary>The metal of the bosses; where it is not stated the weakest usual one.</summary>
@@ -55,8 +61,25 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
     /// <summary>Flatness where nobody measured it (mm): what is usual for a face milled in one pass, and what it may be (common practice, no source).</summary>
     public const double UsualFlatness = 0.02, FlatnessAtWorst = 0.1;
 
-    /// <summary>The hole nearest to a point (mm), as seen along the face's normal.</summary>
-    public MountHole Nearest(ThrottlePoint point) => Holes.MinBy(h => Plane.FootOf(h.At.Vector).DistanceTo(Plane.FootOf(point.Vector)))!;
+    /// <summary>A second face that takes bolts of the bracket too; null where there is none.</summary>
+    public SecondFace? Second { get; init; }
+
+    /// <summary>The holes on the mount face itself: all but those of the second face.</summary>
+    public ImmutableArray<MountHole> OwnHoles => Second is null ? Holes : [.. Holes.Where(h => !h.IsOnSecond)];
+
+    /// <summary>The face that a hole lies on.</summary>
+    public Plane PlaneOf(MountHole hole) => hole.IsOnSecond && Second is { } second ? second.Plane : Plane;
+
+    /// <summary>Where a hole's axis meets the bracket's underside (mm).</summary>
+    public ThrottlePoint FootOf(MountHole hole) => new(PlaneOf(hole).FootOf(hole.At.Vector));
+
+    /// <summary>Whether the second face stands up from the mount face, as in the inside corner of an angle; otherwise it falls away behind an edge.</summary>
+    public bool IsInsideCorner => Second is not null && Holes.Where(h => h.IsOnSecond).Sum(h => Plane.HeightOf(h.At.Vector)) > 0;
+
+    /// <summary>The hole nearest to a point of the bracket's sheet (mm), as seen along the face's normal.</summary>
+    public MountHole Nearest(ThrottlePoint point) => Second is null
+        ? Holes.MinBy(h => Plane.FootOf(h.At.Vector).DistanceTo(Plane.FootOf(point.Vector)))!
+        : Holes.MinBy(h => FootOf(h).DistanceTo(point))!;
 
     /// <summary>The screw for a hole, through sheet of <paramref name="thickness"/> (mm).</summary>
     public MountScrew ScrewFor(MountHole hole, double thickness) => MountScrew.For(hole.Thread, thickness + hole.SpacerLength, hole.ThreadDepth, hole.Fixing) with
@@ -72,17 +95,22 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
         ?? (hole.Fixing is MountStud ? SheetMetal.Fasteners.ScrewClass.WeakestFor(hole.Thread) : SheetMetal.Fasteners.ScrewClass.UsualFor(hole.Thread));
 
     /// <summary>How far the hole farthest off the face was measured from it (mm): the residual of the fit.</summary>
-    public double Residual => Holes.Max(h => Math.Abs(Plane.HeightOf(h.At.Vector) + h.SpacerLength));
+    public double Residual => Holes.Max(h => Math.Abs(PlaneOf(h).HeightOf(h.At.Vector) + h.SpacerLength));
 
     /// <summary>Name of a hole by its index: H1, H2. Letters are for datums.</summary>
     public static string HoleName(int index) => string.Create(CultureInfo.InvariantCulture, $"H{index + 1}");
 
     /// <inheritdoc/>
-    public MountFace Mirrored() => this with { Plane = Plane.Mirrored(), Holes = [.. Holes.Select(h => h with { At = h.At.Mirrored() })] };
+    public MountFace Mirrored() => this with
+    {
+        Plane = Plane.Mirrored(),
+        Holes = [.. Holes.Select(h => h with { At = h.At.Mirrored() })],
+        Second = Second?.Mirrored(),
+    };
 
     /// <inheritdoc/>
     public bool Equals(MountFace? other) => other is not null && Plane == other.Plane && Holes.SequenceEqual(other.Holes)
-        && Boss == other.Boss && ScrewClass == other.ScrewClass && ScrewFriction == other.ScrewFriction && Flatness == other.Flatness && FaceFriction == other.FaceFriction;
+        && Boss == other.Boss && ScrewClass == other.ScrewClass && ScrewFriction == other.ScrewFriction && Flatness == other.Flatness && FaceFriction == other.FaceFriction && Second == other.Second;
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Plane, Holes.Length);

@@ -79,12 +79,15 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
                 return [];
             }
 
-            var face = Mount.Plane;
-            var axis = BoreAxis is { } bore ? -face.HeightOf(new(0, 0, bore.Z)) : 0;
             return
             [
-                .. Mount.Holes.Select((hole, i) => new KeepOutCylinder(
-                    MountFace.HoleName(i), hole.At - Math.Max(axis, hole.BossDiameter) * face.Normal, hole.At + hole.SpacerLength * face.Normal, hole.BossDiameter / 2)),
+                .. Mount.Holes.Select((hole, i) =>
+                {
+                    var face = Mount.PlaneOf(hole);
+                    var axis = BoreAxis is { } bore ? -face.HeightOf(new(0, 0, bore.Z)) : 0;
+                    return new KeepOutCylinder(
+                        MountFace.HoleName(i), hole.At - Math.Max(axis, hole.BossDiameter) * face.Normal, hole.At + hole.SpacerLength * face.Normal, hole.BossDiameter / 2);
+                }),
             ];
         }
     }

@@ -22,11 +22,12 @@ internal static class BendMetal
     // Beside the mouth of a slot: its rounded corner, and a piece of edge for a finger (mm).
     private const double BesideSlot = 3.3;
 
-    /// <summary>Adds the metal for a chain of bends from the mount flange to the stop flange.</summary>
+    /// <summary>Adds the metal for a chain of bends from the mount flange to the stop flange, and for the second mount flange.</summary>
     /// <param name="discs">What must have metal on each flange (mm).</param>
-    /// <param name="bends">The bends; bend i joins flange i to flange i + 1.</param>
+    /// <param name="bends">The bends: in the chain bend i joins flange i to flange i + 1; then, where there is one, that of the second mount flange.</param>
+    /// <param name="chain">How many bends the chain has.</param>
     /// <param name="choice">What was chosen before.</param>
-    public static void Add(IReadOnlyList<Disc>[] discs, Bend[] bends, BracketShape.Choice choice)
+    public static void Add(IReadOnlyList<Disc>[] discs, Bend[] bends, int chain, BracketShape.Choice choice)
     {
         // Over a bar or clamp a bend is set to its scribed line and needs neither.
         if (bends.Length == 0 || choice.Die is null)
@@ -42,9 +43,14 @@ internal static class BendMetal
 
         // The mount flange for one bend; for two, which may run any way, also the stop flange.
         AddEdge(discs, bends, 0, 0, choice, 0);
-        if (bends.Length > 1)
+        if (chain > 1)
         {
-            AddEdge(discs, bends, bends.Length - 1, bends.Length, choice, slot);
+            AddEdge(discs, bends, chain - 1, chain, choice, slot);
+        }
+
+        if (bends.Length > chain)
+        {
+            AddEdge(discs, bends, chain, chain + 1, choice, 0);
         }
     }
 

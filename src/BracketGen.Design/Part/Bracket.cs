@@ -139,14 +139,20 @@ public sealed record Bracket : IMirrored<Bracket>
     /// <summary>The hole or slot of the stop.</summary>
     public BracketHole Stop => Holes[^1];
 
+    /// <summary>The bolt holes of the mount flange, which place the bracket: all but those of the second mount flange.</summary>
+    public ImmutableArray<BracketHole> MountBolts => [.. Holes.Where(h => h.Purpose == HolePurpose.Bolt && h.Flange == 0)];
+
     /// <summary>The bend that carries the stop flange; null for a flat plate.</summary>
     public Bend? StopBend => Flat.Bends.FirstOrDefault(b => b.To == Stop.Flange);
 
+    /// <summary>The bend of the second mount flange; null where there is none.</summary>
+    public Bend? SecondBend => Holes.FirstOrDefault(h => h.Purpose == HolePurpose.Bolt && h.Flange > 0) is { } bolt ? Flat.Bends[bolt.Flange - 1] : null;
+
     /// <summary>The bend of the return lip on the stop flange; null where there is none.</summary>
-    public Bend? Lip => Flat.Bends.FirstOrDefault(b => b.From == Stop.Flange);
+    public Bend? Lip => Flat.Bends.FirstOrDefault(b => b.From == Stop.Flange && b.To != SecondBend?.To);
 
     /// <summary>The bend of the return flange along the side of a flange before the stop flange; null where there is none.</summary>
-    public Bend? ReturnFlange => Flat.Bends.Skip(Stop.Flange).FirstOrDefault(b => b.From != Stop.Flange);
+    public Bend? ReturnFlange => Flat.Bends.Skip(Stop.Flange).FirstOrDefault(b => b.From != Stop.Flange && b.To != SecondBend?.To);
 
     /// <summary>The edges of the outline, counter-clockwise, in the order of the drawing's table of points: edge i runs from point i to the next.</summary>
     public IEnumerable<Segment> Edges() => Flat.Blank.Outline.Segments.Where(s => s.Length > Tolerance.Point);

@@ -18,7 +18,7 @@ internal sealed class BracketDraft
     /// <summary>What must have metal on each flange (mm).</summary>
     public required IReadOnlyList<Disc>[] Discs { get; init; }
 
-    /// <summary>The bends: those that close the joints, then that of the return lip or return flange.</summary>
+    /// <summary>The bends: those that close the joints, then that of the second mount flange, then that of the return lip or return flange.</summary>
     public required Bend[] Bends { get; init; }
 
     /// <summary>Height of the return lip or return flange over the face of its flange, to its free edge (mm); null where there is none.</summary>
@@ -37,7 +37,13 @@ internal sealed class BracketDraft
     public double LeastCut => double.IsNaN(_leastCut) ? _leastCut = CostBound.LeastCut(this) : _leastCut;
 
     /// <summary>Whether what must have metal stays clear of the bends: without it the outline cannot be drawn.</summary>
-    public bool KeepsApart => BlankOutline.KeepApart(Bends, Discs, Choice.Sheet.Straight);
+    public bool KeepsApart => BlankOutline.KeepApart(Bends, Discs, Choice.Sheet.Straight) && SecondIsApart;
+
+    /// <summary>Whether the second mount flange lies behind the lines of all other bends, and they behind its own; true where there is none.</summary>
+    public bool SecondIsApart => Choice.Second is null || SecondFlange.IsApart(Bends, Discs, Joints.Count + 1);
+
+    /// <summary>The bolt holes of the second mount flange, flat coordinates (mm); none where there is none.</summary>
+    public IEnumerable<BracketHole> SecondBolts => Choice.Second is { } second ? second.Bolts.Select(b => b with { Flange = Joints.Count + 1 }) : [];
 
     /// <summary>Rough give (mm) of the stop along the wire under <paramref name="tension"/> (N); needs no outline, and so is exact.</summary>
     public double Give(double tension)

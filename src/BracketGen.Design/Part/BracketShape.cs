@@ -24,6 +24,9 @@ public static class BracketShape
         /// <summary>Inside radius of its bends (mm): what the die gives in this sheet, or the bar or clamp it is bent over.</summary>
         public double InsideRadius { get; init; } = Die?.InsideRadiusIn(Sheet.Stock.Material.BendGroup) ?? double.NaN;
 
+        /// <summary>The second mount flange; null where the mount has no second face, and where it cannot be made.</summary>
+        public SecondFlange? Second { get; init; }
+
         /// <summary>The press brake whose back gauge the bends are placed by.</summary>
         public PressBrake Press { get; init; } = new();
     }
@@ -58,12 +61,13 @@ public static class BracketShape
         var sheet = choice.Sheet;
         var last = joints.Count;
         var stop = (last == 0 ? sheet.Frame : joints[^1].Next).ToFlat(choice.Placement.Seat);
-        if (stop.Vector.Length > MostReach || sheet.BoltMetal.Any(d => d.Centre.Length > MostReach))
+        if (stop.Vector.Length > MostReach || sheet.BoltMetal.Any(d => d.Centre.Length > MostReach)
+            || sheet.Mount.Second is not null && (choice.Second is null || choice.Second.Metal.Any(d => d.Centre.Length > MostReach)))
         {
             return null;
         }
 
-        var discs = new IReadOnlyList<Disc>[last + 1];
+        var discs = new IReadOnlyList<Disc>[last + 1 + (choice.Second is null ? 0 : 1)];
         Array.Fill(discs, []);
         var stopMetal = new Disc(stop.Vector, sheet.StopMetalRadius);
         discs[0] = last == 0 ? [.. sheet.BoltMetal, stopMetal] : sheet.BoltMetal;
@@ -72,7 +76,12 @@ public static class BracketShape
             discs[last] = [stopMetal];
         }
 
-        var bends = new Bend[last];
+        var bends = new Bend[discs.Length - 1];
+        if (choice.Second is { } second)
+        {
+            (bends[last], discs[last + 1]) = (second.BendTo(last + 1), second.Metal);
+        }
+
         for (var i = 0; i < last; i++)
         {
             var (from, to) = ExtentOf(
@@ -84,8 +93,8 @@ public static class BracketShape
             }
         }
 
-        discs[last] = [.. discs[last], .. MouthMetal(sheet, stop, last > 0 ? bends[^1].Across : null)];
-        BendMetal.Add(discs, bends, choice);
+        discs[last] = [.. discs[last], .. MouthMetal(sheet, stop, last > 0 ? bends[last - 1].Across : null)];
+        BendMetal.Add(discs, bends, last, choice);
         return new()
         {
             Choice = choice,
@@ -120,7 +129,7 @@ public static class BracketShape
         var stop = joint.Next.ToFlat(choice.Placement.Seat);
         var stopMetal = new Disc(stop.Vector, sheet.StopMetalRadius);
         var (from, to) = SpanOf(stopMetal, along);
-        if (stop.Vector.Length > MostReach || sheet.BoltMetal.Any(d => d.Centre.Length > MostReach))
+        if (stop.Vector.Length > MostReach || sheet.BoltMetal.Any(d => d.Centre.Length > MostReach) || sheet.Mount.Second is not null)
         {
             return null;
         }
@@ -172,7 +181,7 @@ public static class BracketShape
         Disc RootAt(FlatPoint end, double inwards) => new((end + inwards * round * bend.Along - (behind - round) * bend.Across).Vector, round);
         IReadOnlyList<Disc>[] discs = [[.. sheet.BoltMetal, RootAt(bend.Start, 1), RootAt(bend.End, -1)], [stopMetal, .. MouthMetal(sheet, stop, bend.Across)]];
         Bend[] bends = [bend];
-        BendMetal.Add(discs, bends, choice);
+        BendMetal.Add(discs, bends, 1, choice);
         return new()
         {
             Choice = choice,
@@ -190,14 +199,15 @@ public static class BracketShape
         var sheet = draft.Choice.Sheet;
         var stopFlange = draft.Joints.Count;
         var stopHole = StopHole(sheet, stopFlange, draft.Stop, stopFlange > 0 ? draft.Bends[stopFlange - 1].Across : null);
-        var outline = BlankOutline.Draw(draft.Bends, draft.Discs, sheet.Straight, sheet.Preferences.CornerRadius);
-        outline = outline is not null ? WithSlot(outline, stopHole) : null;
-        if (outline is null || sheet.Bolts.Any(b => !outline.Contains(b.Centre.Vector) || b.ToEdge(outline) < b.Beside + Tolerance.Point))
+        ImmutableArray<BracketHole> bolts = [.. sheet.Bolts, .. draft.SecondBolts];
+        var outline = draft.SecondIsApart ? BlankOutline.Draw(draft.Bends, draft.Discs, sheet.Straight, sheet.Preferences.CornerRadius) : null;
+        outline = outline is not null && !OpensOverSecond(draft, outline, stopHole) ? WithSlot(outline, stopHole) : null;
+        if (outline is null || bolts.Any(b => !outline.Contains(b.Centre.Vector) || b.ToEdge(outline) < b.Beside + Tolerance.Point))
         {
             return null; // Not to be drawn, or the slot runs into a bolt.
         }
 
-        ImmutableArray<BracketHole> holes = [.. sheet.Bolts, stopHole];
+        ImmutableArray<BracketHole> holes = [.. bolts, stopHole];
         var flat = new FlatPattern
         {
             Blank = new(outline, holes.Where(h => !h.IsSlot).Select(h => h.Cut())),
@@ -214,6 +224,12 @@ public static class BracketShape
             SeatOnTop = draft.SeatOnTop,
         };
     }
+
+    // Whether a slot in the mount flange would run across the bend of the second one, or into the straight edge beside it.
+    private static bool OpensOverSecond(BracketDraft draft, Contour outline, BracketHole stop) =>
+        draft.Choice.Second is not null && stop is { Flange: 0, Towards: { } towards }
+        && outline.Segments.SelectMany(s => s.CrossingsWithLine(stop.Centre.Vector, towards)).Where(c => c.Along > 0).Select(c => c.Along).DefaultIfEmpty(0).Min() is var reach
+        && draft.Bends[draft.Joints.Count].Depth(stop.Centre + reach * towards) > -draft.Choice.Sheet.Straight - Tolerance.OnLimit;
 
     /// <summary>An outline with the stop's slot cut into it; itself where the stop is a hole, null where the slot cannot be cut.</summary>
     internal static Contour? WithSlot(Contour outline, BracketHole stop) => stop.Towards is not { } towards
@@ -243,8 +259,8 @@ public static class BracketShape
     private const double MouthRadius = 1;
 
     internal static BracketHole BoltHole(MountHole hole, int index, FlatPoint centre, Stock stock, SlottedHole? slot) => new(
-        MountFace.HoleName(index), HolePurpose.Bolt, 0, centre, hole.Thread.ClearanceMedium + stock.Material.Finish.HoleAllowance, null, hole.Thread,
-        Math.Max(BoltMetalRadius(hole, stock.Thickness), slot is null ? 0 : HoleDistances.RoundSlot(hole.Thread.ClearanceMedium + stock.Material.Finish.HoleAllowance)))
+        MountFace.HoleName(index), HolePurpose.Bolt, 0, centre, hole.Clearance + stock.Material.Finish.HoleAllowance, null, hole.Thread,
+        Math.Max(BoltMetalRadius(hole, stock.Thickness), slot is null ? 0 : HoleDistances.RoundSlot(hole.Clearance + stock.Material.Finish.HoleAllowance)))
     {
         Fixing = hole.Fixing,
         SpacerLength = hole.SpacerLength,
@@ -254,7 +270,7 @@ public static class BracketShape
     /// <summary>Radius of metal (mm) wanted around a bolt hole: its boss, its washer with a millimetre to spare, its edge distance.</summary>
     public static double BoltMetalRadius(MountHole hole, double thickness) => Math.Max(
         Math.Max(hole.BossDiameter / 2, hole.Thread.WasherDiameter / 2 + 1),
-        HoleDistances.AcrossForce(hole.Thread.ClearanceMedium, thickness));
+        HoleDistances.AcrossForce(hole.Clearance, thickness));
 
     /// <summary>
     /// The metal beside the mouth of an open slot (mm): the flange ends square there, with a shoulder on either side as wide as the metal round the stop, and not in two
@@ -280,7 +296,7 @@ public static class BracketShape
     private static BracketHole StopHole(SheetOnMount sheet, int flange, FlatPoint centre, Vector2? acrossBend)
     {
         Vector2? towards = sheet.Seat.IsSlot ? SlotWay(sheet, centre, acrossBend) : null;
-        return new(MountFace.HoleName(sheet.Bolts.Length), HolePurpose.Stop, flange, centre, sheet.Seat.Opening, towards, null, sheet.StopMetalRadius)
+        return new(MountFace.HoleName(sheet.Bolts.Length + sheet.SecondBolts.Length), HolePurpose.Stop, flange, centre, sheet.Seat.Opening, towards, null, sheet.StopMetalRadius)
         {
             Outline = sheet.Seat.Outline is { } outline ? outline with { Along = acrossBend ?? outline.Along } : null,
         };

@@ -38,12 +38,16 @@ internal sealed class BracketTools
         [
             .. shop.Dies.Where(d => d.Suits(stock.Thickness)).OrderBy(d => d.Opening).Select(d => (Die: (PressBrakeDie?)d, Radius: d.InsideRadiusIn(group)))
                 .Concat(shop.Tools.Clamps.Where(c => stock.Thickness <= c.MaxThickness).Select(c => c.Radius).Distinct().Order().Select(r => (Die: (PressBrakeDie?)null, Radius: r)))
-                .Select(w => new Way(w.Die, w.Radius, shop.RuleFor(stock, w.Radius))),
+                .Select(w => (w.Die, w.Radius, Rule: shop.RuleFor(stock, w.Radius)))
+                .Select(w => new Way(w.Die, w.Radius, w.Rule, SecondFlange.Of(sheet, w.Radius, w.Rule))),
         ];
     }
 
-    // A die, or a bar or clamp.
-    private sealed record Way(PressBrakeDie? Die, double Radius, BendRule Rule);
+    // A die, or a bar or clamp, with the second mount flange that it makes.
+    private sealed record Way(PressBrakeDie? Die, double Radius, BendRule Rule, SecondFlange? Second);
+
+    /// <summary>Most flat width (mm) that any of the tools leaves between the holes of both faces and the bend of the second mount flange (<see cref="SecondFlange.Room"/>); null where there is no second face.</summary>
+    public double? RoomAtSecond => _sheet.Mount.Second is null || _ways.Length == 0 ? null : _ways.Max(w => SecondFlange.Room(_sheet, w.Radius, w.Rule));
 
     /// <summary>The sheet.</summary>
     public SheetOnMount Sheet => _sheet;
@@ -62,24 +66,36 @@ internal sealed class BracketTools
             chain => chain.Joints.Any(IsSquare) ? TwoSquareBends : TwoBends, stiffened)),
     };
 
+    // Flat but for the second mount flange, where there is one.
     private IEnumerable<BracketDraft> Plates(StopPlacement placement)
     {
-        var choice = new BracketShape.Choice(_sheet, placement, null);
-        foreach (var seatOnTop in Both)
+        BracketShape.Choice[] choices = _sheet.Mount.Second is null ? [new(_sheet, placement, null)] : [.. _ways.Where(w => w.Second is not null && !Cracks(w)).Select(w => ChoiceOf(placement, w))];
+        foreach (var choice in choices)
         {
-            if (Layouts.IsLevel(_sheet.Frame, BracketShape.StopBottom(placement, _sheet.Stock.Thickness, seatOnTop))
-                && BracketShape.Sketch(choice, [], seatOnTop, []) is { } plate)
+            foreach (var seatOnTop in Both)
             {
-                yield return plate;
+                if (Layouts.IsLevel(_sheet.Frame, BracketShape.StopBottom(placement, _sheet.Stock.Thickness, seatOnTop))
+                    && BracketShape.Sketch(choice, [], seatOnTop, []) is { } plate)
+                {
+                    yield return plate;
+                }
             }
         }
     }
+
+    private BracketShape.Choice ChoiceOf(StopPlacement placement, Way way) =>
+        new(_sheet, placement, way.Die) { InsideRadius = way.Radius, Press = _shop.Tools.Press ?? new(), Second = way.Second };
 
     private IEnumerable<BracketDraft> Bent(
         StopPlacement placement, Way way, Func<BracketShape.Choice, Frame, BendRule, IEnumerable<Layouts.Chain>> layouts,
         Func<Layouts.Chain, (double[] Widths, bool WithLip)[]> shapes, bool stiffened)
     {
-        var choice = new BracketShape.Choice(_sheet, placement, way.Die) { InsideRadius = way.Radius, Press = _shop.Tools.Press ?? new() };
+        if (_sheet.Mount.Second is not null && way.Second is null)
+        {
+            yield break;
+        }
+
+        var choice = ChoiceOf(placement, way);
         foreach (var chain in layouts(choice, _sheet.Frame, way.Rule))
         {
             if (!Layouts.IsClear(choice, chain))

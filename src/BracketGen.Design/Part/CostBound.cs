@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
 using BracketGen.SheetMetal.Bending;
@@ -48,12 +49,14 @@ internal static class CostBound
         // On either side of a bend the edges run straight.
         var strips = bends * LeastBendLength(sheet) * 2 * sheet.Straight;
         // A flange may stand in a notch of one bend between the bolts: all that is sure of the mount flange then is the metal round each.
-        var area = (bends == 1 ? OfLargest(sheet.BoltMetal) : Hull(sheet.BoltMetal, [])) + Math.PI * stop * stop + strips - Corners(bends, sheet.Straight)
-            - BoltHoleArea(sheet) - StopHoleArea(sheet);
+        // Of a second mount flange nothing is counted but its holes' edges and what rounding its corners may take.
+        var second = sheet.SecondBolts.IsEmpty ? 0 : 1;
+        var area = (bends == 1 ? OfLargest(sheet.BoltMetal) : Hull(sheet.BoltMetal, [])) + Math.PI * stop * stop + strips - Corners(bends + second, sheet.Straight)
+            - BoltHoleArea(sheet.Bolts) - StopHoleArea(sheet);
         area = Math.Max(0, area);
         var blank = new BracketCost.Blank(
             sheet.Stock, area * sheet.Stock.Thickness * sheet.Stock.Material.Density, LeastOutline(area) + HoleEdges(sheet), Pierces(sheet));
-        return BracketCost.OfWork(blank, stiffened ? bends + 1 : bends, 0, 0, sheet.Rates).Total - DesignTolerance.CostRounding;
+        return BracketCost.OfWork(blank, bends + second + (stiffened ? 1 : 0), 0, 0, sheet.Rates).Total - DesignTolerance.CostRounding;
     }
 
     /// <summary>What the angle of a single bend costs: it stands between mount face and stop, whatever the sheet.</summary>
@@ -103,6 +106,11 @@ internal static class CostBound
             length += EdgeOf(bolt.Outline, bolt.Diameter);
         }
 
+        foreach (var bolt in sheet.SecondBolts)
+        {
+            length += EdgeOf(bolt.Outline, bolt.Diameter);
+        }
+
         return length;
     }
 
@@ -110,7 +118,7 @@ internal static class CostBound
 
     private static double AreaOf(HoleOutline? outline, double size) => outline?.Round(new(0, 0), size).SignedArea ?? Math.PI / 4 * size * size;
 
-    private static int Pierces(SheetOnMount sheet) => 1 + sheet.Bolts.Length + (sheet.Seat.IsSlot ? 0 : 1);
+    private static int Pierces(SheetOnMount sheet) => 1 + sheet.Bolts.Length + sheet.SecondBolts.Length + (sheet.Seat.IsSlot ? 0 : 1);
 
     // Of all outlines round an area the circle is the shortest.
     private static double LeastOutline(double area) => 2 * Math.Sqrt(Math.PI * area);
@@ -161,7 +169,7 @@ internal static class CostBound
             area += bend.Length * (bend.Allowance + 2 * straight);
         }
 
-        area -= Corners(draft.Bends.Length, straight) + StopHoleArea(sheet) + BoltHoleArea(sheet);
+        area -= Corners(draft.Bends.Length, straight) + StopHoleArea(sheet) + BoltHoleArea(sheet.Bolts) + BoltHoleArea(sheet.SecondBolts);
         return Math.Max(1, area);
     }
 
@@ -183,10 +191,10 @@ internal static class CostBound
         return Math.PI * largest * largest;
     }
 
-    private static double BoltHoleArea(SheetOnMount sheet)
+    private static double BoltHoleArea(ImmutableArray<BracketHole> bolts)
     {
         var area = 0.0;
-        foreach (var bolt in sheet.Bolts)
+        foreach (var bolt in bolts)
         {
             area += AreaOf(bolt.Outline, bolt.Diameter);
         }

@@ -45,7 +45,8 @@ internal static class Layouts
     public static IEnumerable<Chain> TwoBends(BracketShape.Choice choice, Frame mount, BendRule rule, TwoBendBound? bound = null)
     {
         var seat = choice.Placement.Seat;
-        var centre = 1.0 / choice.Sheet.Mount.Holes.Length * choice.Sheet.Mount.Holes.Aggregate(Vector3.Zero, (sum, h) => sum + h.At.Vector);
+        var holes = choice.Sheet.Mount.OwnHoles;
+        var centre = 1.0 / holes.Length * holes.Aggregate(Vector3.Zero, (sum, h) => sum + h.At.Vector);
         var stand = mount.ToLocal(seat.Vector);
         var chains = new List<Chain>();
         foreach (var facing in MiddlePlanes.Of(mount.Z, choice.Placement.Direction, seat.Vector - centre))

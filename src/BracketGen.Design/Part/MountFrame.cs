@@ -12,10 +12,11 @@ public readonly record struct MountFrame(Frame Frame)
     public static MountFrame Of(MountFace mount)
     {
         var normal = mount.Plane.Normal;
-        var origin = mount.Plane.FootOf(mount.Holes[0].At.Vector);
+        var holes = mount.OwnHoles;
+        var origin = mount.Plane.FootOf(holes[0].At.Vector);
 
         // Along the holes where there are two, so that a drawing's x runs along the bolt line.
-        var along = mount.Holes.Length > 1 ? mount.Plane.FootOf(mount.Holes[1].At.Vector) - origin : Vector3.Zero;
+        var along = holes.Length > 1 ? mount.Plane.FootOf(holes[1].At.Vector) - origin : Vector3.Zero;
         if (along.Length < 1)
         {
             // Square to the throttle shaft where the face is not, else straight away from it: so the frame turns with the throttle body about its shaft.

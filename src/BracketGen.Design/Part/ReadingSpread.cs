@@ -205,5 +205,5 @@ public static class ReadingSpread
         return moves.Select(m => bolts[m.Hole].PlacePlusMinus * (m.Shift + m.Turn * (at - centroid).Left));
     }
 
-    private static IEnumerable<BracketHole> Bolts(Bracket bracket) => bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt);
+    private static IEnumerable<BracketHole> Bolts(Bracket bracket) => bracket.MountBolts;
 }

@@ -54,7 +54,7 @@ public static class ReturnLip
         return flange == 0 || plain.LipHeight is not null
             ? null
             : With(plain, Beside(
-                plain.Bends[^1], flange, flange + 1, plain.Stop, sheet.StopMetalRadius, sheet.Seat.RoomDiameter, plain.Choice, rule, side, up));
+                plain.Bends[flange - 1], flange, plain.Bends.Length + 1, plain.Stop, sheet.StopMetalRadius, sheet.Seat.RoomDiameter, plain.Choice, rule, side, up));
     }
 
     /// <summary>
@@ -105,7 +105,7 @@ public static class ReturnLip
         return far - neck < LeastLength(plain.Choice)
             ? null
             : With(plain, Strip(
-                next, flange, plain.Joints.Count + 1, outwards, from + sheet.Straight + Clear, near, far, plain.Choice, rule, up));
+                next, flange, plain.Bends.Length + 1, outwards, from + sheet.Straight + Clear, near, far, plain.Choice, rule, up));
     }
 
     private static BracketDraft? With(BracketDraft plain, (Bend Lip, double Height, IReadOnlyList<Disc> Metal)? added)
@@ -148,9 +148,9 @@ public static class ReturnLip
         ];
         discs[stop.Flange] = [.. discs[stop.Flange], .. BracketShape.MouthMetal(sheet, stop.Centre, bracket.StopBend!.Across)];
         Bend[] bends = [.. flat.Bends, lip];
-        BendMetal.Add(discs, [.. flat.Bends], choice);
+        BendMetal.Add(discs, [.. flat.Bends], stop.Flange, choice);
         BendMetal.AddShoulders(discs, bends, bends.Length - 1, choice);
-        return BlankOutline.Draw(bends, discs, sheet.Straight, job.Preferences.CornerRadius) is { } outline && BracketShape.WithSlot(outline, stop) is { } finished
+        return (bracket.SecondBend is not { } second || SecondFlange.IsApart(bends, discs, second.To)) && BlankOutline.Draw(bends, discs, sheet.Straight, job.Preferences.CornerRadius) is { } outline && BracketShape.WithSlot(outline, stop) is { } finished
             ? bracket with
             {
                 Folded = new(new FlatPattern { Blank = new(finished, flat.Blank.Holes), Thickness = flat.Thickness, Bends = [.. bends] }, bracket.Folded.Flanges[0]),

@@ -51,7 +51,7 @@ public static class SeatTolerances
     private static IEnumerable<SeatTolerance> OfReadHoles(Bracket bracket)
     {
         var (datums, seat) = (bracket.Folded.Flanges[0], bracket.FoldedSeat.Point);
-        BracketHole[] bolts = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt)];
+        var bolts = bracket.MountBolts;
         var (centroid, moves) = ReadingSpread.OfFit(bracket);
         foreach (var move in moves)
         {
@@ -66,18 +66,12 @@ public static class SeatTolerances
     /// </summary>
     internal static IEnumerable<(string Name, double Step, double PlusMinus, Bracket Made)> Deviations(Bracket bracket, CuttingProcess process, OuterEnd end)
     {
-        var flat = bracket.Flat;
-        for (var i = 0; i < flat.Bends.Length; i++)
+        for (var i = 0; i < bracket.Flat.Bends.Length; i++)
         {
-            const double angle = DesignTolerance.AngleStep, length = DesignTolerance.LengthStep;
-            var bend = flat.Bends[i];
-            var leg = bend.Depth(bracket.Stop.Centre);
-            var name = $"bend {i + 1}";
-            yield return ($"{name}, angle", angle, BendAngle.Radians, Fold(bracket, flat.Bends.SetItem(i, bend with { Turn = bend.Turn + new Angle(angle) })));
-            yield return ($"{name}, leg", length, OfLeg(leg) + PlaceError(bracket, i), Fold(bracket, flat.Bends.SetItem(i, bend.Shift(length * bend.Across))));
-            yield return (
-                $"{name}, allowance", length, bend.Rule.KPlusMinus * bend.Turn.Magnitude.Radians * flat.Thickness,
-                Fold(bracket, flat.Bends.SetItem(i, bend.Shift(-length / 2 * bend.Across) with { Allowance = bend.Allowance + length })));
+            foreach (var deviation in OfBend(bracket, i, bracket.Stop.Centre))
+            {
+                yield return deviation;
+            }
         }
 
         var cut = HoleMaking.Of(bracket, bracket.Stop, end, process).Position;
@@ -86,6 +80,22 @@ public static class SeatTolerances
             var holes = bracket.Holes.SetItem(bracket.Holes.Length - 1, bracket.Stop with { Centre = bracket.Stop.Centre + DesignTolerance.LengthStep * way });
             yield return ($"cut of the stop's hole, {axis}", DesignTolerance.LengthStep, cut, bracket with { Holes = holes });
         }
+    }
+
+    /// <summary>The same of one bend, for what lies past it.</summary>
+    /// <param name="bracket">The bracket.</param>
+    /// <param name="number">Number of the bend, from 0.</param>
+    /// <param name="past">What lies past it, flat coordinates.</param>
+    internal static IEnumerable<(string Name, double Step, double PlusMinus, Bracket Made)> OfBend(Bracket bracket, int number, FlatPoint past)
+    {
+        const double angle = DesignTolerance.AngleStep, length = DesignTolerance.LengthStep;
+        var (bends, bend) = (bracket.Flat.Bends, bracket.Flat.Bends[number]);
+        var name = $"bend {number + 1}";
+        yield return ($"{name}, angle", angle, BendAngle.Radians, Fold(bracket, bends.SetItem(number, bend with { Turn = bend.Turn + new Angle(angle) })));
+        yield return ($"{name}, leg", length, OfLeg(bend.Depth(past)) + PlaceError(bracket, number), Fold(bracket, bends.SetItem(number, bend.Shift(length * bend.Across))));
+        yield return (
+            $"{name}, allowance", length, bend.Rule.KPlusMinus * bend.Turn.Magnitude.Radians * bracket.Flat.Thickness,
+            Fold(bracket, bends.SetItem(number, bend.Shift(-length / 2 * bend.Across) with { Allowance = bend.Allowance + length })));
     }
 
     /// <summary>Limit deviation of the distance from a bend to what lies past it (mm, either way): ISO 2768-1 m.</summary>
@@ -108,7 +118,7 @@ public static class SeatTolerances
         double Play(BracketHole bolt) => SeatTolerances.Play(bracket, bolt, process);
         var frame = bracket.Folded.Flanges[0];
         var seat = bracket.FoldedSeat.Point.Vector;
-        var bolts = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).ToArray();
+        var bolts = bracket.MountBolts;
         Vector3 Way(Vector2 flat) => frame.ToWorldDirection(Vector3.From(flat));
         Vector3 Turning(BracketHole about) => frame.Z.Cross(seat - frame.ToWorld(about.Centre.Vector));
         if (bolts.Length == 1)
@@ -135,7 +145,7 @@ public static class SeatTolerances
     public static Angle? TurnInPlay(Bracket bracket, CuttingProcess process)
     {
         double Play(BracketHole bolt) => SeatTolerances.Play(bracket, bolt, process);
-        var bolts = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).ToArray();
+        var bolts = bracket.MountBolts;
         return bolts.Length < 2 ? null : bolts
             .SelectMany((a, i) => bolts.Skip(i + 1).Select(b => new Angle(Math.Atan2(Play(a) + Play(b), a.Centre.DistanceTo(b.Centre)))))
             .MinBy(a => a.Radians);
@@ -149,13 +159,20 @@ public static class SeatTolerances
     /// </remarks>
     /// <param name="bracket">The bracket in place.</param>
     /// <param name="mount">The face it is bolted to.</param>
-    public static ImmutableArray<SeatTolerance> OfMount(Bracket bracket, MountFace mount)
+    public static ImmutableArray<SeatTolerance> OfMount(Bracket bracket, MountFace mount) =>
+    [
+        .. MovedByMount(mount, bracket.FoldedSeat.Point).Select(m => new SeatTolerance(m.Name, m.Move.XY, m.PlusMinus) { IsMeasured = m.IsMeasured }).Where(Counts),
+    ];
+
+    /// <summary>How a point of a bracket (mm) moves for a millimetre of each ± of the holes of the mount face, and of each spacer's length.</summary>
+    internal static IEnumerable<(string Name, Vector3 Move, double PlusMinus, bool IsMeasured)> MovedByMount(MountFace mount, ThrottlePoint point)
     {
         var normal = mount.Plane.Normal;
-        Vector3[] holes = [.. mount.Holes.Select(h => mount.Plane.FootOf(h.At.Vector))];
+        var own = mount.OwnHoles;
+        Vector3[] holes = [.. own.Select(h => mount.Plane.FootOf(h.At.Vector))];
         var centre = holes.Aggregate(Vector3.Zero, (sum, h) => sum + h) / holes.Length;
         Vector3[] arms = [.. holes.Select(h => h - centre)];
-        var seat = bracket.FoldedSeat.Point.Vector - centre;
+        var seat = point.Vector - centre;
         var spread = arms.Sum(a => a.Dot(a));
         var tilt = Tilt(arms, MountFrame.Of(mount).Frame);
         Vector3 Moved(int hole, Vector3 by)
@@ -165,22 +182,19 @@ public static class SeatTolerances
             return shift + (turn + by.Dot(normal) * tilt(arms[hole]).Cross(normal)).Cross(seat);
         }
 
-        var all = ImmutableArray.CreateBuilder<SeatTolerance>();
         for (var i = 0; i < holes.Length; i++)
         {
-            var off = mount.Holes[i].PlusMinus;
+            var off = own[i].PlusMinus;
             foreach (var (axis, way, plusMinus) in new[] { ("x", new Vector3(1, 0, 0), off.X), ("y", new(0, 1, 0), off.Y), ("z", new(0, 0, 1), off.Z) })
             {
-                all.Add(new($"mount hole {i + 1}, {axis}", Moved(i, way).XY, plusMinus) { IsMeasured = true });
+                yield return ($"mount hole {i + 1}, {axis}", Moved(i, way), plusMinus, true);
             }
 
-            if (mount.Holes[i].Spacer is not null)
+            if (own[i].Spacer is not null)
             {
-                all.Add(new($"spacer {i + 1}", Moved(i, normal).XY, Spacer.Deviation));
+                yield return ($"spacer {i + 1}", Moved(i, normal), Spacer.Deviation, false);
             }
         }
-
-        return [.. all.Where(Counts)];
     }
 
     // The slope (a vector of the face, for a unit of height at a hole with the arm given) of the plane that fits heights best; without what they

@@ -24,7 +24,8 @@ public sealed class SheetOnMount
         StopMetalRadius = Seat.MetalRadius(stock.Thickness);
         Straight = BracketShape.StraightBesideBend(stock.Thickness);
         var slot = preferences.MountSlots?.On(Frame);
-        Bolts = [.. mount.Holes.Select((hole, i) => BracketShape.BoltHole(hole, i, MountFrame.ToFlat(face.ToFace(hole.At)), stock, slot))];
+        Bolts = [.. mount.OwnHoles.Select((hole, i) => BracketShape.BoltHole(hole, i, MountFrame.ToFlat(face.ToFace(hole.At)), stock, slot))];
+        SecondBolts = [.. mount.Holes.Where(h => h.IsOnSecond).Select((hole, i) => BracketShape.BoltHole(hole, Bolts.Length + i, default, stock, null))];
         BoltMetal = [.. Bolts.SelectMany(b => b.Metal)];
     }
 
@@ -55,9 +56,12 @@ public sealed class SheetOnMount
     /// <summary>Straight edge beside a bend (mm).</summary>
     public double Straight { get; }
 
-    /// <summary>The bolt holes, flat coordinates (mm).</summary>
+    /// <summary>The bolt holes of the mount flange, flat coordinates (mm).</summary>
     public ImmutableArray<BracketHole> Bolts { get; }
 
-    /// <summary>What must have metal around them (mm).</summary>
+    /// <summary>The bolt holes of the second mount flange, but for their place, which depends on the die; empty where there is none.</summary>
+    public ImmutableArray<BracketHole> SecondBolts { get; }
+
+    /// <summary>What must have metal around the bolts of the mount flange (mm).</summary>
     public IReadOnlyList<Disc> BoltMetal { get; }
 }

@@ -17,12 +17,12 @@ public static class StopGive
     public static double Of(Bracket bracket, double tension)
     {
         var flat = bracket.Flat;
-        if (flat.Bends.IsEmpty)
+        if (bracket.Stop.Flange == 0)
         {
             return 0;
         }
 
-        ImmutableArray<Disc> bolts = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).SelectMany(h => h.Metal)];
+        ImmutableArray<Disc> bolts = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt && h.Flange == 0).SelectMany(h => h.Metal)];
         var (main, seat, stop) = (flat.Bends[..bracket.Stop.Flange], bracket.FoldedSeat.Point, bracket.Stop);
         ThrottlePoint Foot(Bend bend, int number) => bracket.Folded.Fold(bend.Middle, 0);
         var give = Plain(bracket.Stock, main.AsSpan(), stop.Centre, stop.MetalRadius, bolts, seat, Foot);

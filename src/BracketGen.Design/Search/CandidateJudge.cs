@@ -93,7 +93,10 @@ internal sealed class CandidateJudge
     }
 
     private IEnumerable<Check> BendingOf(Candidate candidate) =>
-        candidate.Bend(_job) is { } result ? BendChecks.OfTools(candidate.Bracket, result, _areToolsAssumed) : [];
+        candidate.Bend(_job) is { } result
+            ? BendChecks.OfTools(candidate.Bracket, result, _areToolsAssumed)
+                .Concat(SecondFaceChecks.OfBend(candidate.Bracket, _job.Body.Mount, _job.Shop.Process, _job.Vehicle.Cable.OuterEnd))
+            : [];
 
     // What fails at a place with no bracket whatever: give and tolerances of one only make it worse.
     private Check? FailsAlone(StopMechanism stop) => Alone(stop).FirstOrDefault(c => !CandidateSearch.IsGoodEnough(c));

@@ -77,6 +77,7 @@ public static class CandidateSearch
             .. place.Checks,
             .. TravelChecks.OfStop(job.Vehicle, job.Preferences, place.Travel, place.Placement, bracket.Seat),
             .. BracketChecks.OfFlat(bracket, job.Vehicle.Cable, job.Shop.Process),
+            .. SecondFaceChecks.OfFlat(bracket, job.Body.Mount),
         ])
     {
         Place = place,
@@ -88,6 +89,9 @@ public static class CandidateSearch
         var reachable = Places(job, [0], Step).Any();
         return new(CheckId.BracketShape, 0, 1) { IsVariant = !reachable };
     }
+
+    /// <summary>The check of the room at the line where the faces of the mount meet, where no sheet and tool leaves enough; null where one does, and where there is no second face.</summary>
+    public static Check? NoSecondFlange(Job job) => job.Body.Mount.Second is not null && new Check(CheckId.SecondFaceLine, ToolsFor(job).Max(t => t.RoomAtSecond) ?? double.NaN, 0) is { Passes: false } none ? none : null;
 
     private static double UsableShift(Job job) =>
         job.Vehicle.Cable.OuterEnd.AdjusterRange / 2 * (1 - job.Preferences.AdjusterReserve);

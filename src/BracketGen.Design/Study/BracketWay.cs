@@ -18,11 +18,14 @@ public sealed record BracketWay(Bracket Bracket, Frame Mount, bool IsTurnedOver,
     // A single bolt lets the bracket turn: it is set in line with the wire, found in steps of this.
     private static readonly Angle Step = Angle.FromDegrees(1);
 
-    /// <summary>Every way in which bolts go through all tapped holes; in the order as measured, turned over, each with the outer on the face as measured and on the other one.</summary>
+    /// <summary>
+    /// Every way in which bolts go through all tapped holes; in the order as measured, turned over, each with the outer on the face as measured and on the other one. None on a mount with a second face: a
+    /// measured bracket has all its bolt holes in one flange.
+    /// </summary>
     /// <param name="job">The job.</param>
     /// <param name="bracket">A bracket made elsewhere, its mount flange in its own coordinates.</param>
     public static IEnumerable<BracketWay> Of(Job job, Bracket bracket) =>
-        from turned in new[] { false, true }
+        from turned in job.Body.Mount.Second is null ? new[] { false, true } : []
         from other in new[] { false, true }
         let over = turned ? TurnedOver(bracket) : bracket
         from way in OnBolts(job, other ? OnOtherFace(over) : over)

@@ -56,7 +56,7 @@ public static class Designer
     internal static Solution Answer(Job job, Finding? taken)
     {
         var travel = taken?.Candidate.Travel ?? NominalTravel(job);
-        var checks = taken?.Offer!.Checks ?? [.. BodyChecks.Of(job.Body), .. TravelChecks.Of(job, travel), CandidateSearch.NoShape(job)];
+        var checks = taken?.Offer!.Checks ?? [.. BodyChecks.Of(job.Body), .. TravelChecks.Of(job, travel), CandidateSearch.NoShape(job), .. CandidateSearch.NoSecondFlange(job) is { } missing ? (Check[])[missing] : []];
         var mechanism = taken?.Mechanism ?? MechanismReport.Of(job, travel, null, null);
         return new()
         {

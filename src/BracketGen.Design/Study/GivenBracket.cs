@@ -5,6 +5,7 @@ using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Study;
 
@@ -33,7 +34,11 @@ public static class GivenBracket
 
         var bent = placed.Flat.Bends.IsEmpty || placed.IsMadeElsewhere ? null : BendChecks.Bend(placed, job.Shop);
         placed = placed with { Plan = bent?.Plan };
-        Check[] bending = bent is null ? [] : [.. BendChecks.OfTools(placed, bent, BendChecks.AreAssumed(job.Shop))];
+        Check[] bending = bent is null ? [] :
+        [
+            .. BendChecks.OfTools(placed, bent, BendChecks.AreAssumed(job.Shop)),
+            .. SecondFaceChecks.OfBend(placed, job.Body.Mount, job.Shop.Process, job.Vehicle.Cable.OuterEnd),
+        ];
         ImmutableArray<Check> checks = [.. ChecksOf(job, placed, placement, travel, bending)];
         var candidate = new Candidate(placement, travel, placed, 0, 0, () => checks);
         var report = StrengthStudy.OfSome(job, travel, placement, placed, strength);
@@ -86,6 +91,7 @@ public static class GivenBracket
             .Concat(GivenChecks.Of(job, placed, placement, travel))
             .Concat(BracketChecks.OfFlat(placed, job.Vehicle.Cable, job.Shop.Process)
                 .Where(q => !bending.Any(b => (b.Id, b.Number) == (q.Id, q.Number)) && !(placed.IsMadeElsewhere && IsOfMaking(q))))
+            .Concat(SecondFaceChecks.OfFlat(placed, job.Body.Mount))
             .Concat(bending)
             .Concat(Later(() => BracketChecks.InSpace(placed, job, placement, travel, SpaceDemand.Error)));
 
@@ -121,13 +127,13 @@ public static class GivenBracket
     private static Bracket Place(Job job, Bracket bracket, Frame mount) => bracket with
     {
         Folded = new(bracket.Flat, mount),
-        Holes = [.. bracket.Holes.Select(h => h.Purpose == HolePurpose.Bolt ? OnMount(h, job.Body.Mount, mount) : h)],
+        Holes = [.. bracket.Holes.Select(h => h.Purpose == HolePurpose.Bolt ? OnMount(h, job.Body.Mount, new FoldedSheet(bracket.Flat, mount).Flanges[h.Flange].ToThrottle(h.Centre)) : h)],
         Seat = StopSeat.For(job.Vehicle.Cable, job.Preferences.StopOpening, bracket.Stock.Thickness, bracket.Stock.Material.Finish),
     };
 
-    private static BracketHole OnMount(BracketHole hole, MountFace face, Frame mount)
+    private static BracketHole OnMount(BracketHole hole, MountFace face, ThrottlePoint at)
     {
-        var under = face.Nearest(mount.ToThrottle(hole.BoltAt));
+        var under = face.Nearest(at);
         return hole with { Fixing = under.Fixing, SpacerLength = under.SpacerLength };
     }
 }

@@ -71,14 +71,17 @@ public static class GivenChecks
     private static (double Worst, bool Threads, double Metal) Bolts(MountFace mount, Bracket placed)
     {
         var holes = placed.Holes.Where(h => h.Purpose == HolePurpose.Bolt).ToArray();
-        var places = holes.Select(h => placed.Folded.Flanges[0].ToThrottle(h.BoltAt)).ToArray();
+        var places = holes.Select(h => placed.Folded.Flanges[h.Flange].ToThrottle(h.BoltAt)).ToArray();
         var (worst, threads, metal) = (holes.Length == mount.Holes.Length ? 0 : double.PositiveInfinity, true, double.PositiveInfinity);
 
         // A bolt stands in the line of its slot; what of the pattern is off along it takes nothing of its play.
         foreach (var threaded in mount.Holes)
         {
             var nearest = Enumerable.Range(0, holes.Length).MinBy(i => places[i].DistanceTo(threaded.At));
-            worst = Math.Max(worst, places[nearest].Vector.DistanceTo(mount.Plane.FootOf(threaded.At.Vector)));
+
+            // Over the second face only what is along it counts here, less what its larger holes leave.
+            var place = threaded.IsOnSecond ? mount.PlaneOf(threaded).FootOf(places[nearest].Vector) : places[nearest].Vector;
+            worst = Math.Max(worst, place.DistanceTo(mount.FootOf(threaded).Vector) - (threaded.IsOnSecond ? (threaded.Clearance - threaded.Thread.ClearanceMedium) / 2 : 0));
             threads &= holes[nearest].Thread == threaded.Thread;
             metal = Math.Min(metal, holes[nearest].MetalRadius - BracketShape.BoltMetalRadius(threaded, placed.Stock.Thickness));
             metal = Math.Min(metal, Flat(placed, holes[nearest]) - threaded.Thread.WasherDiameter / 2);

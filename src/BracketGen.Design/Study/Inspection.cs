@@ -54,9 +54,23 @@ public sealed record Inspection(
         }
 
         var first = bracket.Holes[0];
+        var frame = DatumFrame(bracket);
+        var second = bracket.MountBolts.Length > 1 ? bracket.Holes[1].Name : null;
         for (var i = 1; i < bracket.Holes.Length - 1; i++)
         {
             var hole = bracket.Holes[i];
+            if (hole.Flange > 0)
+            {
+                var middle = frame.ToLocal(bracket.Folded.Fold(hole.Centre, 0).Vector);
+                foreach (var (thing, way, place) in new[] { (InspectedThing.HoleAlong, frame.X, middle.X), (InspectedThing.HoleAcross, frame.Y, middle.Y), (InspectedThing.HoleHeight, frame.Z, middle.Z) })
+                {
+                    Add(thing, hole.Name, first.Name, i, place, SecondFlangeTolerance.Along(bracket, hole, process, end, way));
+                    items[^1] = items[^1] with { Towards = second };
+                }
+
+                continue;
+            }
+
             Add(InspectedThing.Distance, hole.Name, first.Name, i, first.Centre.DistanceTo(hole.Centre), Making(hole).Position);
         }
 
@@ -67,13 +81,12 @@ public sealed record Inspection(
                 SeatTolerances.BendAngle.Radians);
         }
 
-        var frame = DatumFrame(bracket);
         var (seat, normal) = bracket.FoldedSeat;
         Vector3 at = frame.ToLocal(seat.Vector), facing = frame.ToLocalDirection(normal);
         var allowed = StopTolerance.Of(bracket, process, end);
         double Limit(double cosine) => allowed.Position / 2 * Math.Sqrt(Math.Max(0, 1 - cosine * cosine)) + allowed.Profile / 2 * Math.Abs(cosine);
         Add(InspectedThing.StopAlong, bracket.Stop.Name, first.Name, 0, at.X, Limit(facing.X));
-        items[^1] = items[^1] with { Towards = bracket.Holes.Length > 2 ? bracket.Holes[1].Name : null };
+        items[^1] = items[^1] with { Towards = second };
         Add(InspectedThing.StopAcross, bracket.Stop.Name, first.Name, 1, at.Y, Limit(facing.Y));
         if (!bracket.Flat.Bends.IsEmpty)
         {
@@ -145,7 +158,7 @@ public sealed record Inspection(
     private static Frame DatumFrame(Bracket bracket)
     {
         var flange = bracket.Folded.Flanges[0];
-        var bolts = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).ToArray();
+        var bolts = bracket.MountBolts;
         var along = bolts.Length > 1 ? flange.ToWorldDirection(Vector3.From(bolts[1].Centre - bolts[0].Centre)) : flange.X;
         return Frame.FromZX(flange.ToWorld(bolts[0].Centre.Vector), flange.Z, along);
     }

@@ -9,11 +9,20 @@ public enum InspectedThing
     /// <summary>Length of a slotted hole over all (mm).</summary>
     SlotLength,
 
-    /// <summary>Distance from one hole's centre to another's (mm).</summary>
+    /// <summary>Distance from one hole's centre to another's on the mount flange (mm).</summary>
     Distance,
 
     /// <summary>Included angle of a bend (rad).</summary>
     IncludedAngle,
+
+    /// <summary>A hole of the second mount flange on its underside, from H1 towards H2 (mm).</summary>
+    HoleAlong,
+
+    /// <summary>The same, square to that on the mount face, to the left as seen from above the face (mm).</summary>
+    HoleAcross,
+
+    /// <summary>The same, from the mount face (mm).</summary>
+    HoleHeight,
 
     /// <summary>The stop's hole at the seat, from H1 towards H2 (mm).</summary>
     StopAlong,

@@ -1,6 +1,7 @@
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
+using BracketGen.SheetMetal.Patterns;
 
 namespace BracketGen.Design.Study;
 
@@ -27,16 +28,22 @@ public static class MountMatch
     /// <param name="mount">The mount face.</param>
     public static IEnumerable<Frame> Of(Bracket bracket, MountFace mount)
     {
-        var holes = bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt).Select(h => h.Centre).ToArray();
-        var threaded = mount.Holes.Select(h => mount.Plane.FootOf(h.At.Vector)).ToArray();
-        if (holes.Length != threaded.Length)
+        var holes = bracket.MountBolts.Select(h => h.Centre).ToArray();
+        var threaded = mount.OwnHoles.Select(h => mount.Plane.FootOf(h.At.Vector)).ToArray();
+        BracketHole[] others = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt && h.Flange > 0)];
+        MountHole[] onSecond = [.. mount.Holes.Where(h => h.IsOnSecond)];
+        if (holes.Length != threaded.Length || others.Length != onSecond.Length)
         {
             yield break;
         }
 
         if (holes.Length == 1)
         {
-            yield return bracket.Folded.Flanges[0];
+            if (LiesOnSecond(bracket.Folded.Flanges[0]))
+            {
+                yield return bracket.Folded.Flanges[0];
+            }
+
             yield break;
         }
 
@@ -55,11 +62,23 @@ public static class MountMatch
                 var lined = Frame.FromZX(threaded[first], mount.Plane.Normal, way);
                 var x = lined.ToWorldDirection(Vector3.From(Vector2.FromPolar(1, -along.Polar)));
                 var frame = Frame.FromZX(threaded[first], mount.Plane.Normal, x).Shift(Vector3.From(-holes[0].Vector));
-                if (holes.All(h => threaded.Min(t => t.DistanceTo(frame.ToWorld(h.Vector))) <= MostOff))
+                if (holes.All(h => threaded.Min(t => t.DistanceTo(frame.ToWorld(h.Vector))) <= MostOff) && LiesOnSecond(frame))
                 {
                     yield return frame;
                 }
             }
+        }
+
+        bool LiesOnSecond(Frame frame)
+        {
+            if (others.Length == 0)
+            {
+                return true;
+            }
+
+            var folded = new FoldedSheet(bracket.Flat, frame);
+            return others.All(o => onSecond.Min(h => mount.FootOf(h).DistanceTo(folded.Fold(o.Centre, 0))) <= MostOff)
+                && others.All(o => folded.TopAt(o.Centre).Dot(mount.Second!.Plane.Normal) > 0);
         }
     }
 }

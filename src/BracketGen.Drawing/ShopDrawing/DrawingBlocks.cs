@@ -88,7 +88,7 @@ internal sealed class DrawingBlocks(BracketScene scene, DrawingOptions options, 
     {
         var (bracket, shop) = (scene.Bracket, Job.Shop);
         var end = Job.Vehicle.Cable.OuterEnd;
-        BracketHole[] bolts = [.. bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt)];
+        var bolts = bracket.MountBolts;
         DatumReference a = new("A"), b = new("B", true), c = new("C", true);
         ImmutableArray<DatumReference> all = bolts.Length > 1 ? [a, b, c] : [a, b];
         List<(string Label, SheetBlock[] Frames)> rows = [];
@@ -96,6 +96,11 @@ internal sealed class DrawingBlocks(BracketScene scene, DrawingOptions options, 
         {
             var place = 2 * HoleMaking.Of(bracket, bolts[i], end, shop.Process).Position;
             rows.Add((bolts[i].Name, [ToleranceFrame.Draw(Characteristic.Position, "Ø" + _value.RoundedDown(place), i == 1 ? [a, b] : all)]));
+        }
+
+        foreach (var hole in bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt && h.Flange > 0))
+        {
+            rows.Add((hole.Name, [ToleranceFrame.Draw(Characteristic.Position, "Ø" + _value.RoundedDown(SecondFlangeTolerance.Position(bracket, hole, shop.Process, end)), all)]));
         }
 
         var stop = StopTolerance.Of(bracket, shop.Process, end);

@@ -1,3 +1,4 @@
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Solid.Mesh;
 using BracketGen.Drawing.Views;
@@ -166,11 +167,11 @@ internal sealed class FormedViews
         var clear = ClearOf(scale);
         List<WantedDimension> wanted = [];
 
-        // Every hole from the datum, both ways: bolts on the mount face, the stop at its seat.
+        // Every hole from the datum, both ways: bolts on their face, the stop at its seat.
         foreach (var hole in _scene.Bracket.Holes.Skip(1))
         {
             var isStop = hole == _scene.Bracket.Stop;
-            var at = isStop ? _scene.Seat : FrontOf(hole.Centre, 0);
+            var at = isStop ? _scene.Seat : OnFace(hole);
             var room = isStop ? 0 : scale * hole.Reach + 2;
             if (Math.Abs(at.X) > Shown)
             {
@@ -238,6 +239,14 @@ internal sealed class FormedViews
             ? sketch.At(FrontOf(bend.Start, 0))
             : far * across;
         Want(face, seat, up, bend.IsUp ? near : -near);
+
+        // And to each hole of the second mount flange, beside it.
+        foreach (var hole in _scene.Bracket.Holes.Where(h => h.Purpose == HolePurpose.Bolt && h.Flange > 0))
+        {
+            Vector2 middle = sketch.At(OnFace(hole)), foot = sketch.At(FrontOf(_scene.Flat.Bends[hole.Flange - 1].Start, 0));
+            Want(foot, middle, up, across.Dot(middle) > across.Dot(foot) - Shown ? across : -across);
+        }
+
         wanted.Add(new(
             scale * far * across, scale * (far * across + _scene.Thickness * up), SideOf(-near), value.Thickness(_scene.Thickness)));
 
@@ -256,6 +265,9 @@ internal sealed class FormedViews
             AddBendNames(space, sketch, scale);
         });
     }
+
+    // The middle of a hole on the side that lies on its face.
+    private Vector3 OnFace(BracketHole hole) => _scene.Front.ToLocal(_scene.Bracket.Folded.Flanges[hole.Flange].ToWorld(hole.Centre.Vector, 0));
 
     private Vector3 FrontOf(FlatPoint flat, double height) => _scene.Front.ToLocal(_scene.Bracket.Folded.Flanges[0].ToWorld(flat.Vector, height));
 

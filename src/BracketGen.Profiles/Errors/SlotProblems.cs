@@ -6,3 +6,7 @@ namespace BracketGen.Profiles.Errors;
 /// <param name="Normal">Normal of the face.</param>
 /// <param name="Body">Code of the throttle body in a family; null in a job.</param>
 public sealed record SlotSquareToFace(Vector3 Normal, string? Body) : ProfileProblem;
+
+/// <summary>Slotted mount holes on a mount of two faces: what a bracket shifted along one of them does on the other is not looked at.</summary>
+/// <param name="Body">Code of the throttle body in a family; null in a job.</param>
+public sealed record SlotsOnTwoFaces(string? Body) : ProfileProblem;

@@ -41,6 +41,13 @@ internal sealed class SectionValues(TomlTable table, string path, Reading readin
         ReportAt(value, $"{key.Name}[{item + 1}]{(inItem.Length > 0 ? "." : "")}{inItem}", problem);
     }
 
+    /// <summary>The same for an item of a list in a table of the section.</summary>
+    public void ReportIn(Key key, string list, int item, string inItem, ProfileProblem problem)
+    {
+        var found = ((TomlList)((TomlTable)Written(key)!).Find(list)!.Value).Items[item];
+        ReportAt(found is TomlTable entry ? entry.Find(inItem)?.Value ?? found : found, $"{key.Name}.{list}[{item + 1}].{inItem}", problem);
+    }
+
     private void ReportAt(TomlValue value, string key, ProfileProblem problem)
     {
         HasFailed = true;

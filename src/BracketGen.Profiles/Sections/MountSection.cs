@@ -49,7 +49,7 @@ internal static class MountSection
     private static readonly Key<double> SpacerLength = Key<double>.WithDefault(
         "spacer", QuantityForm.Length(1, 40), "How much lower than the mount face this hole lies: the length of the spacer that goes under the bracket there. If left out: the hole lies on the face.", 0);
 
-    private static readonly Section<MountHole> Hole = new(
+    public static readonly Section<MountHole> Hole = new(
         [At, PlusMinus, Thread, BossDiameter, ThreadDepth, Kind, HoleDiameter, FlangeThickness, RoomBehind, StandsOut, SpacerLength],
         v => new(new(v.Get(At)), v.Get(Thread), v.Get(BossDiameter)) { PlusMinus = Off(v.Get(PlusMinus)), ThreadDepth = v.OrNull(ThreadDepth), Fixing = FixingOf(v), SpacerLength = v.Get(SpacerLength) },
         [
@@ -89,15 +89,51 @@ internal static class MountSection
         "Friction coefficient of the bracket on the bosses: lay a piece of the sheet, finished as the bracket, on the clean face, tilt until it slides; height over base, the least of five tries; no unit. If left out: not known, and a bracket on slotted holes is not proven.",
         isRequired: false);
 
+    private static readonly Key<SecondFaceSection.Written> SecondFace = new(
+        "second_face", SecondFaceSection.Form, "A second flat face, at an angle to the mount face, that takes bolts of the bracket too: the bracket gets a second mount flange. Both must belong to parts that are bolted together.", isRequired: false);
+
     public static Section<MountFace> Form { get; } = new(
-        [Normal, Flatness, Boss, Class, Friction, FaceFriction, Holes],
-        v => new(Fit(v).Face, v.Get(Holes)) { Flatness = v.OrNull(Flatness), Boss = v.Get(Boss), ScrewClass = v.Get(Class, null), ScrewFriction = v.Get(Friction), FaceFriction = v.OrNull(FaceFriction) },
+        [Normal, Flatness, Boss, Class, Friction, FaceFriction, Holes, SecondFace],
+        v => new(Fit(v).Face, AllHoles(v)) { Second = v.Has(SecondFace) ? Second(v).Face : null, Flatness = v.OrNull(Flatness), Boss = v.Get(Boss), ScrewClass = v.Get(Class, null), ScrewFriction = v.Get(Friction), FaceFriction = v.OrNull(FaceFriction) },
         [
             new([Normal, Holes], CheckFlat),
             new([Holes], CheckApart),
             new([Holes], CheckSpacers),
             new([Class, Holes], CheckClass),
+            new([Normal, Holes, SecondFace], CheckSecond),
         ]);
+
+    private static (SecondFace? Face, ImmutableArray<MountHole> Holes, SecondFaceWrong? Wrong) Second(SectionValues values) =>
+        SecondFaceSection.Read(values.Get(SecondFace), Fit(values).Face, values.Get(Holes));
+
+    private static ImmutableArray<MountHole> AllHoles(SectionValues values) =>
+        values.Has(SecondFace) ? [.. values.Get(Holes), .. Second(values).Holes] : values.Get(Holes);
+
+    private static void CheckSecond(SectionValues values)
+    {
+        if (!values.Has(SecondFace))
+        {
+            return;
+        }
+
+        var (face, holes, wrong) = Second(values);
+        if (wrong is not null)
+        {
+            values.Report(SecondFace, wrong);
+            return;
+        }
+
+        var written = values.Get(SecondFace);
+        var fit = SecondFaceSection.Fit(face!.Plane.Normal, written);
+        if (!fit.IsExplained && fit.Worst < holes.Length)
+        {
+            values.ReportIn(SecondFace, "holes", fit.Worst, "at", new HoleOffFace(fit.Height, fit.Allowed, Foot(fit, holes[fit.Worst]), IsFitted: true, fit.Free?.Normal));
+        }
+        else if (!fit.IsExplained)
+        {
+            values.ReportIn(SecondFace, "points", fit.Worst - holes.Length, "at", new HoleOffFace(fit.Height, fit.Allowed, Foot(fit, written.Points[fit.Worst - holes.Length]), IsFitted: true, fit.Free?.Normal));
+        }
+    }
 
     private static Fixing FixingOf(SectionValues values) => values.Get(Kind) switch
     {

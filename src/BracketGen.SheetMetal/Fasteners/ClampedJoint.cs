@@ -44,7 +44,10 @@ public sealed record ClampedJoint(MountScrew Screw, double SheetThickness, doubl
 
     private double Diameter => Screw.Thread.Diameter;
 
-    private double Hole => Screw.Thread.ClearanceMedium;
+    /// <summary>Diameter of the clearance hole in the sheet (mm); null for ISO 273 medium.</summary>
+    public double? ClearanceHole { get; init; }
+
+    private double Hole => ClearanceHole ?? Screw.Thread.ClearanceMedium;
 
     // Sheet and face meet round the larger of both holes.
     private double FaceHole => Math.Max(Slot?.Width ?? 0, Screw.Fixing is ThroughHole through ? Math.Max(Hole, through.Diameter) : Hole);

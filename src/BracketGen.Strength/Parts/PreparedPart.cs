@@ -60,6 +60,19 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
     public StaticSolution Moved(IEnumerable<int> nodes, Vector3 by) =>
         System.Moved(nodes.SelectMany(n => (Held[])[new(n, Freedom.X, by.X), new(n, Freedom.Y, by.Y), new(n, Freedom.Z, by.Z)]));
 
+    /// <summary>What turning some washers as one whole does, all others at rest.</summary>
+    /// <param name="nodes">The nodes that they hold.</param>
+    /// <param name="about">A point of the axis (mm).</param>
+    /// <param name="turn">Direction of the axis, as long as the angle (rad, right-hand rule), a small one.</param>
+    public StaticSolution Turned(IEnumerable<int> nodes, ThrottlePoint about, Vector3 turn) => System.Moved(nodes.SelectMany(n =>
+    {
+        var by = turn.Cross(Model.Mesh.Nodes[n] - about);
+        return (Held[])
+        [
+            new(n, Freedom.X, by.X), new(n, Freedom.Y, by.Y), new(n, Freedom.Z, by.Z), new(n, Freedom.AboutX, turn.X), new(n, Freedom.AboutY, turn.Y), new(n, Freedom.AboutZ, turn.Z),
+        ];
+    }));
+
     /// <summary>The first natural frequency is never above this (Hz): Rayleigh's quotient over what forces on the seat do.</summary>
     public double FirstFrequencyAtMost() => System.FirstFrequencyAtMost(Unit);
 

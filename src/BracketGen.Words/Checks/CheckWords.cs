@@ -379,6 +379,21 @@ public static class CheckWords
         CheckId.SlotEnds => new(
             "Wire that runs from its groove to the seat, bracket at every end of its slots", "1 if it does at every end that the slotted mount holes allow",
             "At an end of its slots the bracket holds the stop where no wire runs to it from the groove. Make the slots shorter, or the holes round."),
+        CheckId.SecondFaceCorner => new(
+            "Room for the bend where the two faces meet", "inside corner: inside radius + thickness - radius of the fillet; outside edge: radius of the edge - inside radius x max(1, tan(bend angle / 2))",
+            "The bend rests on the fillet or on the edge, and neither flange lies on its face: tightened, the bracket is bent. Give corner_radius; file the edge round, or choose a die with another inside radius."),
+        CheckId.SecondFaceLine => new(
+            "Flat left beside the bend between the two faces", "flat between the bend and the metal round the nearest hole of either face - straight edge beside the bend",
+            "A hole lies too near the line where the two faces meet: there is no room for the bend and its die. Choose a thinner sheet or a die with a smaller radius, or another hole."),
+        CheckId.SecondFaceGap => new(
+            "Gap under the second mount flange, once bent to its face, maximum", "bend line, allowance, ± of the holes of both faces, each at its worst, magnitudes added, less what the play of the mount bolts takes up; limit: what shims fill",
+            "Shims may not fill the gap. Measure the holes of both faces more exactly."),
+        CheckId.SecondFaceHoles => new(
+            "Second mount flange off along its face, maximum", "bend line, allowance, cutting, ± of the holes, each at its worst, magnitudes added; limit: play of its bolts",
+            "The bolts of the second face may not go in. Measure the holes of both faces more exactly, or drill these holes through the second mount flange with the bracket in place."),
+        CheckId.SecondFaceDrawn => new(
+            "Yield strength over the stress as the bolts draw the second mount flange down", "finite elements: the second mount flange turned about its bend by 0.05 mm over the width of a washer, what a feeler gauge leaves",
+            "Tightening bends the bracket for good, and its stop leaves its place. Use a thinner sheet, or another mount hole farther from the line where the faces meet."),
         CheckId.SpacerPressure => new(
             "Compression of a spacer, pedal stamped on", "(maximum force in the screw + tilting moment / contact radius) / (area of the spacer); limit: yield strength of S235",
             "The spacer is squeezed shorter and the screw loses its grip. Use a larger screw with its wider spacer, or stronger steel, or less torque."),

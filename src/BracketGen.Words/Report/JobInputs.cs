@@ -136,7 +136,14 @@ public sealed class JobInputs(Solution solution)
         yield return new("normal of the mount face", Direction(body.Mount.Plane.Normal));
         foreach (var hole in body.Mount.Holes)
         {
-            yield return new(Hole(hole), Point(hole.At), hole.PlusMinus.IsExact ? "" : Off(hole.PlusMinus));
+            yield return new((hole.IsOnSecond ? "second face: " : "") + Hole(hole), Point(hole.At), hole.PlusMinus.IsExact ? "" : Off(hole.PlusMinus));
+        }
+
+        if (body.Mount.Second is { } second)
+        {
+            yield return new("normal of the second face", Direction(second.Plane.Normal));
+            yield return new(
+                body.Mount.IsInsideCorner ? "fillet between the two faces" : "edge between the two faces", second.CornerRadius is { } radius ? $"radius {Length(radius)}" : "not measured");
         }
 
         yield return new("metal of the bosses", body.Mount.Boss.Name);

@@ -63,6 +63,14 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
             }
         }
 
+        if (bracket.SecondBend is { } bend)
+        {
+            var second = Phrases.List([.. bracket.Holes.Where(h => h.Flange == bend.To).Select(h => h.Name)]);
+            yield return $"Offer the bracket up: mount flange on its face, all bolts turned in by hand, pushed against the second face at {second}. Feel under the second mount flange on either side of each bolt with a feeler gauge of {_units.Fine(SecondFace.LeftGap)}. "
+                + $"Where it goes in on one side only, take the bracket off and correct bend {bend.To.ToString(CultureInfo.InvariantCulture)} by hand, in a vice with soft jaws. Where it goes in all round, fill the gap with shim rings, {_units.Length(SecondFace.MostShim)} at most. Never draw a gap together with the bolts.";
+            yield return "Both faces must belong to parts that are bolted together. A bracket between parts that move against each other cracks: do not fit it there.";
+        }
+
         yield return $"Bolt the bracket on by hand, a washer under each {Washed()}, then tighten in two rounds: "
             + string.Join(", ", hardware.Bolts.Select(b => $"{Phrases.List(b.Holes)} to {_units.Torque(b.Bolt.Torque)}"))
             + $". Draw a line of paint across {(hardware.Bolts.Any(b => b.Bolt.HasNut) ? "head or nut" : "head")}, washer and sheet: it shows later if a {(hardware.Bolts.Any(b => b.Bolt.HasNut) ? "bolt or nut" : "bolt")} has turned.";

@@ -137,7 +137,7 @@ public static class DrawingText
 
     /// <summary>What the letters of the datums stand for.</summary>
     /// <param name="bracket">The bracket.</param>
-    public static string Datums(Bracket bracket) => bracket.Holes.Count(h => h.Purpose == HolePurpose.Bolt) > 1
+    public static string Datums(Bracket bracket) => bracket.MountBolts.Length > 1
         ? $"Datum A: the mount face. Datum B: hole H1{Middle(bracket.Holes[0])}. Datum C: hole H2{Middle(bracket.Holes[1])}."
         : $"Datum A: the mount face. Datum B: hole H1{Middle(bracket.Holes[0])}.";
 
@@ -180,7 +180,7 @@ public static class DrawingText
         var units = job.Units;
         List<string> notes =
         [
-            $"x and y count from H1{(bracket.Holes.Count(h => h.Purpose == HolePurpose.Bolt) > 1 ? ", the x axis through H1 and H2" : "")}. The cut file counts from the lower left corner: H1 is at {Phrases.Tied(corner)} there.",
+            $"x and y count from H1{(bracket.MountBolts.Length > 1 ? ", the x axis through H1 and H2" : "")}. The cut file counts from the lower left corner: H1 is at {Phrases.Tied(corner)} there.",
             "The table of points gives the whole outline: each point, the edge to the next one, and the centre of an arc. Hollow: the metal is outside the arc.",
             isCompensated
                 ? $"The contour is the finished edge. Only {FileNames.BeamPath} is compensated, for a kerf of {Phrases.Tied(units.WriteFine(Quantity.Length, job.Shop.Kerf))}: switch compensation off at the machine when you cut from it."

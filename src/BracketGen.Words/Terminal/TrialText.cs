@@ -26,12 +26,22 @@ public static class TrialText
     /// <summary>The bracket and what it is tried on.</summary>
     public static string Heading(MeasuredBracket bracket, Job job) => $"{bracket.Name} ({bracket.Source}) on {job.Vehicle.Name} with {job.Body.Name}";
 
+    /// <summary>Said where the mount has a second face.</summary>
+    /// <param name="job">The job.</param>
+    public static string OnTwoFaces(Job job) => $"The mount of {job.Body.Name} has a second face. A bracket file describes one face with bolt holes, so a bracket on two faces cannot be tried yet. Take [mount.second_face] out of the throttle body's file to try a bracket on the mount face alone; see docs/limits.md.";
+
     /// <summary>How it is bolted on, and where its other ways went.</summary>
     /// <param name="trial">The trial.</param>
     /// <param name="isDrawn">Whether the bracket was drawn and not measured: then its top is the side that is seen in the drawing.</param>
     public static IEnumerable<string> Fitted(BracketTrial trial, bool isDrawn = false)
     {
         var read = isDrawn ? "drawn" : "measured";
+        if (trial.Job.Body.Mount.Second is not null)
+        {
+            yield return OnTwoFaces(trial.Job);
+            yield break;
+        }
+
         if (trial.Way is not { } way)
         {
             yield return $"Its holes do not go onto the {Counted.Of(trial.Job.Body.Mount.Holes.Length, "tapped hole")} of the mount face, as {read} or turned over: a bolt hole would be farther off than the play of its bolt. It does not fit.";

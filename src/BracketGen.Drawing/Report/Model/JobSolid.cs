@@ -41,10 +41,9 @@ internal static class JobSolid
     private static SolidPart Mount(Job job, double thickness)
     {
         var shapes = new SolidShapes();
-        var up = job.Body.Mount.Plane.Normal;
         foreach (var hole in job.Body.Mount.Holes)
         {
-            var at = hole.At.Vector;
+            var (at, up) = (hole.At.Vector, job.Body.Mount.PlaneOf(hole).Normal);
             shapes.Cylinder(at - BossDepth * up, at, hole.BossDiameter / 2, 32);
             if (hole.Spacer is { } spacer)
             {
