@@ -2,12 +2,10 @@ using System.CommandLine;
 using System.Text;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
-using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
-using BracketGen.SheetMetal.Shops;
 using BracketGen.Storage;
 using BracketGen.Words.Terminal;
 
