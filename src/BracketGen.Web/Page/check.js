@@ -18,7 +18,8 @@ export async function checkPage({ desk, open, begin, back }) {
     h('input', { type: 'checkbox', 'data-tick': p.path, 'data-example': isExample, 'aria-label': fill(said.tick, { name: p.name || p.path }) }),
     h('button', { type: 'button', 'data-bracket': p.path, onclick: () => open(p.path, isExample) }, h('strong', {}, p.name || p.path), h('span', {}, p.path), p.problem ? h('span', { class: 'problem' }, p.problem) : null))));
   const brackets = (/** @type {Page.ShelfEntry[]} */ entries) => entries.filter((p) => p.kind === 'bracket');
-  const own = brackets(shelf.profiles);
+  // What cannot be read may be a bracket: it stays in the list and says what is wrong.
+  const own = shelf.profiles.filter((p) => p.kind === 'bracket' || p.kind === '');
   const examples = brackets(shelf.examples).filter((p) => !own.some((o) => o.path === p.path));
   $('check').replaceChildren(
     h('section', {}, h('h2', { id: 'check-heading', tabindex: '-1' }, said.heading), h('p', {}, said.explain), h('button', { type: 'button', id: 'check-back', onclick: back }, said.back)),
