@@ -7,6 +7,7 @@ using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Drawing;
 using BracketGen.Drawing.Dxf.Model;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Drawing.Solid.Step;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
@@ -109,6 +110,18 @@ public class AnswerTests
             message["quantity"] = 0;
             Assert.Equal(HttpStatusCode.BadRequest, (await served.Post("/output", message.ToJsonString())).Status);
         }
+    }
+
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("A")]
+    public async Task The_worksheet_is_that_of_the_command(string paper)
+    {
+        await using var served = await Served.Start(withExamples: false);
+        using var client = new HttpClient();
+        using var content = new StringContent($$"""{"paper":"{{paper}}"}""", System.Text.Encoding.UTF8, "application/json");
+        using var answer = await client.PostAsync(served.Server.Address + "worksheet", content);
+        Assert.Equal(WorksheetFile.Write(paper), await answer.Content.ReadAsByteArrayAsync());
     }
 
     // The job has one bracket that passes with strength; another is chosen, and handed over whatever it comes to.

@@ -92,6 +92,7 @@ public class HostileRequestTests
             ("questions", Json(new { kind = "vehicle", text = files[paths[2]] })),
             ("photo", PhotoTests.Seed),
             ("keep", Json(new { job, files })),
+            ("worksheet", Json(new { paper = "A", passedOver = new string('a', 200) })),
             ("remember", Json(new { look = "dark", passedOver = new string('a', 200) })),
             ("save", Json(new { files = new[] { new { path = "vehicles/new.toml", text = files[paths[2]], was = (string?)null } }, replace = true })),
         ];

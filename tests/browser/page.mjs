@@ -84,6 +84,7 @@ async function hold(page, isIt) {
 const inPart = (name, ...rest) => (part === name ? open(...rest) : undefined);
 await inPart('main job', 'from an empty start', { viewport: { width: 1200, height: 900 } }, async (page, say) => {
   await page.goto(empty);
+  await fetched(page, () => page.locator('#do-worksheet').click(), 'measuring-worksheet.pdf');
   await page.locator('#new-body-name').fill('Alder 58');
   await page.locator('#new-vehicle-name').fill('Plover');
   await page.keyboard.press('Enter');

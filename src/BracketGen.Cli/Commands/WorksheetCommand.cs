@@ -1,17 +1,13 @@
 using System.CommandLine;
 using BracketGen.Cli.Terminal;
 using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Sheet;
 using BracketGen.Storage;
-using BracketGen.Units;
 
 namespace BracketGen.Cli.Commands;
 
 /// <summary>The measuring worksheet, to take to the vehicle.</summary>
 internal static class WorksheetCommand
 {
-    private const string FileName = "measuring-worksheet.pdf", TargetName = "photo-target.pdf";
-
     public static Command Create()
     {
         var into = new Option<DirectoryInfo>("--into")
@@ -22,9 +18,9 @@ internal static class WorksheetCommand
         var paper = new Option<string>("--paper")
         {
             Description = "Sheet: A4 (millimetres) or A (8.5 x 11 inches, lengths in inches).",
-            DefaultValueFactory = _ => "A4",
+            DefaultValueFactory = _ => WorksheetFile.MetricPaper,
         };
-        paper.AcceptOnlyFromAmong("A4", "A");
+        paper.AcceptOnlyFromAmong(WorksheetFile.MetricPaper, WorksheetFile.InchPaper);
         var command = new Command("worksheet", $"Write the measuring worksheet (PDF): what to measure, from where, with blanks to fill in; and the target to photograph with the throttle body.\n\n{ExitCode.Help}") { into, paper };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(into), parsed.GetRequiredValue(paper)));
         return command;
@@ -32,15 +28,7 @@ internal static class WorksheetCommand
 
     private static int Run(DirectoryInfo into, string paper)
     {
-        var (format, units) = paper == "A" ? (PageFormat.AnsiA, UnitSystem.Inch) : (PageFormat.A4, UnitSystem.Metric);
-
-        // The sheets are the same every day: a fixed date keeps their bytes the same.
-        PdfInfo Named(string title) => new(title, "BracketGen", new DateOnly(2000, 1, 1));
-        (string Name, byte[] Bytes)[] files =
-        [
-            (FileName, PdfWriter.Write(Worksheet.Compose(format, units), Named("Measuring worksheet"))),
-            (TargetName, PdfWriter.Write([TargetSheet.Compose(format)], Named("Target to photograph with the throttle body"))),
-        ];
+        (string Name, byte[] Bytes)[] files = [(WorksheetFile.Name, WorksheetFile.Write(paper)), (WorksheetFile.TargetName, WorksheetFile.WriteTarget(paper))];
         try
         {
             foreach (var (name, bytes) in files)

@@ -61,6 +61,12 @@ internal sealed record OutputMessage : DeskMessage
     public bool Kerf { get; set; }
 }
 
+/// <summary>The worksheet on a paper.</summary>
+internal sealed record PaperMessage
+{
+    public required string Paper { get; init; }
+}
+
 /// <summary>A profile by its path.</summary>
 internal sealed record PathMessage
 {
@@ -93,6 +99,7 @@ internal sealed record SaveMessage
 [JsonSerializable(typeof(ReportMessage))]
 [JsonSerializable(typeof(DeskMessage))]
 [JsonSerializable(typeof(PathMessage))]
+[JsonSerializable(typeof(PaperMessage))]
 [JsonSerializable(typeof(TextMessage))]
 [JsonSerializable(typeof(SaveMessage))]
 [JsonSerializable(typeof(PhotoMessage))]

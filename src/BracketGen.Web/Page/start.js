@@ -1,5 +1,5 @@
 // The first screen: jobs of the folder, examples, a shared file, or a new job measured step by step.
-import { asked } from './asking.js';
+import { asked, fetched, hand, textOf } from './asking.js';
 import { $, h, input, select } from './dom.js';
 import { slug } from './paths.js';
 import { fill, words } from './words.js';
@@ -29,6 +29,7 @@ export async function startPage({ open, unpack, begin, back }) {
     h('section', {}, h('h2', {}, said.newHeading), h('p', {}, said.newExplain), newJob(shelf, begin)),
     h('section', {}, h('h2', {}, fill(said.jobsHeading, { folder: shelf.folder })), own.length ? list(own, false) : h('p', { class: 'remark' }, said.noJobs)),
     h('section', {}, h('h2', {}, said.examplesHeading), list(jobs(shelf.examples), true)),
+    h('section', {}, h('h2', {}, said.worksheetHeading), h('p', {}, said.worksheetExplain), worksheet()),
     h('section', {}, h('h2', {}, said.sharedHeading), h('div', { class: 'pick' }, h('label', { for: 'shared' }, said.shared), shared(unpack))),
     ...(back ? [h('p', {}, h('button', { type: 'button', id: 'back-to-job', onclick: back }, said.back))] : []));
   showNames();
@@ -81,6 +82,22 @@ function submit(event, problem, begin) {
   }
   const [body, vehicle] = measured.map((of) => ({ source: select(of.source).value, name: name(nameId(of)), slug: slug(name(nameId(of))) }));
   begin({ body, vehicle, shop: { source: select('new-shop').value, name: '', slug: '' } });
+}
+
+/** The sheet to take to the vehicle. */
+function worksheet() {
+  const status = h('p', { class: 'problem', role: 'status' });
+  return [
+    h('div', { class: 'pick' }, h('label', { for: 'worksheet-paper' }, said.paper), h('select', { id: 'worksheet-paper' }, h('option', { value: 'A4' }, said.a4), h('option', { value: 'A' }, said.a))),
+    h('p', {}, h('button', { type: 'button', id: 'do-worksheet', onclick: async () => {
+      try {
+        hand(await fetched('/worksheet', { paper: select('worksheet-paper').value }), 'measuring-worksheet.pdf');
+        status.textContent = '';
+      } catch (problem) {
+        status.textContent = textOf(problem);
+      }
+    } }, said.worksheet)), status,
+  ];
 }
 
 /** @param {(text: string) => Promise<void>} unpack */

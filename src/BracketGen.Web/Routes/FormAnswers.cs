@@ -1,4 +1,5 @@
 using System.Text.Json;
+using BracketGen.Drawing.Measuring;
 using BracketGen.Profiles;
 using BracketGen.Web.Measuring;
 using BracketGen.Web.Messages;
@@ -19,6 +20,14 @@ internal static class FormAnswers
             to.WriteRawValue(text);
         }
     });
+
+    /// <summary>The worksheet to take to the vehicle.</summary>
+    public static Task Worksheet(HttpContext context, PaperMessage message)
+    {
+        var bytes = WorksheetFile.Write(message.Paper);
+        context.Response.Headers.ContentDisposition = $"attachment; filename=\"{WorksheetFile.Name}\"";
+        return Exchange.Send(context, bytes, "application/octet-stream");
+    }
 
     /// <summary>The questions of a profile as it is so far, with their sketches.</summary>
     public static Task Questions(HttpContext context, TextMessage message)

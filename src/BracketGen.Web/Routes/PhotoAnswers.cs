@@ -2,14 +2,12 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using BracketGen.Drawing.Measuring;
-using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Photo;
 using BracketGen.Profiles.Editing;
 using BracketGen.Units;
 using BracketGen.Web.Messages;
 using BracketGen.Words.Page;
-using BracketGen.Words.Worksheet;
 using Microsoft.AspNetCore.Http;
 
 namespace BracketGen.Web.Routes;
@@ -26,8 +24,7 @@ internal static class PhotoAnswers
     private const double RulePlusMinus = 0.5, PrintPlusMinus = 0.01;
 
     /// <summary>The target, as the worksheet command writes it.</summary>
-    public static Task Target(HttpContext context) => Exchange.Send(
-        context, PdfWriter.Write([TargetSheet.Compose(PageFormat.A4)], new(TargetText.Title, "BracketGen", new DateOnly(2000, 1, 1))), "application/pdf");
+    public static Task Target(HttpContext context) => Exchange.Send(context, WorksheetFile.WriteTarget(WorksheetFile.MetricPaper), "application/pdf");
 
     /// <summary>What was marked, measured.</summary>
     public static Task Measure(HttpContext context, PhotoMessage message)

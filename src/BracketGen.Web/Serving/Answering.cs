@@ -39,6 +39,7 @@ internal sealed class Answering
             ["/unpack"] = Taking(messages.TextMessage, profiles.Unpack),
             ["/keep"] = Taking(messages.DeskMessage, profiles.Keep),
             ["/save"] = Taking(messages.SaveMessage, profiles.Save),
+            ["/worksheet"] = Taking(messages.PaperMessage, FormAnswers.Worksheet),
             ["/questions"] = Taking(messages.TextMessage, FormAnswers.Questions),
             ["/photo"] = Taking(messages.PhotoMessage, PhotoAnswers.Measure),
             ["/remember"] = Taking(RememberedContext.Default.Remembered, remembering.Remember),
