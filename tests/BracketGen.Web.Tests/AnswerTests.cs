@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Net;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -96,6 +97,23 @@ public class AnswerTests
             Assert.Equal(bytes, await answer.Content.ReadAsByteArrayAsync());
         }
 
+        // All in one: each byte for byte, and the same zip again for the same job.
+        using var zipped = new ZipArchive(new MemoryStream(AllFiles.Of(made)));
+        Assert.Equal(made.Written.Select(f => f.Name), zipped.Entries.Select(e => e.FullName));
+        foreach (var (entry, (_, bytes)) in zipped.Entries.Zip(made.Written))
+        {
+            using var copy = new MemoryStream();
+            using var packed = entry.Open();
+            await packed.CopyToAsync(copy);
+            Assert.Equal(bytes, copy.ToArray());
+        }
+
+        var whole = JsonNode.Parse(Work(desk))!.AsObject();
+        whole["name"] = AllFiles.Name;
+        using var wanted = new StringContent(whole.ToJsonString(), System.Text.Encoding.UTF8, "application/json");
+        using var told = await client.PostAsync(served.Server.Address + "output", wanted);
+        Assert.Equal(AllFiles.Of(made), await told.Content.ReadAsByteArrayAsync());
+
         // With the choices that the page offers as the command does.
         var chosen = JobFiles.Of(solution, [], new(DxfVersion.R12, null, null) { TextQuantity = 12, Step = StepSchema.Ap242 });
         foreach (var name in (string[])["flat-pattern.dxf", "solid.step"])
@@ -174,6 +192,10 @@ public class AnswerTests
         var (status, text) = await served.Post("/output", message.ToJsonString());
         Assert.Equal(HttpStatusCode.Conflict, status);
         Assert.Contains("withheld", text, StringComparison.Ordinal);
+        message["name"] = AllFiles.Name;
+        Assert.Equal(HttpStatusCode.OK, (await served.Post("/output", message.ToJsonString())).Status);
+        Assert.DoesNotContain(new DeskOutputs().Of(new(desk, [], new(DxfVersion.R2000, null, null), false)).Files!.Written, f => f.Name == JobFiles.CutFile);
+        message["name"] = JobFiles.CutFile;
         message["accepted"] = new JsonArray([.. dangers.Skip(1).Select(d => (JsonNode)d.Code)]);
         Assert.Equal(HttpStatusCode.Conflict, (await served.Post("/output", message.ToJsonString())).Status);
         message["accepted"] = new JsonArray([.. dangers.Select(d => (JsonNode)d.Code)]);

@@ -140,6 +140,7 @@ await inPart('main job', 'from an empty start', { viewport: { width: 1200, heigh
   for (const name of ['flat-pattern.dxf', 'drawing.pdf', 'setup-sheet.pdf', 'inspection-sheet.pdf', 'solid.step', 'solid.glb', 'solid.stl', 'report.html', 'result.json']) {
     await fetched(page, () => page.locator(`[data-file="${name}"]`).click(), name);
   }
+  await fetched(page, () => page.locator('#do-all-files').click(), 'plover-alder-58.zip');
   await fetched(page, () => page.locator('#do-share').click(), 'plover-alder-58.packed.toml');
   await page.keyboard.press('Control+s');
   await page.waitForFunction(() => document.getElementById('status').textContent === 'Saved.');

@@ -1,9 +1,11 @@
 // Every file of the job, to download one by one: the same bytes that the command line writes.
 import { fetched, hand, textOf } from './asking.js';
 import { $, h, select } from './dom.js';
+import { stem } from './paths.js';
 import { fill, words } from './words.js';
 
 const said = words.outputs;
+const allFiles = 'all.zip';
 const beamPath = 'flat-pattern-kerf.dxf';
 
 /**
@@ -35,6 +37,7 @@ export class Outputs {
           h('input', { id: 'file-text', inputmode: 'numeric', pattern: '[1-9][0-9]{0,5}', maxlength: 6, placeholder: said.noText })),
         option('file-step', said.step, [['ap214', said.ap214], ['ap242', said.ap242]]),
         option('file-paper', said.paper, [['', said.asJob], ['A3', said.a3], ['A4', said.a4], ['B', said.b], ['A', said.a]])),
+      h('p', {}, h('button', { type: 'button', id: 'do-all-files', onclick: (/** @type {Event} */ e) => this.download(allFiles, /** @type {HTMLButtonElement} */ (e.currentTarget)) }, said.allFiles)),
       this.status,
       h('ul', { class: 'files' }, Object.entries(words.files).map(([name, what]) => h('li', {},
         h('span', {}, h('strong', {}, name), h('span', { class: 'remark' }, what)),
@@ -79,7 +82,7 @@ export class Outputs {
       const began = performance.now();
       // The files are of the bracket that passes with strength: it is shown before it is handed over.
       await this.desk.prove();
-      hand(await fetched('/output', this.desk.message(options)), name);
+      hand(await fetched('/output', this.desk.message(options)), name === allFiles ? `${stem(this.desk.job)}.zip` : name);
       this.status.textContent = fill(said.done, { name, time: ((performance.now() - began) / 1000).toFixed(1) });
     } catch (problem) {
       this.status.textContent = textOf(problem);

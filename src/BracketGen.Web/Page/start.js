@@ -87,7 +87,7 @@ function submit(event, problem, begin) {
 /** The sheet to take to the vehicle. */
 function worksheet() {
   const status = h('p', { class: 'problem', role: 'status' });
-  return [
+  return h('div', { class: 'new' },
     h('div', { class: 'pick' }, h('label', { for: 'worksheet-paper' }, said.paper), h('select', { id: 'worksheet-paper' }, h('option', { value: 'A4' }, said.a4), h('option', { value: 'A' }, said.a))),
     h('p', {}, h('button', { type: 'button', id: 'do-worksheet', onclick: async () => {
       try {
@@ -96,8 +96,7 @@ function worksheet() {
       } catch (problem) {
         status.textContent = textOf(problem);
       }
-    } }, said.worksheet)), status,
-  ];
+    } }, said.worksheet)), status);
 }
 
 /** @param {(text: string) => Promise<void>} unpack */

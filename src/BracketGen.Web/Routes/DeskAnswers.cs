@@ -82,6 +82,13 @@ internal sealed class DeskAnswers
             },
             message.Kerf);
         var result = await InTurn(() => _outputs.Of(asked), context.RequestAborted);
+        if (message.Name == AllFiles.Name && result.Files is { } all)
+        {
+            context.Response.Headers.ContentDisposition = $"attachment; filename=\"{AllFiles.Name}\"";
+            await Exchange.Send(context, AllFiles.Of(all), "application/octet-stream");
+            return;
+        }
+
         if (result.Files?.Written.FirstOrDefault(f => f.Name == message.Name) is { Name: { } name, Bytes: { } bytes })
         {
             context.Response.Headers.ContentDisposition = $"attachment; filename=\"{name}\"";

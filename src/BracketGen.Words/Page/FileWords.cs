@@ -39,6 +39,7 @@ internal static class FileWords
         ["a"] = "A, 8.5 x 11 in",
         ["download"] = "Download",
         ["downloadOne"] = "Download {name}",
+        ["allFiles"] = "All files in one (zip)",
         ["making"] = "Making {name}…",
         ["done"] = "{name} is downloaded ({time} s).",
         ["shareSave"] = "Share, at the top, packs the four profiles into one file, which the page and the command line read. Save writes them to the folder.",
