@@ -41,7 +41,7 @@ internal static class MirrorImage
     private static readonly HashSet<Type> InGroovePlane = [typeof(TautWire), typeof(QuadrantPicture)];
 
     private static readonly HashSet<Type> InFlatPattern =
-        [typeof(Part.BracketHole), typeof(HoleOutline)];
+        [typeof(Part.BracketHole), typeof(HoleOutline), typeof(SlottedHole)];
 
     // Thousands of samples without coordinates, the groove's normal up to a whole turn, and the mirror image itself.
     private static readonly HashSet<string> Skipped = [nameof(TravelUncertainty.Run), nameof(Quadrant.PocketNormal), nameof(TriangleMesh.MirroredInX)];

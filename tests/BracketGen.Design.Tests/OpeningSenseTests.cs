@@ -74,6 +74,19 @@ public partial class OpeningSenseTests
         MirrorImage.Check(solution.Bracket, Designer.Solve(job.Mirrored(), SearchEffort.WithoutStrength).Bracket!);
     }
 
+    // Every check too, those at the ends of the slots among them.
+    [Fact]
+    public void With_slotted_mount_holes()
+    {
+        var plover = Examples.Read("plover-alder-58-slotted");
+        var job = plover with { Preferences = plover.Preferences with { MountSlots = new(3, new BracketGen.Geometry.Vector3(0.2, 1, 0.1).Unit) } };
+        var solution = Designer.Solve(job, SearchEffort.WithoutStrength);
+        var mirrored = Designer.Solve(job.Mirrored(), SearchEffort.WithoutStrength);
+        Assert.Contains(solution.Checks, c => c.IsAtSlotEnd);
+        MirrorImage.Check(solution.Bracket!, mirrored.Bracket!);
+        Assert.Equal(solution.Checks.Select(c => (c.Code, Math.Round(c.Value, 6))), mirrored.Checks.Select(c => (c.Code, Math.Round(c.Value, 6))));
+    }
+
     [Fact]
     public void With_offers_strength_and_every_check()
     {

@@ -62,7 +62,7 @@ public class HostileRequestTests
         // The mutator must neither break everything nor nothing: of a short run all told, of a long one at each address.
         Assert.True(seen.Keys.Any(k => k.IsAnswered) && seen.Keys.Any(k => !k.IsAnswered), string.Join(", ", seen));
         Assert.All(LongRun.IsOn ? seeds : [], seed => Assert.True(seen.ContainsKey((seed.Address, true)) && seen.ContainsKey((seed.Address, false)), $"{seed.Address}: {string.Join(", ", seen)}"));
-        Assert.All(Directory.GetFiles(served.Folder, "*", SearchOption.AllDirectories), file => Assert.Matches("[.](toml|dxf)$", file));
+        Assert.All(Directory.GetFiles(served.Folder, "*", SearchOption.AllDirectories), file => Assert.Matches("[.](dxf|toml([.]unsaved)?)$", file));
         Assert.Equal(HttpStatusCode.OK, (await served.Post(seeds[0].Address, seeds[0].Json)).Status);
     }
 

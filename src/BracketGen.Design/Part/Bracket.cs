@@ -61,7 +61,7 @@ public sealed record BracketHole(
     public bool IsSlotted => Outline is SlottedHole;
 
     /// <summary>The metal that was laid around it: a disc, at a slotted hole one at each end.</summary>
-    public IEnumerable<Disc> Metal => IsSlotted
+    public IEnumerable<Disc> MetalDiscs() => IsSlotted
         ? [new((Centre - HalfTravel).Vector, MetalRadius), new((Centre + HalfTravel).Vector, MetalRadius)]
         : [new(Centre.Vector, MetalRadius)];
 

@@ -143,7 +143,7 @@ public static class ReturnLip
 
         IReadOnlyList<Disc>[] discs =
         [
-            .. Enumerable.Range(0, flat.FlangeCount).Select(f => bracket.Holes.Where(h => h.Flange == f).SelectMany(h => h.Metal).ToList()),
+            .. Enumerable.Range(0, flat.FlangeCount).Select(f => bracket.Holes.Where(h => h.Flange == f).SelectMany(h => h.MetalDiscs()).ToList()),
             metal,
         ];
         discs[stop.Flange] = [.. discs[stop.Flange], .. BracketShape.MouthMetal(sheet, stop.Centre, bracket.StopBend!.Across)];

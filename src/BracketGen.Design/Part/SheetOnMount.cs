@@ -26,7 +26,7 @@ public sealed class SheetOnMount
         var slot = preferences.MountSlots?.On(Frame);
         Bolts = [.. mount.OwnHoles.Select((hole, i) => BracketShape.BoltHole(hole, i, MountFrame.ToFlat(face.ToFace(hole.At)), stock, slot))];
         SecondBolts = [.. mount.Holes.Where(h => h.IsOnSecond).Select((hole, i) => BracketShape.BoltHole(hole, Bolts.Length + i, default, stock, null))];
-        BoltMetal = [.. Bolts.SelectMany(b => b.Metal)];
+        BoltMetal = [.. Bolts.SelectMany(b => b.MetalDiscs())];
     }
 
     /// <summary>The face it is bolted to.</summary>
