@@ -45,6 +45,16 @@ public class CheckCommandTests
     }
 
     [Fact]
+    public void A_mount_on_two_faces_is_refused_with_what_to_do()
+    {
+        using var place = new Workplace();
+        var result = BracketGenProgram.Run("check", place.PathOf("profiles", "brackets", "market-upright-40.toml"), place.PathOf("profiles", "jobs", "dunlin-rowan-64-rib.toml"));
+        Assert.Equal(ExitCode.BadInput, result.ExitCode);
+        Assert.Contains("The mount of Rowan 64 with rib has a second face.", result.Errors, StringComparison.Ordinal);
+        Assert.Contains("Take [mount.second_face] out", result.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_makes_no_sense_is_refused()
     {
         using var place = new Workplace();

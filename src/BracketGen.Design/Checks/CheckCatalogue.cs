@@ -146,7 +146,7 @@ public static class CheckCatalogue
         Of(CheckId.SecondFaceCorner, "second-face-corner", Function, Quantity.Length, AtLeast, LimitSource.Geometry, ShapeAndPlace, InputId.Mount, InputId.Shop, InputId.Sheet),
         Of(CheckId.SecondFaceLine, "second-face-line", Making, Quantity.Length, AtLeast, LimitSource.CommonPractice, ShapeAndPlace, InputId.Mount, InputId.Shop, InputId.Sheet),
         Of(CheckId.SecondFaceGap, "second-face-gap", Advice, Quantity.Length, AtMost, LimitSource.CommonPractice, ShapeAndPlace, InputId.Mount, InputId.Shop, InputId.Sheet),
-        Of(CheckId.SecondFaceHoles, "second-face-holes", Advice, Quantity.Length, AtMost, LimitSource.BoltPlay, ShapeAndPlace, InputId.Mount, InputId.Shop, InputId.Sheet),
+        Of(CheckId.SecondFaceHoles, "second-face-holes", Advice, Quantity.Length, AtMost, LimitSource.Geometry, ShapeAndPlace, InputId.Mount, InputId.Shop, InputId.Sheet),
         Of(CheckId.SecondFaceDrawn, "second-face-drawn", Making, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Mount, InputId.Sheet),
     ];
 
