@@ -58,11 +58,24 @@ public partial class DrawingAloneTests
 
         // Holes: those that are cut are circles of the file, those that are drilled have a cross there.
         var holes = Rows(words, "Hole", "H").Where(r => r[3].StartsWith('Ø')).ToList();
-        Assert.Equal(solution.Bracket!.Holes.Count(h => !h.IsSlot), holes.Count);
+        var slotted = Rows(words, "Hole", "H").Where(r => r[3] == "slotted").ToList();
+        Assert.Equal(solution.Bracket!.Holes.Count(h => h.IsSlotted), slotted.Count);
+        Assert.Equal(solution.Bracket.Holes.Count(h => !h.IsSlot && !h.IsSlotted), holes.Count);
         var drilled = holes.Count(r => r.Contains("drill"));
         Assert.Equal(HoleMaking.Drilled(solution.Bracket!, solution.Job).Count(), drilled);
-        Assert.Equal(holes.Count - drilled, cut.Count - 1);
-        var circles = cut.SkipLast(1).Cast<DxfCircle>().ToList();
+        Assert.Equal(holes.Count - drilled + slotted.Count, cut.Count - 1);
+        var circles = cut.SkipLast(1).OfType<DxfCircle>().ToList();
+
+        // Of a slotted hole the edge is π w + 2 (l - w) long, w the width and l the length over all.
+        var slots = cut.SkipLast(1).Where(c => c is not DxfCircle).Select(c => (Segment[])[.. c.Segments]).ToList();
+        foreach (var row in slotted)
+        {
+            var at = new Vector2(unit * Number(row[1]), unit * Number(row[2])) - corner;
+            double width = unit * Number(row[5]), length = unit * Number(row[8]);
+            Assert.Contains(slots, s => s.Aggregate(Vector2.Zero, (sum, e) => sum + e.PointAt(0.5)) is var sum && (sum / s.Length).DistanceTo(at) < tolerance
+                && Math.Abs(s.Sum(e => e.Length) - Math.PI * width - 2 * (length - width)) < 8 * step);
+        }
+
         var crosses = dxf.Entities.OfType<DxfLine>().Where(l => l.Layer == DxfLayers.SurfaceMark).Select(l => 0.5 * (l.Start + l.End)).ToList();
         foreach (var row in holes)
         {
