@@ -18,7 +18,7 @@ public static class BendChecks
     /// <param name="shop">The shop.</param>
     /// <param name="leastShare">Minimum part of a bend that the die's shoulders must carry.</param>
     public static IEnumerable<Check> Of(Bracket bracket, Shop shop, double leastShare = ShoulderSupport.LeastShare) =>
-        bracket.Flat.Bends.IsEmpty ? [] : [.. OfTools(bracket, Bend(bracket, shop), AreAssumed(shop), leastShare), .. OfFlat(bracket).Where(c => c.Id != CheckId.DieShoulders)];
+        bracket.Flat.Bends.IsEmpty ? [] : [.. OfTools(bracket, Bend(bracket, shop), shop, leastShare), .. OfFlat(bracket).Where(c => c.Id != CheckId.DieShoulders)];
 
     /// <summary>The bracket bent with a shop's tools, on its own die.</summary>
     /// <param name="bracket">The bracket.</param>
@@ -52,10 +52,11 @@ public static class BendChecks
     /// <summary>The checks that look at the order of bends that was found.</summary>
     /// <param name="bracket">The bracket, with at least one bend.</param>
     /// <param name="result">What the simulation found.</param>
-    /// <param name="isAssumed">Whether some of the tools are assumed.</param>
+    /// <param name="shop">The shop whose tools it was made with.</param>
     /// <param name="leastShare">Minimum part of a bend that the die's shoulders must carry.</param>
-    public static IEnumerable<Check> OfTools(Bracket bracket, BendResult result, bool isAssumed, double leastShare = ShoulderSupport.LeastShare)
+    public static IEnumerable<Check> OfTools(Bracket bracket, BendResult result, Shop shop, double leastShare = ShoulderSupport.LeastShare)
     {
+        var isAssumed = result.Plan is { } plan ? plan.Steps.Any(s => IsAssumed(s, shop)) : AreAssumed(shop);
         yield return new(CheckId.BendOrder, result.Plan is not null ? 1 : isAssumed ? double.NaN : 0, 1)
         {
             Unfavourable = isAssumed && result.Plan is not null && bracket.Flat.Bends.Length > 1 ? double.NaN : null,
@@ -81,9 +82,12 @@ public static class BendChecks
     private static Check Shoulders(ShoulderSupport support, double leastShare) =>
         new(CheckId.DieShoulders, support.AtStart && support.AtEnd ? support.Share : 0, leastShare);
 
-    /// <summary>Whether some of a shop's tools are assumed.</summary>
-    /// <param name="shop">The shop.</param>
-    public static bool AreAssumed(Shop shop) => shop.Dies.Any(d => d.Evidence == Evidence.Assumed)
+    // What a bend is not made with says nothing of it: a tool more, however little is known of it, makes no bracket worse.
+    private static bool IsAssumed(BendStep step, Shop shop) => step.Clamp is { } clamp ? clamp.Evidence == Evidence.Assumed
+        : step.Die is { Evidence: Evidence.Assumed } || step.Punch is { Evidence: Evidence.Assumed } || shop.Tools.Press is { Evidence: Evidence.Assumed };
+
+    // Where no order was found, one with other tools may be there.
+    private static bool AreAssumed(Shop shop) => shop.Dies.Any(d => d.Evidence == Evidence.Assumed)
         || shop.Tools.Punches.Any(p => p.Evidence == Evidence.Assumed) || shop.Tools.Press is { Evidence: Evidence.Assumed } || shop.Tools.Clamps.Any(c => c.Evidence == Evidence.Assumed);
 
     private static Check? NearestHole(Bracket bracket, Bend bend, PressBrakeDie die)

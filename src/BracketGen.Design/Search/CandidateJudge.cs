@@ -14,7 +14,6 @@ internal sealed class CandidateJudge
     private readonly StrengthDetail? _detail;
     private readonly StrengthJudge? _strength;
 
-    private readonly bool _areToolsAssumed;
     private readonly ConcurrentDictionary<StopMechanism, Lazy<ImmutableArray<Check>>> _alone = new(ReferenceEqualityComparer.Instance);
     private Check? _ruledOutEverywhere;
 
@@ -30,7 +29,6 @@ internal sealed class CandidateJudge
     {
         (_job, _detail, MechanismDecides, _rule) = (job, detail, mechanismDecides, rule);
         _strength = detail is null ? null : new(job, detail, rule);
-        _areToolsAssumed = BendChecks.AreAssumed(job.Shop);
     }
 
     /// <summary>Whether a bracket with which the mechanism does not work is turned down.</summary>
@@ -94,7 +92,7 @@ internal sealed class CandidateJudge
 
     private IEnumerable<Check> BendingOf(Candidate candidate) =>
         candidate.Bend(_job) is { } result
-            ? BendChecks.OfTools(candidate.Bracket, result, _areToolsAssumed)
+            ? BendChecks.OfTools(candidate.Bracket, result, _job.Shop)
                 .Concat(SecondFaceChecks.OfBend(candidate.Bracket, _job.Body.Mount, _job.Shop.Process, _job.Vehicle.Cable.OuterEnd))
             : [];
 

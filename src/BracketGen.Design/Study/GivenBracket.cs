@@ -36,7 +36,7 @@ public static class GivenBracket
         placed = placed with { Plan = bent?.Plan };
         Check[] bending = bent is null ? [] :
         [
-            .. BendChecks.OfTools(placed, bent, BendChecks.AreAssumed(job.Shop)),
+            .. BendChecks.OfTools(placed, bent, job.Shop),
             .. SecondFaceChecks.OfBend(placed, job.Body.Mount, job.Shop.Process, job.Vehicle.Cable.OuterEnd),
         ];
         ImmutableArray<Check> checks = [.. ChecksOf(job, placed, placement, travel, bending)];
