@@ -218,9 +218,11 @@ internal sealed class FlatView
             select ImmutableArray.Create<SheetItem>(new TextItem(
                 text, scale * 0.5 * (start + end) + step * length * along + drop * along.Left, TextHeight.Small, TextAlign.Centre, along.Polar)));
 
-        // The arrow may touch the line anywhere between its middle and its ends.
+        // The arrow may touch the line anywhere between its middle and its ends. On two lines the words leave the view more room.
+        var comma = text.IndexOf(", ", StringComparison.Ordinal);
+        string[] lines = comma < 0 ? [text] : [text[..(comma + 1)], text[(comma + 2)..]];
         return written || ((double[])[0.5, 0.25, 0.75, 0.1, 0.9])
-            .Any(place => space.AddLeader(scale * (start + place * (end - start)), 0, Angle.FromDegrees(40), text));
+            .Any(place => space.AddLeader(scale * (start + place * (end - start)), 0, Angle.FromDegrees(40), lines));
     }
 
     /// <summary>What is written at a bend line: "bend 1 UP, bend angle 90° R4".</summary>
