@@ -26,11 +26,15 @@ public sealed class StrengthStudyTests
     {
         var solution = Designer.Solve(Examples.Read(name), SearchEffort.Whole);
         var report = solution.Strength!;
+        bool Ends(string part) => name.EndsWith(part, StringComparison.Ordinal);
+        string[] drawn = Ends("-rib") ? ["second-face-drawn"] : [], fixing = Ends("-stud") ? ["stud-length", "stud-depth", "nut-room", "spacer-pressure", "nut-thread"] : ["thread-depth"];
+        string[] slots = Ends("-slotted") ? ["slot-slip", "slot-slip-stamped"] : [];
         Assert.Equal(
-            ["stamped-yield", "endurance", "stop-give", "resonance", "screw-yield", "boss-thread", .. name.EndsWith("-stud", StringComparison.Ordinal) ? (string[])["stud-length", "stud-depth", "nut-room", "spacer-pressure", "nut-thread"] : ["thread-depth"], "joint-slip", "stamped-slip", "joint-opening", "washer-pressure", "shaking-test"],
+            ["stamped-yield", "endurance", "stop-give", .. drawn, "resonance", "screw-yield", "boss-thread", .. fixing, "joint-slip", "stamped-slip", .. slots, "joint-opening", "washer-pressure", "shaking-test"],
             report.Checks.Select(c => c.Code));
         Assert.All(report.Checks, c => Assert.True(c.Passes || c.Kind == CheckKind.Advice, c.Code));
-        Assert.All(report.Checks, c => Assert.Contains(c, solution.Checks));
+        // The report is of the bracket in the middle of its slots; what is worse at an end of them counts.
+        Assert.All(report.Checks, c => Assert.True(solution.Checks.Any(o => o.Equals(c) || (o.IsAtSlotEnd && o.Id == c.Id && o.Margin <= c.Margin)), c.Code));
         Assert.All(solution.Offers, o => Assert.NotNull(o.GiveFound));
     }
 
