@@ -108,7 +108,7 @@ function turnable(data, motion, live, canvas, draw) {
     measure();
     const across = [0, 1].map((row) => {
       const seen = (/** @type {number[]} */ p) => p.reduce((sum, x, k) => sum + x * view[3 * k + row], 0);
-      let [low, high] = [Infinity, -Infinity];
+      let [low, high] = [seen(centre), seen(centre)];
       for (const { points, kind } of data.parts) {
         for (let i = 0; i < points.length && !off(kinds[kind][2]); i += 3) {
           const at = seen([points[i], points[i + 1], points[i + 2]]);
