@@ -140,18 +140,27 @@ def published_allowance(bend, thickness):
 
 
 def holes_in(contours):
-    """Centre and diameter of every full circle, and of every concave arc of the outline (the root of an open slot)."""
+    """Centre, diameter and travel of every full circle, of every slotted hole, and of every concave arc of the outline (the root of an open slot)."""
     found = []
     for entity, contour, scale in contours:
         if entity.dxftype() == "CIRCLE":
             c = entity.dxf.center
-            found.append(((scale * c.x, scale * c.y), 2 * scale * entity.dxf.radius))
+            found.append(((scale * c.x, scale * c.y), 2 * scale * entity.dxf.radius, (0.0, 0.0)))
+        elif len(contour) == 4 and sum(abs(piece[2] + 1) < 1e-6 for piece in contour) == 2:
+            (a, radius, _), (b, _, _) = (arc(*piece) for piece in contour if piece[2])
+            found.append((((a[0] + b[0]) / 2, (a[1] + b[1]) / 2), 2 * radius, (b[0] - a[0], b[1] - a[1])))
         else:
             for piece in contour:
                 if piece[2] < 0:
                     centre, radius, _ = arc(*piece)
-                    found.append((centre, 2 * radius))
+                    found.append((centre, 2 * radius, (0.0, 0.0)))
     return found
+
+
+def travel_of(hole):
+    """How far a hole of the table lets the bracket be shifted, as a vector of either sense; nothing for a round one."""
+    outline = hole.get("outline")
+    return [outline["travel"] * k for k in outline["along"]] if outline and outline["kind"] == "slotted" else [0.0, 0.0]
 
 
 def pilots_in(document, scale):
@@ -184,9 +193,11 @@ def read(folder):
     pilots = pilots_in(document, scale)
     off_table, places = [], {}
     for hole in bracket["holes"]:
-        drilled = [(p, hole["diameter"]) for p in pilots]
-        centre, diameter = min(circles + drilled, key=lambda c: math.dist(c[0], hole["centre"]) + abs(c[1] - hole["diameter"]))
-        off_table.append(max(math.dist(centre, hole["centre"]), abs(diameter - hole["diameter"])))
+        drilled = [(p, hole["diameter"], (0.0, 0.0)) for p in pilots]
+        centre, diameter, travel = min(circles + drilled, key=lambda c: math.dist(c[0], hole["centre"]) + abs(c[1] - hole["diameter"]))
+        wanted = travel_of(hole)
+        off_travel = min(math.dist(travel, wanted), math.dist(travel, [-k for k in wanted]))
+        off_table.append(max(math.dist(centre, hole["centre"]), abs(diameter - hole["diameter"]), off_travel))
         height = (thickness if bracket["seatSide"] == "top" else 0.0) if hole["purpose"] == "stop" else 0.0
         flange = flanges[flange_of(centre, bends)]
         places[hole["name"]] = (hole["purpose"], flange.point(centre, height), flange.z)
