@@ -16,7 +16,7 @@ namespace BracketGen.Web.Tests;
 /// <summary>Requests hurt as the input files are: answered or refused with words, never by an exception, and nothing is left lying in the folder.</summary>
 public class HostileRequestTests
 {
-    private static readonly int Mutations = LongRun.Of(400);
+    private static readonly int Mutations = LongRun.Of(600);
 
     // Only a request that hangs takes as long as this, also on a machine that does much else.
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);

@@ -23,6 +23,22 @@ export const input = (id) => /** @type {HTMLInputElement} */ ($(id));
 /** @param {string} id */
 export const select = (id) => /** @type {HTMLSelectElement} */ ($(id));
 
+/** How long what was done is told before the next answer may stand in its place (ms). */
+const told = 5000;
+let until = 0;
+
+/**
+ * Says in the foot what was done, or what was answered; the latter waits until the former was read.
+ * @param {string} text
+ * @param {boolean} isDone
+ */
+export function say(text, isDone) {
+  if (isDone || Date.now() >= until) {
+    $('status').textContent = text;
+    until = isDone ? Date.now() + told : 0;
+  }
+}
+
 /**
  * Elements by a selector.
  * @param {string} selector

@@ -44,12 +44,13 @@ export class Drafts {
     if (!desk.isOpen) {
       return;
     }
-    const isTyped = desk.unsaved.length > 0 && desk.past.length > 0;
+    const { files } = desk.message({});
+    const isTyped = desk.past.length > 0 && desk.unsaved.some((path) => path in files);
     if (this.job && (!isTyped || this.job !== desk.job)) {
       await this.put(this.job, {});
     }
     if (isTyped) {
-      await this.put(desk.job, desk.message({}).files, isLeaving);
+      await this.put(desk.job, files, isLeaving);
     }
   }
 

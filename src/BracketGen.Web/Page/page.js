@@ -1,7 +1,7 @@
 // The page: what is open, which screen is shown, and what buttons and keys do.
 import { asked, fetched, hand, Silence, textOf } from './asking.js';
 import { checkPage } from './check.js';
-import { $, all, button, h, question, toolbar } from './dom.js';
+import { $, all, button, h, question, say, toolbar } from './dom.js';
 import { Desk, roles } from './desk.js';
 import { differences } from './differences.js';
 import { Drafts } from './drafts.js';
@@ -53,7 +53,9 @@ numbers.onPhoto = (path) => {
     show('desk');
     pane('numbers');
     document.getElementById('from-photo')?.focus();
-    $('status').textContent = told || $('status').textContent;
+    if (told) {
+      say(told, true);
+    }
   } });
 };
 const views = new Views({
@@ -264,7 +266,7 @@ const save = () => attempt(async () => {
   numbers.shelf = await asked('/shelf');
   address(desk.job);
   refresh();
-  $('status').textContent = said.saved;
+  say(said.saved, true);
 });
 
 const maxDifferences = 120;
@@ -294,7 +296,7 @@ async function saveAside(changed) {
   await desk.rename(paths);
   await save();
   if (desk.unsaved.length === 0) {
-    $('status').textContent = fill(said.savedAs, { files: Object.values(paths).join(', ') });
+    say(fill(said.savedAs, { files: Object.values(paths).join(', ') }), true);
   }
 }
 

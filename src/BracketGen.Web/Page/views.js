@@ -1,6 +1,6 @@
 // The answers: the report's own sections, shown anew with each answer; pictures that keep their view and the pedal's place.
 import { textOf } from './asking.js';
-import { $, all, button, h, input, show, tabs } from './dom.js';
+import { $, all, button, h, input, say, show, tabs } from './dom.js';
 import { chartReaders, solidPicture, sweepMotion, sweepPicture } from './report.js';
 import { fill, words } from './words.js';
 
@@ -131,7 +131,7 @@ export class Views {
       strip.replaceChildren(h('p', { class: 'word' }, answer.verdict.word), h('p', {}, answer.verdict.sentence), ...(answer.chosenText ? [h('p', {}, answer.chosenText)] : []), ...this.toProve(answer));
     }
     $('desk').classList.toggle('stale', errors.length > 0);
-    $('status').textContent = answer && !errors.length ? fill(words.frame.answered, { time: Math.round(desk.solveTime) }) : words.frame.aid;
+    say(answer && !errors.length ? fill(words.frame.answered, { time: Math.round(desk.solveTime) }) : words.frame.aid, false);
   }
 
   /**

@@ -175,6 +175,7 @@ function turnable(data, motion, live, canvas, draw) {
     yaw += by;
     pitch = Math.max(-90, Math.min(90, pitch + up));
     zoom = Math.max(0.3, Math.min(8, zoom * nearer));
+    canvas.dataset.view = `${yaw.toFixed(1)} ${pitch.toFixed(1)}`;
     ask();
   }
 
