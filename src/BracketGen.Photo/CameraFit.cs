@@ -55,8 +55,8 @@ internal static class CameraFit
         return freedom < enough ? (UsualClick, false) : (Math.Max(BestClick, Math.Sqrt(squares / freedom)), true);
     }
 
-    /// <summary>The middle of some clicks.</summary>
-    public static Vector2 Middle(IReadOnlyList<Vector2> clicks) => clicks.Aggregate(Vector2.Zero, (sum, c) => sum + c) / clicks.Count;
+    /// <summary>The middle of some points.</summary>
+    public static Vector2 Middle(IReadOnlyList<Vector2> points) => points.Aggregate(Vector2.Zero, (sum, p) => sum + p) / points.Count;
 
     /// <summary>The camera of a photograph; null where no camera that looks at the face sees the marks so, as in a mirrored photograph.</summary>
     /// <param name="photograph">The photograph: four or more marks, no three of four in line.</param>

@@ -51,7 +51,7 @@ internal sealed class Homography
     // Middle of the points, and the factor that makes their mean distance from it the root of two.
     private static (Vector2 Middle, double Factor) Normal(IReadOnlyList<Vector2> points)
     {
-        var middle = points.Aggregate(Vector2.Zero, (sum, p) => sum + p) / points.Count;
+        var middle = CameraFit.Middle(points);
         return (middle, Math.Sqrt(2) / points.Average(p => p.DistanceTo(middle)));
     }
 }

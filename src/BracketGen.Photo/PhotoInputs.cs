@@ -7,6 +7,9 @@ namespace BracketGen.Photo;
 /// <summary>All that goes into a measurement as one vector of numbers with their covariance: the camera, then how square the face is, then each thing with its height and clicks.</summary>
 internal sealed class PhotoInputs
 {
+    // Step of a difference quotient, as a part of a number's natural size.
+    private const double Difference = 1e-4;
+
     private readonly CameraFound _found;
     private readonly Dictionary<object, int> _places = new(ReferenceEqualityComparer.Instance);
     private readonly List<double> _at, _sizes = [], _variances = [];
@@ -56,8 +59,25 @@ internal sealed class PhotoInputs
 
     private Matrix<double> Spreads { get; }
 
-    /// <summary>Values with their covariance.</summary>
-    public Carried Spread(Func<double[], double[]> function) => PhotoReading.Carry(function, [.. _at], _sizes, Spreads);
+    /// <summary>Values with their covariance, through difference quotients.</summary>
+    public Carried Spread(Func<double[], double[]> function)
+    {
+        var values = function(At);
+        var slopes = Matrix<double>.Build.Dense(values.Length, _at.Count);
+        for (var j = 0; j < _at.Count; j++)
+        {
+            var step = Difference * _sizes[j];
+            double[] up = At, down = At;
+            (up[j], down[j]) = (_at[j] + step, _at[j] - step);
+            var (over, under) = (function(up), function(down));
+            for (var i = 0; i < values.Length; i++)
+            {
+                slopes[i, j] = (over[i] - under[i]) / (2 * step);
+            }
+        }
+
+        return new(values, slopes * Spreads * slopes.Transpose());
+    }
 
     /// <summary>The numbers as they were read.</summary>
     public double[] At => [.. _at];

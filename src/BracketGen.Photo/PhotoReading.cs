@@ -32,8 +32,6 @@ public static class PhotoReading
     // Area of the least triangle of four marks, as a part of the square of their spread: below it three are in line.
     private const double InLine = 0.02;
 
-    private const double Difference = 1e-4;
-
     /// <summary>What the photograph tells.</summary>
     /// <param name="photograph">The photograph and its marks.</param>
     /// <param name="body">What was marked of the throttle body.</param>
@@ -98,26 +96,6 @@ public static class PhotoReading
 
     /// <summary>How far the face may be out of square with the shaft, each way, as a slope.</summary>
     internal static double TiltSlope => Math.Tan(Angle.FromDegrees(FaceTilt).Radians);
-
-    /// <summary>Values and their covariance through difference quotients.</summary>
-    internal static Carried Carry(Func<double[], double[]> function, double[] at, IReadOnlyList<double> sizes, Matrix<double> spread)
-    {
-        var values = function(at);
-        var slopes = Matrix<double>.Build.Dense(values.Length, at.Length);
-        for (var j = 0; j < at.Length; j++)
-        {
-            var step = Difference * sizes[j];
-            double[] up = [.. at], down = [.. at];
-            (up[j], down[j]) = (at[j] + step, at[j] - step);
-            var (over, under) = (function(up), function(down));
-            for (var i = 0; i < values.Length; i++)
-            {
-                slopes[i, j] = (over[i] - under[i]) / (2 * step);
-            }
-        }
-
-        return new(values, slopes * spread * slopes.Transpose());
-    }
 
     // A sum of squares that hardly ever comes by chance: E. B. Wilson and M. M. Hilferty, Proc. Nat. Acad. Sci. 17 (1931) 684-688.
     private static double Surprise(int freedom) => freedom * Math.Pow(1 - 2.0 / (9 * freedom) + AllWrong * Math.Sqrt(2.0 / (9 * freedom)), 3);

@@ -25,7 +25,7 @@ public static class SlotChecks
             ? [.. ends.Select(end => At(job, end, detail, rule) is { } checks ? checks.Add(Slid(job, bracket, ends)) : (ImmutableArray<Check>?)null)]
             : [];
 
-    /// <summary>Free play that is left where the bracket slides along its slots, set with the least free play where the wire is slackest, to where it is tautest.</summary>
+    /// <summary>Free play that is left where the bracket slides along its slots, set with the minimum free play where the wire is slackest, to where it is tautest.</summary>
     /// <remarks>Below zero the wire holds the valve open there: clamping that fails must not do that.</remarks>
     private static Check Slid(Job job, Bracket bracket, ImmutableArray<Bracket> ends)
     {

@@ -107,17 +107,30 @@ export function tabs(list, items, chosen, choose) {
     onclick: () => choose(id),
   }, label, note ? h('span', { class: 'note' }, note) : null)));
   list.onkeydown = (event) => {
-    const at = items.findIndex((item) => item.id === document.activeElement?.id);
-    /** @type {Record<string, number>} */
-    const places = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: items.length - 1 };
-    const next = places[event.key];
-    if (at >= 0 && next !== undefined) {
-      event.preventDefault();
-      const { id } = items[(next + items.length) % items.length];
+    const next = nextIn(event, items.findIndex((item) => item.id === document.activeElement?.id), items.length);
+    if (next >= 0) {
+      const { id } = items[next];
       choose(id);
       $(id).focus();
     }
   };
+}
+
+/**
+ * Where an arrow key, Home or End leads in a row, round its ends; -1 where the key is none of them, or the focus not in the row.
+ * @param {KeyboardEvent} event
+ * @param {number} at
+ * @param {number} count
+ */
+function nextIn(event, at, count) {
+  /** @type {Record<string, number>} */
+  const places = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: count - 1 };
+  const next = places[event.key];
+  if (at < 0 || next === undefined) {
+    return -1;
+  }
+  event.preventDefault();
+  return (next + count) % count;
 }
 
 /**
@@ -131,12 +144,9 @@ export function toolbar(bar) {
   bar.addEventListener('focusin', (event) => one(/** @type {Element} */ (event.target)));
   bar.addEventListener('keydown', (event) => {
     const here = buttons();
-    const at = here.findIndex((b) => b === document.activeElement);
-    /** @type {Record<string, number>} */
-    const places = { ArrowRight: at + 1, ArrowLeft: at - 1, Home: 0, End: here.length - 1 };
-    if (at >= 0 && places[event.key] !== undefined) {
-      event.preventDefault();
-      here[(places[event.key] + here.length) % here.length].focus();
+    const next = nextIn(event, here.findIndex((b) => b === document.activeElement), here.length);
+    if (next >= 0) {
+      here[next].focus();
     }
   });
 }

@@ -374,7 +374,7 @@ public static class CheckWords
             "Grip of the bracket along its slotted mount holes over what makes it slip, pedal stamped on", "as slot-slip, with what the pedal stamped on puts along the slot: across it the shank bears after its play",
             "A foot stamped on the pedal shifts the bracket along its slots, the stop with it: the free play is then another, and the throttle can stick or open no longer. Use more or larger screws, a pedal stop, or round holes."),
         CheckId.SlotFreePlay => new(
-            "Free play left where the bracket slides from one end of its slots to another", "least free play wanted - how much longer the taut wire is at one end of the slots than at another, adjuster left as it is",
+            "Free play left where the bracket slides from one end of its slots to another", "minimum free play wanted - how much longer the taut wire is at one end of the slots than at another, adjuster left as it is",
             "Where the screws lose their grip the bracket slides along its slots, draws the wire taut, and the wire holds the valve open. Turn the slots across the wire, make them shorter, or the holes round."),
         CheckId.SlotEnds => new(
             "Wire that runs from its groove to the seat, bracket at every end of its slots", "1 if it does at every end that the slotted mount holes allow",

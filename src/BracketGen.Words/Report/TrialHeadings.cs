@@ -2,7 +2,7 @@ using BracketGen.Design.Part;
 
 namespace BracketGen.Words.Report;
 
-/// <summary>Headings of what is told of a bracket that is there already.</summary>
+/// <summary>Headings of what is said of a bracket that is there already.</summary>
 public static class TrialHeadings
 {
     /// <summary>Title of the report.</summary>
