@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using BracketGen.Drawing.Measuring;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Interview;
 using BracketGen.Words.Interview;
+using BracketGen.Words.Page;
 using BracketGen.Words.Worksheet;
 
 namespace BracketGen.Web.Measuring;
@@ -11,7 +13,12 @@ namespace BracketGen.Web.Measuring;
 /// <summary>The questions of the interview one by one, each with the sketch that shows its number.</summary>
 internal static class MeasuringPath
 {
+    private const string InMemory = "profile.toml";
+
     /// <summary>The questions for a vehicle or a throttle body; what is written so far decides which there are.</summary>
+    /// <remarks>
+    /// The interview writes what an empty answer means; here an empty answer writes nothing. So an answer is wanted wherever the reader misses the key.
+    /// </remarks>
     /// <param name="kind"><c>vehicle</c> or <c>throttle body</c>.</param>
     /// <param name="text">The profile so far.</param>
     public static IReadOnlyList<MeasuringStep> Of(string kind, string text)
@@ -20,6 +27,15 @@ internal static class MeasuringPath
         var isVehicle = kind == ProfileKind.Vehicle.Word;
         Func<Answers, IEnumerable<Question>> questions = isVehicle ? VehicleQuestions.After : ThrottleBodyQuestions.After;
         var sketches = isVehicle ? WorksheetSketches.OfVehicle : WorksheetSketches.OfThrottleBody;
+        var files = MemoryFileSource.Empty.With(InMemory, text);
+        var errors = isVehicle ? ProfileReader.ReadVehicle(InMemory, files).Errors : ProfileReader.ReadThrottleBody(InMemory, files).Errors;
+        var missing = errors.Where(e => e.IsMissing).Select(e => e.Key).ToHashSet();
+        // Two tables of springs are their count.
+        if (missing.Contains("return_springs.count"))
+        {
+            missing.Add("return_springs.each");
+        }
+
         var answers = new Answers();
         var steps = new List<MeasuringStep>();
         while (questions(answers).FirstOrDefault(q => !answers.Has(q)) is { } question)
@@ -28,11 +44,64 @@ internal static class MeasuringPath
             answers.Give(question, Written(values, question, key));
             var (number, letter) = SketchOf(isVehicle, sketches, question);
             steps.Add(new(
-                key, (question.Form == AnswerForm.Direction ? AnswerForm.Point : question.Form).ToString(), QuestionText.Ask(question), QuestionText.Explain(question), question.Default, question.Words, question.Max, number, letter,
+                key, (question.Form == AnswerForm.Direction ? AnswerForm.Point : question.Form).ToString(), QuestionText.Ask(question), QuestionText.Explain(question), missing.Contains(key) ? null : question.Default, question.Words, question.Max, number, letter,
                 number < 0 ? "" : sketches[number].Tool, number < 0 ? "" : sketches[number].Mistake));
         }
 
         return steps;
+    }
+
+    /// <summary>The same questions as the worksheet has them: a screen for each of its sections, in its order and with its letters.</summary>
+    /// <remarks>First the name; last what the worksheet does not ask. A question that the worksheet does not have stands before the next one that it has.</remarks>
+    /// <param name="kind"><c>vehicle</c> or <c>throttle body</c>.</param>
+    /// <param name="steps">The questions of <see cref="Of"/>.</param>
+    public static IReadOnlyList<MeasuringScreen> Screens(string kind, IReadOnlyList<MeasuringStep> steps)
+    {
+        var sketches = kind == ProfileKind.Vehicle.Word ? WorksheetSketches.OfVehicle : WorksheetSketches.OfThrottleBody;
+        var screens = new List<MeasuringScreen>();
+        foreach (var section in steps.Select((step, number) => (Step: step, Number: number)).GroupBy(s => SectionOf(s.Step, sketches.Length)).OrderBy(g => g.Key))
+        {
+            var blanks = section.Key >= 0 && section.Key < sketches.Length ? sketches[section.Key].Blanks : [];
+            var questions = section.ToArray();
+            var places = new (int Item, int Blank)[questions.Length];
+            for (var i = questions.Length - 1; i >= 0; i--)
+            {
+                places[i] = PlaceOf(questions[i].Step, blanks) ?? (i + 1 < questions.Length && ItemOf(questions[i + 1].Step) == ItemOf(questions[i].Step) ? places[i + 1] : (ItemOf(questions[i].Step), int.MaxValue));
+            }
+
+            var ordered = questions.Select((q, i) => (q.Number, Place: places[i])).OrderBy(q => q.Place.Item).ThenBy(q => q.Place.Blank).ThenBy(q => q.Number).Select(q => q.Number);
+            screens.Add(new(
+                section.Key < 0 ? MeasuringTitles.Name : section.Key < sketches.Length ? sketches[section.Key].Title : MeasuringTitles.Further,
+                section.Key < 0 || section.Key >= sketches.Length ? -1 : section.Key, [.. ordered]));
+        }
+
+        return screens;
+    }
+
+    private static int SectionOf(MeasuringStep step, int sections) => step.Key == "name" ? -1 : step.Sketch < 0 ? sections : step.Sketch;
+
+    // What there may be several of, each with all its rows: the worksheet has a sheet for each.
+    private static int ItemOf(MeasuringStep step)
+    {
+        var open = step.Key.IndexOf('[', StringComparison.Ordinal);
+        return open > 0 && step.Key[..open] is "keep_out" or "other_cables" or "return_springs.each"
+            ? int.Parse(step.Key[(open + 1)..step.Key.IndexOf(']', StringComparison.Ordinal)], System.Globalization.CultureInfo.InvariantCulture) : 0;
+    }
+
+    private static (int Item, int Blank)? PlaceOf(MeasuringStep step, ImmutableArray<Blank> blanks)
+    {
+        var open = step.Key.IndexOf('[', StringComparison.Ordinal);
+        var list = open < 0 ? "" : step.Key[..open];
+        var row = list is "pedal.table" or "quadrant.groove.points" ? list : step.Key;
+        var name = row[(row.LastIndexOf('.') + 1)..];
+        var place = 0;
+        while (place < blanks.Length && blanks[place].Key != name)
+        {
+            place++;
+        }
+
+        // How many there are is asked before any of them.
+        return place < blanks.Length ? (ItemOf(step), place) : step.Form == nameof(AnswerForm.Count) ? (0, -1) : null;
     }
 
     /// <summary>The sketches that the steps number.</summary>
@@ -92,6 +161,7 @@ internal static class MeasuringPath
             (true, "[cable]", "closing_drag" or "opening_drag") => 4,
             (true, "[cable]" or "[cable.fitting]", _) => 0,
             (true, "[pedal]" or Answers.Unwritten, _) or (true, ['[', '[', 'p', ..], _) => 2,
+            (true, "[other_cables]", _) or (true, ['[', '[', 'o', ..], _) => 6,
             (true, _, _) => -1,
             (false, "[engine]", _) => -1,
             (false, "", "opens") => 0,
@@ -102,7 +172,8 @@ internal static class MeasuringPath
             (false, "[quadrant]", "slot_width") or (false, "[quadrant.pocket]", _) => 2,
             (false, "[quadrant]", _) => 0,
             (false, "[quadrant.groove]", "points" or "plus_minus") or (false, ['[', '[', 'q', ..], _) => 9,
-            (false, Answers.Unwritten or "[quadrant.groove]", _) => 8,
+            (false, Answers.Unwritten, _) => 0,
+            (false, "[quadrant.groove]", _) => 8,
             (false, "[return_springs]", _) or (false, ['[', '[', 'r', ..], _) => 4,
             (false, "[mount]", _) or (false, ['[', '[', 'm', ..], _) => 5,
             _ => 7,
@@ -118,6 +189,12 @@ internal static class MeasuringPath
         return string.Join(", ", own.Where(b => b.Item == item).Select(b => b.Letter));
     }
 }
+
+/// <summary>Questions that belong together.</summary>
+/// <param name="Title">What they are about, as the worksheet says it.</param>
+/// <param name="Sketch">Number of the sketch; -1 if there is none.</param>
+/// <param name="Steps">Their places among the steps.</param>
+internal sealed record MeasuringScreen(string Title, int Sketch, int[] Steps);
 
 /// <summary>One question with its sketch.</summary>
 /// <param name="Key">Key it is written as.</param>

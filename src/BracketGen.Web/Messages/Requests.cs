@@ -104,6 +104,7 @@ internal sealed record SaveMessage
 [JsonSerializable(typeof(SaveMessage))]
 [JsonSerializable(typeof(PhotoMessage))]
 [JsonSerializable(typeof(IReadOnlyList<MeasuringStep>))]
+[JsonSerializable(typeof(IReadOnlyList<MeasuringScreen>))]
 [JsonSerializable(typeof(IReadOnlyList<ShelfEntry>))]
 [JsonSerializable(typeof(IReadOnlyList<string>))]
 internal sealed partial class MessageContext : JsonSerializerContext;

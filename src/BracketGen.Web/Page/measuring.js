@@ -1,93 +1,256 @@
-// Measuring step by step: one number at a time, where it is on the part, how to measure it, and whether the answer is allowed.
+// Measuring screen by screen: the numbers that belong together, where they are on the part, how to measure each, and the part to scale as it grows.
 import { asked } from './asking.js';
-import { $, all, h, input, show } from './dom.js';
+import { $, all, h, show } from './dom.js';
 import { advice } from './fields.js';
 import { at } from './plan.js';
-import { besideOf, shown, typed, understood } from './units.js';
+import { isEmpty, rowFor, write } from './questions.js';
 import { fill, words } from './words.js';
 
 const said = words.measuring;
 
-/**
- * Asks everything, profile by profile, and writes the answers into the open job.
- * @param {Page.MeasuringWish} wish
- */
-export async function measure({ desk, profiles, unitOf, done, leave }) {
-  const place = $('measuring');
-  let [profile, step] = [0, 0];
-  /** @type {Page.MeasuringStep[]} */
-  let steps = [];
-  /** @type {string[]} */
-  let sketches = [];
-  const asking = () => profiles[profile];
-
-  async function questions() {
-    ({ steps, sketches } = await asked('/questions', { kind: asking().kind, text: desk.files[asking().path] }));
+/** Asks for everything, screen by screen in the worksheet's order. Each answer goes into the open job as soon as it is given. */
+export class Measuring {
+  /** @param {Page.MeasuringWish} wish */
+  constructor(wish) {
+    this.wish = wish;
+    this.desk = wish.desk;
+    this.place = $('measuring');
+    this.profile = 0;
+    this.screen = 0;
+    this.asking = 0;
+    /** @type {Page.MeasuringReply} */
+    this.told = { steps: [], screens: [], sketches: [], part: '' };
+    /** The rows that are shown, by what they ask. @type {Map<string, Page.MeasuringRow>} */
+    this.rows = new Map();
+    /** Answers are written one after another. @type {Promise<unknown>} */
+    this.writing = Promise.resolve();
+    this.head = h('div', {});
+    this.heading = h('h2', { id: 'measure-heading', tabindex: '-1' });
+    this.help = h('div', {});
+    this.list = h('div', { class: 'questions' });
+    this.back = h('button', { type: 'button', id: 'measure-back', onclick: () => this.go(this.screen - 1) }, said.back);
+    this.sketch = h('div', {});
+    this.part = h('figure', { class: 'part' });
+    this.build();
   }
 
-  /** @param {number} to */
-  async function turn(to) {
-    if (to < 0 && profile === 0) {
-      return;
-    }
-    if (to >= steps.length && profile === profiles.length - 1) {
-      place.hidden = true;
-      done();
-      return;
-    }
-    const by = to < 0 ? -1 : to >= steps.length ? 1 : 0;
-    if (by !== 0) {
-      profile += by;
-      await questions();
-    }
-    step = by === 0 ? to : by < 0 ? steps.length - 1 : 0;
-    draw();
+  build() {
+    const form = h('form', {
+      onsubmit: (/** @type {Event} */ event) => this.enter(event), onchange: (/** @type {Event} */ event) => this.take(this.rowOf(event.target)), onfocusin: (/** @type {Event} */ event) => this.light(this.rowOf(event.target)),
+    }, this.list, h('div', { class: 'controls' },
+      h('button', { type: 'submit', class: 'unseen', tabindex: '-1', 'aria-hidden': 'true' }, said.next),
+      h('button', { type: 'button', class: 'primary', id: 'measure-next', onclick: () => this.go(this.screen + 1) }, said.next), this.back,
+      h('button', { type: 'button', class: 'quiet', id: 'measure-leave', onclick: () => this.leave() }, said.leave)));
+    this.place.replaceChildren(h('section', {}, this.head, h('div', { class: 'measure' }, h('div', { class: 'asked' }, this.heading, this.help, form), h('div', { class: 'shown' }, this.part, this.sketch))));
   }
 
-  function draw() {
-    const s = steps[step];
-    const { path, kind, label } = asking();
-    const written = at(desk.values[path] ?? {}, s.key);
-    const answer = { s, written, standard: unitOf(kind, s.key), inInches: desk.inInches };
-    const problem = h('p', { class: 'problem', role: 'alert', id: 'measure-problem', hidden: true });
-    const form = h('form', { onsubmit: async (/** @type {Event} */ event) => {
-      event.preventDefault();
-      const wrong = await take(desk, path, answer);
-      problem.hidden = !wrong;
-      if (wrong) {
-        problem.textContent = wrong;
-        focusFirst();
-      } else {
-        await questions();
-        await turn(step + 1);
+  async begin() {
+    await this.questions();
+    // Who comes back goes on where something is open.
+    this.screen = this.wish.isAgain ? Math.max(0, this.told.screens.findIndex((one) => one.steps.some((number) => this.isOpen(this.told.steps[number])))) : 0;
+    this.draw();
+    this.focus();
+    return this;
+  }
+
+  /** What was changed elsewhere: taken back, done again, another unit. */
+  changed() {
+    const mine = this.writing = this.writing.then(async () => {
+      if (!this.place.hidden && await this.questions()) {
+        this.draw();
       }
-    } }, entry(answer), problem, h('div', { class: 'controls' },
-      h('button', { type: 'submit', class: 'primary' }, said.next),
-      h('button', { type: 'button', disabled: profile === 0 && step === 0, onclick: () => turn(step - 1) }, said.back),
-      h('button', { type: 'button', onclick: () => turn(step + 1) }, said.later),
-      h('button', { type: 'button', class: 'quiet', onclick: () => { place.hidden = true; leave(); } }, said.leave)));
-    place.replaceChildren(h('section', {},
-      h('p', { class: 'progress' }, fill(said.progress, { profile: label, number: step + 1, count: steps.length })),
-      h('progress', { max: 1, value: step / steps.length, 'aria-label': fill(said.progressLabel, { profile: label }) }),
-      h('div', { class: 'measure' },
-        h('div', { class: 'asked' }, h('h2', { id: 'measure-heading' }, s.ask), h('p', {}, s.explain), form, s.tool ? hints(s) : null),
-        s.sketch >= 0 ? sketchOf(s, sketches[s.sketch]) : null)));
-    place.hidden = false;
-    focusFirst();
+      if (mine === this.writing) {
+        this.list.removeAttribute('aria-busy');
+      }
+    });
   }
 
-  await questions();
-  draw();
-}
+  get path() { return this.wish.profiles[this.profile].path; }
 
-const focusFirst = () => document.getElementById('measure-0')?.focus();
+  get here() { return this.told.screens[this.screen]; }
+
+  /** @param {Page.MeasuringStep} s */
+  written(s) { return at(this.desk.values[this.path] ?? {}, s.key); }
+
+  /** @param {Page.MeasuringStep} s */
+  isOpen(s) { return s.default === null && isEmpty(s, this.written(s)); }
+
+  /** Whether the answer is the newest. */
+  async questions() {
+    const mine = ++this.asking;
+    const reply = await asked('/questions', { kind: this.wish.profiles[this.profile].kind, text: this.desk.files[this.path] });
+    if (mine === this.asking) {
+      this.told = reply;
+      this.screen = Math.min(this.screen, this.told.screens.length - 1);
+    }
+    return mine === this.asking;
+  }
+
+  /** @param {EventTarget | null} target */
+  rowOf(target) {
+    const element = target instanceof Element ? target.closest('.question') : null;
+    return [...this.rows.values()].find((row) => row.element === element);
+  }
+
+  focus() {
+    all('input,select', this.list)[0]?.focus({ preventScroll: true });
+    this.light(this.rowOf(document.activeElement));
+  }
+
+  /** @param {number} to Number of the screen; before the first and after the last lead to another profile, or to the end. */
+  async go(to) {
+    await this.writing;
+    const by = to < 0 ? -1 : to >= this.told.screens.length ? 1 : 0;
+    if (this.profile + by < 0) {
+      return;
+    }
+    if (this.profile + by >= this.wish.profiles.length) {
+      this.place.hidden = true;
+      this.wish.done();
+      return;
+    }
+    if (by !== 0) {
+      this.profile += by;
+      this.rows = new Map();
+      await this.questions();
+    }
+    this.screen = by === 0 ? to : by < 0 ? this.told.screens.length - 1 : 0;
+    this.draw();
+    this.focus();
+    scrollTo({ top: 0 });
+  }
+
+  async leave() {
+    await this.writing;
+    this.place.hidden = true;
+    this.wish.leave();
+  }
+
+  /** @param {Page.MeasuringRow | undefined} row */
+  take(row) {
+    this.list.setAttribute('aria-busy', 'true');
+    const mine = this.writing = this.writing.then(async () => {
+      if (row && await write(this.desk, this.path, row, this.written(row.s)) && await this.questions()) {
+        this.draw();
+      }
+      if (mine === this.writing) {
+        this.list.removeAttribute('aria-busy');
+      }
+    });
+    return mine;
+  }
+
+  /** @param {Event} event */
+  async enter(event) {
+    event.preventDefault();
+    const from = document.activeElement;
+    const row = this.rowOf(from);
+    await this.take(row);
+    if (row && !row.problem.hidden) {
+      return;
+    }
+    const boxes = all('input,select', this.list);
+    const name = from instanceof HTMLInputElement && from.type === 'radio' ? from.name : '';
+    const next = from instanceof HTMLElement ? boxes.slice(boxes.indexOf(from) + 1).find((box) => !(name && box instanceof HTMLInputElement && box.name === name)) : undefined;
+    // Of several words the chosen one has the focus, as with the Tab key.
+    const group = next instanceof HTMLInputElement && next.type === 'radio' ? boxes.find((box) => box instanceof HTMLInputElement && box.name === next.name && box.checked) : null;
+    if (next) {
+      (group ?? next).focus();
+    } else {
+      await this.go(this.screen + 1);
+    }
+  }
+
+  /**
+   * Marks on the sketch what is asked for where the cursor is.
+   * @param {Page.MeasuringRow | undefined} row
+   */
+  light(row) {
+    const number = this.here?.sketch ?? -1;
+    this.sketch.replaceChildren(...(number < 0 ? [] : [sketchOf(row?.s ?? { ask: this.here.title, letter: '' }, this.told.sketches[number])]));
+  }
+
+  draw() {
+    this.progress();
+    const { title, sketch, steps } = this.here;
+    this.heading.textContent = title;
+    this.help.replaceChildren(...(sketch < 0 ? [] : [hints(this.told.steps[steps[0]])]));
+    this.back.disabled = this.profile === 0 && this.screen === 0;
+    this.rowsOf();
+    const { part } = this;
+    show(part, this.told.part);
+    const svg = part.querySelector('svg');
+    svg?.setAttribute('role', 'img');
+    svg?.setAttribute('aria-label', said.part);
+    part.append(h('figcaption', {}, said.partCaption));
+    this.place.hidden = false;
+  }
+
+  progress() {
+    const { steps, screens } = this.told;
+    const needed = steps.filter((s) => s.default === null);
+    const done = needed.filter((s) => !this.isOpen(s)).length;
+    const { label } = this.wish.profiles[this.profile];
+    const isListed = this.head.querySelector('details')?.open ?? false;
+    this.head.replaceChildren(
+      h('p', { class: 'progress' }, fill(said.progress, { profile: label, number: this.screen + 1, count: screens.length, done, needed: needed.length })),
+      h('progress', { max: 1, value: needed.length === 0 ? 1 : done / needed.length, 'aria-label': fill(said.progressLabel, { profile: label }) }),
+      h('details', { class: 'screens', open: isListed }, h('summary', {}, said.screens), h('ol', {}, screens.map((one, i) => {
+        const still = one.steps.filter((number) => this.isOpen(steps[number])).length;
+        const text = still ? fill(said.still, { title: one.title, count: still }) : one.title;
+        return h('li', {}, h('button', { type: 'button', class: 'quiet', 'aria-current': i === this.screen ? 'step' : null, onclick: () => this.go(i) }, text));
+      }))));
+  }
+
+  /** The rows of the screen: those that were there stay, with what has the focus. */
+  rowsOf() {
+    const { desk, told } = this;
+    const { kind } = this.wish.profiles[this.profile];
+    const next = new Map(this.here.steps.map((number) => {
+      const s = told.steps[number];
+      const id = [this.path, s.key, s.form, desk.inInches].join(' ');
+      return [id, this.rows.get(id) ?? rowFor(s, this.wish.unitOf(kind, s.key))];
+    }));
+    const { list } = this;
+    const isSame = [...next.keys()].join() === [...this.rows.keys()].join() && list.childElementCount > 0;
+    this.rows = next;
+    if (!isSame) {
+      const focused = document.activeElement;
+      list.replaceChildren(...[...next.values()].map((row) => row.element));
+      if (focused instanceof HTMLElement && list.contains(focused)) {
+        focused.focus({ preventScroll: true });
+      }
+    }
+    for (const row of next.values()) {
+      this.fill(row);
+    }
+  }
+
+  /**
+   * Shows what the file holds, and what is wrong with it.
+   * @param {Page.MeasuringRow} row
+   */
+  fill(row) {
+    const { desk, path } = this;
+    const { s } = row;
+    const value = this.written(s);
+    const isGiven = !isEmpty(s, value);
+    row.element.classList.toggle('given', isGiven);
+    row.state.textContent = isGiven ? '' : s.default === null ? said.open : s.default ? fill(said.taken, { value: s.default }) : said.mayStayOpen;
+    if (!row.asks) {
+      row.fill(value, desk.inInches);
+      const mine = desk.errors.filter((e) => e.file === path && !e.missing && (e.key === s.key || e.key.startsWith(`${s.key}.`) || e.key.startsWith(`${s.key}[`)));
+      row.tell(advice(s.form === 'Count' || s.form === 'Word' ? mine.filter((e) => e.key === s.key) : mine));
+    }
+  }
+}
 
 /** @param {Page.MeasuringStep} s */
 const hints = (s) => h('dl', { class: 'hints' },
   h('div', {}, h('dt', {}, said.tool), h('dd', {}, s.tool)), h('div', {}, h('dt', {}, said.mistake), h('dd', {}, s.mistake)));
 
 /**
- * @param {Page.MeasuringStep} s
+ * @param {Pick<Page.MeasuringStep, 'ask' | 'letter'>} s
  * @param {string} markup
  */
 export function sketchOf(s, markup) {
@@ -102,143 +265,4 @@ export function sketchOf(s, markup) {
   svg?.setAttribute('aria-label', fill(label, { ask: s.ask, letter: s.letter }));
   all('text', sketch).filter((t) => letters.includes(t.textContent ?? '')).forEach((t) => t.classList.add('here'));
   return h('figure', {}, sketch, h('figcaption', {}, fill(caption, { letter: s.letter })));
-}
-
-/**
- * @param {number} i
- * @param {string} label
- * @param {unknown} value
- * @param {Record<string, unknown>} more
- */
-const box = (i, label, value, more = {}) => h('input', { type: 'text', id: `measure-${i}`, autocomplete: 'off', spellcheck: 'false', 'aria-describedby': 'measure-problem', 'aria-label': label, value, ...more });
-
-/** @param {string} text */
-const sign = (text) => h('span', { class: 'sign', 'aria-hidden': 'true' }, text);
-
-/** @param {any} written */
-const isPair = (written) => written !== null && typeof written === 'object';
-
-/**
- * What the answer is typed into.
- * @param {Page.MeasuringAnswer} answer
- */
-function entry({ s, written, standard, inInches }) {
-  const unit = (/** @type {string} */ u) => h('span', { class: 'unit' }, u);
-  const seen = (/** @type {any} */ value) => shown(value, standard, inInches);
-  switch (s.form) {
-    case 'Word': {
-      const value = s.key === 'quadrant.groove' ? (written?.shape ?? 'round') : s.key === 'pedal.table' ? (written ? 'table' : s.default) : written ?? s.default ?? '';
-      return h('fieldset', { class: 'choices' }, h('legend', { class: 'unseen' }, s.ask), s.words.map((w, i) => h('label', { class: 'show' }, h('input', { type: 'radio', name: 'measure', id: `measure-${i}`, value: w, checked: w === value }), w)));
-    }
-    case 'Point':
-      return h('div', { class: 'entry' }, ['x', 'y', 'z'].flatMap((axis, i) => [sign(axis), box(i, fill(said.axis, { ask: s.ask, axis }), seen(written?.[i]).text, { inputmode: 'decimal' })]), unit(seen(written?.[0]).unit));
-    case 'Count':
-      return h('div', { class: 'entry' }, box(0, s.ask, Array.isArray(written) ? written.length : s.default ?? '', { inputmode: 'numeric' }));
-    case 'Text':
-      return h('div', { class: 'entry' }, box(0, s.ask, written ?? '', { class: 'wide' }));
-    default: {
-      const main = seen(isPair(written) ? written.value : written);
-      const margin = seen(isPair(written) ? written.plus_minus : undefined);
-      return h('div', { class: 'entry' }, box(0, s.ask, main.text || (s.default ?? ''), { inputmode: 'decimal' }),
-        unit(main.unit), s.form === 'Measured' ? [sign('±'), box(1, fill(said.plusMinus, { ask: s.ask }), margin.text, { inputmode: 'decimal', class: 'pm' }), unit(margin.unit)] : null);
-    }
-  }
-}
-
-const typedText = (/** @type {number} */ i) => (document.getElementById(`measure-${i}`) ? input(`measure-${i}`).value.trim() : '');
-
-/**
- * What the answer changes in the profile, or what is wrong with it.
- * @param {Page.MeasuringAnswer} answer
- * @returns {Page.Change[] | string}
- */
-function changesOf({ s, written, standard, inInches }) {
-  const unit = (/** @type {any} */ value) => shown(value, standard, inInches).unit;
-  switch (s.form) {
-    case 'Word': {
-      const chosen = document.querySelector('[name=measure]:checked');
-      return chosen instanceof HTMLInputElement ? chosenWord(s, written, chosen.value) : said.choose;
-    }
-    case 'Count': {
-      const count = Number(typedText(0));
-      if (!/^\d+$/.test(typedText(0)) || count > s.max) {
-        return fill(said.count, { max: s.max });
-      }
-      const there = Array.isArray(written) ? written.length : 0;
-      return count > there ? Array.from({ length: count - there }, () => ({ key: `${s.key}[+]`, value: {} }))
-        : Array.from({ length: there - count }, (_, i) => ({ key: `${s.key}[${there - i}]`, value: null }));
-    }
-    case 'Point': {
-      const told = [0, 1, 2].map((i) => understood(typedText(i)));
-      const comma = told.find((one) => one.ask !== undefined)?.ask;
-      if (comma !== undefined) {
-        return fill(said.comma, { number: comma });
-      }
-      const point = told.map((one, i) => typed(one.text, unit(written?.[i]), standard));
-      return point.includes(null) ? said.point : [{ key: s.key, value: point }];
-    }
-    case 'Text':
-      return [{ key: s.key, value: typedText(0) || null }];
-    default: {
-      const [main, spread] = [understood(typedText(0)), understood(s.form === 'Measured' ? typedText(1) : '')];
-      const comma = main.ask ?? spread.ask;
-      if (comma !== undefined) {
-        return fill(said.comma, { number: comma });
-      }
-      const value = typed(main.text, unit(isPair(written) ? written.value : written), standard);
-      const margin = typed(spread.text, unit(isPair(written) ? written.plus_minus : undefined), standard);
-      return [{ key: s.key, value: value === null || margin === null ? value : { value, plus_minus: besideOf(value, margin, standard) } }];
-    }
-  }
-}
-
-/**
- * @param {Page.MeasuringStep} s
- * @param {any} written
- * @param {string} value
- * @returns {Page.Change[]}
- */
-function chosenWord(s, written, value) {
-  if (s.key === 'pedal.table') {
-    return value !== 'table' ? (written ? [{ key: s.key, value: null }] : [])
-      : written ? [] : [{ key: 'pedal.lever_ratio', value: null }, { key: 'pedal.table[+]', value: {} }, { key: 'pedal.table[+]', value: {} }];
-  }
-  if (s.key !== 'quadrant.groove') {
-    return [{ key: s.key, value }];
-  }
-  if (value === 'round') {
-    return written ? [{ key: s.key, value: null }] : [];
-  }
-  if (written?.shape === value) {
-    return [];
-  }
-  return [{ key: 'quadrant.pitch_radius', value: null }, ...(written ? [{ key: s.key, value: null }] : []), { key: 'quadrant.groove.shape', value }];
-}
-
-/**
- * Writes the answer; what is wrong with it comes back in words.
- * @param {import('./desk.js').Desk} desk
- * @param {string} file
- * @param {Page.MeasuringAnswer} answer
- */
-async function take(desk, file, answer) {
-  const { s, written } = answer;
-  const changes = changesOf(answer);
-  if (typeof changes === 'string') {
-    return changes;
-  }
-  const isEmpty = s.form !== 'Count' && s.form !== 'Word' && changes.some((e) => e.value === null);
-  if (isEmpty && s.default === null) {
-    return said.needed;
-  }
-  if (changes.length === 0 || (isEmpty && written === undefined)) {
-    return '';
-  }
-  const before = desk.files;
-  await desk.edit(changes.map((change) => ({ file, ...change })));
-  const wrong = desk.errors.filter((e) => e.file === file && !e.missing && (e.key === s.key || e.key.startsWith(`${s.key}.`) || e.key.startsWith(`${s.key}[`)));
-  if (wrong.length > 0) {
-    desk.files = before;
-  }
-  return advice(wrong);
 }

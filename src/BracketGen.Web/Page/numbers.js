@@ -18,6 +18,8 @@ export class Numbers {
   constructor(desk, onProblem, onBracket) {
     this.desk = desk;
     this.onProblem = onProblem;
+    /** Opens the measuring screens of a profile. @type {(what: Page.ToMeasure) => void} */
+    this.onMeasure = () => {};
     /** Opens the screen for a photograph of a profile. @type {(path: string) => void} */
     this.onPhoto = () => {};
     this.onBracket = onBracket;
@@ -139,6 +141,8 @@ export class Numbers {
     $('profile-panel').replaceChildren(
       h('div', { class: 'picker' }, h('label', { for: 'pick' }, this.isPicked ? said.which : said.file), h('select', { id: 'pick', onchange: () => this.pick() }),
         h('button', { type: 'button', class: 'quiet', id: 'as-text', 'aria-pressed': String(asText), disabled: isBroken, onclick: () => this.turn() }, said.asText),
+        ['body', 'vehicle'].includes(this.role.id) && path !== null && this.desk.files[path] !== undefined
+          ? h('button', { type: 'button', class: 'quiet', id: 'measure-again', onclick: () => this.onMeasure({ path, kind: this.role.kind, label: this.role.label }) }, words.measuring.again) : null,
         this.role.id === 'body' && path !== null && this.desk.files[path] !== undefined ? h('button', { type: 'button', class: 'quiet', id: 'from-photo', onclick: () => this.onPhoto(path) }, words.photo.begin) : null),
       h('div', { id: 'profile-rest' }), body);
     this.form = null;

@@ -7,7 +7,7 @@ import { differences } from './differences.js';
 import { Drafts } from './drafts.js';
 import { drawer } from './drawer.js';
 import { nextLook, showLook } from './look.js';
-import { measure } from './measuring.js';
+import { Measuring } from './measuring.js';
 import { newJob } from './newjob.js';
 import { Numbers } from './numbers.js';
 import { Outputs } from './outputs.js';
@@ -41,13 +41,20 @@ const desk = new Desk((reply) => {
   }
   if (!$('desk').hidden) {
     refresh();
+  } else if (!$('measuring').hidden) {
+    undoing();
+    measuring?.changed();
   }
   drafts.changed();
 }, notice, (isBusy) => views.wait(isBusy && desk.bracket !== ''));
 
+/** The measuring screens, while they are shown. @type {Measuring | null} */
+let measuring = null;
+
 const drafts = new Drafts(desk);
 const numbers = new Numbers(desk, notice, (path, isExample) => openBracket(path, isExample));
 numbers.onPhoto = (path) => {
+  measuring = null;
   show('measuring');
   photo({ desk, path, onProblem: notice, done: (told) => {
     show('desk');
@@ -68,14 +75,19 @@ const outputs = new Outputs(desk, (id, isAccepted) => {
   desk.ask();
 });
 
+/** Whether there is something to take back, and to save. */
+function undoing() {
+  button('do-undo').disabled = desk.past.length === 0;
+  button('do-redo').disabled = desk.future.length === 0;
+  button('do-save').disabled = desk.unsaved.length === 0;
+}
+
 function refresh() {
   const [body, vehicle] = roles.map((role) => desk.valuesOf(role).name);
   const title = desk.values[desk.job]?.document?.title || fill(said.jobTitle, { vehicle: vehicle ?? said.newVehicle, body: body ?? said.newBody });
   $('title').textContent = title;
   document.title = desk.unsaved.length ? fill(said.unsavedTitle, { title }) : title;
-  button('do-undo').disabled = desk.past.length === 0;
-  button('do-redo').disabled = desk.future.length === 0;
-  button('do-save').disabled = desk.unsaved.length === 0;
+  undoing();
   button('do-share').disabled = false;
   button('do-units').disabled = false;
   button('do-check').disabled = false;
@@ -218,6 +230,21 @@ const leaveBracket = () => attempt(async () => {
   await asking;
 });
 
+/**
+ * @param {Page.ToMeasure[]} profiles
+ * @param {boolean} isAgain Whether they may be measured in part already.
+ */
+async function measureAll(profiles, isAgain) {
+  show('measuring');
+  measuring = null;
+  measuring = await new Measuring({
+    desk, profiles, isAgain, unitOf: (kind, key) => numbers.unitOf(kind, key),
+    done: () => { show('desk'); $('main').focus(); }, leave: () => { show('desk'); pane('numbers'); },
+  }).begin();
+}
+
+numbers.onMeasure = (toMeasure) => attempt(() => measureAll([toMeasure], true));
+
 const begin = (/** @type {Page.Wish} */ wish) => attempt(async () => {
   if (!(await mayLeave())) {
     return;
@@ -226,11 +253,7 @@ const begin = (/** @type {Page.Wish} */ wish) => attempt(async () => {
   const { opened, toMeasure } = await newJob(wish);
   await load(opened, false);
   if (toMeasure.length > 0) {
-    show('measuring');
-    await measure({
-      desk, profiles: toMeasure, unitOf: (kind, key) => numbers.unitOf(kind, key),
-      done: () => { show('desk'); $('main').focus(); }, leave: () => { show('desk'); pane('numbers'); },
-    });
+    await measureAll(toMeasure, false);
   }
 });
 

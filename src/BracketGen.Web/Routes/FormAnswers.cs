@@ -42,6 +42,9 @@ internal static class FormAnswers
         {
             to.WritePropertyName("steps");
             JsonSerializer.Serialize(to, steps, MessageContext.Default.IReadOnlyListMeasuringStep);
+            to.WritePropertyName("screens");
+            JsonSerializer.Serialize(to, MeasuringPath.Screens(message.Kind, steps), MessageContext.Default.IReadOnlyListMeasuringScreen);
+            to.WriteString("part", SoFar.Picture(message.Kind, message.Text));
             to.WriteStartArray("sketches");
             foreach (var svg in MeasuringPath.Sketches(message.Kind))
             {

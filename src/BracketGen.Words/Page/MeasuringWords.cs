@@ -1,15 +1,25 @@
+using BracketGen.Words.Worksheet;
+
 namespace BracketGen.Words.Page;
 
-/// <summary>Measuring step by step.</summary>
+/// <summary>Measuring screen by screen.</summary>
 internal static class MeasuringWords
 {
     public static Dictionary<string, string> All { get; } = new()
     {
-        ["progress"] = "{profile}: question {number} of {count}",
-        ["progressLabel"] = "{profile}, questions answered",
+        ["progress"] = "{profile}: screen {number} of {count}, {done} of {needed} numbers given",
+        ["progressLabel"] = "{profile}, numbers given",
+        ["screens"] = "All screens",
+        ["still"] = "{title}: {count} open",
+        ["open"] = "not measured yet",
+        ["taken"] = "left empty: {value}",
+        ["mayStayOpen"] = "may stay empty",
+        ["notGiven"] = "not given",
+        ["part"] = "The part to scale, as far as it is measured",
+        ["partCaption"] = SoFarText.Caption,
+        ["again"] = "Measure screen by screen",
         ["next"] = "Next",
         ["back"] = "Back",
-        ["later"] = "Later",
         ["leave"] = "See all numbers",
         ["tool"] = "Measure with",
         ["mistake"] = "Usual mistake",
@@ -21,10 +31,8 @@ internal static class MeasuringWords
         ["caption"] = "Not to scale.",
         ["axis"] = "{ask} {axis}",
         ["plusMinus"] = "{ask} Plus or minus",
-        ["choose"] = "Choose one.",
         ["count"] = "Enter a whole number from 0 to {max}.",
         ["point"] = "Enter all three numbers.",
         ["comma"] = "Do you mean {number}? Write it with a point.",
-        ["needed"] = "Enter a value, or press Later to leave it open.",
     };
 }

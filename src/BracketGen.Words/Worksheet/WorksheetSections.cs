@@ -205,7 +205,7 @@ public static class WorksheetSections
             new(
                 "6  Stiffness of the outer, routed as on the vehicle", SketchKind.OuterStiffness,
                 "dial gauge or calliper; weights. Hold the fitting fast, hang a small weight on the pedal end and read; add the large one and read again. Stiffness = "
-                    + "weight x length of the outer / (movement - stretch of the wire). The wire stretches by weight x its length / (wire_modulus x wire_fill x its area): " + (units == UnitSystem.Inch ? "20 lbf stretch 36 in of .059 in wire by .015 in." : "100 N stretch 1 m of 1.5 mm wire by 0.47 mm."),
+                    + "weight x length of the outer / (movement - stretch of the wire). The wire stretches by weight x its length / (its modulus x its fill x its area): " + (units == UnitSystem.Inch ? "20 lbf stretch 36 in of .059 in wire by .015 in." : "100 N stretch 1 m of 1.5 mm wire by 0.47 mm."),
                 "reading from slack: the first weight takes up the slack, only the second counts. A fitting or a stop that moves reads as a soft outer.",
                 [
                     Repeated("outer_axial_stiffness", "movement at the pedal end as the weight is added", length) with { Mark = "movement" },

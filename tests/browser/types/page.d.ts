@@ -144,6 +144,23 @@ declare namespace Page {
     unitOf(kind: string, key: string): string;
     done(): void;
     leave(): void;
+    /** Whether something was measured before: it goes on where something is open. */
+    isAgain: boolean;
+  }
+
+  interface MeasuringScreen { title: string, sketch: number, steps: number[] }
+  interface MeasuringReply { steps: MeasuringStep[], screens: MeasuringScreen[], sketches: string[], part: string }
+  interface MeasuringRow {
+    s: MeasuringStep;
+    standard: string;
+    element: HTMLElement;
+    problem: HTMLElement;
+    state: HTMLElement;
+    /** Whether something is asked about the answer, which is not written until then. */
+    asks: boolean;
+    tell(text: string): void;
+    fill(written: any, inInches: boolean): void;
+    read(written: any): Change[] | string;
   }
 
   interface MeasuringStep {
@@ -181,5 +198,4 @@ declare namespace Page {
     current: string;
   }
 
-  interface MeasuringAnswer { s: MeasuringStep, written: any, standard: string, inInches: boolean }
 }
