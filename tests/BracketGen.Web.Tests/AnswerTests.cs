@@ -57,7 +57,7 @@ public class AnswerTests
 
         static string VerdictOf(JobDesk desk, Depth depth)
         {
-            var reply = JsonNode.Parse(Reply.Json(to => Reply.Answer(to, DeskAnswer.Of(desk, depth), [])))!["answer"]!["verdict"]!;
+            var reply = JsonNode.Parse(Reply.Json(to => Reply.Answer(to, DeskAnswer.Of(desk, depth), [], [])))!["answer"]!["verdict"]!;
             Assert.EndsWith(".", (string)reply["sentence"]!, StringComparison.Ordinal);
             return (string)reply["state"]!;
         }

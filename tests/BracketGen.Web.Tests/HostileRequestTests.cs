@@ -81,6 +81,7 @@ public class HostileRequestTests
         return
         [
             ("work", Json(new { job, files, depth = "quick", accepted = new[] { "moving-parts" }, edits = new object[] { new { file = paths[2], key = "pedal.available_pull.value", value = 50 } } })),
+            ("work", Json(new { job, files, depth = "quick", has = new[] { "0123456789abcdef0123456789abcdef" }, wanted = new[] { "verdict", "sweep" }, edits = Array.Empty<object>() })),
             ("work", Json(new { job, files = withBracket, bracket, depth = "quick", edits = new object[] { new { file = bracket, key = "thickness", value = 2.5 } } })),
             ("report", Json(new { job, files = withBracket, bracket })),
             ("bracket", Json(new { path = bracket, example = false })),

@@ -60,7 +60,7 @@ public class RandomEditTests
                 {
                     wrong++;
                     Assert.NotEmpty(job.Errors);
-                    _ = Reply.Json(to => Reply.Answer(to, new(job.Errors, null, Depth.Quick), []));
+                    _ = Reply.Json(to => Reply.Answer(to, new(job.Errors, null, Depth.Quick), [], []));
                 }
                 else
                 {
@@ -74,7 +74,7 @@ public class RandomEditTests
                         _ = JsonDocument.Parse(Reply.Json(to =>
                         {
                             Reply.Desk(to, desk);
-                            Reply.Answer(to, answer, []);
+                            Reply.Answer(to, answer, [], []);
                         }));
                     }
                 }

@@ -39,6 +39,16 @@ public static class ReportParts
     /// <param name="allowed">Failed safety checks that the user accepted by name.</param>
     public static (ImmutableArray<(string Id, string Html)> Parts, string Data) Of(Solution solution, IReadOnlyList<string> allowed) => Of(new ReportScene(solution, allowed));
 
+    /// <summary>The same, written only where it is wanted.</summary>
+    /// <param name="solution">The solution.</param>
+    /// <param name="allowed">Failed safety checks that the user accepted by name.</param>
+    /// <param name="wanted">Ids of the sections wanted; empty where all are. Of the others the text is null.</param>
+    public static (ImmutableArray<(string Id, string? Html)> Parts, string Data) Of(Solution solution, IReadOnlyList<string> allowed, IReadOnlyList<string> wanted)
+    {
+        var scene = new ReportScene(solution, allowed);
+        return ([.. Sections(scene).Select(s => (s.Id, wanted.Count == 0 || wanted.Contains(s.Id) ? Html(s, scene) : null))], PageData.Json(scene));
+    }
+
     /// <summary>The same of a bracket that is there already. Where it does not go on, only what the command tells of it and its flat pattern; then there is no data.</summary>
     /// <param name="tried">The bracket, tried on its job.</param>
     public static (ImmutableArray<(string Id, string Html)> Parts, string? Data) Of(TriedBracket tried)
@@ -56,13 +66,19 @@ public static class ReportParts
 
     private static (ImmutableArray<(string Id, string Html)> Parts, string Data) Of(ReportScene scene)
     {
-        var parts = ReportPage.All.Where(s => s.Id is not ("solid" or "inputs") && (s.Has?.Invoke(scene) ?? true)).Select(section =>
-        {
-            var html = new HtmlWriter();
-            section.Write(html, scene);
-            return (section.Id, html.ToString());
-        });
-        return ([.. parts], PageData.Json(scene));
+        return ([.. Sections(scene).Select(s => (s.Id, Html(s, scene)))], PageData.Json(scene));
+    }
+
+    // The picture of the bracket in its place takes longer to draw than the verdict beside which the report has it: a part of its own.
+    private static IEnumerable<(string Id, Action<HtmlWriter, ReportScene> Write)> Sections(ReportScene scene) =>
+        ReportPage.All.Where(s => s.Id is not ("solid" or "inputs") && (s.Has?.Invoke(scene) ?? true))
+            .SelectMany(s => s.Id == "verdict" ? ((string, Action<HtmlWriter, ReportScene>)[])[("verdict", VerdictSection.WithoutPicture), ("fitted", VerdictSection.Fitted)] : [(s.Id, s.Write)]);
+
+    private static string Html((string Id, Action<HtmlWriter, ReportScene> Write) section, ReportScene scene)
+    {
+        var html = new HtmlWriter();
+        section.Write(html, scene);
+        return html.ToString();
     }
 
     /// <summary>The verdict in a word or two: the first line of the report.</summary>

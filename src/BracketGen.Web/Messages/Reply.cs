@@ -86,7 +86,11 @@ internal static class Reply
     }
 
     /// <summary>What the solver says.</summary>
-    public static void Answer(Utf8JsonWriter to, DeskAnswer answer, IReadOnlyList<string> accepted)
+    /// <param name="to">Where to.</param>
+    /// <param name="answer">What it says.</param>
+    /// <param name="accepted">Failed safety checks that the user accepted by name.</param>
+    /// <param name="wanted">Parts that are wanted now; empty where all are. The others are named as <c>open</c>.</param>
+    public static void Answer(Utf8JsonWriter to, DeskAnswer answer, IReadOnlyList<string> accepted, IReadOnlyList<string> wanted)
     {
         Errors(to, answer.Errors);
         if (answer.Solution is not { } solution)
@@ -95,7 +99,7 @@ internal static class Reply
             return;
         }
 
-        var (parts, data) = ReportParts.Of(solution, accepted);
+        var (parts, data) = ReportParts.Of(solution, accepted, wanted);
         to.WriteStartObject("answer");
         Begin(to, answer.Depth, solution.Job.Chosen is not null, ChosenText.Of(solution));
 
@@ -118,9 +122,9 @@ internal static class Reply
         Verdict(to, PageVerdict.Of(solution));
         Solved(to, solution);
         to.WriteStartObject("parts");
-        foreach (var (id, html) in parts)
+        foreach (var (id, html) in parts.Where(p => p.Html is not null))
         {
-            to.WriteString(id, WithoutStyle(html));
+            to.WriteString(id, WithoutStyle(html!));
         }
 
         // Which brackets pass is known with their strength only.
@@ -130,6 +134,13 @@ internal static class Reply
         }
 
         to.WriteEndObject();
+        to.WriteStartArray("open");
+        foreach (var (id, _) in parts.Where(p => p.Html is null))
+        {
+            to.WriteStringValue(id);
+        }
+
+        to.WriteEndArray();
         to.WritePropertyName("data");
         to.WriteRawValue(data, skipInputValidation: true);
         to.WriteEndObject();

@@ -23,6 +23,12 @@ internal sealed record WorkMessage : DeskMessage
 
     public string[] Accepted { get; set => field = value ?? []; } = [];
 
+    /// <summary>Marks of what the page has from replies before, as <see cref="LeanReply"/> gives them; null where the reply is to be whole.</summary>
+    public string[]? Has { get; set; }
+
+    /// <summary>Parts of the report that are wanted now; empty where all are.</summary>
+    public string[] Wanted { get; set => field = value ?? []; } = [];
+
     /// <summary>Path of the bracket that is there already and is asked about; empty where the job's own is.</summary>
     public string Bracket { get; set => field = value ?? ""; } = "";
 }

@@ -1,5 +1,6 @@
 // The open job: the texts of its profiles, what was saved, what can be undone, and one question to the program at a time.
 import { asked, Silence } from './asking.js';
+import { Kept } from './kept.js';
 import { beside, relativeTo } from './paths.js';
 import { words } from './words.js';
 
@@ -30,6 +31,9 @@ export class Desk {
     this.onBusy = onBusy;
     this.onChange = onChange;
     this.onProblem = onProblem;
+    /** Parts of the report that are shown now: the others are asked for when the hand rests. @type {() => string[]} */
+    this.wanted = () => [];
+    this.kept = new Kept();
     /** Path of the job's file; empty before one is open. */
     this.job = '';
     /** Path of the bracket that is there already and is checked; empty where the job's own is shown. */
@@ -288,10 +292,10 @@ export class Desk {
       do {
         this.again = false;
         edits = this.waiting;
-        const message = this.message({ edits, depth: 'quick', bracket: this.bracket });
+        const message = this.message({ edits, depth: 'quick', bracket: this.bracket, wanted: this.bracket ? [] : this.wanted() });
         this.waiting = [];
         const revision = ++this.revision;
-        this.take(await asked('/work', message), revision);
+        this.take(await this.work(message), revision);
         edits = [];
       } while (this.again || this.waiting.length > 0);
     } catch (problem) {
@@ -305,19 +309,28 @@ export class Desk {
       this.busy = false;
       this.onBusy(false);
     }
-    // The remedies take longer: the page asks for them when the user pauses.
-    if (this.waiting.length === 0 && this.errors.length === 0 && this.answer && this.answer.failed > 0 && !this.bracket) {
-      this.later = setTimeout(() => this.deepen('remedies'), 350);
+    // The remedies take longer: the page asks for them when the user pauses, and for the parts that are not shown.
+    if (this.waiting.length === 0 && this.errors.length === 0 && this.answer && (this.answer.failed > 0 || this.isPartial) && !this.bracket) {
+      this.later = setTimeout(() => this.rest(), 350);
     }
   }
 
-  /** @param {'remedies' | 'strength'} depth */
+  /** Whether parts of the report are still those of an answer before. */
+  get isPartial() { return (this.answer?.open ?? []).length > 0; }
+
+  /** What the quick answer left out. */
+  rest() { return this.deepen(this.answer && this.answer.failed > 0 && this.answer.depth === 'Quick' ? 'remedies' : 'quick'); }
+
+  /** @param {object} message */
+  async work(message) { return this.kept.whole(await asked('/work', { ...message, has: this.kept.marks })); }
+
+  /** @param {'quick' | 'remedies' | 'strength'} depth */
   async deepen(depth) {
     clearTimeout(this.later);
     const { revision } = this;
     const turn = ++this.turns;
     try {
-      const reply = await asked('/work', this.message({ depth, bracket: this.bracket }));
+      const reply = await this.work(this.message({ depth, bracket: this.bracket }));
       if (revision === this.revision && turn === this.turns && !this.busy) {
         this.take(reply, revision);
       }
@@ -350,11 +363,13 @@ export class Desk {
     }
     this.values = { ...this.values, ...reply.values };
     this.errors = reply.errors;
-    if (reply.answer?.depth === 'Quick') {
-      this.solveTime = reply.solveTime;
-    }
-    if (reply.answer) {
-      this.answer = reply.answer;
+    const { answer } = reply;
+    if (answer) {
+      const open = answer.open ?? [];
+      // What was asked for again was not solved again.
+      this.solveTime = answer.depth === 'Quick' && (open.length > 0 || !this.isPartial) ? reply.solveTime : this.solveTime;
+      const before = Object.fromEntries(Object.entries(this.answer?.parts ?? {}).filter(([id]) => open.includes(id)));
+      this.answer = { ...answer, parts: { ...before, ...answer.parts } };
     }
     this.onChange(reply);
   }

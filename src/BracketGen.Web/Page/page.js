@@ -70,6 +70,12 @@ const views = new Views({
   onStrength: () => desk.deepen('strength'),
   onReport: async () => hand(await fetched('/report', desk.message({ bracket: desk.bracket })), `${stem(desk.bracket)}-report.html`),
 });
+desk.wanted = () => views.wanted;
+views.onView = () => {
+  if (desk.isPartial && !desk.busy) {
+    desk.rest();
+  }
+};
 const outputs = new Outputs(desk, (id, isAccepted) => {
   desk.accepted = isAccepted ? [...desk.accepted, id] : desk.accepted.filter((a) => a !== id);
   desk.ask();

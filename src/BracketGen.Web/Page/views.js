@@ -9,6 +9,10 @@ const said = words.answers;
 /** The tabs of the job's own bracket alone: nothing is chosen or made of one that is there already. */
 const ofOwn = ['side-by-side', 'files'];
 
+/** Parts of the report that are in view at every time, and those of a tab. */
+const always = ['verdict', 'cautions', 'sweep'];
+const partsOf = { checks: ['checks', 'cables', 'failures'], charts: ['charts'], sure: ['sure'], strength: ['strength'], flat: ['flat'], 'side-by-side': ['offers'] };
+
 export const views = Object.entries(words.views).map(([view, label]) => ({ view, id: `tab-${view}`, panel: `panel-${view}`, label }));
 
 /** @param {string} text */
@@ -23,6 +27,8 @@ export class Views {
     this.onReport = onReport;
     /** Whether a bracket that is there already is shown. */
     this.isChecking = false;
+    /** Another panel is looked at. */
+    this.onView = () => {};
     this.onChoice = onChoice;
     this.onStrength = onStrength;
     this.chosen = views[0].view;
@@ -82,7 +88,11 @@ export class Views {
       $(v.panel).hidden = !isChosen;
     }
     $(`tab-${view}`).scrollIntoView({ block: 'nearest', inline: 'nearest' });
+    this.onView();
   }
+
+  /** What of the report the page shows now. */
+  get wanted() { return [...always, ...(/** @type {Record<string, string[]>} */ (partsOf)[this.chosen] ?? [])]; }
 
   /** The first of the tabs. */
   get first() { return views[0].view; }
@@ -190,7 +200,7 @@ export class Views {
   fill(answer, opened) {
     const { parts } = answer;
     const cautions = parts.cautions ? `<div class="caution-box"><h3>${escaped(said.cautions)}</h3>${parts.cautions}</div>` : '';
-    this.part('verdict', (this.isChecking ? parts.trial : parts.verdict) + cautions);
+    this.part('verdict', (this.isChecking ? parts.trial : parts.verdict) + cautions + (this.isChecking ? '' : parts.fitted ?? ''));
     if (this.isChecking) {
       this.whole(answer);
     }

@@ -25,13 +25,16 @@ internal sealed class DeskAnswers
     // The report is asked for after the answer on the page: what was tried whole last is kept.
     private volatile WholeTrial? _tried;
 
+    private volatile SolvedDesk? _solved;
+
     // A small machine solves two jobs at once well; the others wait.
     private readonly SemaphoreSlim _turns = new(2);
 
     /// <summary>The job after the edits, and what the solver says of it.</summary>
     public async Task Work(HttpContext context, WorkMessage message)
     {
-        if (DeskOf(message) is not { } desk || message.Edits.Length > MaxEdits || message.Edits.Contains(null!) || message.Accepted.Contains(null!))
+        if (DeskOf(message) is not { } desk || message.Edits.Length > MaxEdits || message.Edits.Contains(null!) || message.Accepted.Contains(null!)
+            || message.Wanted.Contains(null!) || message.Has?.Contains(null!) == true || message.Has?.Length > LeanReply.MaxMarks)
         {
             await RefuseJob(context);
             return;
@@ -48,12 +51,12 @@ internal sealed class DeskAnswers
         }
         else
         {
-            var solved = await InTurn(() => DeskAnswer.Of(desk, depth), context.RequestAborted);
-            answer = to => Reply.Answer(to, solved, message.Accepted);
+            var solved = await InTurn(() => Quick(desk, depth), context.RequestAborted);
+            answer = to => Reply.Answer(to, solved, message.Accepted, message.Wanted);
         }
 
         var solving = watch.Elapsed;
-        await Exchange.SendJson(context, to =>
+        var reply = Reply.Json(to =>
         {
             Reply.Desk(to, desk);
             to.WriteStartArray("refused");
@@ -62,6 +65,7 @@ internal sealed class DeskAnswers
             to.WriteNumber("solveTime", Math.Round(solving.TotalMilliseconds, 1));
             answer(to);
         });
+        await Exchange.Send(context, message.Has is { } has ? LeanReply.Of(reply, has.ToHashSet()) : reply, "application/json");
     }
 
     /// <summary>One of the job's files.</summary>
@@ -127,6 +131,24 @@ internal sealed class DeskAnswers
         await Exchange.Send(context, Encoding.UTF8.GetBytes(text), "application/octet-stream");
     }
 
+    // The page asks for the parts it shows first, and for the others when the hand rests.
+    private DeskAnswer Quick(JobDesk desk, Depth depth)
+    {
+        if (depth != Depth.Quick)
+        {
+            return DeskAnswer.Of(desk, depth);
+        }
+
+        if (_solved is { } last && OutputRequest.IsSame(last.Desk, desk))
+        {
+            return last.Answer;
+        }
+
+        var answer = DeskAnswer.Of(desk, depth);
+        _solved = new(desk, answer);
+        return answer;
+    }
+
     private BracketAnswer Tried(JobDesk desk, string bracket, Depth depth)
     {
         if (depth != Depth.Strength)
@@ -143,6 +165,8 @@ internal sealed class DeskAnswers
         _tried = new(desk, bracket, answer);
         return answer;
     }
+
+    private sealed record SolvedDesk(JobDesk Desk, DeskAnswer Answer);
 
     private sealed record WholeTrial(JobDesk Desk, string Bracket, BracketAnswer Answer);
 

@@ -71,6 +71,8 @@ declare namespace Page {
     dangers: { id: string, title: string }[];
     /** Markup of each section. */
     parts: Record<string, string>;
+    /** Sections that were not asked for: what is shown of them is of an answer before. */
+    open?: string[];
     /** Null where nothing was solved. */
     data: { solid: Report.SolidData | null, sweep: Report.SweepData } | null;
     /** The row of the table that compares brackets, and its heads, where strength is calculated. */
@@ -78,7 +80,9 @@ declare namespace Page {
     heads?: string[];
   }
 
-  interface Reply extends Opened { errors: Problem[], refused: string[], solveTime: number, answer: Answer | null }
+  /** A reply that names what the page has by its mark: the keys that lead to each piece, and the mark. */
+  interface Lean { new?: string[][], same?: string[][] }
+  interface Reply extends Opened, Lean { errors: Problem[], refused: string[], solveTime: number, answer: Answer | null }
 
   /** What stands in a field, and the unit beside it. */
   interface Shown { text: string, unit: string }

@@ -16,12 +16,29 @@ internal static class VerdictSection
 {
     public static void Write(HtmlWriter html, ReportScene scene)
     {
-        var solution = scene.Solution;
         using (html.Open("div", ("class", "answer")))
         {
             Answer(html, scene);
             Fitted(html, scene);
         }
+
+        Rest(html, scene);
+    }
+
+    /// <summary>The same without the bracket in its place, for a page that shows that beside it.</summary>
+    public static void WithoutPicture(HtmlWriter html, ReportScene scene)
+    {
+        using (html.Open("div", ("class", "answer")))
+        {
+            Answer(html, scene);
+        }
+
+        Rest(html, scene);
+    }
+
+    private static void Rest(HtmlWriter html, ReportScene scene)
+    {
+        var solution = scene.Solution;
 
         if (VerdictText.ToProve(solution.Verdict) is { Count: > 0 } open)
         {
@@ -55,7 +72,7 @@ internal static class VerdictSection
     }
 
     /// <summary>The bracket in its place; nothing where there is none.</summary>
-    private static void Fitted(HtmlWriter html, ReportScene scene)
+    public static void Fitted(HtmlWriter html, ReportScene scene)
     {
         if (scene.Solution.Bracket is not null)
         {
