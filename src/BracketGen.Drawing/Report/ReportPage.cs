@@ -15,6 +15,7 @@ internal static class ReportPage
         new("verdict", PageText.Verdict, VerdictSection.Write),
         new("trial", TrialHeadings.Section, (html, scene) => TrialSection.Write(html, scene.Tried!), s => s.Tried is not null),
         new("cautions", PageText.Cautions, CautionSection.Write),
+        new("assumed", PageText.Assumed, AssumedSection.Write, AssumedSection.Has),
         new("checks", PageText.Checks, ChecksSection.Write),
         new("sweep", PageText.Sweep, SweepSection.Write),
         new("solid", PageText.Solid, SolidSection.Write, s => s.Solution.Bracket is not null),

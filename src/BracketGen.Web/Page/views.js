@@ -10,7 +10,7 @@ const said = words.answers;
 const ofOwn = ['side-by-side', 'files'];
 
 /** Parts of the report that are in view at every time, and those of a tab. */
-const always = ['verdict', 'cautions', 'sweep'];
+const always = ['verdict', 'cautions', 'assumed', 'sweep'];
 const partsOf = { checks: ['checks', 'cables', 'failures'], charts: ['charts'], sure: ['sure'], strength: ['strength'], flat: ['flat'], 'side-by-side': ['offers'] };
 
 export const views = Object.entries(words.views).map(([view, label]) => ({ view, id: `tab-${view}`, panel: `panel-${view}`, label }));
@@ -171,7 +171,7 @@ export class Views {
     this.last = answer;
     clearTimeout(this.filling);
     this.filling = setTimeout(() => {
-      const opened = new Set(all('#view-panels details[open] summary code').map((c) => c.textContent));
+      const opened = new Set([...all('#view-panels details[open] summary code').map((c) => c.textContent), ...all('#body-checks details.passes[open]').map((d) => d.id)]);
       this.fill(answer, opened);
       if (focused && document.activeElement?.id !== focused) {
         document.getElementById(focused)?.focus({ preventScroll: true });
@@ -200,12 +200,14 @@ export class Views {
   fill(answer, opened) {
     const { parts } = answer;
     const cautions = parts.cautions ? `<div class="caution-box"><h3>${escaped(said.cautions)}</h3>${parts.cautions}</div>` : '';
-    this.part('verdict', (this.isChecking ? parts.trial : parts.verdict) + cautions + (this.isChecking ? '' : parts.fitted ?? ''));
+    const assumed = parts.assumed ? `<h3>${escaped(said.assumed)}</h3>${parts.assumed}` : '';
+    this.part('verdict', (this.isChecking ? parts.trial : parts.verdict) + cautions + assumed + (this.isChecking ? '' : parts.fitted ?? ''));
     if (this.isChecking) {
       this.whole(answer);
     }
     const none = paragraph(words.bracket.notSolved);
     if (this.part('checks', (parts.checks ?? none) + (parts.cables ?? '') + (parts.failures ?? ''))) {
+      all('#body-checks details.passes').filter((d) => opened.has(d.id)).forEach((d) => d.setAttribute('open', ''));
       all('#body-checks summary code').filter((code) => opened.has(code.textContent)).forEach((code) => code.closest('details')?.setAttribute('open', ''));
     }
     if (this.part('charts', parts.charts ?? none)) {

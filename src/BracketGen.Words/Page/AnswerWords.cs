@@ -29,6 +29,7 @@ internal static class AnswerWords
         ["nothing"] = "Nothing has been calculated yet.",
         ["failed"] = "{count} failed",
         ["cautions"] = "Cautions",
+        ["assumed"] = "What is assumed",
         ["notSure"] = "No probabilities: the mechanism could not be calculated.",
         ["noFlat"] = "There is no bracket, so there is no flat pattern.",
         ["choicesOpen"] = "Which brackets pass is not known until strength is calculated.",

@@ -7,7 +7,7 @@ namespace BracketGen.Words.Report;
 public static class ChecksText
 {
     /// <summary>How to read the tables.</summary>
-    public const string HowToRead = "The bar shows the spare, the margin as a part of the limit: to the right of the mark the check passes, and a full bar is as much again as the limit itself; to the left of it the check fails. No bar: not known. Open a title to read what a failure means and where the limit comes from.";
+    public const string HowToRead = "The bar shows the spare, the margin as a part of the limit: to the right of the mark the check passes, and a full bar is as much again as the limit itself; to the left of it the check fails. No bar: not known. First stands what does not pass or passes with less than a quarter of its limit to spare. Open a title to read what a failure means and where the limit comes from.";
 
     /// <summary>Heads of the columns after the mark.</summary>
     public static IReadOnlyList<string> Heads { get; } = ["check", "value", "limit", "margin"];
@@ -34,6 +34,16 @@ public static class ChecksText
 
         return $"{Phrases.Capital(CheckText.Kind(kind))}: {(parts.Count == 0 ? $"all {count} pass" : $"of {count}, {string.Join(" and ", parts)}")}";
     }
+
+    /// <summary>A check that passes with less of its limit to spare is near it; common practice, no source.</summary>
+    public const double NearSpare = 0.25;
+
+    /// <summary>Over the checks that are folded.</summary>
+    /// <param name="count">How many they are.</param>
+    /// <param name="shown">How many stand above.</param>
+    public static string Others(int count, int shown) =>
+        shown == 0 ? count == 1 ? "One check; it passes and is not near its limit" : $"{count} checks; all pass and none is near its limit"
+        : count == 1 ? "One more passes and is not near its limit" : $"{count} more pass and are not near their limits";
 
     /// <summary>What a failure of a kind means.</summary>
     public static string Meaning(CheckKind kind) => kind switch

@@ -17,6 +17,9 @@ public static class PageText
     /// <summary>Heading of the cautions.</summary>
     public const string Cautions = "Cautions";
 
+    /// <summary>What is assumed.</summary>
+    public const string Assumed = "What is assumed";
+
     /// <summary>Heading of the checks.</summary>
     public const string Checks = "Checks";
 

@@ -174,12 +174,14 @@ public partial class ReportMarkupTests
     }
 
     [Fact]
-    public void The_verdict_stands_first_then_the_cautions_then_the_checks()
+    public void The_verdict_stands_first_then_the_cautions_what_is_assumed_and_the_checks()
     {
         foreach (var (_, solution) in ReportCases.All.Take(8))
         {
             var document = ReportCases.Parse(ReportCases.Text(solution));
-            Assert.Equal(["verdict", "cautions", "checks", "sweep"], document.QuerySelectorAll("section").Take(4).Select(s => s.Id));
+            string[] assumed = AssumedText.Of(solution).Count > 0 ? ["assumed"] : [];
+            Assert.Equal(["verdict", "cautions", .. assumed, "checks", "sweep"], document.QuerySelectorAll("section").Take(4 + assumed.Length).Select(s => s.Id));
+            Assert.Equal(AssumedText.Of(solution), document.QuerySelectorAll("#assumed li").Select(l => ReportCases.Plain(l.TextContent)));
             Assert.All(Cautions.All, c => Assert.Contains(c, ReportCases.Plain(document.GetElementById("cautions")!.TextContent), StringComparison.Ordinal));
             Assert.Equal(solution.Dangers.Count(), document.QuerySelectorAll(".warning .large").Length);
         }

@@ -42,9 +42,17 @@ public class ReportNumberTests
     });
 
     [Fact]
-    public void Checks_keep_their_order_within_their_kind() => ReportCases.Each((solution, _, document) => Assert.Equal(
-        solution.Checks.GroupBy(c => c.Kind).OrderBy(g => g.Key).SelectMany(g => g).Select(c => "check-" + c.Code),
-        document.QuerySelectorAll(".checks tbody tr").Select(r => r.Id)));
+    public void Checks_keep_their_order_within_their_kind_and_none_that_does_not_pass_is_folded() => ReportCases.Each((solution, _, document) =>
+    {
+        var all = solution.Checks.GroupBy(c => c.Kind).OrderBy(g => g.Key).SelectMany(g => g).ToArray();
+        var folded = document.QuerySelectorAll("details.passes .checks tbody tr").Select(r => r.Id).ToArray();
+        var open = document.QuerySelectorAll(".checks tbody tr").Select(r => r.Id).Except(folded).ToArray();
+        Assert.Equal(all.Select(c => "check-" + c.Code).Where(open.Contains), open);
+        Assert.Equal(all.Select(c => "check-" + c.Code).Where(folded.Contains), folded);
+        Assert.Equal(all.Length, open.Length + folded.Length);
+        Assert.All(all.Where(c => folded.Contains("check-" + c.Code)), c => Assert.True(c.Passes));
+        Assert.All(all.Where(c => open.Contains("check-" + c.Code) && c.Passes), c => Assert.InRange(c.Spare, 0, ChecksText.NearSpare));
+    });
 
     [Theory]
     [InlineData(1.5, "M28 2H64V8H28Z")]

@@ -6,7 +6,7 @@ using BracketGen.Words.Report;
 
 namespace BracketGen.Drawing.Report.Sections;
 
-/// <summary>Every check with value, limit, margin and a bar of the margin, by what a failure would mean.</summary>
+/// <summary>Every check with value, limit, margin and a bar of the margin, by what a failure would mean: first what does not pass or is near its limit, the others folded.</summary>
 internal static class ChecksSection
 {
     /// <summary>Anchor of a check.</summary>
@@ -20,15 +20,30 @@ internal static class ChecksSection
             var (failed, notKnown) = (group.Count(c => c.Fails), group.Count(c => c.State == CheckState.NotKnown));
             html.Line("h3", ChecksText.Heading(group.Key, failed, notKnown, group.Count()));
             html.Line("p", ChecksText.Meaning(group.Key), ("class", "meaning"));
-            Table(html, scene, group);
+            var first = group.Where(c => !c.Passes || IsNear(c)).ToArray();
+            if (first.Length > 0)
+            {
+                Table(html, scene, group.Key, first);
+            }
+
+            var others = group.Except(first).ToArray();
+            if (others.Length > 0)
+            {
+                using var folded = html.Open("details", ("class", "passes"), ("id", "passes-" + group.Key.ToString().ToLowerInvariant()));
+                html.Line("summary", ChecksText.Others(others.Length, first.Length));
+                Table(html, scene, group.Key, others);
+            }
         }
     }
 
+    // What says yes or no, or counts, sits on its limit when it passes and is not near anything.
+    private static bool IsNear(Check check) => check.Margin > 0 && check.Spare < ChecksText.NearSpare;
+
     // On a narrow screen the rows are laid out as cards, which takes their meaning from the elements: the roles give it back.
-    private static void Table(HtmlWriter html, ReportScene scene, IGrouping<CheckKind, Check> checks)
+    private static void Table(HtmlWriter html, ReportScene scene, CheckKind kind, IReadOnlyList<Check> checks)
     {
         using var table = html.Open("table", ("class", "checks"), ("role", "table"));
-        html.Line("caption", ChecksText.Caption(checks.Key), ("class", "unseen"));
+        html.Line("caption", ChecksText.Caption(kind), ("class", "unseen"));
         using (html.Open("thead", ("role", "rowgroup")))
         {
             using var row = html.Open("tr", ("role", "row"));
