@@ -77,6 +77,49 @@ done
   wait $served
 ) || { echo "native: the page is not served as it should be" >&2; cat "$folder/page.screen" >&2; status=1; }
 
+# Without a TLS library (broken ones come first where the loader looks) everything works but the phone's side, which says what to do.
+(
+  mkdir "$folder/broken" "$folder/without"
+  for version in 3 1.1 1.0.2 1.0.0 10; do echo broken >"$folder/broken/libssl.so.$version"; done
+  export LD_LIBRARY_PATH="$folder/broken"
+  cd "$folder/without"
+  ln -s "$OLDPWD/profiles" profiles
+  "$folder/program/bracketgen" make profiles/jobs/plover-alder-58.toml --into output >screen 2>&1 || [[ $? == 5 || $? == 1 ]] || exit 1
+  diff -r output/plover-alder-58 ../native/output/plover-alder-58 || exit 1
+  code=0
+  "$folder/program/bracketgen" page --phone --folder profiles >phone.screen 2>&1 || code=$?
+  [[ $code == 2 ]] || exit 1
+  grep -q 'OpenSSL' phone.screen || exit 1
+  "$folder/program/bracketgen" page --folder profiles >page.screen 2>&1 &
+  served=$!
+  trap 'kill $served 2>/dev/null || true' EXIT
+  for _ in $(seq 100); do grep -q 'Ctrl-C' page.screen && break; sleep 0.1; done
+  curl -sS --fail "$(grep -oE 'http://127\.0\.0\.1:[0-9]+/' page.screen)" | grep '<title>BracketGen</title>' >/dev/null || exit 1
+  if grep -q libssl "/proc/$served/maps"; then exit 1; fi
+  kill -TERM $served
+  wait $served
+) || { echo "native: something needs a TLS library" >&2; cat "$folder"/without/*screen >&2; status=1; }
+
+# The phone's side: TLS, and before it is paired nothing but the page that pairs. A machine without a private address passes it over.
+(
+  cd "$folder/native"
+  "$folder/program/bracketgen" page --phone --folder profiles --address "${BRACKETGEN_ADDRESS:-$(hostname -I | tr ' ' '\n' | grep -E '^(10\.|192\.168\.|172\.(1[6-9]|2[0-9]|3[01])\.|f[cd])' | head -1)}" >"$folder/phone.screen" 2>&1 </dev/null &
+  served=$!
+  trap 'kill $served 2>/dev/null || true' EXIT
+  for _ in $(seq 100); do grep -qE 'at once|bracketgen:' "$folder/phone.screen" && break; sleep 0.1; done
+  if grep -qE 'bracketgen: (--phone needs an address|--address is)' "$folder/phone.screen"; then echo "native: no private address, the phone's side was not tried"; exit 0; fi
+  whole=$(grep -oE 'https://[^ ]+#pair=[A-Za-z0-9_-]+' "$folder/phone.screen")
+  address=${whole%%#*}
+  code=${whole##*=}
+  origin=${address%/}
+  curl -gsSk --fail "$address" | grep 'Pair this phone' >/dev/null || exit 1
+  [[ $(curl -gsk -o /dev/null -w '%{http_code}' "${address}shelf") == 403 ]] || exit 1
+  curl -gsSk --fail -c "$folder/cookies" -H "origin: $origin" -H 'content-type: application/json' --data "{\"code\":\"$code\"}" "${address}pair" >/dev/null || exit 1
+  curl -gsSk --fail -b "$folder/cookies" "${address}shelf" | grep 'plover-alder-58' >/dev/null || exit 1
+  kill -TERM $served
+  wait $served
+) || { echo "native: the phone is not served as it should be" >&2; cat "$folder/phone.screen" >&2; status=1; }
+
 count=$(find "$folder/native" -type f | wc -l)
 jobs=$(ls profiles/jobs/*.toml | wc -l)
 if ((count < 4 * jobs)); then

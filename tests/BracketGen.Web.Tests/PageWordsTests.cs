@@ -26,6 +26,8 @@ public partial class PageWordsTests
 
     private static string[] Files => [.. Directory.GetFiles(RepositoryRoot.PathOf("src", "BracketGen.Web", "Page"), "*.js").Select(f => Path.GetFileName(f)!)];
 
+    private static readonly string[] Documents = ["index.html", "pairing.html"];
+
     public static TheoryData<string> Scripts => new(Files);
 
     private static string Read(string file) => File.ReadAllText(RepositoryRoot.PathOf("src", "BracketGen.Web", "Page", file));
@@ -67,7 +69,7 @@ public partial class PageWordsTests
             used.UnionWith(Said().Matches(script).Select(m => $"{alias}.{m.Groups[1].Value}"));
         }
 
-        used.UnionWith(Placeholder().Matches(Read("index.html")).Select(m => m.Groups[1].Value));
+        used.UnionWith(Documents.SelectMany(file => Placeholder().Matches(Read(file))).Select(m => m.Groups[1].Value));
         var there = PageWords.Sections.SelectMany(s => s.Value.Keys.Select(name => $"{s.Key}.{name}")).ToList();
         Assert.Empty(used.Where(u => !whole.Contains(u.Split('.')[0])).Except(there));
         Assert.Empty(there.Where(t => !whole.Contains(t.Split('.')[0])).Except(used));
@@ -85,7 +87,7 @@ public partial class PageWordsTests
         Assert.Equal("Begin", (string?)json["words"]!["start"]!["begin"]);
 
         // No text and no label of the document is its own.
-        var own = Read("index.html");
+        var own = string.Concat(Documents.Select(Read));
         Assert.DoesNotContain(
             Between().Matches(own).Select(m => m.Groups[1].Value.Trim()),
             t => t.Length > 0 && t != "mm" && !t.StartsWith("{{", StringComparison.Ordinal));

@@ -52,6 +52,16 @@ internal sealed class Screen(TextWriter output, int width, bool hasColour)
     /// <summary>An empty line.</summary>
     public void Line() => output.WriteLine();
 
+    /// <summary>Lines as they are.</summary>
+    /// <param name="lines">Makes them, with colours or without.</param>
+    public void Picture(Func<bool, IReadOnlyList<string>> lines)
+    {
+        foreach (var line in lines(hasColour))
+        {
+            output.WriteLine(line);
+        }
+    }
+
     /// <summary>A paragraph, wrapped; further lines stand <paramref name="hang"/> columns farther in.</summary>
     public void Paragraph(string text, Tone ink = Tone.Plain, int hang = 0)
     {

@@ -81,6 +81,12 @@ internal sealed record PathMessage
     public bool Example { get; set; }
 }
 
+/// <summary>The one-time code of a phone.</summary>
+internal sealed record PairMessage
+{
+    public required string Code { get; init; }
+}
+
 /// <summary>A text.</summary>
 internal sealed record TextMessage
 {
@@ -106,6 +112,7 @@ internal sealed record SaveMessage
 [JsonSerializable(typeof(DeskMessage))]
 [JsonSerializable(typeof(PathMessage))]
 [JsonSerializable(typeof(PaperMessage))]
+[JsonSerializable(typeof(PairMessage))]
 [JsonSerializable(typeof(TextMessage))]
 [JsonSerializable(typeof(SaveMessage))]
 [JsonSerializable(typeof(PhotoMessage))]

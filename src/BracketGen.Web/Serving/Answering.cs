@@ -62,7 +62,7 @@ internal sealed class Answering
         }
 
         // A form of another page cannot send this type without asking first.
-        if (request.ContentType?.Split(';')[0].Trim() != "application/json")
+        if (!IsJson(request))
         {
             await Exchange.Refuse(context, StatusCodes.Status415UnsupportedMediaType, ServerWords.NotJson);
             return true;
@@ -70,6 +70,9 @@ internal sealed class Answering
 
         return await From(_posts, context, path);
     }
+
+    /// <summary>Whether a request says that it carries JSON.</summary>
+    public static bool IsJson(HttpRequest request) => request.ContentType?.Split(';')[0].Trim() == "application/json";
 
     private async Task<bool> File(HttpContext context, string path)
     {

@@ -15,12 +15,17 @@ internal static partial class PageDocument
 
     private const string Look = "{{look}}", Words = "{{words}}", Modules = "{{modules}}";
 
+    private static readonly Lazy<byte[]> PairingFilled = new(() => Encoding.UTF8.GetBytes(Placeholder().Replace(PageAssets.Text("pairing.html"), Word)));
+
     private static readonly Lazy<string> Filled = new(() => Placeholder().Replace(PageAssets.Text("index.html"), Word)
         .Replace(Modules, Preloads(), StringComparison.Ordinal)
         .Replace(Words, PageWords.Json, StringComparison.Ordinal));
 
     /// <summary>The document with what the page remembers.</summary>
     public static byte[] With(Remembered remembered) => Encoding.UTF8.GetBytes(Filled.Value.Replace(Look, remembered.Look, StringComparison.Ordinal));
+
+    /// <summary>The document that pairs a phone: all that one sees who is not paired.</summary>
+    public static byte[] Pairing => PairingFilled.Value;
 
     // A module that another one imports is fetched with the document, not after it.
     private static string Preloads() => string.Join(

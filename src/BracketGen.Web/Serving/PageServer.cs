@@ -2,7 +2,7 @@ using System.Net;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Memory;
 using BracketGen.Web.Messages;
-using BracketGen.Words.Page;
+using BracketGen.Web.Phone;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -21,13 +21,10 @@ public sealed class PageServer : IAsyncDisposable
     /// <summary>Maximum length of a request (bytes): a hundred times the profiles of a job.</summary>
     public const int MaxBody = 2 << 20;
 
-    private const string Policy =
-        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; connect-src 'self'; base-uri 'none'; form-action 'none'; "
-        + "frame-ancestors 'none'; require-trusted-types-for 'script'; trusted-types page";
-
     private readonly WebApplication _app;
+    private readonly Answering _answering;
 
-    private PageServer(WebApplication app, int port) => (_app, Port) = (app, port);
+    private PageServer(WebApplication app, Answering answering, int port) => (_app, _answering, Port) = (app, answering, port);
 
     /// <summary>Port that is listened on.</summary>
     public int Port { get; }
@@ -40,26 +37,39 @@ public sealed class PageServer : IAsyncDisposable
     /// <param name="memory">What the page remembers.</param>
     /// <param name="port">Port; 0 for any that is free.</param>
     /// <exception cref="IOException">The port is taken.</exception>
-    public static async Task<PageServer> Start(WorkFolder folder, PageMemory memory, int port)
+    public static Task<PageServer> Start(WorkFolder folder, PageMemory memory, int port) => Start(folder, memory, port, ServingLimits.ThisMachine);
+
+    internal static async Task<PageServer> Start(WorkFolder folder, PageMemory memory, int port, ServingLimits limits)
     {
         // The empty builder reads no variables and no files: neither may open another address.
         var builder = WebApplication.CreateEmptyBuilder(new());
         builder.WebHost.UseKestrelCore().ConfigureKestrel(options =>
         {
             options.Listen(IPAddress.Loopback, port);
-            options.AddServerHeader = false;
-            options.Limits.MaxRequestBodySize = MaxBody;
-            options.Limits.MaxConcurrentConnections = 64;
+            limits.Set(options);
         });
         var app = builder.Build();
         var answering = new Answering(folder, memory);
-        var listening = port;
-        app.Run(context => Handle(context, answering, listening));
+        var guard = new TaskCompletionSource<RequestGuard>();
+        app.Run(async context =>
+        {
+            var guarding = await guard.Task;
+            await Responding.Handle(context, async asked => await Refused(asked, guarding) || await answering.Answer(asked));
+        });
         await app.StartAsync();
-        var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single();
-        listening = new Uri(address).Port;
-        return new(app, listening);
+        var listening = PortOf(app);
+        guard.SetResult(new("http", $"127.0.0.1:{listening}", $"localhost:{listening}"));
+        return new(app, answering, listening);
     }
+
+    /// <summary>Serves the same page to one phone of the network too, over TLS: see <see cref="PhoneServer"/>.</summary>
+    /// <param name="address">The machine's address in that network.</param>
+    /// <param name="port">Port there; 0 for any that is free.</param>
+    /// <param name="clock">The clock for code and session.</param>
+    /// <param name="told">Is told when a phone is paired, or pairing closes.</param>
+    /// <exception cref="IOException">The port is taken.</exception>
+    public Task<PhoneServer> ServePhone(IPAddress address, int port, TimeProvider clock, Action<PairingState, IPAddress> told) =>
+        PhoneServer.Start(_answering, address, port, clock, told, ServingLimits.Network);
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
@@ -68,39 +78,17 @@ public sealed class PageServer : IAsyncDisposable
         await _app.DisposeAsync();
     }
 
-    private static async Task Handle(HttpContext context, Answering answering, int port)
+    internal static int PortOf(WebApplication app) =>
+        new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single()).Port;
+
+    internal static async Task<bool> Refused(HttpContext context, RequestGuard guard)
     {
-        var headers = context.Response.Headers;
-        headers.ContentSecurityPolicy = Policy;
-        headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
-        headers["Cross-Origin-Opener-Policy"] = "same-origin";
-        headers["Cross-Origin-Resource-Policy"] = "same-origin";
-        headers.CacheControl = "no-store";
-        try
+        if (guard.Refusal(context.Request) is not { } refusal)
         {
-            if (RequestGuard.Refusal(context.Request, port) is { } refusal)
-            {
-                await Exchange.Refuse(context, StatusCodes.Status403Forbidden, refusal);
-            }
-            else if (!await answering.Answer(context))
-            {
-                await Exchange.Refuse(context, StatusCodes.Status404NotFound, ServerWords.NoAddress);
-            }
+            return false;
         }
-        catch (BadHttpRequestException problem)
-        {
-            await Exchange.Refuse(context, problem.StatusCode, problem.StatusCode == StatusCodes.Status413PayloadTooLarge ? ServerWords.TooLong : ServerWords.Malformed);
-        }
-        catch (OperationCanceledException) when (context.RequestAborted.IsCancellationRequested)
-        {
-            // The page has sent a newer request and no longer waits for this one.
-        }
-        catch (Exception problem) when (!context.Response.HasStarted)
-        {
-            // A defect of the program: the user must be able to say what it was.
-            context.Response.Headers.ContentLength = null;
-            await Exchange.Refuse(context, StatusCodes.Status500InternalServerError, ServerWords.Defect(problem.GetType().Name, problem.Message));
-        }
+
+        await Exchange.Refuse(context, StatusCodes.Status403Forbidden, refusal);
+        return true;
     }
 }

@@ -3,26 +3,25 @@ using Microsoft.AspNetCore.Http;
 
 namespace BracketGen.Web.Serving;
 
-/// <summary>Which requests are answered: those of this machine, by its own name, from the page itself or from no page.</summary>
+/// <summary>Which requests are answered: those that use the page's own name, from the page itself or from no page.</summary>
 /// <remarks>
 /// A page of another site can send requests to any address, and can give its own name this machine's address; neither can put the
 /// right name into <c>Host</c> and <c>Origin</c>. Sources: RFC 9110, 7.2; Fetch Standard, 3.1 (Origin); Fetch Metadata Request Headers
 /// (Sec-Fetch-Site), W3C.
 /// </remarks>
-internal static class RequestGuard
+/// <param name="scheme">Scheme of the page's address.</param>
+/// <param name="hosts">The names that the page goes by, with port.</param>
+internal sealed class RequestGuard(string scheme, params string[] hosts)
 {
     /// <summary>Why the request is refused; null if it is answered.</summary>
-    /// <param name="request">The request.</param>
-    /// <param name="port">Port that is listened on.</param>
-    public static string? Refusal(HttpRequest request, int port)
+    public string? Refusal(HttpRequest request)
     {
-        string[] hosts = [$"127.0.0.1:{port}", $"localhost:{port}"];
         if (request.Headers.Host is not [{ } host] || !hosts.Contains(host, StringComparer.OrdinalIgnoreCase))
         {
             return ServerWords.OtherHost;
         }
 
-        if (request.Headers.Origin is { Count: > 0 } origin && !(origin is [{ } from] && string.Equals(from, $"http://{host}", StringComparison.OrdinalIgnoreCase)))
+        if (request.Headers.Origin is { Count: > 0 } origin && !(origin is [{ } from] && string.Equals(from, $"{scheme}://{host}", StringComparison.OrdinalIgnoreCase)))
         {
             return ServerWords.OtherPage;
         }

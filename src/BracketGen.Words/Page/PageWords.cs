@@ -13,6 +13,7 @@ public static class PageWords
     {
         ["frame"] = FrameWords.All,
         ["keys"] = KeyWords.All,
+        ["pairing"] = PairingWords.All,
         ["start"] = StartWords.All,
         ["newJob"] = NewJobWords.All,
         ["measuring"] = MeasuringWords.All,

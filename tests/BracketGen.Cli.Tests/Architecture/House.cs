@@ -35,7 +35,7 @@ internal static class House
         ["Drawing.Report", "Drawing.Inspecting", "Drawing.Kit"],
         ["Drawing"],
         ["Storage"],
-        ["Line.Combinations", "Web.Folder", "Web.Measuring", "Web.Memory"],
+        ["Line.Combinations", "Web.Folder", "Web.Measuring", "Web.Memory", "Web.Phone"],
         ["Line.Numbering", "Line.Parts", "Web.Desk"],
         ["Line.Costing", "Line.Solving", "Web.Messages"],
         ["Line.Nesting", "Line.Sharing", "Web.Routes"],
