@@ -9,6 +9,7 @@ using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
 using BracketGen.Profiles.Interview;
 using BracketGen.TestSupport;
+using BracketGen.Web.Phone;
 using BracketGen.Words.Interview;
 using BracketGen.Words.Profiles;
 
@@ -114,6 +115,21 @@ public class PageBrowserTests
                 Holds(hole["at"]![axis]!, hole["plus_minus"]![axis]!, holes[i][axis], 2);
             }
         }
+    }
+
+    // A phone's browser, over TLS: the one that pairs, one that guesses, one that comes too late.
+    [SkippableFact]
+    public async Task A_phone_pairs_measures_and_saves()
+    {
+        var (node, tests, chromium) = Browser();
+        await using var phone = await ServedPhone.Start();
+        var said = await Task.Run(() => node.RunOrFail(
+            [Path.Combine(tests, "phone.mjs"), chromium.FilePath, phone.Server.PairingAddress("jobs/plover-alder-58.toml")]));
+        Assert.True(said.Trim().Length == 0, said);
+        Assert.Equal([PairingState.Paired], phone.Told);
+        var saved = ProfileValues.Of(File.ReadAllText(Path.Combine(phone.Page.Folder, "throttle-bodies", "rowan-64-measured.toml")));
+        Assert.Equal("Rowan 64 measured", saved["name"]!.GetValue<string>());
+        Assert.Contains("63.5", saved.ToJsonString(), StringComparison.Ordinal);
     }
 
     // 10,000 were run once by hand (docs/page.md).
