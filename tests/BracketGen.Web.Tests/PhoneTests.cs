@@ -147,6 +147,20 @@ public class PhoneTests
         Assert.Equal(PairingState.Open, phone.Server.Pairing.State);
     }
 
+    [Theory]
+    [InlineData("../outside.toml")]
+    [InlineData("jobs/../../outside.toml")]
+    [InlineData("/etc/outside.toml")]
+    [InlineData(".hidden/a.toml")]
+    public async Task A_paired_phone_gets_no_farther_than_the_folder(string path)
+    {
+        await using var phone = await ServedPhone.Start();
+        (string, string)[] mine = [("Cookie", await phone.Pair()), ("Origin", phone.Origin)];
+        Assert.Equal(HttpStatusCode.NotFound, (await phone.Post("/read", $"{{\"path\":\"{path}\"}}", mine)).Status);
+        var save = $"{{\"files\":[{{\"path\":\"{path}\",\"text\":\"written\",\"was\":null}}],\"replace\":true}}";
+        Assert.Equal(HttpStatusCode.Conflict, (await phone.Post("/save", save, mine)).Status);
+    }
+
     [Fact]
     public async Task The_address_holds_code_and_job_in_its_fragment()
     {
