@@ -90,11 +90,12 @@ done
   "$folder/program/bracketgen" page --phone --folder profiles >phone.screen 2>&1 || code=$?
   [[ $code == 2 ]] || exit 1
   grep -q 'OpenSSL' phone.screen || exit 1
+  : >page.screen
   "$folder/program/bracketgen" page --folder profiles >page.screen 2>&1 &
   served=$!
   trap 'kill $served 2>/dev/null || true' EXIT
   for _ in $(seq 100); do grep -q 'Ctrl-C' page.screen && break; sleep 0.1; done
-  curl -sS --fail "$(grep -oE 'http://127\.0\.0\.1:[0-9]+/' page.screen)" | grep '<title>BracketGen</title>' >/dev/null || exit 1
+  env -u LD_LIBRARY_PATH curl -sS --fail "$(grep -oE 'http://127\.0\.0\.1:[0-9]+/' page.screen)" | grep '<title>BracketGen</title>' >/dev/null || exit 1
   if grep -q libssl "/proc/$served/maps"; then exit 1; fi
   kill -TERM $served
   wait $served
@@ -103,6 +104,7 @@ done
 # The phone's side: TLS, and before it is paired nothing but the page that pairs. A machine without a private address passes it over.
 (
   cd "$folder/native"
+  : >"$folder/phone.screen"
   "$folder/program/bracketgen" page --phone --folder profiles --address "${BRACKETGEN_ADDRESS:-$(hostname -I | tr ' ' '\n' | grep -E '^(10\.|192\.168\.|172\.(1[6-9]|2[0-9]|3[01])\.|f[cd])' | head -1)}" >"$folder/phone.screen" 2>&1 </dev/null &
   served=$!
   trap 'kill $served 2>/dev/null || true' EXIT
