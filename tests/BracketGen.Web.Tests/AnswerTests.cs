@@ -208,7 +208,7 @@ public class AnswerTests
         await using var served = await Served.Start();
         var desk = JobDesk.Open(Job, Examples.Read)!;
         var (_, packed) = await served.Post("/pack", Work(desk));
-        var (status, text) = await served.Post("/unpack", new JsonObject { ["text"] = packed }.ToJsonString());
+        var (status, text) = await served.Post("/take", Handed(("packed.toml", packed)));
         Assert.Equal(HttpStatusCode.OK, status);
         var back = JsonNode.Parse(text)!;
         Assert.Equal(Job, (string)back["job"]!);
@@ -217,8 +217,40 @@ public class AnswerTests
         // The command line reads the same file.
         var read = ProfileReader.ReadJob("shared.toml", MemoryFileSource.Empty.With("shared.toml", packed));
         Assert.Equal(desk.Read().Value!.Vehicle.Name, read.Value!.Vehicle.Name);
-        Assert.Contains("packed.toml", (await served.Post("/unpack", "{\"text\":\"profile = \\\"packed job\\\"\\n\"}")).Text, StringComparison.Ordinal);
+        Assert.Contains("packed.toml", (await served.Post("/take", Handed(("packed.toml", "profile = \"packed job\"\n")))).Text, StringComparison.Ordinal);
     }
+
+    // A job file is found among what was handed over; what it names comes from there, and otherwise from the folder.
+    [Fact]
+    public async Task A_job_that_is_handed_over_opens_with_the_files_it_names()
+    {
+        await using var served = await Served.Start();
+        var text = Examples.Read(Job)!;
+        var vehicle = Examples.Read("vehicles/plover.toml")!.Replace("Plover", "Plover of a customer", StringComparison.Ordinal);
+        var opened = JsonNode.Parse((await served.Post("/take", Handed(("plover-alder-58.toml", text), ("plover.toml", vehicle)))).Text)!;
+        Assert.Equal(Job, (string)opened["job"]!);
+        Assert.Equal(vehicle, (string)opened["files"]!["vehicles/plover.toml"]!);
+        Assert.Equal(Examples.Read("throttle-bodies/alder-58.toml"), (string)opened["files"]!["throttle-bodies/alder-58.toml"]!);
+
+        // Another job of that name does not take its place.
+        var other = JsonNode.Parse((await served.Post("/take", Handed(("plover-alder-58.toml", text + "# another\n")))).Text)!;
+        Assert.Equal("jobs/plover-alder-58-2.toml", (string)other["job"]!);
+
+        // What cannot be opened says what it is.
+        foreach (var (files, said) in new ((string, string)[], string)[]
+        {
+            ([("plover.toml", vehicle)], "plover.toml is a vehicle, not a job"), ([("a.toml", text), ("b.toml", text)], "These are 2 jobs: a.toml, b.toml."), ([("a.txt", "Hello")], "a.txt"),
+            ([("a.toml", "x = 1\n")], "a.toml is not a job"), ([("a.toml", vehicle), ("b.toml", vehicle)], "None of these files is a job"), ([("../a.toml", text)], "is not a job"), ([], "files"),
+        })
+        {
+            var (status, answer) = await served.Post("/take", Handed(files));
+            Assert.True((int)status is 400 or 409);
+            Assert.Contains(said, answer, StringComparison.Ordinal);
+        }
+    }
+
+    private static string Handed(params (string Name, string Text)[] files) =>
+        new JsonObject { ["files"] = new JsonObject(files.Select(f => KeyValuePair.Create(f.Name, (JsonNode?)f.Text))) }.ToJsonString();
 
     private static string Work(JobDesk desk) => new JsonObject
     {

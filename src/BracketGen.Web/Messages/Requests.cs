@@ -95,6 +95,12 @@ internal sealed record TextMessage
     public required string Text { get; init; }
 }
 
+/// <summary>Files that were picked or dropped, by name.</summary>
+internal sealed record FilesMessage
+{
+    public required Dictionary<string, string> Files { get; init; }
+}
+
 /// <summary>Profiles to write.</summary>
 internal sealed record SaveMessage
 {
@@ -114,6 +120,7 @@ internal sealed record SaveMessage
 [JsonSerializable(typeof(PaperMessage))]
 [JsonSerializable(typeof(PairMessage))]
 [JsonSerializable(typeof(TextMessage))]
+[JsonSerializable(typeof(FilesMessage))]
 [JsonSerializable(typeof(SaveMessage))]
 [JsonSerializable(typeof(PhotoMessage))]
 [JsonSerializable(typeof(IReadOnlyList<MeasuringStep>))]

@@ -6,6 +6,7 @@ import { Desk, roles } from './desk.js';
 import { differences } from './differences.js';
 import { Drafts } from './drafts.js';
 import { drawer } from './drawer.js';
+import { dropped, texts } from './handed.js';
 import { nextLook, showLook } from './look.js';
 import { Measuring } from './measuring.js';
 import { newJob } from './newjob.js';
@@ -13,6 +14,7 @@ import { Numbers } from './numbers.js';
 import { Outputs } from './outputs.js';
 import { freePath, stem } from './paths.js';
 import { photo } from './photo.js';
+import { printing } from './printed.js';
 import { startPage } from './start.js';
 import { Views } from './views.js';
 import { whereItIs } from './where.js';
@@ -192,9 +194,9 @@ const open = (/** @type {string} */ path, /** @type {boolean} */ isExample) => a
   }
 });
 
-const unpack = (/** @type {string} */ text) => attempt(async () => {
+const take = (/** @type {Iterable<File>} */ files) => attempt(async () => {
   if (await mayLeave()) {
-    const [opened] = await Promise.all([asked('/unpack', { text }), prepare()]);
+    const [opened] = await Promise.all([asked('/take', { files: await texts(files) }), prepare()]);
     await load(opened, false);
   }
 });
@@ -264,7 +266,7 @@ const begin = (/** @type {Page.Wish} */ wish) => attempt(async () => {
 });
 
 const start = (/** @type {unknown} */ told = null) => attempt(async () => {
-  await startPage({ open, unpack, begin, back: desk.isOpen ? () => show('desk') : null });
+  await startPage({ open, take, begin, back: desk.isOpen ? () => show('desk') : null });
   show('start');
   $('title').textContent = said.title;
   document.title = said.program;
@@ -393,6 +395,8 @@ addEventListener('beforeunload', (event) => {
 matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => views.repaint());
 
 whereItIs(desk, () => numbers.role);
+dropped(take);
+printing(desk);
 all('[role=toolbar]').forEach(toolbar);
 drawer();
 showLook();

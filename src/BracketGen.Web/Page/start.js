@@ -13,9 +13,9 @@ const measured = [{ source: 'new-body', needName: said.nameBody }, { source: 'ne
 const nameId = ({ source }) => `${source}-name`;
 
 /**
- * @param {{ open: (path: string, isExample: boolean) => void, unpack: (text: string) => Promise<void>, begin: (wish: Page.Wish) => void, back: (() => void) | null }} handlers
+ * @param {{ open: (path: string, isExample: boolean) => void, take: (files: Iterable<File>) => Promise<unknown>, begin: (wish: Page.Wish) => void, back: (() => void) | null }} handlers
  */
-export async function startPage({ open, unpack, begin, back }) {
+export async function startPage({ open, take, begin, back }) {
   /** @type {Page.Shelf} */
   const shelf = await asked('/shelf');
   const jobs = (/** @type {Page.ShelfEntry[]} */ entries) => entries.filter((p) => ['job', 'packed job'].includes(p.kind));
@@ -30,7 +30,7 @@ export async function startPage({ open, unpack, begin, back }) {
     h('section', {}, h('h2', {}, fill(said.jobsHeading, { folder: shelf.folder })), own.length ? list(own, false) : h('p', { class: 'remark' }, said.noJobs)),
     h('section', {}, h('h2', {}, said.examplesHeading), list(jobs(shelf.examples), true)),
     h('section', {}, h('h2', {}, said.worksheetHeading), h('p', {}, said.worksheetExplain), worksheet()),
-    h('section', {}, h('h2', {}, said.sharedHeading), h('div', { class: 'pick' }, h('label', { for: 'shared' }, said.shared), shared(unpack))),
+    h('section', {}, h('h2', {}, said.sharedHeading), h('div', { class: 'pick' }, h('label', { for: 'shared' }, said.shared), shared(take)), h('p', { class: 'remark' }, said.sharedExplain)),
     ...(back ? [h('p', {}, h('button', { type: 'button', id: 'back-to-job', onclick: back }, said.back))] : []));
   showNames();
 }
@@ -99,12 +99,11 @@ function worksheet() {
     } }, said.worksheet)), status);
 }
 
-/** @param {(text: string) => Promise<void>} unpack */
-function shared(unpack) {
-  const picked = h('input', { type: 'file', id: 'shared', accept: '.toml', onchange: async () => {
-    const file = picked.files?.[0];
-    if (file) {
-      await unpack(await file.text());
+/** @param {(files: Iterable<File>) => Promise<unknown>} take */
+function shared(take) {
+  const picked = h('input', { type: 'file', id: 'shared', accept: '.toml', multiple: true, onchange: async () => {
+    if (picked.files?.length) {
+      await take(picked.files);
       picked.value = '';
     }
   } });

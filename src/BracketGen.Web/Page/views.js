@@ -171,7 +171,7 @@ export class Views {
     this.last = answer;
     clearTimeout(this.filling);
     this.filling = setTimeout(() => {
-      const opened = new Set([...all('#view-panels details[open] summary code').map((c) => c.textContent), ...all('#body-checks details.passes[open]').map((d) => d.id)]);
+      const opened = new Set([...all('#view-panels details[open] summary code').map((c) => c.textContent), ...all('.passes[open]').map((d) => d.id)]);
       this.fill(answer, opened);
       if (focused && document.activeElement?.id !== focused) {
         document.getElementById(focused)?.focus({ preventScroll: true });
@@ -207,7 +207,7 @@ export class Views {
     }
     const none = paragraph(words.bracket.notSolved);
     if (this.part('checks', (parts.checks ?? none) + (parts.cables ?? '') + (parts.failures ?? ''))) {
-      all('#body-checks details.passes').filter((d) => opened.has(d.id)).forEach((d) => d.setAttribute('open', ''));
+      all('.passes').filter((d) => opened.has(d.id)).forEach((d) => d.setAttribute('open', ''));
       all('#body-checks summary code').filter((code) => opened.has(code.textContent)).forEach((code) => code.closest('details')?.setAttribute('open', ''));
     }
     if (this.part('charts', parts.charts ?? none)) {

@@ -33,7 +33,7 @@ internal sealed class FolderAnswers(WorkFolder folder)
         var read = ReaderFor(message);
         if (read(message.Path) is { } text && ProfileValues.Summary(text) is ("packed job", _))
         {
-            await Unpacked(context, message.Path, text);
+            await Given(context, HandedFiles.Of(new Dictionary<string, string> { [message.Path] = text }, read));
         }
         else
         {
@@ -98,8 +98,20 @@ internal sealed class FolderAnswers(WorkFolder folder)
         ? Exchange.SendJson(context, to => to.WriteString("text", text))
         : NoFile(context, message);
 
-    /// <summary>The job in a text that packs one.</summary>
-    public Task Unpack(HttpContext context, TextMessage message) => Unpacked(context, "packed.toml", message.Text);
+    /// <summary>The job in files that were picked or dropped.</summary>
+    public Task Take(HttpContext context, FilesMessage message)
+    {
+        if (message.Files.Count is 0 or > JobDesk.MaxFiles || message.Files.Any(f => f.Value is null || f.Value.Length > WorkFolder.MostBytes))
+        {
+            return Exchange.Refuse(context, StatusCodes.Status400BadRequest, ServerWords.BadJob(JobDesk.MaxFiles));
+        }
+
+        return Given(context, HandedFiles.Of(message.Files, folder.Read));
+    }
+
+    private static Task Given(HttpContext context, (JobDesk? Desk, string Problem) handed) => handed.Desk is { } desk
+        ? Exchange.SendJson(context, to => Reply.Desk(to, desk))
+        : Exchange.Refuse(context, StatusCodes.Status409Conflict, handed.Problem);
 
     /// <summary>Writes profiles, and names those that hold something else than the page thought.</summary>
     public async Task Save(HttpContext context, SaveMessage message)
@@ -134,17 +146,4 @@ internal sealed class FolderAnswers(WorkFolder folder)
 
     private static Task NoFile(HttpContext context, PathMessage message) =>
         Exchange.Refuse(context, StatusCodes.Status404NotFound, ServerWords.NoFile(message.Path));
-
-    private static Task Unpacked(HttpContext context, string path, string text)
-    {
-        var packed = PackedJob.Read(path, MemoryFileSource.Empty.With(path, text));
-        if (packed.IsRead && JobDesk.Of(packed.Value.Job, packed.Value.Files.ToDictionary(f => f.Path, f => f.Text)) is { } desk)
-        {
-            return Exchange.SendJson(context, to => Reply.Desk(to, desk));
-        }
-
-        return Exchange.Refuse(
-            context, StatusCodes.Status409Conflict,
-            packed.IsRead ? ServerWords.BadPackedJob : string.Join('\n', packed.Errors.Select(ProfileErrorText.Format)));
-    }
 }

@@ -36,7 +36,7 @@ internal sealed class Answering
             ["/pack"] = Taking(messages.DeskMessage, desk.Pack),
             ["/open"] = Taking(messages.PathMessage, profiles.Open),
             ["/read"] = Taking(messages.PathMessage, profiles.Read),
-            ["/unpack"] = Taking(messages.TextMessage, profiles.Unpack),
+            ["/take"] = Taking(messages.FilesMessage, profiles.Take),
             ["/keep"] = Taking(messages.DeskMessage, profiles.Keep),
             ["/save"] = Taking(messages.SaveMessage, profiles.Save),
             ["/worksheet"] = Taking(messages.PaperMessage, FormAnswers.Worksheet),

@@ -17,6 +17,7 @@ public static class PageWords
         ["start"] = StartWords.All,
         ["newJob"] = NewJobWords.All,
         ["measuring"] = MeasuringWords.All,
+        ["printed"] = PrintedWords.All,
         ["photo"] = PhotoWords.All,
         ["photoParts"] = PhotoWords.Parts,
         ["photoGiven"] = PhotoWords.Given,

@@ -57,6 +57,18 @@ public static class ServerWords
     /// <summary>A packed job with files that are not profiles.</summary>
     public const string BadPackedJob = "The packed job holds files that are not profiles.";
 
+    /// <summary>More than one job was handed over.</summary>
+    public static string SeveralJobs(IReadOnlyList<string> names) => $"These are {names.Count} jobs: {string.Join(", ", names)}. Take one job at a time, with the files it names.";
+
+    /// <summary>A single file that is another profile.</summary>
+    public static string NoJobBut(string name, string kind) => $"{name} is a {kind}, not a job. Take a job file, or put this file into the folder of the page and name it in a job.";
+
+    /// <summary>A single file that is no profile.</summary>
+    public static string NoJobIn(string name) => $"{name} is not a job of this program. Take a job file or a packed job (.toml).";
+
+    /// <summary>Several files and none is a job.</summary>
+    public const string NoJobAmong = "None of these files is a job. Take a job file, or a packed job (.toml).";
+
     /// <summary>Questions are wanted of another profile.</summary>
     public const string NoQuestions = "There are questions for a vehicle and for a throttle body only.";
 

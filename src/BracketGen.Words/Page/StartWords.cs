@@ -27,8 +27,9 @@ internal static class StartWords
         ["a4"] = "A4, millimetres",
         ["a"] = "A, 8.5 x 11 in, inches",
         ["worksheet"] = "Download the worksheet",
-        ["sharedHeading"] = "Shared job",
-        ["shared"] = "Packed job (.toml)",
+        ["sharedHeading"] = "Job from elsewhere",
+        ["shared"] = "Packed job, or a job with the files it names (.toml)",
+        ["sharedExplain"] = "You can also drop the files anywhere on the page. What the job names and you do not drop is taken from the folder.",
         ["back"] = "Back to the open job",
     };
 }
