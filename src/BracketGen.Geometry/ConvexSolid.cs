@@ -80,6 +80,25 @@ public sealed class ConvexSolid
             0.5 * (from + to), 0);
     }
 
+    /// <summary>A flat plate with a convex outline.</summary>
+    /// <param name="frame">Its frame: the outline in x and y.</param>
+    /// <param name="corners">Corners of the outline, at least three.</param>
+    /// <param name="from">Height of its lower face along z.</param>
+    /// <param name="to">Height of its upper face.</param>
+    public static ConvexSolid Plate(Frame frame, IReadOnlyList<Vector2> corners, double from, double to) => new(
+        d =>
+        {
+            var local = frame.ToLocalDirection(d);
+            var farthest = corners[0];
+            foreach (var corner in corners)
+            {
+                farthest = corner.Dot(local.XY) > farthest.Dot(local.XY) ? corner : farthest;
+            }
+
+            return frame.ToWorld(farthest, local.Z >= 0 ? to : from);
+        },
+        frame.ToWorld(corners.Aggregate(Vector2.Zero, (sum, c) => sum + c) / corners.Count, (from + to) / 2), 0);
+
     /// <summary>A straight piece of wire or tube with round ends; a ball where both points are one.</summary>
     /// <param name="from">One end of its centre line.</param>
     /// <param name="to">The other end.</param>

@@ -313,7 +313,11 @@ public static class ProfileReader
     /// <summary>Reports a direction of slotted mount holes that does not lie in a body's mount face.</summary>
     internal static void CheckSlots(LocatedPreferences preferences, ThrottleBody body, string? code, Reading reading)
     {
-        if (preferences is { Preferences.MountSlots: not null, SlotDirection: { } where } && body.Mount.Second is not null)
+        if (preferences is { Preferences.MountSlots: not null, SlotDirection: { } slotted } && body.Mount.Ring is not null)
+        {
+            slotted.Written.Report(slotted.Key, reading, new RingWrong(RingMistake.Slots));
+        }
+        else if (preferences is { Preferences.MountSlots: not null, SlotDirection: { } where } && body.Mount.Second is not null)
         {
             where.Written.Report(where.Key, reading, new SlotsOnTwoFaces(code));
         }

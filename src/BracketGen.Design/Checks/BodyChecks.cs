@@ -21,6 +21,11 @@ public static class BodyChecks
         {
             yield return new(CheckId.MountNormal, PointsIntoBody(body) ? 0 : 1, 1);
         }
+
+        foreach (var check in RingChecks.Of(body.Mount))
+        {
+            yield return check;
+        }
     }
 
     /// <summary>

@@ -24,6 +24,9 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
     /// </summary>
     public const double AssumedShaking = 20;
 
+    /// <summary>Whether it is a flange bolt of the throttle body that holds an adapter ring, and not a bolt of the bracket.</summary>
+    public bool IsFlangeBolt { get; init; }
+
     /// <summary>What it puts on it that the bolts draw the gap down which is left under a second mount flange; nothing where there is none.</summary>
     public JointLoad Drawn { get; init; }
 
@@ -51,7 +54,7 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
         {
             Slots = [.. holes.Select(h => bracket.Folded.Flanges[h.Flange].ToWorldDirection(Vector3.From((h.Outline as SlottedHole)?.Along ?? Vector2.Zero)))],
         };
-        var swinging = (bracket.Mass + prepared.Part.SeatBody.Mass) * acceleration * Shaking.Gravity;
+        var swinging = Swinging(bracket, prepared, acceleration);
         var (atOpening, atStamped) = (shares.Of(opening.Reactions), shares.Of(stamped.Reactions));
         var atDrawn = drawn is null ? null : shares.Of(drawn.Reactions);
         JointLoad[][] along = [.. ((Vector3[])[new(1, 0, 0), new(0, 1, 0), new(0, 0, 1)]).Select(a => shares.Of(prepared.ReactionsUnder(swinging * a)))];
@@ -77,8 +80,11 @@ public sealed record BoltedJoint(string Hole, ClampedJoint Joint, double? Thread
         ];
     }
 
+    /// <summary>Force of bracket and outer end as they are shaken, all of it at the stop (N).</summary>
+    internal static double Swinging(Bracket bracket, PreparedPart prepared, double acceleration) => (bracket.Mass + prepared.Part.SeatBody.Mass) * acceleration * Shaking.Gravity;
+
     /// <summary>No less than what a force of any direction puts on it, from those along three axes: by Schwarz's inequality the root of the squares' sum.</summary>
-    private static JointLoad Worst(JointLoad[] along)
+    internal static JointLoad Worst(JointLoad[] along)
     {
         double Root(Func<JointLoad, double> part) => Math.Sqrt(along.Sum(l => part(l) * part(l)));
         return new(Root(l => l.Pull), Root(l => l.Across), Root(l => l.Tilt), Root(l => l.Twist)) { Along = Root(l => l.Along) };

@@ -12,7 +12,8 @@ public static class BracketModel
     /// <param name="bracket">The bracket.</param>
     /// <param name="end">What hangs on the stop.</param>
     /// <param name="metal">The metal at the temperature it has; null for that of the sheet, cold.</param>
-    public static FoldedPart Of(Bracket bracket, EndBody end, StrengthMetal? metal = null)
+    /// <param name="under">The adapter ring that it is bolted on; null where it lies on something rigid.</param>
+    public static FoldedPart Of(Bracket bracket, EndBody end, StrengthMetal? metal = null, ElasticBase? under = null)
     {
         var (flat, folded, material) = (bracket.Flat, bracket.Folded, bracket.Stock.Material);
         return new()
@@ -25,6 +26,7 @@ public static class BracketModel
             Washers = [.. bracket.Holes.Where(h => h.Thread is not null).Select(h => new Disc(h.BoltAt.Vector, WasherRadius(h.Thread!)))],
             Seat = new(bracket.Stop.Centre.Vector, bracket.Seat.SeatRadius),
             SeatBody = end.On(bracket.SeatOnTop),
+            Base = under,
         };
     }
 

@@ -148,6 +148,14 @@ public static class CheckCatalogue
         Of(CheckId.SecondFaceGap, "second-face-gap", Advice, Quantity.Length, AtMost, LimitSource.CommonPractice, ShapeAndPlace, InputId.Mount, InputId.Shop, InputId.Sheet),
         Of(CheckId.SecondFaceHoles, "second-face-holes", Advice, Quantity.Length, AtMost, LimitSource.Geometry, ShapeAndPlace, InputId.Mount, InputId.Shop, InputId.Sheet),
         Of(CheckId.SecondFaceDrawn, "second-face-drawn", Making, Quantity.Number, AtLeast, LimitSource.Judgement, OwnStrength, InputId.Mount, InputId.Sheet),
+        Of(CheckId.RingHoleEdge, "ring-hole-edge", Making, Quantity.Length, AtLeast, LimitSource.EdgeDistance, BeyondTheBracket, InputId.Mount, InputId.Ring),
+        Of(CheckId.RingBore, "ring-bore", Making, Quantity.Length, AtLeast, LimitSource.Profile, BeyondTheBracket, InputId.Ring),
+        Of(CheckId.RingBoltEngagement, "ring-bolt-engagement", Safety, Quantity.Length, AtLeast, LimitSource.CommonPractice, BeyondTheBracket, InputId.Ring),
+        Of(CheckId.RingBoltDepth, "ring-bolt-depth", Making, Quantity.Length, AtLeast, LimitSource.CommonPractice, BeyondTheBracket, InputId.Ring),
+        Of(CheckId.RingToolRoom, "ring-tool-room", Making, Quantity.Length, AtLeast, LimitSource.Geometry, BeyondTheBracket, InputId.Mount, InputId.Ring),
+        Of(CheckId.RingHeadRoom, "ring-head-room", Making, Quantity.Length, AtLeast, LimitSource.CommonPractice, ShapeAndPlace, InputId.Ring),
+        Of(CheckId.RingYield, "ring-yield", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Ring, InputId.Mount, InputId.OuterStiffness, InputId.OuterLength, InputId.Wire, InputId.AvailablePull, InputId.PedalLever, InputId.Life),
+        Of(CheckId.RingEndurance, "ring-endurance", Safety, Quantity.Number, AtLeast, LimitSource.Preference, OwnStrength, InputId.Ring, InputId.Mount, InputId.ReturnSprings, InputId.Life, InputId.Shop),
     ];
 
     /// <summary>What a check is.</summary>

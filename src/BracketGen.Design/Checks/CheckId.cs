@@ -407,4 +407,28 @@ public enum CheckId
 
     /// <summary>Stress as the bolts draw the second mount flange down.</summary>
     SecondFaceDrawn,
+
+    /// <summary>Edge distance of the holes of an adapter ring.</summary>
+    RingHoleEdge,
+
+    /// <summary>Bore of an adapter ring clear of what stands in it.</summary>
+    RingBore,
+
+    /// <summary>Thread left in engagement of the flange bolts over an adapter ring.</summary>
+    RingBoltEngagement,
+
+    /// <summary>Depth of thread under a longer flange bolt.</summary>
+    RingBoltDepth,
+
+    /// <summary>Room for a socket on the bracket's bolts beside the heads of the flange bolts.</summary>
+    RingToolRoom,
+
+    /// <summary>Bracket beside the heads of the flange bolts.</summary>
+    RingHeadRoom,
+
+    /// <summary>Yield of an adapter ring under the proof load.</summary>
+    RingYield,
+
+    /// <summary>Cracking of an adapter ring.</summary>
+    RingEndurance,
 }

@@ -14,8 +14,11 @@ internal sealed class JobFacts
     private readonly Lazy<ImmutableArray<OtherCableWire>> _others;
     private readonly Lazy<ImmutableArray<Standing>> _standing, _springs;
 
+    private readonly Lazy<RingBase?> _ring;
+
     private JobFacts(Job job)
     {
+        _ring = new(() => RingBase.Of(job));
         _body = new(() => [.. BodyChecks.Of(job.Body)]);
         _quadrant = new(() => [.. ObstacleChecks.OfQuadrant(job.Body, Moving, job.Preferences)]);
         _moving = new(() => MovingParts.Of(job));
@@ -41,6 +44,9 @@ internal sealed class JobFacts
 
     /// <summary>The casting, the keep-outs, and the wires of other cables whose stops are given.</summary>
     public ImmutableArray<Standing> Stands => _standing.Value;
+
+    /// <summary>The adapter ring; null where the mount has none.</summary>
+    public RingBase? Ring => _ring.Value;
 
     /// <summary>The spaces of the return springs.</summary>
     public ImmutableArray<Standing> Springs => _springs.Value;

@@ -33,7 +33,7 @@ public static class JointChecks
     {
         yield return new(CheckId.ScrewYield, double.NaN, LeastScrewFactor);
         var holes = job.Body.Mount.Holes;
-        if (holes.Any(h => h.Fixing is not ThroughHole))
+        if (holes.Any(h => h.Fixing is not ThroughHole) || job.Body.Mount.Ring is not null)
         {
             yield return new(CheckId.BossThread, double.NaN, LeastStrippingFactor);
         }
@@ -90,7 +90,7 @@ public static class JointChecks
         }
 
         yield return Worst(j => new(CheckId.ScrewYield, Rounded(j.Joint.ScrewFactor(j.Held)), LeastScrewFactor));
-        BoltedJoint[] tapped = [.. joints.Where(j => j.Screw.Fixing is TappedHole)], studs = [.. joints.Where(j => j.Screw.Fixing is MountStud)];
+        BoltedJoint[] tapped = [.. joints.Where(j => j.Screw.Fixing is TappedHole && !j.IsFlangeBolt)], studs = [.. joints.Where(j => j.Screw.Fixing is MountStud)];
         foreach (var check in (IEnumerable<Check>)
         [
             .. WorstOf(joints.Where(j => j.Screw.HoldsInBoss), j => new(CheckId.BossThread, Rounded(j.Joint.StrippingFactor(j.Held)), LeastStrippingFactor)),

@@ -43,7 +43,7 @@ internal sealed record LoadedMechanism
     /// <summary>The mechanism for a bracket at a stop whose own part is known.</summary>
     public static LoadedMechanism Of(StopMechanism stop, Bracket? bracket, int samples, double? give)
     {
-        var ofBracket = give ?? (bracket is null ? 0 : StopGive.Of(bracket, 1));
+        var ofBracket = give ?? (bracket is null ? 0 : StopGive.Of(bracket, 1) + GiveOfRing(stop.Job, bracket));
         var compliance = stop.CableAlone with { Bracket = ofBracket };
         LoadedTravel? Under(CableFriction friction) => stop.Under(friction, compliance);
         var loaded = Under(stop.Friction);
@@ -60,6 +60,10 @@ internal sealed record LoadedMechanism
             Uncertainty = Sample(uncertainTravel, samples),
         };
     }
+
+    // The bracket rigid on the ring, pulled square to its seat, as the wire runs there but for its fleet angle.
+    private static double GiveOfRing(Job job, Bracket bracket) =>
+        JobFacts.Of(job).Ring is { } ring ? ring.Base.GiveOfRigid(bracket.FoldedSeat.Point, bracket.FoldedSeat.Normal) : 0;
 
     private static UncertainTravel Uncertain(StopMechanism stop, Bracket? bracket, LoadedTravel? loaded)
     {

@@ -90,6 +90,17 @@ internal sealed record SpaceDemand(CheckId Id, ImmutableArray<ConvexDistance> Th
             }
         }
 
+        // The bracket lies on the ring beside the heads of its bolts.
+        foreach (var head in RingChecks.Heads(body.Mount))
+        {
+            yield return new(CheckId.RingHeadRoom, [head.DistanceTo], RingChecks.LeastHeadRoom, null) { Subject = head.Name };
+        }
+
+        if (!bends.IsEmpty && RingChecks.Plate(body.Mount) is { } plate)
+        {
+            yield return new(CheckId.BodyClearance, [plate.DistanceTo], clearance, OffMount) { Pair = new(Thing.Bracket, Thing.Ring) };
+        }
+
         foreach (var boss in bends.IsEmpty ? [] : body.Bosses)
         {
             yield return new(CheckId.BodyClearance, [boss.DistanceTo], clearance, OffMount) { Pair = new(Thing.Bracket, Thing.Boss), Subject = boss.Name };

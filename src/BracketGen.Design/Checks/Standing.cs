@@ -16,6 +16,8 @@ public sealed record Standing(Thing Thing, string? Name, ConvexSolid Solid)
         .. body.KeepOuts.Select(k => new Standing(Thing.KeepOut, k.Name, k.Solid)),
         .. body.Casting is { } casting ? [new Standing(Thing.Casting, null, casting.Solid)] : Array.Empty<Standing>(),
         .. body.Bosses.Select(b => new Standing(Thing.Boss, b.Name, b.Solid)),
+        .. RingChecks.Plate(body.Mount) is { } plate ? [new Standing(Thing.Ring, null, plate.Solid)] : Array.Empty<Standing>(),
+        .. RingChecks.Heads(body.Mount).Select(h => new Standing(Thing.FlangeBolt, h.Name, h.Solid)),
     ];
 
     /// <summary>The spaces of the return springs.</summary>

@@ -18,6 +18,12 @@ public static class StrengthChecks
         yield return new(CheckId.StampedYield, double.NaN, preferences.MinYieldFactor);
         yield return new(CheckId.Endurance, double.NaN, preferences.MinEnduranceFactor);
         yield return new(CheckId.StopGive, double.NaN, preferences.MaxGive);
+        if (job.Body.Mount.Ring is not null)
+        {
+            yield return new(CheckId.RingYield, double.NaN, preferences.MinYieldFactor);
+            yield return new(CheckId.RingEndurance, double.NaN, preferences.MinEnduranceFactor);
+        }
+
         if (job.Body.Mount.Second is not null)
         {
             yield return new(CheckId.SecondFaceDrawn, double.NaN, LeastDrawnFactor);
@@ -47,10 +53,15 @@ public static class StrengthChecks
     /// <param name="report">The report; its own checks are not looked at.</param>
     public static IEnumerable<Check> Of(Job job, StrengthReport report)
     {
-        var (preferences, hot) = (job.Preferences, report.Metal.Worst);
+        var (preferences, hot, soft) = (job.Preferences, report.Metal.Worst, Softest(report));
         yield return new(CheckId.StampedYield, report.YieldFactor, preferences.MinYieldFactor) { Unfavourable = hot?.Yield * report.YieldFactor };
         yield return new(CheckId.Endurance, report.EnduranceFactor, preferences.MinEnduranceFactor) { Unfavourable = report.EnduranceAtWorst };
-        yield return new(CheckId.StopGive, report.Opening.Give, preferences.MaxGive) { Unfavourable = report.Opening.Give / hot?.Modulus };
+        yield return new(CheckId.StopGive, report.Opening.Give, preferences.MaxGive) { Unfavourable = report.Opening.Give / soft };
+        foreach (var check in report.Ring is { } ring ? OfRing(job, ring) : [])
+        {
+            yield return check;
+        }
+
         if (report.DrawnFactor is { } drawn)
         {
             // Tightened cold.
@@ -61,7 +72,7 @@ public static class StrengthChecks
         {
             yield return new(report.FrequencyRule == FrequencyRule.Response ? CheckId.FrequencyByResponse : CheckId.Resonance, report.Frequencies[0], lowest)
             {
-                Unfavourable = hot is { } worst ? Math.Sqrt(worst.Modulus) * report.Frequencies[0] : null,
+                Unfavourable = soft is { } worst ? Math.Sqrt(worst) * report.Frequencies[0] : null,
             };
         }
 
@@ -75,4 +86,14 @@ public static class StrengthChecks
             Unfavourable = report.Shaking?.EnduranceFactorAtWorst,
         };
     }
+
+    /// <summary>The checks of an adapter ring's strength.</summary>
+    internal static IEnumerable<Check> OfRing(Job job, RingReport ring) =>
+    [
+        new(CheckId.RingYield, ring.YieldFactor, job.Preferences.MinYieldFactor) { Unfavourable = ring.Metal.Worst?.Yield * ring.YieldFactor },
+        new(CheckId.RingEndurance, ring.EnduranceFactor, job.Preferences.MinEnduranceFactor) { Unfavourable = ring.EnduranceAtWorst },
+    ];
+
+    // What heat leaves of the stiffness where nobody measured the temperature: of bracket and ring the softer, as if both were; Math.Min gives no number where one of them is none.
+    private static double? Softest(StrengthReport report) => report.Ring is { Metal.Worst: { } ring } && report.Metal.Worst is { } own ? Math.Min(ring.Modulus, own.Modulus) : report.Metal.Worst?.Modulus;
 }

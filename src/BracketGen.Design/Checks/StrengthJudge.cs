@@ -25,7 +25,7 @@ internal sealed class StrengthJudge(Job job, StrengthDetail detail, FrequencyRul
     private StrengthFinding Judge(StopTension tension, Bracket bracket)
     {
         var metal = StrengthMetal.Of(job, bracket.Stock.Material);
-        var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness), metal);
+        var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness), metal, JobFacts.Of(job).Ring?.Base);
         if (WeakByBound(tension, bracket, part, metal) is { } certain)
         {
             return new(null, certain, StrengthMeans.Bound);

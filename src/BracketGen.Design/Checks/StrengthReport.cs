@@ -79,6 +79,9 @@ public sealed record StrengthReport : IMirrored<StrengthReport>
     /// <summary>The screws that hold it.</summary>
     public required ImmutableArray<BoltedJoint> Joints { get; init; }
 
+    /// <summary>The adapter ring; null where there is none. Give, stresses, joints and frequencies of the bracket are those on the ring.</summary>
+    public RingReport? Ring { get; init; }
+
     /// <summary>Its checks.</summary>
     public ImmutableArray<Check> Checks { get; init; } = [];
 

@@ -222,7 +222,8 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     public Check? WeakInProof() =>
         new Check(CheckId.StampedYield, YieldFactor / StressAtLeast, tension.Stop.Job.Preferences.MinYieldFactor) is { Fails: true } weak ? weak : null;
 
-    private ShakingStudy? Shaking => ShakingStudy.IsKnown(Job.Body)
+    // On a ring, which shakes with it, nothing is known of it.
+    private ShakingStudy? Shaking => Ring is null && ShakingStudy.IsKnown(Job.Body)
         ? _shaking ??= new(Job.Body, prepared, Job.Life.EngineHours, FactorWith)
         : null;
 
@@ -234,8 +235,42 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     public Check? WeakInShaking() => ShakingStudy.Decides(Job.Body, rule) && Shaking is { } shaking
         && new Check(CheckId.ShakingEndurance, shaking.EnduranceFactor / StressAtLeast, Job.Preferences.MinEnduranceFactor) is { Fails: true } weak ? weak : null;
 
-    private ImmutableArray<BoltedJoint> Joints => _joints ??= BoltedJoint.Of(
-        Job.Body.Mount, bracket, prepared, Opening.Response.Solution, Stamped.Case.Response.Solution, Acceleration, Drawn);
+    private ImmutableArray<BoltedJoint> Joints => _joints ??=
+    [
+        .. BoltedJoint.Of(Job.Body.Mount, bracket, prepared, Opening.Response.Solution, Stamped.Case.Response.Solution, Acceleration, Drawn),
+        .. Ring is { } ring ? ring.Joints(RingUnder(Opening.Response), RingUnder(Stamped.Case.Response), Shaken().Select(RingUnder)) : [],
+    ];
+
+    private RingBase? Ring => JobFacts.Of(Job).Ring;
+
+    private StaticSolution RingUnder(SeatResponse response) => Ring!.Base.Moved(response.BaseMotions);
+
+    private IEnumerable<SeatResponse> Shaken()
+    {
+        var swinging = BoltedJoint.Swinging(bracket, prepared, Acceleration);
+        return ((Vector3[])[new(1, 0, 0), new(0, 1, 0), new(0, 0, 1)]).Select(a => prepared.Under(swinging * a));
+    }
+
+    /// <summary>The adapter ring under the bracket; null where there is none.</summary>
+    private RingReport? OfRing => Ring is { } ring ? _ofRing ??= Look(ring) : null;
+
+    private RingReport? _ofRing;
+
+    private RingReport Look(RingBase ring)
+    {
+        var (opening, stamped, metal) = (RingUnder(Opening.Response), RingUnder(Stamped.Case.Response), ring.Metal);
+        double Endurance(double flatness, HotStrength? worse) => LifeFinding.Of(
+            ring.Base.Sheet.Flat, ring.Base.Sheet.OnEdge, opening.Stresses, Job.Life.Openings, metal,
+            flatness > 0 ? [.. ring.LevelStress.Select(s => flatness * s)] : [], null,
+            worse is { } hot ? (metal.Line with { Endurance = hot.Yield * metal.Line.Endurance }, hot.Yield * metal.Yield) : null).Factor;
+        var flatness = Job.Body.Mount.Flatness;
+        return new(
+            LoadCase.SixFigures(metal.Yield / stamped.LargestStress), Endurance(flatness ?? MountFace.UsualFlatness, null),
+            flatness is not null && metal.Worst is null ? null
+                : metal.Worst is { } hot && double.IsNaN(hot.Yield) ? double.NaN
+                : Endurance(flatness ?? MountFace.FlatnessAtWorst, metal.Worst),
+            LoadCase.SixFigures(stamped.LargestStress), LoadCase.SixFigures(opening.LargestStress), LoadCase.SixFigures(ring.OwnFrequency), metal);
+    }
 
     private ImmutableArray<BoltedJoint>? _joints;
 
@@ -249,6 +284,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
     {
         var life = new Check(CheckId.Endurance, WholeLife.Factor / StressAtLeast, Job.Preferences.MinEnduranceFactor);
         return life.Fails ? life
+            : OfRing is { } ring && StrengthChecks.OfRing(Job, ring).FirstOrDefault(c => (c with { Value = c.Value / StressAtLeast }).Fails) is { } weakRing ? weakRing
             : DrawnStress is { } drawn && new Check(CheckId.SecondFaceDrawn, _metal.Yield / drawn / StressAtLeast, StrengthChecks.LeastDrawnFactor) is { Fails: true } overdrawn ? overdrawn
             : JointChecks.Of(Joints, _metal)
             .Select(c => c with { Value = c.Bound == Bound.AtLeast ? StiffnessAtMost * c.Value : c.Value / StiffnessAtMost })
@@ -285,6 +321,7 @@ internal sealed class StrengthStages(StopTension tension, Bracket bracket, Prepa
                 : Life(flatness ?? MountFace.FlatnessAtWorst, null, _metal.Worst).Factor,
             Metal = _metal,
             Joints = Joints,
+            Ring = OfRing,
         };
         return report with { Checks = [.. StrengthChecks.Of(tension.Stop.Job, report)] };
     }

@@ -17,7 +17,7 @@ public static class StrengthStudy
     public static StrengthReport Of(Job job, Travel travel, StopPlacement placement, Bracket bracket, StrengthDetail detail, FrequencyRule rule = FrequencyRule.Separation)
     {
         var tension = new StopTension(StopMechanism.Of(job, travel, placement));
-        var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness), StrengthMetal.Of(job, bracket.Stock.Material));
+        var part = BracketModel.Of(bracket, tension.Stop.EndIn(bracket.Stock.Thickness), StrengthMetal.Of(job, bracket.Stock.Material), JobFacts.Of(job).Ring?.Base);
         return SettledStrength.Of(new(tension, bracket, detail.Prepare(part), rule), detail).Report();
     }
 

@@ -18,6 +18,12 @@ public enum Thing
     /// <summary>The boss under a mount hole.</summary>
     Boss,
 
+    /// <summary>The adapter ring.</summary>
+    Ring,
+
+    /// <summary>The head of a flange bolt on the adapter ring.</summary>
+    FlangeBolt,
+
     /// <summary>The space of a return spring.</summary>
     Spring,
 

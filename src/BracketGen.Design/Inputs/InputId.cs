@@ -132,6 +132,9 @@ public enum InputId
     /// <summary>Screws and bosses of the mount: class, friction, metal, depth of thread.</summary>
     Screws,
 
+    /// <summary>Adapter ring and flange bolts.</summary>
+    Ring,
+
     /// <summary>Friction of the bracket on the bosses.</summary>
     FaceFriction,
 

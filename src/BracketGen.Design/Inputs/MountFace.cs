@@ -64,6 +64,9 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
     /// <summary>A second face that takes bolts of the bracket too; null where there is none.</summary>
     public SecondFace? Second { get; init; }
 
+    /// <summary>The adapter ring whose top is the mount face; null where the bracket lies on the casting itself.</summary>
+    public AdapterRing? Ring { get; init; }
+
     /// <summary>The holes on the mount face itself: all but those of the second face.</summary>
     public ImmutableArray<MountHole> OwnHoles => Second is null ? Holes : [.. Holes.Where(h => !h.IsOnSecond)];
 
@@ -106,11 +109,12 @@ public sealed record MountFace(Plane Plane, ImmutableArray<MountHole> Holes) : I
         Plane = Plane.Mirrored(),
         Holes = [.. Holes.Select(h => h with { At = h.At.Mirrored() })],
         Second = Second?.Mirrored(),
+        Ring = Ring?.Mirrored(),
     };
 
     /// <inheritdoc/>
     public bool Equals(MountFace? other) => other is not null && Plane == other.Plane && Holes.SequenceEqual(other.Holes)
-        && Boss == other.Boss && ScrewClass == other.ScrewClass && ScrewFriction == other.ScrewFriction && Flatness == other.Flatness && FaceFriction == other.FaceFriction && Second == other.Second;
+        && Boss == other.Boss && ScrewClass == other.ScrewClass && ScrewFriction == other.ScrewFriction && Flatness == other.Flatness && FaceFriction == other.FaceFriction && Second == other.Second && Ring == other.Ring;
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Plane, Holes.Length);

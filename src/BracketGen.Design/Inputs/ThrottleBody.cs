@@ -3,6 +3,7 @@ using BracketGen.Geometry;
 using BracketGen.Mechanism.Forces;
 using BracketGen.Mechanism.Grooves;
 using BracketGen.Mechanism.Throttles;
+using BracketGen.SheetMetal.Fasteners;
 
 namespace BracketGen.Design.Inputs;
 
@@ -84,6 +85,13 @@ public sealed record ThrottleBody : IMirrored<ThrottleBody>
                 .. Mount.Holes.Select((hole, i) =>
                 {
                     var face = Mount.PlaneOf(hole);
+                    if (Mount.Ring is { } ring)
+                    {
+                        // A pad of the ring, with what stands under it; what carries the ring is the casting.
+                        var under = hole.Fixing is ThroughHole ? 2 * hole.Thread.WasherThickness + hole.Thread.NutHeight + 2 * hole.Thread.Pitch : 0;
+                        return new KeepOutCylinder(MountFace.HoleName(i), hole.At - (ring.Thickness + under) * face.Normal, hole.At, hole.BossDiameter / 2);
+                    }
+
                     var axis = BoreAxis is { } bore ? -face.HeightOf(new(0, 0, bore.Z)) : 0;
                     return new KeepOutCylinder(
                         MountFace.HoleName(i), hole.At - Math.Max(axis, hole.BossDiameter) * face.Normal, hole.At + hole.SpacerLength * face.Normal, hole.BossDiameter / 2);

@@ -195,6 +195,11 @@ public static class SeatTolerances
                 yield return ($"spacer {i + 1}", Moved(i, normal), Spacer.Deviation, false);
             }
         }
+
+        foreach (var (name, move, plusMinus) in RingShape.Of(mount)?.Moves(point) ?? [])
+        {
+            yield return (name, move, plusMinus, false);
+        }
     }
 
     // The slope (a vector of the face, for a unit of height at a hole with the arm given) of the plane that fits heights best; without what they

@@ -92,22 +92,29 @@ internal static class MountSection
     private static readonly Key<SecondFaceSection.Written> SecondFace = new(
         "second_face", SecondFaceSection.Form, "A second flat face, at an angle to the mount face, that takes bolts of the bracket too: the bracket gets a second mount flange. Both must belong to parts that are bolted together.", isRequired: false);
 
+    private static readonly Key<AdapterRing> Ring = new(
+        "adapter_ring", AdapterRingSection.Form,
+        "A flat ring of sheet under the heads of the throttle body's own flange bolts, for a body without free tapped holes: it is designed with the bracket. The mount face is its top, and the mount holes are where the bracket bolts to it.", isRequired: false);
+
     public static Section<MountFace> Form { get; } = new(
-        [Normal, Flatness, Boss, Class, Friction, FaceFriction, Holes, SecondFace],
-        v => new(Fit(v).Face, AllHoles(v)) { Second = v.Has(SecondFace) ? Second(v).Face : null, Flatness = v.OrNull(Flatness), Boss = v.Get(Boss), ScrewClass = v.Get(Class, null), ScrewFriction = v.Get(Friction), FaceFriction = v.OrNull(FaceFriction) },
+        [Normal, Flatness, Boss, Class, Friction, FaceFriction, Holes, SecondFace, Ring],
+        v => new(Fit(v).Face, AllHoles(v)) { Ring = v.Has(Ring) ? v.Get(Ring) : null, Second = v.Has(SecondFace) ? Second(v).Face : null, Flatness = v.OrNull(Flatness), Boss = v.Get(Boss), ScrewClass = v.Get(Class, null), ScrewFriction = v.Get(Friction), FaceFriction = v.OrNull(FaceFriction) },
         [
             new([Normal, Holes], CheckFlat),
             new([Holes], CheckApart),
             new([Holes], CheckSpacers),
             new([Class, Holes], CheckClass),
             new([Normal, Holes, SecondFace], CheckSecond),
+            new([Normal, Holes, SecondFace, Ring], v => AdapterRingSection.Check(v, Ring, Holes, SecondFace, Fit(v).Face)),
         ]);
 
     private static (SecondFace? Face, ImmutableArray<MountHole> Holes, SecondFaceWrong? Wrong) Second(SectionValues values) =>
         SecondFaceSection.Read(values.Get(SecondFace), Fit(values).Face, values.Get(Holes));
 
     private static ImmutableArray<MountHole> AllHoles(SectionValues values) =>
-        values.Has(SecondFace) ? [.. values.Get(Holes), .. Second(values).Holes] : values.Get(Holes);
+        values.Has(SecondFace) ? [.. values.Get(Holes), .. Second(values).Holes]
+        : values.Has(Ring) ? [.. values.Get(Holes).Select(h => AdapterRingSection.InRing(h, values.Get(Ring)))]
+        : values.Get(Holes);
 
     private static void CheckSecond(SectionValues values)
     {

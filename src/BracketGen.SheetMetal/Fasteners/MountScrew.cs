@@ -27,6 +27,9 @@ public sealed record MountScrew(FastenerThread Thread, double Length, double Eng
     /// <summary>Nominal lengths (mm) of hexagon cap screws that dealers keep: eighths of an inch up to 1 in, quarters above (common practice, no source).</summary>
     private static readonly double[] Inch = [.. ((double[])[3, 4, 5, 6, 7, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 32]).Select(eighths => eighths / 8 * 25.4)];
 
+    /// <summary>The nominal lengths (mm) that dealers keep, shortest first.</summary>
+    public static IReadOnlyList<double> NominalLengths(FastenerThread thread) => LengthsOf(thread);
+
     private static double[] LengthsOf(FastenerThread thread) => thread.System == ThreadSystem.Inch ? Inch : Metric;
 
     /// <summary>Property class.</summary>

@@ -87,6 +87,16 @@ public sealed class ShellSystem
         return SolutionOf(part, force);
     }
 
+    /// <summary>The same with held freedoms that are moved.</summary>
+    /// <exception cref="ArgumentException">A freedom is not held.</exception>
+    internal StaticSolution Combine(UnitResponses unit, IEnumerable<Held> moved, params ReadOnlySpan<double> factors)
+    {
+        var (part, force) = Combined(unit, factors);
+        var (alone, given) = MovedPart(moved);
+        FrontKernel.Subtract(part, alone, -1);
+        return SolutionOf(part, force, given);
+    }
+
     /// <summary>The reactions of such a combination, without its stresses.</summary>
     internal ImmutableArray<NodalLoad> CombineReactions(UnitResponses unit, params ReadOnlySpan<double> factors)
     {
@@ -118,6 +128,12 @@ public sealed class ShellSystem
     /// <exception cref="ArgumentException">A freedom is not held.</exception>
     public StaticSolution Moved(IEnumerable<Held> moved)
     {
+        var (part, given) = MovedPart(moved);
+        return SolutionOf(part, new double[given.Length], given);
+    }
+
+    private (double[] Part, double[] Given) MovedPart(IEnumerable<Held> moved)
+    {
         var given = new double[_model.Mesh.Nodes.Length * Block];
         foreach (var held in moved)
         {
@@ -137,7 +153,7 @@ public sealed class ShellSystem
 
         var part = _free.Reduced(forces);
         _factor.Solve(part);
-        return SolutionOf(part, new double[given.Length], given);
+        return (part, given);
     }
 
     /// <summary>The first natural frequency is never above this (Hz): Rayleigh's quotient over the responses to loads.</summary>

@@ -34,6 +34,9 @@ public sealed record FoldedPart
     /// <summary>What is fixed to the seat and swings with it.</summary>
     public SeatBody SeatBody { get; init; }
 
+    /// <summary>The elastic sheet that it is bolted on; null where the washers hold it against something rigid.</summary>
+    public ElasticBase? Base { get; init; }
+
     /// <summary>Meshes the flat pattern.</summary>
     /// <param name="size">Edge length away from holes and bends (mm).</param>
     /// <param name="holeSize">Edge length at holes, washers and the seat (mm).</param>
@@ -47,7 +50,7 @@ public sealed record FoldedPart
     {
         var lines = Bends
             .SelectMany(b => MeshLine.AcrossZone(b.Start, b.End, bendRows, Math.Min(size, 2 * b.Width / bendRows)))
-            .Concat(Washers.Append(Seat).Select(d => MeshLine.Rim(d, Math.Min(size, holeSize))));
+            .Concat((Washers.Contains(Seat) ? Washers : Washers.Append(Seat)).Select(d => MeshLine.Rim(d, Math.Min(size, holeSize))));
         return Mesher.Mesh(new(Flat, size) { HoleSize = Math.Min(size, holeSize), Lines = [.. lines], Growth = growth, FilletAnglePerEdge = filletAngle, Spots = spots.IsDefault ? [] : spots });
     }
 

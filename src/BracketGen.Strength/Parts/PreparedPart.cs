@@ -15,6 +15,9 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
     private UnitResponses? _unit;
     private UnitResponses? _near;
     private ImmutableArray<bool> _onEdge;
+    private OnBase? _onBase;
+
+    private OnBase? OnBase => Part.Base is { } elastic ? _onBase ??= new(this, elastic) : null;
 
     /// <summary>Each node's share of a force on the seat.</summary>
     internal ImmutableArray<(int Node, double Share)> SeatShares { get; } = SeatLoad.Shares(Flat, Part.Seat);
@@ -23,7 +26,8 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
     /// <param name="force">The force (N), in the axes of the folded part: the wire's tension, as the outer hands it to the stop.</param>
     public SeatResponse Under(Vector3 force)
     {
-        var solution = System.Combine(Unit, force.X, force.Y, force.Z);
+        var motions = OnBase?.MotionsUnder(System.CombineReactions(Unit, force.X, force.Y, force.Z));
+        var solution = motions is null ? System.Combine(Unit, force.X, force.Y, force.Z) : System.Combine(Unit, OnBase!.Held(motions), force.X, force.Y, force.Z);
         var (deflection, sum) = (Vector3.Zero, 0.0);
         foreach (var (node, share) in SeatShares)
         {
@@ -31,12 +35,13 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
             sum += Math.Abs(share);
         }
 
-        return new(force, deflection / sum, solution);
+        return new(force, deflection / sum, solution) { BaseMotions = motions is null ? [] : OnBase!.OfBase(motions) };
     }
 
     /// <summary>What the supports push back with under <paramref name="force"/> on the seat.</summary>
     /// <param name="force">The force (N), in the axes of the folded part.</param>
-    public ImmutableArray<NodalLoad> ReactionsUnder(Vector3 force) => System.CombineReactions(Unit, force.X, force.Y, force.Z);
+    public ImmutableArray<NodalLoad> ReactionsUnder(Vector3 force) =>
+        OnBase is null ? System.CombineReactions(Unit, force.X, force.Y, force.Z) : Under(force).Solution.Reactions;
 
     /// <summary>Whether each node lies on a cut edge.</summary>
     public ImmutableArray<bool> OnEdge => _onEdge.IsDefault ? _onEdge = Flat.OnEdge() : _onEdge;
@@ -54,7 +59,7 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
         return [.. nodes.Select(n => n.ToImmutableArray())];
     }
 
-    /// <summary>What moving one washer as a whole does, all others at rest.</summary>
+    /// <summary>What moving one washer as a whole does, all others at rest, whatever they lie on.</summary>
     /// <param name="nodes">The nodes that it holds.</param>
     /// <param name="by">How far it is moved (mm).</param>
     public StaticSolution Moved(IEnumerable<int> nodes, Vector3 by) =>
@@ -74,19 +79,33 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
     }));
 
     /// <summary>The first natural frequency is never above this (Hz): Rayleigh's quotient over what forces on the seat do.</summary>
-    public double FirstFrequencyAtMost() => System.FirstFrequencyAtMost(Unit);
+    /// <remarks>On an elastic base: never below what <see cref="LowestModes"/> gives.</remarks>
+    public double FirstFrequencyAtMost() => AtLeast(System.FirstFrequencyAtMost(Unit));
 
     /// <summary>The same, closer: over what the inertia of those shapes does.</summary>
-    public double FirstFrequencyCloselyAtMost() => System.FirstFrequencyAtMost(Near);
+    public double FirstFrequencyCloselyAtMost() => AtLeast(System.FirstFrequencyAtMost(Near));
 
     /// <summary>The lowest <paramref name="count"/> natural vibrations, slowest first.</summary>
-    public ImmutableArray<Mode> LowestModes(int count) => System.LowestModes(count, Near);
+    /// <remarks>On an elastic base: the shapes of the part held firmly, each with the lowest frequency that it may have on the base (<see cref="Parts.OnBase"/>).</remarks>
+    public ImmutableArray<Mode> LowestModes(int count)
+    {
+        var modes = System.LowestModes(count, Near);
+        return OnBase is null ? modes : [.. modes.Select(m => m with { Frequency = AtLeast(m.Frequency) })];
+    }
+
+    private double AtLeast(double frequency) => OnBase?.AtLeast(frequency) ?? frequency;
 
     /// <summary>
     /// The natural vibrations as shaking of the mount excites them: all up to <paramref name="highest"/> (Hz) and one above, as far as <paramref name="most"/> reach.
     /// </summary>
+    /// <exception cref="InvalidOperationException">It lies on an elastic base, which shakes with it.</exception>
     public ModalBasis Shaken(double highest, int most = 24)
     {
+        if (Part.Base is not null)
+        {
+            throw new InvalidOperationException("Shaking of a part on an elastic base is not known.");
+        }
+
         for (var count = 6; ; count = Math.Min(2 * count, most))
         {
             var basis = System.Shaken(count, Near);
@@ -111,6 +130,9 @@ public sealed record PreparedPart(FoldedPart Part, TriangleMesh Flat, ShellModel
 /// <param name="Solution">Displacements, stresses and reactions everywhere.</param>
 public sealed record SeatResponse(Vector3 Force, Vector3 SeatDeflection, StaticSolution Solution) : IMirrored<SeatResponse>
 {
+    /// <summary>How the joints of an elastic base move (<see cref="ElasticBase.Moved"/>); empty where there is none, and in the mirror image.</summary>
+    public ImmutableArray<double> BaseMotions { get; init; } = [];
+
     /// <inheritdoc/>
     public SeatResponse Mirrored() => new(Force.MirroredInY, SeatDeflection.MirroredInY, Solution.Mirrored());
 
@@ -119,5 +141,6 @@ public sealed record SeatResponse(Vector3 Force, Vector3 SeatDeflection, StaticS
 
     /// <summary>The response to a force <paramref name="factor"/> times as large, by proportion.</summary>
     /// <param name="factor">Zero or more.</param>
-    public SeatResponse Times(double factor) => new(factor * Force, factor * SeatDeflection, Solution.Times(factor));
+    public SeatResponse Times(double factor) =>
+        new(factor * Force, factor * SeatDeflection, Solution.Times(factor)) { BaseMotions = BaseMotions.IsEmpty ? [] : [.. BaseMotions.Select(m => factor * m)] };
 }

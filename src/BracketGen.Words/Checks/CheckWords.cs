@@ -397,6 +397,30 @@ public static class CheckWords
         CheckId.SpacerPressure => new(
             "Compression of a spacer, pedal stamped on", "(maximum force in the screw + tilting moment / contact radius) / (area of the spacer); limit: yield strength of S235",
             "The spacer is squeezed shorter and the screw loses its grip. Use a larger screw with its wider spacer, or stronger steel, or less torque."),
+        CheckId.RingHoleEdge => new(
+            "Centre of a hole of the adapter ring to the nearest edge", "distance to outline, bore or another hole; limit: 1.2 hole diameters, 1.5 in sheet under 3 mm",
+            "The hole tears out of the ring. Put it farther from the bore and from the other holes, or use a smaller bolt."),
+        CheckId.RingBore => new(
+            "Radius that the bore of the adapter ring leaves free", "radius as cut - play of the flange bolts with the ± of their places - limit deviation of the cut",
+            "The ring touches what stands in its bore and does not lie flat. Measure bore_radius and the flange bolts again."),
+        CheckId.RingBoltEngagement => new(
+            "Thread of a flange bolt left in engagement under the adapter ring", "engagement today - thickness of the ring + what the new bolt is longer; limit: 1.5 diameters",
+            "The flange bolts hold throttle body, gasket and ring with too little thread: it strips, and air leaks in past the valve. Use longer bolts, or a thinner ring."),
+        CheckId.RingBoltDepth => new(
+            "Depth of full thread under a longer flange bolt", "as measured; limit: engagement of the bolt + 0.5 mm + 2 pitches",
+            "The longer bolt bottoms before it clamps flange and ring. Measure the depth, tap deeper, or use a thinner ring."),
+        CheckId.RingToolRoom => new(
+            "Room for a socket on a bolt of the bracket beside a flange bolt", "centre of the mount hole to the washer of the flange bolt; limit: half the socket",
+            "The socket does not go on. Put the mount hole farther from the flange bolt."),
+        CheckId.RingHeadRoom => new(
+            "Bracket to the head of a flange bolt on the adapter ring", "distance in space; limit: 1 mm",
+            "The bracket lies on the head of a flange bolt and not on the ring. Put the mount holes farther from the flange bolts."),
+        CheckId.RingYield => new(
+            "Yield strength of the adapter ring over its stress with the pedal stamped on", "yield strength / maximum von Mises stress under the proof load; finite elements, held under the washers of the flange bolts alone, loaded by the bracket as both bend together",
+            "A foot stamped on the pedal bends the ring for good: the stop moves with the bracket on it. Take a thicker or stronger ring, or put the mount holes nearer to the flange bolts."),
+        CheckId.RingEndurance => new(
+            "Safety factor of the adapter ring against cracking, every opening counted", "as endurance, for the ring; constant: the flange's faces out of one plane drawn level",
+            "In the long run the ring cracks from being pulled and let go. Take a thicker ring, or put the mount holes nearer to the flange bolts."),
         _ => throw new ArgumentOutOfRangeException(nameof(id), id, "This check has no words yet."),
     };
 }

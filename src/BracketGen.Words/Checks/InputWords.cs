@@ -42,6 +42,7 @@ public static class InputWords
         InputId.OtherCables => "other cables of the vehicle",
         InputId.OtherGrooves => "other grooves of the quadrant",
         InputId.Mount => "mount face and holes",
+        InputId.Ring => "adapter ring and flange bolts",
         InputId.BodyShape => "bore's axis and casting",
         InputId.SpringRooms => "spaces of the return springs",
         InputId.KeepOuts => "keep-outs",

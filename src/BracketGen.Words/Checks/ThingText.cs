@@ -15,6 +15,8 @@ public static class ThingText
         Thing.KeepOut => name ?? "keep-out",
         Thing.Casting => "casting round the bore",
         Thing.Boss => $"boss of hole {name}",
+        Thing.Ring => "adapter ring",
+        Thing.FlangeBolt => $"head of flange bolt {name}",
         Thing.Spring => $"return spring ({name})",
         Thing.Quadrant => "quadrant and fitting",
         Thing.Wire => "straight wire",
