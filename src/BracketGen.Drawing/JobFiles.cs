@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Inspecting;
@@ -33,7 +34,7 @@ public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written
 
     private const string StepFile = "solid.step", GlbFile = "solid.glb", StlFile = "solid.stl";
 
-    private static readonly string[] Order = [CutFile, KerfFile, StepFile, DrawingFile, SetupFile, InspectionFile, GlbFile, StlFile, ReportFile, ResultFile];
+    private static readonly string[] Order = [CutFile, KerfFile, FileNames.AdapterRing, StepFile, DrawingFile, SetupFile, InspectionFile, GlbFile, StlFile, ReportFile, ResultFile];
 
     /// <summary>Every name there may be, in the order in which they are listed.</summary>
     public static IReadOnlyList<string> All => Order;
@@ -60,6 +61,11 @@ public sealed record JobFiles(IReadOnlyList<(string Name, byte[] Bytes)> Written
                 if (choices.CutPath is { } path)
                 {
                     tasks.Add((KerfFile, () => dxf.Write(FlatPatternDxf.ComposeCompensated(bracket, solution.Job, path, info.Warnings, choices.TextQuantity))));
+                }
+
+                if (RingShape.Of(solution.Job.Body.Mount) is { } ring)
+                {
+                    tasks.Add((FileNames.AdapterRing, () => dxf.Write(AdapterRingDxf.Compose(ring, solution.Job, info.Warnings))));
                 }
 
                 tasks.Add((StepFile, () => StepWriter.Write(FoldedBrep.Of(bracket.Folded), info, choices.Step)));

@@ -54,6 +54,9 @@ public sealed record Check(CheckId Id, double Value, double Limit)
     /// </summary>
     public double? Unfavourable { get; init; }
 
+    /// <summary>Whether it is not known because the bracket lies on an adapter ring that shakes with it.</summary>
+    public bool IsOnRing { get; init; }
+
     /// <summary>Why it is not known where only <see cref="Unfavourable"/> says so.</summary>
     public Doubt Doubt { get; init; }
 

@@ -84,6 +84,7 @@ public static class StrengthChecks
         yield return new(ShakingCheck(job, report.FrequencyRule), report.Shaking?.EnduranceFactor ?? double.NaN, preferences.MinEnduranceFactor)
         {
             Unfavourable = report.Shaking?.EnduranceFactorAtWorst,
+            IsOnRing = report.Ring is not null,
         };
     }
 

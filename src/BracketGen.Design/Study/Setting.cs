@@ -65,7 +65,7 @@ internal sealed record Setting(ChangedInput Input, string? What, double From, do
                 j with { Preferences = j.Preferences with { MountSlots = to >= step - OnStep ? slots with { Travel = to } : null } }));
         }
 
-        all = all.Concat(job.Body.KeepOuts.Select((k, i) => new Setting(ChangedInput.KeepOut, k.Name, 0, step, 1, (int)(60 / step), (j, by) => Smaller(j, i, by))));
+        all = all.Concat(job.Body.KeepOuts.Select(k => new Setting(ChangedInput.KeepOut, k.Name, 0, step, 1, (int)(60 / step), (j, by) => Smaller(j, k, by))));
         return all.Where(s => s.Most > 0);
     }
 
@@ -113,10 +113,12 @@ internal sealed record Setting(ChangedInput Input, string? What, double From, do
     }
 
     // As somebody would write it down: every side of the box, or ends and radius of the cylinder, drawn in. What is smaller than nothing is gone.
-    private static Job Smaller(Job job, int index, double by)
+    private static Job Smaller(Job job, KeepOut keepOut, double by)
     {
+        // Another one that was made smaller before may be gone: the number of this one has changed with it.
         var keepOuts = job.Body.KeepOuts;
-        KeepOut? smaller = keepOuts[index] switch
+        var index = keepOuts.IndexOf(keepOut);
+        KeepOut? smaller = keepOut switch
         {
             KeepOutBox box => Math.Min(box.Max.X - box.Min.X, Math.Min(box.Max.Y - box.Min.Y, box.Max.Z - box.Min.Z)) > 2 * by
                 ? box with { Min = box.Min + by * Ones, Max = box.Max - by * Ones }
@@ -127,7 +129,7 @@ internal sealed record Setting(ChangedInput Input, string? What, double From, do
             KeepOutCylinder c => c.Radius > by && (c.To - c.From).Length > 2 * by
                 ? c with { From = c.From + by * (c.To - c.From).Unit, To = c.To - by * (c.To - c.From).Unit, Radius = c.Radius - by }
                 : null,
-            var other => throw new ArgumentOutOfRangeException(nameof(index), other, "A keep-out is a box, a tilted box or a cylinder."),
+            var other => throw new ArgumentOutOfRangeException(nameof(keepOut), other, "A keep-out is a box, a tilted box or a cylinder."),
         };
         return job with { Body = job.Body with { KeepOuts = smaller is null ? keepOuts.RemoveAt(index) : keepOuts.SetItem(index, smaller) } };
     }

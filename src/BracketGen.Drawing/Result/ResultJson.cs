@@ -58,7 +58,29 @@ public static class ResultJson
             [.. solution.Checks.Select(c => CheckOf(c, job))], allowed, Cautions.All)
         {
             NotCalculated = [],
+            AdapterRing = RingOf(job.Body.Mount),
         };
+    }
+
+    private static ResultAdapterRing? RingOf(MountFace mount)
+    {
+        if (RingShape.Of(mount) is not { } shape)
+        {
+            return null;
+        }
+
+        var bounds = shape.Blank.Outline.Bounds;
+        return new(
+            shape.Ring.Sheet.Material.Designation, shape.Ring.Thickness, Round(shape.Blank.Area * shape.Ring.Thickness * shape.Ring.Sheet.Material.Density * 1e6),
+            Round(bounds.Width), Round(bounds.Height), Point(shape.Bore.Centre - bounds.Min), Round(2 * shape.Bore.Radius),
+            [
+                .. shape.Holes.Select(h => new ResultRingHole(
+                    h.Name, h.Purpose == RingHolePurpose.Bracket ? "bracket" : "flange bolt", Point(h.Centre.Vector - bounds.Min), Round(h.Diameter), h.Thread.Name)),
+            ],
+            [
+                .. RingChecks.Screws(mount).Select(s => new ResultFlangeBolt(
+                    s.Name, s.Bolt.Thread.Name, Round(s.Screw.Length), Round(s.Screw.Engagement), s.Screw.Length > s.Bolt.Length, Round(s.Screw.Torque / 1000))),
+            ]);
     }
 
     private static ResultTravel TravelOf(Solution solution)

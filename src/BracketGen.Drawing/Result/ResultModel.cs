@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace BracketGen.Drawing.Result;
 
 /// <summary>The machine's copy of a solution. Lengths in mm, angles in degrees, masses in g, whatever the job's unit.</summary>
@@ -8,7 +10,21 @@ public sealed record ResultModel(
 {
     /// <summary>Paths of numbers that could not be calculated and are null; empty in every result of a job that could be solved.</summary>
     public required IReadOnlyList<string> NotCalculated { get; init; }
+
+    /// <summary>The adapter ring under the bracket; left out where there is none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ResultAdapterRing? AdapterRing { get; init; }
 }
+
+/// <summary>An adapter ring, flat; coordinates from the lower left corner of its blank, as in its cut file.</summary>
+public sealed record ResultAdapterRing(
+    string Material, double Thickness, double Mass, double BlankWidth, double BlankHeight, IReadOnlyList<double> BoreCentre, double BoreDiameter, IReadOnlyList<ResultRingHole> Holes, IReadOnlyList<ResultFlangeBolt> Bolts);
+
+/// <summary>A hole of an adapter ring.</summary>
+public sealed record ResultRingHole(string Name, string Purpose, IReadOnlyList<double> Centre, double Diameter, string Thread);
+
+/// <summary>A flange bolt as it is with the ring: torque in N·m.</summary>
+public sealed record ResultFlangeBolt(string Name, string Thread, double Length, double Engagement, bool IsLonger, double Torque);
 
 /// <summary>What was asked.</summary>
 public sealed record ResultJob(

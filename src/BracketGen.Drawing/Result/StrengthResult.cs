@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
@@ -13,7 +14,15 @@ public sealed record ResultStrength(
     int Nodes, double? MeshError, double GivePerNewton, ResultLoadCase Opening, ResultLoadCase Stamped, double? LimitingFootForce, double YieldFactor,
     double EnduranceFactor, IReadOnlyList<double> Frequencies, double? FiringFrequency, string FrequencyRule,
     ResultShaking? Shaking, IReadOnlyList<ResultCrossing> Crossings, ResultLife Life, IReadOnlyList<ResultJoint> Joints,
-    double OuterStiffness, double? OuterStiffnessAtLimit, double EndMass, double EndCentre, IReadOnlyList<ResultEndPart> EndParts);
+    double OuterStiffness, double? OuterStiffnessAtLimit, double EndMass, double EndCentre, IReadOnlyList<ResultEndPart> EndParts)
+{
+    /// <summary>The adapter ring; left out where there is none.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public ResultRingStrength? Ring { get; init; }
+}
+
+/// <summary>The strength of an adapter ring: stresses in MPa, frequency in Hz.</summary>
+public sealed record ResultRingStrength(double YieldFactor, double EnduranceFactor, double StampedStress, double OpeningStress, double OwnFrequency);
 
 /// <summary>The place that decides how long the bracket lasts: alternating stress permitted there and found (MPa), stress that is always there (MPa), where it is on the flat pattern (mm); temperature in °C, null where nobody measured it.</summary>
 public sealed record ResultLife(double Openings, double? Temperature, double Permitted, double Found, double Constant, bool AtCutEdge, IReadOnlyList<double> At);
@@ -57,7 +66,12 @@ internal static class StrengthResult
             LifeOf(report, corner), [.. report.Joints.Select(JointOf)],
             ResultJson.Round(report.OuterStiffness.Max),
             double.IsFinite(report.OuterStiffnessAtLimit) ? report.OuterStiffnessAtLimit : null, ResultJson.Round(Grams(report.End.Mass)), ResultJson.Round(report.End.Centre),
-            [.. report.End.Parts.Select(p => new ResultEndPart(StrengthText.PartName(p.Id), ResultJson.Round(Grams(p.Mass)), ResultJson.Round(p.Centre)))]);
+            [.. report.End.Parts.Select(p => new ResultEndPart(StrengthText.PartName(p.Id), ResultJson.Round(Grams(p.Mass)), ResultJson.Round(p.Centre)))])
+        {
+            Ring = report.Ring is { } ring
+                ? new(ResultJson.Round(ring.YieldFactor), ResultJson.Round(ring.EnduranceFactor), ring.StampedStress, ring.OpeningStress, ring.OwnFrequency)
+                : null,
+        };
 
     private static ResultShaking ShakingOf(ShakingReport report, Vector2 corner) => new(
         ShakingText.Word(report.Shaking.Profile), EvidenceText.Name(report.Shaking.Evidence), report.Shaking.Damping.Value, report.Shaking.Damping.PlusMinus,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Part;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
@@ -48,11 +49,19 @@ public static class BracketDrawing
             drafts = drafts.AddRange(new StrengthSheet(scene, strength).Compose(format, main.TitleRoom(format)));
         }
 
-        var sheets = drafts.Length + (template?.SheetCount ?? 0);
+        var ring = RingShape.Of(solution.Job.Body.Mount);
+        if (ring is not null)
+        {
+            drafts = drafts.Add(new RingSheet(scene, ring).Compose(format, main.TitleRoom(format)));
+        }
+
+        var ofRing = template is null || ring is null ? null : new Template(scene, format, ring);
+        var sheets = drafts.Length + (template?.SheetCount ?? 0) + (ofRing?.SheetCount ?? 0);
         return
         [
             .. drafts.Select((d, i) => main.Finish(format, d, i + 1, sheets)),
             .. template?.Draw(drafts.Length + 1, sheets) ?? [],
+            .. ofRing?.Draw(drafts.Length + template!.SheetCount + 1, sheets) ?? [],
         ];
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
@@ -30,10 +31,23 @@ internal sealed class Template
     private readonly ImmutableArray<(Vector2 Centre, double Radius, string Name)> _holes;
     private readonly ImmutableArray<(int X, int Y, Vector2 Shift)> _tiles;
 
-    /// <summary>The template on small sheets of the same kind as the drawing's.</summary>
+    private readonly string _name;
+
+    /// <summary>The template of the bracket on small sheets of the same kind as the drawing's.</summary>
     public Template(BracketScene scene, PageFormat drawing)
+        : this(scene, drawing, scene.Flat.Blank, scene.Flat.Bends, [.. scene.Bracket.Holes.Select(h => (h.Centre, h.Reach, h.Name))], TemplateText.Name(scene.Solution.Job.Document))
     {
-        _scene = scene;
+    }
+
+    /// <summary>The same of the adapter ring under it.</summary>
+    public Template(BracketScene scene, PageFormat drawing, RingShape ring)
+        : this(scene, drawing, ring.Blank, [], [.. ring.Holes.Select(h => (h.Centre, h.Diameter / 2, h.Name))], RingText.PartNumber(scene.Solution.Job.Document))
+    {
+    }
+
+    private Template(BracketScene scene, PageFormat drawing, Region blank, ImmutableArray<Bend> bends, ImmutableArray<(FlatPoint Centre, double Reach, string Name)> holes, string name)
+    {
+        (_scene, _name) = (scene, name);
         PageFormat[] formats = drawing.IsAsme
             ? [PageFormat.AnsiA, PageFormat.AnsiALandscape]
             : [PageFormat.A4, PageFormat.A4Landscape];
@@ -41,13 +55,13 @@ internal sealed class Template
         // As it stands on the first sheet if may be; turned where that saves a sheet.
         var turns = Enumerable.Range(0, 36).Select(i => Angle.FromDegrees(i % 2 == 0 ? 2.5 * i : -2.5 * (i + 1)));
         var choice = turns
-            .SelectMany(t => formats.Select(f => (Format: f, Turn: t, Count: CountOf(f, t))))
+            .SelectMany(t => formats.Select(f => (Format: f, Turn: t, Count: CountOf(blank, f, t))))
             .MinBy(c => c.Count.X * c.Count.Y);
         _format = choice.Format;
         _room = RoomOf(_format);
-        _blank = scene.Flat.Blank.Rotate(choice.Turn);
-        _bends = [.. scene.Flat.Bends.Select(b => b with { Start = b.Start.Rotate(choice.Turn), End = b.End.Rotate(choice.Turn) })];
-        _holes = [.. scene.Bracket.Holes.Select(h => (h.Centre.Rotate(choice.Turn).Vector, h.Reach, h.Name))];
+        _blank = blank.Rotate(choice.Turn);
+        _bends = [.. bends.Select(b => b with { Start = b.Start.Rotate(choice.Turn), End = b.End.Rotate(choice.Turn) })];
+        _holes = [.. holes.Select(h => (h.Centre.Rotate(choice.Turn).Vector, h.Reach, h.Name))];
 
         var (nx, ny) = choice.Count;
         Vector2 step = new(_room.Width - Overlap, _room.Height - Overlap);
@@ -69,10 +83,10 @@ internal sealed class Template
     private static Bounds RoomOf(PageFormat format) =>
         new(new(Margin, Margin + Foot), new(format.Width - Margin, format.Height - Margin - Head));
 
-    private (int X, int Y) CountOf(PageFormat format, Angle turn)
+    private static (int X, int Y) CountOf(Region blank, PageFormat format, Angle turn)
     {
         var room = RoomOf(format);
-        var size = _scene.Flat.Blank.Outline.Rotate(turn).Bounds;
+        var size = blank.Outline.Rotate(turn).Bounds;
         const double edge = 4;
         static int Count(double part, double room) => part + 2 * edge <= room ? 1 : (int)Math.Ceiling((part + 2 * edge - Overlap) / (room - Overlap));
         return (Count(size.Width, room.Width), Count(size.Height, room.Height));
@@ -185,7 +199,7 @@ internal sealed class Template
             .ToList();
         List<SheetBlock> lines =
         [
-            Notes.Paragraph(Fitting(TemplateText.Name(_scene.Solution.Job.Document), TemplateText.Heading(sheet, sheets), width, TextHeight.Normal), width, TextHeight.Normal, FontWeight.Bold),
+            Notes.Paragraph(Fitting(_name, TemplateText.Heading(sheet, sheets), width, TextHeight.Normal), width, TextHeight.Normal, FontWeight.Bold),
             Notes.Paragraph(TemplateText.HowTo(_bends.IsEmpty, _scene.Bracket.Die is not null), width),
         ];
         if (neighbours.Count > 0)

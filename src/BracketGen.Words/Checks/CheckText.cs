@@ -116,6 +116,7 @@ public static class CheckText
         CheckId.BendOrder =>
             "Which punches and dies the shop has is not known. Add them to the shop's file: [[punches]], and the angle and body_width of each of the [[dies]].",
         CheckId.ThreadDepth => "How deep the thread in the boss is, is not known. Turn a screw into it by hand and measure how far it goes: thread_depth of [[mount.holes]].",
+        CheckId.RingBoltDepth => "How deep the thread under a longer flange bolt is, is not known. Turn a longer screw into it by hand and measure how far it goes: thread_depth of [[mount.adapter_ring.bolts]].",
         CheckId.StudDepth => "How deep the stud goes into the boss is not known. Take it out with two nuts locked against each other and measure its thread below the face: thread_depth of [[mount.holes]].",
         CheckId.NutRoom => "How much room there is behind the flange is not known. Measure it over the whole nut and washer: room_behind of [[mount.holes]].",
         CheckId.Finish => "The finish of the bracket is not stated. Write finish in the job, or with the material in the shop's file.",
@@ -125,7 +126,8 @@ public static class CheckText
     };
 
     private static string NotKnown(Check check) => double.IsNaN(check.Value)
-        ? check.Definition.Scope == CheckScope.OwnStrength && check.Id is not (CheckId.ThreadDepth or CheckId.StudDepth or CheckId.NutRoom)
+        ? check.IsOnRing ? "What shaking does to bracket and adapter ring together is not calculated. Look for cracks in both at every service."
+            : check.Definition.Scope == CheckScope.OwnStrength && check.Id is not (CheckId.ThreadDepth or CheckId.StudDepth or CheckId.NutRoom)
             ? "Strength was not calculated. Calculate it before you make the bracket."
             : Measure(check.Id)
             ?? $"{CheckWords.Of(check.Id).Title}: not calculated. Correct what keeps the travel from being solved."
@@ -142,15 +144,15 @@ public static class CheckText
                 "It passes with the usual values, but not at the bad end of what was assumed. Measure the closing drag of the cable, the drag at the throttle shaft, the friction of the cable, the pedal's own force at the pad, the movement of the engine and each return spring alone, as far as they are assumed.",
             CheckId.FreePlayMoving or CheckId.OuterReach =>
                 "It passes at rest, but not at the worst corner of what was assumed. Measure how far the throttle body moves as the engine rocks (engine_movement of the job), the inside diameter of the outer and its length, as far as they are assumed.",
-            CheckId.StampedYield or CheckId.StopGive or CheckId.Resonance when double.IsNaN(check.Unfavourable ?? 0) =>
+            CheckId.StampedYield or CheckId.StopGive or CheckId.Resonance or CheckId.RingYield when double.IsNaN(check.Unfavourable ?? 0) =>
                 "It passes at the highest temperature for which the strength of this sheet is known, but the bracket gets hotter. Take another sheet, or shield the bracket.",
             CheckId.SlotSlip or CheckId.SlotSlipStamped =>
                 "It passes with a friction of 0.10, but nobody has tried the friction of the bracket on the bosses, and nothing else holds it along its slots. Try it with a piece of the sheet, finished as the bracket: face_friction in [mount] of the throttle body.",
-            CheckId.Endurance when double.IsNaN(check.Unfavourable ?? 0) =>
+            CheckId.Endurance or CheckId.RingEndurance when double.IsNaN(check.Unfavourable ?? 0) =>
                 "It passes at the highest temperature for which the strength of this sheet is known, but the bracket may get hotter. Measure its temperature with a hot engine ([life] of the job), or take another sheet.",
-            CheckId.StampedYield or CheckId.StopGive or CheckId.Resonance =>
+            CheckId.StampedYield or CheckId.StopGive or CheckId.Resonance or CheckId.RingYield =>
                 "It passes with a cold bracket, but not at 100 °C. Measure the temperature of the bracket with a hot engine: temperature in [life] of the job.",
-            CheckId.Endurance =>
+            CheckId.Endurance or CheckId.RingEndurance =>
                 "It passes with a cold bracket on a flat mount face, but not at the bad end of what was assumed. Measure the flatness of the bosses ([mount] of the throttle body) and the temperature of the bracket with a hot engine ([life] of the job), as far as they are assumed.",
             CheckId.DeadBand or CheckId.ControllerZero or CheckId.SensorClosed or CheckId.SensorLow or CheckId.SensorHigh =>
                 "It passes once the sensor is turned, but nobody has measured how far its slot lets it turn. Measure the sensor's slot.",

@@ -8,4 +8,7 @@ public static class FileNames
 
     /// <summary>The beam path, half the kerf off the finished edge.</summary>
     public const string BeamPath = "flat-pattern-kerf.dxf";
+
+    /// <summary>The adapter ring as cut: the finished edge.</summary>
+    public const string AdapterRing = "adapter-ring.dxf";
 }

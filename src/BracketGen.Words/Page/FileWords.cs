@@ -15,6 +15,7 @@ internal static class FileWords
         ["solid.stl"] = "Model to print for a trial fit; never use the print as a bracket",
         ["report.html"] = "Report: every check, the sweep, charts",
         ["result.json"] = "All results, for other programs",
+        ["adapter-ring.dxf"] = "Cut file of the adapter ring",
         ["flat-pattern-kerf.dxf"] = "Beam path, for machines without kerf compensation",
     };
 

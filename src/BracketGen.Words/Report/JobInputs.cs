@@ -139,6 +139,17 @@ public sealed class JobInputs(Solution solution)
             yield return new((hole.IsOnSecond ? "second face: " : "") + Hole(hole), Point(hole.At), hole.PlusMinus.IsExact ? "" : Off(hole.PlusMinus));
         }
 
+        if (body.Mount.Ring is { } ring)
+        {
+            yield return new(ShopDrawing.RingText.Name, ShopDrawing.RingText.Input(ring, _units));
+            yield return new("a point of the axis of its bore", Point(ring.BoreCentre));
+            for (var i = 0; i < ring.Bolts.Length; i++)
+            {
+                var bolt = ring.Bolts[i];
+                yield return new($"flange bolt {AdapterRing.BoltName(i)}, {ShopDrawing.RingText.Input(bolt, _units)}", Point(bolt.At), bolt.PlusMinus.IsExact ? "" : Off(bolt.PlusMinus));
+            }
+        }
+
         if (body.Mount.Second is { } second)
         {
             yield return new("normal of the second face", Direction(second.Plane.Normal));

@@ -16,6 +16,9 @@ public static class ShakingText
     /// <summary>Said where neither the engine nor its shaking is known.</summary>
     public const string NotKnown = "How the mount shakes is not known: give [engine] or [shaking] in the throttle body's file. Whether the bracket cracks from it is not known.";
 
+    /// <summary>Said where the bracket is bolted to an adapter ring.</summary>
+    public const string NotKnownOnRing = "What shaking of the mount does to bracket and adapter ring together is not known. Look for cracks in both at every service.";
+
     /// <summary>Title of the table of orders.</summary>
     public const string OrdersTitle = "Speeds at which an order of the engine meets a natural frequency";
 

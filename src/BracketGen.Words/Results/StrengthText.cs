@@ -105,6 +105,7 @@ public static class StrengthText
             ? $"Pedal stamped on: a foot force of {units.Write(Quantity.Force, foot)} at the pad."
             : "Pedal stamped on: the floor stops the pedal; pull beyond wide open stretches wire, outer and bracket.",
         Life(report, units),
+        .. report.Ring is { } ring ? new[] { RingStrengthText.Of(ring, units) } : [],
         .. Screws(report, units),
         $"Shell elements on {report.Flat.Nodes.Length.ToString(CultureInfo.InvariantCulture)} nodes, washers held rigidly; von Mises stress, the larger of both sides{(report.MeshError is null ? "" : "; ± is what the mesh may still miss")}. Movement of the vibration not to scale.",
         "This is a calculation for choosing, not a test: it leaves out welds, cracks, edges rougher than usual and a mount that gives.",

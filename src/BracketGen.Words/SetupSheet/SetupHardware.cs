@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Study;
@@ -53,6 +54,15 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
             rows.Add([(rows.Count + 1).ToString(CultureInfo.InvariantCulture), count.ToString(CultureInfo.InvariantCulture), part, size, where]);
 
         Add(1, "bracket", $"{document.PartNumber}{SetupText.Revision(document)}", $"{bracket.Stock.Material.Designation}, {_units.Size(bracket.Stock.Thickness)}, {ShopDrawing.DrawingText.Finish(bracket.Stock.Material.Finish, _units.System)}");
+        if (RingShape.Of(solution.Job.Body.Mount) is { } ring)
+        {
+            Add(1, ShopDrawing.RingText.Name, ShopDrawing.RingText.Size(ring, _units.System), "under the heads of the flange bolts");
+            foreach (var longer in RingChecks.Screws(solution.Job.Body.Mount).Where(s => s.Screw.Length > s.Bolt.Length).GroupBy(s => s.Screw))
+            {
+                Add(longer.Count(), "flange bolt, longer than today's", ScrewText.Order(longer.Key), Phrases.List([.. longer.Select(s => s.Name)]));
+            }
+        }
+
         foreach (var (bolt, holes) in Bolts)
         {
             if (bolt.Fixing is not MountStud)

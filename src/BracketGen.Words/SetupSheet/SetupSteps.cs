@@ -32,6 +32,11 @@ public sealed class SetupSteps(Solution solution, Bracket bracket, SetupHardware
             yield return $"Measure the bends with a protractor: {BendStepText.Measured(bracket, solution.Job.Units)}. A bracket that is off by more holds the outer askew: do not fit it.";
         }
 
+        if (solution.Job.Body.Mount.Ring is not null)
+        {
+            yield return ShopDrawing.RingText.Fit(solution.Job.Body.Mount, solution.Job.Units);
+        }
+
         foreach (var (bolt, holes) in hardware.Bolts)
         {
             if (bolt.Fixing is ThroughHole through)

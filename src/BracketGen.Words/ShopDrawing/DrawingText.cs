@@ -160,6 +160,7 @@ public static class DrawingText
             $"Material {bracket.Stock.Material.Designation}; mass {Phrases.Tied(units.Write(Quantity.Mass, bracket.Mass))}, bare. Finish: {Phrases.Tied(Finish(bracket.Stock.Material.Finish, units))}.{FinishNote(bracket.Stock.Material.Finish)}",
             $"The seat is the side marked {Seat}: the {(bracket.SeatOnTop ? "side seen" : "far side")} in the flat pattern.",
             .. Spacers(job, bracket),
+            .. RingShape.Of(job.Body.Mount) is { } ring ? new[] { $"Supply with it the {RingText.Name}: {RingText.Size(ring, units)}, cut file {FileNames.AdapterRing}; it has a sheet of its own." } : [],
         ];
         return notes;
     }

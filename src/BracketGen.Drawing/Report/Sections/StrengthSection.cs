@@ -47,7 +47,7 @@ internal static class StrengthSection
         html.Line("h3", ShakingText.Heading);
         using (html.Open("ul", ("class", "notes")))
         {
-            IEnumerable<string> notes = report.Shaking is { } shaking ? ShakingText.Notes(shaking, scene.Units) : [ShakingText.NotKnown];
+            IEnumerable<string> notes = report.Shaking is { } shaking ? ShakingText.Notes(shaking, scene.Units) : [report.Ring is null ? ShakingText.NotKnown : ShakingText.NotKnownOnRing];
             foreach (var note in report.FrequencyRule == FrequencyRule.Response ? notes.Prepend(ShakingText.ByResponse) : notes)
             {
                 html.Line("li", note);
