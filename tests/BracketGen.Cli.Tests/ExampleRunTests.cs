@@ -16,7 +16,7 @@ public class ExampleRunTests(ExampleOutputs outputs)
     [Theory]
     [MemberData(nameof(Jobs))]
     public void Every_file_is_there_and_nothing_else(string job) => Assert.Equal(
-        Workplace.Files.Select(f => $"{job}/{f}"),
+        Workplace.FilesOf(job).Select(f => $"{job}/{f}"),
         outputs.Files().Where(f => f.StartsWith(job + "/", StringComparison.Ordinal)));
 
     [Theory]
@@ -55,7 +55,7 @@ public class ExampleRunTests(ExampleOutputs outputs)
     [MemberData(nameof(Jobs))]
     public void Every_file_is_named_on_the_screen(string job)
     {
-        foreach (var file in Workplace.Files)
+        foreach (var file in Workplace.FilesOf(job))
         {
             Assert.Contains($"  wrote {outputs.PathOf(job, file)}\n", outputs.Results[job].Output, StringComparison.Ordinal);
         }

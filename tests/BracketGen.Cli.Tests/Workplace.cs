@@ -16,6 +16,9 @@ internal sealed class Workplace : IDisposable
     /// <summary>Every file of a job that has a bracket, by name.</summary>
     public static readonly string[] Files = [DrawingFile, CutFile, InspectionFile, ReportFile, ResultFile, SetupFile, GlbFile, StepFile, StlFile];
 
+    /// <summary>The files of one job: one more where an adapter ring belongs to it.</summary>
+    public static string[] FilesOf(string job) => job.EndsWith("-ring", StringComparison.Ordinal) ? [.. Files.Append("adapter-ring.dxf").Order(StringComparer.Ordinal)] : Files;
+
     private readonly string _folder = Directory.CreateTempSubdirectory("bracketgen-cli-").FullName;
 
     public Workplace()

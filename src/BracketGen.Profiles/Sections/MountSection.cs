@@ -118,7 +118,8 @@ internal static class MountSection
 
     private static void CheckSecond(SectionValues values)
     {
-        if (!values.Has(SecondFace))
+        // A ring beside it is a mistake of its own.
+        if (!values.Has(SecondFace) || values.Has(Ring))
         {
             return;
         }
