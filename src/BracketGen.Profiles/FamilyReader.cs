@@ -63,6 +63,11 @@ public static class FamilyReader
         if (table is not null && form.TryRead(table, "", reading, ProfileReader.ProfileKey, out var read) && reading.Errors.IsEmpty)
         {
             value = read;
+            if (read is ThrottleBody { Mount.Ring: not null })
+            {
+                reading.Report(table.Find("mount")!.Place, "mount.adapter_ring", "adapter_ring", new RingWrong(RingMistake.Family, member.Code));
+                value = null;
+            }
         }
 
         return new(member.Code, member.File, value, reading.Errors, table is null ? [] : FactReader.Of(table));

@@ -10,6 +10,7 @@ using BracketGen.SheetMetal.Patterns;
 using BracketGen.TestSupport;
 using CsCheck;
 using Xunit;
+using Check = BracketGen.Design.Checks.Check;
 
 namespace BracketGen.Design.Tests;
 
@@ -57,7 +58,7 @@ public sealed class AdapterRingTests
                 };
                 var mount = new MountFace(new(frame.Origin, frame.Z), [.. Enumerable.Range(0, holes).Select(i => Mount.Holes[0] with { At = At(beside + 25 * i, bore + beyond + 12, 0) })]) { Ring = ring };
                 var shape = RingShape.Of(mount)!;
-                Assert.Equal(shape, RingShape.Of(mount));
+                Assert.Equal(shape.Blank, RingShape.Of(mount)!.Blank);
                 var blank = shape.Blank;
                 foreach (var hole in shape.Holes)
                 {
@@ -113,7 +114,7 @@ public sealed class AdapterRingTests
     public void A_hole_too_near_to_bore_or_bolt_is_told()
     {
         var bolt = Mount.Ring!.Bolts[0].At.Vector;
-        var near = Mount with { Holes = Mount.Holes.SetItem(0, Mount.Holes[0] with { At = new(Mount.Plane.FootOf(bolt) + new Vector3(0, 14, 0)) }) };
+        var near = Mount with { Holes = Mount.Holes.SetItem(0, Mount.Holes[0] with { At = new(Mount.Plane.FootOf(bolt) + new Vector3(0, 12, 0)) }) };
         Assert.True(Of(near, CheckId.RingToolRoom).Fails);
         var wide = With(r => r with { BoreRadius = r.BoreRadius + 6 });
         Assert.True(Of(wide, CheckId.RingHoleEdge).Fails);

@@ -41,6 +41,9 @@ public enum RingMistake
 
     /// <summary>The mount holes are to be slotted.</summary>
     Slots,
+
+    /// <summary>The throttle body is one of a family, whose parts are bracket and nothing else.</summary>
+    Family,
 }
 
 /// <summary>An adapter ring that does not go with the mount.</summary>

@@ -19,6 +19,7 @@ internal static class RingText
         RingMistake.PlusMinus => "no plus_minus in a hole of an adapter ring: it is cut where you say",
         RingMistake.Thickness => $"{Length(wrong.Limit, units)}, the thickness of the ring",
         RingMistake.ThreadDepth => $"at most {Length(wrong.Limit, units)}, the thickness of the ring",
+        RingMistake.Family => "throttle bodies without an adapter ring in a family",
         RingMistake.Slots => "slotted mount holes only on a mount without an adapter ring",
         _ => "a second face or an adapter ring, not both",
     };
@@ -36,6 +37,7 @@ internal static class RingText
         RingMistake.PlusMinus => "Delete the line. What the flange bolts leave of play counts by itself; give the ± of the flange bolts instead.",
         RingMistake.Thickness => $"{wrong.Hole} says {Length(wrong.Value, units)}. The bolt goes through the ring: write its thickness.",
         RingMistake.ThreadDepth => $"{wrong.Hole} asks for {Length(wrong.Value, units)}. Take a thicker ring, or a bolt with a nut.",
+        RingMistake.Family => $"A product line makes brackets alone. Take the throttle body {wrong.Hole} out of the family and make its bracket as a job.",
         RingMistake.Slots => "The ring has play on its own bolts already. Take mount_slots out, or the adapter ring out of the throttle body.",
         _ => "Take the second face out of the mount, or the ring.",
     };
