@@ -1,11 +1,9 @@
-using System.Collections.Immutable;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
-using BracketGen.SheetMetal.Fasteners;
 using BracketGen.SheetMetal.Patterns;
 using BracketGen.TestSupport;
 using CsCheck;
@@ -53,7 +51,9 @@ public sealed class AdapterRingTests
                 ThrottlePoint At(double degrees, double radius, double height) => new(frame.ToWorld(Vector2.FromPolar(radius, Angle.FromDegrees(turn + degrees)), height));
                 var ring = Mount.Ring! with
                 {
-                    Sheet = Mount.Ring!.Sheet with { Thickness = thickness }, BoreCentre = new(frame.Origin), BoreRadius = bore,
+                    Sheet = Mount.Ring!.Sheet with { Thickness = thickness },
+                    BoreCentre = new(frame.Origin),
+                    BoreRadius = bore,
                     Bolts = [.. Enumerable.Range(0, bolts).Select(i => Mount.Ring!.Bolts[0] with { At = At(360.0 / bolts * i, bore + 12, -thickness) })],
                 };
                 var mount = new MountFace(new(frame.Origin, frame.Z), [.. Enumerable.Range(0, holes).Select(i => Mount.Holes[0] with { At = At(beside + 25 * i, bore + beyond + 12, 0) })]) { Ring = ring };

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using BracketGen.Geometry;
-using BracketGen.Strength.Analysis;
 using BracketGen.Strength.Model;
 using BracketGen.Strength.Parts;
 using BracketGen.TestSupport;

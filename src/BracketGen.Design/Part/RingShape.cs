@@ -41,7 +41,7 @@ public sealed record RingShape(AdapterRing Ring, Frame Frame, Region Blank, Disc
             .. ring.Bolts.Select((b, i) => Hole(AdapterRing.BoltName(i), RingHolePurpose.Flange, frame.ToFlat(b.At), b.Thread, b.Thread.ClearanceMedium, PadOf(b.Thread, b.Thread.ClearanceMedium, thickness))),
         ];
         var centre = frame.ToFlat(ring.BoreCentre);
-        var free = ring.BoreRadius + ShiftAt(ring, frame, holes, centre) + Position(holes) + BorePlay;
+        var free = ring.BoreRadius + ShiftAt(ring, holes, centre) + Position(holes) + BorePlay;
         var bore = new Disc(centre.Vector, Math.Ceiling(free / BoreStep) * BoreStep);
         var outline = TangentOutline.Around([.. holes.Select(h => new Disc(h.Centre.Vector, h.PadRadius)), new(bore.Centre, bore.Radius + Math.Max(LeastLand, 2 * thickness))]);
         return new(ring, frame, new(outline, [Contour.Circle(bore.Centre, bore.Radius), .. holes.Select(h => Contour.Circle(h.Centre.Vector, h.Diameter / 2))]), bore, holes);
@@ -49,7 +49,7 @@ public sealed record RingShape(AdapterRing Ring, Frame Frame, Region Blank, Disc
 
     /// <summary>How far at worst a point of the ring lies off its place on the flange, along the face (mm): the flange bolts' play and the ± of their places.</summary>
     /// <remarks>The two bolts that are farthest apart lead it, as they lead a bracket (<see cref="SeatTolerances.OfBolts"/>).</remarks>
-    public double ShiftAt(FlatPoint point) => ShiftAt(Ring, Frame, Holes, point);
+    public double ShiftAt(FlatPoint point) => ShiftAt(Ring, Holes, point);
 
     /// <summary>Limit deviation of the place of a hole in it (mm, either way): ISO 2768-1 m by the largest distance of two holes.</summary>
     public double HolePosition => Position(Holes);
@@ -66,7 +66,7 @@ public sealed record RingShape(AdapterRing Ring, Frame Frame, Region Blank, Disc
         yield return ("adapter ring, thickness and flange", Frame.Z, AdapterRing.ThicknessDeviation + Ring.Bolts.Max(b => b.PlusMinus.Along(Frame.Z)));
     }
 
-    private static double ShiftAt(AdapterRing ring, Frame frame, ImmutableArray<RingHole> holes, FlatPoint point)
+    private static double ShiftAt(AdapterRing ring, ImmutableArray<RingHole> holes, FlatPoint point)
     {
         var (one, other, play) = Leading(ring, holes);
         return play * (1 + 2 * point.DistanceTo(FlatPoint.Middle(one, other)) / one.DistanceTo(other));

@@ -4,7 +4,6 @@ using BracketGen.Geometry;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Forms;
 using BracketGen.SheetMetal.Fasteners;
-using BracketGen.SheetMetal.Patterns;
 using BracketGen.SheetMetal.Shops;
 using BracketGen.SheetMetal.Standards;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Strength.Analysis;
-using BracketGen.Strength.Model;
 using BracketGen.Strength.Solving;
 
 namespace BracketGen.Strength.Parts;
