@@ -169,9 +169,9 @@ public sealed class AdapterRingTests
     public void Play_of_the_flange_bolts_moves_the_stop()
     {
         var bracket = WithoutStrength.Bracket!;
-        var names = SeatTolerances.OfMount(bracket, Mount).Where(t => t.Name.StartsWith("adapter ring", StringComparison.Ordinal)).ToArray();
+        var names = SeatTolerances.OfMount(bracket, Mount).Where(t => t.Name.StartsWith("ring, ", StringComparison.Ordinal)).ToArray();
         Assert.NotEmpty(names);
-        Assert.Empty(SeatTolerances.OfMount(bracket, Mount with { Ring = null }).Where(t => t.Name.StartsWith("adapter ring", StringComparison.Ordinal)));
+        Assert.Empty(SeatTolerances.OfMount(bracket, Mount with { Ring = null }).Where(t => t.Name.StartsWith("ring, ", StringComparison.Ordinal)));
 
         // M6 in 6.6, ISO 2768-1 m over a ring of this size, and ± 0.2 of each bolt.
         Assert.All(names.Where(n => n.Name.Contains("along", StringComparison.Ordinal)), n => Assert.InRange(n.PlusMinus, 0.3 + 0.2, 0.3 + 0.5 + 0.2 + 1e-9));

@@ -60,10 +60,10 @@ public sealed record RingShape(AdapterRing Ring, Frame Frame, Region Blank, Disc
         var (one, other, play) = Leading(Ring, Holes);
         var (from, to) = (Frame.ToWorld(one.Vector), Frame.ToWorld(other.Vector));
         var distance = from.DistanceTo(to);
-        yield return ("adapter ring, along its bolts", (to - from) / distance, play);
-        yield return ("adapter ring, across at one bolt", 1 / distance * Frame.Z.Cross(point.Vector - to), play);
-        yield return ("adapter ring, across at the other", -1 / distance * Frame.Z.Cross(point.Vector - from), play);
-        yield return ("adapter ring, thickness and flange", Frame.Z, AdapterRing.ThicknessDeviation + Ring.Bolts.Max(b => b.PlusMinus.Along(Frame.Z)));
+        yield return ("ring, along bolts", (to - from) / distance, play);
+        yield return ("ring, across 1", 1 / distance * Frame.Z.Cross(point.Vector - to), play);
+        yield return ("ring, across 2", -1 / distance * Frame.Z.Cross(point.Vector - from), play);
+        yield return ("ring, thickness", Frame.Z, AdapterRing.ThicknessDeviation + Ring.Bolts.Max(b => b.PlusMinus.Along(Frame.Z)));
     }
 
     private static double ShiftAt(AdapterRing ring, ImmutableArray<RingHole> holes, FlatPoint point)

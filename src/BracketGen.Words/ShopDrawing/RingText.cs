@@ -29,7 +29,7 @@ public static class RingText
     public static IEnumerable<IReadOnlyList<string>> Rows(RingShape shape, MountFace mount, UnitSystem units)
     {
         var datum = shape.Holes[0].Centre;
-        string Write(double length) => units.WriteFine(Quantity.Length, Math.Abs(length) < 1e-9 ? 0 : length);
+        string Write(double length) => units.WriteFine(Quantity.Length, Math.Round(length, 6) + 0.0); // Never -0.
         for (var i = 0; i < shape.Holes.Length; i++)
         {
             var hole = shape.Holes[i];

@@ -67,7 +67,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 2, "the units of bare numbers, written into the file"),
-        ("Profiles.Sections", 458, "descriptions of keys; errors"),
+        ("Profiles.Sections", 469, "descriptions of keys; errors"),
         ("SheetMetal.Shops", 21, "sources of the library's sheets and of the sheet classes, as a shop's file gives its own"),
     ];
 
@@ -91,7 +91,7 @@ internal static class House
         [
             "SheetMetal.Patterns.FoldedSheet.TopAt", "SheetMetal.Patterns.FoldedSheet.AxisOf.Direction", "Design.Inputs.Bulkhead.Direction", "Design.Inputs.Job.Up", "Design.Inputs.EngineMovement.Direction", "Design.Inputs.OuterClip.Direction", "Design.Inputs.MountFit.Of(normal)", "Design.Inputs.MountSlots.Way", "Design.Inputs.MountSlots.InFace", "Design.Inputs.MountSlots.InFace(way)", "Design.Inputs.MountSlots.InFace(normal)",
             "Strength.Model.AttachedBody.Axis", "Strength.Model.AttachedBody.Offset", "Design.Part.Bracket.FoldedSeat.Normal", "Design.Part.LeavingAngles.Of(mountNormal)", "Design.Part.MiddlePlanes.Of",
-            "Design.Part.MiddlePlanes.Of(mount)", "Design.Part.MiddlePlanes.Of(stop)", "Design.Part.MiddlePlanes.Of(way)", "Design.Inputs.SecondFace.Along", "Design.Part.SecondFlangeTolerance.Along(way)",
+            "Design.Part.MiddlePlanes.Of(mount)", "Design.Part.MiddlePlanes.Of(stop)", "Design.Part.MiddlePlanes.Of(way)", "Design.Inputs.SecondFace.Along", "Design.Part.SecondFlangeTolerance.Along(way)", "Strength.Parts.ElasticBase.GiveOfRigid(direction)",
         ]),
         ("how far the flat pattern is shifted", ["SheetMetal.Bending.Bend.Shift(by)", "SheetMetal.Patterns.FlatPattern.Shift(by)"]),
         ("a force or a moment",
