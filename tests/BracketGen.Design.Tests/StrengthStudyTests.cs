@@ -27,7 +27,7 @@ public sealed class StrengthStudyTests
         var solution = Designer.Solve(Examples.Read(name), SearchEffort.Whole);
         var report = solution.Strength!;
         bool Ends(string part) => name.EndsWith(part, StringComparison.Ordinal);
-        string[] drawn = Ends("-rib") ? ["second-face-drawn"] : [], fixing = Ends("-stud") ? ["stud-length", "stud-depth", "nut-room", "spacer-pressure", "nut-thread"] : ["thread-depth"];
+        string[] drawn = Ends("-rib") ? ["second-face-drawn"] : Ends("-ring") ? ["ring-yield", "ring-endurance"] : [], fixing = Ends("-ring") ? ["nut-room", "nut-thread"] : Ends("-stud") ? ["stud-length", "stud-depth", "nut-room", "spacer-pressure", "nut-thread"] : ["thread-depth"];
         string[] slots = Ends("-slotted") ? ["slot-slip", "slot-slip-stamped"] : [];
         Assert.Equal(
             ["stamped-yield", "endurance", "stop-give", .. drawn, "resonance", "screw-yield", "boss-thread", .. fixing, "joint-slip", "stamped-slip", .. slots, "joint-opening", "washer-pressure", "shaking-test"],
