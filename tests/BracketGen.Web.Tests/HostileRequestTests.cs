@@ -76,6 +76,10 @@ public class HostileRequestTests
         string[] drawn = [bracket, "brackets/catalogue-upright-34.dxf"];
         var withBracket = paths.Concat(drawn).ToDictionary(path => path, path => File.ReadAllText(Path.Combine(folder, path)));
 
+        const string bare = "jobs/plover-alder-58-bare.toml";
+        var bareFiles = new[] { bare, "throttle-bodies/alder-58-bare.toml", paths[2], paths[3] }.ToDictionary(path => path, path => File.ReadAllText(Path.Combine(folder, path)));
+        var parts = Folder.PartsFiles.Of(bare, bareFiles[bare], path => File.ReadAllText(Path.Combine(folder, path)));
+
         // White space is no part of the message: so not every mutation of a short one hits something.
         string Json(object message) => JsonSerializer.Serialize(message).PadRight(300);
         return
@@ -86,6 +90,9 @@ public class HostileRequestTests
             ("report", Json(new { job, files = withBracket, bracket })),
             ("bracket", Json(new { path = bracket, example = false })),
             ("output", Json(new { job, files, name = "report.html", dxf = "r12", paper = "A3", kerf = true, accepted = Array.Empty<string>() })),
+            ("parts", Json(new { job = bare, text = bareFiles[bare], example = true })),
+            ("kit", Json(new { job = bare, files = bareFiles, parts, strength = false })),
+            ("kit-file", Json(new { job = bare, files = bareFiles, parts, strength = false, name = "kit.csv" })),
             ("open", Json(new { path = job, example = false })),
             ("read", Json(new { path = paths[1], example = true })),
             ("pack", Json(new { job, files, choice = 1 })),

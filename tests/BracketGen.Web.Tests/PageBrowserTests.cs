@@ -27,6 +27,7 @@ public class PageBrowserTests
     [InlineData("drafts")]
     [InlineData("layout")]
     [InlineData("photo")]
+    [InlineData("more")]
     public async Task A_browser_finds_nothing_amiss(string part)
     {
         var (node, tests, chromium) = Browser();

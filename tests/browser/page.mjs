@@ -805,5 +805,44 @@ await inPart('photo', 'a photograph', { viewport: { width: 1440, height: 900 } }
   await page.screenshot({ path: join(folder, 'photo-390.png'), fullPage: true });
 });
 
+// What is beside numbers and bracket, by keyboard where it can be: the kit and its files.
+const shots = (page, name, width) => page.screenshot({ path: join(folder, `${name}-${width}.png`), fullPage: true });
+await inPart('more', 'the kit', { viewport: { width: 1440, height: 900 } }, async (page, say) => {
+  await page.goto(empty);
+  await page.locator('#do-more').click();
+  if (!(await page.locator('#more-kit').isDisabled())) {
+    say('without a job there is a kit');
+  }
+  await page.locator('#more-back').click();
+  await page.locator('[data-open="jobs/plover-alder-58-bare.toml"]').click();
+  await verdict(page, 'Not proven');
+  await page.locator('#do-more').focus();
+  await page.keyboard.press('Enter');
+  await page.locator('#more-kit').focus();
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('[data-kit-file]');
+  const text = await page.locator('#kit-answer').textContent();
+  for (const wanted of [/COMPLETE\. Everything/, /The set costs 62\.24 EUR\./, /Make or buy: our own costs 29\.69 EUR/, /idle valve 77, for idle valve: Measure/]) {
+    if (!wanted.test(text)) {
+      say(`the kit does not say ${wanted}`);
+    }
+  }
+  await lookOver(page, say, 'the kit', 1440);
+  for (const name of ['kit.csv', 'kit.xlsx', 'kit.pdf']) {
+    await fetched(page, () => page.locator(`[data-kit-file="${name}"]`).click(), name);
+  }
+  // The lists of the example are put beside the job.
+  await page.locator('#kit-save').click();
+  await page.waitForFunction(() => /saved/.test(document.getElementById('kit-status').textContent));
+  await page.setViewportSize({ width: 390, height: 844 });
+  await lookOver(page, say, 'the kit', 390);
+  await shots(page, 'kit', 390);
+  await page.locator('#more-back').click();
+  await lookOver(page, say, 'the list', 390);
+  await page.locator('#more-back').click();
+  await page.keyboard.press('Control+s');
+  await page.waitForFunction(() => document.getElementById('status').textContent === 'Saved.');
+});
+
 await browser.close();
 found.forEach((line) => console.log(line));

@@ -2,9 +2,6 @@ using System.CommandLine;
 using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Kit;
-using BracketGen.Drawing.Kit;
-using BracketGen.Drawing.Sheet;
-using BracketGen.Drawing.ShopDrawing;
 using BracketGen.Line.Lists;
 using BracketGen.Profiles;
 using BracketGen.Storage;
@@ -42,7 +39,7 @@ internal static class KitCommand
 
         var study = KitStudy.Of(read.Value!, strength);
         var folder = JobInput.FolderIn(into, file);
-        var files = Files(study);
+        var files = KitFiles.Of(study);
         try
         {
             WholeFiles.Write(folder, files, []);
@@ -68,16 +65,6 @@ internal static class KitCommand
         };
     }
 
-    /// <summary>The files of a study.</summary>
-    internal static (string Name, byte[] Bytes)[] Files(KitStudy study)
-    {
-        var (job, parts) = (study.Kit.Job, KitLists.Parts(study));
-        var format = new DrawingOptions().FormatFor(job).Small;
-        var pdf = PdfWriter.Write(
-            KitSheet.Compose(study, format), new PdfInfo($"{KitText.Title}, {job.Document.PartNumber} {job.Document.Title}".Trim(), job.Shop.Name, job.Document.Date ?? new DateOnly(2000, 1, 1)));
-        return [("kit.csv", CsvText.Write(parts)), ("kit.xlsx", Workbook.Write([KitLists.Set(study), parts, KitLists.Measures(study)])), ("kit.pdf", pdf)];
-    }
-
     private static void Print(Screen screen, KitStudy study)
     {
         screen.Paragraph(KitText.Heading(study.Kit.Job), Tone.Strong);
@@ -87,42 +74,25 @@ internal static class KitCommand
             screen.Paragraph(KitText.NoLists);
         }
 
-        Table(KitText.Set, KitText.SetHeads, KitText.SetRows(study));
-        foreach (var line in KitText.Costs(study).Append(KitText.MakeOrBuy(study)).Append(KitText.Job(study)).Concat(KitText.SetNotes(study)).Append(KitText.ByMeasurements))
+        screen.Line();
+        screen.Paragraph(KitText.Set, Tone.Strong);
+        screen.Table([[.. KitText.SetHeads], .. KitText.SetRows(study).Select(r => r.ToArray())]);
+        screen.Line();
+        foreach (var line in KitText.Account(study))
         {
             screen.Paragraph(line);
         }
 
-        Lines(KitText.Others, [.. KitText.OtherLines(study)]);
-        Lines(KitText.ToMeasure, [.. KitText.Measures(study)]);
-        if (KitText.Used(study).ToArray() is { Length: > 0 } used)
-        {
-            Lines(UsedText.Heading, [.. used.Select(u => $"{u.Need}: {string.Join(' ', u.Looks)}")]);
-        }
-
-        screen.Line();
-
-        void Table(string title, IReadOnlyList<string> heads, IReadOnlyList<System.Collections.Immutable.ImmutableArray<string>> rows)
+        foreach (var (heading, lines) in KitText.Lists(study))
         {
             screen.Line();
-            screen.Paragraph(title, Tone.Strong);
-            screen.Table([[.. heads], .. rows.Select(r => r.ToArray())]);
-            screen.Line();
-        }
-
-        void Lines(string title, string[] lines)
-        {
-            if (lines.Length == 0)
-            {
-                return;
-            }
-
-            screen.Line();
-            screen.Paragraph(title, Tone.Strong);
+            screen.Paragraph(heading, Tone.Strong);
             foreach (var line in lines)
             {
                 screen.Paragraph("- " + line, hang: 2);
             }
         }
+
+        screen.Line();
     }
 }

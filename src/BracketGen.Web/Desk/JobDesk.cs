@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using BracketGen.Design.Inputs;
+using BracketGen.Design.Kit;
 using BracketGen.Design.Part;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Editing;
@@ -32,6 +33,9 @@ public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, strin
     /// <param name="bracket">Path of its file, among those of the desk.</param>
     /// <param name="shop">The job's shop, whose materials it may name; null where the job cannot be read.</param>
     public ProfileResult<MeasuredBracket> ReadBracket(string bracket, Shop? shop) => ProfileReader.ReadBracket(bracket, Source, shop);
+
+    /// <summary>The job with the lists of parts that it names, or every error in their files.</summary>
+    public ProfileResult<KitJob> ReadKit() => ProfileReader.ReadKit(Job, Source);
 
     private MemoryFileSource Source => Files.Aggregate(MemoryFileSource.Empty, (all, file) => all.With(file.Key, WorkFolder.BytesOf(file.Key, file.Value)));
 

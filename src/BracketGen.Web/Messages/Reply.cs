@@ -180,6 +180,25 @@ internal static class Reply
         to.WriteEndObject();
     }
 
+    /// <summary>Texts under a name.</summary>
+    public static void Texts(Utf8JsonWriter to, string name, IEnumerable<string> texts)
+    {
+        to.WritePropertyName(name);
+        Texts(to, texts);
+    }
+
+    /// <summary>Texts as a list.</summary>
+    public static void Texts(Utf8JsonWriter to, IEnumerable<string> texts)
+    {
+        to.WriteStartArray();
+        foreach (var text in texts)
+        {
+            to.WriteStringValue(text);
+        }
+
+        to.WriteEndArray();
+    }
+
     private static void Begin(Utf8JsonWriter to, Depth depth, bool isChosen, string? chosen)
     {
         to.WriteString("depth", depth.ToString());

@@ -109,6 +109,27 @@ internal sealed record SaveMessage
     public bool Replace { get; set; }
 }
 
+/// <summary>The lists of parts of a job.</summary>
+internal sealed record PartsMessage
+{
+    public required string Job { get; init; }
+
+    public required string Text { get; init; }
+
+    public bool Example { get; set; }
+}
+
+/// <summary>The kit of a job, or one of its files.</summary>
+internal sealed record KitMessage : DeskMessage
+{
+    /// <summary>The lists of parts, the brackets on them and their drawings.</summary>
+    public Dictionary<string, string> Parts { get; set => field = value ?? []; } = [];
+
+    public bool Strength { get; set; } = true;
+
+    public string Name { get; set; } = "";
+}
+
 /// <summary>Serialization without reflection. A message that lacks a required value, or has null for a text, cannot be read.</summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true, MaxDepth = 24)]
@@ -116,6 +137,8 @@ internal sealed record SaveMessage
 [JsonSerializable(typeof(OutputMessage))]
 [JsonSerializable(typeof(ReportMessage))]
 [JsonSerializable(typeof(DeskMessage))]
+[JsonSerializable(typeof(PartsMessage))]
+[JsonSerializable(typeof(KitMessage))]
 [JsonSerializable(typeof(PathMessage))]
 [JsonSerializable(typeof(PaperMessage))]
 [JsonSerializable(typeof(PairMessage))]

@@ -9,6 +9,7 @@ import { drawer } from './drawer.js';
 import { dropped, texts } from './handed.js';
 import { nextLook, showLook } from './look.js';
 import { Measuring } from './measuring.js';
+import { morePage } from './more.js';
 import { newJob } from './newjob.js';
 import { Numbers } from './numbers.js';
 import { Outputs } from './outputs.js';
@@ -109,9 +110,9 @@ function refresh() {
   outputs.take();
 }
 
-/** @param {'start' | 'measuring' | 'check' | 'desk'} what */
+/** @param {'start' | 'measuring' | 'check' | 'more' | 'desk'} what */
 function show(what) {
-  for (const id of ['start', 'measuring', 'check', 'desk']) {
+  for (const id of ['start', 'measuring', 'check', 'more', 'desk']) {
     $(id).hidden = id !== what;
   }
   if (what === 'desk') {
@@ -231,6 +232,11 @@ const check = () => attempt(async () => {
   $('check-heading').focus();
 });
 
+const more = () => attempt(async () => {
+  show('more');
+  morePage({ desk, back: () => (desk.isOpen ? show('desk') : start()) });
+});
+
 const leaveBracket = () => attempt(async () => {
   const asking = desk.check(null, false);
   numbers.reset();
@@ -345,7 +351,7 @@ const help = () => question(words.keys.heading, h('dl', { class: 'keys' }, Objec
 const units = () => desk.edit([{ file: desk.job, key: 'units', value: desk.inInches ? 'mm' : 'in' }]);
 
 /** @type {Record<string, () => unknown>} */
-const tools = { 'do-start': () => { address(''); start(); }, 'do-undo': () => desk.undo(), 'do-redo': () => desk.redo(), 'do-save': save, 'do-share': share, 'do-units': units, 'do-look': look, 'do-keys': help, 'do-check': check, 'checked-others': check, 'checked-leave': leaveBracket };
+const tools = { 'do-start': () => { address(''); start(); }, 'do-undo': () => desk.undo(), 'do-redo': () => desk.redo(), 'do-save': save, 'do-share': share, 'do-units': units, 'do-look': look, 'do-keys': help, 'do-check': check, 'do-more': more, 'checked-others': check, 'checked-leave': leaveBracket };
 for (const [id, act] of Object.entries(tools)) {
   $(id).addEventListener('click', act);
 }

@@ -16,7 +16,7 @@ using Microsoft.AspNetCore.Http;
 namespace BracketGen.Web.Routes;
 
 /// <summary>Answers about the job that a request carries: its bracket, its files, the job in one file.</summary>
-internal sealed class DeskAnswers
+internal sealed class DeskAnswers(Turns turns)
 {
     private const int MaxEdits = 200, MaxQuantity = 999_999;
 
@@ -26,9 +26,6 @@ internal sealed class DeskAnswers
     private volatile WholeTrial? _tried;
 
     private volatile SolvedDesk? _solved;
-
-    // A small machine solves two jobs at once well; the others wait.
-    private readonly SemaphoreSlim _turns = new(2);
 
     /// <summary>The job after the edits, and what the solver says of it.</summary>
     public async Task Work(HttpContext context, WorkMessage message)
@@ -46,12 +43,12 @@ internal sealed class DeskAnswers
         Action<Utf8JsonWriter> answer;
         if (message.Bracket.Length > 0)
         {
-            var tried = await InTurn(() => Tried(desk, message.Bracket, depth), context.RequestAborted);
+            var tried = await turns.Take(() => Tried(desk, message.Bracket, depth), context.RequestAborted);
             answer = to => Reply.Answer(to, tried);
         }
         else
         {
-            var solved = await InTurn(() => Quick(desk, depth), context.RequestAborted);
+            var solved = await turns.Take(() => Quick(desk, depth), context.RequestAborted);
             answer = to => Reply.Answer(to, solved, message.Accepted, message.Wanted);
         }
 
@@ -85,7 +82,7 @@ internal sealed class DeskAnswers
                 Step = message.Step == "ap242" ? StepSchema.Ap242 : StepSchema.Ap214,
             },
             message.Kerf);
-        var result = await InTurn(() => _outputs.Of(asked), context.RequestAborted);
+        var result = await turns.Take(() => _outputs.Of(asked), context.RequestAborted);
         if (message.Name == AllFiles.Name && result.Files is { } all)
         {
             context.Response.Headers.ContentDisposition = $"attachment; filename=\"{AllFiles.Name}\"";
@@ -112,7 +109,7 @@ internal sealed class DeskAnswers
             return;
         }
 
-        var answer = await InTurn(() => Tried(desk, message.Bracket, Depth.Strength), context.RequestAborted);
+        var answer = await turns.Take(() => Tried(desk, message.Bracket, Depth.Strength), context.RequestAborted);
         await (answer.Tried is not { } tried ? Exchange.Refuse(context, StatusCodes.Status409Conflict, string.Join('\n', answer.Errors.Select(ProfileErrorText.Format)))
             : JobReport.Write(tried) is not { } bytes ? Exchange.Refuse(context, StatusCodes.Status409Conflict, BracketWords.NoReport)
             : Exchange.Send(context, bytes, "application/octet-stream"));
@@ -196,17 +193,4 @@ internal sealed class DeskAnswers
     private static string WhyNot(OutputResult result, string name) =>
         result.Errors.Count > 0 ? string.Join('\n', result.Errors.Select(ProfileErrorText.Format))
         : result.Problem ?? (result.Files?.Withheld.Contains(name) == true ? ServerWords.Withheld(name) : ServerWords.NoOutput);
-
-    private async Task<T> InTurn<T>(Func<T> work, CancellationToken cancelled)
-    {
-        await _turns.WaitAsync(cancelled);
-        try
-        {
-            return await Task.Run(work, cancelled);
-        }
-        finally
-        {
-            _turns.Release();
-        }
-    }
 }

@@ -16,7 +16,9 @@ internal sealed class Answering
 
     public Answering(WorkFolder folder, PageMemory memory)
     {
-        var desk = new DeskAnswers();
+        var turns = new Turns();
+        var desk = new DeskAnswers(turns);
+        var kit = new KitAnswers(folder, turns);
         var profiles = new FolderAnswers(folder);
         var remembering = new MemoryAnswers(memory);
         var messages = MessageContext.Default;
@@ -33,6 +35,9 @@ internal sealed class Answering
             ["/output"] = Taking(messages.OutputMessage, desk.Output),
             ["/report"] = Taking(messages.ReportMessage, desk.Report),
             ["/bracket"] = Taking(messages.PathMessage, profiles.Bracket),
+            ["/parts"] = Taking(messages.PartsMessage, kit.Parts),
+            ["/kit"] = Taking(messages.KitMessage, kit.Say),
+            ["/kit-file"] = Taking(messages.KitMessage, kit.File),
             ["/pack"] = Taking(messages.DeskMessage, desk.Pack),
             ["/open"] = Taking(messages.PathMessage, profiles.Open),
             ["/read"] = Taking(messages.PathMessage, profiles.Read),

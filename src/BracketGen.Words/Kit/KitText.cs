@@ -193,6 +193,17 @@ public static class KitText
         .. study.Bundles.Any(b => b.Source == PartSource.Donor) ? [("Donor", (IReadOnlyList<string>)[UsedText.Bundle])] : Array.Empty<(string, IReadOnlyList<string>)>(),
     ];
 
+    /// <summary>What is said below the table of what is taken, a paragraph each.</summary>
+    public static IReadOnlyList<string> Account(KitStudy study) => [.. Costs(study), MakeOrBuy(study), Job(study), .. SetNotes(study), ByMeasurements];
+
+    /// <summary>The lists under that, each with its heading; an empty one is left out.</summary>
+    public static IReadOnlyList<(string Heading, IReadOnlyList<string> Lines)> Lists(KitStudy study)
+    {
+        (string Heading, IReadOnlyList<string> Lines)[] lists =
+            [(Others, [.. OtherLines(study)]), (ToMeasure, [.. Measures(study)]), (UsedText.Heading, [.. Used(study).Select(u => $"{u.Need}: {string.Join(' ', u.Looks)}")])];
+        return [.. lists.Where(l => l.Lines.Count > 0)];
+    }
+
     /// <summary>Whether a part may be worn: all that is not new, and what is there already.</summary>
     public static bool IsUsed(KitOption option) => option.Part is { } part ? !part.IsNew && part.Source != PartSource.Made : option.Own is not (OwnPart.MadeBracket or OwnPart.OrderedScrews);
 

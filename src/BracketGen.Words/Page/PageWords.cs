@@ -29,6 +29,9 @@ public static class PageWords
         ["answers"] = AnswerWords.All,
         ["bracket"] = BracketWords.All,
         ["bracketLabels"] = BracketWords.Labels,
+        ["more"] = MoreWords.All,
+        ["kit"] = KitWords.All,
+        ["kitFiles"] = KitWords.Files,
         ["files"] = FileWords.Files,
         ["outputs"] = FileWords.All,
     };

@@ -29,6 +29,11 @@ public static class ServerWords
     public static string BadJob(int maxFiles) =>
         $"A job has 1 to {maxFiles} profiles. Each has a path in the folder that ends in .toml, and is at most 1 MiB long.";
 
+    /// <summary>The kit's files are too many, too long, or have paths that are not allowed.</summary>
+    /// <param name="maxFiles">Maximum number of the job's files.</param>
+    /// <param name="maxParts">Maximum number of lists, brackets and drawings.</param>
+    public static string BadKit(int maxFiles, int maxParts) => $"{BadJob(maxFiles)} It names at most {maxParts} lists of parts, brackets and drawings.";
+
     /// <summary>No such profile.</summary>
     public static string NoFile(string path) => $"{path}: no such file in the working folder.";
 

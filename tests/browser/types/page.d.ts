@@ -202,4 +202,12 @@ declare namespace Page {
     current: string;
   }
 
+  /** What the command kit says. */
+  interface KitReply {
+    errors: Problem[];
+    answer: {
+      state: string, heading: string, verdict: string, noLists: string | null, set: string, heads: string[], rows: string[][], account: string[],
+      lists: { heading: string, lines: string[] }[], files: string[],
+    } | null;
+  }
 }

@@ -1,0 +1,20 @@
+// What the page has beside numbers and bracket: one screen that leads to each.
+import { h } from './dom.js';
+import { kitPage } from './kit.js';
+import { screen } from './screens.js';
+import { words } from './words.js';
+
+const said = words.more;
+
+/**
+ * @param {{ desk: import('./desk.js').Desk, back: () => void }} handlers
+ */
+export function morePage({ desk, back }) {
+  const list = () => morePage({ desk, back });
+  /** @type {[string, string, string, boolean, () => void][]} */
+  const entries = [
+    ['kit', said.kit, said.kitDoes, desk.isOpen, () => kitPage({ desk, back: list })],
+  ];
+  screen(said.heading, h('ul', { class: 'shelf' }, entries.map(([id, name, does, isReady, go]) => h('li', {},
+    h('button', { type: 'button', id: `more-${id}`, disabled: !isReady, onclick: go }, h('strong', {}, name), h('span', {}, isReady ? does : said.noJob))))), said.back, back);
+}

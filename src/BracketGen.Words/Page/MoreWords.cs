@@ -1,0 +1,16 @@
+namespace BracketGen.Words.Page;
+
+/// <summary>What the page has beside numbers and bracket: the screen that leads there.</summary>
+internal static class MoreWords
+{
+    public static Dictionary<string, string> All { get; } = new()
+    {
+        ["entry"] = "More",
+        ["heading"] = "More for this job",
+        ["back"] = "Back to the job",
+        ["others"] = "Back to the list",
+        ["noJob"] = "Open a job first.",
+        ["kit"] = "Kit",
+        ["kitDoes"] = "Which of the parts at hand make a bare throttle body complete, and the cheapest set.",
+    };
+}
