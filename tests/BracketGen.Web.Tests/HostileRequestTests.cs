@@ -93,6 +93,8 @@ public class HostileRequestTests
             ("parts", Json(new { job = bare, text = bareFiles[bare], example = true })),
             ("kit", Json(new { job = bare, files = bareFiles, parts, strength = false })),
             ("kit-file", Json(new { job = bare, files = bareFiles, parts, strength = false, name = "kit.csv" })),
+            ("fitted", Json(new { job, files, readings = new Dictionary<string, string> { ["volts-stop"] = "0.5", ["volts-closed"] = "500 mV", ["free-play"] = "0.08 in" } })),
+            ("test-bend", Json(new { shop = paths[3], text = files[paths[3]], stock = 1, tool = 1, strips = new[] { new[] { "100", "51.9", "51.9", "90", "2.6", "" }, ["100", "51.9", "51.95", "90", "2.6", "2"] } })),
             ("open", Json(new { path = job, example = false })),
             ("read", Json(new { path = paths[1], example = true })),
             ("pack", Json(new { job, files, choice = 1 })),

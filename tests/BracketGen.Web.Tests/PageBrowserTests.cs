@@ -55,6 +55,13 @@ public class PageBrowserTests
                 AssertMeasuredInThePhotograph(Path.Combine(examples.Folder, "throttle-bodies", "alder-58.toml"));
             }
 
+            if (part == "more")
+            {
+                var shop = File.ReadAllText(Path.Combine(examples.Folder, "shops", "saltmarsh-fabrication.toml"));
+                Assert.Contains("k = 0.411", shop, StringComparison.Ordinal);
+                Assert.True(File.Exists(Path.Combine(empty.Folder, "parts", "saltmarsh.toml")));
+            }
+
             if (part == "bracket")
             {
                 // What was entered and saved is read by the command line's own reader, its drawing to the letter.

@@ -844,5 +844,57 @@ await inPart('more', 'the kit', { viewport: { width: 1440, height: 900 } }, asyn
   await page.waitForFunction(() => document.getElementById('status').textContent === 'Saved.');
 });
 
+await inPart('more', 'readings and test bends', { viewport: { width: 1440, height: 900 } }, async (page, say) => {
+  const has = async (selector, wanted) => {
+    await page.waitForFunction(([s, w]) => new RegExp(w).test(document.querySelector(s)?.textContent ?? ''), [selector, wanted]).catch(async () => say(`${selector} says «${await page.locator(selector).textContent()}», not ${wanted}`));
+  };
+  await page.goto(`${examples}#jobs%2Fplover-alder-58.toml`);
+  await verdict(page, 'Not proven');
+  await page.locator('#do-more').click();
+  await page.locator('#more-fitted').click();
+  await page.locator('#do-fitted').click();
+  await has('#fitted-status', 'Nothing was read');
+  await page.locator('#fitted-volts-stop').fill('0,5');
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('#fitted-volts-stop-problem:not([hidden])');
+  await lookOver(page, say, 'a wrong reading', 1440);
+  await page.locator('#fitted-volts-stop').fill('0.5');
+  await page.locator('#fitted-volts-closed').fill('700 mV');
+  await page.keyboard.press('Enter');
+  await has('#fitted-answer', 'UNSAFE. DO NOT START THE ENGINE');
+  await lookOver(page, say, 'readings after fitting', 1440);
+  await shots(page, 'fitted', 1440);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await lookOver(page, say, 'readings after fitting', 390);
+  await shots(page, 'fitted', 390);
+
+  // K from two strips goes into the open shop's file, and back.
+  await page.locator('#more-back').click();
+  await page.locator('#more-testbend').click();
+  await page.locator('#bend-stock').selectOption({ label: 'DC01 2.0 mm' });
+  await page.locator('#bend-tool').selectOption({ label: 'die, opening 16.0 mm' });
+  for (const [strip, other] of [[1, '51.9'], [2, '51.95']]) {
+    for (const [name, text] of Object.entries({ length: '100', leg: '51.9', other, angle: '90', radius: '2.6' })) {
+      await page.locator(`#bend-${strip}-${name}`).fill(text);
+    }
+  }
+  await page.keyboard.press('Enter');
+  await has('#bend-answer', 'K = 0.411 ± 0.032');
+  await lookOver(page, say, 'a test bend', 390);
+  await shots(page, 'testbend', 390);
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await lookOver(page, say, 'a test bend', 1440);
+  await shots(page, 'testbend', 1440);
+  await page.locator('#bend-write').click();
+  await has('#bend-status', 'is in shops/saltmarsh-fabrication.toml now');
+  await page.locator('#more-back').click();
+  await page.locator('#more-back').click();
+  await page.waitForSelector('#do-undo:not([disabled])');
+  await page.keyboard.press('Control+s');
+  await page.waitForFunction(() => document.getElementById('status').textContent === 'Saved.');
+  await page.keyboard.press('Control+z');
+  await page.waitForSelector('#do-save:not([disabled])');
+});
+
 await browser.close();
 found.forEach((line) => console.log(line));

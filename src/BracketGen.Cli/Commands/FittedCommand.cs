@@ -78,19 +78,19 @@ internal static class FittedCommand
 
         if (job.Units == UnitSystem.Inch && bare.Count > 0)
         {
-            Console.Error.WriteLine($"bracketgen: {bare[0]} was given without a unit, and the job is in inches. Write the unit with it: \"0.08 in\" or \"2 mm\".");
+            Console.Error.WriteLine($"bracketgen: {ReadingsText.NoUnit(bare[0])}");
             return ExitCode.BadInput;
         }
 
         if (job.Body.Sensor is null && (readings.StopVolts ?? readings.ClosedVolts ?? readings.FlooredVolts) is not null)
         {
-            Console.Error.WriteLine($"bracketgen: voltages were given, but the profile of {job.Body.Name} has no [sensor] with the readings at the two stops to hold them against.");
+            Console.Error.WriteLine($"bracketgen: {ReadingsText.NoSensor(job.Body.Name)}");
             return ExitCode.BadInput;
         }
 
         if (Designer.Solve(job, SearchEffort.BestOnly).Mechanism is not { } mechanism || FittedCheck.Of(job, mechanism, readings) is not { } findings)
         {
-            Console.Error.WriteLine("bracketgen: by the profiles the wire passes the throttle shaft within the sweep; the readings have nothing to be held against. See the command travel.");
+            Console.Error.WriteLine($"bracketgen: {ReadingsText.NoTravel}");
             return ExitCode.BadInput;
         }
 

@@ -130,6 +130,27 @@ internal sealed record KitMessage : DeskMessage
     public string Name { get; set; } = "";
 }
 
+/// <summary>Readings taken on the fitted bracket, by the names of the command's options.</summary>
+internal sealed record FittedMessage : DeskMessage
+{
+    public required Dictionary<string, string> Readings { get; init; }
+}
+
+/// <summary>Test strips bent in a shop.</summary>
+internal sealed record TestBendMessage
+{
+    public required string Shop { get; init; }
+
+    /// <summary>Text of the shop's file.</summary>
+    public required string Text { get; init; }
+
+    public int Stock { get; set; }
+
+    public int Tool { get; set; }
+
+    public string[][] Strips { get; set => field = value ?? []; } = [];
+}
+
 /// <summary>Serialization without reflection. A message that lacks a required value, or has null for a text, cannot be read.</summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true, MaxDepth = 24)]
@@ -139,6 +160,8 @@ internal sealed record KitMessage : DeskMessage
 [JsonSerializable(typeof(DeskMessage))]
 [JsonSerializable(typeof(PartsMessage))]
 [JsonSerializable(typeof(KitMessage))]
+[JsonSerializable(typeof(FittedMessage))]
+[JsonSerializable(typeof(TestBendMessage))]
 [JsonSerializable(typeof(PathMessage))]
 [JsonSerializable(typeof(PaperMessage))]
 [JsonSerializable(typeof(PairMessage))]

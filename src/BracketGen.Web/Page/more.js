@@ -1,7 +1,9 @@
 // What the page has beside numbers and bracket: one screen that leads to each.
 import { h } from './dom.js';
+import { fittedPage } from './fitted.js';
 import { kitPage } from './kit.js';
 import { screen } from './screens.js';
+import { testBendPage } from './testbend.js';
 import { words } from './words.js';
 
 const said = words.more;
@@ -14,6 +16,8 @@ export function morePage({ desk, back }) {
   /** @type {[string, string, string, boolean, () => void][]} */
   const entries = [
     ['kit', said.kit, said.kitDoes, desk.isOpen, () => kitPage({ desk, back: list })],
+    ['fitted', said.fitted, said.fittedDoes, desk.isOpen, () => fittedPage({ desk, back: list })],
+    ['testbend', said.testBend, said.testBendDoes, desk.isOpen, () => testBendPage({ desk, back: list })],
   ];
   screen(said.heading, h('ul', { class: 'shelf' }, entries.map(([id, name, does, isReady, go]) => h('li', {},
     h('button', { type: 'button', id: `more-${id}`, disabled: !isReady, onclick: go }, h('strong', {}, name), h('span', {}, isReady ? does : said.noJob))))), said.back, back);

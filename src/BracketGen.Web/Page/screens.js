@@ -1,5 +1,5 @@
 // What the screens beside numbers and bracket have alike.
-import { $, h } from './dom.js';
+import { $, all, h } from './dom.js';
 
 /**
  * One of the screens: its heading, the way back, and what is on it.
@@ -31,3 +31,35 @@ export const table = (caption, heads, rows) => h('div', { class: 'scroll', tabin
  * @param {string} text
  */
 export const verdict = (state, text) => h('div', { class: `strip ${state}` }, h('p', {}, text));
+
+/**
+ * A text field with its label, its unit, and a place for what is wrong with it.
+ * @param {string} id
+ * @param {string} label
+ * @param {string} unit
+ * @param {string} value
+ * @param {(text: string) => void} take
+ */
+export const labelled = (id, label, unit, value, take) => h('div', { class: 'field quantity' }, h('label', { for: id }, label),
+  h('div', { class: 'entry' }, h('input', { type: 'text', id, value, autocomplete: 'off', spellcheck: 'false', maxlength: 60, 'aria-describedby': `${id}-problem`, oninput: (/** @type {Event} */ e) => take(/** @type {HTMLInputElement} */ (e.currentTarget).value) }), h('span', { class: 'unit' }, unit)),
+  h('p', { class: 'problem', id: `${id}-problem`, hidden: true }));
+
+/**
+ * Shows each mistake at its field; the first wrong one gets the focus.
+ * @param {HTMLElement} form
+ * @param {Record<string, string>} mistakes By the name of the field.
+ * @param {string} prefix Of the fields' ids.
+ */
+export function tellMistakes(form, mistakes, prefix) {
+  for (const field of all(`input[id^=${prefix}]`, form)) {
+    const told = mistakes[field.id.slice(prefix.length)] ?? '';
+    const problem = $(`${field.id}-problem`);
+    problem.hidden = told === '';
+    problem.textContent = told;
+    field.toggleAttribute('aria-invalid', false);
+    if (told) {
+      field.setAttribute('aria-invalid', 'true');
+    }
+  }
+  all('[aria-invalid=true]', form)[0]?.focus();
+}

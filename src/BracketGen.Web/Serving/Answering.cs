@@ -18,6 +18,7 @@ internal sealed class Answering
     {
         var turns = new Turns();
         var desk = new DeskAnswers(turns);
+        var floor = new ShopFloorAnswers(turns);
         var kit = new KitAnswers(folder, turns);
         var profiles = new FolderAnswers(folder);
         var remembering = new MemoryAnswers(memory);
@@ -38,6 +39,8 @@ internal sealed class Answering
             ["/parts"] = Taking(messages.PartsMessage, kit.Parts),
             ["/kit"] = Taking(messages.KitMessage, kit.Say),
             ["/kit-file"] = Taking(messages.KitMessage, kit.File),
+            ["/fitted"] = Taking(messages.FittedMessage, floor.Fitted),
+            ["/test-bend"] = Taking(messages.TestBendMessage, ShopFloorAnswers.TestBend),
             ["/pack"] = Taking(messages.DeskMessage, desk.Pack),
             ["/open"] = Taking(messages.PathMessage, profiles.Open),
             ["/read"] = Taking(messages.PathMessage, profiles.Read),

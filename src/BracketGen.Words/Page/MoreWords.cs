@@ -12,5 +12,9 @@ internal static class MoreWords
         ["noJob"] = "Open a job first.",
         ["kit"] = "Kit",
         ["kitDoes"] = "Which of the parts at hand make a bare throttle body complete, and the cheapest set.",
+        ["fitted"] = "Readings after fitting",
+        ["fittedDoes"] = "What the readings on the fitted bracket mean, and how to turn the adjuster.",
+        ["testBend"] = "Test bends",
+        ["testBendDoes"] = "K from strips that the shop bent and measured, put into its file.",
     };
 }

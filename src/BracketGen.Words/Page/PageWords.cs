@@ -32,6 +32,12 @@ public static class PageWords
         ["more"] = MoreWords.All,
         ["kit"] = KitWords.All,
         ["kitFiles"] = KitWords.Files,
+        ["fitted"] = FittedWords.All,
+        ["fittedReadings"] = FittedWords.Readings,
+        ["fittedUnits"] = FittedWords.UnitOf,
+        ["testBend"] = TestBendPageWords.All,
+        ["testBendValues"] = TestBendPageWords.Values,
+        ["testBendUnits"] = TestBendPageWords.UnitOf,
         ["files"] = FileWords.Files,
         ["outputs"] = FileWords.All,
     };

@@ -62,8 +62,11 @@ public static class TestBendWords
     public static string Stock(string material, double thickness, UnitSystem units) => $"{material} {units.Write(Quantity.Length, thickness)}";
 
     /// <summary>What was wrong with a strip.</summary>
-    public static string BadStrip(string text, string? why) =>
-        $"--strip was given as '{text}'. {why ?? "Give length, one leg, the other leg, bend angle, inside radius and, if it was measured, thickness, with commas between: \"100, 51.8, 51.7, 90, 2.6\"."}";
+    /// <param name="name">What the strip is called.</param>
+    /// <param name="text">What was typed.</param>
+    /// <param name="why">What is wrong; null where numbers are missing.</param>
+    public static string BadStrip(string name, string text, string? why) =>
+        $"{name} was given as '{text}'. {why ?? "Give length, one leg, the other leg, bend angle, inside radius and, if it was measured, thickness, with commas between: \"100, 51.8, 51.7, 90, 2.6\"."}";
 
     /// <summary>What was written where.</summary>
     public static string Wrote(double k, string path) => $"wrote k = {K(k)} into {path}";

@@ -210,4 +210,22 @@ declare namespace Page {
       lists: { heading: string, lines: string[] }[], files: string[],
     } | null;
   }
+
+  /** What readings on the fitted bracket mean. */
+  interface FittedReply {
+    errors: Problem[];
+    mistakes: Record<string, string>;
+    problem: string | null;
+    answer: { state: string, heading: string, rows: string[][], verdict: string } | null;
+  }
+
+  /** What test strips come to. */
+  interface TestBendReply {
+    errors: Problem[];
+    stock?: string[];
+    tools?: string[];
+    problem?: string | null;
+    answer?: { state: string, heading: string, rows: string[][], told: string[], k?: number, edit?: Change };
+  }
+
 }
