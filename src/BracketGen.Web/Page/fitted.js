@@ -17,7 +17,9 @@ export function fittedPage({ desk, back }) {
   const place = h('div', { id: 'fitted-answer' });
   const lengths = Object.entries(words.fittedUnits).filter(([, unit]) => unit === 'mm').map(([name]) => name);
   const unitOf = (/** @type {string} */ name) => (desk.inInches && lengths.includes(name) ? said.unit : words.fittedUnits[name]);
-  const form = h('form', { class: 'readings-form', onsubmit: (/** @type {Event} */ event) => { event.preventDefault(); say(); } },
+  const form = h('form', { class: 'readings-form', onsubmit: (/** @type {Event} */ event) => { event.preventDefault(); say(); },
+    // What is said of other readings must not stand beside these.
+    oninput: () => { place.replaceChildren(); status.textContent = ''; } },
     Object.entries(words.fittedReadings).map(([name, label]) => labelled(`fitted-${name}`, label, unitOf(name), typed[name] ?? '', (text) => { typed[name] = text; })),
     h('button', { type: 'submit', class: 'primary', id: 'do-fitted' }, said.say));
 

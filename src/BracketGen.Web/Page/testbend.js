@@ -23,6 +23,8 @@ export async function testBendPage({ desk, back }) {
   const status = h('p', { class: 'waiting', role: 'status', id: 'bend-status' });
   const place = h('div', { id: 'bend-answer' });
   const body = h('div', {});
+  /** The shop's file that the answer is of. */
+  let sent = '';
   screen(words.more.testBend, [h('p', {}, said.explain), body, status, place], words.more.others, back);
   const message = (/** @type {string[][]} */ strips) => ({ shop, text: desk.files[shop] ?? '', stock: typed.stock, tool: typed.tool, strips });
 
@@ -33,6 +35,7 @@ export async function testBendPage({ desk, back }) {
       return;
     }
     status.textContent = said.working;
+    sent = desk.files[shop];
     place.replaceChildren();
     try {
       /** @type {Page.TestBendReply} */
@@ -50,6 +53,11 @@ export async function testBendPage({ desk, back }) {
    */
   async function write(edit, k) {
     const before = desk.files[shop];
+    // Undone meanwhile: it is worked out anew.
+    if (before !== sent) {
+      await work();
+      return;
+    }
     await desk.edit([{ file: shop, ...edit }]);
     const isIn = desk.files[shop] !== before;
     status.textContent = fill(isIn ? said.wrote : said.notWritten, { k, file: shop });
@@ -65,7 +73,7 @@ export async function testBendPage({ desk, back }) {
   try {
     /** @type {Page.TestBendReply} */
     const { errors, stock = [], tools = [] } = await asked('/test-bend', message([]));
-    body.replaceChildren(...(errors.length ? wrong(errors) : [form(stock, tools, work)]));
+    body.replaceChildren(...(errors.length ? wrong(errors) : [form(stock, tools, work, () => { place.replaceChildren(); status.textContent = ''; })]));
   } catch (problem) {
     status.textContent = textOf(problem);
   }
@@ -78,8 +86,9 @@ const wrong = (errors) => (errors.length ? [h('p', { class: 'problem' }, said.mi
  * @param {string[]} stock
  * @param {string[]} tools
  * @param {() => void} work
+ * @param {() => void} changed
  */
-function form(stock, tools, work) {
+function form(stock, tools, work, changed) {
   const pick = (/** @type {'stock' | 'tool'} */ what, /** @type {string} */ label, /** @type {string[]} */ options) => [
     h('label', { for: `bend-${what}` }, label),
     h('select', { id: `bend-${what}`, onchange: () => { typed[what] = Number(select(`bend-${what}`).value); } }, options.map((text, i) => h('option', { value: String(i), ...(i === typed[what] ? { selected: true } : {}) }, text)))];
@@ -90,7 +99,7 @@ function form(stock, tools, work) {
     more.disabled = typed.strips.length >= most;
     input(`bend-${typed.strips.length}-${names[0]}`).focus();
   } }, said.another);
-  return h('form', { onsubmit: (/** @type {Event} */ event) => { event.preventDefault(); work(); } },
+  return h('form', { onsubmit: (/** @type {Event} */ event) => { event.preventDefault(); work(); }, oninput: changed },
     h('div', { class: 'pick' }, pick('stock', said.sheet, stock), pick('tool', said.tool, tools)), strips,
     h('div', { class: 'controls' }, more, h('button', { type: 'submit', class: 'primary', id: 'do-bend' }, said.work)));
 }
