@@ -62,7 +62,13 @@ public class HostileRequestTests
         // The mutator must neither break everything nor nothing: of a short run all told, of a long one at each address.
         Assert.True(seen.Keys.Any(k => k.IsAnswered) && seen.Keys.Any(k => !k.IsAnswered), string.Join(", ", seen));
         Assert.All(LongRun.IsOn ? seeds : [], seed => Assert.True(seen.ContainsKey((seed.Address, true)) && seen.ContainsKey((seed.Address, false)), $"{seed.Address}: {string.Join(", ", seen)}"));
-        Assert.All(Directory.GetFiles(served.Folder, "*", SearchOption.AllDirectories), file => Assert.Matches("[.](dxf|toml([.]unsaved)?)$", file));
+        while ((await served.Post("line-state", """{"path":"families/one.toml"}""")).Text.Contains("\"isRunning\":true", StringComparison.Ordinal))
+        {
+            await Task.Delay(50);
+        }
+
+        Assert.All(Directory.GetFiles(served.Folder, "*", SearchOption.AllDirectories),
+            file => Assert.Matches(Path.GetRelativePath(served.Folder, file).StartsWith("output", StringComparison.Ordinal) ? "[.](dxf|html|json|jsonl|csv|xlsx|txt|lock)$" : "[.](dxf|toml([.]unsaved)?)$", file));
         Assert.Equal(HttpStatusCode.OK, (await served.Post(seeds[0].Address, seeds[0].Json)).Status);
     }
 
@@ -80,6 +86,10 @@ public class HostileRequestTests
         var bareFiles = new[] { bare, "throttle-bodies/alder-58-bare.toml", paths[2], paths[3] }.ToDictionary(path => path, path => File.ReadAllText(Path.Combine(folder, path)));
         var parts = Folder.PartsFiles.Of(bare, bareFiles[bare], path => File.ReadAllText(Path.Combine(folder, path)));
 
+        const string family = "families/one.toml";
+        Directory.CreateDirectory(Path.Combine(folder, "families"));
+        File.WriteAllText(Path.Combine(folder, family), Family);
+
         // White space is no part of the message: so not every mutation of a short one hits something.
         string Json(object message) => JsonSerializer.Serialize(message).PadRight(300);
         return
@@ -95,6 +105,11 @@ public class HostileRequestTests
             ("kit-file", Json(new { job = bare, files = bareFiles, parts, strength = false, name = "kit.csv" })),
             ("fitted", Json(new { job, files, readings = new Dictionary<string, string> { ["volts-stop"] = "0.5", ["volts-closed"] = "500 mV", ["free-play"] = "0.08 in" } })),
             ("test-bend", Json(new { shop = paths[3], text = files[paths[3]], stock = 1, tool = 1, strips = new[] { new[] { "100", "51.9", "51.9", "90", "2.6", "" }, ["100", "51.9", "51.95", "90", "2.6", "2"] } })),
+            ("line", Json(new { path = family })),
+            ("line-run", Json(new { path = family, strength = false, own = true })),
+            ("line-state", Json(new { path = family })),
+            ("line-stop", Json(new { path = family })),
+            ("line-job", Json(new { path = family, key = "PLV-A58" })),
             ("open", Json(new { path = job, example = false })),
             ("read", Json(new { path = paths[1], example = true })),
             ("pack", Json(new { job, files, choice = 1 })),
@@ -108,6 +123,19 @@ public class HostileRequestTests
             ("save", Json(new { files = new[] { new { path = "vehicles/new.toml", text = files[paths[2]], was = (string?)null } }, replace = true })),
         ];
     }
+
+    // One variant.
+    internal const string Family = """
+        profile = "family"
+        name = "One"
+        shop = "../shops/saltmarsh-fabrication.toml"
+        vehicles = [{ code = "PLV", file = "../vehicles/plover.toml" }]
+        throttle_bodies = [{ code = "A58", file = "../throttle-bodies/alder-58.toml" }]
+
+        [numbers]
+        rule = "SF-{vehicle}{throttle_body}"
+
+        """;
 
     private static string Packed(string job, Dictionary<string, string> files) =>
         new Profiles.PackedJob(job, [.. files.Select(f => (f.Key, f.Value))]).Write();

@@ -28,11 +28,18 @@ public class PageBrowserTests
     [InlineData("layout")]
     [InlineData("photo")]
     [InlineData("more")]
+    [InlineData("line")]
     public async Task A_browser_finds_nothing_amiss(string part)
     {
         var (node, tests, chromium) = Browser();
         await using var empty = await Served.Start(withExamples: false);
         await using var examples = await Served.Start();
+        if (part == "line")
+        {
+            Directory.CreateDirectory(Path.Combine(examples.Folder, "families"));
+            File.WriteAllText(Path.Combine(examples.Folder, "families", "slough.toml"), Family);
+        }
+
         if (part == "errors")
         {
             var job = File.ReadAllText(Path.Combine(examples.Folder, "jobs", "plover-alder-58.toml"));
@@ -53,6 +60,11 @@ public class PageBrowserTests
             if (part == "photo")
             {
                 AssertMeasuredInThePhotograph(Path.Combine(examples.Folder, "throttle-bodies", "alder-58.toml"));
+            }
+
+            if (part == "line")
+            {
+                Assert.True(File.Exists(Path.Combine(examples.Folder, "output", "slough", "catalogue.html")));
             }
 
             if (part == "more")
@@ -158,6 +170,20 @@ public class PageBrowserTests
         OutsideTool.Require(Path.Combine(tests, "node_modules", "playwright-core", "package.json"));
         return (node, tests, chromium);
     }
+
+    private const string Family = """
+        profile = "family"
+        name = "Slough line"
+        shop = "../shops/saltmarsh-fabrication.toml"
+        vehicles = [{ code = "PLV", file = "../vehicles/plover.toml" }, { code = "PLE", file = "../vehicles/plover-estate.toml" }]
+        throttle_bodies = [{ code = "A58", file = "../throttle-bodies/alder-58.toml" }, { code = "H70", file = "../throttle-bodies/hornbeam-70.toml" }]
+        materials = [{ code = "S", name = "steel", designations = ["S235JR", "DC01"] }, { code = "L", name = "aluminium", designations = ["EN AW-5754 H22"] }]
+        exclusions = [{ vehicle = "PLE", throttle_body = "H70", reason = "nobody asked for it" }]
+
+        [numbers]
+        rule = "SF-{vehicle}{throttle_body}{material}"
+
+        """;
 
     // Answers by question, the numbers of the shipped example; several for several fields, null for the empty answer.
     private static readonly Dictionary<string, object?> Body = new()

@@ -809,6 +809,7 @@ await inPart('photo', 'a photograph', { viewport: { width: 1440, height: 900 } }
 const shots = (page, name, width) => page.screenshot({ path: join(folder, `${name}-${width}.png`), fullPage: true });
 await inPart('more', 'the kit', { viewport: { width: 1440, height: 900 } }, async (page, say) => {
   await page.goto(empty);
+  await page.waitForSelector('#start:not([hidden])');
   await page.locator('#do-more').click();
   if (!(await page.locator('#more-kit').isDisabled())) {
     say('without a job there is a kit');
@@ -894,6 +895,56 @@ await inPart('more', 'readings and test bends', { viewport: { width: 1440, heigh
   await page.waitForFunction(() => document.getElementById('status').textContent === 'Saved.');
   await page.keyboard.press('Control+z');
   await page.waitForSelector('#do-save:not([disabled])');
+});
+
+// A product line: run, watched, stopped, and one variant opened as a job.
+await inPart('line', 'a product line', { viewport: { width: 1440, height: 900 } }, async (page, say) => {
+  await page.goto(empty);
+  await page.waitForSelector('#start:not([hidden])');
+  await page.locator('#do-more').click();
+  await page.locator('#more-line').click();
+  await page.waitForFunction(() => /no family file/.test(document.getElementById('more').textContent));
+  await page.goto(examples);
+  await page.waitForSelector('#start:not([hidden])');
+  await page.locator('#do-more').click();
+  await page.locator('#more-line').focus();
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('[data-variant]');
+  const states = () => page.locator('[data-variant]').allTextContents();
+  if ((await states()).filter((s) => s === 'not made yet').length !== 6) {
+    say(`before the run: ${await states()}`);
+  }
+  await lookOver(page, say, 'a line that is not made', 1440);
+  await page.locator('#line-strength').uncheck();
+  await page.locator('#line-run').click();
+  await page.waitForSelector('#line-stop:not([disabled])');
+  await page.locator('#line-stop').click();
+  await page.waitForSelector('#line-told pre');
+  await page.waitForSelector('#line-run:not([disabled])');
+  if (!/^Stopped: |^Verdict of the line/.test(await page.locator('#line-told pre').textContent())) {
+    say(`stopped: ${await page.locator('#line-told pre').textContent()}`);
+  }
+  await page.locator('#line-run').click();
+  await page.waitForFunction(() => /^Verdict of the line/.test(document.querySelector('#line-told pre')?.textContent ?? ''));
+  await page.waitForFunction(() => document.getElementById('line-status').textContent === 'The run has ended.');
+  if ((await states()).includes('not made yet')) {
+    say(`after the run: ${await states()}`);
+  }
+  await lookOver(page, say, 'a line that is made', 1440);
+  await shots(page, 'line', 1440);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await lookOver(page, say, 'a line that is made', 390);
+  await shots(page, 'line', 390);
+  await page.setViewportSize({ width: 1440, height: 900 });
+  await page.locator('[data-variant="PLV-A58-S"]').focus();
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('#desk:not([hidden])');
+  await verdict(page, 'Not proven');
+  await page.keyboard.press('Control+s');
+  await page.waitForFunction(() => document.getElementById('status').textContent === 'Saved.');
+  if (!/jobs%2Fslough-plv-a58-s\.toml/.test(page.url())) {
+    say(`the job is at ${page.url()}`);
+  }
 });
 
 await browser.close();

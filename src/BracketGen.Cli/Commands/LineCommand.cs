@@ -1,15 +1,7 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using System.Reflection;
-using BracketGen.Cli.Line;
 using BracketGen.Cli.Terminal;
-using BracketGen.Design.Checks;
-using BracketGen.Line.Combinations;
-using BracketGen.Line.Numbering;
-using BracketGen.Line.Solving;
+using BracketGen.Line.Running;
 using BracketGen.Profiles;
-using BracketGen.Profiles.Family;
-using BracketGen.Storage;
 using BracketGen.Words.Line;
 using BracketGen.Words.Profiles;
 
@@ -73,103 +65,28 @@ internal static class LineCommand
             return ExitCode.BadInput;
         }
 
-        var place = LinePlace.Of(wishes.Family, wishes.Into, wishes.Register);
-        try
-        {
-            using var held = FolderLock.TryTake(place.Folder);
-            return held is null
-                ? Bad(LineRunText.Busy(place.Folder))
-                : Make(wishes, read.Value, place, held);
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            Console.Error.WriteLine($"bracketgen: {LineRunText.NotWritten(place.Folder, problem.Message)}");
-            return ExitCode.CannotWrite;
-        }
-    }
-
-    private static int Make(Wishes wishes, LoadedFamily family, LinePlace place, FolderLock held)
-    {
-        var combinations = FamilyCombinations.Of(family);
-        var (register, damage) = RegisterFile.Read(place.Register, family.Family.Name);
-        if (register is null)
-        {
-            return Bad(LineRunText.Damaged(place.Register, damage!));
-        }
-
-        var (numbers, conflicts) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, combinations.Offered, register);
-        if (numbers is null)
-        {
-            foreach (var conflict in conflicts)
-            {
-                Console.Error.WriteLine($"bracketgen: {conflict.Text}");
-            }
-
-            Console.Error.WriteLine(LineRunText.Conflicts(place.Register));
-            return ExitCode.BadInput;
-        }
-
-        var strength = wishes.Strength ? StrengthDetail.Usual : null;
-        var inputs = new CombinationInputs(family, ProgramVersion);
-        var solver = new CombinationSolver(family, inputs, numbers, strength, wishes.Drawings ? LineDrawings.Of : null);
         using var stop = new StopSignal();
-        if (Solve(wishes, combinations, solver, place.Combinations(held), stop.Token) is not { } made)
-        {
-            return ExitCode.Stopped;
-        }
-
-        var parts = LineParts.Of(family, combinations.Offered, made);
-        var now = NewRevisions.Add(register, combinations.Offered, made, inputs, numbers, parts, family.Family.Units);
-        if (!RegisterFile.Write(held, place.Register, register, now))
-        {
-            return Bad(LineRunText.RegisterChanged(place.Register));
-        }
-
-        LineTable.PrintOutcome(Console.Out, combinations, made, now, register);
-        foreach (var folder in place.Combinations(held).Others(combinations.Offered.Select(c => c.Key)))
-        {
-            Console.Out.WriteLine($"  {LineRunText.Left(Path.Combine(LinePlace.CombinationsFolder, folder))}");
-        }
-
-        if (!wishes.SolveOnly && stop.Token.IsCancellationRequested)
-        {
-            return ExitCode.Stopped;
-        }
-
-        var code = wishes.SolveOnly
-            ? ExitCode.Pass
-            : LineOutputs.Write(wishes.Order, wishes.Own, wishes.Threads, new(family, combinations, made, parts, now, strength), place, held);
-        return code != ExitCode.Pass ? code : ExitCode.Of(LineVerdict.Of(made));
-    }
-
-    /// <summary>Solves the variants that are new or changed; null if the run was stopped before the end.</summary>
-    private static ImmutableArray<Made>? Solve(
-        Wishes wishes, FamilyCombinations combinations, CombinationSolver solver, CombinationFolder folder, CancellationToken stop)
-    {
-        foreach (var combination in wishes.Anew ? combinations.Offered : [])
-        {
-            folder.Forget(combination.Key);
-        }
-
         var progress = new ProgressReport(
             Console.Error, !Console.IsErrorRedirected, Console.IsErrorRedirected ? 80 : Math.Max(40, Console.WindowWidth));
-        var run = LineRun.Run(combinations.Offered, solver, folder, wishes.Threads, progress.Tell, stop);
-        progress.End();
-        if (run.Any(m => m is null))
+        var (end, verdict) = LineWork.Run(
+            read.Value,
+            new(wishes.Threads)
+            {
+                Order = wishes.Order?.ToString(),
+                Own = wishes.Own,
+                Strength = wishes.Strength,
+                Drawings = wishes.Drawings,
+                Anew = wishes.Anew,
+                SolveOnly = wishes.SolveOnly,
+            },
+            LinePlace.Of(wishes.Family.Name, wishes.Into.ToString(), wishes.Register?.ToString()),
+            new(Console.Out, Console.Error, "bracketgen: ", progress.Tell, progress.End), stop.Token);
+        return end switch
         {
-            Console.Error.WriteLine(LineRunText.Stopped(run.Count(m => m is not null), run.Length));
-            return null;
-        }
-
-        return [.. run.Select(m => m!)];
+            LineEnd.BadInput => ExitCode.BadInput,
+            LineEnd.CannotWrite => ExitCode.CannotWrite,
+            LineEnd.Stopped => ExitCode.Stopped,
+            _ => ExitCode.Of(verdict!.Value),
+        };
     }
-
-    private static int Bad(string problem)
-    {
-        Console.Error.WriteLine($"bracketgen: {problem}");
-        return ExitCode.BadInput;
-    }
-
-    private static string ProgramVersion =>
-        typeof(LineCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "unknown";
 }

@@ -150,7 +150,8 @@ public static class LineLists
 
     private static string Margin(FitMargin? margin, UnitSystem units) => margin is null ? "" : CheckText.Margin(margin.Check, units);
 
-    private static string Answer(Outcome outcome) => outcome switch
+    /// <summary>The answer of a variant in a word.</summary>
+    public static string Answer(Outcome outcome) => outcome switch
     {
         Outcome.Passes => VerdictText.Name(VerdictKind.Passes),
         Outcome.NotProven => VerdictText.Name(VerdictKind.NotProven),

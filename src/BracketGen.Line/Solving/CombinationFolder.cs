@@ -18,9 +18,14 @@ public sealed class CombinationFolder(string root, FolderLock held)
     public string Of(string key) => Path.Combine(root, key);
 
     /// <summary>What was made of a combination, with all its files as they were written; null where there is no such thing.</summary>
-    public Made? Find(string key)
+    public Made? Find(string key) => Kept(root, key);
+
+    /// <summary>The same, of a folder that nobody has locked: what is read is whole.</summary>
+    /// <param name="root">The folder that they lie in.</param>
+    /// <param name="key">Key of the combination.</param>
+    public static Made? Kept(string root, string key)
     {
-        var folder = Of(key);
+        var folder = Path.Combine(root, key);
         try
         {
             return Made.Read(File.ReadAllBytes(Path.Combine(folder, KeptFile))) is { } made && made.Files.All(f => IsThere(folder, f)) ? made : null;

@@ -197,6 +197,20 @@ public sealed class WorkFolder
         }
     }
 
+    /// <summary>The folder's profiles for a reader that follows the names in them: nothing else is read.</summary>
+    public IFileSource Source => new Within(this);
+
+    /// <summary>Whether a place below the folder may be written to: no part of its way is a link.</summary>
+    /// <param name="path">Path from the folder.</param>
+    public bool IsWithin(string path) => !HasLink(path);
+
+    private sealed class Within(WorkFolder folder) : IFileSource
+    {
+        public FileReading Read(string path, int max) => IsAllowed(path) && !folder.HasLink(path)
+            ? new DiskFileSource().Read(Path.Combine(folder.Root, path), max)
+            : FileReading.Without(FileState.Missing);
+    }
+
     private bool Exists(string path) => File.Exists(Path.Combine(Root, path)) || Directory.Exists(Path.Combine(Root, path));
 
     // A link within the folder may lead out of it.

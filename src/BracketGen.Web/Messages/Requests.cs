@@ -151,6 +151,22 @@ internal sealed record TestBendMessage
     public string[][] Strips { get; set => field = value ?? []; } = [];
 }
 
+/// <summary>A product line, and what is wanted of a run or which variant.</summary>
+internal sealed record LineMessage
+{
+    public required string Path { get; init; }
+
+    public bool Strength { get; set; } = true;
+
+    public bool Own { get; set; }
+
+    public bool Drawings { get; set; }
+
+    public bool Anew { get; set; }
+
+    public string Key { get; set; } = "";
+}
+
 /// <summary>Serialization without reflection. A message that lacks a required value, or has null for a text, cannot be read.</summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, RespectNullableAnnotations = true, RespectRequiredConstructorParameters = true, MaxDepth = 24)]
@@ -161,6 +177,7 @@ internal sealed record TestBendMessage
 [JsonSerializable(typeof(PartsMessage))]
 [JsonSerializable(typeof(KitMessage))]
 [JsonSerializable(typeof(FittedMessage))]
+[JsonSerializable(typeof(LineMessage))]
 [JsonSerializable(typeof(TestBendMessage))]
 [JsonSerializable(typeof(PathMessage))]
 [JsonSerializable(typeof(PaperMessage))]

@@ -232,9 +232,17 @@ const check = () => attempt(async () => {
   $('check-heading').focus();
 });
 
+/** A job that was put together on another screen. */
+const take = (/** @type {Page.Opened} */ opened) => attempt(async () => {
+  if (await mayLeave()) {
+    await prepare();
+    await load(opened, false);
+  }
+});
+
 const more = () => attempt(async () => {
   show('more');
-  morePage({ desk, back: () => (desk.isOpen ? show('desk') : start()) });
+  morePage({ desk, take, back: () => (desk.isOpen ? show('desk') : start()) });
 });
 
 const leaveBracket = () => attempt(async () => {

@@ -40,7 +40,7 @@ export const verdict = (state, text) => h('div', { class: `strip ${state}` }, h(
  * @param {string} value
  * @param {(text: string) => void} take
  */
-export const labelled = (id, label, unit, value, take) => h('div', { class: 'field quantity' }, h('label', { for: id }, label),
+export const labelled = (id, label, unit, value, take) => h('div', { class: 'field' }, h('label', { for: id }, label),
   h('div', { class: 'entry' }, h('input', { type: 'text', id, value, autocomplete: 'off', spellcheck: 'false', maxlength: 60, 'aria-describedby': `${id}-problem`, oninput: (/** @type {Event} */ e) => take(/** @type {HTMLInputElement} */ (e.currentTarget).value) }), h('span', { class: 'unit' }, unit)),
   h('p', { class: 'problem', id: `${id}-problem`, hidden: true }));
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BracketGen.Design.Kit;
 using BracketGen.Line.Lists;
 using BracketGen.Web.Desk;

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization.Metadata;
+using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Memory;
 using BracketGen.Web.Messages;
@@ -9,15 +10,17 @@ using Microsoft.AspNetCore.Http;
 namespace BracketGen.Web.Serving;
 
 /// <summary>Which answer belongs to which address. No desk is kept from one request to the next: the page holds the texts.</summary>
-internal sealed class Answering
+internal sealed class Answering : IDisposable
 {
     private readonly Dictionary<string, Func<HttpContext, Task>> _gets, _posts;
     private readonly PageMemory _memory;
+    private readonly LineRuns _runs = new();
 
     public Answering(WorkFolder folder, PageMemory memory)
     {
         var turns = new Turns();
         var desk = new DeskAnswers(turns);
+        var line = new LineAnswers(folder, _runs);
         var floor = new ShopFloorAnswers(turns);
         var kit = new KitAnswers(folder, turns);
         var profiles = new FolderAnswers(folder);
@@ -41,6 +44,11 @@ internal sealed class Answering
             ["/kit-file"] = Taking(messages.KitMessage, kit.File),
             ["/fitted"] = Taking(messages.FittedMessage, floor.Fitted),
             ["/test-bend"] = Taking(messages.TestBendMessage, ShopFloorAnswers.TestBend),
+            ["/line"] = Taking(messages.LineMessage, line.Matrix),
+            ["/line-run"] = Taking(messages.LineMessage, line.Run),
+            ["/line-state"] = Taking(messages.LineMessage, line.State),
+            ["/line-stop"] = Taking(messages.LineMessage, line.Stop),
+            ["/line-job"] = Taking(messages.LineMessage, line.Job),
             ["/pack"] = Taking(messages.DeskMessage, desk.Pack),
             ["/open"] = Taking(messages.PathMessage, profiles.Open),
             ["/read"] = Taking(messages.PathMessage, profiles.Read),
@@ -53,6 +61,9 @@ internal sealed class Answering
             ["/remember"] = Taking(RememberedContext.Default.Remembered, remembering.Remember),
         };
     }
+
+    /// <summary>Stops a run of a product line: what is begun is finished.</summary>
+    public void Dispose() => _runs.Dispose();
 
     /// <summary>Answers a request that is allowed to ask; false if there is no such address.</summary>
     public async Task<bool> Answer(HttpContext context)

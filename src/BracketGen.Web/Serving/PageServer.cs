@@ -14,7 +14,7 @@ namespace BracketGen.Web.Serving;
 
 /// <summary>The page, served to this machine only.</summary>
 /// <remarks>
-/// Listens on 127.0.0.1 and nowhere else, whatever variables, files or settings say. Keeps nothing between requests but the last outputs.
+/// Listens on 127.0.0.1 and nowhere else, whatever variables, files or settings say. Keeps nothing between requests but the last outputs and the run of a product line.
 /// </remarks>
 public sealed class PageServer : IAsyncDisposable
 {
@@ -76,6 +76,7 @@ public sealed class PageServer : IAsyncDisposable
     {
         await _app.StopAsync();
         await _app.DisposeAsync();
+        _answering.Dispose();
     }
 
     internal static int PortOf(WebApplication app) =>

@@ -6,7 +6,7 @@ internal static class MoreWords
     public static Dictionary<string, string> All { get; } = new()
     {
         ["entry"] = "More",
-        ["heading"] = "More for this job",
+        ["heading"] = "More",
         ["back"] = "Back to the job",
         ["others"] = "Back to the list",
         ["noJob"] = "Open a job first.",
@@ -16,5 +16,7 @@ internal static class MoreWords
         ["fittedDoes"] = "What the readings on the fitted bracket mean, and how to turn the adjuster.",
         ["testBend"] = "Test bends",
         ["testBendDoes"] = "K from strips that the shop bent and measured, put into its file.",
+        ["line"] = "Product line",
+        ["lineDoes"] = "Every vehicle on every throttle body of a family: what is made, run it, open one.",
     };
 }

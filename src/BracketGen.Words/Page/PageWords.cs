@@ -38,6 +38,8 @@ public static class PageWords
         ["testBend"] = TestBendPageWords.All,
         ["testBendValues"] = TestBendPageWords.Values,
         ["testBendUnits"] = TestBendPageWords.UnitOf,
+        ["line"] = LinePageWords.All,
+        ["lineWishes"] = LinePageWords.Wishes,
         ["files"] = FileWords.Files,
         ["outputs"] = FileWords.All,
     };

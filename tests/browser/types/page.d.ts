@@ -228,4 +228,20 @@ declare namespace Page {
     answer?: { state: string, heading: string, rows: string[][], told: string[], k?: number, edit?: Change };
   }
 
+  /** A variant of a product line. */
+  interface LineCell { key: string, title: string, state: string, word: string, why: string[], isOpen: boolean }
+
+  /** How far a run has come; ended where there is none. */
+  interface LineRunState { isRunning: boolean, progress: string, done: number, of: number, output: string, errors: string }
+
+  /** A product line as it is in the folder. */
+  interface LineReply {
+    errors: Problem[];
+    name?: string;
+    outcome?: string;
+    place?: string;
+    columns?: string[];
+    rows?: { name: string, cells: LineCell[] }[];
+    run?: LineRunState | null;
+  }
 }

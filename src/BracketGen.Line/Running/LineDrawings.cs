@@ -2,7 +2,7 @@ using BracketGen.Design.Study;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.ShopDrawing;
 
-namespace BracketGen.Cli.Line;
+namespace BracketGen.Line.Running;
 
 /// <summary>The drawing of a combination, where it is asked for.</summary>
 internal static class LineDrawings

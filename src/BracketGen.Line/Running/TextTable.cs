@@ -1,4 +1,4 @@
-namespace BracketGen.Cli.Terminal;
+namespace BracketGen.Line.Running;
 
 /// <summary>Lines up columns of text for a terminal.</summary>
 internal static class TextTable

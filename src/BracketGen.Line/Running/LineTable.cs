@@ -9,7 +9,7 @@ using BracketGen.Units;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
 
-namespace BracketGen.Cli.Terminal;
+namespace BracketGen.Line.Running;
 
 /// <summary>What became of a line, on the terminal.</summary>
 internal static class LineTable

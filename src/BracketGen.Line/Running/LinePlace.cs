@@ -1,23 +1,29 @@
 using BracketGen.Line.Solving;
 using BracketGen.Storage;
 
-namespace BracketGen.Cli.Line;
+namespace BracketGen.Line.Running;
 
 /// <summary>Where the files of a line are.</summary>
 /// <param name="Folder">The line's own folder.</param>
 /// <param name="Register">The register.</param>
-internal sealed record LinePlace(string Folder, string Register)
+public sealed record LinePlace(string Folder, string Register)
 {
     /// <summary>Below <paramref name="into"/>, in a folder named after the family's file.</summary>
-    public static LinePlace Of(FileInfo family, DirectoryInfo into, FileInfo? register)
+    /// <param name="family">Path of the family's file.</param>
+    /// <param name="into">The folder that it is made in.</param>
+    /// <param name="register">Path of the register; null for the one in the line's folder.</param>
+    public static LinePlace Of(string family, string into, string? register)
     {
-        var folder = Path.Combine(into.ToString(), Path.GetFileNameWithoutExtension(family.Name));
-        return new(folder, register?.ToString() ?? Path.Combine(folder, "register.jsonl"));
+        var folder = Path.Combine(into, Path.GetFileNameWithoutExtension(family));
+        return new(folder, register ?? Path.Combine(folder, "register.jsonl"));
     }
+
+    /// <summary>The folder of the variants' folders.</summary>
+    public string Variants => Path.Combine(Folder, CombinationsFolder);
 
     /// <summary>The variants' folders.</summary>
     /// <param name="held">Lock of the line's folder.</param>
-    public CombinationFolder Combinations(FolderLock held) => new(Path.Combine(Folder, CombinationsFolder), held);
+    public CombinationFolder Combinations(FolderLock held) => new(Variants, held);
 
     /// <summary>Name of the folder of the variants' folders within the line's.</summary>
     public const string CombinationsFolder = "combinations";

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
 using BracketGen.Line.Catalogue;
 using BracketGen.Line.Combinations;
@@ -12,7 +11,7 @@ using BracketGen.Profiles.Family;
 using BracketGen.Storage;
 using BracketGen.Words.Line;
 
-namespace BracketGen.Cli.Line;
+namespace BracketGen.Line.Running;
 
 /// <summary>A line whose variants are all solved and registered.</summary>
 /// <param name="Family">The family.</param>
@@ -27,21 +26,22 @@ internal sealed record SolvedLine(
 /// <summary>From the solved variants to parts, lists, catalogue and stock sheets.</summary>
 internal static class LineOutputs
 {
-    public static int Write(FileInfo? orderFile, bool own, int threads, SolvedLine line, LinePlace place, FolderLock held)
+    /// <returns>False if the order cannot be used.</returns>
+    public static bool Write(LineWishes wishes, SolvedLine line, LinePlace place, FolderLock held, LineTeller tell)
     {
         var family = line.Family.Family;
-        var selection = own ? FewestParts.Own(line.Parts) : FewestParts.Of(line.Family, line.Parts, line.Strength, threads);
-        if (ReadOrder(orderFile, selection, line.Family) is not { } order)
+        var selection = wishes.Own ? FewestParts.Own(line.Parts) : FewestParts.Of(line.Family, line.Parts, line.Strength, wishes.Threads);
+        if (ReadOrder(wishes.Order, selection, line.Family, tell) is not { } order)
         {
-            return ExitCode.BadInput;
+            return false;
         }
 
-        var nests = CuttingPlanner.Of(selection, order, family.Cutting, threads);
+        var nests = CuttingPlanner.Of(selection, order, family.Cutting, wishes.Threads);
         var report = new LineReport(line.Family, line.Combinations, line.Made, selection, nests, line.Register);
         ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
         var files = new List<(string Name, byte[] Bytes)>
         {
-            ("catalogue.html", CataloguePage.Write(report, threads)),
+            ("catalogue.html", CataloguePage.Write(report, wishes.Threads)),
             ("sheets.html", SheetsPage.Write(report)),
             ("line.xlsx", Workbook.Write(lists)),
             ("revisions.txt", RevisionList.Write(line.Register)),
@@ -49,14 +49,14 @@ internal static class LineOutputs
         files.AddRange(lists.Select(l => (l.Name + ".csv", CsvText.Write(l))));
         var sheets = SheetFiles.Of(family, selection.Parts, nests).ToList();
         WriteFiles(place, held, files, sheets);
-        LineTable.PrintParts(Console.Out, report);
+        LineTable.PrintParts(tell.Output, report);
         foreach (var (name, _) in files)
         {
-            Console.Out.WriteLine($"  {LineRunText.Wrote(Path.Combine(place.Folder, name))}");
+            tell.Output.WriteLine($"  {LineRunText.Wrote(Path.Combine(place.Folder, name))}");
         }
 
-        Console.Out.WriteLine($"  {LineRunText.WroteSheets(sheets.Count, place.Sheets)}");
-        return ExitCode.Pass;
+        tell.Output.WriteLine($"  {LineRunText.WroteSheets(sheets.Count, place.Sheets)}");
+        return true;
     }
 
     // One set: no list goes with the stock sheets of an earlier run.
@@ -69,23 +69,23 @@ internal static class LineOutputs
         WholeFiles.Write(held, place.Folder, [.. files, .. sheets.Select(s => (InSheets(s.Name), s.Bytes))], outdated);
     }
 
-    private static CuttingOrder? ReadOrder(FileInfo? file, PartSelection selection, LoadedFamily family)
+    private static CuttingOrder? ReadOrder(string? file, PartSelection selection, LoadedFamily family, LineTeller tell)
     {
         if (file is null)
         {
             return CuttingOrder.OfAll(selection, family.Family.Cutting);
         }
 
-        if (!file.Exists)
+        if (!File.Exists(file))
         {
-            Console.Error.WriteLine($"bracketgen: {LineRunText.NoOrder(file.ToString())}");
+            tell.Problem(LineRunText.NoOrder(file));
             return null;
         }
 
-        var (order, mistakes) = CuttingOrder.Parse(File.ReadAllBytes(file.FullName), selection.Parts.Select(p => p.Made.PartNumber).ToHashSet());
+        var (order, mistakes) = CuttingOrder.Parse(File.ReadAllBytes(file), selection.Parts.Select(p => p.Made.PartNumber).ToHashSet());
         foreach (var mistake in mistakes)
         {
-            Console.Error.WriteLine(LineRunText.InOrder(file.ToString(), mistake));
+            tell.Errors.WriteLine(LineRunText.InOrder(file, mistake));
         }
 
         return order;
