@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using BracketGen.Design.Checks;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Running;

@@ -1,4 +1,3 @@
-using BracketGen.Design.Kit;
 using BracketGen.Line.Lists;
 using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;

@@ -30,7 +30,7 @@ internal sealed class LineAnswers(WorkFolder folder, LineRuns runs)
             Reply.Errors(to, []);
             to.WriteString("name", family.Family.Name);
             to.WriteString("outcome", matrix.Summary);
-            to.WriteString("place", $"{Into}/{Path.GetFileNameWithoutExtension(message.Path)}");
+            to.WriteString("place", NameOf(message));
             Reply.Texts(to, "columns", matrix.Columns);
             to.WriteStartArray("rows");
             foreach (var (name, cells) in matrix.Rows)
@@ -55,6 +55,11 @@ internal sealed class LineAnswers(WorkFolder folder, LineRuns runs)
     /// <summary>Begins a run.</summary>
     public Task Run(HttpContext context, LineMessage message) => With(context, message, family =>
     {
+        if (FamilyCombinations.Of(family).Offered.Select(c => $"{NameOf(message)}/{LinePlace.CombinationsFolder}/{c.Key}").FirstOrDefault(p => !folder.IsWithin(p)) is { } link)
+        {
+            return Exchange.Refuse(context, StatusCodes.Status409Conflict, LinePageWords.BadPlace(link));
+        }
+
         LineWishes wishes = new(Threads) { Own = message.Own, Strength = message.Strength, Drawings = message.Drawings, Anew = message.Anew };
         return runs.Start(message.Path, family, wishes, PlaceOf(message))
             ? State(context, message) : Exchange.Refuse(context, StatusCodes.Status409Conflict, LinePageWords.OtherRun);
@@ -81,6 +86,8 @@ internal sealed class LineAnswers(WorkFolder folder, LineRuns runs)
             : Exchange.Refuse(context, StatusCodes.Status409Conflict, LinePageWords.NoVariant);
     });
 
+    private static string NameOf(LineMessage message) => $"{Into}/{Path.GetFileNameWithoutExtension(message.Path)}";
+
     private LinePlace PlaceOf(LineMessage message) => LinePlace.Of(message.Path, Path.Combine(folder.Root, Into), null);
 
     private Task With(HttpContext context, LineMessage message, Func<LoadedFamily, Task> answer)
@@ -90,7 +97,7 @@ internal sealed class LineAnswers(WorkFolder folder, LineRuns runs)
             return Exchange.Refuse(context, StatusCodes.Status404NotFound, ServerWords.NoFile(message.Path));
         }
 
-        var place = $"{Into}/{Path.GetFileNameWithoutExtension(message.Path)}";
+        var place = NameOf(message);
         if (!new[] { LinePlace.CombinationsFolder, LinePlace.SheetsFolder }.All(f => folder.IsWithin($"{place}/{f}")))
         {
             return Exchange.Refuse(context, StatusCodes.Status409Conflict, LinePageWords.BadPlace(place));
