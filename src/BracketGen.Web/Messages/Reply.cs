@@ -11,6 +11,7 @@ using BracketGen.Web.Folder;
 using BracketGen.Words.Checks;
 using BracketGen.Words.Page;
 using BracketGen.Words.Profiles;
+using BracketGen.Words.Report;
 using BracketGen.Words.Results;
 using BracketGen.Words.Terminal;
 
@@ -121,6 +122,7 @@ internal static class Reply
 
         Verdict(to, PageVerdict.Of(solution));
         Solved(to, solution);
+        to.WriteString("about", SolidText.About(solution.Job.Body));
         to.WriteStartObject("parts");
         foreach (var (id, html) in parts.Where(p => p.Html is not null))
         {
@@ -168,6 +170,7 @@ internal static class Reply
 
         Verdict(to, PageVerdict.Of(tried));
         Solved(to, tried.Trial.Solution);
+        to.WriteString("about", SolidText.About(tried.Trial.Job.Body));
         to.WriteStartObject("parts");
         foreach (var (id, html) in parts)
         {

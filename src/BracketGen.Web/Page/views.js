@@ -322,6 +322,7 @@ export class Views {
       return;
     }
     const { solid } = answer.data;
+    $('solid-about').textContent = answer.about;
     const motion = sweepMotion(answer.data.sweep);
     $('no-solid').hidden = solid !== null;
     if (!solid) {

@@ -23,6 +23,7 @@ internal static class PictureWords
         ["parts"] = "Also show",
         ["moving"] = "quadrant, wire and outer",
         ["mount"] = "bosses and bolts",
+        ["casting"] = "casting and valve",
         ["keepOuts"] = "keep-outs",
         ["none"] = "There is no bracket to show. The verdict below gives the cause.",
         ["sweep"] = "Sweep",

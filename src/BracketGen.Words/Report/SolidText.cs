@@ -53,11 +53,23 @@ public static class SolidText
     public static IReadOnlyList<(string Name, int Yaw, int Pitch)> Views { get; } =
         [("Corner", -38, 28), ("Along the shaft", 0, 0), ("From above", 0, 90), ("From the right", -90, 0), ("From behind", 180, 0)];
 
-    /// <summary>The casting round the bore, the keep-outs and the springs; empty where there is none of them.</summary>
+    /// <summary>The casting with its bore and valve.</summary>
+    public const string Casting = "casting and valve";
+
+    /// <summary>What of the throttle body is drawn, and what is not because nobody measured it.</summary>
+    /// <param name="body">The throttle body.</param>
+    public static string About(ThrottleBody body) => string.Join(" ",
+    [
+        body.Casting is not null ? "Of the throttle body only what was measured is drawn: the bore, and round it the casting as a plain tube as wide as its largest flange. How deep the bosses are was not measured: where the casting lies under a boss, the boss is drawn down to it, otherwise short. The valve's plate is drawn 2 mm thick."
+            : body.Shape == BodyShape.KeepOuts ? "The keep-outs describe the casting: nothing else of it is drawn. Bosses are drawn short, because their depth was not measured."
+            : "Nothing is known of the casting: it is not drawn. Bosses are drawn short, because their depth was not measured.",
+        .. body.Openings.Flange is null ? [] : (string[])["The holes of the flange are not drawn: on which end it is was not measured."],
+    ]);
+
+    /// <summary>The keep-outs and the springs; empty where there is none of them.</summary>
     /// <param name="body">The throttle body.</param>
     public static string KeepOuts(ThrottleBody body) => string.Join(", ",
     [
-        .. body.Casting is null ? [] : (string[])[ThingText.Of(Thing.Casting, null)],
         .. body.KeepOuts.Select(k => k.Name), .. body.SpringRooms.Select(r => ThingText.Of(Thing.Spring, r.Name)),
     ]);
 

@@ -29,6 +29,43 @@ public class SolidShapesTests
         IsClosed(new SolidShapes().Tube(bent, 3, 12), Polygon(3, 12) * 40 * Math.PI / 2, 0.002);
     }
 
+    // A ring holds the difference of its two prisms.
+    [Fact]
+    public void A_ring_is_closed_and_hollow() => IsClosed(
+        new SolidShapes().Ring(new(1, 2, 3), new(4, 6, 3), 5, 3, 40), (Polygon(5, 40) - Polygon(3, 40)) * 5, 1e-9);
+
+    [Fact]
+    public void A_post_ends_in_what_lies_below_it()
+    {
+        // A plane that slopes: the prism below is as long as its middle.
+        IsClosed(new SolidShapes().Post(new(1, 2, 10), new(0, 0, 1), 2, p => p.Z - 0.25 * p.X, 24), Polygon(2, 24) * (10 - 0.25));
+    }
+
+    [Fact]
+    public void The_casting_is_as_wide_as_measured_its_bore_is_open_and_no_boss_stands_in_it() => ReportCases.Each((solution, _, _) =>
+    {
+        var body = solution.Job.Body;
+        var scene = new ReportScene(solution, []);
+        if (scene.Mesh is null)
+        {
+            return;
+        }
+
+        var parts = JobSolid.Of(scene).Parts;
+        var casting = parts.Where(p => p.Kind == "casting").ToList();
+        Assert.Equal(body.Casting is null ? 0 : 1, casting.Count);
+        Assert.Equal(casting.Count, parts.Count(p => p.Kind == "valve" && p.Turns));
+        if (body is { Casting: { } round, BoreAxis: { } bore })
+        {
+            var axis = (round.To - round.From).Unit;
+            double FromAxis(Vector3 p) => (p - round.From.Vector - (p - round.From.Vector).Dot(axis) * axis).Length;
+            IEnumerable<Vector3> Points(SolidPart part) => part.Points.Chunk(3).Select(c => new Vector3(c[0], c[1], c[2]));
+            Assert.All(Points(casting[0]), p => Assert.True(Math.Abs(FromAxis(p) - bore.OutsideDiameter / 2) < 0.02 || Math.Abs(FromAxis(p) - body.Bore / 2) < 0.02));
+            Assert.All(Points(parts.Single(p => p.Kind == "mount")), p => Assert.True(FromAxis(p) > body.Bore / 2));
+            Assert.All(Points(parts.Single(p => p.Kind == "valve")), p => Assert.True(FromAxis(p) < body.Bore / 2 + 1.5));
+        }
+    });
+
     [Fact]
     public void A_mirrored_outline_is_still_seen_from_outside() => ReportCases.Each((solution, _, _) =>
     {

@@ -69,6 +69,8 @@ declare namespace Page {
     hasBracket: boolean;
     hasStrength: boolean;
     dangers: { id: string, title: string }[];
+    /** What of the throttle body is drawn, and what is not. */
+    about: string;
     /** Markup of each section. */
     parts: Record<string, string>;
     /** Sections that were not asked for: what is shown of them is of an answer before. */

@@ -5,7 +5,7 @@ declare namespace Picture {
   interface Pose { nearest: number, turn: number, wrap: number, from: number[] }
   interface Motion { at(place: number): Pose, wire(pose: Pose): number[][], placeOf(part: number): number }
 
-  type Kind = 'sheet' | 'mount' | 'shaft' | 'fitting' | 'outer' | 'moving' | 'keepout';
+  type Kind = 'sheet' | 'mount' | 'shaft' | 'fitting' | 'outer' | 'casting' | 'valve' | 'moving' | 'keepout';
   /** Points three numbers each; triangles and edges are places in them. */
   interface Part { kind: Kind, turns: boolean, points: number[], triangles: number[], edges: number[] }
   interface Shell { points: number[], triangles: number[], stress: number[], swing: number[], bands: string[] }

@@ -8,7 +8,7 @@ namespace BracketGen.Drawing.Report.Model;
 internal sealed record SolidData(SolidPart[] Parts, double[] Least, double[] Most, ShellData? Shell);
 
 /// <summary>One thing in the picture.</summary>
-/// <param name="Kind">What it is, by which it is coloured: sheet, mount, moving, outer, keepout.</param>
+/// <param name="Kind">What it is, by which it is coloured: sheet, mount, shaft, fitting, outer, casting, valve, moving, keepout.</param>
 /// <param name="Points">Corners, x, y and z in turn.</param>
 /// <param name="Triangles">Facets by the numbers of their corners, counter-clockwise from outside.</param>
 /// <param name="Edges">Lines that are drawn on it, by the numbers of their ends, two each.</param>

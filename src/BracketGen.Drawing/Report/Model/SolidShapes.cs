@@ -47,6 +47,54 @@ internal sealed class SolidShapes
         return this;
     }
 
+    /// <summary>A round tube with flat ends: the space between two cylinders on one axis.</summary>
+    public SolidShapes Ring(Vector3 from, Vector3 to, double outer, double inner, int sides = 40)
+    {
+        var first = _points.Count;
+        var frame = Frame.FromZX(from, to - from, Across(to - from));
+        foreach (var (radius, height) in new[] { (outer, 0), (outer, from.DistanceTo(to)), (inner, 0), (inner, from.DistanceTo(to)) })
+        {
+            _points.AddRange(Enumerable.Range(0, sides).Select(i => frame.ToWorld(Vector2.FromPolar(radius, new(2 * Math.PI * i / sides)), height)));
+        }
+
+        for (var i = 0; i < sides; i++)
+        {
+            var next = (i + 1) % sides;
+            int At(int circle, int k) => first + circle * sides + k;
+            foreach (var (low, high) in new[] { (0, 1), (3, 2), (2, 0), (1, 3) })
+            {
+                _triangles.AddRange([At(low, i), At(low, next), At(high, next), At(low, i), At(high, next), At(high, i)]);
+            }
+
+            _edges.AddRange(Enumerable.Range(0, 4).SelectMany(circle => (int[])[At(circle, i), At(circle, next)]));
+        }
+
+        return this;
+    }
+
+    /// <summary>A round post whose lower end follows another surface.</summary>
+    /// <param name="top">Middle of its flat upper end.</param>
+    /// <param name="up">Direction of the post, length one.</param>
+    /// <param name="radius">Its radius (mm).</param>
+    /// <param name="depth">How far below each point of the upper end the surface lies (mm).</param>
+    /// <param name="sides">Sides of the prism that stands for it.</param>
+    public SolidShapes Post(Vector3 top, Vector3 up, double radius, Func<Vector3, double> depth, int sides = 32)
+    {
+        var (first, frame) = (_points.Count, Frame.FromZX(top, up, Across(up)));
+        List<Vector3> rim = [.. Enumerable.Range(0, sides).Select(i => frame.ToWorld(Vector2.FromPolar(radius, new(2 * Math.PI * i / sides))))];
+        _points.AddRange(rim.Select(p => p - depth(p) * up));
+        _points.AddRange(rim);
+        _points.AddRange([top - depth(top) * up, top]);
+        for (var i = 0; i < sides; i++)
+        {
+            int a = first + i, b = first + (i + 1) % sides, n = sides;
+            _triangles.AddRange([a, b, b + n, a, b + n, a + n, first + 2 * n, b, a, first + 2 * n + 1, a + n, b + n]);
+            _edges.AddRange([a, b, a + n, b + n]);
+        }
+
+        return this;
+    }
+
     /// <summary>An upright box between two corners.</summary>
     public SolidShapes Box(Vector3 least, Vector3 most) => TiltedBox(Frame.Identity.Shift(least), most - least);
 

@@ -24,7 +24,7 @@ function turnable(data, motion, live, canvas, draw) {
   /** @type {Record<Picture.Kind, [string, number, string]>} */
   const kinds = {
     sheet: ['--sheet', 1, ''], mount: ['--casting', 1, 'mount'], shaft: ['--casting', 1, 'moving'], fitting: ['--wire', 1, 'moving'],
-    outer: ['--outer', 1, 'moving'], moving: ['--moving', 0.45, 'moving'], keepout: ['--keepout', 0.22, 'keepout'],
+    outer: ['--outer', 1, 'moving'], casting: ['--casting', 1, 'casting'], valve: ['--outer', 1, 'casting'], moving: ['--moving', 0.45, 'moving'], keepout: ['--keepout', 0.22, 'keepout'],
   };
   /** @type {Picture.LoadedPart[]} */
   let parts = [];

@@ -55,11 +55,18 @@ internal static class SolidSection
         {
             Show(html, "moving", SolidText.Moving);
             Show(html, "mount", SolidText.Mount);
+            if (scene.Job.Body.Casting is not null)
+            {
+                Show(html, "casting", SolidText.Casting);
+            }
+
             if (SolidText.KeepOuts(scene.Job.Body) is { Length: > 0 } keepOuts)
             {
                 Show(html, "keepout", keepOuts);
             }
         }
+
+        html.Line("p", SolidText.About(scene.Job.Body));
     }
 
     private static void Paint(HtmlWriter html, string what, string label, bool isChosen = false)
