@@ -26,6 +26,7 @@ public class PageBrowserTests
     [InlineData("looks")]
     [InlineData("drafts")]
     [InlineData("layout")]
+    [InlineData("picture")]
     [InlineData("photo")]
     [InlineData("more")]
     [InlineData("line")]

@@ -22,7 +22,7 @@ public partial class PageWordsTests
         "#:schema ../schemas/….schema.json profile = \"…\" name = …  # … ",
     ];
 
-    private static readonly string[] NamesOfCode = ["Enter", "Quick", "Word", "Count", "Point", "Text", "Measured", "Tab", "Home", "End", "A", "B"];
+    private static readonly string[] NamesOfCode = ["Enter", "Escape", "Quick", "Word", "Count", "Point", "Text", "Measured", "Tab", "Home", "End", "A", "B"];
 
     private static string[] Files => [.. Directory.GetFiles(RepositoryRoot.PathOf("src", "BracketGen.Web", "Page"), "*.js").Select(f => Path.GetFileName(f)!)];
 

@@ -721,6 +721,185 @@ await inPart('layout', 'a telephone', { viewport: { width: 390, height: 844 }, h
   }
 });
 
+// Work in the picture: what the last change left behind, names, sections, dimensions, moves.
+const shot = (page) => page.evaluate(() => new Promise((done) => {
+  const canvas = document.getElementById('solid-canvas');
+  requestAnimationFrame(() => requestAnimationFrame(async () => {
+    const copy = document.createElement('canvas');
+    [copy.width, copy.height] = [200, 120];
+    const pen = copy.getContext('2d');
+    pen.drawImage(await createImageBitmap(canvas), 0, 0, 200, 120);
+    done([...pen.getImageData(0, 0, 200, 120).data].filter((_, i) => i % 4 === 3).reduce((sum, a) => sum + a, 0));
+  }));
+}));
+for (const [width, height] of [[1440, 900], [1024, 768], [390, 844]]) {
+  await inPart('picture', `work in the picture, ${width} wide`, { viewport: { width, height }, hasTouch: width === 390 }, async (page, say) => {
+    const value = (path, axis) => page.locator(`[data-path="${path}"][data-axis="${axis}"]`).inputValue();
+    const rest = (want, path, axis) => page.waitForFunction(([w, p, a]) => document.querySelector(`[data-path="${p}"][data-axis="${a}"]`)?.value === w, [want, path, axis]);
+    await page.goto(`${examples}#jobs%2Fplover-alder-58.toml`);
+    await verdict(page, 'Not proven');
+    await settled(page);
+    await page.locator('.also summary').click();
+    if (!/Of the throttle body only what was measured is drawn/.test(await page.locator('#solid-about').textContent())) {
+      say('it is not said what of the throttle body is drawn');
+    }
+    const names = async () => page.locator('#solid-marks .name').allTextContents();
+    await page.locator('#show-labels').check();
+    if ((await names()).join() !== 'throttle shaft,quadrant,stop,H1,H2,idle valve') {
+      say(`the names are ${await names()}`);
+    }
+    const apart = await page.evaluate(() => {
+      const boxes = [...document.querySelectorAll('#solid-marks .name')].map((n) => n.getBoundingClientRect());
+      return boxes.every((a, i) => boxes.slice(i + 1).every((b) => a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top));
+    });
+    if (!apart && width > 400) {
+      say('names lie over each other');
+    }
+    await page.locator('#show-labels').uncheck();
+
+    // A section takes away what lies before it, and says where it is.
+    const whole = await shot(page);
+    await page.locator('#section-kind').selectOption('across');
+    await page.locator('#section-at').fill('-40');
+    if (!((await shot(page)) < 0.97 * whole)) {
+      say(`a section leaves ${await shot(page)} of ${whole}`);
+    }
+    if (!/^-40 mm from/.test(await page.locator('#section-told').textContent())) {
+      say(`of the section is said: ${await page.locator('#section-told').textContent()}`);
+    }
+    await page.locator('#section-kind').selectOption('stop');
+    await page.locator('#section-kind').selectOption('none');
+
+    // A dimension from the list: its field has the focus where the fields are in view, and it is typed in the picture.
+    await page.locator('#pick-dimension').selectOption({ label: 'H1, y' });
+    const focus = await page.evaluate(() => document.activeElement.id === 'dimension-value' ? 'picture' : `${document.activeElement.dataset.path} ${document.activeElement.dataset.axis}`);
+    if (focus !== (width === 390 ? 'picture' : 'mount.holes[1].at 1')) {
+      say(`a picked dimension gives the focus to ${focus}`);
+    }
+    if ((await page.locator('#dimension-value').inputValue()) !== '-22') {
+      say(`the dimension in the picture is ${await page.locator('#dimension-value').inputValue()}`);
+    }
+    if (!(await page.locator('#solid-lines .lit').getAttribute('d'))) {
+      say('the dimension has no line');
+    }
+    await page.locator('#dimension-value').fill('-24');
+    await page.locator('#dimension-value').press('Enter');
+    await rest('-24', 'mount.holes[1].at', 1);
+
+    // The bracket of before is there until the next change that it is none of.
+    await page.waitForFunction(() => !document.getElementById('ghost-box').hidden);
+    await page.locator('#show-ghost').uncheck();
+    await page.locator('#show-ghost').check();
+    await page.locator('#dimension-value').fill('1,5');
+    await page.locator('#dimension-value').press('Enter');
+    if (!(await page.evaluate(() => !document.getElementById('dimension-value').validity.valid))) {
+      say('a comma is not asked about in the picture');
+    }
+    await page.locator('#dimension-value').fill('-22');
+    await page.locator('#dimension-value').press('Enter');
+    await rest('-22', 'mount.holes[1].at', 1);
+    await page.locator('#dimension-value').press('Escape');
+    if (await page.locator('.dimension').isVisible()) {
+      say('Escape does not put the dimension away');
+    }
+
+    // Moved by keys, then by pointer: each is one step of undo, and a keep-out keeps its size.
+    await page.locator('#pick-thing').selectOption({ label: 'idle valve' });
+    const [left, right] = [Number(await value('keep_out[1].min', 0)), Number(await value('keep_out[1].max', 0))];
+    for (let i = 0; i < 3; i++) {
+      await page.keyboard.press('ArrowRight');
+    }
+    await page.waitForFunction((was) => Number(document.querySelector('[data-path="keep_out[1].min"][data-axis="0"]').value) > was + 1, left);
+    await page.waitForFunction(() => /was moved by hand/.test(document.getElementById('status').textContent));
+    await page.waitForTimeout(1500);
+    const by = Number(await value('keep_out[1].min', 0)) - left;
+    if (![1.5, 3].includes(by) || Number(await value('keep_out[1].max', 0)) - right !== by) {
+      say(`three presses move it by ${by}`);
+    }
+    await page.locator('#do-undo').click();
+    await rest(String(left), 'keep_out[1].min', 0);
+    const handle = page.locator('#move-handle');
+    const box = await handle.boundingBox();
+    if (width === 390 && (box.width < 44 || box.height < 44)) {
+      say(`the handle is ${box.width} x ${box.height}`);
+    }
+    await handle.hover();
+    await page.mouse.down();
+    await page.mouse.move(box.x + box.width / 2 + 20, box.y + box.height / 2 - 12, { steps: 5 });
+    await page.mouse.up();
+    await page.waitForFunction((was) => Number(document.querySelector('[data-path="keep_out[1].min"][data-axis="0"]').value) !== was, left);
+    await page.waitForTimeout(1500);
+    const moved = await value('keep_out[1].min', 0);
+    if ((2 * Number(moved)) % 1 !== 0) {
+      say(`a drag ends at ${moved}, which is no step`);
+    }
+    await page.locator('#do-undo').click();
+    await rest(String(left), 'keep_out[1].min', 0);
+
+    // A place that was measured is not moved before its ± is given up.
+    if (width === 1440) {
+      for (const axis of [0, 1, 2]) {
+        await page.locator(`[data-path="mount.holes[2].plus_minus"][data-axis="${axis}"]`).fill('0.1');
+      }
+      await page.locator('[data-path="name"]').focus();
+      await page.waitForTimeout(1500);
+      await page.locator('#pick-thing').selectOption({ label: 'H2' });
+      await page.keyboard.press('ArrowUp');
+      await page.waitForSelector('#dialog[open]');
+      if (!/not measured/.test(await page.locator('#dialog').textContent())) {
+        say('the dialog does not say that a moved place is not measured');
+      }
+      await page.locator('#dialog button').last().click();
+      if ((await value('mount.holes[2].plus_minus', 0)) !== '0.1' || (await value('mount.holes[2].at', 1)) !== '12') {
+        say('the place or its ± went though it was to be left');
+      }
+      await handle.focus();
+      await page.keyboard.press('ArrowUp');
+      await page.locator('#dialog button').first().click();
+      await rest('', 'mount.holes[2].plus_minus', 0);
+      await page.keyboard.press('ArrowUp');
+      await page.waitForFunction(() => Number(document.querySelector('[data-path="mount.holes[2].at"][data-axis="1"]').value) > 12);
+      if ((await value('mount.holes[2].at', 2)) !== '-24') {
+        say('a hole leaves its face');
+      }
+      await page.locator('#do-undo').click();
+      await rest('0.1', 'mount.holes[2].plus_minus', 0);
+      await rest('12', 'mount.holes[2].at', 1);
+      await page.locator('#do-undo').click();
+    }
+    await page.locator('#show-dimensions').check();
+    await page.locator('#show-labels').check();
+    await page.waitForFunction(() => [...document.querySelectorAll('.dimension-mark')].some((m) => m.style.visibility === 'visible'));
+    await lookOver(page, say, 'the picture with names and dimensions', width, '#solid');
+    await page.locator('.dimension-mark').filter({ visible: true }).first().click();
+    if (!(await page.locator('.dimension').isVisible())) {
+      say('a dimension cannot be picked in the picture');
+    }
+  });
+}
+await inPart('picture', 'choices laid over each other', { viewport: { width: 1440, height: 900 } }, async (page, say) => {
+  await page.goto(`${examples}#jobs%2Fplover-alder-58.toml`);
+  await verdict(page, 'Not proven');
+  await page.locator('#strip-strength').click();
+  await verdict(page, 'Passes');
+  await page.locator('#tab-side-by-side').click();
+  const ticks = page.locator('[data-lay]');
+  const cards = await page.locator('.offer').count();
+  if ((await ticks.count()) !== cards - 1 || (await page.locator('#compare thead th').count()) !== cards) {
+    say(`${cards} choices have ${await ticks.count()} ticks and ${await page.locator('#compare thead th').count()} columns`);
+  }
+  const alone = await shot(page);
+  await ticks.first().check();
+  if ((await shot(page)) <= alone) {
+    say('a choice that is laid over the picture is not seen');
+  }
+  await ticks.first().uncheck();
+  if ((await shot(page)) !== alone) {
+    say('its outline stays');
+  }
+  await lookOver(page, say, 'the table of the choices', 1440, '#answers');
+});
+
 // A throttle body measured in a photograph: marks and parts are clicked, one of them by keyboard, and what comes out goes into the profile.
 await inPart('photo', 'a photograph', { viewport: { width: 1440, height: 900 } }, async (page, say) => {
   const started = [];

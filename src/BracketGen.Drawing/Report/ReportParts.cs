@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report.Html;
+using BracketGen.Drawing.Report.Model;
 using BracketGen.Drawing.Report.Pictures;
 using BracketGen.Drawing.Report.Scene;
 using BracketGen.Drawing.Report.Sections;
@@ -80,6 +81,19 @@ public static class ReportParts
         section.Write(html, scene);
         return html.ToString();
     }
+
+    /// <summary>What in the picture has a name, and which numbers of the files can be seen in it, as JSON; null where there is no bracket to show.</summary>
+    public static string? Marks(Solution solution) => solution.Bracket is null ? null : SolidMarks.Json(solution);
+
+    /// <summary>The edges of each bracket that the job offers, to be laid over the picture: throttle frame as measured, mm, six numbers each line.</summary>
+    public static ImmutableArray<ImmutableArray<double>> Outlines(Solution solution) =>
+    [
+        .. solution.Offers.Select(offer => FoldedMesh.Of(offer.Candidate.Bracket.Folded, Chord)).Select(mesh => (ImmutableArray<double>)
+        [
+            .. mesh.Edges.Where(e => e.Kind != MeshEdgeKind.Smooth).SelectMany(e => e.Points.Zip(e.Points.Skip(1))).SelectMany(line => (Vector3[])[mesh.Vertices[line.First], mesh.Vertices[line.Second]])
+                .SelectMany(p => (double[])[SolidShapes.Short(p.X), SolidShapes.Short(p.Y), SolidShapes.Short(p.Z)]),
+        ]),
+    ];
 
     /// <summary>The verdict in a word or two: the first line of the report.</summary>
     public static string Verdict(Solution solution) => VerdictSection.Word(solution);

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using BracketGen.Design.Checks;
+using BracketGen.Design.Inputs;
 using BracketGen.Design.Study;
 using BracketGen.Drawing.Report;
 using BracketGen.Profiles.Editing;
@@ -122,7 +123,20 @@ internal static class Reply
 
         Verdict(to, PageVerdict.Of(solution));
         Solved(to, solution);
-        to.WriteString("about", SolidText.About(solution.Job.Body));
+        Picture(to, solution.Job.Body, solution);
+        to.WriteStartArray("outlines");
+        foreach (var outline in answer.Depth == Depth.Strength ? ReportParts.Outlines(solution) : [])
+        {
+            to.WriteStartArray();
+            foreach (var coordinate in outline)
+            {
+                to.WriteNumberValue(coordinate);
+            }
+
+            to.WriteEndArray();
+        }
+
+        to.WriteEndArray();
         to.WriteStartObject("parts");
         foreach (var (id, html) in parts.Where(p => p.Html is not null))
         {
@@ -170,7 +184,7 @@ internal static class Reply
 
         Verdict(to, PageVerdict.Of(tried));
         Solved(to, tried.Trial.Solution);
-        to.WriteString("about", SolidText.About(tried.Trial.Job.Body));
+        Picture(to, tried.Trial.Job.Body, tried.Trial.Solution);
         to.WriteStartObject("parts");
         foreach (var (id, html) in parts)
         {
@@ -200,6 +214,14 @@ internal static class Reply
         }
 
         to.WriteEndArray();
+    }
+
+    // What is said of the picture, and what in it has a name.
+    private static void Picture(Utf8JsonWriter to, ThrottleBody body, Solution? solution)
+    {
+        to.WriteString("about", SolidText.About(body));
+        to.WritePropertyName("marks");
+        to.WriteRawValue(solution is null ? "null" : ReportParts.Marks(solution) ?? "null", skipInputValidation: true);
     }
 
     private static void Begin(Utf8JsonWriter to, Depth depth, bool isChosen, string? chosen)

@@ -12,6 +12,7 @@ import { Measuring } from './measuring.js';
 import { morePage } from './more.js';
 import { newJob } from './newjob.js';
 import { Numbers } from './numbers.js';
+import { overPicture } from './over.js';
 import { Outputs } from './outputs.js';
 import { freePath, stem } from './paths.js';
 import { photo } from './photo.js';
@@ -411,6 +412,7 @@ matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => view
 whereItIs(desk, () => numbers.role);
 dropped(take);
 printing(desk);
+overPicture(desk, views, numbers);
 all('[role=toolbar]').forEach(toolbar);
 drawer();
 showLook();

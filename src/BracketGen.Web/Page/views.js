@@ -41,6 +41,10 @@ export class Views {
     /** What was shown last. @type {Page.Answer | null} */
     this.last = null;
     this.drawn = '';
+    /** What else follows an answer, once its picture is there. @type {(answer: Page.Answer) => void} */
+    this.onShown = () => {};
+    /** What else is made of the list of choices, once it is new. @type {(answer: Page.Answer) => void} */
+    this.onChoices = () => {};
     /** @type {Report.SolidPicture | null} */
     this.picture = null;
     /** @type {Report.SweepPicture | null} */
@@ -168,6 +172,7 @@ export class Views {
     // The pictures first: the eye waits for them, and the tables take longer to build.
     const focused = document.activeElement?.id;
     this.pictures(answer);
+    this.onShown(answer);
     this.last = answer;
     clearTimeout(this.filling);
     this.filling = setTimeout(() => {
@@ -264,6 +269,7 @@ export class Views {
     if (isOpen) {
       $('body-side-by-side').append(h('button', { type: 'button', id: 'choices-strength', onclick: () => this.ask() }, said.calculate));
     }
+    this.onChoices(answer);
   }
 
   /** @param {Page.Answer} answer */

@@ -53,6 +53,39 @@ public static class SolidText
     public static IReadOnlyList<(string Name, int Yaw, int Pitch)> Views { get; } =
         [("Corner", -38, 28), ("Along the shaft", 0, 0), ("From above", 0, 90), ("From the right", -90, 0), ("From behind", 180, 0)];
 
+    /// <summary>Names in the picture.</summary>
+    public const string Shaft = "throttle shaft", Quadrant = "quadrant", Stop = "stop";
+
+    /// <summary>Dimensions in the picture, of the quadrant and the shaft.</summary>
+    public const string PitchRadius = "pitch radius", OuterRadius = "outer radius of the quadrant", Thickness = "thickness of the quadrant", ShaftDiameter = "diameter of the throttle shaft";
+
+    /// <summary>Dimensions in the picture, of bore and casting.</summary>
+    public const string Bore = "bore", BoreAxis = "bore's axis, z", CastingDiameter = "casting, outside diameter", CastingAhead = "casting, ahead of the shaft", CastingBehind = "casting, behind the shaft";
+
+    /// <summary>Dimensions in the picture, of the end fitting.</summary>
+    public const string FittingDiameter = "end fitting, diameter", FittingLength = "end fitting, length";
+
+    /// <summary>Diameter of the boss of a hole.</summary>
+    public static string BossOf(string hole) => $"boss of {hole}, diameter";
+
+    /// <summary>A box's corner of minimum coordinates.</summary>
+    public static string Least(string name) => $"{name}, minimum";
+
+    /// <summary>A box's corner of maximum coordinates.</summary>
+    public static string Greatest(string name) => $"{name}, maximum";
+
+    /// <summary>The end of a cylinder that is named first.</summary>
+    public static string FirstEnd(string name) => $"{name}, one end";
+
+    /// <summary>Its other end.</summary>
+    public static string OtherEnd(string name) => $"{name}, other end";
+
+    /// <summary>Its radius.</summary>
+    public static string RadiusOf(string name) => $"{name}, radius";
+
+    /// <summary>The corner of a tilted box.</summary>
+    public static string CornerOf(string name) => $"{name}, corner";
+
     /// <summary>The casting with its bore and valve.</summary>
     public const string Casting = "casting and valve";
 

@@ -55,6 +55,16 @@ declare namespace Page {
 
   interface Problem { file: string, line: number, key: string, missing: boolean, open: boolean, allowed: string, advice: string, text: string }
 
+  /** What in the picture has a name, and which numbers can be seen in it; mm. */
+  interface Marks {
+    things: Thing[];
+    dimensions: Dimension[];
+    /** A point on the stop's axis, and the axis. */
+    stop: number[];
+  }
+  interface Thing { kind: 'shaft' | 'quadrant' | 'stop' | 'hole' | 'keepout', name: string, at: number[], key: string, moves: string[], normal: number[] | null }
+  interface Dimension { role: string, key: string, axis: number, name: string, from: number[], to: number[] }
+
   interface Verdict { state: 'unsafe' | 'fails' | 'not-proven' | 'passes', word: string, sentence: string }
 
   interface Answer {
@@ -71,6 +81,10 @@ declare namespace Page {
     dangers: { id: string, title: string }[];
     /** What of the throttle body is drawn, and what is not. */
     about: string;
+    /** Null where there is no bracket to show. */
+    marks: Marks | null;
+    /** Edges of each of the choices, six numbers a line; empty before strength is calculated. */
+    outlines?: number[][];
     /** Markup of each section. */
     parts: Record<string, string>;
     /** Sections that were not asked for: what is shown of them is of an answer before. */

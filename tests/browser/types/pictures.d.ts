@@ -10,11 +10,14 @@ declare namespace Picture {
   interface Part { kind: Kind, turns: boolean, points: number[], triangles: number[], edges: number[] }
   interface Shell { points: number[], triangles: number[], stress: number[], swing: number[], bands: string[] }
   interface SolidData { parts: Part[], shell?: Shell | null, least: number[], most: number[] }
-  type Follow = { (pose: Pose): void, change(next: SolidData, itsMotion: Motion): void, paint(): void };
+  type Follow = { (pose: Pose): void, change(next: SolidData, itsMotion: Motion): void, paint(): void,
+    outline(next: Outline[]): void, cut(next: number[] | null): void, watch(told: () => void): void, place(point: number[]): number[] };
+  /** Lines that are laid over the picture: six numbers each. */
+  interface Outline { ends: number[], colour: string }
 
   interface LoadedPart { kind: Kind, turns: boolean, faces: WebGLBuffer, faceCount: number, lines: WebGLBuffer, lineCount: number }
   interface LoadedShell { count: number, points: WebGLBuffer, swing: WebGLBuffer, stress: WebGLBuffer, movement: WebGLBuffer, bands: Float32Array }
-  interface Camera { view: Float32Array, centre: number[], scale: number[] }
+  interface Camera { view: Float32Array, centre: number[], scale: number[], cut: number[] }
 
   /** What surface.js draws with. */
   interface Surface {

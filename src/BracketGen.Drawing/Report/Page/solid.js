@@ -35,6 +35,12 @@ function turnable(data, motion, live, canvas, draw) {
   /** @type {Picture.LoadedShell | null} */
   let shell = null;
   let [paintedBy, sway] = ['bare', 0];
+  // What another script lays over it: outlines, a plane that cuts it, and what is to be told after each frame.
+  /** @type {(Picture.Outline & { buffer?: WebGLBuffer })[]} */
+  let outlines = [];
+  /** @type {number[] | null} */
+  let plane = null;
+  let drawnAnew = () => {};
 
   function load() {
     parts = data.parts.map((part) => {
@@ -125,7 +131,10 @@ function turnable(data, motion, live, canvas, draw) {
   function camera() {
     const [w, h] = [canvas.width, canvas.height];
     const size = 0.9 * zoom * Math.min(w / fitted[0], h / fitted[1]);
-    return { view: new Float32Array(turned()), centre, scale: [size / w, size / h, 1 / depth] };
+    const view = turned();
+    // What lies between the plane and the eye goes.
+    const side = plane && plane[0] * view[2] + plane[1] * view[5] + plane[2] * view[8] < 0 ? -1 : 1;
+    return { view: new Float32Array(view), centre, scale: [size / w, size / h, 1 / depth], cut: plane ? plane.map((x) => side * x) : [0, 0, 0, 0] };
   }
 
   function frame() {
@@ -161,6 +170,12 @@ function turnable(data, motion, live, canvas, draw) {
         draw.lines(wire, path.length - 1, eye, 0, [...colours['--wire'], 1], 2.2 * ratio, 0);
       }
     }
+    for (const one of outlines) {
+      one.buffer ??= draw.buffer(new Float32Array(one.ends));
+      // Before everything else: what is laid over is seen through the rest.
+      draw.lines(one.buffer, one.ends.length / 6, eye, 0, [...colours[one.colour], 0.6], 1.3 * ratio, 0.5);
+    }
+    drawnAnew();
   }
 
   function ask() {
@@ -262,6 +277,7 @@ function turnable(data, motion, live, canvas, draw) {
   canvas.addEventListener('webglcontextlost', (e) => e.preventDefault());
   canvas.addEventListener('webglcontextrestored', () => {
     draw = surface(canvas) ?? draw;
+    outlines.forEach((one) => { delete one.buffer; });
     load();
     ask();
   });
@@ -301,6 +317,24 @@ function turnable(data, motion, live, canvas, draw) {
   follow.paint = () => {
     paint();
     ask();
+  };
+  follow.outline = (/** @type {Picture.Outline[]} */ next) => {
+    outlines.forEach((one) => one.buffer && draw.remove(one.buffer));
+    outlines = next.map(({ ends, colour }) => ({ ends, colour }));
+    ask();
+  };
+  follow.cut = (/** @type {number[] | null} */ next) => {
+    plane = next;
+    ask();
+  };
+  follow.watch = (/** @type {() => void} */ told) => {
+    drawnAnew = told;
+    ask();
+  };
+  follow.place = (/** @type {number[]} */ point) => {
+    const { view, scale } = camera();
+    const seen = [0, 1].map((row) => scale[row] * point.reduce((sum, x, k) => sum + (x - centre[k]) * view[3 * k + row], 0));
+    return [((1 + seen[0]) / 2) * canvas.clientWidth, ((1 - seen[1]) / 2) * canvas.clientHeight];
   };
   return follow;
 }

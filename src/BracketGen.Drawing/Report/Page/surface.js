@@ -10,23 +10,28 @@ function drawing(gl, canvas) {
 
   // The eye is far away, as in a drawing: no perspective. Parts may turn about the shaft, which is z.
   const place = `
-    uniform mat3 view; uniform vec3 centre; uniform vec3 scale; uniform float turn;
-    vec3 eye(vec3 p) {
+    uniform mat3 view; uniform vec3 centre; uniform vec3 scale; uniform float turn; uniform vec4 cut; out float past;
+    vec3 turned(vec3 p) {
       float c = cos(turn), s = sin(turn);
-      return view * (vec3(c * p.x - s * p.y, s * p.x + c * p.y, p.z) - centre);
+      return vec3(c * p.x - s * p.y, s * p.x + c * p.y, p.z);
+    }
+    vec3 eye(vec3 p) {
+      past = dot(cut, vec4(turned(p), -1.0));
+      return view * (turned(p) - centre);
     }
     vec4 screen(vec3 e) { return vec4(e.xy * scale.xy, -e.z * scale.z, 1.0); }`;
   const faces = program(
     `#version 300 es
     in vec3 point; out vec3 at; ${place}
     void main() { at = eye(point); gl_Position = screen(at); }`,
-    // The facet's own direction, from how its points change over the screen.
+    // The facet's own direction, from how its points change over the screen. Inside a body that is cut open there is no light.
     `#version 300 es
     precision highp float;
-    in vec3 at; out vec4 colour; uniform vec4 ink;
+    in vec3 at; in float past; out vec4 colour; uniform vec4 ink;
     void main() {
+      if (past > 0.0) discard;
       vec3 n = normalize(cross(dFdx(at), dFdy(at)));
-      float light = 0.62 + 0.26 * max(dot(n, normalize(vec3(-0.4, 0.7, 0.6))), 0.0) + 0.16 * n.z;
+      float light = gl_FrontFacing ? 0.62 + 0.26 * max(dot(n, normalize(vec3(-0.4, 0.7, 0.6))), 0.0) + 0.16 * n.z : 0.45;
       colour = vec4(ink.rgb * light * ink.a, ink.a);
     }`);
   const lines = program(
@@ -38,14 +43,18 @@ function drawing(gl, canvas) {
       vec2 way = (b.xy - a.xy) * pixels;
       way = length(way) > 1e-6 ? normalize(way) : vec2(1.0, 0.0);
       vec4 p = mix(a, b, corner.x);
+      past = mix(dot(cut, vec4(turned(from), -1.0)), past, corner.x);
       p.xy += (vec2(-way.y, way.x) * corner.y + way * (corner.x - 0.5)) * width / pixels;
       p.z -= nearer;
       gl_Position = p;
     }`,
     `#version 300 es
     precision highp float;
-    out vec4 colour; uniform vec4 ink;
-    void main() { colour = vec4(ink.rgb * ink.a, ink.a); }`);
+    in float past; out vec4 colour; uniform vec4 ink;
+    void main() {
+      if (past > 0.0) discard;
+      colour = vec4(ink.rgb * ink.a, ink.a);
+    }`);
   // The calculated surface: it may sway, and its colours go in steps like those of the scale beside the flat pictures.
   const painted = program(
     `#version 300 es
@@ -53,8 +62,9 @@ function drawing(gl, canvas) {
     void main() { at = eye(point + sway * moved); shown = value; gl_Position = screen(at); }`,
     `#version 300 es
     precision highp float;
-    in vec3 at; in float shown; out vec4 colour; uniform vec4 ink; uniform vec3 bands[10];
+    in vec3 at; in float shown; in float past; out vec4 colour; uniform vec4 ink; uniform vec3 bands[10];
     void main() {
+      if (past > 0.0) discard;
       vec3 n = normalize(cross(dFdx(at), dFdy(at)));
       float light = 0.8 + 0.2 * abs(n.z);
       colour = vec4(bands[clamp(int(shown * 10.0), 0, 9)] * light, 1.0);
@@ -102,6 +112,7 @@ function drawing(gl, canvas) {
     gl.uniform3fv(gl.getUniformLocation(made, 'centre'), camera.centre);
     gl.uniform3fv(gl.getUniformLocation(made, 'scale'), camera.scale);
     gl.uniform1f(gl.getUniformLocation(made, 'turn'), turn);
+    gl.uniform4fv(gl.getUniformLocation(made, 'cut'), camera.cut);
     gl.uniform4fv(gl.getUniformLocation(made, 'ink'), ink);
   }
 
