@@ -165,7 +165,7 @@ export class Dimensions {
 
   /** @param {Page.Dimension} d */
   handle(d) {
-    return h('button', { type: 'button', class: 'dimension-mark', tabindex: '-1', title: d.name, 'aria-label': fill(said.pickDimension, { name: d.name }), onclick: () => {
+    return h('button', { type: 'button', class: 'dimension-mark', tabindex: '-1', title: d.name, 'aria-label': fill(said.pickDimension, { name: d.name, value: this.text(d) }), onclick: () => {
       this.light(nameOf(d), true);
       this.toField(d);
     } }, this.text(d));

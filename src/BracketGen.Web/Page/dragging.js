@@ -94,7 +94,7 @@ export class Dragging {
       event.preventDefault();
       handle.focus();
       handle.setPointerCapture(event.pointerId);
-      if (await this.mayMove()) {
+      if (await this.mayMove() && handle.hasPointerCapture(event.pointerId)) {
         if (!this.isAsked) {
           desk.leave();
         }
@@ -182,7 +182,12 @@ export class Dragging {
 
   /** Whether it may be moved now: a measured place asks first, because its ± would no longer be true. */
   async mayMove() {
-    const { now, desk, file } = this;
+    const { desk } = this;
+    // A ± may just have been typed: what another edit leads to is waited for.
+    while (desk.busy && desk.last !== this.what) {
+      await desk.running;
+    }
+    const { now, file } = this;
     if (!now || !this.values(now)) {
       return false;
     }

@@ -11,7 +11,7 @@ internal static class OverWords
         ["dimensionList"] = "Dimension",
         ["noDimension"] = "none",
         ["dimension"] = "Dimension in the picture: {name}",
-        ["pickDimension"] = "Pick the dimension {name}",
+        ["pickDimension"] = "Pick the dimension {name}, {value}",
         ["moveList"] = "Move",
         ["noThing"] = "nothing",
         ["move"] = "Move {name}: drag it, or use the arrow keys",

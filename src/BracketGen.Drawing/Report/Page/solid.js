@@ -241,7 +241,7 @@ function turnable(data, motion, live, canvas, draw) {
       look(...keys[e.key]);
     }
   });
-  live.querySelectorAll('button').forEach((button) => button.addEventListener('click', () => {
+  /** @type {NodeListOf<HTMLButtonElement>} */ (live.querySelectorAll('[data-yaw], [data-zoom]')).forEach((button) => button.addEventListener('click', () => {
     if (button.dataset.zoom) {
       look(0, 0, Number(button.dataset.zoom));
       return;
