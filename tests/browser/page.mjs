@@ -876,7 +876,8 @@ for (const [width, height] of [[1440, 900], [1024, 768], [390, 844]]) {
       await page.locator('#do-undo').click();
     }
     await page.locator('#show-dimensions').check();
-    await page.locator('#show-labels').check();
+    await lookOver(page, say, 'what else is shown', width, '#solid');
+    await page.locator('.also summary').click();
     await page.waitForFunction(() => [...document.querySelectorAll('.dimension-mark')].some((m) => m.style.visibility === 'visible'));
     await lookOver(page, say, 'the picture with names and dimensions', width, '#solid');
     await page.locator('.dimension-mark').filter({ visible: true }).first().click();
