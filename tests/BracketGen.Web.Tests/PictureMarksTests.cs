@@ -73,7 +73,7 @@ public class PictureMarksTests
         Assert.Equal(1, Math.Sqrt(stop[3..].Sum(x => x * x)), 3);
 
         var desk = JobDesk.Open("jobs/plover-alder-58.toml", Examples.Read)!;
-        JsonNode Answer(Depth depth) => JsonNode.Parse(Reply.Json(to => Reply.Answer(to, DeskAnswer.Of(desk, depth), [])))!["answer"]!;
+        JsonNode Answer(Depth depth) => JsonNode.Parse(Reply.Json(to => Reply.Answer(to, DeskAnswer.Of(desk, depth), [], [])))!["answer"]!;
         Assert.Empty(Answer(Depth.Quick)["outlines"]!.AsArray());
         var deep = Answer(Depth.Strength);
         Assert.Equal(((string)deep["parts"]!["side-by-side"]!).Split("<article").Length - 1, deep["outlines"]!.AsArray().Count);
@@ -83,7 +83,7 @@ public class PictureMarksTests
     private static (JsonNode Marks, Dictionary<string, JsonNode> Values) MarksOf(string path)
     {
         var desk = JobDesk.Open(path, Examples.Read)!;
-        var marks = JsonNode.Parse(Reply.Json(to => Reply.Answer(to, DeskAnswer.Of(desk, Depth.Quick), [])))!["answer"]!["marks"]!;
+        var marks = JsonNode.Parse(Reply.Json(to => Reply.Answer(to, DeskAnswer.Of(desk, Depth.Quick), [], [])))!["answer"]!["marks"]!;
         var values = JsonNode.Parse(Reply.Json(to => Reply.Desk(to, desk)))!["values"]!.AsObject();
         return (marks, new()
         {

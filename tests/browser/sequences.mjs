@@ -13,14 +13,21 @@ page.on('pageerror', (error) => found.push(`script error: ${error.message}`));
 // What the program last said of the files, and how many questions are still open. The answer's pictures are left out: no field comes from them.
 await page.addInitScript(() => {
   const ask = window.fetch;
-  window.seen = { open: 0, values: {}, job: '' };
+  window.seen = { open: 0, values: {}, marked: {}, job: '' };
   window.fetch = async (path, request) => {
     window.seen.open++;
     try {
       const reply = await ask(path, request);
       if (['/work', '/open'].includes(path) && reply.ok) {
         const told = await reply.clone().json();
-        window.seen.values = { ...window.seen.values, ...told.values };
+        // What the page has already is named by its mark only.
+        for (const [holder, file, mark] of told.new ?? []) {
+          if (holder === 'values') {
+            window.seen.marked[mark] = told.values[file];
+          }
+        }
+        const same = (told.same ?? []).filter(([holder]) => holder === 'values').map(([, file, mark]) => [file, window.seen.marked[mark]]);
+        window.seen.values = { ...window.seen.values, ...told.values, ...Object.fromEntries(same) };
         window.seen.job = told.job;
       }
       return reply;

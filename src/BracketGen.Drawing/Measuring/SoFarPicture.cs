@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Geometry;
 using BracketGen.Words.Worksheet;

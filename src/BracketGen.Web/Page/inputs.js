@@ -27,8 +27,11 @@ const labelOf = (id, n) => h('label', { for: id }, n.label);
  * @param {string} value
  */
 function set(input, value) {
-  if (document.activeElement !== input && input.value !== value) {
-    input.value = value;
+  if (document.activeElement !== input) {
+    input.dataset.shown = value;
+    if (input.value !== value) {
+      input.value = value;
+    }
   }
 }
 

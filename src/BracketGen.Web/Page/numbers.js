@@ -320,11 +320,17 @@ function nameOf(nodes, key) {
   return found ? [found.label, inside === key ? '' : inside].filter(Boolean).join(', ') : key;
 }
 
+/**
+ * The unit beside a field.
+ * @param {HTMLElement} field
+ */
+const unitBeside = (field) => all('.unit', field.closest('.entry') ?? field).find((unit) => field.compareDocumentPosition(unit) & Node.DOCUMENT_POSITION_FOLLOWING)?.textContent ?? '';
+
 /** The field that has the focus, and what is being typed in it. */
 function heldField() {
   const active = document.activeElement;
   return active instanceof HTMLInputElement && active.dataset.path
-    ? { path: active.dataset.path, isMargin: active.classList.contains('pm'), axis: active.dataset.axis, text: active.value, at: active.selectionStart } : null;
+    ? { path: active.dataset.path, isMargin: active.classList.contains('pm'), axis: active.dataset.axis, text: active.value, isTyped: active.value !== active.dataset.shown, unit: unitBeside(active), at: active.selectionStart } : null;
 }
 
 /**
@@ -335,7 +341,10 @@ function heldField() {
 function hold(body, held) {
   const again = all('[data-path]', body).find((i) => i.dataset.path === held.path && i.classList.contains('pm') === held.isMargin && i.dataset.axis === held.axis);
   if (again instanceof HTMLInputElement) {
-    again.value = held.text;
+    // What was not typed is what the file holds, in the unit that stands there now; what was typed keeps the unit that stood beside it.
+    if (held.isTyped) {
+      again.value = unitBeside(again) === held.unit || !/^[\s\d./+*-]+$/.test(held.text) ? held.text : `${held.text} ${held.unit}`;
+    }
     again.focus({ preventScroll: true });
     again.setSelectionRange(held.at, held.at);
   } else {

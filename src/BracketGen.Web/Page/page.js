@@ -196,7 +196,7 @@ const open = (/** @type {string} */ path, /** @type {boolean} */ isExample) => a
   }
 });
 
-const take = (/** @type {Iterable<File>} */ files) => attempt(async () => {
+const handed = (/** @type {Iterable<File>} */ files) => attempt(async () => {
   if (await mayLeave()) {
     const [opened] = await Promise.all([asked('/take', { files: await texts(files) }), prepare()]);
     await load(opened, false);
@@ -281,7 +281,7 @@ const begin = (/** @type {Page.Wish} */ wish) => attempt(async () => {
 });
 
 const start = (/** @type {unknown} */ told = null) => attempt(async () => {
-  await startPage({ open, take, begin, back: desk.isOpen ? () => show('desk') : null });
+  await startPage({ open, take: handed, begin, back: desk.isOpen ? () => show('desk') : null });
   show('start');
   $('title').textContent = said.title;
   document.title = said.program;
@@ -410,7 +410,7 @@ addEventListener('beforeunload', (event) => {
 matchMedia('(prefers-color-scheme: dark)').addEventListener('change', () => views.repaint());
 
 whereItIs(desk, () => numbers.role);
-dropped(take);
+dropped(handed);
 printing(desk);
 overPicture(desk, views, numbers);
 all('[role=toolbar]').forEach(toolbar);

@@ -5,7 +5,6 @@ using BracketGen.Web.Desk;
 using BracketGen.Web.Folder;
 using BracketGen.Web.Messages;
 using BracketGen.Words.Page;
-using BracketGen.Words.Profiles;
 using Microsoft.AspNetCore.Http;
 
 namespace BracketGen.Web.Routes;
