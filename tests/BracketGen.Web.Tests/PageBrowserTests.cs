@@ -30,6 +30,7 @@ public class PageBrowserTests
     [InlineData("photo")]
     [InlineData("more")]
     [InlineData("line")]
+    [InlineData("paper")]
     public async Task A_browser_finds_nothing_amiss(string part)
     {
         var (node, tests, chromium) = Browser();

@@ -17,7 +17,7 @@ async function open(name, options, visit) {
   page.setDefaultTimeout(120000);
   const say = (text) => found.push(`${name}: ${text}`);
   page.on('pageerror', (error) => say(`script error: ${error.message}`));
-  page.on('console', (message) => ['error', 'warning'].includes(message.type()) && !/GPU stall/.test(message.text()) && !(part === 'errors' && /Failed to load resource/.test(message.text())) && say(`console: ${message.text()}`));
+  page.on('console', (message) => ['error', 'warning'].includes(message.type()) && !/GPU stall/.test(message.text()) && !(['errors', 'paper'].includes(part) && /Failed to load resource/.test(message.text())) && say(`console: ${message.text()}`));
   page.on('request', (request) => [empty, examples, 'blob:', 'data:'].some((start) => request.url().startsWith(start)) || say(`asks for ${request.url()}`));
   try {
     await visit(page, say);
@@ -910,6 +910,54 @@ await inPart('picture', 'choices laid over each other', { viewport: { width: 144
 });
 
 // A throttle body measured in a photograph: marks and parts are clicked, one of them by keyboard, and what comes out goes into the profile.
+// A job that is dropped on the page, and the summary that is printed of it.
+await inPart('paper', 'a dropped job', { viewport: { width: 1440, height: 900 } }, async (page, say) => {
+  await page.goto(empty);
+  await page.waitForSelector('#shared');
+  const drop = async (files) => {
+    const data = await page.evaluateHandle(async (given) => {
+      const transfer = new DataTransfer();
+      for (const [name, text] of given) {
+        transfer.items.add(new File([text], name));
+      }
+      return transfer;
+    }, files);
+    await page.dispatchEvent('body', 'dragover', { dataTransfer: data });
+    if (!(await page.evaluate(() => document.body.classList.contains('dropping')))) {
+      say('does not show where a file can be dropped');
+    }
+    await page.dispatchEvent('body', 'drop', { dataTransfer: data });
+  };
+  const texts = await page.evaluate(async () => Promise.all(['jobs/plover-alder-58.toml', 'vehicles/plover.toml', 'throttle-bodies/alder-58.toml', 'shops/saltmarsh-fabrication.toml'].map(async (path) => {
+    const reply = await fetch('/read', { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify({ path, example: true }) });
+    return [path.split('/')[1], (await reply.json()).text];
+  })));
+  await drop([texts[1]]);
+  await page.waitForFunction(() => /plover.toml is a vehicle, not a job/.test(document.getElementById('notice').textContent));
+  await drop(texts);
+  await verdict(page, 'Not proven');
+  await page.waitForFunction(() => document.querySelector('#do-save:not([disabled])'));
+
+  // Three pages, whether strength is known or not, with the picture, in words that are there.
+  for (const isWhole of [false, true]) {
+    if (isWhole) {
+      await page.locator('#strip-strength').click();
+      await verdict(page, 'Passes');
+    }
+    await page.waitForFunction(() => document.querySelector('#body-verdict .fitted svg'));
+    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    const text = await page.evaluate(() => document.getElementById('printed').textContent);
+    if (/Strength is not calculated/.test(text) === isWhole || !/What is assumed/.test(text) || !/Flat pattern/.test(text) || !(await page.locator('#printed .first svg').count())) {
+      say(`the printed summary lacks something: ${text.slice(0, 200)}`);
+    }
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    const pages = (await page.pdf({ format: 'A4' })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length;
+    if (pages !== 3) {
+      say(`prints ${pages} pages`);
+    }
+  }
+});
+
 await inPart('photo', 'a photograph', { viewport: { width: 1440, height: 900 } }, async (page, say) => {
   const started = [];
   page.on('request', (request) => request.url().endsWith('/photo') && started.push(request.postData().length));

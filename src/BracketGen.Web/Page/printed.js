@@ -4,6 +4,10 @@ import { fill, words } from './words.js';
 
 const said = words.printed;
 
+/** Height of a page that is A4 or a letter, in the pixels of a style sheet, and how small its text may become to fit. */
+const room = 250 * 96 / 25.4;
+const least = 0.55;
+
 /**
  * Makes the summary as soon as the page is to be printed.
  * @param {import('./desk.js').Desk} desk
@@ -16,6 +20,12 @@ export function printing(desk) {
     document.body.classList.toggle('summary', isShown);
     if (isShown && answer) {
       place.replaceChildren(...pages(desk, answer));
+      for (const page of [...place.children].filter((child) => child instanceof HTMLElement)) {
+        // Smaller text takes fewer lines too, so it goes down step by step.
+        for (let zoom = 1; page.getBoundingClientRect().height > room && zoom > least; zoom -= 0.03) {
+          page.style.zoom = String(zoom);
+        }
+      }
     }
   });
   addEventListener('afterprint', () => {
