@@ -85,6 +85,9 @@ const outputs = new Outputs(desk, (id, isAccepted) => {
   desk.ask();
 });
 
+/** How often a screen was shown: one that is slow to come does not take the place of a later one. */
+let shows = 0;
+
 /** Whether there is something to take back, and to save. */
 function undoing() {
   button('do-undo').disabled = desk.past.length === 0;
@@ -113,6 +116,7 @@ function refresh() {
 
 /** @param {'start' | 'measuring' | 'check' | 'more' | 'desk'} what */
 function show(what) {
+  shows++;
   for (const id of ['start', 'measuring', 'check', 'more', 'desk']) {
     $(id).hidden = id !== what;
   }
@@ -225,9 +229,13 @@ async function checkOn(opened, isSaved) {
 const openBracket = (/** @type {string} */ path, /** @type {boolean} */ isExample) => attempt(async () => checkOn({ path, ...await asked('/bracket', { path, example: isExample }) }, !isExample));
 
 const check = () => attempt(async () => {
+  const turn = shows;
   await checkPage({
     desk, open: openBracket, begin: (opened) => attempt(() => checkOn(opened, false)), back: () => show('desk'),
   });
+  if (turn !== shows) {
+    return;
+  }
   show('check');
   $('title').textContent = words.bracket.heading;
   $('check-heading').focus();
@@ -281,7 +289,11 @@ const begin = (/** @type {Page.Wish} */ wish) => attempt(async () => {
 });
 
 const start = (/** @type {unknown} */ told = null) => attempt(async () => {
+  const turn = shows;
   await startPage({ open, take: handed, begin, back: desk.isOpen ? () => show('desk') : null });
+  if (turn !== shows) {
+    return;
+  }
   show('start');
   $('title').textContent = said.title;
   document.title = said.program;
