@@ -19,7 +19,18 @@ internal sealed class DrawingBlocks(BracketScene scene, DrawingOptions options, 
     private Job Job => scene.Solution.Job;
 
     /// <summary>The title block for one of <paramref name="sheets"/> sheets.</summary>
-    public SheetBlock Title(PageFormat format, string scale, int sheet, int sheets) => new TitleBlock
+    public SheetBlock Title(PageFormat format, string scale, int sheet, int sheets) => Fields(scale, sheet, sheets).Draw(format);
+
+    /// <summary>The same for the sheet of the adapter ring, which has a material of its own.</summary>
+    public SheetBlock TitleOfRing(PageFormat format, string scale, int sheet, int sheets, RingShape ring) => (Fields(scale, sheet, sheets) with
+    {
+        SupplementaryTitle = Phrases.Capital(RingText.Name),
+        Material = _value.Styled(DrawingText.Sheet(ring.Ring.Sheet, Job.Units)),
+        Finish = _value.Styled(DrawingText.Finish(ring.Ring.Sheet.Material.Finish, Job.Units)),
+        Mass = _value.Styled(Job.Units.Write(Quantity.Mass, ring.Blank.Area * ring.Ring.Thickness * ring.Ring.Sheet.Material.Density)),
+    }).Draw(format);
+
+    private TitleBlock Fields(string scale, int sheet, int sheets) => new()
     {
         Owner = Job.Shop.Name,
         Title = Job.Document.Title,
@@ -39,7 +50,7 @@ internal sealed class DrawingBlocks(BracketScene scene, DrawingOptions options, 
         Mass = _value.Styled(Job.Units.Write(Quantity.Mass, scene.Bracket.Mass)),
         Sheet = sheet,
         Sheets = sheets,
-    }.Draw(format);
+    };
 
     private int ToleranceClass => CuttingLimits.ToleranceClass(Job.Shop.Process);
 

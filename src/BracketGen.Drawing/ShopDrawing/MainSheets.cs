@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Design.Part;
 using BracketGen.Drawing.Sheet;
 using BracketGen.Drawing.Views;
 using BracketGen.Geometry;
@@ -24,7 +25,11 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     private bool IsPlate => scene.Flat.Bends.IsEmpty;
 
     /// <summary>A sheet before its title block: what is on it, block by block.</summary>
-    internal sealed record Draft(ImmutableArray<SheetBlock> Blocks, string Scale);
+    internal sealed record Draft(ImmutableArray<SheetBlock> Blocks, string Scale)
+    {
+        /// <summary>The adapter ring, where the sheet is of it.</summary>
+        public RingShape? Ring { get; init; }
+    }
 
     /// <summary>
     /// The sheets without their title blocks: the formed part and then the flat pattern, each with what is written beside it. A flat plate is its own flat
@@ -109,7 +114,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     /// <summary>Views and words below each other, on as many sheets as they need.</summary>
     private ImmutableArray<Draft> Column(PageFormat format)
     {
-        var room = new ColumnRoom(format.Frame.Grow(-Gap), TitleAt(format, "", 1, 1).Bounds.Max.Y + Gap);
+        var room = new ColumnRoom(format.Frame.Grow(-Gap), TitleRoom(format).Max.Y + Gap);
         foreach (var (flat, formed) in ScalePairs())
         {
             List<(SheetBlock Block, string Scale)> views =
@@ -156,14 +161,12 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     public SheetPage Finish(PageFormat format, Draft draft, int sheet, int sheets)
     {
         var page = new SheetPage(format, [.. draft.Blocks.SelectMany(b => b.Items)]);
-        return page.With(TitleAt(format, draft.Scale, sheet, sheets));
+        var title = draft.Ring is { } ring ? _text.TitleOfRing(format, draft.Scale, sheet, sheets, ring) : _text.Title(format, draft.Scale, sheet, sheets);
+        return page.With(title.LowerRightAt(new(format.Frame.Max.X, format.Frame.Min.Y)));
     }
 
     /// <summary>The room the title block takes.</summary>
-    public Bounds TitleRoom(PageFormat format) => TitleAt(format, "", 1, 1).Bounds;
-
-    private SheetBlock TitleAt(PageFormat format, string scale, int sheet, int sheets) =>
-        _text.Title(format, scale, sheet, sheets).LowerRightAt(new(format.Frame.Max.X, format.Frame.Min.Y));
+    public Bounds TitleRoom(PageFormat format) => _text.Title(format, "", 1, 1).LowerRightAt(new(format.Frame.Max.X, format.Frame.Min.Y)).Bounds;
 
     /// <summary>Scales of the flat pattern and the formed views to try on narrow sheets, best first: large, and both the same if may be.</summary>
     private IEnumerable<(DrawingScale Flat, DrawingScale Formed)> ScalePairs()
@@ -180,7 +183,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     private Draft? ViewsAlone(PageFormat format, Content content, DrawingScale scale)
     {
         var (warning, frame) = BelowWarning(format, content);
-        var title = TitleAt(format, "", 1, 1).Bounds;
+        var title = TitleRoom(format);
         var safety = content.IsFirst ? DrawingBlocks.Safety(title.Min.X - Gap - frame.Min.X).LowerLeftAt(frame.Min) : null;
         var foot = safety is null ? frame.Min.Y : safety.Bounds.Max.Y + Gap;
         var left = new Bounds(new(frame.Min.X, foot), new(title.Min.X - Gap, frame.Max.Y));
@@ -238,7 +241,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     private (ImmutableArray<SheetBlock>, Bounds Views, Bounds Spare)? WordsOnRight(PageFormat format, Content content)
     {
         var (warning, frame) = BelowWarning(format, content);
-        var title = TitleAt(format, "", 1, 1).Bounds;
+        var title = TitleRoom(format);
         double left = title.Min.X, width = frame.Max.X - left;
         var blocks = warning.ToBuilder();
         var y = title.Max.Y + Gap;
@@ -273,7 +276,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     private (ImmutableArray<SheetBlock>, Bounds Views, Bounds Spare)? WordsBelow(PageFormat format, Content content, double tables)
     {
         var (warning, frame) = BelowWarning(format, content);
-        var title = TitleAt(format, "", 1, 1).Bounds;
+        var title = TitleRoom(format);
         var blocks = warning.ToBuilder();
         var width = title.Min.X - Gap - frame.Min.X;
         var y = frame.Min.Y;
@@ -314,7 +317,7 @@ internal sealed class MainSheets(BracketScene scene, DrawingOptions options, str
     private IEnumerable<Draft> Words(PageFormat format, Content content)
     {
         var (warning, frame) = BelowWarning(format, content with { IsFirst = false });
-        var title = TitleAt(format, "", 1, 1).Bounds;
+        var title = TitleRoom(format);
         var width = Math.Min(title.Width - Gap, frame.Width / 2 - Gap);
         var waiting = new Queue<SheetBlock>(
             (content.IsFirst ? new[] { _text.PartNotes(width, IsPlate) } : content.Notes(width))

@@ -45,7 +45,7 @@ internal sealed class RingSheet(BracketScene scene, RingShape shape)
         var scale = DrawingScale.Choose(bounds.Width, bounds.Height, room.Width - 2 * RoomForDimensions, room.Height - 2 * RoomForDimensions, DrawingScale.Full);
         var view = View(scale);
         blocks.Add(view.Shift(room.Centre - view.Bounds.Centre));
-        return new([.. blocks], $"{scale}");
+        return new([.. blocks], $"{scale}") { Ring = shape };
     }
 
     private SheetBlock View(DrawingScale scale)

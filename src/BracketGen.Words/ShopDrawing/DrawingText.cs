@@ -95,7 +95,10 @@ public static class DrawingText
     }
 
     /// <summary>The sheet as on the order.</summary>
-    public static string Sheet(Bracket bracket, UnitSystem units) => $"{bracket.Stock.Material.Designation}, {units.WriteSize(bracket.Stock.Thickness)}";
+    public static string Sheet(Bracket bracket, UnitSystem units) => Sheet(bracket.Stock, units);
+
+    /// <summary>A sheet: material and thickness.</summary>
+    public static string Sheet(Stock stock, UnitSystem units) => $"{stock.Material.Designation}, {units.WriteSize(stock.Thickness)}";
 
     /// <summary>Heading of the flat pattern.</summary>
     public static string FlatHeading(bool isPlate, string scale) => $"{(isPlate ? "Plate" : "Flat pattern")}, scale {scale}";

@@ -45,7 +45,7 @@ public static class RingText
     /// <summary>Notes beside the view.</summary>
     public static IReadOnlyList<string> Notes(RingShape shape, MountFace mount, UnitSystem units) =>
     [
-        $"Material {shape.Ring.Sheet.Material.Designation}, thickness {units.WriteSize(shape.Ring.Thickness)}. One piece for each bracket; material and mass in the title block are those of the bracket. Cut file {FileNames.AdapterRing}, the finished edge: kerf is not compensated.",
+        $"Material {shape.Ring.Sheet.Material.Designation}, thickness {units.WriteSize(shape.Ring.Thickness)}. One piece for each bracket. Cut file {FileNames.AdapterRing}, the finished edge: kerf is not compensated.",
         "Seen from the side that the bracket lies on. x and y count from H1, the x axis through H1 and H2. General tolerances ISO 2768-1 m.",
         "Deburr all edges and holes on both sides. Flat: no light under a straight edge. No paint under heads, nuts and bracket.",
         .. mount.Holes.Any(h => h.Fixing is TappedHole) ? new[] { "Tap the marked holes after cutting; they are cut to the core of the thread." } : [],
