@@ -93,7 +93,7 @@ public static class SolidText
     /// <param name="body">The throttle body.</param>
     public static string About(ThrottleBody body) => string.Join(" ",
     [
-        body.Casting is not null ? "Of the throttle body only what was measured is drawn: the bore, and round it the casting as a plain tube as wide as its largest flange. How deep the bosses are was not measured: where the casting lies under a boss, the boss is drawn down to it, otherwise short. The valve's plate is drawn 2 mm thick."
+        body.Casting is not null ? "Of the throttle body only what was measured is drawn: the bore, and round it the casting as a plain tube as wide as its largest flange. How deep the bosses are was not measured: where the casting lies under a boss, the boss is drawn down to it, otherwise short. The valve's plate is drawn thin: nobody measured its thickness."
             : body.Shape == BodyShape.KeepOuts ? "The keep-outs describe the casting: nothing else of it is drawn. Bosses are drawn short, because their depth was not measured."
             : "Nothing is known of the casting: it is not drawn. Bosses are drawn short, because their depth was not measured.",
         .. body.Openings.Flange is null ? [] : (string[])["The holes of the flange are not drawn: on which end it is was not measured."],
