@@ -86,20 +86,17 @@ const paired = await open('the phone', async (page, say, context) => {
   await page.locator('#new-vehicle').selectOption({ label: await page.locator('#new-vehicle option').nth(1).textContent() });
   await page.locator('#new-begin').tap();
   await page.waitForSelector('#measure-heading');
-  for (let step = 0; step < 4 && !/bore/i.test(await page.locator('#measure-heading').textContent()); step++) {
+  if (await page.locator('#measure-name-0').inputValue() === '') {
+    await page.locator('#measure-name-0').fill('Rowan 64 measured');
+  }
+  for (let screen = 0; screen < 8 && !(await page.locator('#measure-bore-0').count()); screen++) {
     const heading = await page.locator('#measure-heading').textContent();
-    if (await page.locator('.choices').count()) {
-      await page.locator('.choices input').first().check();
-    } else if (await page.locator('#measure-0').inputValue() === '') {
-      await page.locator('#measure-0').fill('Rowan 64 measured');
-    }
-    await page.locator('#measuring form button[type=submit]').tap();
+    await page.locator('#measure-next').tap();
     await page.waitForFunction((before) => document.querySelector('#measure-heading')?.textContent !== before, heading);
   }
-  await page.locator('#measure-0').fill('63.5');
-  const heading = await page.locator('#measure-heading').textContent();
-  await page.locator('#measuring form button[type=submit]').tap();
-  await page.waitForFunction((before) => document.querySelector('#measure-heading')?.textContent !== before, heading);
+  await page.locator('#measure-bore-0').fill('63.5');
+  await page.locator('#measure-bore-0').blur();
+  await page.waitForFunction(() => document.querySelector('[data-key=bore]').classList.contains('given'));
   await page.locator('#do-save').tap();
   await page.waitForFunction(() => document.getElementById('status').textContent === 'Saved.');
 });

@@ -22,6 +22,9 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
     /// <summary>Pictures lower than this (mm) show nothing.</summary>
     private const double LeastPicture = 90;
 
+    /// <summary>On a wide sheet, where two stand beside each other, they may be lower (mm).</summary>
+    private const double LeastBeside = 40;
+
     /// <summary>The sheet without its title block; two where the paper is too narrow for all of it.</summary>
     /// <param name="format">Its format.</param>
     /// <param name="title">The room the title block takes.</param>
@@ -32,7 +35,10 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
         if (beside >= LeastWords)
         {
             var words = Words(beside).LowerLeftAt(frame.Min);
-            return [Sheet([words], new(new(frame.Min.X, Math.Max(words.Bounds.Max.Y, title.Max.Y) + Gap), frame.Max))];
+            var over = new Bounds(new(frame.Min.X, Math.Max(words.Bounds.Max.Y, title.Max.Y) + Gap), frame.Max);
+            return Table().Bounds.Height + LeastBeside + 3 * Gap <= over.Height
+                ? [Sheet([words], over)]
+                : [Sheet([], over with { Min = new(frame.Min.X, title.Max.Y + Gap) }), new([words.UpperLeftAt(new(frame.Min.X, frame.Max.Y))], "-")];
         }
 
         var above = new Bounds(new(frame.Min.X, title.Max.Y + Gap), frame.Max);

@@ -15,13 +15,13 @@ public class FormedVolumeTests
 
     // What docs/solid.md says of the shipped jobs, and why: b α t² (1/2 - k) for each bend.
     [Fact]
-    public void OnTheShippedJobsDensityTimesVolumeIsThreeToEightThousandthsMoreThanTheMass()
+    public void OnTheShippedJobsDensityTimesVolumeIsThreeToFifteenThousandthsMoreThanTheMass()
     {
         foreach (var (name, solution) in ExampleSolutions.All.Where(e => e.Solution.Bracket is not null))
         {
             var (info, flat) = (SolidInfo.Of(solution), solution.Bracket!.Flat);
             var more = info.Volume * info.Density / info.Mass - 1;
-            Assert.True(more is > 0.003 and < 0.008, $"{name}: {more}");
+            Assert.True(more is > 0.003 and < 0.015, $"{name}: {more}");
             var t = flat.Thickness;
             var expected = flat.Bends.Sum(b => b.Length * b.Turn.Magnitude.Radians * t * t * (0.5 - (b.Allowance / b.Turn.Magnitude.Radians - b.InsideRadius) / t));
             Assert.Equal(expected, info.Volume - t * flat.Blank.Area, 1e-6);
