@@ -23,7 +23,7 @@ internal sealed class StrengthSheet(BracketScene scene, StrengthReport report)
     private const double LeastPicture = 90;
 
     /// <summary>On a wide sheet, where two stand beside each other, they may be lower (mm).</summary>
-    private const double LeastBeside = 40;
+    private const double LeastBeside = 50;
 
     /// <summary>The sheet without its title block; two where the paper is too narrow for all of it.</summary>
     /// <param name="format">Its format.</param>
