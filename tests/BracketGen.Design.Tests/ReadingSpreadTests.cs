@@ -27,7 +27,9 @@ public class ReadingSpreadTests
     {
         var job = Examples.Read(name);
         var drawn = Designer.Solve(job, SearchEffort.WithoutStrength).Bracket!;
-        Held(job, Roughly(BracketDescription.Of(drawn, "ours", "our own drawing")), LongRun.Of(100), null);
+
+        // The bracket on the ring has corners closer together than a wide ± lets them be: it is read more finely.
+        Held(job, Roughly(BracketDescription.Of(drawn, "ours", "our own drawing"), job.Body.Mount.Ring is null ? 1 : 0.2), LongRun.Of(100), null);
     }
 
     [Theory]
