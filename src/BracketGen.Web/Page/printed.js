@@ -4,8 +4,8 @@ import { fill, words } from './words.js';
 
 const said = words.printed;
 
-/** Height of a page that is A4 or a letter, in the pixels of a style sheet, and how small its text may become to fit. */
-const room = 250 * 96 / 25.4;
+/** Height of a page that is A4 or a letter within its margins, in the pixels of a style sheet, and how small its text may become to fit. */
+const room = 945;
 const least = 0.55;
 
 /**
