@@ -35,8 +35,14 @@ public sealed record DeskAnswer(IReadOnlyList<ProfileError> Errors, Solution? So
         }
 
         // Which brackets pass is not known without their strength: none but the one shown is looked for.
-        var effort = depth == Depth.Strength ? SearchEffort.Whole : SearchEffort.WithoutStrength;
-        var solution = Designer.Solve(job.Value, effort);
-        return new([], depth == Depth.Quick ? solution : solution with { Diagnosis = Diagnosis.Of(solution, effort) }, depth);
+        var answer = new DeskAnswer([], Designer.Solve(job.Value, EffortOf(depth)), depth);
+        return depth == Depth.Quick ? answer : answer.Diagnosed(depth);
     }
+
+    /// <summary>The quick answer with causes and remedies.</summary>
+    public DeskAnswer WithRemedies() => Solution is null ? this with { Depth = Depth.Remedies } : Diagnosed(Depth.Remedies);
+
+    private DeskAnswer Diagnosed(Depth depth) => this with { Solution = Solution! with { Diagnosis = Diagnosis.Of(Solution, EffortOf(depth)) }, Depth = depth };
+
+    private static SearchEffort EffortOf(Depth depth) => depth == Depth.Strength ? SearchEffort.Whole : SearchEffort.WithoutStrength;
 }

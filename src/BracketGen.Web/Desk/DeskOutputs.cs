@@ -11,8 +11,8 @@ namespace BracketGen.Web.Desk;
 public sealed class DeskOutputs
 {
     private readonly Lock _gate = new();
-    private (OutputRequest Request, OutputResult Result)? _last;
-    private (JobDesk Desk, DeskAnswer Answer)? _solved;
+    private readonly LastAnswer<OutputRequest, OutputResult> _last = new((one, other) => one.IsSame(other));
+    private readonly LastAnswer<JobDesk, DeskAnswer> _solved = new(JobDesk.IsSame);
 
     /// <summary>The files, or why there are none.</summary>
     /// <param name="request">What is asked.</param>
@@ -20,23 +20,13 @@ public sealed class DeskOutputs
     {
         lock (_gate)
         {
-            if (_last is var (asked, made) && asked.IsSame(request))
-            {
-                return made;
-            }
-
-            var result = Make(request);
-            _last = (request, result);
-            return result;
+            return _last.To(request, () => Make(request));
         }
     }
 
     private OutputResult Make(OutputRequest request)
     {
-        var answer = _solved is var (desk, known) && OutputRequest.IsSame(desk, request.Desk)
-            ? known
-            : DeskAnswer.Of(request.Desk, Depth.Strength);
-        _solved = (request.Desk, answer);
+        var answer = _solved.To(request.Desk, () => DeskAnswer.Of(request.Desk, Depth.Strength));
         if (answer.Solution is not { } solution)
         {
             return new(null, answer.Errors, null);
@@ -61,9 +51,7 @@ public sealed class DeskOutputs
 public sealed record OutputRequest(JobDesk Desk, ImmutableArray<string> Accepted, FileChoices Choices, bool IsKerfCompensated)
 {
     internal bool IsSame(OutputRequest other) =>
-        IsSame(Desk, other.Desk) && Accepted.SequenceEqual(other.Accepted) && Choices == other.Choices && IsKerfCompensated == other.IsKerfCompensated;
-
-    internal static bool IsSame(JobDesk one, JobDesk other) => one.Job == other.Job && one.Files.SequenceEqual(other.Files);
+        JobDesk.IsSame(Desk, other.Desk) && Accepted.SequenceEqual(other.Accepted) && Choices == other.Choices && IsKerfCompensated == other.IsKerfCompensated;
 }
 
 /// <summary>The files, or why there are none.</summary>

@@ -26,6 +26,9 @@ public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, strin
             ? new(job, files.ToImmutableSortedDictionary(StringComparer.Ordinal))
             : null;
 
+    /// <summary>Whether two desks have the same job with the same texts.</summary>
+    public static bool IsSame(JobDesk one, JobDesk other) => one.Job == other.Job && one.Files.SequenceEqual(other.Files);
+
     /// <summary>The job, or every error in its files: those that the command line reports.</summary>
     public ProfileResult<Job> Read() => ProfileReader.ReadJob(Job, Source);
 

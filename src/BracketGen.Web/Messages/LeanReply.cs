@@ -1,5 +1,5 @@
 using System.IO.Hashing;
-using System.Text;
+using System.Runtime.InteropServices;
 using System.Text.Json;
 
 namespace BracketGen.Web.Messages;
@@ -60,14 +60,14 @@ internal static class LeanReply
             }
             else
             {
-                to.WriteRawValue(member.Value.GetRawText(), skipInputValidation: true);
+                to.WriteRawValue(JsonMarshal.GetRawUtf8Value(member.Value), skipInputValidation: true);
             }
         }
     }
 
     private static string? MarkOf(JsonElement piece)
     {
-        var bytes = Encoding.UTF8.GetBytes(piece.GetRawText());
+        var bytes = JsonMarshal.GetRawUtf8Value(piece);
         return bytes.Length < Shortest ? null : Convert.ToHexStringLower(XxHash128.Hash(bytes));
     }
 

@@ -23,9 +23,10 @@ internal sealed class DeskAnswers(Turns turns)
     private readonly DeskOutputs _outputs = new();
 
     // The report is asked for after the answer on the page: what was tried whole last is kept.
-    private volatile WholeTrial? _tried;
+    private readonly LastAnswer<(JobDesk Desk, string Bracket), BracketAnswer> _tried = new((one, other) => one.Bracket == other.Bracket && JobDesk.IsSame(one.Desk, other.Desk));
 
-    private volatile SolvedDesk? _solved;
+    // After the quick answer the page asks for the parts that it does not show, and for remedies.
+    private readonly LastAnswer<JobDesk, DeskAnswer> _quick = new(JobDesk.IsSame);
 
     /// <summary>The job after the edits, and what the solver says of it.</summary>
     public async Task Work(HttpContext context, WorkMessage message)
@@ -48,7 +49,7 @@ internal sealed class DeskAnswers(Turns turns)
         }
         else
         {
-            var solved = await turns.Take(() => Quick(desk, depth), context.RequestAborted);
+            var solved = await turns.Take(() => Solved(desk, depth), context.RequestAborted);
             answer = to => Reply.Answer(to, solved, message.Accepted, message.Wanted);
         }
 
@@ -128,44 +129,19 @@ internal sealed class DeskAnswers(Turns turns)
         await Exchange.Send(context, Encoding.UTF8.GetBytes(text), "application/octet-stream");
     }
 
-    // The page asks for the parts it shows first, and for the others when the hand rests.
-    private DeskAnswer Quick(JobDesk desk, Depth depth)
+    private DeskAnswer Solved(JobDesk desk, Depth depth)
     {
-        if (depth != Depth.Quick)
+        if (depth == Depth.Strength)
         {
             return DeskAnswer.Of(desk, depth);
         }
 
-        if (_solved is { } last && OutputRequest.IsSame(last.Desk, desk))
-        {
-            return last.Answer;
-        }
-
-        var answer = DeskAnswer.Of(desk, depth);
-        _solved = new(desk, answer);
-        return answer;
+        var quick = _quick.To(desk, () => DeskAnswer.Of(desk, Depth.Quick));
+        return depth == Depth.Quick ? quick : quick.WithRemedies();
     }
 
-    private BracketAnswer Tried(JobDesk desk, string bracket, Depth depth)
-    {
-        if (depth != Depth.Strength)
-        {
-            return BracketAnswer.Of(desk, bracket, depth);
-        }
-
-        if (_tried is { } last && last.Bracket == bracket && OutputRequest.IsSame(last.Desk, desk))
-        {
-            return last.Answer;
-        }
-
-        var answer = BracketAnswer.Of(desk, bracket, depth);
-        _tried = new(desk, bracket, answer);
-        return answer;
-    }
-
-    private sealed record SolvedDesk(JobDesk Desk, DeskAnswer Answer);
-
-    private sealed record WholeTrial(JobDesk Desk, string Bracket, BracketAnswer Answer);
+    private BracketAnswer Tried(JobDesk desk, string bracket, Depth depth) => depth == Depth.Strength
+        ? _tried.To((desk, bracket), () => BracketAnswer.Of(desk, bracket, depth)) : BracketAnswer.Of(desk, bracket, depth);
 
     private static JobDesk? DeskOf(DeskMessage message) => JobDesk.Of(message.Job, message.Files);
 

@@ -12,7 +12,7 @@ namespace BracketGen.Web.Routes;
 internal sealed class KitAnswers(WorkFolder folder, Turns turns)
 {
     // The files are asked for after the answer on the page: what was solved last is kept.
-    private volatile Known? _last;
+    private readonly LastAnswer<(JobDesk Desk, bool WithStrength), DeskKit> _last = new((one, other) => one.WithStrength == other.WithStrength && JobDesk.IsSame(one.Desk, other.Desk));
 
     /// <summary>The lists of parts that a job names, as the folder has them; of a job that is not saved also those of the examples.</summary>
     public Task Parts(HttpContext context, PartsMessage message)
@@ -90,23 +90,9 @@ internal sealed class KitAnswers(WorkFolder folder, Turns turns)
 
         // What the page changed stands before what the folder has.
         var desk = job with { Files = job.Files.AddRange(message.Parts.Where(p => !job.Files.ContainsKey(p.Key))) };
-        return await turns.Take(
-            () =>
-            {
-                if (_last is { } last && last.WithStrength == message.Strength && OutputRequest.IsSame(last.Desk, desk))
-                {
-                    return last.Answer;
-                }
-
-                var answer = DeskKit.Of(desk, message.Strength);
-                _last = new(desk, message.Strength, answer);
-                return answer;
-            },
-            context.RequestAborted);
+        return await turns.Take(() => _last.To((desk, message.Strength), () => DeskKit.Of(desk, message.Strength)), context.RequestAborted);
     }
 
     private static Task Refuse(HttpContext context) =>
         Exchange.Refuse(context, StatusCodes.Status400BadRequest, ServerWords.BadKit(JobDesk.MaxFiles, PartsFiles.MaxFiles));
-
-    private sealed record Known(JobDesk Desk, bool WithStrength, DeskKit Answer);
 }
