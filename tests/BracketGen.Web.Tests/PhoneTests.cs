@@ -17,7 +17,8 @@ public class PhoneTests
     private static readonly string[] BeforePairing = ["/", "/pairing.js", "/pairing.css", "/icon.svg"];
 
     private static readonly string[] Addresses =
-        ["/work", "/output", "/report", "/bracket", "/pack", "/open", "/read", "/take", "/keep", "/save", "/worksheet", "/questions", "/photo", "/remember"];
+        ["/work", "/output", "/report", "/bracket", "/pack", "/open", "/read", "/take", "/keep", "/save", "/worksheet", "/questions", "/photo", "/remember",
+            "/parts", "/kit", "/kit-file", "/fitted", "/test-bend", "/line", "/line-run", "/line-state", "/line-stop", "/line-job"];
 
     [Fact]
     public async Task Before_pairing_there_is_nothing_but_the_page_that_pairs()

@@ -1,7 +1,7 @@
 // Mount holes and keep-outs are moved in the picture: by pointer or arrow keys, in steps, as one step of undo. A place that was moved is no measurement.
 import { $, h, question, say, select } from './dom.js';
 import { at } from './plan.js';
-import { shown } from './units.js';
+import { inStandard } from './units.js';
 import { fill, units, words } from './words.js';
 
 const said = words.over;
@@ -10,18 +10,6 @@ const inch = units.find((unit) => unit.metric === standard);
 
 /** Steps of a move (mm): the finer where a step is some pixels wide. In an inch view they are parts of an inch. */
 const [fine, coarse, parts, enough] = [0.5, 1, 64, 1];
-
-/**
- * A length of a file (mm); null where its unit is not known here.
- * @param {any} raw
- */
-function lengthOf(raw) {
-  const { text, unit } = shown(raw, standard);
-  const factor = unit === standard ? 1 : inch && unit === inch.inch ? inch.factor : null;
-  const parted = text.trim().match(/^([-+]?)(?:(\d+)[ -])?(\d+)\/(\d+)$/);
-  const value = parted ? (parted[1] === '-' ? -1 : 1) * (Number(parted[2] ?? 0) + Number(parted[3]) / Number(parted[4])) : Number(text);
-  return factor === null || !Number.isFinite(value) || text.trim() === '' ? null : value * factor;
-}
 
 /** @param {number[]} a @param {number[]} b */
 const dot = (a, b) => a.reduce((sum, x, i) => sum + x * b[i], 0);
@@ -176,7 +164,7 @@ export class Dragging {
       return this.sent.values;
     }
     const written = at(this.desk.values[this.file], thing.key);
-    const points = Object.fromEntries(thing.moves.map((move) => [move, [0, 1, 2].map((i) => lengthOf(written?.[move]?.[i]))]));
+    const points = Object.fromEntries(thing.moves.map((move) => [move, [0, 1, 2].map((i) => inStandard(written?.[move]?.[i], standard))]));
     return Object.values(points).flat().some((x) => x === null) ? null : /** @type {Record<string, number[]>} */ (points);
   }
 

@@ -1,7 +1,7 @@
 // Readings taken on the fitted bracket: a form, and what they mean in the words of the command.
 import { asked, textOf } from './asking.js';
 import { h } from './dom.js';
-import { labelled, screen, table, tellMistakes, verdict } from './screens.js';
+import { labelled, mistakesIn, screen, table, tellMistakes, verdict } from './screens.js';
 import { words } from './words.js';
 
 const said = words.fitted;
@@ -46,7 +46,7 @@ export function fittedPage({ desk, back }) {
  */
 function shown({ errors, answer }) {
   if (errors.length) {
-    return [h('p', { class: 'problem' }, said.mistakes), ...errors.map((e) => h('p', { class: 'problem' }, e.text))];
+    return mistakesIn(said.mistakes, errors);
   }
   return answer ? [h('h3', {}, answer.heading), verdict(answer.state, answer.verdict), table(said.caption, [said.mark, said.code, said.means], answer.rows)] : [];
 }

@@ -1,7 +1,7 @@
 // The kit: which of the parts at hand make the throttle body complete, in the words of the command, and its files.
 import { asked, fetched, hand, textOf } from './asking.js';
 import { h } from './dom.js';
-import { screen, table, verdict } from './screens.js';
+import { mistakesIn, screen, table, verdict } from './screens.js';
 import { fill, words } from './words.js';
 
 const said = words.kit;
@@ -43,7 +43,7 @@ export function kitPage({ desk, back }) {
    */
   function shown({ errors, answer }) {
     if (!answer) {
-      return [h('p', { class: 'problem' }, said.mistakes), ...errors.map((e) => h('p', { class: 'problem' }, e.text))];
+      return mistakesIn(said.mistakes, errors);
     }
     return [
       h('h3', {}, answer.heading), verdict(answer.state, answer.verdict), ...(answer.noLists ? [h('p', {}, answer.noLists)] : []),

@@ -2,7 +2,7 @@
 import { asked, textOf } from './asking.js';
 import { h, input } from './dom.js';
 import { freePath } from './paths.js';
-import { screen } from './screens.js';
+import { mistakesIn, screen } from './screens.js';
 import { fill, words } from './words.js';
 
 const said = words.line;
@@ -66,7 +66,7 @@ class Line {
       /** @type {Page.LineReply} */
       const reply = await asked('/line', { path: this.path });
       if (reply.errors.length) {
-        this.place.replaceChildren(h('p', { class: 'problem' }, said.mistakes), ...reply.errors.map((e) => h('p', { class: 'problem' }, e.text)));
+        this.place.replaceChildren(...mistakesIn(said.mistakes, reply.errors));
         return;
       }
       this.matrix.replaceChildren(...this.drawn(reply));

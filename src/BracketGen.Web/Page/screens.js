@@ -26,6 +26,13 @@ export const table = (caption, heads, rows) => h('div', { class: 'scroll', tabin
     h('tbody', {}, rows.map((row) => h('tr', {}, row.map((text, at) => (at ? h('td', {}, text) : h('th', { scope: 'row' }, text))))))));
 
 /**
+ * The mistakes in the files, under what they are of.
+ * @param {string} heading
+ * @param {Page.Problem[]} errors
+ */
+export const mistakesIn = (heading, errors) => (errors.length ? [heading, ...errors.map((e) => e.text)].map((text) => h('p', { class: 'problem' }, text)) : []);
+
+/**
  * A verdict with its colour; its first words say it too.
  * @param {string} state
  * @param {string} text

@@ -2,7 +2,7 @@
 import { asked, textOf } from './asking.js';
 import { roles } from './desk.js';
 import { $, all, h, input, say, select } from './dom.js';
-import { labelled, screen, table, verdict } from './screens.js';
+import { labelled, mistakesIn, screen, table, verdict } from './screens.js';
 import { fill, words } from './words.js';
 
 const said = words.testBend;
@@ -41,7 +41,7 @@ export async function testBendPage({ desk, back }) {
       /** @type {Page.TestBendReply} */
       const { errors, problem, answer } = await asked('/test-bend', message(strips));
       status.textContent = problem ?? '';
-      place.replaceChildren(...wrong(errors), ...(answer ? shown(answer, shop, write) : []));
+      place.replaceChildren(...mistakesIn(said.mistakes, errors), ...(answer ? shown(answer, shop, write) : []));
     } catch (problem) {
       status.textContent = textOf(problem);
     }
@@ -73,14 +73,11 @@ export async function testBendPage({ desk, back }) {
   try {
     /** @type {Page.TestBendReply} */
     const { errors, stock = [], tools = [] } = await asked('/test-bend', message([]));
-    body.replaceChildren(...(errors.length ? wrong(errors) : [form(stock, tools, work, () => { place.replaceChildren(); status.textContent = ''; })]));
+    body.replaceChildren(...(errors.length ? mistakesIn(said.mistakes, errors) : [form(stock, tools, work, () => { place.replaceChildren(); status.textContent = ''; })]));
   } catch (problem) {
     status.textContent = textOf(problem);
   }
 }
-
-/** @param {Page.Problem[]} errors */
-const wrong = (errors) => (errors.length ? [h('p', { class: 'problem' }, said.mistakes), ...errors.map((e) => h('p', { class: 'problem' }, e.text))] : []);
 
 /**
  * @param {string[]} stock

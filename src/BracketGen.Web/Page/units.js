@@ -79,9 +79,23 @@ function resultOf(written) {
 
 /** @param {string} number */
 function valueOf(number) {
-  const [whole, broken] = number.includes(' ') ? number.split(' ') : [number, ''];
+  const [whole, broken] = number.includes(' ') ? number.split(' ') : number.includes('/') ? ['0', number] : [number, ''];
   const [over, under] = broken.split('/');
   return Number(whole) + (broken ? Number(over) / Number(under) : 0);
+}
+
+/**
+ * What is written, in the profile's own unit; null where it is no number, or its unit is not known here.
+ * @param {any} written
+ * @param {string} standard Unit of the profile's numbers.
+ */
+export function inStandard(written, standard) {
+  const { text, unit } = shown(written, standard);
+  const other = counterpart(standard);
+  const factor = unit === standard ? 1 : unit === other?.inch ? other.factor : null;
+  const [, sign, plain] = text.trim().match(/^([-+]?)(.+)$/) ?? [];
+  const value = (sign === '-' ? -1 : 1) * valueOf((plain ?? '').replace(/^(\d+)-(?=\d+\/)/, '$1 '));
+  return factor === null || !plain || !Number.isFinite(value) ? null : value * factor;
 }
 
 /**
