@@ -86,16 +86,16 @@ const paired = await open('the phone', async (page, say, context) => {
   await page.locator('#new-vehicle').selectOption({ label: await page.locator('#new-vehicle option').nth(1).textContent() });
   await page.locator('#new-begin').tap();
   await page.waitForSelector('#measure-heading');
-  if (await page.locator('#measure-name-0').inputValue() === '') {
-    await page.locator('#measure-name-0').fill('Rowan 64 measured');
+  if (await page.locator('#measure-name').inputValue() === '') {
+    await page.locator('#measure-name').fill('Rowan 64 measured');
   }
-  for (let screen = 0; screen < 8 && !(await page.locator('#measure-bore-0').count()); screen++) {
+  for (let screen = 0; screen < 8 && !(await page.locator('#measure-bore').count()); screen++) {
     const heading = await page.locator('#measure-heading').textContent();
     await page.locator('#measure-next').tap();
     await page.waitForFunction((before) => document.querySelector('#measure-heading')?.textContent !== before, heading);
   }
-  await page.locator('#measure-bore-0').fill('63.5');
-  await page.locator('#measure-bore-0').blur();
+  await page.locator('#measure-bore').fill('63.5');
+  await page.locator('#measure-bore').blur();
   await page.waitForFunction(() => document.querySelector('[data-key=bore]').classList.contains('given'));
   await page.locator('#do-save').tap();
   await page.waitForFunction(() => document.getElementById('status').textContent === 'Saved.');

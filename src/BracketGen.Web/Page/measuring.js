@@ -3,7 +3,8 @@ import { asked } from './asking.js';
 import { $, all, h, show } from './dom.js';
 import { advice } from './fields.js';
 import { at } from './plan.js';
-import { isEmpty, rowFor, write } from './questions.js';
+import { isEmpty, rowFor } from './questions.js';
+import { sketchesOf, sketchOf } from './sketches.js';
 import { fill, words } from './words.js';
 
 const said = words.measuring;
@@ -19,11 +20,14 @@ export class Measuring {
     this.screen = 0;
     this.asking = 0;
     /** @type {Page.MeasuringReply} */
-    this.told = { steps: [], screens: [], sketches: [], part: '' };
+    this.told = { steps: [], screens: [], part: '' };
+    /** @type {string[]} */
+    this.sketches = [];
     /** The rows that are shown, by what they ask. @type {Map<string, Page.MeasuringRow>} */
     this.rows = new Map();
-    /** Answers are written one after another. @type {Promise<unknown>} */
+    /** What was answered and is not written yet, and the screen that follows it. @type {Promise<unknown>} */
     this.writing = Promise.resolve();
+    this.form = this.formOf();
     this.head = h('div', {});
     this.heading = h('h2', { id: 'measure-heading', tabindex: '-1' });
     this.help = h('div', {});
@@ -36,7 +40,7 @@ export class Measuring {
 
   build() {
     const form = h('form', {
-      onsubmit: (/** @type {Event} */ event) => this.enter(event), onchange: (/** @type {Event} */ event) => this.take(this.rowOf(event.target)), onfocusin: (/** @type {Event} */ event) => this.light(this.rowOf(event.target)),
+      onsubmit: (/** @type {Event} */ event) => this.enter(event), onfocusin: (/** @type {Event} */ event) => this.light(this.rowOf(event.target)),
     }, this.list, h('div', { class: 'controls' },
       h('button', { type: 'submit', class: 'unseen', tabindex: '-1', 'aria-hidden': 'true' }, said.next),
       h('button', { type: 'button', class: 'primary', id: 'measure-next', onclick: () => this.go(this.screen + 1) }, said.next), this.back,
@@ -53,16 +57,51 @@ export class Measuring {
     return this;
   }
 
-  /** What was changed elsewhere: taken back, done again, another unit. */
-  changed() {
-    const mine = this.writing = this.writing.then(async () => {
-      if (!this.place.hidden && await this.questions()) {
-        this.draw();
-      }
-      if (mine === this.writing) {
-        this.list.removeAttribute('aria-busy');
-      }
-    });
+  /**
+   * What the fields know, and what becomes of an answer.
+   * @returns {Page.MeasuringForm}
+   */
+  formOf() {
+    const { desk } = this;
+    const measuring = this;
+    return {
+      get values() { return desk.values[measuring.path] ?? {}; },
+      get inInches() { return desk.inInches; },
+      written: (key) => at(desk.values[measuring.path] ?? {}, key),
+      change: (changes, what) => this.wait(desk.edit(changes.map((change) => ({ file: this.path, ...change })), what ? `${this.path} ${what}` : null)),
+      leave: () => desk.leave(),
+      isPending: (key) => desk.isPending(this.path, key),
+      drawings: () => [],
+      take: () => {},
+    };
+  }
+
+  /** The job has changed: by an answer, or one was taken back. */
+  changed() { this.wait(this.follow()); }
+
+  async follow() {
+    // A program that does not answer has been told of already, and is asked again with the next answer.
+    if (!this.place.hidden && await this.questions().catch(() => false)) {
+      this.draw();
+    }
+  }
+
+  /** Until what was answered is written, and the screen follows it. */
+  async settled() {
+    for (let before = null; before !== this.writing;) {
+      before = this.writing;
+      await before;
+    }
+  }
+
+  /** @param {Promise<unknown>} work */
+  async wait(work) {
+    const mine = this.writing = Promise.all([this.writing, work]);
+    this.list.setAttribute('aria-busy', 'true');
+    await mine;
+    if (mine === this.writing) {
+      this.list.removeAttribute('aria-busy');
+    }
   }
 
   get path() { return this.wish.profiles[this.profile].path; }
@@ -78,9 +117,10 @@ export class Measuring {
   /** Whether the answer is the newest. */
   async questions() {
     const mine = ++this.asking;
-    const reply = await asked('/questions', { kind: this.wish.profiles[this.profile].kind, text: this.desk.files[this.path] });
+    const { kind } = this.wish.profiles[this.profile];
+    const [reply, sketches] = await Promise.all([asked('/questions', { kind, text: this.desk.files[this.path] }), sketchesOf(kind)]);
     if (mine === this.asking) {
-      this.told = reply;
+      Object.assign(this, { told: reply, sketches });
       this.screen = Math.min(this.screen, this.told.screens.length - 1);
     }
     return mine === this.asking;
@@ -99,7 +139,7 @@ export class Measuring {
 
   /** @param {number} to Number of the screen; before the first and after the last lead to another profile, or to the end. */
   async go(to) {
-    await this.writing;
+    await this.settled();
     const by = to < 0 ? -1 : to >= this.told.screens.length ? 1 : 0;
     if (this.profile + by < 0) {
       return;
@@ -121,23 +161,9 @@ export class Measuring {
   }
 
   async leave() {
-    await this.writing;
+    await this.settled();
     this.place.hidden = true;
     this.wish.leave();
-  }
-
-  /** @param {Page.MeasuringRow | undefined} row */
-  take(row) {
-    this.list.setAttribute('aria-busy', 'true');
-    const mine = this.writing = this.writing.then(async () => {
-      if (row && await write(this.desk, this.path, row, this.written(row.s)) && await this.questions()) {
-        this.draw();
-      }
-      if (mine === this.writing) {
-        this.list.removeAttribute('aria-busy');
-      }
-    });
-    return mine;
   }
 
   /** @param {Event} event */
@@ -145,8 +171,8 @@ export class Measuring {
     event.preventDefault();
     const from = document.activeElement;
     const row = this.rowOf(from);
-    await this.take(row);
-    if (row && !row.problem.hidden) {
+    await this.settled();
+    if (row && (!row.problem.hidden || row.element.querySelector('.remark:not([hidden])'))) {
       return;
     }
     const boxes = all('input,select', this.list);
@@ -167,7 +193,7 @@ export class Measuring {
    */
   light(row) {
     const number = this.here?.sketch ?? -1;
-    this.sketch.replaceChildren(...(number < 0 ? [] : [sketchOf(row?.s ?? { ask: this.here.title, letter: '' }, this.told.sketches[number])]));
+    this.sketch.replaceChildren(...(number < 0 ? [] : [sketchOf(row?.s ?? { ask: this.here.title, letter: '' }, this.sketches[number])]));
   }
 
   draw() {
@@ -209,7 +235,7 @@ export class Measuring {
     const next = new Map(this.here.steps.map((number) => {
       const s = told.steps[number];
       const id = [this.path, s.key, s.form, desk.inInches].join(' ');
-      return [id, this.rows.get(id) ?? rowFor(s, this.wish.unitOf(kind, s.key))];
+      return [id, this.rows.get(id) ?? rowFor(s, this.wish.unitOf(kind, s.key), this.form)];
     }));
     const { list } = this;
     const isSame = [...next.keys()].join() === [...this.rows.keys()].join() && list.childElementCount > 0;
@@ -237,32 +263,12 @@ export class Measuring {
     const isGiven = !isEmpty(s, value);
     row.element.classList.toggle('given', isGiven);
     row.state.textContent = isGiven ? '' : s.default === null ? said.open : s.default ? fill(said.taken, { value: s.default }) : said.mayStayOpen;
-    if (!row.asks) {
-      row.fill(value, desk.inInches);
-      const mine = desk.errors.filter((e) => e.file === path && !e.missing && (e.key === s.key || e.key.startsWith(`${s.key}.`) || e.key.startsWith(`${s.key}[`)));
-      row.tell(advice(s.form === 'Count' || s.form === 'Word' ? mine.filter((e) => e.key === s.key) : mine));
-    }
+    row.fill(value);
+    const mine = desk.errors.filter((e) => e.file === path && !e.missing && (e.key === s.key || e.key.startsWith(`${s.key}.`) || e.key.startsWith(`${s.key}[`)));
+    row.tell(advice(s.form === 'Count' || s.form === 'Word' ? mine.filter((e) => e.key === s.key) : mine));
   }
 }
 
 /** @param {Page.MeasuringStep} s */
 const hints = (s) => h('dl', { class: 'hints' },
   h('div', {}, h('dt', {}, said.tool), h('dd', {}, s.tool)), h('div', {}, h('dt', {}, said.mistake), h('dd', {}, s.mistake)));
-
-/**
- * @param {Pick<Page.MeasuringStep, 'ask' | 'letter'>} s
- * @param {string} markup
- */
-export function sketchOf(s, markup) {
-  const sketch = h('div', { class: 'sketch' });
-  show(sketch, markup);
-  const svg = sketch.querySelector('svg');
-  svg?.setAttribute('role', 'img');
-  const letters = s.letter.split(', ').filter((l) => l);
-  const several = letters.length > 1;
-  const label = several ? said.sketchLetters : letters.length ? said.sketchLetter : said.sketch;
-  const caption = several ? said.captionLetters : letters.length ? said.captionLetter : said.caption;
-  svg?.setAttribute('aria-label', fill(label, { ask: s.ask, letter: s.letter }));
-  all('text', sketch).filter((t) => letters.includes(t.textContent ?? '')).forEach((t) => t.classList.add('here'));
-  return h('figure', {}, sketch, h('figcaption', {}, fill(caption, { letter: s.letter })));
-}

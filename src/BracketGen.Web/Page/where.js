@@ -1,7 +1,7 @@
 // Beside the picture: where the number in the focused field is on the part, and how it is measured.
 import { asked } from './asking.js';
 import { $, h } from './dom.js';
-import { sketchOf } from './measuring.js';
+import { sketchesOf, sketchOf } from './sketches.js';
 
 /**
  * Shows the worksheet's sketch of the number that is being typed.
@@ -25,7 +25,8 @@ export function whereItIs(desk, roleNow) {
     if (before?.text === text) {
       return before;
     }
-    const now = { text, ...await asked('/questions', { kind: role.kind, text }) };
+    const [{ steps }, sketches] = await Promise.all([asked('/questions', { kind: role.kind, text }), sketchesOf(role.kind)]);
+    const now = { text, steps, sketches };
     known.set(path, now);
     return now;
   }

@@ -29,7 +29,16 @@ internal static class FormAnswers
         return Exchange.Send(context, bytes, "application/octet-stream");
     }
 
-    /// <summary>The questions of a profile as it is so far, with their sketches.</summary>
+    /// <summary>The worksheet's sketches, by what they are of: the page asks for them once.</summary>
+    public static Task Sketches(HttpContext context) => Exchange.SendJson(context, to =>
+    {
+        foreach (var kind in new[] { ProfileKind.Vehicle, ProfileKind.ThrottleBody })
+        {
+            Reply.Texts(to, kind.Word, MeasuringPath.Sketches(kind.Word));
+        }
+    });
+
+    /// <summary>The questions of a profile as it is so far.</summary>
     public static Task Questions(HttpContext context, TextMessage message)
     {
         if (message.Kind is not ("vehicle" or "throttle body"))
@@ -45,13 +54,6 @@ internal static class FormAnswers
             to.WritePropertyName("screens");
             JsonSerializer.Serialize(to, MeasuringPath.Screens(message.Kind, steps), MessageContext.Default.IReadOnlyListMeasuringScreen);
             to.WriteString("part", SoFar.Picture(message.Kind, message.Text));
-            to.WriteStartArray("sketches");
-            foreach (var svg in MeasuringPath.Sketches(message.Kind))
-            {
-                to.WriteStringValue(svg);
-            }
-
-            to.WriteEndArray();
         });
     }
 }

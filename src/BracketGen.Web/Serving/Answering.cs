@@ -31,6 +31,7 @@ internal sealed class Answering : IDisposable
         {
             ["/shelf"] = profiles.Shelf,
             ["/forms"] = FormAnswers.Schemas,
+            ["/sketches"] = FormAnswers.Sketches,
             ["/photo-target.pdf"] = PhotoAnswers.Target,
         };
         _posts = new()

@@ -29,10 +29,6 @@ internal static class MeasuringWords
         ["captionLetters"] = "{letter} are the dimensions to measure. Not to scale.",
         ["captionLetter"] = "{letter} is the dimension to measure. Not to scale.",
         ["caption"] = "Not to scale.",
-        ["axis"] = "{ask} {axis}",
-        ["plusMinus"] = "{ask} Plus or minus",
         ["count"] = "Enter a whole number from 0 to {max}.",
-        ["point"] = "Enter all three numbers.",
-        ["comma"] = "Do you mean {number}? Write it with a point.",
     };
 }

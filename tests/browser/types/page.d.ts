@@ -169,18 +169,20 @@ declare namespace Page {
   }
 
   interface MeasuringScreen { title: string, sketch: number, steps: number[] }
-  interface MeasuringReply { steps: MeasuringStep[], screens: MeasuringScreen[], sketches: string[], part: string }
+  interface MeasuringReply { steps: MeasuringStep[], screens: MeasuringScreen[], part: string }
   interface MeasuringRow {
     s: MeasuringStep;
-    standard: string;
     element: HTMLElement;
     problem: HTMLElement;
     state: HTMLElement;
-    /** Whether something is asked about the answer, which is not written until then. */
-    asks: boolean;
-    tell(text: string): void;
-    fill(written: any, inInches: boolean): void;
-    read(written: any): Change[] | string;
+    tell(told: string): void;
+    fill(written: any): void;
+  }
+
+  /** What the fields of the measuring screens know. */
+  interface MeasuringForm extends Form {
+    /** What the profile holds under a key. */
+    written(key: string): any;
   }
 
   interface MeasuringStep {
