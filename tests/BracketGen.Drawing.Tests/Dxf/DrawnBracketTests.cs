@@ -43,10 +43,15 @@ public class DrawnBracketTests
             Assert.Equal(TrialState.Solved, trial.State);
             Assert.True(solution.Verdict.Kind == trial.Kind, $"{trial.Kind}: {string.Join(", ", trial.Solution!.Verdict.Deciding.Select(c => $"{c.Code} {c.Value} {c.Limit}"))}");
             Assert.True(solution.Placement!.Seat.DistanceTo(trial.Solution!.Placement!.Seat) < 1e-5);
+
+            // Folded, both are the same but for the outline in the bends: it is straight in the flat pattern, which a bracket that is read has laid out anew with the allowance of a handbook. Between two bends on the way
+            // to the stop that shows.
+            var bends = bracket.Flat.Bends.Zip(trial.Solution.Bracket!.Flat.Bends, (one, other) => Math.Abs(one.Allowance - other.Allowance)).ToArray();
+            var off = bends.Length > 1 && job.Body.Mount.Second is null ? bends.Sum() / 2 : 0;
             foreach (var check in solution.Checks.Where(c => c.Id != CheckId.ClipNeck && c.Kind is CheckKind.Safety or CheckKind.Function && double.IsFinite(c.Value) && !c.Code.StartsWith("probability", StringComparison.Ordinal)))
             {
                 var found = trial.Solution.Checks.First(c => c.Code == check.Code).Value;
-                Assert.True(Math.Abs(check.Value - found) <= Math.Max(0.01, 2.5e-3 * Math.Abs(check.Value)), $"{check.Code}: {check.Value} as drawn, {found} as read");
+                Assert.True(Math.Abs(check.Value - found) <= Math.Max(0.01, 1e-3 * Math.Abs(check.Value)) + off, $"{check.Code}: {check.Value} as drawn, {found} as read");
             }
         }
     }

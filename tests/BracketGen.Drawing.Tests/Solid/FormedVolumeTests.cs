@@ -21,7 +21,8 @@ public class FormedVolumeTests
         {
             var (info, flat) = (SolidInfo.Of(solution), solution.Bracket!.Flat);
             var more = info.Volume * info.Density / info.Mass - 1;
-            Assert.True(more is > 0.003 and < 0.015, $"{name}: {more}");
+            // A sheet that turns through more than 200 degrees has more of its length in the bends.
+            Assert.True(more > 0.003 && more < (flat.Bends.Sum(b => b.Turn.Magnitude.Degrees) > 200 ? 0.015 : 0.008), $"{name}: {more}");
             var t = flat.Thickness;
             var expected = flat.Bends.Sum(b => b.Length * b.Turn.Magnitude.Radians * t * t * (0.5 - (b.Allowance / b.Turn.Magnitude.Radians - b.InsideRadius) / t));
             Assert.Equal(expected, info.Volume - t * flat.Blank.Area, 1e-6);
