@@ -32,6 +32,9 @@ public static class CostText
         ? $"The shop gives no [rates]: the times are usual ones, and a kilogram of sheet counts as {Amount(rates.SheetPerKilogram, rates)}."
         : "Cost is by the shop's [rates].";
 
+    /// <summary>What is not in it where there is an adapter ring.</summary>
+    public const string WithoutRing = "The adapter ring is not in the cost.";
+
     /// <summary>Name of a part.</summary>
     public static string Name(CostPart part) => part switch
     {

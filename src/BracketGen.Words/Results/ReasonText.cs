@@ -35,6 +35,11 @@ public static class ReasonText
         }
 
         all.Add(CostText.Source(job.Shop.Rates));
+        if (job.Body.Mount.Ring is not null)
+        {
+            all.Add(CostText.WithoutRing);
+        }
+
         if (reasons.TooWeak is { } weak)
         {
             all.Add($"The cheapest shape, {Mass(weak)} of {weak.Candidate.Bracket.Stock.Material.Designation}, is out: it is not strong enough.");
