@@ -1,5 +1,3 @@
-using System.Text.Json.Serialization;
-
 namespace BracketGen.Drawing.Result;
 
 /// <summary>The machine's copy of a solution. Lengths in mm, angles in degrees, masses in g, whatever the job's unit.</summary>
@@ -11,8 +9,7 @@ public sealed record ResultModel(
     /// <summary>Paths of numbers that could not be calculated and are null; empty in every result of a job that could be solved.</summary>
     public required IReadOnlyList<string> NotCalculated { get; init; }
 
-    /// <summary>The adapter ring under the bracket; left out where there is none.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    /// <summary>The adapter ring under the bracket; null where there is none.</summary>
     public ResultAdapterRing? AdapterRing { get; init; }
 }
 

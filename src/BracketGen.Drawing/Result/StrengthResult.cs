@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Geometry;
@@ -16,8 +15,7 @@ public sealed record ResultStrength(
     ResultShaking? Shaking, IReadOnlyList<ResultCrossing> Crossings, ResultLife Life, IReadOnlyList<ResultJoint> Joints,
     double OuterStiffness, double? OuterStiffnessAtLimit, double EndMass, double EndCentre, IReadOnlyList<ResultEndPart> EndParts)
 {
-    /// <summary>The adapter ring; left out where there is none.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    /// <summary>The adapter ring; null where there is none.</summary>
     public ResultRingStrength? Ring { get; init; }
 }
 
