@@ -22,7 +22,8 @@ async function open(name, options, visit) {
   try {
     await visit(page, say);
   } catch (error) {
-    say(`stopped at ${error.stack.match(/page\.mjs:\d+/g)?.join(' ')}, the strip says ${await word(page).catch(() => 'nothing')}: ${error.message.split('\n').slice(0, 3).join(' ')}`);
+    const where = [await word(page).catch(() => 'nothing'), await standing(page).catch(() => '')].filter(Boolean).join(', on ');
+    say(`stopped at ${error.stack.match(/page\.mjs:\d+/g)?.join(' ')}, the strip says ${where}: ${error.message.split('\n').slice(0, 3).join(' ')}`);
   }
   await context.close();
 }
@@ -43,6 +44,9 @@ async function lookOver(page, say, where, width, within = null) {
     say(`${where}: axe-core, ${v.id} (${v.impact}): ${v.help}: ${v.nodes.map((n) => n.target).slice(0, 3).join('; ')}`);
   }
 }
+
+// Where the measuring screens stand, for what stops on them.
+const standing = (page) => page.evaluate(() => (document.querySelector('#measuring')?.checkVisibility() ? ['.progress', '#measure-heading', '.questions'].map((one) => document.querySelector(`#measuring ${one}`)?.innerText).join(' / ') : ''));
 
 const word = (page) => page.locator('#strip .word').textContent();
 const verdict = (page, wanted) => page.waitForFunction((w) => document.querySelector('#strip .word')?.textContent === w, wanted);
@@ -153,9 +157,10 @@ await inPart('main job', 'from an empty start', { viewport: { width: 1200, heigh
     if (screens === 1 || screens === 6) {
       await lookOver(page, say, `the measuring screen ${screens}`, 1200);
     }
-    const heading = await page.locator('#measure-heading').textContent();
+    // As they are after the answers: how many are given is part of the progress.
+    const [heading, here] = [await page.locator('#measure-heading').textContent(), await page.locator('#measuring .progress').textContent()];
     await page.locator('#measure-next').click();
-    await page.waitForFunction(([h, p]) => document.querySelector('#measuring').hidden || document.querySelector('#measure-heading')?.textContent !== h || document.querySelector('.progress').textContent !== p, [heading, place]);
+    await page.waitForFunction(([h, p]) => document.querySelector('#measuring').hidden || document.querySelector('#measure-heading')?.textContent !== h || document.querySelector('.progress').textContent !== p, [heading, here]);
   }
   if (sketches < 12 || scale < 100) {
     say(`only ${sketches} screens have a sketch, and ${scale} lines are to scale`);

@@ -38,16 +38,22 @@ internal static class Reply
     }
 
     /// <summary>The job, its texts and their values.</summary>
-    public static void Desk(Utf8JsonWriter to, JobDesk desk)
+    /// <param name="to">Where to.</param>
+    /// <param name="desk">The job.</param>
+    /// <param name="known">Values that were asked for before.</param>
+    public static void Desk(Utf8JsonWriter to, JobDesk desk, KnownValues known)
     {
         to.WriteString("job", desk.Job);
 
         // A drawing is never changed here: the page has it.
-        Files(to, desk.Files.Where(f => WorkFolder.IsAllowed(f.Key)));
+        Files(to, desk.Files.Where(f => WorkFolder.IsAllowed(f.Key)), known);
     }
 
     /// <summary>Texts by path, and the values of those that are profiles.</summary>
-    public static void Files(Utf8JsonWriter to, IEnumerable<KeyValuePair<string, string>> files)
+    /// <param name="to">Where to.</param>
+    /// <param name="files">Texts by path.</param>
+    /// <param name="known">Values that were asked for before.</param>
+    public static void Files(Utf8JsonWriter to, IEnumerable<KeyValuePair<string, string>> files, KnownValues known)
     {
         to.WriteStartObject("files");
         foreach (var (path, text) in files)
@@ -60,7 +66,7 @@ internal static class Reply
         foreach (var (path, text) in files.Where(f => WorkFolder.IsAllowed(f.Key)))
         {
             to.WritePropertyName(path);
-            ProfileValues.Of(text).WriteTo(to);
+            to.WriteRawValue(known.Of(text), skipInputValidation: true);
         }
 
         to.WriteEndObject();

@@ -68,7 +68,8 @@ function live(input, commit, form) {
     if (next !== null) {
       event.preventDefault();
       input.value = next;
-      soon(15);
+      // At once: while the program works, further keys go along with the next question.
+      soon(0);
     }
   });
 }

@@ -22,6 +22,15 @@ function dimensionLine(from, to) {
   return lineOf(from, to) + stroke(from) + stroke(to);
 }
 
+/** Width and height (px). @typedef {[number, number]} Size */
+
+/**
+ * The size of a mark.
+ * @param {HTMLElement} one
+ * @returns {Size}
+ */
+const sizeOf = (one) => [one.offsetWidth, one.offsetHeight];
+
 /** Boxes that do not lie over each other. */
 class Places {
   constructor() {
@@ -38,10 +47,9 @@ class Places {
    * The first place under a wished one that is free.
    * @param {number} x
    * @param {number} y
-   * @param {HTMLElement} of
+   * @param {Size} size Of the mark.
    */
-  under(x, y, of) {
-    const [w, tall] = [of.offsetWidth, of.offsetHeight];
+  under(x, y, [w, tall]) {
     let top = y;
     while (!this.isFree([x, top, x + w, top + tall]) && top < y + 40 * gap) {
       top += gap;
@@ -92,37 +100,35 @@ export class Marks {
     if (!picture || canvas.clientWidth === 0) {
       return;
     }
-    Object.assign(over.style, { left: `${canvas.offsetLeft}px`, top: `${canvas.offsetTop}px`, width: `${canvas.offsetWidth}px`, height: `${canvas.offsetHeight}px` });
-    const [wide, high] = [canvas.clientWidth, canvas.clientHeight];
+    const [left, top, wide, high] = [canvas.offsetLeft, canvas.offsetTop, canvas.clientWidth, canvas.clientHeight];
+    // Every size is read before anything is moved: to read one after a move has the browser lay out the page again.
+    const sizes = new Map([this.dimensions.box, this.dragging.handle, ...this.labels.map((one) => one.label), ...this.others.map((one) => one.mark)].map((one) => [one, sizeOf(one)]));
+    const of = (/** @type {HTMLElement} */ one) => /** @type {Size} */ (sizes.get(one));
     const put = (/** @type {HTMLElement} */ one, /** @type {number} */ x, /** @type {number} */ y) => {
-      one.style.transform = `translate(${Math.max(0, Math.min(x, wide - one.offsetWidth)).toFixed(1)}px, ${Math.max(0, Math.min(y, high - one.offsetHeight)).toFixed(1)}px)`;
+      const [w, tall] = of(one);
+      one.style.transform = `translate(${Math.max(0, Math.min(x, wide - w)).toFixed(1)}px, ${Math.max(0, Math.min(y, high - tall)).toFixed(1)}px)`;
     };
+    Object.assign(over.style, { left: `${left}px`, top: `${top}px`, width: `${wide}px`, height: `${high}px` });
     const places = new Places();
-    const plain = [];
-    const { now } = this.dimensions.drawn();
-    let lit = '';
-    if (now) {
-      const [from, to] = [picture.place(now.from), picture.place(now.to)];
-      lit = dimensionLine(from, to);
-      const [x, y] = [(from[0] + to[0]) / 2 + 8, (from[1] + to[1]) / 2 + 8];
-      put(this.dimensions.box, x, y);
-      places.under(x, y, this.dimensions.box);
-    }
-    const { handle, point } = this.dragging;
+    const { dragging: { handle, point } } = this;
+    const lit = this.putLit(picture, places, put, of);
     if (point && !handle.hidden) {
       const [x, y] = picture.place(point);
-      put(handle, x - handle.offsetWidth / 2, y - handle.offsetHeight / 2);
+      const [w, tall] = of(handle);
+      put(handle, x - w / 2, y - tall / 2);
     }
+    const plain = [];
     for (const { thing, label } of this.labels) {
       const [x, y] = picture.place(thing.at);
-      const top = places.under(x + off, y - off, label);
-      put(label, x + off, top);
-      plain.push(lineOf([x, y], [x + off, top + label.offsetHeight / 2]));
+      const under = places.under(x + off, y - off, of(label));
+      put(label, x + off, under);
+      plain.push(lineOf([x, y], [x + off, under + of(label)[1] / 2]));
     }
     for (const { d, mark } of this.others) {
       const [from, to] = [picture.place(d.from), picture.place(d.to)];
       const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-      const box = [x, y, x + mark.offsetWidth, y + mark.offsetHeight];
+      const [w, tall] = of(mark);
+      const box = [x, y, x + w, y + tall];
       // Seen end on it measures nothing here; where another stands it waits for another view.
       const isShown = Math.hypot(to[0] - from[0], to[1] - from[1]) > off && places.isFree(box) && x < wide && y < high && x > 0 && y > 0;
       mark.style.visibility = isShown ? 'visible' : 'hidden';
@@ -134,5 +140,25 @@ export class Marks {
     }
     this.lines.plain.setAttribute('d', plain.join(''));
     this.lines.lit.setAttribute('d', lit);
+  }
+
+  /**
+   * The dimension of the field with the focus: its line.
+   * @param {Report.SolidPicture} picture
+   * @param {Places} places
+   * @param {(one: HTMLElement, x: number, y: number) => void} put
+   * @param {(one: HTMLElement) => Size} of
+   */
+  putLit(picture, places, put, of) {
+    const { box } = this.dimensions;
+    const { now } = this.dimensions.drawn();
+    if (!now) {
+      return '';
+    }
+    const [from, to] = [picture.place(now.from), picture.place(now.to)];
+    const [x, y] = [(from[0] + to[0]) / 2 + 8, (from[1] + to[1]) / 2 + 8];
+    put(box, x, y);
+    places.under(x, y, of(box));
+    return dimensionLine(from, to);
   }
 }

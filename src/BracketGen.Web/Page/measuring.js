@@ -152,7 +152,10 @@ export class Measuring {
     if (by !== 0) {
       this.profile += by;
       this.rows = new Map();
-      await this.questions();
+      // Asked again where a late answer of the program asked in between: what is known may still be the other profile's.
+      for (let isNewest = false; !isNewest;) {
+        isNewest = await this.questions();
+      }
     }
     this.screen = by === 0 ? to : by < 0 ? this.told.screens.length - 1 : 0;
     this.draw();

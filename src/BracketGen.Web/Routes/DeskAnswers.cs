@@ -16,7 +16,7 @@ using Microsoft.AspNetCore.Http;
 namespace BracketGen.Web.Routes;
 
 /// <summary>Answers about the job that a request carries: its bracket, its files, the job in one file.</summary>
-internal sealed class DeskAnswers(Turns turns)
+internal sealed class DeskAnswers(Turns turns, KnownValues known)
 {
     private const int MaxEdits = 200, MaxQuantity = 999_999;
 
@@ -56,7 +56,7 @@ internal sealed class DeskAnswers(Turns turns)
         var solving = watch.Elapsed;
         var reply = Reply.Json(to =>
         {
-            Reply.Desk(to, desk);
+            Reply.Desk(to, desk, known);
             to.WriteStartArray("refused");
             refused.ForEach(to.WriteStringValue);
             to.WriteEndArray();

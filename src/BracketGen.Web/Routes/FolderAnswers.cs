@@ -10,7 +10,7 @@ using Microsoft.AspNetCore.Http;
 namespace BracketGen.Web.Routes;
 
 /// <summary>Answers about the folder's profiles and the examples: list, read, open, write.</summary>
-internal sealed class FolderAnswers(WorkFolder folder)
+internal sealed class FolderAnswers(WorkFolder folder, KnownValues known)
 {
     /// <summary>Every profile of the folder and of the examples.</summary>
     public Task Shelf(HttpContext context) => Exchange.SendJson(context, to =>
@@ -45,7 +45,7 @@ internal sealed class FolderAnswers(WorkFolder folder)
         ? NoFile(context, message)
         : Exchange.SendJson(context, to =>
         {
-            Reply.Desk(to, desk);
+            Reply.Desk(to, desk, known);
             to.WriteBoolean("isSaved", there is not null);
             to.WriteStartObject("unsaved");
             if (there is not null && draft is not null)
@@ -89,7 +89,7 @@ internal sealed class FolderAnswers(WorkFolder folder)
 
     /// <summary>A bracket that is there already, with the drawing it names.</summary>
     public Task Bracket(HttpContext context, PathMessage message) => JobDesk.FilesOf(message.Path, ReaderFor(message)) is { } files
-        ? Exchange.SendJson(context, to => Reply.Files(to, files))
+        ? Exchange.SendJson(context, to => Reply.Files(to, files, known))
         : NoFile(context, message);
 
     /// <summary>The text of a profile, or of a drawing.</summary>
@@ -108,8 +108,8 @@ internal sealed class FolderAnswers(WorkFolder folder)
         return Given(context, HandedFiles.Of(message.Files, folder.Read));
     }
 
-    private static Task Given(HttpContext context, (JobDesk? Desk, string Problem) handed) => handed.Desk is { } desk
-        ? Exchange.SendJson(context, to => Reply.Desk(to, desk))
+    private Task Given(HttpContext context, (JobDesk? Desk, string Problem) handed) => handed.Desk is { } desk
+        ? Exchange.SendJson(context, to => Reply.Desk(to, desk, known))
         : Exchange.Refuse(context, StatusCodes.Status409Conflict, handed.Problem);
 
     /// <summary>Writes profiles, and names those that hold something else than the page thought.</summary>

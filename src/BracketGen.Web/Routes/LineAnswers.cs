@@ -13,7 +13,7 @@ using Microsoft.AspNetCore.Http;
 namespace BracketGen.Web.Routes;
 
 /// <summary>Answers about product lines of the folder: what is made, a run, a variant as a job.</summary>
-internal sealed class LineAnswers(WorkFolder folder, LineRuns runs)
+internal sealed class LineAnswers(WorkFolder folder, LineRuns runs, KnownValues known)
 {
     // Where the command writes them when it is run in the folder.
     private const string Into = "output";
@@ -82,7 +82,7 @@ internal sealed class LineAnswers(WorkFolder folder, LineRuns runs)
             ? all.Offered.Concat(all.Excluded.Select(e => e.Combination)).FirstOrDefault(c => c.Key == message.Key && c.IsReadable) : null;
         var made = combination is null ? null : RegisterFile.Read(PlaceOf(message).Register, family.Family.Name).Register?.Latest.GetValueOrDefault(combination.Key);
         return combination is not null && LineJob.Of(message.Path, folder.Read(message.Path) ?? "", family, combination, made?.PartNumber ?? "", made?.Revision ?? "", folder.Read) is { } desk
-            ? Exchange.SendJson(context, to => Reply.Desk(to, desk))
+            ? Exchange.SendJson(context, to => Reply.Desk(to, desk, known))
             : Exchange.Refuse(context, StatusCodes.Status409Conflict, LinePageWords.NoVariant);
     });
 

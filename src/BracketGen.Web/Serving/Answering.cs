@@ -19,11 +19,12 @@ internal sealed class Answering : IDisposable
     public Answering(WorkFolder folder, PageMemory memory)
     {
         var turns = new Turns();
-        var desk = new DeskAnswers(turns);
-        var line = new LineAnswers(folder, _runs);
+        var known = new KnownValues();
+        var desk = new DeskAnswers(turns, known);
+        var line = new LineAnswers(folder, _runs, known);
         var floor = new ShopFloorAnswers(turns);
         var kit = new KitAnswers(folder, turns);
-        var profiles = new FolderAnswers(folder);
+        var profiles = new FolderAnswers(folder, known);
         var remembering = new MemoryAnswers(memory);
         var messages = MessageContext.Default;
         _memory = memory;
