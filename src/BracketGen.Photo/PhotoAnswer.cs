@@ -91,7 +91,16 @@ public sealed record PhotoFindings
 
     /// <summary>Outlines of all that was found, to lay over the photograph (pixels).</summary>
     public ImmutableArray<Overlay> Overlays { get; init; } = [];
+
+    /// <summary>Where the photograph shows the plane of the quadrant's edge, to lay it square-on under a sketch.</summary>
+    public PhotoGrid? Grid { get; init; }
 }
+
+/// <summary>Where the photograph shows the points of a square grid about the shaft, in a plane along the face.</summary>
+/// <param name="Half">Half the side of the grid (mm).</param>
+/// <param name="Count">Points along a side.</param>
+/// <param name="Seen">Where each is seen (pixels): row by row from the lowest y, each from the lowest x of the throttle frame.</param>
+public sealed record PhotoGrid(double Half, int Count, ImmutableArray<Vector2> Seen);
 
 /// <summary>A hole of the mount that was found.</summary>
 /// <param name="At">Its centre on the face.</param>

@@ -8,6 +8,9 @@ internal static class PhotoMeasuring
 {
     private const int CirclePoints = 72;
 
+    // Points along a side of the grid that lays the photograph square-on: what a lens bends between two is less than a line's width.
+    private const int GridPoints = 17;
+
     // Drawn length of the x axis (mm).
     private const double AxisLength = 40;
 
@@ -40,7 +43,7 @@ internal static class PhotoMeasuring
             findings = edge.IsCam ? WithCam(findings, inputs, edge) : WithCircle(findings, inputs, edge);
         }
 
-        return findings with { Overlays = Overlays(inputs, body, findings) };
+        return findings with { Overlays = Overlays(inputs, body, findings), Grid = GridOf(inputs, body) };
     }
 
     // Over the height where the shaft's axis was marked, a point lies beside that axis by its own place less the lean of the axis between both heights.
@@ -138,6 +141,20 @@ internal static class PhotoMeasuring
                 yield return edgePoints[i] - (outwards + toWire) * normal;
             }
         }
+    }
+
+    // Over the target and no farther: beyond its marks nothing tells what the lens does.
+    private static PhotoGrid GridOf(PhotoInputs inputs, MarkedBody body)
+    {
+        var x = inputs.At;
+        var camera = inputs.Camera(x);
+        var shaft = inputs.Find(x, body.Shaft);
+        var height = body.Edge?.Height.Value ?? body.Pocket?.Height.Value ?? body.GrooveHeight.Value;
+        var half = PrintedTarget.Marks.Max(m => (camera.Size * m).DistanceTo(shaft.XY));
+        var middle = shaft.XY + (height - shaft.Z) * inputs.Lean(x);
+        double At(int i) => half * (2.0 * i / (GridPoints - 1) - 1);
+        return new(half, GridPoints,
+            [.. Enumerable.Range(0, GridPoints * GridPoints).Select(i => camera.See(Vector3.From(middle + new Vector2(At(i % GridPoints), At(i / GridPoints)), height)))]);
     }
 
     private static ImmutableArray<Overlay> Overlays(PhotoInputs inputs, MarkedBody body, PhotoFindings findings)

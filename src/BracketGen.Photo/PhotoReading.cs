@@ -15,7 +15,7 @@ public static class PhotoReading
     internal const double Coverage = 2.2;
 
     /// <summary>How far the face may be out of square with the shaft (degrees), each way, in each of two directions: a milled face (common practice, no source).</summary>
-    private const double FaceTilt = 0.3;
+    public const double FaceTilt = 0.3;
 
     // A ± of the camera's height over this part of it cannot take heights out.
     private const double BadlyKnown = 0.2;

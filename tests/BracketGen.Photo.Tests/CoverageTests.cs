@@ -1,3 +1,4 @@
+using BracketGen.Geometry;
 using BracketGen.TestSupport;
 using Xunit.Abstractions;
 
@@ -51,5 +52,28 @@ public sealed class CoverageTests(ITestOutputHelper output)
         }
 
         Assert.All(Enumerable.Range(0, names.Length), k => Assert.True(held[k] >= 0.95 * told, names[k]));
+    }
+
+    [Theory]
+    [InlineData(5)]
+    [InlineData(25)]
+    [InlineData(40)]
+    public void The_grid_is_where_the_camera_sees_the_edges_plane(double tilt)
+    {
+        for (var i = 0; i < 20; i++)
+        {
+            var scene = new Scene(700000 + i, tilt, 400 + 15 * i, 1.5, true);
+            var found = PhotoReading.Of(scene.Picture, scene.Body).Findings!;
+            var (half, count) = (found.Grid!.Half, found.Grid.Count);
+            var wide = scene.OnFlange(new(0, 0)).DistanceTo(scene.OnFlange(new(1, 0)));
+            var offs = from row in Enumerable.Range(0, count)
+                       from column in Enumerable.Range(0, count)
+                       let at = new Vector2(half * (2.0 * column / (count - 1) - 1), half * (2.0 * row / (count - 1) - 1))
+                       where at.Length < 60
+                       select scene.OnFlange(at).DistanceTo(found.Grid.Seen[row * count + column]) / wide;
+
+            // A millimetre is a line's width beside a part of 70 mm; the readings' own ± is as wide.
+            Assert.InRange(offs.Max(), 0, 1.5);
+        }
     }
 }

@@ -84,7 +84,7 @@ public class PictureMarksTests
     {
         var desk = JobDesk.Open(path, Examples.Read)!;
         var marks = JsonNode.Parse(Reply.Json(to => Reply.Answer(to, DeskAnswer.Of(desk, Depth.Quick), [], [])))!["answer"]!["marks"]!;
-        var values = JsonNode.Parse(Reply.Json(to => Reply.Desk(to, desk)))!["values"]!.AsObject();
+        var values = JsonNode.Parse(Reply.Json(to => Reply.Desk(to, desk, new())))!["values"]!.AsObject();
         return (marks, new()
         {
             ["body"] = values.Single(v => v.Key.StartsWith("throttle-bodies/", StringComparison.Ordinal)).Value!,

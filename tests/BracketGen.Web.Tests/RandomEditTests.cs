@@ -73,7 +73,7 @@ public class RandomEditTests
                         passed += answer.Solution!.Verdict.Kind == VerdictKind.NotProven ? 1 : 0;
                         _ = JsonDocument.Parse(Reply.Json(to =>
                         {
-                            Reply.Desk(to, desk);
+                            Reply.Desk(to, desk, new());
                             Reply.Answer(to, answer, [], []);
                         }));
                     }

@@ -984,9 +984,12 @@ await inPart('paper', 'a dropped job', { viewport: { width: 1440, height: 900 } 
   }
 });
 
+const shots = (page, name, width) => page.screenshot({ path: join(folder, `${name}-${width}.png`), fullPage: true });
 await inPart('photo', 'a photograph', { viewport: { width: 1440, height: 900 } }, async (page, say) => {
   const started = [];
   page.on('request', (request) => request.url().endsWith('/photo') && started.push(request.postData().length));
+  let half = 0;
+  page.on('response', async (reply) => { half = reply.url().endsWith('/photo') ? (await reply.json().catch(() => ({}))).grid?.half ?? half : half; });
   await page.goto(`${examples}#jobs%2Fplover-alder-58.toml`);
   await verdict(page, 'Not proven');
   await page.locator('#from-photo').click();
@@ -1059,6 +1062,31 @@ await inPart('photo', 'a photograph', { viewport: { width: 1440, height: 900 } }
   await page.waitForSelector('#desk:not([hidden])');
   await page.locator('#do-save').click();
   await page.waitForFunction(() => document.getElementById('status').textContent === 'Saved.');
+
+  // Laid square-on it is under the part to scale: what was marked at the edge's height is where the numbers have it.
+  await page.locator('#measure-again').click();
+  await page.waitForSelector('#measuring .part image');
+  const greys = await page.evaluate(async ({ places, reach }) => {
+    const picture = new Image();
+    picture.src = document.querySelector('#measuring .part image').getAttribute('href');
+    await picture.decode();
+    const to = new OffscreenCanvas(picture.width, picture.height).getContext('2d', { willReadFrequently: true });
+    to.drawImage(picture, 0, 0);
+    return places.map(([radius, degrees]) => {
+      const [right, up] = [Math.cos, Math.sin].map((of) => radius * of((degrees * Math.PI) / 180) / reach);
+      return to.getImageData(Math.round((picture.width * (1 + right)) / 2), Math.round((picture.height * (1 - up)) / 2), 1, 1).data[0];
+    });
+  }, { places: [[photograph.truth.outer + 1.2, 31], [photograph.truth.outer + 1.2, 39.5], [photograph.truth.outer - 1.2, 39.5]], reach: half });
+  if (!(greys[0] < 60 && greys[1] > 200 && greys[2] > 60 && greys[2] < 110)) {
+    say(`under the sketch a mark, the paper beside the edge and the quadrant within it are ${greys}`);
+  }
+  await lookOver(page, say, 'the photograph under the sketch', 1440);
+  await shots(page, 'underlay', 1440);
+  await page.locator('#measure-underlay').uncheck();
+  if (await page.locator('#measuring .part image').count()) {
+    say('the photograph stays under the sketch');
+  }
+  await page.locator('#measure-leave').click();
   await page.setViewportSize({ width: 390, height: 844 });
   await page.locator('.panes-switch [data-pane="numbers"]').click();
   await page.locator('#from-photo').click();
@@ -1068,7 +1096,6 @@ await inPart('photo', 'a photograph', { viewport: { width: 1440, height: 900 } }
 });
 
 // What is beside numbers and bracket, by keyboard where it can be: the kit and its files.
-const shots = (page, name, width) => page.screenshot({ path: join(folder, `${name}-${width}.png`), fullPage: true });
 await inPart('more', 'the kit', { viewport: { width: 1440, height: 900 } }, async (page, say) => {
   await page.goto(empty);
   await page.waitForSelector('#start:not([hidden])');

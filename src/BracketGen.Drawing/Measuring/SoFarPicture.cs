@@ -17,7 +17,12 @@ public static class SoFarPicture
     private const double Around = 22;
 
     /// <summary>The throttle body from outside along its shaft, and from the right of that view (third angle); an SVG document.</summary>
-    public static string Of(BodySoFar body)
+    public static string Of(BodySoFar body) => ToScale(body).Svg;
+
+    /// <summary>
+    /// The same with where it stands: the scale of the view along the shaft (mm on the paper for one of the part), where the document has the shaft's axis in that view (y runs down), and how far to the right that view goes.
+    /// </summary>
+    public static (string Svg, double Scale, Vector2 Shaft, double Right) ToScale(BodySoFar body)
     {
         var (front, side) = (BoxOf(body, p => p.XY), BoxOf(body, p => new(-p.Z, p.Y)));
         var scale = Math.Min(MaxScale, Math.Min((Width - Between) / (front.Width + side.Width), Height / Math.Max(front.Height, side.Height)));
@@ -29,7 +34,9 @@ public static class SoFarPicture
         var below = scale * Math.Min(front.Min.Y, side.Min.Y) - 6;
         s.Text(SoFarText.FromOutside, new(scale * front.Min.X, below), TextAlign.Left);
         s.Text(SoFarText.FromRight, new(scale * (apart + side.Min.X), below), TextAlign.Left);
-        return WithBar(s, scale, new(scale * front.Min.X, below - 9));
+        var svg = WithBar(s, scale, new(scale * front.Min.X, below - 9));
+        var shaft = SvgWriter.OriginOf(s.Block);
+        return (svg, scale, shaft, shaft.X + scale * front.Max.X + Between / 2);
     }
 
     /// <summary>The cable's end with its fitting, and under it pull and pad travel; an SVG document.</summary>

@@ -26,12 +26,17 @@ public static class SvgWriter
         return svg.Append("</svg>\n").ToString();
     }
 
+    // Round a block that stands alone (mm).
+    private const double Air = 2;
+
+    /// <summary>Where the SVG document of one block alone has the block's own origin (mm; y runs down).</summary>
+    public static Vector2 OriginOf(SheetBlock block) => new(Air - block.Bounds.Min.X, Air + block.Bounds.Max.Y);
+
     /// <summary>The SVG document of one block alone, as large as it is and a little air round it.</summary>
     public static string Write(SheetBlock block)
     {
-        const double air = 2;
-        var placed = block.LowerLeftAt(new(air, air));
-        var (width, height) = (block.Bounds.Width + 2 * air, block.Bounds.Height + 2 * air);
+        var placed = block.LowerLeftAt(new(Air, Air));
+        var (width, height) = (block.Bounds.Width + 2 * Air, block.Bounds.Height + 2 * Air);
         var svg = new StringBuilder();
         svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ").Append(Number(width)).Append(' ').Append(Number(height))
             .Append("\" font-family=\"'").Append(SheetFont.Family).Append("', sans-serif\">\n");

@@ -11,13 +11,19 @@ namespace BracketGen.Web.Measuring;
 /// <summary>Reads what a profile holds so far, whatever is missing or wrong in it, and draws it.</summary>
 internal static class SoFar
 {
-    /// <summary>The picture of a vehicle's cable or of a throttle body, an SVG document.</summary>
+    /// <summary>The picture of a vehicle's cable or of a throttle body, an SVG document; of a throttle body also its scale, where it has the shaft's axis, and how far to the right the view along it goes.</summary>
     /// <param name="kind"><c>vehicle</c> or <c>throttle body</c>.</param>
     /// <param name="text">The profile so far.</param>
-    public static string Picture(string kind, string text)
+    public static (string Svg, (double Scale, Vector2 Shaft, double Right)? Place) Picture(string kind, string text)
     {
         var values = ProfileValues.Of(text);
-        return kind == ProfileKind.Vehicle.Word ? SoFarPicture.Of(Cable(values)) : SoFarPicture.Of(Body(values));
+        if (kind == ProfileKind.Vehicle.Word)
+        {
+            return (SoFarPicture.Of(Cable(values)), null);
+        }
+
+        var (svg, scale, shaft, right) = SoFarPicture.ToScale(Body(values));
+        return (svg, (scale, shaft, right));
     }
 
     /// <summary>A throttle body.</summary>

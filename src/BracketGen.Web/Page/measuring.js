@@ -2,6 +2,7 @@
 import { asked } from './asking.js';
 import { $, all, h, show } from './dom.js';
 import { advice } from './fields.js';
+import { underlayOf } from './photo.js';
 import { at } from './plan.js';
 import { isEmpty, rowFor } from './questions.js';
 import { sketchesOf, sketchOf } from './sketches.js';
@@ -20,7 +21,7 @@ export class Measuring {
     this.screen = 0;
     this.asking = 0;
     /** @type {Page.MeasuringReply} */
-    this.told = { steps: [], screens: [], part: '' };
+    this.told = { steps: [], screens: [], part: '', place: [] };
     /** @type {string[]} */
     this.sketches = [];
     /** The rows that are shown, by what they ask. @type {Map<string, Page.MeasuringRow>} */
@@ -34,6 +35,7 @@ export class Measuring {
     this.list = h('div', { class: 'questions' });
     this.back = h('button', { type: 'button', id: 'measure-back', onclick: () => this.go(this.screen - 1) }, said.back);
     this.sketch = h('div', {});
+    this.isUnderlaid = true;
     this.part = h('figure', { class: 'part' });
     this.build();
   }
@@ -206,13 +208,32 @@ export class Measuring {
     this.help.replaceChildren(...(sketch < 0 ? [] : [hints(this.told.steps[steps[0]])]));
     this.back.disabled = this.profile === 0 && this.screen === 0;
     this.rowsOf();
-    const { part } = this;
+    this.drawPart();
+    this.place.hidden = false;
+  }
+
+  /** The part to scale, over its photograph where one was measured. */
+  drawPart() {
+    const { part, told: { place } } = this;
     show(part, this.told.part);
     const svg = part.querySelector('svg');
     svg?.setAttribute('role', 'img');
     svg?.setAttribute('aria-label', said.part);
     part.append(h('figcaption', {}, said.partCaption));
-    this.place.hidden = false;
+    const underlay = place.length ? underlayOf(this.path) : null;
+    if (!underlay) {
+      return;
+    }
+    const turn = h('input', { type: 'checkbox', id: 'measure-underlay', checked: this.isUnderlaid, onchange: () => {
+      this.isUnderlaid = turn.checked;
+      this.drawPart();
+      $('measure-underlay').focus({ preventScroll: true });
+    } });
+    part.append(h('label', { class: 'show' }, turn, said.underlay));
+    if (this.isUnderlaid) {
+      svg?.prepend(imageOf(underlay, place));
+      part.append(h('p', { class: 'remark' }, said.underlayCaption));
+    }
   }
 
   progress() {
@@ -270,6 +291,23 @@ export class Measuring {
     const mine = desk.errors.filter((e) => e.file === path && !e.missing && (e.key === s.key || e.key.startsWith(`${s.key}.`) || e.key.startsWith(`${s.key}[`)));
     row.tell(advice(s.form === 'Count' || s.form === 'Word' ? mine.filter((e) => e.key === s.key) : mine));
   }
+}
+
+const svgNames = 'http://www.w3.org/2000/svg';
+
+/**
+ * The photograph about the shaft, as large as the picture of the part has it, under the view along the shaft alone.
+ * @param {Page.Underlay} underlay
+ * @param {number[]} place Scale of the picture, where the shaft is in it, and where the view ends.
+ */
+function imageOf({ url, half }, [scale, x, y, right]) {
+  const [view, image] = [document.createElementNS(svgNames, 'svg'), document.createElementNS(svgNames, 'image')];
+  const give = (/** @type {Element} */ to, /** @type {Record<string, unknown>} */ values) => Object.entries(values).forEach(([name, value]) => to.setAttribute(name, String(value)));
+  const side = 2 * scale * half;
+  give(view, { x: 0, y: 0, width: right, height: '100%', 'aria-hidden': 'true' });
+  give(image, { href: url, x: x - side / 2, y: y - side / 2, width: side, height: side, preserveAspectRatio: 'none', opacity: 0.55 });
+  view.append(image);
+  return view;
 }
 
 /** @param {Page.MeasuringStep} s */

@@ -2,6 +2,7 @@
 import { asked } from './asking.js';
 import { $, h, input } from './dom.js';
 import { PhotoView } from './photoview.js';
+import { squareOn } from './squareon.js';
 import { at } from './plan.js';
 import { shown, typed, understood } from './units.js';
 import { fill, words } from './words.js';
@@ -28,6 +29,22 @@ const isMark = (id) => id.startsWith('mark');
  */
 export function photo(wish) {
   new PhotoScreen(wish).open();
+}
+
+/**
+ * The photograph of a throttle body, laid square-on; null where none was measured since the page was opened.
+ * @param {string} path Of its profile.
+ * @returns {Page.Underlay | null}
+ */
+export function underlayOf(path) {
+  const state = states.get(path);
+  if (!state?.picture || !state.reply) {
+    return null;
+  }
+  if (state.underlay?.of !== state.reply) {
+    state.underlay = { of: state.reply, made: { url: squareOn(state.picture, state.reply.grid), half: state.reply.grid.half } };
+  }
+  return state.underlay.made;
 }
 
 class PhotoScreen {

@@ -53,7 +53,15 @@ internal static class FormAnswers
             JsonSerializer.Serialize(to, steps, MessageContext.Default.IReadOnlyListMeasuringStep);
             to.WritePropertyName("screens");
             JsonSerializer.Serialize(to, MeasuringPath.Screens(message.Kind, steps), MessageContext.Default.IReadOnlyListMeasuringScreen);
-            to.WriteString("part", SoFar.Picture(message.Kind, message.Text));
+            var (part, place) = SoFar.Picture(message.Kind, message.Text);
+            to.WriteString("part", part);
+            to.WriteStartArray("place");
+            foreach (var number in place is var (scale, shaft, right) ? (double[])[scale, shaft.X, shaft.Y, right] : [])
+            {
+                to.WriteNumberValue(number);
+            }
+
+            to.WriteEndArray();
         });
     }
 }

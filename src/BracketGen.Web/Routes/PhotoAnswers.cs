@@ -55,6 +55,7 @@ internal static class PhotoAnswers
             Texts(to, "about",
             [
                 .. PhotoText.About(found, units),
+                PhotoText.FaceAssumed(PhotoReading.FaceTilt),
                 .. Read(message.Bar.Value) is null ? [PhotoText.BarAssumed] : Array.Empty<string>(),
                 .. isAssumed ? [PhotoText.HeightsAssumed(RulePlusMinus, units)] : Array.Empty<string>(),
                 .. isSquare || !message.Holes.Any(h => h.Length > 0) ? Array.Empty<string>() : [PhotoText.HolesElsewhere],
@@ -105,6 +106,18 @@ internal static class PhotoAnswers
             }
 
             to.WriteEndArray();
+            to.WriteStartObject("grid");
+            to.WriteNumber("half", found.Grid!.Half);
+            to.WriteNumber("count", found.Grid.Count);
+            to.WriteStartArray("seen");
+            foreach (var p in found.Grid.Seen)
+            {
+                to.WriteNumberValue(Math.Round(p.X, 2));
+                to.WriteNumberValue(Math.Round(p.Y, 2));
+            }
+
+            to.WriteEndArray();
+            to.WriteEndObject();
         });
     }
 

@@ -17,6 +17,8 @@ internal static class MeasuringWords
         ["notGiven"] = "not given",
         ["part"] = "The part to scale, as far as it is measured",
         ["partCaption"] = SoFarText.Caption,
+        ["underlay"] = "Show the photograph under the sketch",
+        ["underlayCaption"] = "The photograph is laid square-on at the height of the quadrant's edge. What lies at another height stands aside, the mount holes too.",
         ["again"] = "Measure screen by screen",
         ["next"] = "Next",
         ["back"] = "Back",

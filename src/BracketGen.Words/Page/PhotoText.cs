@@ -74,6 +74,10 @@ public static class PhotoText
     /// <summary>The bar of the target was not measured.</summary>
     public const string BarAssumed = "The bar of the target was not measured: its length is assumed right within 1 %.";
 
+    /// <summary>How square the face is to the shaft.</summary>
+    /// <param name="degrees">What is taken for it, each way.</param>
+    public static string FaceAssumed(double degrees) => FormattableString.Invariant($"The mount face is assumed square to the throttle shaft within {degrees:0.#}°: a milled face. Each ± has this in it. Where you know it is worse, measure the holes by hand.");
+
     /// <summary>Heights without a ±.</summary>
     /// <param name="plusMinus">What is taken for it.</param>
     /// <param name="units">The units of the job.</param>

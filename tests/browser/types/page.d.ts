@@ -169,7 +169,7 @@ declare namespace Page {
   }
 
   interface MeasuringScreen { title: string, sketch: number, steps: number[] }
-  interface MeasuringReply { steps: MeasuringStep[], screens: MeasuringScreen[], part: string }
+  interface MeasuringReply { steps: MeasuringStep[], screens: MeasuringScreen[], part: string, place: number[] }
   interface MeasuringRow {
     s: MeasuringStep;
     element: HTMLElement;
@@ -210,13 +210,19 @@ declare namespace Page {
   }
   interface PhotoOverlay { what: string, line: number[] }
   interface PhotoReading { label: string, text: string, changes: Change[] }
-  interface PhotoReply { problem: string | null, about: string[], readings: PhotoReading[], overlays: PhotoOverlay[] }
+  interface PhotoReply { problem: string | null, about: string[], readings: PhotoReading[], overlays: PhotoOverlay[], grid: PhotoGrid }
+  /** Where the photograph shows a square grid about the shaft, mm, row by row; pairs of pixels. */
+  interface PhotoGrid { half: number, count: number, seen: number[] }
+  /** The photograph square-on: a picture, and half its side (mm). */
+  interface Underlay { url: string, half: number }
   interface PhotoState {
     picture: ImageBitmap | null;
     clicks: Record<string, number[][]>;
     lengths: Record<string, { value: string, plusMinus: string }>;
     choices: Record<string, boolean>;
     reply: PhotoReply | null;
+    /** Made when it is first shown. */
+    underlay?: { of: PhotoReply, made: Underlay };
     current: string;
   }
 
