@@ -63,7 +63,7 @@ public class FastenerTests
     [Fact]
     public void Stripping_is_that_of_the_handbook_s_worked_example()
     {
-        // Chapter on screw threads, doi 10.1201/9781482273786-99: M10 x 1.5 in aluminium of 130 MPa shear strength, least major diameter
+        // Worked example in the abstract of a chapter on screw threads, Taylor & Francis, doi 10.1201/9781482273786-99: M10 x 1.5 in aluminium of 130 MPa shear strength, least major diameter
         // 9.968 (no allowance), largest pitch diameter inside 9.206: 69 600 N need 21.6 mm of engagement.
         var thread = new ScrewThread(10, 1.5, 9.968, 9.206, 14.63);
         Assert.Equal(21.6, 69_600 / (130 * thread.StrippingArea(1)), 0.06);

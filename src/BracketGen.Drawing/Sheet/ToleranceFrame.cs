@@ -3,7 +3,7 @@ using BracketGen.Geometry;
 
 namespace BracketGen.Drawing.Sheet;
 
-/// <summary>What a geometrical tolerance limits (ISO 1101, ASME Y14.5).</summary>
+/// <summary>What a geometrical tolerance limits (ISO 1101, ASME Y14.5-2018).</summary>
 public enum Characteristic
 {
     /// <summary>Position of an axis.</summary>

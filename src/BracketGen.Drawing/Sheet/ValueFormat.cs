@@ -7,7 +7,7 @@ namespace BracketGen.Drawing.Sheet;
 /// <summary>How a drawing writes its values: unit, decimals, zeros, tolerances.</summary>
 /// <remarks>
 /// Millimetres: no trailing zeros, a leading zero (ISO 129-1; decimal point instead of ISO's comma, as most workshops' machines show
-/// it). Inches: a fixed number of decimals, no leading zero (ASME Y14.5, 4.3.2).
+/// it). Inches: a fixed number of decimals, no leading zero (ASME Y14.5-2018, 4.3.2).
 /// </remarks>
 /// <param name="Units">Unit of lengths.</param>
 /// <param name="Decimals">Decimals of a length: at most in millimetres, exactly in inches.</param>

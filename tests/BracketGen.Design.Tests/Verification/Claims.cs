@@ -26,6 +26,8 @@ internal static class Claims
     private const string Leissa = "A. W. Leissa, Vibration of Plates, NASA SP-160, 1969";
     private const string Roark = "Roark's Formulas for Stress and Strain, 7th ed., 8.11 (T. J. Jaramillo, 1950); from memory";
     private const string Kalpakjian = "Kalpakjian and Schmid, Manufacturing Processes for Engineering Materials, worked example; from memory";
+    private const string DinExample = "DIN 6935, worked example of a bent part in a German handbook of tables for the metal trades";
+    private const string DinTable = "DIN 6935, supplement 2, as handbooks for the metal trades reprint it; from memory";
     private const string Handbook = "Machinery's Handbook, bending sheet metal";
 
     private static Lazy<double> StripTwist { get; } = new(() => BeamCases.Straight(BeamCase.Twist, 360, 24));
@@ -54,8 +56,10 @@ internal static class Claims
         new(Forces, "pull of a round groove, 31.5 mm, over 84°: R θ", "arc of a circle", 46.18, "mm", 1e-4,
             () => Travel.Solve(Round(31.5, 84), new(-60, 31.5), 2, 60).PullToWideOpen),
 
-        Din(0.5, 0.5), Din(1, 0.65), Din(2, 0.8), Din(5, 1),
-        new(Bending, "bend allowance, s = 2, r = 2, 90°", "DIN 6935, its formula", 4.163, "mm", 3e-4, () => new Din6935Rule().Allowance(Angle.Right, 2, 2)),
+        new(Bending, "correction factor k, r = 6, s = 5", DinExample, 0.689, "", 2e-3, () => Din6935Rule.CorrectionFactor(6, 5)),
+        Compensation("opening angle 60°, r = 6, s = 5 (published with k rounded to 0.7)", DinExample, 120, 6, 5, 5.77),
+        Compensation("90°, r = 1, s = 1", DinTable, 90, 1, 1, 1.9), Compensation("90°, r = 2.5, s = 2", DinTable, 90, 2.5, 2, 4.0),
+        Compensation("90°, r = 4, s = 2", DinTable, 90, 4, 2, 4.5), Compensation("90°, r = 6, s = 3", DinTable, 90, 6, 3, 6.7),
         new(Bending, "K factor of a strip, L = 100, legs 51.79, r = t = 2, 90°", "Machinery's Handbook, 0.64 T + 1.57 R, turned round", 0.407, "", 2e-3, () => new TestStrip(100, 51.79, 51.79, Angle.Right, 2, 2).K),
         new(Bending, "springback, Ri/Rf, 0.5 in in 0.0359 in of 40 ksi steel", Kalpakjian, 0.942, "", 1e-3, () => Springback.RadiusRatio(0.5, 40_000, 29e6, 0.0359)),
         new(Bending, "springback, Ks of the same bend", Kalpakjian, 0.944, "", 2e-3, () => Springback.AngleRatio(0.5, 0.531, 0.0359)),
@@ -69,7 +73,7 @@ internal static class Claims
         new(Screws, "preload of M6, 8.8, friction 0.12", "VDI 2230-1, table A1; from memory", 10.2, "kN", 0.015, () => Tightening.PreloadAtYield(Thread("M6"), friction: 0.12) / 1000),
         new(Screws, "tightening torque of M6, 8.8, friction 0.12", "VDI 2230-1, table A1; from memory", 10.1, "N m", 0.03,
             () => Tightening.Torque(Thread("M6"), Tightening.PreloadAtYield(Thread("M6"), friction: 0.12), FastenerThread.Find("M6")!.ClearanceMedium, 0.12) / 1000),
-        new(Screws, "engagement of M10 in aluminium against stripping by 69.6 kN", "worked example, doi 10.1201/9781482273786-99", 21.6, "mm", 3e-3,
+        new(Screws, "engagement of M10 in aluminium against stripping by 69.6 kN", "worked example in the abstract of a chapter on screw threads, Taylor & Francis, doi 10.1201/9781482273786-99", 21.6, "mm", 3e-3,
             () => 69_600 / (130 * new ScrewThread(10, 1.5, 9.968, 9.206, 14.63).StrippingArea(1))),
 
         Beam("straight beam, pulled", 3e-5, () => BeamCases.Straight(BeamCase.Extension, 120, 8)),
@@ -106,8 +110,8 @@ internal static class Claims
     private static ImmutableArray<ReturnMargin> Closing(Func<double, double> torque) =>
         [.. Enumerable.Range(0, 49).Select(i => Angle.FromDegrees(84 * i / 48.0)).Select(at => new ReturnMargin(at, torque(at.Radians), 0))];
 
-    private static Claim Din(double ratio, double factor) => new(
-        Bending, $"correction factor k at r/s = {ratio.ToString(System.Globalization.CultureInfo.InvariantCulture)}", "DIN 6935, table 1; from memory", factor, "", 0.01, () => Din6935Rule.CorrectionFactor(ratio * 3, 3));
+    private static Claim Compensation(string bend, string source, double degrees, double radius, double thickness, double published) => new(
+        Bending, $"compensation v, {bend}", source, published, "mm", 0.015, () => 2 * (radius + thickness) - new Din6935Rule().Allowance(Angle.FromDegrees(degrees), radius, thickness));
 
     private static Claim Machinery(BendGroup group, string metal, double length) => new(
         Bending, $"bend allowance, {metal}, T = 3, R = 4, 90°", Handbook, length, "mm", 1e-6, () => new MachinerysHandbookRule(group).Allowance(Angle.Right, 4, 3));
