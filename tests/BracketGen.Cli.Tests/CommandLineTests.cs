@@ -26,6 +26,31 @@ public class CommandLineTests
         }
     }
 
+    // The same files as make on the shipped example; again it is the same, and what somebody changed is not written over.
+    [Fact]
+    public void The_demo_is_the_shipped_example()
+    {
+        using var place = new Workplace();
+        var folder = place.PathOf("demo");
+        string[] command = ["demo", "--into", folder, "--leave-closed"];
+        var first = BracketGenProgram.Run(command);
+        var (made, output) = (place.MakeStrong("plover-alder-58"), Path.Combine(folder, "output", "plover-alder-58"));
+        Assert.Equal((made.ExitCode, ""), (first.ExitCode, first.Errors));
+        foreach (var file in Directory.GetFiles(Path.Combine(place.Output, "plover-alder-58")))
+        {
+            Assert.Equal(File.ReadAllBytes(file), File.ReadAllBytes(Path.Combine(output, Path.GetFileName(file))));
+        }
+
+        Assert.Contains("Open the report in a browser", ScreenText.OneLine(first.Output), StringComparison.Ordinal);
+        Assert.Equal(first, BracketGenProgram.Run(command));
+        var vehicle = Path.Combine(folder, "vehicles", "plover.toml");
+        File.AppendAllText(vehicle, "# mine\n");
+        var refused = BracketGenProgram.Run(command);
+        Assert.Equal(ExitCode.BadInput, refused.ExitCode);
+        Assert.Contains($"{vehicle} is there already", refused.Errors, StringComparison.Ordinal);
+        Assert.EndsWith("# mine\n", File.ReadAllText(vehicle), StringComparison.Ordinal);
+    }
+
     // Each line begins with a command that there is.
     [Fact]
     public void Without_a_command_three_lines_say_what_to_do_first()

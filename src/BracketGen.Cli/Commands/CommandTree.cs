@@ -16,6 +16,7 @@ internal static class CommandTree
             {ExitCode.Help}
             """)
         {
+            DemoCommand.Create(),
             MakeCommand.Create(),
             LineCommand.Create(),
             TravelCommand.Create(),

@@ -115,6 +115,11 @@ internal static class MakeCommand
         return command;
     }
 
+    /// <summary>The files of a job as they are made without any option.</summary>
+    /// <returns>The exit code.</returns>
+    public static int Usual(FileInfo job, DirectoryInfo into) =>
+        Run(job, into, [], null, null, isKept: false, new(StrengthDetail.Usual) { WithOthers = true }, new(DxfVersion.R2000, null, null), compensated: false, all: false);
+
     private static DateOnly? ParseDate(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 

@@ -64,6 +64,11 @@ public sealed record JobDesk(string Job, ImmutableSortedDictionary<string, strin
         return new(job, WithNamed(job, "job", text, read));
     }
 
+    /// <summary>The desk of an example that comes with the program.</summary>
+    /// <param name="job">Path of the example's job.</param>
+    /// <exception cref="ArgumentException">There is no such example.</exception>
+    public static JobDesk OfExample(string job) => Open(job, Examples.Read) ?? throw new ArgumentException("No such example.", nameof(job));
+
     /// <summary>A bracket's file with the drawing it names, where that is there; null if there is no such bracket.</summary>
     /// <param name="bracket">Path of its file.</param>
     /// <param name="read">Reads a text by its path; null if there is none.</param>

@@ -6,10 +6,21 @@ public static class TerminalWords
     /// <summary>What to do first, said where no command was given.</summary>
     public static IReadOnlyList<string> FirstSteps { get; } =
     [
+        "bracketgen demo: designs the bracket of an example and opens its report.",
         "bracketgen page: opens the program for your browser. Measure step by step, watch the bracket, save the job.",
-        "bracketgen worksheet: writes a PDF to take to the vehicle, with what to measure and where.",
         "bracketgen --help: lists every command. The book is in docs/README.md.",
     ];
+
+    /// <summary>What the example brings is there already, and is not the same.</summary>
+    public static string DemoChanged(string path) => $"bracketgen: {path} is there already and has other content. Name another folder: bracketgen demo --into FOLDER.";
+
+    /// <summary>The example could not be written.</summary>
+    public static string DemoNotWritten(string folder, string why) => $"bracketgen: the example could not be written to {folder}: {why}";
+
+    /// <summary>Where the example's report is.</summary>
+    public static string DemoReport(string path, bool isOpened) => isOpened
+        ? $"The report opens in your browser: {path}. Change a number in the example, and run make on it."
+        : $"Open the report in a browser: {path}. Change a number in the example, and run make on it.";
 
     /// <summary>Heading of the pedal's table.</summary>
     public const string OverThePedal = "Over the pedal, from released to the floor, with lost motion and friction:";
