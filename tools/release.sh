@@ -40,7 +40,7 @@ dotnet publish src/BracketGen.Cli -c Release -r linux-x64 -o "$out/$name" -p:Con
 cp -r profiles "$out/$name/profiles"
 mkdir -p "$out/$name/docs" "$out/$name/completions" "$out/$name/licences"
 cp README.md LICENSE "$out/$name/"
-cp docs/*.md docs/*.json "$out/$name/docs/"
+cp -r docs/*.md docs/*.json docs/pictures "$out/$name/docs/"
 cp licences/* src/BracketGen.Drawing/Fonts/*.txt "$out/$name/licences/"
 "$out/$name/bracketgen" completions bash >"$out/$name/completions/bracketgen.bash"
 "$out/$name/bracketgen" completions zsh >"$out/$name/completions/_bracketgen"
