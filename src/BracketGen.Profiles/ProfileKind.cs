@@ -20,5 +20,7 @@ internal sealed record ProfileKind(string Word, string SchemaFile)
 
     public static readonly ProfileKind Parts = new("parts list", "parts.schema.json");
 
-    public static readonly ImmutableArray<ProfileKind> All = [ThrottleBody, Vehicle, Shop, Job, Family, PackedJob, Bracket, Parts];
+    public static readonly ProfileKind Order = new("order", "order.schema.json");
+
+    public static readonly ImmutableArray<ProfileKind> All = [ThrottleBody, Vehicle, Shop, Job, Family, PackedJob, Bracket, Parts, Order];
 }

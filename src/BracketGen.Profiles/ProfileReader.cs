@@ -84,6 +84,17 @@ public static class ProfileReader
         return new(list, reading.Errors);
     }
 
+    /// <summary>Reads an order of a product line.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <param name="files">Where the files come from.</param>
+    public static ProfileResult<Family.LineOrder> ReadOrder(string path, IFileSource files)
+    {
+        var reading = new Reading();
+        return Open(path, ProfileKind.Order, files, reading, named: null) is { } table && OrderSection.Form.TryRead(table, "", reading, ProfileKey, out var order)
+            ? new(order, reading.Errors)
+            : new(null, reading.Errors);
+    }
+
     private static PartsList? Parts(string path, IFileSource files, Reading reading, Shop? shop, Located<string>? named)
     {
         if (Open(path, ProfileKind.Parts, files, reading, named) is not { } table || !PartsSection.Form.TryRead(table, "", reading, ProfileKey, out var file))

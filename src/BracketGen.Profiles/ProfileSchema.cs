@@ -32,6 +32,7 @@ public static class ProfileSchema
             ["oneOf"] = new JsonArray((JsonNode)BracketSection.Form.Schema(first, shared), FlatBracketSection.Form.Schema(first, shared)),
         }, isInFull),
         Schema(ProfileKind.Parts, PartsSection.Form, isInFull),
+        Schema(ProfileKind.Order, OrderSection.Form, isInFull),
     ];
 
     private static (string File, string Text) Schema<T>(ProfileKind kind, Section<T> form, bool isInFull) => Schema(kind, (first, shared) => form.Schema(first, shared), isInFull);

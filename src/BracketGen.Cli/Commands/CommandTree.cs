@@ -19,6 +19,7 @@ internal static class CommandTree
             DemoCommand.Create(),
             MakeCommand.Create(),
             LineCommand.Create(),
+            OrderCommand.Create(),
             TravelCommand.Create(),
             InspectCommand.Create(),
             CheckCommand.Create(),

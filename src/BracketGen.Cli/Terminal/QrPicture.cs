@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using QRCoder;
 
@@ -34,6 +35,16 @@ internal static class QrPicture
         }
 
         return lines;
+    }
+
+    /// <summary>The dark modules of a code for a printed label, row by row, without the quiet zone. Level M: a label in a workshop gets dirty.</summary>
+    /// <param name="text">What the code says.</param>
+    public static ImmutableArray<ImmutableArray<bool>> ModulesOf(string text)
+    {
+        using var code = QRCodeGenerator.GenerateQrCode(text, QRCodeGenerator.ECCLevel.M);
+        var dark = code.ModuleMatrix;
+        const int quiet = 4;
+        return [.. Enumerable.Range(quiet, dark.Count - 2 * quiet).Select(row => Enumerable.Range(quiet, dark.Count - 2 * quiet).Select(column => dark[row][column]).ToImmutableArray())];
     }
 
     /// <summary>Width of the picture (columns).</summary>

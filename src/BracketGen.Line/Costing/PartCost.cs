@@ -27,20 +27,16 @@ public sealed record PartCost(ImmutableArray<CostItem> Items, double MarkUp)
     /// <param name="rates">The rates.</param>
     public static PartCost Of(Bracket bracket, CuttingPlan plan, Rates rates)
     {
-        var flat = bracket.Flat;
-        var (thickness, bends) = (flat.Thickness, flat.Bends.Length);
         var bolts = bracket.Holes.Count(h => h.Purpose == HolePurpose.Bolt);
-        var pierces = flat.Blank.Contours.Count();
         var work = rates.Work;
-        var angles = BracketCost.OddAngles(flat.Bends.AsSpan());
-        var changes = Math.Max(0, BracketCost.Dies(flat.Bends.AsSpan()) - 1);
+        var times = PartTimes.Of(bracket, work);
         return new(
             [
                 new("sheet", MaterialArea(bracket, plan) * PricePerArea(bracket, plan, work), 0),
-                new("cutting", work.Cutting(flat.Blank.CutLength / 1000 * work.CutTime * thickness), work.Cutting(work.CuttingSetUp)),
-                new("pierces", work.Cutting(pierces * work.PierceTime * thickness), 0),
-                new("bending", work.Bending(bends * work.BendTime), work.Bending(bends * work.BendingSetUp + angles * work.AngleSetUp + changes * work.ToolChange)),
-                new("finishing", work.Bending(work.FinishingTime), 0),
+                new("cutting", work.Cutting(times.Cut), work.Cutting(times.CuttingSetUp)),
+                new("pierces", work.Cutting(times.Pierce), 0),
+                new("bending", work.Bending(times.Bend), work.Bending(times.BendingSetUp)),
+                new("finishing", work.Bending(times.Finish), 0),
                 new("bolts", bolts * rates.BoltPrice, 0),
             ],
             rates.MarkUp);

@@ -5,6 +5,7 @@ using BracketGen.Line.Combinations;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
+using BracketGen.Line.Orders;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
@@ -45,10 +46,12 @@ internal static class LineOutputs
             ("sheets.html", SheetsPage.Write(report)),
             ("line.xlsx", Workbook.Write(lists)),
             ("revisions.txt", RevisionList.Write(line.Register)),
+            (KeptLine.FileName, KeptLine.Of(report).ToBytes()),
         };
-        files.AddRange(lists.Select(l => (l.Name + ".csv", CsvText.Write(l))));
+        files.AddRange(lists.Append(ShopImport.Products(report)).Select(l => (l.Name + ".csv", CsvText.Write(l))));
         var sheets = SheetFiles.Of(family, selection.Parts, nests).ToList();
-        WriteFiles(place, held, files, sheets);
+        var pictures = ShopImport.PicturesOf(report, wishes.Threads);
+        WriteFiles(place, held, files, [(LinePlace.SheetsFolder, "*.dxf", sheets), (ShopImport.Pictures, "*.svg", pictures)]);
         LineTable.PrintParts(tell.Output, report);
         foreach (var (name, _) in files)
         {
@@ -59,14 +62,13 @@ internal static class LineOutputs
         return true;
     }
 
-    // One set: no list goes with the stock sheets of an earlier run.
-    private static void WriteFiles(LinePlace place, FolderLock held, List<(string Name, byte[] Bytes)> files, List<(string Name, byte[] Bytes)> sheets)
+    // One set: no list goes with the stock sheets or pictures of an earlier run.
+    private static void WriteFiles(
+        LinePlace place, FolderLock held, List<(string Name, byte[] Bytes)> files, (string Folder, string Pattern, IReadOnlyList<(string Name, byte[] Bytes)> Files)[] folders)
     {
-        string InSheets(string name) => Path.Combine(LinePlace.SheetsFolder, name);
-        var outdated = Directory.Exists(place.Sheets)
-            ? Directory.GetFiles(place.Sheets, "*.dxf").Select(f => Path.GetFileName(f)).Except(sheets.Select(s => s.Name)).Select(InSheets).ToArray()
-            : [];
-        WholeFiles.Write(held, place.Folder, [.. files, .. sheets.Select(s => (InSheets(s.Name), s.Bytes))], outdated);
+        var outdated = folders.Where(f => Directory.Exists(Path.Combine(place.Folder, f.Folder))).SelectMany(f => Directory.GetFiles(Path.Combine(place.Folder, f.Folder), f.Pattern)
+            .Select(file => Path.GetFileName(file)).Except(f.Files.Select(n => n.Name)).Select(name => Path.Combine(f.Folder, name)));
+        WholeFiles.Write(held, place.Folder, [.. files, .. folders.SelectMany(f => f.Files.Select(n => (Path.Combine(f.Folder, n.Name), n.Bytes)))], [.. outdated]);
     }
 
     private static CuttingOrder? ReadOrder(string? file, PartSelection selection, LoadedFamily family, LineTeller tell)

@@ -1,9 +1,11 @@
 namespace BracketGen.Profiles.Forms;
 
 /// <summary>Which known word a mistyped one was meant to be.</summary>
-internal static class Nearest
+public static class Nearest
 {
     /// <summary>The nearest of <paramref name="known"/>, or null where none is near enough to be worth a guess.</summary>
+    /// <param name="word">The word as written.</param>
+    /// <param name="known">The words that are known.</param>
     public static string? To(string word, IEnumerable<string> known)
     {
         var bare = Bare(word);

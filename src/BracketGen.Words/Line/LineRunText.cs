@@ -50,6 +50,9 @@ public static class LineRunText
     /// <summary>A file was written.</summary>
     public static string Wrote(string path) => $"wrote {path}";
 
+    /// <summary>Some files were written.</summary>
+    public static string WroteFiles(int count, string folder) => $"wrote {Counted.Of(count, "file")} to {folder}";
+
     /// <summary>The cut files of the sheets were written.</summary>
     public static string WroteSheets(int count, string folder) => $"wrote {Counted.Of(count, "cut file")} of stock sheets to {folder}";
 }

@@ -54,38 +54,9 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
             rows.Add([(rows.Count + 1).ToString(CultureInfo.InvariantCulture), count.ToString(CultureInfo.InvariantCulture), part, size, where]);
 
         Add(1, "bracket", $"{document.PartNumber}{SetupText.Revision(document)}", $"{bracket.Stock.Material.Designation}, {_units.Size(bracket.Stock.Thickness)}, {ShopDrawing.DrawingText.Finish(bracket.Stock.Material.Finish, _units.System)}");
-        if (RingShape.Of(solution.Job.Body.Mount) is { } ring)
+        foreach (var (count, part, size, where) in Bag())
         {
-            Add(1, ShopDrawing.RingText.Name, ShopDrawing.RingText.Size(ring, _units.System), "under the heads of the flange bolts");
-            foreach (var longer in RingChecks.Screws(solution.Job.Body.Mount).Where(s => s.Screw.Length > s.Bolt.Length).GroupBy(s => s.Screw))
-            {
-                Add(longer.Count(), "flange bolt, longer than today's", ScrewText.Order(longer.Key), Phrases.List([.. longer.Select(s => s.Name)]));
-            }
-        }
-
-        foreach (var (bolt, holes) in Bolts)
-        {
-            if (bolt.Fixing is not MountStud)
-            {
-                Add(holes.Length, "hexagon bolt", ScrewText.Order(bolt), "holes " + Phrases.List(holes));
-            }
-
-            if (bolt.HasNut)
-            {
-                Add(holes.Length, "hexagon nut", ScrewText.Nut(bolt), (bolt.Fixing is not MountStud ? "behind the flange at " : holes.Length == 1 ? "stud at " : "studs at ") + Phrases.List(holes));
-            }
-
-            if (bolt.Spacer is { } spacer)
-            {
-                Add(holes.Length, "spacer, steel tube or turned", ScrewText.Spacer(spacer, _units.System), "under the bracket at " + Phrases.List(holes));
-            }
-
-            Add(bolt.Washers * holes.Length, "plain washer", ScrewText.Washer(bolt.Thread, IsSlotted), bolt.Fixing switch
-            {
-                MountStud => "under each nut",
-                ThroughHole => "under each head and each nut",
-                _ => "under each head",
-            });
+            Add(count, part, size, where);
         }
 
         Add(1, "cable of the vehicle", $"{Fitting(cable.Fitting)}; wire {_units.Size(cable.WireDiameter)}", $"{Opening} {bracket.Stop.Name} to the quadrant");
@@ -102,6 +73,44 @@ public sealed class SetupHardware(Solution solution, Bracket bracket)
         }
 
         return rows;
+    }
+
+    /// <summary>What goes into the bag beside the bracket: everything that bolts it on.</summary>
+    public IEnumerable<(int Count, string Part, string Size, string Where)> Bag()
+    {
+        if (RingShape.Of(solution.Job.Body.Mount) is { } ring)
+        {
+            yield return (1, ShopDrawing.RingText.Name, ShopDrawing.RingText.Size(ring, _units.System), "under the heads of the flange bolts");
+            foreach (var longer in RingChecks.Screws(solution.Job.Body.Mount).Where(s => s.Screw.Length > s.Bolt.Length).GroupBy(s => s.Screw))
+            {
+                yield return (longer.Count(), "flange bolt, longer than today's", ScrewText.Order(longer.Key), Phrases.List([.. longer.Select(s => s.Name)]));
+            }
+        }
+
+        foreach (var (bolt, holes) in Bolts)
+        {
+            if (bolt.Fixing is not MountStud)
+            {
+                yield return (holes.Length, "hexagon bolt", ScrewText.Order(bolt), "holes " + Phrases.List(holes));
+            }
+
+            if (bolt.HasNut)
+            {
+                yield return (holes.Length, "hexagon nut", ScrewText.Nut(bolt), (bolt.Fixing is not MountStud ? "behind the flange at " : holes.Length == 1 ? "stud at " : "studs at ") + Phrases.List(holes));
+            }
+
+            if (bolt.Spacer is { } spacer)
+            {
+                yield return (holes.Length, "spacer, steel tube or turned", ScrewText.Spacer(spacer, _units.System), "under the bracket at " + Phrases.List(holes));
+            }
+
+            yield return (bolt.Washers * holes.Length, "plain washer", ScrewText.Washer(bolt.Thread, IsSlotted), bolt.Fixing switch
+            {
+                MountStud => "under each nut",
+                ThroughHole => "under each head and each nut",
+                _ => "under each head",
+            });
+        }
     }
 
     /// <summary>Torques, and the thread that the bosses must have.</summary>
