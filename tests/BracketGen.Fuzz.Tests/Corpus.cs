@@ -56,6 +56,8 @@ public static class Corpus
             "jsonl" => InputKind.Register,
             "json" => InputKind.Kept,
             "csv" => InputKind.Order,
+            "ordered" => InputKind.LineOrderCsv,
+            "line" => InputKind.KeptLine,
             "readings" => InputKind.Readings,
             "draft" => InputKind.Draft,
             _ => InputKind.Answers,
@@ -71,6 +73,7 @@ public static class Corpus
         "families" => InputKind.Family,
         "brackets" => InputKind.Bracket,
         "parts" => InputKind.Parts,
+        "orders" => InputKind.LineOrder,
         _ => InputKind.Job,
     };
 

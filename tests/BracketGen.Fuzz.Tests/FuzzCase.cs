@@ -35,6 +35,15 @@ public enum InputKind
     /// <summary>An order (CSV).</summary>
     Order,
 
+    /// <summary>An order of a made line (TOML).</summary>
+    LineOrder,
+
+    /// <summary>An order of a made line (CSV).</summary>
+    LineOrderCsv,
+
+    /// <summary>What is kept of a made line (line.json).</summary>
+    KeptLine,
+
     /// <summary>What is kept of a combination (made.json).</summary>
     Kept,
 

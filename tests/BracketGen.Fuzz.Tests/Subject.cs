@@ -20,6 +20,7 @@ using BracketGen.Line.Combinations;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
+using BracketGen.Line.Orders;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Mechanism.Fitted;
@@ -73,6 +74,9 @@ public static class Subject
         InputKind.Parts => Parts(input, whole),
         InputKind.Register => Register(input),
         InputKind.Order => Order(input, whole),
+        InputKind.LineOrder => LineOrder(input, whole),
+        InputKind.LineOrderCsv => LineOrderCsv(input, whole),
+        InputKind.KeptLine => Kept(input.Bytes),
         InputKind.Kept => Kept(input),
         InputKind.Readings => Readings(input),
         InputKind.Answers => Answers(input),
@@ -315,6 +319,60 @@ public static class Subject
         return Depth.Through;
     }
 
+    private static Depth LineOrder(FuzzCase input, bool whole)
+    {
+        var read = ProfileReader.ReadOrder(input.Path, Corpus.Tree.With(input.Path, input.Bytes));
+        return Judge(read.IsRead, read.Errors) ? Ordered(read.Value!, MadeLine.Value, whole) : Depth.Refused;
+    }
+
+    private static Depth LineOrderCsv(FuzzCase input, bool whole)
+    {
+        var (order, problems) = OrderCsv.Parse(input.Bytes);
+        Require(order is null == problems.Length > 0 && problems.All(p => p.Text.Length is > 0 and < 1000), "order and problems do not go together");
+        return order is null ? Depth.Refused : Ordered(order, MadeLine.Value, whole);
+    }
+
+    // As the command uses what it finds, whether the line was made from the profiles as they are now or not.
+    private static Depth Kept(byte[] bytes)
+    {
+        if (KeptLine.Read(bytes) is not { } line)
+        {
+            return Depth.Refused;
+        }
+
+        Ordered(new(null, [new(OrderedBy.Variant, "PLV-A58-S", 1, "", null, 1), new(OrderedBy.Part, "SF-DUNA58-S", 1, "", null, 2)]), line, whole: true);
+        foreach (var part in line.Parts)
+        {
+            var bracket = part.Shape.ToBracket(Estuary.Value, Plover.Value.Job.Vehicle.Cable, Plover.Value.Job.Preferences.StopOpening);
+            Require(bracket is null || double.IsFinite(bracket.Mass), "a mass that is no number");
+        }
+
+        return Depth.Through;
+    }
+
+    // Without strength nothing is sold; what is not known is left out, so that every file is composed.
+    private static Depth Ordered(LineOrder order, KeptLine line, bool whole)
+    {
+        var (plan, problems) = OrderPlan.Of(order, line, Estuary.Value, "fuzz");
+        Require(plan is null == problems.Length > 0 && problems.All(p => p.Text.Length is > 0 and < 1000), "plan and problems do not go together");
+        if (plan is null || !whole || order.Items.Sum(i => i.Quantity) > MostPieces || order.Items.Length > 6)
+        {
+            return plan is null ? Depth.Refused : Depth.Taken;
+        }
+
+        var solved = SolvedOrder.Of("fuzz", Estuary.Value, plan, null, 1);
+        solved = solved with
+        {
+            Items = [.. solved.Items.Select(i => i with { Variants = [.. i.Variants.Select(v => v with { Solution = v.Solution! with { Checks = [.. v.Solution.Checks.Where(c => c.Passes)] } })] })],
+        };
+        foreach (var (name, bytes) in OrderFiles.Of(solved, QrPicture.ModulesOf, 1))
+        {
+            OutputAudit.Of(name, bytes);
+        }
+
+        return Depth.Through;
+    }
+
     private static Depth Kept(FuzzCase input)
     {
         if (Line.Solving.Made.Read(input.Bytes) is not { } made)
@@ -440,6 +498,8 @@ public static class Subject
         var solver = new CombinationSolver(family, new CombinationInputs(family, "fuzz"), numbers!, null, null);
         return FewestParts.Own(LineParts.Of(family, offered, [.. offered.Select(c => solver.Solve(c).Made)]));
     });
+
+    private static readonly Lazy<KeptLine> MadeLine = new(() => KeptLine.Of(new(Estuary.Value, new([], []), [], Sold.Value, [], Line.Numbering.Register.Empty("fuzz"))));
 
     private static void Require(bool holds, string what)
     {

@@ -201,6 +201,7 @@ public class SchemaTests
         "families" => "family",
         "brackets" => "bracket",
         "parts" => "parts",
+        "orders" => "order",
         _ => "job",
     };
 
@@ -219,6 +220,7 @@ public class SchemaTests
             "shop" => ProfileReader.ReadShop(file, files).IsRead,
             "bracket" => ProfileReader.ReadBracket(file, files).IsRead,
             "parts" => ProfileReader.ReadParts(file, files).IsRead,
+            "order" => ProfileReader.ReadOrder(file, files).IsRead,
             "family" => FamilyReader.Read(file, files).IsRead,
             _ => ProfileReader.ReadJob(file, files).IsRead,
         };
