@@ -17,7 +17,7 @@ public class ShellCompletionTests
     }
 
     [SkippableTheory]
-    [InlineData("", "demo make line travel inspect check kit fitted worksheet test-bend begin page completions --help --version")]
+    [InlineData("", "demo make line order travel inspect check kit fitted worksheet test-bend begin page completions --help --version")]
     [InlineData("ma", "make")]
     [InlineData("make --pa", "--paper")]
     [InlineData("make --paper ", "A A3 A4 B")]

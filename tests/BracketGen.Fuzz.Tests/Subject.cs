@@ -494,7 +494,7 @@ public static class Subject
         var family = Estuary.Value;
         var all = FamilyCombinations.Of(family).Offered;
         var (numbers, _) = NumberPlan.Of(family.Family.Name, family.Family.Numbers, all, Line.Numbering.Register.Empty(family.Family.Name));
-        ImmutableArray<Combination> offered = [.. all.Where(c => numbers!.NumberOf(c) is "SF-PLVA58-S" or "SF-PLVA58-L" or "SF-WHIR64-S")];
+        ImmutableArray<Combination> offered = [.. all.Where(c => numbers!.NumberOf(c) is "SF-PLVA58-S" or "SF-PLVA58-L" or "SF-WHIR64-S" or "SF-DUNR64-S" or "SF-WHIH70-S")];
         var solver = new CombinationSolver(family, new CombinationInputs(family, "fuzz"), numbers!, null, null);
         return FewestParts.Own(LineParts.Of(family, offered, [.. offered.Select(c => solver.Solve(c).Made)]));
     });
