@@ -15,8 +15,9 @@ internal static class Reports
     {
         var combinations = FamilyCombinations.Of(run.Family);
         ImmutableArray<Made> made = [.. run.Made.Select(m => m!)];
-        var selection = FewestParts.Of(run.Family, LineParts.Of(run.Family, run.Offered, made), null, 2);
+        var (selection, register) = SharedNumbers.Issue(
+            FewestParts.Of(run.Family, LineParts.Of(run.Family, run.Offered, made), null, 2), rig.Register, new(run.Family, "1"), run.Family.Family);
         var plan = run.Family.Family.Cutting;
-        return new(run.Family, combinations, made, selection, CuttingPlanner.Of(selection, CuttingOrder.OfAll(selection, plan), plan, 1), rig.Register);
+        return new(run.Family, combinations, made, selection, CuttingPlanner.Of(selection, CuttingOrder.OfAll(selection, plan), plan, 1), register);
     }
 }

@@ -55,7 +55,7 @@ public static class GivenBracket
     /// <param name="job">The job.</param>
     /// <param name="bracket">The bracket as a part.</param>
     /// <param name="mount">Where its mount flange comes to lie, throttle frame as measured.</param>
-    internal static bool MayPass(Job job, Bracket bracket, Frame mount)
+    public static bool MayPass(Job job, Bracket bracket, Frame mount)
     {
         var turned = job.OpeningCounterClockwise();
         var placed = job.Body.Turned(Place(job, bracket, mount));

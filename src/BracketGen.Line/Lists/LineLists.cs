@@ -54,7 +54,7 @@ public static class LineLists
                         ListCell.Of(bracket.Flat.Blank.CutLength, 1), bracket.Flat.Blank.Contours.Count(), fits[part].Count(), family.Rates.Currency,
                         ListCell.Of(cost.For(1), 2),
                         .. family.Rates.Quantities.Select(q => ListCell.Of(cost.PriceFor(q), 2)),
-                        "combinations/" + part.Combination.Key,
+                        part.Folder,
                     ];
                 }),
             ]);

@@ -20,38 +20,52 @@ namespace BracketGen.Line.Running;
 /// <param name="Made">What was made of the variants, in order.</param>
 /// <param name="Parts">Those that pass, with their brackets.</param>
 /// <param name="Register">The register.</param>
+/// <param name="Inputs">What the variants are made from.</param>
 /// <param name="Strength">How finely brackets are meshed; null without strength.</param>
 internal sealed record SolvedLine(
-    LoadedFamily Family, FamilyCombinations Combinations, ImmutableArray<Made> Made, ImmutableArray<LinePart> Parts, Register Register, StrengthDetail? Strength);
+    LoadedFamily Family, FamilyCombinations Combinations, ImmutableArray<Made> Made, ImmutableArray<LinePart> Parts, Register Register, CombinationInputs Inputs, StrengthDetail? Strength);
 
 /// <summary>From the solved variants to parts, lists, catalogue and stock sheets.</summary>
 internal static class LineOutputs
 {
-    /// <returns>False if the order cannot be used.</returns>
+    /// <returns>False if the order cannot be used, or the register was changed by someone else.</returns>
     public static bool Write(LineWishes wishes, SolvedLine line, LinePlace place, FolderLock held, LineTeller tell)
     {
         var family = line.Family.Family;
-        var selection = wishes.Own ? FewestParts.Own(line.Parts) : FewestParts.Of(line.Family, line.Parts, line.Strength, wishes.Threads);
+        var (selection, register) = SharedNumbers.Issue(
+            wishes.Own ? FewestParts.Own(line.Parts) : FewestParts.Of(line.Family, line.Parts, line.Strength, wishes.Threads), line.Register, line.Inputs, family);
         if (ReadOrder(wishes.Order, selection, line.Family, tell) is not { } order)
         {
             return false;
         }
 
+        if (!RegisterFile.Write(held, place.Register, line.Register, register))
+        {
+            tell.Problem(LineRunText.RegisterChanged(place.Register));
+            return false;
+        }
+
         var nests = CuttingPlanner.Of(selection, order, family.Cutting, wishes.Threads);
-        var report = new LineReport(line.Family, line.Combinations, line.Made, selection, nests, line.Register);
+        var report = new LineReport(line.Family, line.Combinations, line.Made, selection, nests, register);
         ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
         var files = new List<(string Name, byte[] Bytes)>
         {
             ("catalogue.html", CataloguePage.Write(report, wishes.Threads)),
             ("sheets.html", SheetsPage.Write(report)),
             ("line.xlsx", Workbook.Write(lists)),
-            ("revisions.txt", RevisionList.Write(line.Register)),
+            ("revisions.txt", RevisionList.Write(register)),
             (KeptLine.FileName, KeptLine.Of(report).ToBytes()),
         };
         files.AddRange(lists.Append(ShopImport.Products(report)).Select(l => (l.Name + ".csv", CsvText.Write(l))));
         var sheets = SheetFiles.Of(family, selection.Parts, nests).ToList();
-        var pictures = ShopImport.PicturesOf(report, wishes.Threads);
-        WriteFiles(place, held, files, [(LinePlace.SheetsFolder, "*.dxf", sheets), (ShopImport.Pictures, "*.svg", pictures)]);
+        (string Folder, string Pattern, IReadOnlyList<(string Name, byte[] Bytes)> Files)[] folders =
+        [
+            (LinePlace.SheetsFolder, "*.dxf", In(LinePlace.SheetsFolder, sheets)),
+            (ShopImport.Pictures, "*.svg", In(ShopImport.Pictures, ShopImport.PicturesOf(report, wishes.Threads))),
+            (LinePart.SharedFolder, "*", [.. SharedFiles.Of(selection, line.Strength, wishes.Drawings ? LineDrawings.Of : null, wishes.Threads)]),
+        ];
+        WriteFiles(place, held, [.. files, .. folders.SelectMany(f => f.Files)], folders.Select(f => (f.Folder, f.Pattern)));
+        LineTable.PrintShared(tell.Output, register, line.Register);
         LineTable.PrintParts(tell.Output, report);
         foreach (var (name, _) in files)
         {
@@ -62,13 +76,15 @@ internal static class LineOutputs
         return true;
     }
 
-    // One set: no list goes with the stock sheets or pictures of an earlier run.
-    private static void WriteFiles(
-        LinePlace place, FolderLock held, List<(string Name, byte[] Bytes)> files, (string Folder, string Pattern, IReadOnlyList<(string Name, byte[] Bytes)> Files)[] folders)
+    private static IReadOnlyList<(string Name, byte[] Bytes)> In(string folder, IEnumerable<(string Name, byte[] Bytes)> files) => [.. files.Select(f => ($"{folder}/{f.Name}", f.Bytes))];
+
+    // One set: no list goes with the stock sheets, pictures or shared parts of an earlier run.
+    private static void WriteFiles(LinePlace place, FolderLock held, IReadOnlyList<(string Name, byte[] Bytes)> files, IEnumerable<(string Folder, string Pattern)> folders)
     {
-        var outdated = folders.Where(f => Directory.Exists(Path.Combine(place.Folder, f.Folder))).SelectMany(f => Directory.GetFiles(Path.Combine(place.Folder, f.Folder), f.Pattern)
-            .Select(file => Path.GetFileName(file)).Except(f.Files.Select(n => n.Name)).Select(name => Path.Combine(f.Folder, name)));
-        WholeFiles.Write(held, place.Folder, [.. files, .. folders.SelectMany(f => f.Files.Select(n => (Path.Combine(f.Folder, n.Name), n.Bytes)))], [.. outdated]);
+        var outdated = folders.Select(f => (Path: Path.Combine(place.Folder, f.Folder), f.Pattern)).Where(f => Directory.Exists(f.Path))
+            .SelectMany(f => Directory.GetFiles(f.Path, f.Pattern, SearchOption.AllDirectories)).Select(f => Path.GetRelativePath(place.Folder, f).Replace('\\', '/'))
+            .Except(files.Select(f => f.Name)).Order(StringComparer.Ordinal);
+        WholeFiles.Write(held, place.Folder, files, [.. outdated]);
     }
 
     private static CuttingOrder? ReadOrder(string? file, PartSelection selection, LoadedFamily family, LineTeller tell)

@@ -26,7 +26,7 @@ public sealed record LinePlace(string Folder, string Register)
     public CombinationFolder Combinations(FolderLock held) => new(Variants, held);
 
     /// <summary>Name of the folder of the variants' folders within the line's.</summary>
-    public const string CombinationsFolder = "combinations";
+    public const string CombinationsFolder = LinePart.CombinationsFolder;
 
     /// <summary>Name of the stock sheets' folder within the line's.</summary>
     public const string SheetsFolder = "sheets";

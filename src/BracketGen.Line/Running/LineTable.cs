@@ -40,9 +40,23 @@ internal static class LineTable
             output.WriteLine($"  {LineText.ToProve(todo.Key, todo.Count())}");
         }
 
+        PrintRegistered(output, now, before, LineText.Registered);
+    }
+
+    /// <summary>Which shared part numbers and revisions are new; nothing where none is.</summary>
+    public static void PrintShared(TextWriter output, Register now, Register before)
+    {
+        if (now != before)
+        {
+            PrintRegistered(output, now, before, LineText.RegisteredShared);
+        }
+    }
+
+    private static void PrintRegistered(TextWriter output, Register now, Register before, Func<int, int, string> sentence)
+    {
         var added = now.Revisions.Skip(before.Revisions.Length).ToArray();
         var raised = added.Where(r => !r.Differences.IsEmpty).ToArray();
-        output.WriteLine(LineText.Registered(added.Length - raised.Length, raised.Length));
+        output.WriteLine(sentence(added.Length - raised.Length, raised.Length));
         foreach (var revision in raised.Take(MaxRows))
         {
             output.WriteLine($"  {LineText.Raised(revision.PartNumber, revision.Revision)}");
@@ -59,7 +73,7 @@ internal static class LineTable
     public static void PrintParts(TextWriter output, LineReport report)
     {
         var (selection, units) = (report.Selection, report.Family.Family.Units);
-        output.WriteLine(LineText.Parts(selection.Parts.Count, selection.Services.Count, selection.IsCheapest, selection.Tried));
+        output.WriteLine(LineText.Parts(selection.Parts.Count, selection.Services.Count, selection.Candidates, selection.AtLeast, selection.IsCheapest, selection.Tried));
         TextTable.Print(output, PartRows(report));
         More(output, selection.Parts.Count);
         var shared = selection.Services.Where(s => s.IsShared).ToArray();

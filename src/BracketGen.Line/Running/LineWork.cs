@@ -135,7 +135,7 @@ public static class LineWork
             return (LineEnd.Stopped, null);
         }
 
-        return wishes.SolveOnly || LineOutputs.Write(wishes, new(family, combinations, made, parts, now, strength), place, held, tell)
+        return wishes.SolveOnly || LineOutputs.Write(wishes, new(family, combinations, made, parts, now, inputs, strength), place, held, tell)
             ? (LineEnd.Made, LineVerdict.Of(made)) : (LineEnd.BadInput, null);
     }
 

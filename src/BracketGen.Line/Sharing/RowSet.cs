@@ -12,45 +12,38 @@ internal readonly struct RowSet
     /// <summary>No row of <paramref name="rows"/>.</summary>
     public static RowSet Empty(int rows) => new(new ulong[(rows + 63) / 64]);
 
-    /// <summary>Whether it has no row.</summary>
-    public bool IsEmpty => !_words.AsSpan().ContainsAnyExcept(0UL);
-
     /// <summary>Whether it has a row.</summary>
     public bool Has(int row) => (_words[row >> 6] >> (row & 63) & 1) != 0;
 
     /// <summary>Puts a row into it.</summary>
     public void Add(int row) => _words[row >> 6] |= 1UL << (row & 63);
 
-    /// <summary>Puts all rows of another set into it.</summary>
-    public void Add(RowSet other)
+    /// <summary>How many rows it has.</summary>
+    public int Count
     {
-        for (var i = 0; i < _words.Length; i++)
+        get
         {
-            _words[i] |= other._words[i];
+            var count = 0;
+            foreach (var word in _words)
+            {
+                count += BitOperations.PopCount(word);
+            }
+
+            return count;
         }
     }
 
-    /// <summary>How many rows it has in common with another set.</summary>
-    public int CountWith(RowSet other)
+    /// <summary>Whether another set has all its rows.</summary>
+    public bool IsWithin(RowSet other)
     {
-        var count = 0;
         for (var i = 0; i < _words.Length; i++)
         {
-            count += BitOperations.PopCount(_words[i] & other._words[i]);
+            if ((_words[i] & ~other._words[i]) != 0)
+            {
+                return false;
+            }
         }
 
-        return count;
-    }
-
-    /// <summary>A new set of its rows that another does not have.</summary>
-    public RowSet Without(RowSet other)
-    {
-        var rest = new ulong[_words.Length];
-        for (var i = 0; i < rest.Length; i++)
-        {
-            rest[i] = _words[i] & ~other._words[i];
-        }
-
-        return new(rest);
+        return true;
     }
 }

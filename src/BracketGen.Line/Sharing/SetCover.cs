@@ -1,69 +1,60 @@
 namespace BracketGen.Line.Sharing;
 
-/// <summary>The fewest sets that cover all rows, and of those covers the cheapest: exactly.</summary>
+/// <summary>The fewest sets that cover all rows, and of those covers the cheapest.</summary>
 /// <remarks>
-/// Branch and bound of our own. The rows fall apart into groups that share no set, each solved alone. In a group the row with the fewest
-/// sets is branched on; a branch that takes a set leaves out those tried before it. Bounds: rows of which no set covers two need a set
-/// each; and no row costs less than its cheapest set still allowed. First the number of sets is found, then the cost with that number.
+/// Branch and bound of our own, with Lagrangian bounds. The rows fall apart into groups that share no set, each solved alone: first the number of
+/// sets (<see cref="FewestSets"/>), then the cost with that number (<see cref="CheapestSets"/>). A group that takes too long is stopped, and what is proven of it is said.
 /// The general solver that was thought of (Google OR-Tools) comes as a native library bound by reflection: it cannot be part of one
-/// native file.
+/// native file; the tests compare with it.
 /// </remarks>
 public static class SetCover
 {
+    /// <summary>Links of rows and sets that are looked at for a group, in each of both searches, before it is stopped: one to two seconds.</summary>
+    public const long UsualWork = 1_000_000_000;
+
     /// <summary>A set: the rows it covers and what each costs in it.</summary>
     /// <param name="Rows">The rows, rising, each once.</param>
     /// <param name="Costs">What each costs, not negative.</param>
     public sealed record Set(int[] Rows, double[] Costs);
 
-    /// <summary>The sets of the cover, rising; and whether their cost is proven to be the minimum.</summary>
+    /// <summary>A cover.</summary>
+    /// <param name="Chosen">Its sets, rising.</param>
+    /// <param name="AtLeast">The number of sets below which, proven, no cover goes: that of <paramref name="Chosen"/> unless the search was stopped.</param>
+    /// <param name="IsCheapest">Whether it is proven that no cover has fewer sets, or as many and costs less.</param>
+    public sealed record Cover(int[] Chosen, int AtLeast, bool IsCheapest);
+
+    /// <summary>The cover.</summary>
     /// <param name="rows">Number of rows.</param>
     /// <param name="sets">The sets; every row is in one of them.</param>
+    /// <param name="work">When a group is stopped (<see cref="UsualWork"/>).</param>
     /// <exception cref="ArgumentException">A row is in no set.</exception>
-    public static (int[] Chosen, bool IsCheapest) Solve(int rows, IReadOnlyList<Set> sets)
+    public static Cover Solve(int rows, IReadOnlyList<Set> sets, long work = UsualWork)
     {
-        var chosen = new List<int>();
-        var isCheapest = true;
-        foreach (var group in Groups(rows, sets))
-        {
-            var (found, cheapest) = new CoverGroup(group.Rows, group.Sets, sets).Solve();
-            chosen.AddRange(found);
-            isCheapest &= cheapest;
-        }
-
-        chosen.Sort();
-        return ([.. chosen], isCheapest);
-    }
-
-    private static IEnumerable<(int[] Rows, int[] Sets)> Groups(int rows, IReadOnlyList<Set> sets)
-    {
-        // Union of all rows of a set, by path halving.
-        var parent = Enumerable.Range(0, rows).ToArray();
-        int Root(int row)
-        {
-            while (parent[row] != row)
-            {
-                row = parent[row] = parent[parent[row]];
-            }
-
-            return row;
-        }
-
-        var covered = new bool[rows];
-        foreach (var set in sets)
-        {
-            foreach (var row in set.Rows)
-            {
-                covered[row] = true;
-                parent[Root(row)] = Root(set.Rows[0]);
-            }
-        }
-
-        if (Array.IndexOf(covered, false) is >= 0 and var bare)
+        var table = new CoverTable(rows, [.. sets.Select(s => s.Rows)]);
+        if (Array.FindIndex(table.SetsOf, s => s.Length == 0) is >= 0 and var bare)
         {
             throw new ArgumentException($"Row {bare} is in no set.", nameof(sets));
         }
 
-        var setsOf = sets.Select((s, i) => (Set: i, Root: s.Rows.Length > 0 ? Root(s.Rows[0]) : -1)).ToLookup(s => s.Root, s => s.Set);
-        return Enumerable.Range(0, rows).GroupBy(Root).OrderBy(g => g.Min()).Select(g => (g.ToArray(), setsOf[g.Key].ToArray()));
+        var (chosen, atLeast, isCheapest) = (new List<int>(), 0, true);
+        var index = new int[rows];
+        foreach (var group in table.Groups())
+        {
+            for (var i = 0; i < group.Length; i++)
+            {
+                index[group[i]] = i;
+            }
+
+            int[] names = [.. group.SelectMany(r => table.SetsOf[r]).Distinct().Order()];
+            var part = new CoverTable(group.Length, Array.ConvertAll(names, s => Array.ConvertAll(table.RowsOf[s], r => index[r])));
+            var (fewest, least) = FewestSets.Of(part, work);
+            var (cheapest, proven) = CheapestSets.Of(part, Array.ConvertAll(names, s => sets[s].Costs), fewest, work);
+            chosen.AddRange(cheapest.Select(s => names[s]));
+            atLeast += least;
+            isCheapest &= proven && least == fewest.Length;
+        }
+
+        chosen.Sort();
+        return new([.. chosen], atLeast, isCheapest);
     }
 }

@@ -25,21 +25,34 @@ public static class LineText
     /// <summary>What to measure or calculate, and for how many variants.</summary>
     public static string ToProve(string sentence, int variants) => $"{Counted.Of(variants, "variant")} not proven: {sentence}";
 
-    /// <summary>How many parts serve how many variants.</summary>
+    /// <summary>How many parts serve how many variants, and what is proven of that.</summary>
     /// <param name="parts">Parts.</param>
     /// <param name="variants">Variants with a bracket.</param>
+    /// <param name="candidates">Brackets tried that are the best of no variant.</param>
+    /// <param name="atLeast">The number of parts below which, proven, no choice of the brackets tried goes.</param>
     /// <param name="isCheapest">Whether no other choice of as few parts needs less adjustment.</param>
-    /// <param name="tried">Brackets checked in full on another variant.</param>
-    public static string Parts(int parts, int variants, bool isCheapest, int tried) =>
-        $"{Counted.Of(parts, "part")} {Counted.Verb(parts, "serves", "serve")} {Counted.Of(variants, "variant")}. Fewer of these brackets cannot: each is the best of one variant, and no other was tried. "
-        + (isCheapest ? "" : $"Another choice of {Counted.Of(parts, "part")} may need less adjustment. ")
-        + $"{Counted.Of(tried, "bracket")} {Counted.Verb(tried, "was", "were")} checked in full on another variant.";
+    /// <param name="tried">Brackets checked on another variant.</param>
+    public static string Parts(int parts, int variants, int candidates, int atLeast, bool isCheapest, int tried) =>
+        $"{Counted.Of(parts, "part")} {Counted.Verb(parts, "serves", "serve")} {Counted.Of(variants, "variant")}. "
+        + $"Tried: the best bracket of each variant and {Counted.Of(candidates, "more bracket")} that may serve several. "
+        + (atLeast < parts
+            ? $"Fewer than {Counted.Number(atLeast)} of these cannot serve all; the search was stopped before it was known whether {Counted.Number(parts)} are the fewest. "
+            : "Fewer of these cannot serve all; brackets that were not tried may. ")
+        + (isCheapest || atLeast < parts ? "" : $"Another choice of {Counted.Of(parts, "part")} may need less adjustment. ")
+        + $"{Counted.Of(tried, "bracket")} {Counted.Verb(tried, "was", "were")} checked on another variant.";
+
+    /// <summary>What the register calls a part that is the best bracket of no variant.</summary>
+    /// <param name="variant">Names of the variant that it was first issued for.</param>
+    public static string SharedPart(string variant) => $"{variant}, shared part";
 
     /// <summary>Heading of a variant without a bracket.</summary>
     public static string NoBracket(string variant) => $"{variant}: no bracket";
 
     /// <summary>What is new in the register.</summary>
     public static string Registered(int parts, int revisions) => $"Register: {Counted.Of(parts, "new part")}, {Counted.Of(revisions, "new revision")}.";
+
+    /// <summary>What is new in the register of parts that are the best bracket of no variant.</summary>
+    public static string RegisteredShared(int parts, int revisions) => $"Register, shared parts: {Counted.Of(parts, "new part")}, {Counted.Of(revisions, "new revision")}.";
 
     /// <summary>A part was raised.</summary>
     public static string Raised(string partNumber, string revision) => $"{partNumber} is now revision {revision}";

@@ -1,0 +1,157 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BracketGen.Design.Study;
+using BracketGen.Line.Numbering;
+using BracketGen.Line.Sharing;
+using BracketGen.Line.Solving;
+using BracketGen.Profiles;
+using BracketGen.TestSupport;
+
+namespace BracketGen.Line.Tests;
+
+/// <summary>Parts that are the best bracket of no combination: cables of the Plover's kind in other lengths, on one throttle body.</summary>
+public class SharedPartTests
+{
+    // The Plover's adjuster has a range of 14 mm, of whose half a half is kept in reserve.
+    private const double Usable = 3.5;
+
+    private static string Text(double value) => value.ToString(CultureInfo.InvariantCulture);
+
+    private static MemoryFileSource Family(params double[] lengths)
+    {
+        var plover = System.Text.Encoding.UTF8.GetString(Estuary.Files.Read("vehicles/plover.toml", 1 << 20).Bytes.Span).ReplaceLineEndings("\n");
+        Assert.Contains("value = 138,", plover, StringComparison.Ordinal);
+        var files = lengths.Aggregate(Estuary.Files, (f, l) => f.With($"vehicles/plover-{Text(l)}.toml", plover.Replace("value = 138,", $"value = {Text(l)},", StringComparison.Ordinal)
+            .Replace("name = \"Plover\"", $"name = \"Plover {Text(l)}\"", StringComparison.Ordinal)));
+        var vehicles = string.Concat(lengths.Select(l => $"[[vehicles]]\ncode = \"P{Text(10 * l)}\"\nfile = \"../vehicles/plover-{Text(l)}.toml\"\n\n"));
+        return files.With(Estuary.Path,
+            $"""
+            profile = "family"
+            name = "Creek line"
+            shop = "../shops/saltmarsh-fabrication.toml"
+
+            {vehicles}
+            [[throttle_bodies]]
+            code = "A58"
+            file = "../throttle-bodies/alder-58.toml"
+
+            [[materials]]
+            code = "S"
+            name = "steel"
+            designations = ["S235JR"]
+
+            [numbers]
+            rule = "SF-{"{vehicle}"}-{"{throttle_body}"}-{"{material}"}"
+
+            """);
+    }
+
+    private static (PartSelection Selection, LineRig.Run Run, ImmutableArray<LinePart> Parts) Solve(LineRig rig, int threads, params double[] lengths)
+    {
+        var run = rig.Make(Family(lengths));
+        var parts = LineParts.Of(run.Family, run.Offered, [.. run.Made.Select(m => m!)]);
+        Assert.Equal(lengths.Length, parts.Length);
+        var selection = FewestParts.Of(run.Family, parts, null, threads);
+        Assert.Equal(selection.Parts.Count, selection.AtLeast);
+        AssertProven(selection);
+        return (selection, run, parts);
+    }
+
+    private static void AssertProven(PartSelection selection) => Assert.All(selection.Services, s =>
+    {
+        var solution = GivenBracket.On(s.Served.Job, s.By.Bracket, s.Mount)!;
+        Assert.Contains(Fits.OutcomeOf(solution), new[] { Outcome.Passes, Outcome.NotProven });
+        Assert.Equal(Fits.Of(solution).AdjusterShift, s.Fit.AdjusterShift, 1e-5);
+        Assert.Contains(s.By, selection.Parts);
+    });
+
+    [Fact]
+    public void Two_cables_get_the_one_part_that_a_third_between_them_would_show()
+    {
+        using var rig = new LineRig();
+        var (selection, run, parts) = Solve(rig, 2, 135.6, 140.4);
+        var part = Assert.Single(selection.Parts);
+        Assert.False(part.IsOwn);
+        Assert.All(selection.Services, s => Assert.True(s.IsShared));
+        Assert.Equal([-2.4, 2.4], selection.Services.Select(s => Math.Round(s.Fit.AdjusterShift, 1)).Order());
+
+        // With the third, its own bracket serves all, and nothing needs a number of its own.
+        using var other = new LineRig();
+        var three = Solve(other, 1, 135.6, 138, 140.4).Selection;
+        Assert.True(Assert.Single(three.Parts).IsOwn);
+        Assert.Equal(2, parts.Length);
+        Assert.Equal(2, run.Offered.Length);
+    }
+
+    [Fact]
+    public void A_shared_part_has_a_number_a_line_in_the_register_and_files_and_keeps_them()
+    {
+        using var rig = new LineRig();
+        var (selection, run, _) = Solve(rig, 2, 135.6, 140.4);
+        var (issued, register) = SharedNumbers.Issue(selection, rig.Register, new(run.Family, "1"), run.Family.Family);
+        var part = Assert.Single(issued.Parts);
+        Assert.Equal("SF-P1356-A58-S.1", part.Made.PartNumber);
+        Assert.Equal("shared/P1356-A58-S.1", part.Folder);
+        Assert.All(issued.Services, s => Assert.Same(part, s.By));
+        AssertProven(issued);
+        var line = register.Latest["P1356-A58-S.1"];
+        Assert.Equal(("SF-P1356-A58-S.1", "A", "Plover 135.6, Alder 58, steel, shared part"), (line.PartNumber, line.Revision, line.Names));
+        Assert.Equal(part.Made.Fingerprint, line.Fingerprint);
+        Assert.Contains(line.Sources, s => register.SourceOf(s)!.Name == "vehicle P1404");
+
+        // Read back and issued again, nothing is new; a register that grew reads back.
+        var read = Register.Parse(register.Bytes).Register!;
+        var again = SharedNumbers.Issue(selection, read, new(run.Family, "1"), run.Family.Family);
+        Assert.Same(read, again.Register);
+        Assert.Equal(part.Made.PartNumber, again.Selection.Parts[0].Made.PartNumber);
+
+        // A number that somebody has already is passed over.
+        var taken = rig.Register.With([line with { Combination = "OTHER", Fingerprint = "another" }], []);
+        Assert.Equal("SF-P1356-A58-S.2", SharedNumbers.Issue(selection, taken, new(run.Family, "1"), run.Family.Family).Selection.Parts[0].Made.PartNumber);
+
+        // Another shape in its place is the next revision of the same number.
+        var earlier = rig.Register.With([line with { Fingerprint = "another", Facts = [new("sheet", "S235JR, 4 mm")] }], []);
+        var raised = SharedNumbers.Issue(selection, earlier, new(run.Family, "1"), run.Family.Family);
+        Assert.Equal(("SF-P1356-A58-S.1", "B"), (raised.Selection.Parts[0].Made.PartNumber, raised.Selection.Parts[0].Made.Revision));
+        Assert.NotEmpty(raised.Register.Latest["P1356-A58-S.1"].Differences);
+
+        var files = SharedFiles.Of(issued, null, null, 1).ToDictionary(f => f.Name, f => System.Text.Encoding.UTF8.GetString(f.Bytes));
+        Assert.Equal(["shared/P1356-A58-S.1/flat-pattern.dxf", "shared/P1356-A58-S.1/result.json"], files.Keys.Order());
+        Assert.Contains("SF-P1356-A58-S.1", files["shared/P1356-A58-S.1/result.json"], StringComparison.Ordinal);
+    }
+
+    // Adjusters that overlap: the fewest points that stab all ranges, found from the left, is how few parts there can be by length alone.
+    [Fact]
+    public void As_many_parts_as_the_rule_for_intervals_needs_and_a_cable_more_never_takes_more_than_its_own()
+    {
+        var random = new Random(20260302);
+        for (var i = 0; i < 3; i++)
+        {
+            double[] lengths = [.. Enumerable.Range(0, 5).Select(_ => Math.Round(130 + 20 * random.NextDouble(), 1)).Distinct()];
+            using LineRig rig = new(), fewer = new(), single = new();
+            var with = Solve(rig, 2, lengths).Selection.Parts.Count;
+            var without = Solve(fewer, 2, lengths[..^1]).Selection.Parts.Count;
+            Assert.Equal(Stabs(lengths), with);
+            Assert.Equal(Stabs(lengths[..^1]), without);
+            Assert.InRange(with, without, without + 1);
+            Assert.Equal(Listed(Solve(single, 1, lengths).Selection), Listed(FewestParts.Of(Estuary.Read(Family(lengths)), Solve(rig, 2, lengths).Parts, null, 2)));
+        }
+    }
+
+    private static string Listed(PartSelection selection) =>
+        string.Join('\n', selection.Services.Select(s => $"{s.Served.Key} {s.By.Key} {s.By.Made.Fingerprint} {Text(s.Fit.AdjusterShift)}"));
+
+    private static int Stabs(double[] lengths)
+    {
+        var (count, at) = (0, double.NegativeInfinity);
+        foreach (var length in lengths.Order())
+        {
+            if (length - Usable > at)
+            {
+                (count, at) = (count + 1, length + Usable);
+            }
+        }
+
+        return count;
+    }
+}
