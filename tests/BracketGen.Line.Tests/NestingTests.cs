@@ -144,7 +144,7 @@ public class NestingTests
         """;
 
     // Every piece laid once on a sheet, as it is, within the border, and the spacing kept between any two.
-    private static int Judge(SheetNest nest, NestPiece[] pieces, double length, double width, double spacing, double border)
+    internal static int Judge(SheetNest nest, NestPiece[] pieces, double length, double width, double spacing, double border)
     {
         var count = 0;
         foreach (var piece in pieces)
@@ -185,9 +185,9 @@ public class NestingTests
         return count;
     }
 
-    private static bool IsSimple(Contour contour) => Polygon(contour).IsValid;
+    internal static bool IsSimple(Contour contour) => Polygon(contour).IsValid;
 
-    private static Polygon Polygon(Contour contour)
+    internal static Polygon Polygon(Contour contour)
     {
         var points = contour.Flatten(0.001).Select(p => new Coordinate(p.X, p.Y)).ToList();
         points.Add(points[0]);

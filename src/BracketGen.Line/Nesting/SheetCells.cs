@@ -39,6 +39,33 @@ internal sealed class SheetCells
         return null;
     }
 
+    /// <summary>Takes the cells for which this holds; it is asked with column and row.</summary>
+    public void Take(Func<int, int, bool> isTaken)
+    {
+        for (var i = 0; i < Width; i++)
+        {
+            for (var j = 0; j < _height; j++)
+            {
+                if (isTaken(i, j))
+                {
+                    _columns[i][j >> 6] |= 1UL << (j & 63);
+                }
+            }
+        }
+    }
+
+    /// <summary>The same cells taken, to go on from.</summary>
+    public SheetCells Copy()
+    {
+        var copy = new SheetCells(Width, _height);
+        for (var i = 0; i < Width; i++)
+        {
+            _columns[i].CopyTo(copy._columns[i], 0);
+        }
+
+        return copy;
+    }
+
     /// <summary>Takes the mask's cells.</summary>
     public void Take(CellMask mask, int x, int y)
     {

@@ -26,6 +26,9 @@ public sealed record CuttingPlan(ImmutableArray<StockSheet> Sheets, double Spaci
     /// <summary>Border (mm) for clamps and a sheet that lies askew (common practice, no source).</summary>
     public const double UsualBorder = 10;
 
+    /// <summary>What is left of earlier sheets, to be cut first, in this order.</summary>
+    public ImmutableArray<Offcut> Offcuts { get; init; } = [];
+
     /// <summary>One of each, no sizes given.</summary>
     public static readonly CuttingPlan Usual = new([], UsualSpacing, UsualBorder, 10);
 }
