@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BracketGen.Design.Inputs;
+using BracketGen.Profiles.Dxf;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
@@ -32,6 +33,7 @@ public static class FamilyReader
         var shop = ProfileReader.Follow(table, FamilySection.Shop, path, files, ProfileKind.Shop, ShopSection.Form, reading, out var shopTable);
         List<LocatedPreferences> located = [];
         var options = isRead ? Options(table, file!, reading, located) : [];
+        ImmutableArray<Offcut> offcuts = isRead ? [.. file!.Offcuts.Select(o => Outlined(o, path, files, file.Family.Units, reading)).OfType<Offcut>()] : [];
         if (isRead && shop is not null)
         {
             ProfileReader.CheckMaterials(file!.Preferences, shop, reading);
@@ -42,7 +44,7 @@ public static class FamilyReader
             ? new(
                 new LoadedFamily
                 {
-                    Family = file!.Family with { Options = [.. options.Select(o => o.Option)], Rates = file.Rates(shop.Rates) },
+                    Family = file!.Family with { Options = [.. options.Select(o => o.Option)], Rates = file.Rates(shop.Rates), Cutting = file.Family.Cutting with { Offcuts = offcuts } },
                     Shop = shop,
                     ShopFacts = FactReader.Of(shopTable!),
                     Vehicles = [.. file.Family.Vehicles.Select(m => Load(m, path, ProfileKind.Vehicle, VehicleSection.Form, files, file.Family.Units))],
@@ -51,6 +53,19 @@ public static class FamilyReader
                 },
                 reading.Errors)
             : new(null, reading.Errors);
+    }
+
+    private static Offcut? Outlined(OffcutFile offcut, string familyPath, IFileSource files, UnitSystem units, Reading reading)
+    {
+        if (offcut.Outline is not { } named)
+        {
+            return offcut.Known;
+        }
+
+        var path = ProfilePath.Tidy(ProfilePath.Beside(familyPath, named.Value));
+        return ProfileReader.Bytes(path, files, reading, named) is { } bytes && DxfReader.Read(path, bytes.Span, reading) is { } drawn
+            ? OffcutOutline.Of(offcut.Known, drawn, units == UnitSystem.Inch ? UnitTable.InchLength.Factor : 1, path, reading)
+            : null;
     }
 
     private static LoadedMember<T> Load<T>(

@@ -263,7 +263,7 @@ public static class ProfileReader
         return Bytes(tidy, files, reading, named) is { } bytes && TomlFile.Read(tidy, bytes, reading) is { } table && IsKind(table, kind, reading) ? table : null;
     }
 
-    private static ReadOnlyMemory<byte>? Bytes(string tidy, IFileSource files, Reading reading, Located<string>? named)
+    internal static ReadOnlyMemory<byte>? Bytes(string tidy, IFileSource files, Reading reading, Located<string>? named)
     {
         reading.Begin(tidy);
         var file = files.Read(tidy, TomlFile.MaxBytes);

@@ -109,80 +109,53 @@ public class NestingTests
         Assert.All(bound, turn => Assert.Equal(0, bracket.Flat.Bends[0].Along.Rotate(turn).X, 1e-9));
     }
 
-    [SkippableFact]
-    public void An_independent_reader_finds_every_piece_in_the_cut_file()
-    {
-        var report = Reports.Of(Estuary.Solved.Rig, Estuary.Solved.Run);
-        var brackets = report.Selection.Parts.ToDictionary(p => p.Made.PartNumber, p => p.Bracket);
-        var sheets = report.Nests.SelectMany(n => n.Nest.Sheets.Select((s, i) => (Name: SheetFiles.NameOf(n, i, report.Family.Family.Units), Sheet: s))).ToDictionary(s => s.Name, s => s.Sheet);
-        var python = OutsideTool.RequirePython("ezdxf");
-        var folder = Directory.CreateTempSubdirectory("bracketgen-sheets-").FullName;
-        try
-        {
-            foreach (var (name, bytes) in SheetFiles.Of(report.Family.Family, report.Selection.Parts, report.Nests))
-            {
-                var path = Path.Combine(folder, name);
-                File.WriteAllBytes(path, bytes);
-                var said = python.RunOrFail(["-c", Reader, path]).Split(' ').Select(int.Parse).ToArray();
-                var laid = sheets[name].Laid.Select(l => brackets[l.Piece.Name].Flat).ToArray();
-                Assert.Equal([0, laid.Length, laid.Sum(f => f.Blank.Holes.Length), 1, laid.Sum(f => f.Bends.Length)], said);
-            }
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
-    }
-
-    private const string Reader =
-        """
-        import sys, ezdxf
-        d = ezdxf.readfile(sys.argv[1])
-        m = d.modelspace()
-        n = lambda q: len(m.query(q))
-        print(len(d.audit().errors), n('LWPOLYLINE[layer=="CUT_THROUGH"]'), n('CIRCLE[layer=="CUT_THROUGH"]'), n('*[layer=="SHEET_EDGE"]'), n('LINE[layer=="FOLD_LINE"]'))
-        """;
-
     // Every piece laid once on a sheet, as it is, within the border, and the spacing kept between any two.
     internal static int Judge(SheetNest nest, NestPiece[] pieces, double length, double width, double spacing, double border)
     {
         var count = 0;
         foreach (var piece in pieces)
         {
-            var laid = nest.Sheets.Sum(s => s.Laid.Count(l => l.Piece == piece));
+            var laid = nest.All.Sum(s => s.Laid.Count(l => l.Piece == piece));
             Assert.Equal(nest.Unlaid.Contains(piece) ? 0 : piece.Count, laid);
             count += laid;
         }
 
         foreach (var sheet in nest.Sheets)
         {
-            var room = new Envelope(border, length - border, border, width - border);
-            room.ExpandBy(1e-6);
-            var tree = new STRtree<(int Index, Polygon Shape)>();
-            var shapes = sheet.Laid.Select((l, i) => (Index: i, Shape: Polygon(l.Outline))).ToArray();
-            foreach (var shape in shapes)
-            {
-                tree.Insert(shape.Shape.EnvelopeInternal, shape);
-            }
-
-            foreach (var (laid, shape) in sheet.Laid.Zip(shapes))
-            {
-                Assert.Contains(laid.Turn, laid.Piece.Turns);
-                Assert.True(room.Contains(shape.Shape.EnvelopeInternal), "over the border");
-                Assert.Equal(laid.Piece.Outline.SignedArea, laid.Outline.SignedArea, 1e-6 * laid.Piece.Outline.SignedArea);
-                var near = shape.Shape.EnvelopeInternal.Copy();
-                near.ExpandBy(spacing);
-                foreach (var other in tree.Query(near).Where(o => o.Index > shape.Index))
-                {
-                    // The flattened arcs lie a little inside the true ones: two chord errors of 0.001 mm.
-                    var distance = shape.Shape.Distance(other.Shape);
-                    Assert.True(distance >= spacing - 0.003, $"{distance} mm apart, {spacing} mm wanted");
-                    Assert.True(spacing > 0.01 || shape.Shape.Intersection(other.Shape).Area < 0.05, "they overlap");
-                }
-            }
+            Assert.Equal((length, width), (sheet.Length, sheet.Width));
+            JudgeOne(sheet, spacing, border);
         }
 
         return count;
+    }
+
+    // Within the border of its sheet, and the spacing kept between any two.
+    internal static void JudgeOne(LaidSheet sheet, double spacing, double border)
+    {
+        var room = new Envelope(border, sheet.Length - border, border, sheet.Width - border);
+        room.ExpandBy(1e-6);
+        var tree = new STRtree<(int Index, Polygon Shape)>();
+        var shapes = sheet.Laid.Select((l, i) => (Index: i, Shape: Polygon(l.Outline))).ToArray();
+        foreach (var shape in shapes)
+        {
+            tree.Insert(shape.Shape.EnvelopeInternal, shape);
+        }
+
+        foreach (var (laid, shape) in sheet.Laid.Zip(shapes))
+        {
+            Assert.Contains(laid.Turn, laid.Piece.Turns);
+            Assert.True(room.Contains(shape.Shape.EnvelopeInternal), "over the border");
+            Assert.Equal(laid.Piece.Outline.SignedArea, laid.Outline.SignedArea, 1e-6 * laid.Piece.Outline.SignedArea);
+            var near = shape.Shape.EnvelopeInternal.Copy();
+            near.ExpandBy(spacing);
+            foreach (var other in tree.Query(near).Where(o => o.Index > shape.Index))
+            {
+                // The flattened arcs lie a little inside the true ones: two chord errors of 0.001 mm.
+                var distance = shape.Shape.Distance(other.Shape);
+                Assert.True(distance >= spacing - 0.003, $"{distance} mm apart, {spacing} mm wanted");
+                Assert.True(spacing > 0.01 || shape.Shape.Intersection(other.Shape).Area < 0.05, "they overlap");
+            }
+        }
     }
 
     internal static bool IsSimple(Contour contour) => Polygon(contour).IsValid;

@@ -62,6 +62,19 @@ public static class FlatPatternDxf
     public static CutPath? PathFor(Solution solution) =>
         solution.Bracket is { } bracket && solution.Job.Shop.Kerf > 0 ? PathRound(bracket, solution.Job, solution.Job.Shop.Kerf) : null;
 
+    /// <summary>What the cut file of a bracket draws, without text for reading, the lower left corner of its flat pattern at the origin: marks first, then what is cut.</summary>
+    /// <param name="bracket">The bracket.</param>
+    /// <param name="job">Its job: part number, and how its shop marks and drills.</param>
+    public static IReadOnlyList<DxfEntity> Entities(Bracket bracket, Job job)
+    {
+        var flat = FromCorner(bracket);
+        return
+        [
+            .. Marks(flat, Label(job), MarkPlace.For(Label(job), flat), job.Shop.BendMarks == BendMarks.Etched), .. PilotMarks(bracket, job),
+            .. RegionEntities.Of(CutBlank(bracket, job), DxfLayers.CutThrough),
+        ];
+    }
+
     private static FlatPattern FromCorner(Bracket bracket) =>
         bracket.Flat.Shift(-bracket.Flat.Blank.Outline.Bounds.Min);
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Nesting;
@@ -18,6 +17,12 @@ public static class SheetsPage
         html.Raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n").Element("title", title).Raw($"<style>\n{Style}</style>\n</head>\n<body>\n");
         html.Element("h1", title);
         html.Element("p", SheetsText.Note);
+        foreach (var note in StockNotes.Of(report.Family.Family, report.Nests))
+        {
+            html.Element("p", note, "class=\"note\"");
+        }
+
+        var parts = report.Selection.Parts.ToDictionary(p => p.Made.PartNumber);
         foreach (var nest in report.Nests)
         {
             html.Element("h2", LineText.Stock(nest.Stock.Material.Designation, nest.Stock.Thickness, units));
@@ -29,12 +34,25 @@ public static class SheetsPage
                 html.Element("p", SheetsText.TooLarge(unlaid.Name), "class=\"unlaid\"");
             }
 
-            for (var i = 0; i < nest.Nest.Sheets.Length; i++)
+            foreach (var (i, sheet) in nest.Nest.All.Index())
             {
-                var sheet = nest.Nest.Sheets[i];
-                html.Element("h3", SheetsText.Sheet(
-                    SheetFiles.NameOf(nest, i, units), sheet.Laid.Length, sheet.Used(nest.Nest.Border), sheet.Length, units));
-                html.Raw(Picture(sheet, nest.Nest.Border));
+                var file = SheetFiles.NameOf(nest, i, units);
+                html.Element("h3", sheet.Offcut is { } offcut
+                    ? SheetsText.Offcut(file, offcut.Code, sheet.Laid.Length)
+                    : SheetsText.Sheet(file, sheet.Laid.Length, sheet.Used(nest.Nest.Border), sheet.Length, units));
+                if (sheet.Offcut is null && StockNotes.WorthKeeping(sheet.Left(nest.Nest.Border)) is > 0 and var left)
+                {
+                    html.Element("p", SheetsText.Left(left, sheet.Width, units));
+                }
+
+                html.Raw(SheetPicture.Of(sheet, nest.Nest.Border, parts));
+                html.Raw("<ul class=\"legend\">");
+                foreach (var (number, (name, count)) in StockNotes.Counts(sheet).Index())
+                {
+                    html.Raw($"<li><span class=\"{SheetPicture.ClassOf(number)}\"></span>").Element("span", SheetsText.Legend(number + 1, name, count)).Raw("</li>");
+                }
+
+                html.Raw("</ul>\n");
             }
         }
 
@@ -42,34 +60,22 @@ public static class SheetsPage
         return Encoding.UTF8.GetBytes(html.ToString());
     }
 
-    private static string Picture(LaidSheet sheet, double border)
-    {
-        var svg = new StringBuilder(Text($"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"-2 -2 {sheet.Length + 4:0.##} {sheet.Width + 4:0.##}\">"));
-        svg.Append(Text($"<rect class=\"sheet\" width=\"{sheet.Length:0.##}\" height=\"{sheet.Width:0.##}\"/>"));
-        svg.Append(Text($"<path class=\"used\" d=\"M{sheet.Used(border):0.##} 0V{sheet.Width:0.##}\"/>"));
-        svg.Append("<path class=\"piece\" d=\"");
-        foreach (var laid in sheet.Laid)
-        {
-            var points = laid.Outline.Flatten(0.3);
-            for (var i = 0; i < points.Length; i++)
-            {
-                svg.Append(i == 0 ? 'M' : 'L').Append(Text($"{points[i].X:0.#} {sheet.Width - points[i].Y:0.#}"));
-            }
-
-            svg.Append('Z');
-        }
-
-        return svg.Append("\"/></svg>\n").ToString();
-    }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
-
     private const string Style =
         """
         body{font-family:sans-serif;margin:2em auto;max-width:75em;padding:0 1em;color:#1a1a1a}
         svg{width:100%}
         .sheet{fill:#f4f4f4;stroke:#888}
-        .piece{fill:#c9d6e2;stroke:#1a1a1a;stroke-width:.8}
+        .p0,.p1,.p2,.p3,.p4,.p5{stroke:#1a1a1a;stroke-width:.8;fill-rule:evenodd}
+        .p0{fill:#c9d6e2;background:#c9d6e2}
+        .p1{fill:#f2dfb8;background:#f2dfb8}
+        .p2{fill:#cfe5c9;background:#cfe5c9}
+        .p3{fill:#ead0e4;background:#ead0e4}
+        .p4{fill:#d9d9d9;background:#d9d9d9}
+        .p5{fill:#f3cdc4;background:#f3cdc4}
+        .bend{fill:none;stroke:#2255aa;stroke-width:.8;stroke-dasharray:5 3}
+        text{text-anchor:middle;dominant-baseline:central;fill:#1a1a1a}
+        .legend{list-style:none;padding:0}
+        .legend span:first-child{display:inline-block;width:1.2em;height:1.2em;border:1px solid #1a1a1a;margin-right:.5em;vertical-align:middle}
         .used{stroke:#b00;stroke-dasharray:12 6;stroke-width:2}
         .unlaid{color:#b00}
 

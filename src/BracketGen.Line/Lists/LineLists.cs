@@ -134,15 +134,15 @@ public static class LineLists
         "sheets",
         [
             "file", "material", "thickness_mm", "length_mm", "width_mm", "pieces", "used_length_mm", "net_area_over_used", "all_sheets_utilisation",
-            "sheets_by_area_alone", "saved_over_rows",
+            "sheets_by_area_alone", "saved_over_rows", "offcut", "left_length_mm", "sheet_is_listed",
         ],
         [
-            .. report.Nests.SelectMany(n => n.Nest.Sheets.Select((sheet, i) => (ImmutableArray<ListCell>)
+            .. report.Nests.SelectMany(n => n.Nest.All.Select((sheet, i) => (ImmutableArray<ListCell>)
             [
                 SheetFiles.NameOf(n, i, report.Family.Family.Units), n.Stock.Material.Designation, ListCell.Of(n.Stock.Thickness, 3), ListCell.Of(sheet.Length, 1), ListCell.Of(sheet.Width, 1),
                 sheet.Laid.Length, ListCell.Of(sheet.Used(n.Nest.Border), 1),
                 ListCell.Of(sheet.Area / (sheet.Used(n.Nest.Border) * sheet.Width), 3), ListCell.Of(n.Nest.Utilisation, 3), n.Nest.FewestSheets,
-                ListCell.Of(n.Saved, 3),
+                ListCell.Of(n.Saved, 3), sheet.Offcut?.Code ?? "", ListCell.Of(StockNotes.WorthKeeping(sheet.Left(n.Nest.Border)), 1), sheet.Offcut is not null || n.IsListed ? "yes" : "no",
             ])),
         ]);
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BracketGen.Geometry;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Parts;
 using BracketGen.Line.Solving;
@@ -11,14 +12,17 @@ namespace BracketGen.Line.Nesting;
 /// <param name="Stock">The sheet.</param>
 /// <param name="Size">Its size.</param>
 /// <param name="Nest">What lies where.</param>
-/// <param name="Rows">The same in plain rows of rectangles, to compare.</param>
+/// <param name="Rows">What lies on the sheets in plain rows of rectangles, to compare.</param>
 public sealed record StockNest(Stock Stock, StockSheet Size, SheetNest Nest, SheetNest Rows)
 {
+    /// <summary>Whether the family lists its size; else <see cref="CuttingPlan.UsualSheet"/> was taken.</summary>
+    public bool IsListed { get; init; } = true;
+
     /// <summary>Sheet saved over plain rows, as a part of what those need.</summary>
     public double Saved => Rows.UsedArea > 0 ? 1 - Nest.UsedArea / Rows.UsedArea : 0;
 }
 
-/// <summary>Lays an order on sheets, each kind of sheet by itself.</summary>
+/// <summary>Lays an order on offcuts and sheets, each kind of sheet by itself.</summary>
 public static class CuttingPlanner
 {
     /// <summary>The nests, by material and thickness.</summary>
@@ -42,9 +46,13 @@ public static class CuttingPlanner
             [
                 .. kinds[i].Select(p => new NestPiece(p.Made.PartNumber, p.Bracket.Flat.Blank.Outline, GrainTurns.Of(p.Bracket), wanted[p.Made.PartNumber])),
             ];
-            nests[i] = new(
-                first.Stock, size, Nester.Lay(pieces, size.Length, size.Width, plan.Spacing, plan.Border),
-                RowNest.Lay(pieces, size.Length, size.Width, plan.Spacing, plan.Border));
+            Offcut[] offcuts =
+            [
+                .. plan.Offcuts.Where(o => o.Material == first.Stock.Material.Designation && Math.Abs(o.Thickness - first.Stock.Thickness) < Tolerance.SameSize),
+            ];
+            var nest = Nester.Lay(pieces, offcuts, size.Length, size.Width, plan.Spacing, plan.Border);
+            var rows = RowNest.Lay(Nester.Less(pieces, nest.Offcuts.SelectMany(o => o.Laid)), size.Length, size.Width, plan.Spacing, plan.Border);
+            nests[i] = new(first.Stock, size, nest, rows) { IsListed = plan.Sheets.Contains(size) };
         });
         return [.. nests];
     }

@@ -1,7 +1,7 @@
-using BracketGen.Design.Part;
 using BracketGen.Drawing.Dxf;
 using BracketGen.Drawing.Dxf.Model;
 using BracketGen.Geometry;
+using BracketGen.Line.Solving;
 using BracketGen.Units;
 using BracketGen.Words.Line;
 
@@ -13,24 +13,21 @@ public static class SheetDxf
     /// <summary>The edge of the sheet, to lay the sheet by; not cut.</summary>
     public static readonly DxfLayer SheetEdge = new("SHEET_EDGE", 8, 18);
 
-    /// <summary>The drawing.</summary>
+    /// <summary>The drawing: every part as its own cut file draws it, with its number and its bend marks, on the same layers.</summary>
     /// <param name="sheet">The sheet.</param>
-    /// <param name="brackets">The bracket of every piece by its name.</param>
+    /// <param name="parts">The part of every piece by its name.</param>
     /// <param name="title">Line at the head of the file.</param>
     /// <param name="units">Unit of the file.</param>
-    public static DxfDrawing Compose(LaidSheet sheet, IReadOnlyDictionary<string, Bracket> brackets, string title, UnitSystem units)
+    public static DxfDrawing Compose(LaidSheet sheet, IReadOnlyDictionary<string, LinePart> parts, string title, UnitSystem units)
     {
         var edge = Contour.Polygon([new(0, 0), new(sheet.Length, 0), new(sheet.Length, sheet.Width), new(0, sheet.Width)]);
-        List<DxfEntity> entities = [RegionEntities.Of(edge, SheetEdge)];
+        List<DxfEntity> entities = [.. RegionEntities.Of(sheet.Offcut?.Outline ?? new(edge, []), SheetEdge)];
+        var drawn = sheet.Laid.Select(l => l.Piece.Name).Distinct().ToDictionary(n => n, n => FlatPatternDxf.Entities(parts[n].Bracket, parts[n].Job));
         foreach (var laid in sheet.Laid)
         {
-            var flat = brackets[laid.Piece.Name].Flat;
-            entities.AddRange(RegionEntities.Of(flat.Blank.Rotate(laid.Turn).Shift(laid.Shift), DxfLayers.CutThrough));
-            foreach (var bend in flat.Bends)
-            {
-                var (start, end) = bend.CentreLine;
-                entities.Add(new DxfLine(DxfLayers.FoldLine, start.Vector.Rotate(laid.Turn) + laid.Shift, end.Vector.Rotate(laid.Turn) + laid.Shift));
-            }
+            // A cut file begins at the corner of its part, a piece where its bracket's flat pattern does.
+            var corner = laid.Piece.Outline.Bounds.Min.Rotate(laid.Turn) + laid.Shift;
+            entities.AddRange(drawn[laid.Piece.Name].Select(e => e.Moved(laid.Turn, corner)));
         }
 
         return new(
@@ -38,7 +35,7 @@ public static class SheetDxf
             string.Join('\n',
             [
                 title,
-                .. SheetsText.FileNotes(sheet.Length, sheet.Width, [.. sheet.Laid.Select(l => l.Piece.Name)], units),
+                .. SheetsText.FileNotes(sheet.Length, sheet.Width, sheet.Offcut?.Code, [.. sheet.Laid.Select(l => l.Piece.Name)], units),
             ]));
     }
 }

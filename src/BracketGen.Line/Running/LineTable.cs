@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Lists;
+using BracketGen.Line.Nesting;
 using BracketGen.Line.Numbering;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
@@ -92,6 +93,11 @@ internal static class LineTable
         {
             output.WriteLine("  " + SheetsText.Short(
                 nest.Stock.Material.Designation, nest.Stock.Thickness, nest.Nest.Sheets.Length, nest.Nest.Utilisation, nest.Saved, units));
+        }
+
+        foreach (var note in StockNotes.Of(report.Family.Family, report.Nests))
+        {
+            output.WriteLine($"  {note}");
         }
     }
 

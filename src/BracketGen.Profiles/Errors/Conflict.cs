@@ -250,6 +250,9 @@ public enum Contradictory
     /// <summary>A shop has a press brake or a punch, but no die.</summary>
     PressWithoutDies,
 
+    /// <summary>One side of an offcut without the other.</summary>
+    OffcutSides,
+
     /// <summary>Two grooves lie in one another.</summary>
     GroovesOverlap,
 

@@ -9,8 +9,8 @@ using BracketGen.Units;
 
 namespace BracketGen.Profiles.Sections;
 
-/// <summary>A family's file, its options' preferences not yet put over the line's own, nor its rates over the shop's.</summary>
-internal sealed record FamilyFile(ProductFamily Family, ImmutableArray<OptionFile> Options, LocatedPreferences Preferences, Func<ShopRates, Rates> Rates);
+/// <summary>A family's file, its options' preferences not yet put over the line's own, nor its rates over the shop's, nor its offcuts' outlines read.</summary>
+internal sealed record FamilyFile(ProductFamily Family, ImmutableArray<OptionFile> Options, LocatedPreferences Preferences, Func<ShopRates, Rates> Rates, ImmutableArray<OffcutFile> Offcuts);
 
 /// <summary>An option with the table of its preferences, where it has one.</summary>
 internal sealed record OptionFile(string Code, string Name, TomlTable? Written);
@@ -85,10 +85,10 @@ internal static class FamilySection
                 Numbers = v.Get(NumberSection.Numbers),
                 Life = v.Get(Life),
                 Document = v.Get(FamilyDocumentSection.Document),
-                Cutting = v.Get(CuttingSection.Cutting),
+                Cutting = v.Get(CuttingSection.Cutting).Plan,
                 Rates = new(),
             },
-            v.Get(Options), v.Get(Preferences), v.Get(RatesSection.Rates)),
+            v.Get(Options), v.Get(Preferences), v.Get(RatesSection.Rates), v.Get(CuttingSection.Cutting).Offcuts),
         [
             new([Vehicles], v => CheckCodes(v, Vehicles, v.Get(Vehicles).Select(m => m.Code))),
             new([Bodies], v => CheckCodes(v, Bodies, v.Get(Bodies).Select(m => m.Code))),

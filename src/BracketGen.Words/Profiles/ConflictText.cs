@@ -59,12 +59,14 @@ internal static class ConflictText
         BracketShapeWrong shape => ShapeText.Allowed(shape.Mistake, units),
         DxfWrong dxf => DxfText.Allowed(dxf, units),
         DrawnWrong drawn => DxfText.Allowed(drawn.Fault),
+        OffcutWrong offcut => OffcutText.Allowed(offcut, units),
         Contradiction { What: var what } => what switch
         {
             Contradictory.BoxCorners => "a corner beyond min in x, y and z",
             Contradictory.TiltedBoxEdge => "a corner away from the first one",
             Contradictory.TiltedBoxSquare => "edges square to each other, within 5°",
             Contradictory.CylinderEnds => "a point other than from",
+            Contradictory.OffcutSides => "length and width together, or an outline",
             Contradictory.Quantities => "more than the one before",
             Contradictory.PriceWithoutRates => "a price only in a shop with [rates]",
             Contradictory.ThicknessOfBare => "no thickness with a bare part",
@@ -143,12 +145,14 @@ internal static class ConflictText
         BracketShapeWrong shape => ShapeText.Advice(shape.Mistake, units),
         DxfWrong dxf => DxfText.Advice(dxf, units),
         DrawnWrong drawn => DxfText.Advice(drawn.Fault),
+        OffcutWrong offcut => OffcutText.Advice(offcut, units),
         Contradiction { What: var what } => what switch
         {
             Contradictory.BoxCorners => "Swap the coordinates that are the wrong way round.",
             Contradictory.TiltedBoxEdge => "Measure the corner at the other end of the edge.",
             Contradictory.TiltedBoxSquare => "Measure the three corners that are joined to the first one by an edge.",
             Contradictory.CylinderEnds => "Give the centres of the two ends of the cylinder.",
+            Contradictory.OffcutSides => "Add the other side of the rectangle. With an outline delete length and width: the drawing has them.",
             Contradictory.Quantities => "Write the batches from small to large, each once.",
             Contradictory.PriceWithoutRates => "Add [rates] with the currency, or leave the price out.",
             Contradictory.ThicknessOfBare => "Leave the thickness out, or write another kind.",

@@ -42,7 +42,7 @@ public static class ProfileErrorText
         NotToml when error.Read.Length == 0 => "the end of the file",
         DxfWrong { Mistake: DxfMistake.Binary } => "a file that is not text",
         DxfWrong { Mistake: DxfMistake.NoContour } => "no closed contour",
-        DxfWrong when error.Read.Length == 0 => "the drawing",
+        DxfWrong or OffcutWrong when error.Read.Length == 0 => "the drawing",
         _ when error.IsMissing => "nothing",
         _ => error.Read,
     };

@@ -35,5 +35,8 @@ public sealed record DxfArc : DxfEntity
     public Angle Sweep { get; }
 
     /// <inheritdoc/>
+    public override DxfEntity Moved(Angle turn, Vector2 shift) => new DxfArc(Layer, Centre.Rotate(turn) + shift, Radius, From + turn, Sweep);
+
+    /// <inheritdoc/>
     public override IEnumerable<Segment> Segments => [new ArcSegment(Centre, Radius, From, Sweep)];
 }

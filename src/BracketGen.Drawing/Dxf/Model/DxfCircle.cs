@@ -26,5 +26,8 @@ public sealed record DxfCircle : DxfEntity
     public double Radius { get; }
 
     /// <inheritdoc/>
+    public override DxfEntity Moved(Angle turn, Vector2 shift) => new DxfCircle(Layer, Centre.Rotate(turn) + shift, Radius);
+
+    /// <inheritdoc/>
     public override IEnumerable<Segment> Segments => Contour.Circle(Centre, Radius).Segments;
 }

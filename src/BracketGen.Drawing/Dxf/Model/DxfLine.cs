@@ -26,5 +26,8 @@ public sealed record DxfLine : DxfEntity
     public Vector2 End { get; }
 
     /// <inheritdoc/>
+    public override DxfEntity Moved(Angle turn, Vector2 shift) => new DxfLine(Layer, Start.Rotate(turn) + shift, End.Rotate(turn) + shift);
+
+    /// <inheritdoc/>
     public override IEnumerable<Segment> Segments => [new LineSegment(Start, End)];
 }

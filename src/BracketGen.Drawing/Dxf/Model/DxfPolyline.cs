@@ -44,6 +44,10 @@ public sealed record DxfPolyline : DxfEntity
     public bool Closed { get; }
 
     /// <inheritdoc/>
+    public override DxfEntity Moved(Angle turn, Vector2 shift) => 
+        new DxfPolyline(Layer, [.. Vertices.Select(v => v with { Point = v.Point.Rotate(turn) + shift })], Closed);
+
+    /// <inheritdoc/>
     public override IEnumerable<Segment> Segments
     {
         get

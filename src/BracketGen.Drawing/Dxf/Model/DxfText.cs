@@ -39,6 +39,9 @@ public sealed record DxfText : DxfEntity
     /// <summary>What it says.</summary>
     public string Value { get; }
 
+    /// <inheritdoc/>
+    public override DxfEntity Moved(Angle turn, Vector2 shift) => new DxfText(Layer, At.Rotate(turn) + shift, Height, Value);
+
     /// <summary>None: nothing in it is a path.</summary>
     public override IEnumerable<Segment> Segments => [];
 

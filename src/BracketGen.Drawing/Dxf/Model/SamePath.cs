@@ -9,12 +9,24 @@ internal static class SamePath
     /// <summary>The entities less those on the path of an earlier one on the same layer.</summary>
     public static ImmutableArray<DxfEntity> LeaveOut(IEnumerable<DxfEntity> entities)
     {
+        // What runs along one path has one middle: a sheet of nested parts has tens of thousands of entities.
         var kept = ImmutableArray.CreateBuilder<DxfEntity>();
+        var near = new Dictionary<(long, long), List<DxfEntity>>();
         foreach (var entity in entities)
         {
-            if (!kept.Any(k => k.Layer == entity.Layer && Same(k, entity)))
+            var middle = entity.Bounds.Centre;
+            (long, long) Cell(double dx, double dy) => ((long)Math.Floor(middle.X + dx), (long)Math.Floor(middle.Y + dy));
+            const double off = 10 * Tolerance.Point;
+            if (!new[] { Cell(-off, -off), Cell(off, -off), Cell(-off, off), Cell(off, off) }.Distinct()
+                .Any(c => near.GetValueOrDefault(c)?.Exists(k => k.Layer == entity.Layer && Same(k, entity)) is true))
             {
                 kept.Add(entity);
+                if (!near.TryGetValue(Cell(0, 0), out var here))
+                {
+                    near.Add(Cell(0, 0), here = []);
+                }
+
+                here.Add(entity);
             }
         }
 
