@@ -15,6 +15,7 @@ using BracketGen.Bench.Solids;
 //   ratio BEFORE AFTER [--runs 15]
 //                          wall and processor time of two programs, run in turn
 //   line [COUNT]           a product line of 2,000 variants (or COUNT) solved, registered and shared; how time and memory grow
+//   nest-sets FOLDER       published sets of irregular pieces (*.xml in the form of ESICUP) nested on strips
 //   fuzz COUNT [STREAM [WHOLE [FROM]]]
 //                          COUNT hostile inputs; of those that are taken every WHOLEth (16th) goes through the whole program
 //   fuzz-case STREAM NUMBER FILE
@@ -49,6 +50,8 @@ switch (args)
         return LineBenchmark.Run(Console.Out, 2000);
     case ["line", var count] when int.TryParse(count, out var variants) && variants is > 0 and <= 100_000:
         return LineBenchmark.Run(Console.Out, variants);
+    case ["nest-sets", var folder]:
+        return NestingSets.Run(Console.Out, folder);
     case ["fuzz", .. var numbers] when numbers.Length is >= 1 and <= 4 && numbers.All(n => int.TryParse(n, out _)):
         var given = numbers.Select(n => int.Parse(n, System.Globalization.CultureInfo.InvariantCulture)).ToArray();
         return FuzzBenchmark.Run(Console.Out, given[0], given.ElementAtOrDefault(1), given.Length > 2 ? given[2] : 16, given.ElementAtOrDefault(3));

@@ -141,7 +141,7 @@ public static class LineLists
             [
                 SheetFiles.NameOf(n, i, report.Family.Family.Units), n.Stock.Material.Designation, ListCell.Of(n.Stock.Thickness, 3), ListCell.Of(sheet.Length, 1), ListCell.Of(sheet.Width, 1),
                 sheet.Laid.Length, ListCell.Of(sheet.Used(n.Nest.Border), 1),
-                ListCell.Of(sheet.Area / (sheet.Used(n.Nest.Border) * sheet.Width), 3), ListCell.Of(n.Nest.Utilisation, 3), n.Nest.FewestSheets,
+                ListCell.Of(sheet.Area / (sheet.Offcut?.Outline?.Area ?? sheet.Used(n.Nest.Border) * sheet.Width), 3), ListCell.Of(n.Nest.Utilisation, 3), n.Nest.FewestSheets,
                 ListCell.Of(n.Saved, 3), sheet.Offcut?.Code ?? "", ListCell.Of(StockNotes.WorthKeeping(sheet.Left(n.Nest.Border)), 1), sheet.Offcut is not null || n.IsListed ? "yes" : "no",
             ])),
         ]);
