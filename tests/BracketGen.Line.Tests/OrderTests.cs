@@ -6,11 +6,9 @@ using BracketGen.Drawing.Sheet;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Lists;
 using BracketGen.Line.Orders;
-using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
-using BracketGen.Units;
 using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Tests;

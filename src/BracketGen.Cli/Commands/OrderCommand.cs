@@ -3,7 +3,6 @@ using BracketGen.Cli.Terminal;
 using BracketGen.Design.Checks;
 using BracketGen.Line.Running;
 using BracketGen.Profiles;
-using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Paths;
 using BracketGen.Words.Line;
 using BracketGen.Words.Profiles;

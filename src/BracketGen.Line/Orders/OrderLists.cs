@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BracketGen.Line.Costing;
 using BracketGen.Line.Lists;
-using BracketGen.Line.Solving;
 using BracketGen.Units;
 using BracketGen.Words;
 using BracketGen.Words.Line;

@@ -89,27 +89,25 @@ public sealed record OrderPlan(ImmutableArray<PlannedItem> Items, ImmutableSorte
 
         public KeptPart PartOf(KeptVariant variant) => _parts[variant.Part];
 
-        public (IReadOnlyList<KeptVariant> Found, OrderProblem? Problem) VariantsOf(OrderedItem item)
+        public (IReadOnlyList<KeptVariant> Found, OrderProblem? Problem) VariantsOf(OrderedItem item) => item.By switch
         {
-            switch (item.By)
-            {
-                case OrderedBy.Part when _byPart.Contains(item.Name):
-                    return ([.. _byPart[item.Name]], null);
-                case OrderedBy.Part when _byNumber.TryGetValue(item.Name, out var served):
-                    return ([], new OrderProblem.NotMade(item.Line, item.Name, served.Part));
-                case OrderedBy.Part:
-                    return ([], new OrderProblem.Unknown(item.Line, item.By, item.Name, Near(item.Name, _parts.Keys)));
-                case OrderedBy.CatalogueNumber:
-                    return _byNumber.TryGetValue(item.Name, out var numbered)
-                        ? ([numbered], null) : ([], new OrderProblem.Unknown(item.Line, item.By, item.Name, Near(item.Name, _byNumber.Keys)));
-                default:
-                    return _byKey.TryGetValue(item.Name, out var variant) ? ([variant], null)
-                        : _combinations.Excluded.FirstOrDefault(e => e.Combination.Key == item.Name) is { Combination: not null } excluded
-                            ? ([], new OrderProblem.NotSold(item.Line, item.Name, item.Name, excluded.Reason))
-                        : Offered.ContainsKey(item.Name) ? ([], new OrderProblem.NoBracket(item.Line, item.Name, item.Name))
-                        : ([], new OrderProblem.Unknown(item.Line, item.By, item.Name, Near(item.Name, _byKey.Keys)));
-            }
-        }
+            OrderedBy.Part => Parts(item),
+            OrderedBy.CatalogueNumber when _byNumber.TryGetValue(item.Name, out var numbered) => ([numbered], null),
+            OrderedBy.CatalogueNumber => ([], new OrderProblem.Unknown(item.Line, item.By, item.Name, Near(item.Name, _byNumber.Keys))),
+            _ when _byKey.TryGetValue(item.Name, out var variant) => ([variant], null),
+            _ => ([], Without(item)),
+        };
+
+        private (IReadOnlyList<KeptVariant> Found, OrderProblem? Problem) Parts(OrderedItem item) =>
+            _byPart.Contains(item.Name) ? ([.. _byPart[item.Name]], null)
+            : _byNumber.TryGetValue(item.Name, out var served) ? ([], new OrderProblem.NotMade(item.Line, item.Name, served.Part))
+            : ([], new OrderProblem.Unknown(item.Line, item.By, item.Name, Near(item.Name, _parts.Keys)));
+
+        private OrderProblem Without(OrderedItem item) =>
+            _combinations.Excluded.FirstOrDefault(e => e.Combination.Key == item.Name) is { Combination: not null } excluded
+                ? new OrderProblem.NotSold(item.Line, item.Name, item.Name, excluded.Reason)
+            : Offered.ContainsKey(item.Name) ? new OrderProblem.NoBracket(item.Line, item.Name, item.Name)
+            : new OrderProblem.Unknown(item.Line, item.By, item.Name, Near(item.Name, _byKey.Keys));
 
         /// <summary>A variant as it is checked again; null where it is no longer what the line was made from.</summary>
         public OrderedVariant? Ordered(KeptVariant variant)

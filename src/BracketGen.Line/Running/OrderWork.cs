@@ -5,8 +5,6 @@ using BracketGen.Line.Orders;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Storage;
-using BracketGen.Words;
-using BracketGen.Words.Checks;
 using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Running;
