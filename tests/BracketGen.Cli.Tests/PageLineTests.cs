@@ -71,7 +71,8 @@ public sealed class PageLineTests : IDisposable
 
         var run = await Made(page, Message());
         var family = _place.PathOf("profiles", "families", "slough.toml");
-        var command = BracketGenProgram.Run("line", family, "--into", _place.Output, "--skip-strength");
+        var command = BracketGenProgram.Run("line", family, "--into", _place.Output, "--skip-strength", "--register", _place.PathOf("other.register.jsonl"));
+        Assert.True(File.Exists(_place.PathOf("profiles", "families", "slough.register.jsonl")));
         string Short(string text, string folder) => text.Replace(folder + Path.DirectorySeparatorChar, "", StringComparison.Ordinal).TrimEnd();
         Assert.Equal(Short(command.Output, _place.Output), ((string)run["output"]!).Replace("output" + Path.DirectorySeparatorChar, "", StringComparison.Ordinal).TrimEnd());
         Assert.Contains((string)run["progress"]!, command.Errors, StringComparison.Ordinal);

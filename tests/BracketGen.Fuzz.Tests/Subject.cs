@@ -258,7 +258,7 @@ public static class Subject
         ImmutableArray<Made> made = [.. solved.Select(s => s.Made)];
         var parts = LineParts.Of(family, offered, made);
         var empty = Line.Numbering.Register.Empty(family.Family.Name);
-        var register = NewRevisions.Add(empty, offered, made, inputs, numbers, parts, family.Family.Units);
+        var register = NewRevisions.Add(empty, offered, made, inputs, parts, family.Family.Units);
         Require(Line.Numbering.Register.Parse(register.Bytes).Register is not null, "the register cannot be read");
         var selection = FewestParts.Of(family, parts, null, 1);
         var order = CuttingOrder.OfAll(selection, family.Family.Cutting with { Quantity = Math.Min(MostPieces / 2, family.Family.Cutting.Quantity) });
@@ -292,7 +292,7 @@ public static class Subject
         Require(numbers is null == conflicts.Length > 0, "numbers and conflicts do not go together");
         foreach (var combination in numbers is null ? [] : FamilyCombinations.Of(family).Offered)
         {
-            Require(numbers!.NumberOf(combination).Length > 0 && numbers.RevisionOf(combination, "x").Length > 0, "a combination without number or revision");
+            Require(numbers!.NumberOf(combination) is { Length: > 0 } && numbers.RevisionOf(combination, "x").Length > 0, "a combination without number or revision");
         }
 
         return Depth.Through;

@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
+using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Storage;
 using BracketGen.TestSupport;
+using BracketGen.Words.Line;
 using BracketGen.Words.Profiles;
 
 namespace BracketGen.Line.Tests;
@@ -106,7 +108,7 @@ internal sealed class LineRig : IDisposable
     public sealed record Run(LoadedFamily Family, ImmutableArray<Combination> Offered, ImmutableArray<Made?> Made, int Kept);
 
     /// <summary>Solves whatever is not there yet, and puts what is new into the register where all is done.</summary>
-    public Run Make(IFileSource files, string program = "1", CancellationToken stop = default, Action<LineProgress>? tell = null, int threads = 2)
+    public Run Make(IFileSource files, string program = "1", CancellationToken stop = default, Action<LineProgress>? tell = null, int threads = 2, params string[] redraw)
     {
         var family = Estuary.Read(files);
         var combinations = FamilyCombinations.Of(family).Offered;
@@ -115,7 +117,7 @@ internal sealed class LineRig : IDisposable
         var inputs = new CombinationInputs(family, program);
         var kept = 0;
         var made = LineRun.Run(
-            combinations, new(family, inputs, numbers!, null, null), Combinations, threads,
+            combinations, new(family, inputs, numbers!, null, null) { Redrawn = redraw.ToHashSet() }, Combinations, threads,
             p =>
             {
                 kept = Math.Max(kept, p.Kept);
@@ -125,10 +127,21 @@ internal sealed class LineRig : IDisposable
         if (made.All(m => m is not null))
         {
             ImmutableArray<Made> all = [.. made.Select(m => m!)];
-            Register = NewRevisions.Add(Register, combinations, all, inputs, numbers!, LineParts.Of(family, combinations, all), family.Family.Units);
+            Register = NewRevisions.Add(Register, combinations, all, inputs, LineParts.Of(family, combinations, all), family.Family.Units);
+            Register = NewRecalls.Add(Register, family.Family.Numbers, combinations, all);
         }
 
         return new(family, combinations, made, kept);
+    }
+
+    /// <summary>Chooses the parts as the command does, and puts whom they serve into the register.</summary>
+    public PartSelection Choose(Run run, bool anew = false)
+    {
+        ImmutableArray<Made> made = [.. run.Made.Select(m => m!)];
+        var selection = FewestParts.Of(
+            run.Family, LineParts.Of(run.Family, run.Offered, made), null, 2, ServicesBefore.Of(Register, run.Family.Family.Numbers, anew));
+        Register = new NewServices(run.Family, FamilyCombinations.Of(run.Family), made, null, anew ? IssuedText.AskedAnew : null).Add(Register, selection);
+        return selection;
     }
 
     /// <summary>Every file with its bytes as text, by path.</summary>

@@ -50,7 +50,7 @@ public class LineRunTests
         using var rig = new LineRig();
         rig.Make(Estuary.WithSmall);
         var before = rig.Register;
-        var changed = Estuary.Edit(Estuary.WithSmall, "vehicles/plover.toml", "free_inner_length = { value = 138,", "free_inner_length = { value = 139.5,");
+        var changed = Estuary.Edit(Estuary.WithSmall, "vehicles/plover.toml", "free_inner_length = { value = 138,", "free_inner_length = { value = 170,");
         var run = rig.Make(changed);
         Assert.Equal(4, run.Kept);
         var added = rig.Register.Revisions.Skip(before.Revisions.Length).ToArray();
@@ -58,7 +58,7 @@ public class LineRunTests
         Assert.All(added, r =>
         {
             Assert.Equal("B", r.Revision);
-            Assert.Contains("vehicle PLV, cable.free_inner_length.value: 138, now 139.5", r.Differences);
+            Assert.Contains("vehicle PLV, cable.free_inner_length.value: 138, now 170", r.Differences);
             Assert.Contains(r.Differences, d => d.StartsWith("stop: ", StringComparison.Ordinal) || d.StartsWith("bend 1: ", StringComparison.Ordinal));
         });
         Assert.All(run.Offered.Zip(run.Made), p => Assert.Equal(p.First.Vehicle.Code == "PLV" ? "B" : "A", p.Second!.Revision));
@@ -95,6 +95,7 @@ public class LineRunTests
             using var stop = new CancellationTokenSource();
             var stopped = rig.Make(Estuary.WithSmall, stop: stop.Token, threads: 1 + after % 2, tell: p =>
             {
+                Assert.True(p.Kept <= p.Done && p.Failing <= p.Done && p.Of == 6);
                 if (p.Done >= after)
                 {
                     stop.Cancel();

@@ -46,8 +46,10 @@ public class NumberingTests
         Assert.Equal("SF-DUNA58-S", plan.NumberOf(combinations.Offered[0]));
         Assert.Equal(combinations.Offered.Length, combinations.Offered.Select(plan.NumberOf).Distinct().Count());
         var counted = NumberPlan.Of("n", new("E{serial}", 7, 3, RevisionStyle.Numbers), combinations.Offered, Register.Empty("n")).Plan!;
-        Assert.Equal("E007", counted.NumberOf(combinations.Offered[0]));
-        Assert.Equal("E032", counted.NumberOf(combinations.Offered[^1]));
+        Assert.All(combinations.Offered, c => Assert.Null(counted.NumberOf(c)));
+        var running = counted.Running();
+        var given = combinations.Offered.Select(running.For).ToList();
+        Assert.Equal((("E007", 7), ("E032", 32)), (given[0], given[^1]));
         Assert.Equal("1", counted.RevisionOf(combinations.Offered[0], "x"));
     }
 
@@ -58,7 +60,12 @@ public class NumberingTests
         var offered = FamilyCombinations.Of(Estuary.Read(Estuary.WithSmall)).Offered;
         var register = Register.Empty("n").With([Entry(offered[2], "E003", 3), Entry(offered[4], "E005", 5)], []);
         var plan = NumberPlan.Of("n", rule, offered, register).Plan!;
-        Assert.Equal(["E006", "E007", "E003", "E008", "E005", "E009"], offered.Select(plan.NumberOf));
+        var running = plan.Running();
+        Assert.Equal(["E006", "E007", "E003", "E008", "E005", "E009"], offered.Select(c => plan.NumberOf(c) ?? running.For(c).Number));
+
+        // A number that another rule gave out is passed over.
+        var taken = register.With([Entry(offered[0], "E006", null)], []);
+        Assert.Equal(("E007", 7), NumberPlan.Of("n", rule, [.. offered.Skip(1)], taken).Plan!.Running().For(offered[1]));
     }
 
     [Fact]
@@ -79,6 +86,8 @@ public class NumberingTests
         Assert.Contains("by the rule it would now be SF-PLV-A58", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-1", null)], [])));
         Assert.Contains("was \"Heron", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-PLV-A58", null) with { Names = "Heron, Alder 58, steel" }], [])));
         Assert.Contains("revision I", Conflict(Register.Empty("n").With([Entry(offered[0], "SF-PLV-A58", null) with { Revision = "I" }], [])));
+        Assert.Contains("numbers.pinned names SF-9, and the register has no such number", Conflict(Register.Empty("n"), rule with { Pinned = ["SF-9"] }));
+        Assert.Contains("numbers.in_stock names SF-8", Conflict(Register.Empty("n"), rule with { InStock = ["SF-8"] }));
         Assert.Contains("and PLV-A58-S would both get", Conflict(Register.Empty("n"), rule with { Pattern = "SF-{vehicle}" }));
     }
 
@@ -88,7 +97,10 @@ public class NumberingTests
         var offered = FamilyCombinations.Of(Estuary.Read(Estuary.WithSmall)).Offered;
         var source = new Source("vehicle PLV", "abc", [new("a.b", "1"), new("c", "«x» \"y\"\n")]);
         var one = Register.Empty("Ästuar <1>").With([Entry(offered[0], "P1", 1)], [source]);
-        var two = one.With([Entry(offered[0], "P1", 1) with { Revision = "B", Differences = ["c: 1, now 2"] }], [source]);
+        var shape = Parts.PartShape.Of(Estuary.Solved.Parts[0].Bracket);
+        var two = one.With([Entry(offered[0], "P1", 1) with { Revision = "B", Differences = ["c: 1, now 2"], Shape = shape }], [source])
+            .With([new RegisteredService("K", "k", "P1", "A", []), new("K", "k", null, null, ["not sold"])])
+            .With([new RegisteredRecall("P1", "A", "K", "k", ["it fails"]), new("P1", "A", "L", "l", ["it fails"]), new("P1", "A", "K", "k", [])]);
         var (read, problem) = Register.Parse(two.Bytes);
         Assert.Null(problem);
         Assert.Equal(two.Bytes, read!.Bytes);
@@ -98,7 +110,20 @@ public class NumberingTests
         Assert.Equal("B", read.Latest[offered[0].Key].Revision);
         Assert.Equal(source.Facts.AsEnumerable(), read.SourceOf("abc")!.Facts.AsEnumerable());
         Assert.Equal(["c: 1, now 2"], read.Revisions[1].Differences.AsEnumerable());
+        Assert.Equal(PartFingerprintOf(shape), PartFingerprintOf(read.Find("P1", "B")!.Shape!));
+        Assert.Null(read.Find("P1", "A")!.Shape);
+        Assert.Equal((2, null), (read.Services.Length, read.Serving["K"].PartNumber));
+        Assert.Equal(["not sold"], read.Serving["K"].Why.AsEnumerable());
+        Assert.Equal("L", Assert.Single(read.OpenRecalls).Combination);
+        Assert.Equal(3, read.Recalls.Length);
         Assert.Equal(one.Revisions[0].Facts.AsEnumerable(), read.Revisions[0].Facts.AsEnumerable());
+    }
+
+    private static string PartFingerprintOf(Parts.PartShape shape)
+    {
+        var family = Estuary.Solved.Run.Family;
+        var job = Estuary.Solved.Parts[0].Job;
+        return Parts.PartFingerprint.Of(shape.ToBracket(family, job.Vehicle.Cable, job.Preferences.StopOpening)!);
     }
 
     // Written by commit 45bc180, when keys said least and most, for the small line of Estuary.
@@ -166,12 +191,12 @@ public class NumberingTests
         Assert.Equal(today.Bytes, rig.Register.Bytes);
 
         // A longer wire raises the Plover's parts alone, and only what changed is listed.
-        rig.Make(Plover("141"));
+        rig.Make(Plover("170"));
         var added = rig.Register.Revisions.Skip(today.Revisions.Length).ToArray();
         Assert.Equal(["PLV-A58-S", "PLV-R64-S"], added.Select(r => r.Combination));
         Assert.All(added, r =>
         {
-            Assert.Contains("vehicle PLV, cable.free_inner_length.value: 139.5, now 141", r.Differences);
+            Assert.Contains("vehicle PLV, cable.free_inner_length.value: 139.5, now 170", r.Differences);
             Assert.DoesNotContain(r.Differences, d => d.StartsWith("sheet: ", StringComparison.Ordinal));
             Assert.Single(r.Differences, d => !DescribedSince.Any(k => d.Contains(k, StringComparison.Ordinal))
                 && (d.Split(' ')[0] is "vehicle" or "throttle" or "shop" or "material" or "option,"));

@@ -5,15 +5,13 @@ using BracketGen.Words.Line;
 
 namespace BracketGen.Line.Numbering;
 
-/// <summary>The part number of every combination, before any is solved: those in the register keep theirs.</summary>
+/// <summary>The part numbers of a line's combinations: those in the register keep theirs, the others get one when they have a bracket.</summary>
 public sealed class NumberPlan
 {
     private readonly NumberRule _rule;
     private readonly Register _register;
-    private readonly Dictionary<string, (string Number, int? Serial)> _numbers;
 
-    private NumberPlan(NumberRule rule, Register register, Dictionary<string, (string, int?)> numbers) =>
-        (_rule, _register, _numbers) = (rule, register, numbers);
+    private NumberPlan(NumberRule rule, Register register) => (_rule, _register) = (rule, register);
 
     /// <summary>The plan, or every conflict with the register.</summary>
     /// <param name="family">Name of the family.</param>
@@ -29,66 +27,64 @@ public sealed class NumberPlan
             conflicts.Add(new NumberConflict.OtherFamily(register.Family, family));
         }
 
-        var numbers = new Dictionary<string, (string, int?)>();
+        foreach (var (number, isPinned) in rule.Pinned.Select(n => (n, true)).Concat(rule.InStock.Select(n => (n, false))).Where(n => !register.Owners.ContainsKey(n.Item1)))
+        {
+            conflicts.Add(new NumberConflict.NotGiven(number, isPinned ? "pinned" : "in_stock"));
+        }
+
+        var plan = new NumberPlan(rule, register);
         var taken = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
-        var next = Math.Max(rule.FirstSerial, register.Revisions.Max(r => r.Serial + 1) ?? 0);
         foreach (var combination in combinations)
         {
-            register.Latest.TryGetValue(combination.Key, out var known);
-            int? serial = PartNumber.HasSerial(rule) ? known?.Serial ?? (known is null ? next++ : null) : null;
-            var number = PartNumber.Of(rule, combination, serial ?? 0);
-            if (Conflict(rule, register, combination, number, taken) is { } conflict)
+            if (plan.Conflict(combination) is { } conflict)
             {
                 conflicts.Add(conflict);
             }
 
-            taken.TryAdd(number, combination.Key);
-            numbers[combination.Key] = (number, serial);
+            // A running number passes over those that are taken.
+            if (plan.NumberOf(combination) is { } number && !taken.TryAdd(number, combination.Key) && plan.Known(combination) is null)
+            {
+                conflicts.Add(new NumberConflict.Twice(number, combination.Key, taken[number]));
+            }
         }
 
-        return conflicts.Count > 0 ? (null, conflicts.ToImmutable()) : (new(rule, register, numbers), []);
+        return conflicts.Count > 0 ? (null, conflicts.ToImmutable()) : (plan, []);
     }
 
-    private static NumberConflict? Conflict(NumberRule rule, Register register, Combination combination, string number, Dictionary<string, string> taken)
+    private NumberConflict? Conflict(Combination combination)
     {
         var key = combination.Key;
-        if (register.Latest.TryGetValue(key, out var known))
+        if (Known(combination) is not { } known)
         {
-            if (known.PartNumber != number)
-            {
-                return new NumberConflict.OtherNumber(key, known.PartNumber, number);
-            }
-
-            if (combination.IsReadable && known.Names != combination.Title)
-            {
-                return new NumberConflict.OtherMeaning(key, known.PartNumber, known.Names, combination.Title);
-            }
-
-            if (Revision.Next(rule.Revisions, known.Revision) is null)
-            {
-                return new NumberConflict.OtherRevisions(known.PartNumber, known.Revision);
-            }
+            return NumberOf(combination) is { } number && _register.Owners.TryGetValue(number, out var owner) && owner != key
+                ? new NumberConflict.Taken(number, key, owner) : null;
         }
 
-        return register.Owners.TryGetValue(number, out var owner) && owner != key ? new NumberConflict.Taken(number, key, owner)
-            : taken.TryGetValue(number, out var other) ? new NumberConflict.Twice(number, key, other)
-            : null;
+        var byRule = PartNumber.Of(_rule, combination, known.Serial ?? 0);
+        return byRule != known.PartNumber ? new NumberConflict.OtherNumber(key, known.PartNumber, byRule)
+            : combination.IsReadable && known.Names != combination.Title
+            ? new NumberConflict.OtherMeaning(key, known.PartNumber, known.Names, combination.Title)
+            : Revision.Next(_rule.Revisions, known.Revision) is null ? new NumberConflict.OtherRevisions(known.PartNumber, known.Revision) : null;
     }
 
-    /// <summary>The part number of a combination.</summary>
-    public string NumberOf(Combination combination) => _numbers[combination.Key].Number;
+    /// <summary>The latest revision that the register has for a combination; null where it has none.</summary>
+    public RegisteredRevision? Known(Combination combination) => _register.Latest.GetValueOrDefault(combination.Key);
 
-    /// <summary>Its running number; null where the rule has none.</summary>
-    public int? SerialOf(Combination combination) => _numbers[combination.Key].Serial;
+    /// <summary>The part number that a combination has or would get; null where it would be the next running number.</summary>
+    public string? NumberOf(Combination combination) =>
+        Known(combination)?.PartNumber ?? (PartNumber.HasSerial(_rule) ? null : PartNumber.Of(_rule, combination, 0));
 
-    /// <summary>The revision of a part that has this fingerprint: the register's where the part is the same, else the next.</summary>
+    /// <summary>Running numbers for those that have none yet.</summary>
+    public RunningNumbers Running() => new(_rule, _register);
+
+    /// <summary>The revision of a part that has this fingerprint: the register's where the part is the same, else the next; empty for what has neither part nor number.</summary>
     /// <param name="combination">The combination.</param>
     /// <param name="fingerprint">Fingerprint of the part; null where there is none, which leaves the revision as it is.</param>
     public string RevisionOf(Combination combination, string? fingerprint)
     {
-        if (!_register.Latest.TryGetValue(combination.Key, out var known))
+        if (Known(combination) is not { } known)
         {
-            return Revision.First(_rule.Revisions);
+            return fingerprint is null ? "" : Revision.First(_rule.Revisions);
         }
 
         return fingerprint is null || known.Fingerprint == fingerprint ? known.Revision : Revision.Next(_rule.Revisions, known.Revision)!;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using BracketGen.Line.Combinations;
+using BracketGen.Line.Parts;
 using BracketGen.Profiles.Family;
 using BracketGen.Profiles.Forms;
 using BracketGen.Words.Line;
@@ -20,12 +21,16 @@ namespace BracketGen.Line.Numbering;
 /// <param name="Differences">What is different from the revision before; empty for the first.</param>
 public sealed record RegisteredRevision(
     string PartNumber, string Revision, string Combination, string Names, int? Serial, string Fingerprint,
-    ImmutableArray<Fact> Facts, ImmutableArray<string> Sources, ImmutableArray<string> Differences);
+    ImmutableArray<Fact> Facts, ImmutableArray<string> Sources, ImmutableArray<string> Differences)
+{
+    /// <summary>The part itself; null where an earlier version of the program gave it out.</summary>
+    public PartShape? Shape { get; init; }
+}
 
 /// <summary>The register of part numbers and revisions: what was once given out stays.</summary>
 /// <remarks>
-/// A text file of one JSON value a line: a head, then sources and revisions in the order in which they were given out. New lines are put
-/// after the old; no line is ever changed.
+/// A text file of one JSON value a line: a head, then sources, revisions, services and recalls in the order in which they were given out.
+/// New lines are put after the old; no line is ever changed.
 /// </remarks>
 public sealed class Register
 {
@@ -34,9 +39,11 @@ public sealed class Register
     private readonly string _text;
     private readonly ImmutableDictionary<string, Source> _sources;
 
-    private Register(string text, string family, ImmutableArray<RegisteredRevision> revisions, ImmutableDictionary<string, Source> sources)
+    private Register(
+        string text, string family, ImmutableArray<RegisteredRevision> revisions, ImmutableDictionary<string, Source> sources,
+        ImmutableArray<RegisteredService> services, ImmutableArray<RegisteredRecall> recalls)
     {
-        (_text, Family, Revisions, _sources) = (text, family, revisions, sources);
+        (_text, Family, Revisions, _sources, Services, Recalls) = (text, family, revisions, sources, services, recalls);
         var latest = new Dictionary<string, RegisteredRevision>();
         var owners = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         foreach (var revision in revisions)
@@ -45,12 +52,25 @@ public sealed class Register
             owners[revision.PartNumber] = revision.Combination;
         }
 
-        (Latest, Owners) = (latest, owners);
+        var serving = new Dictionary<string, RegisteredService>();
+        foreach (var service in services)
+        {
+            serving[service.Combination] = service;
+        }
+
+        var open = new Dictionary<(string, string, string), RegisteredRecall>();
+        foreach (var recall in recalls)
+        {
+            open[recall.Key] = recall;
+        }
+
+        (Latest, Owners, Serving) = (latest, owners, serving);
+        OpenRecalls = [.. recalls.Select(r => open[r.Key]).Distinct().Where(r => !r.Why.IsEmpty)];
     }
 
     /// <summary>An empty register for a family.</summary>
     public static Register Empty(string family) => new(
-        Line(new() { Register = family, Version = LayoutVersion }), family, [], ImmutableDictionary<string, Source>.Empty);
+        Line(new() { Register = family, Version = LayoutVersion }), family, [], ImmutableDictionary<string, Source>.Empty, [], []);
 
     /// <summary>Name of the family it belongs to.</summary>
     public string Family { get; }
@@ -63,6 +83,23 @@ public sealed class Register
 
     /// <summary>Key of the combination that a part number was given to; capital and small letters alike.</summary>
     public IReadOnlyDictionary<string, string> Owners { get; }
+
+    /// <summary>Which part served which combination from when on, in the order in which it was written.</summary>
+    public ImmutableArray<RegisteredService> Services { get; }
+
+    /// <summary>The latest service of every combination, by key.</summary>
+    public IReadOnlyDictionary<string, RegisteredService> Serving { get; }
+
+    /// <summary>What was to be recalled, and what not any more, in the order in which it was written.</summary>
+    public ImmutableArray<RegisteredRecall> Recalls { get; }
+
+    /// <summary>What is to be recalled, each once.</summary>
+    public ImmutableArray<RegisteredRecall> OpenRecalls { get; }
+
+    /// <summary>A revision that was given out; null where there is no such one.</summary>
+    /// <param name="partNumber">Part number.</param>
+    /// <param name="revision">Which.</param>
+    public RegisteredRevision? Find(string partNumber, string? revision) => Revisions.FirstOrDefault(r => r.PartNumber == partNumber && r.Revision == revision);
 
     /// <summary>The file's bytes.</summary>
     public byte[] Bytes => Encoding.UTF8.GetBytes(_text);
@@ -99,7 +136,10 @@ public sealed class Register
             }
         }
 
-        return (new(text, content.Family!, content.Revisions.ToImmutable(), content.Sources.ToImmutable()), null);
+        return (
+            new(
+                text, content.Family!, content.Revisions.ToImmutable(), content.Sources.ToImmutable(), content.Services.ToImmutable(), content.Recalls.ToImmutable()),
+            null);
     }
 
     /// <summary>This register with more lines after its own.</summary>
@@ -128,11 +168,27 @@ public sealed class Register
                 Facts = Dictionary(revision.Facts),
                 Sources = [.. revision.Sources],
                 Differences = revision.Differences.IsEmpty ? null : [.. revision.Differences],
+                Shape = revision.Shape,
             }));
         }
 
-        return new(text.ToString(), Family, Revisions.AddRange(revisions), known.ToImmutable());
+        return new(text.ToString(), Family, Revisions.AddRange(revisions), known.ToImmutable(), Services, Recalls);
     }
+
+    /// <summary>This register with more lines after its own: which part serves which variant from now on.</summary>
+    /// <param name="services">What is different from now on, in order.</param>
+    public Register With(IReadOnlyList<RegisteredService> services) => services.Count == 0 ? this : new(
+        _text + string.Concat(services.Select(s => Line(new() { Served = s.Combination, Names = s.Names, By = s.PartNumber, Revision = s.Revision, Why = s.Why.IsEmpty ? null : [.. s.Why] }))),
+        Family, Revisions, _sources, Services.AddRange(services), Recalls);
+
+    /// <summary>This register with more lines after its own: which numbers to recall, and which not any more.</summary>
+    /// <param name="recalls">What is new, in order.</param>
+    public Register With(IReadOnlyList<RegisteredRecall> recalls) => recalls.Count == 0 ? this : new(
+        _text + string.Concat(recalls.Select(r => Line(new()
+        {
+            Recall = r.PartNumber, Revision = r.Revision, Combination = r.Combination, Names = r.Names, Why = r.Why.IsEmpty ? null : [.. r.Why],
+        }))),
+        Family, Revisions, _sources, Services, Recalls.AddRange(recalls));
 
     private static string Line(RegisterLine line) => JsonSerializer.Serialize(line, RegisterContext.Lines.RegisterLine) + "\n";
 
@@ -161,12 +217,16 @@ public sealed class Register
 
         public ImmutableArray<RegisteredRevision>.Builder Revisions { get; } = ImmutableArray.CreateBuilder<RegisteredRevision>();
 
+        public ImmutableArray<RegisteredService>.Builder Services { get; } = ImmutableArray.CreateBuilder<RegisteredService>();
+
+        public ImmutableArray<RegisteredRecall>.Builder Recalls { get; } = ImmutableArray.CreateBuilder<RegisteredRecall>();
+
         public ImmutableDictionary<string, Source>.Builder Sources { get; } = ImmutableDictionary.CreateBuilder<string, Source>();
 
         /// <summary>Takes in a line; returns what is wrong with it, or null.</summary>
         public RegisterDamage? Add(string line, int at)
         {
-            if (Read(line) is not { } read)
+            if (Read(line) is not { } read || read.Shape is { IsWhole: false })
             {
                 return new RegisterDamage.NotJson(at);
             }
@@ -183,9 +243,21 @@ public sealed class Register
                 return null;
             }
 
+            if (read is { Served: { } served, Names: { } whose })
+            {
+                Services.Add(new(served, whose, read.By, read.Revision, [.. read.Why ?? []]));
+                return null;
+            }
+
+            if (read is { Recall: { } recalled, Revision: { } which, Combination: { } variant, Names: { } title })
+            {
+                Recalls.Add(new(recalled, which, variant, title, [.. read.Why ?? []]));
+                return null;
+            }
+
             return read is { Part: { } part, Revision: { } revision, Combination: { } key, Names: { } names, Fingerprint: { } fingerprint }
                 ? Add(at, new(
-                    part, revision, key, names, read.Serial, fingerprint, Facts(read.Facts ?? []), [.. read.Sources ?? []], [.. read.Differences ?? []]))
+                    part, revision, key, names, read.Serial, fingerprint, Facts(read.Facts ?? []), [.. read.Sources ?? []], [.. read.Differences ?? []]) { Shape = read.Shape })
                 : new RegisterDamage.UnknownLine(at);
         }
 

@@ -1,3 +1,4 @@
+using BracketGen.Profiles;
 using BracketGen.Storage;
 using BracketGen.Words.Line;
 
@@ -13,7 +14,15 @@ public static class RegisterFile
     {
         try
         {
-            return File.Exists(path) ? Register.Parse(File.ReadAllBytes(path)) : (Register.Empty(family), null);
+            // A pipe may never end; what cannot be read says why when it is opened.
+            var read = new DiskFileSource().Read(path, int.MaxValue - 1);
+            return read.State switch
+            {
+                FileState.Missing => (Register.Empty(family), null),
+                FileState.NoFile => (null, new RegisterDamage.NotText()),
+                FileState.Read => Register.Parse(read.Bytes.Span),
+                _ => Register.Parse(File.ReadAllBytes(path)),
+            };
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

@@ -1,10 +1,11 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using BracketGen.Line.Parts;
 
 namespace BracketGen.Line.Numbering;
 
-/// <summary>One line of the register: its head, a source, or a revision of a part.</summary>
+/// <summary>One line of the register: its head, a source, a revision of a part, which part serves a variant, or a recall.</summary>
 /// <remarks>Which of them it is, the one name tells that is filled first.</remarks>
 internal sealed record RegisterLine
 {
@@ -46,6 +47,21 @@ internal sealed record RegisterLine
 
     /// <summary>Revision: what is different from the one before; empty for the first.</summary>
     public string[]? Differences { get; init; }
+
+    /// <summary>Revision: the part itself.</summary>
+    public PartShape? Shape { get; init; }
+
+    /// <summary>Service: key of the combination that is served.</summary>
+    public string? Served { get; init; }
+
+    /// <summary>Service: number of the part that serves it; left out where none does any more.</summary>
+    public string? By { get; init; }
+
+    /// <summary>Recall: number of the part.</summary>
+    public string? Recall { get; init; }
+
+    /// <summary>Service: why it is another than before. Recall: why; left out where it is withdrawn.</summary>
+    public string[]? Why { get; init; }
 }
 
 /// <summary>Serialization of the register without reflection, one line each.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Geometry;
@@ -24,6 +25,14 @@ namespace BracketGen.Line.Parts;
 public sealed record PartShape(
     string Material, double Thickness, double? Die, bool SeatOnTop, double[][] Outline, PartHole[] Holes, PartBend[] Bends, double[] Mount)
 {
+    /// <summary>Whether it has all numbers that a bracket needs: a register can be changed by hand.</summary>
+    [JsonIgnore]
+    public bool IsWhole =>
+        Material is not null && double.IsFinite(Thickness) && Outline is { Length: > 2 } && Outline.All(s => s is { Length: 4 or 5 } && s.All(double.IsFinite))
+        && Mount is { Length: 9 } && Mount.All(double.IsFinite) && Bends is not null && Holes is { Length: > 1 } && !Holes[^1].IsBolt && Holes[..^1].All(h => h.IsBolt)
+        && Bends.All(b => b.From >= 0 && b.From <= Bends.Length && b.To >= 0 && b.To <= Bends.Length)
+        && Holes.All(h => h.Flange >= 0 && h.Flange <= Bends.Length && h.Towards is null or { Length: 2 } && double.IsFinite(h.X + h.Y + h.Diameter));
+
     /// <summary>A bracket as it is kept.</summary>
     public static PartShape Of(Bracket bracket)
     {

@@ -8,6 +8,7 @@ using BracketGen.Line.Numbering;
 using BracketGen.Line.Orders;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
+using BracketGen.Profiles;
 using BracketGen.Profiles.Family;
 using BracketGen.Storage;
 using BracketGen.Words.Line;
@@ -18,42 +19,34 @@ namespace BracketGen.Line.Running;
 /// <param name="Family">The family.</param>
 /// <param name="Combinations">What is sold and what is not.</param>
 /// <param name="Made">What was made of the variants, in order.</param>
-/// <param name="Parts">Those that pass, with their brackets.</param>
+/// <param name="Selection">The parts and whom they serve.</param>
 /// <param name="Register">The register.</param>
-/// <param name="Inputs">What the variants are made from.</param>
 /// <param name="Strength">How finely brackets are meshed; null without strength.</param>
 internal sealed record SolvedLine(
-    LoadedFamily Family, FamilyCombinations Combinations, ImmutableArray<Made> Made, ImmutableArray<LinePart> Parts, Register Register, CombinationInputs Inputs, StrengthDetail? Strength);
+    LoadedFamily Family, FamilyCombinations Combinations, ImmutableArray<Made> Made, PartSelection Selection, Register Register, StrengthDetail? Strength);
 
 /// <summary>From the solved variants to parts, lists, catalogue and stock sheets.</summary>
 internal static class LineOutputs
 {
-    /// <returns>False if the order cannot be used, or the register was changed by someone else.</returns>
+    /// <returns>False if the order cannot be used.</returns>
     public static bool Write(LineWishes wishes, SolvedLine line, LinePlace place, FolderLock held, LineTeller tell)
     {
         var family = line.Family.Family;
-        var (selection, register) = SharedNumbers.Issue(
-            wishes.Own ? FewestParts.Own(line.Parts) : FewestParts.Of(line.Family, line.Parts, line.Strength, wishes.Threads), line.Register, line.Inputs, family);
+        var selection = line.Selection;
         if (ReadOrder(wishes.Order, selection, line.Family, tell) is not { } order)
         {
             return false;
         }
 
-        if (!RegisterFile.Write(held, place.Register, line.Register, register))
-        {
-            tell.Problem(LineRunText.RegisterChanged(place.Register));
-            return false;
-        }
-
         var nests = CuttingPlanner.Of(selection, order, family.Cutting, wishes.Threads);
-        var report = new LineReport(line.Family, line.Combinations, line.Made, selection, nests, register);
-        ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report)];
+        var report = new LineReport(line.Family, line.Combinations, line.Made, selection, nests, line.Register);
+        ListTable[] lists = [LineLists.Parts(report), LineLists.Fits(report), LineLists.Shared(report), LineLists.Costs(report), LineLists.Sheets(report), IssuedLists.Replaced(line.Register), IssuedLists.Redraw(line.Made)];
         var files = new List<(string Name, byte[] Bytes)>
         {
             ("catalogue.html", CataloguePage.Write(report, wishes.Threads)),
             ("sheets.html", SheetsPage.Write(report)),
             ("line.xlsx", Workbook.Write(lists)),
-            ("revisions.txt", RevisionList.Write(register)),
+            ("revisions.txt", RevisionList.Write(line.Register)),
             (KeptLine.FileName, KeptLine.Of(report).ToBytes()),
         };
         files.AddRange(lists.Append(ShopImport.Products(report)).Select(l => (l.Name + ".csv", CsvText.Write(l))));
@@ -65,7 +58,6 @@ internal static class LineOutputs
             (LinePart.SharedFolder, "*", [.. SharedFiles.Of(selection, line.Strength, wishes.Drawings ? LineDrawings.Of : null, wishes.Threads)]),
         ];
         WriteFiles(place, held, [.. files, .. folders.SelectMany(f => f.Files)], folders.Select(f => (f.Folder, f.Pattern)));
-        LineTable.PrintShared(tell.Output, register, line.Register);
         LineTable.PrintParts(tell.Output, report);
         foreach (var (name, _) in files)
         {
@@ -87,6 +79,9 @@ internal static class LineOutputs
         WholeFiles.Write(held, place.Folder, files, [.. outdated]);
     }
 
+    /// <summary>Longest order that is read (bytes): one of a hundred thousand pieces is a tenth of it.</summary>
+    private const int MaxOrder = 50_000_000;
+
     private static CuttingOrder? ReadOrder(string? file, PartSelection selection, LoadedFamily family, LineTeller tell)
     {
         if (file is null)
@@ -94,13 +89,15 @@ internal static class LineOutputs
             return CuttingOrder.OfAll(selection, family.Family.Cutting);
         }
 
-        if (!File.Exists(file))
+        // Neither a folder nor a pipe, which may never end.
+        var read = new DiskFileSource().Read(file, MaxOrder);
+        if (read.State != FileState.Read)
         {
             tell.Problem(LineRunText.NoOrder(file));
             return null;
         }
 
-        var (order, mistakes) = CuttingOrder.Parse(File.ReadAllBytes(file), selection.Parts.Select(p => p.Made.PartNumber).ToHashSet());
+        var (order, mistakes) = CuttingOrder.Parse(read.Bytes.ToArray(), selection.Parts.Select(p => p.Made.PartNumber).ToHashSet());
         foreach (var mistake in mistakes)
         {
             tell.Errors.WriteLine(LineRunText.InOrder(file, mistake));

@@ -18,6 +18,27 @@ internal static class LineTable
     /// <summary>Longest list printed in full; the files hold the rest.</summary>
     private const int MaxRows = 30;
 
+    /// <summary>First of all: what has to come back.</summary>
+    public static void PrintRecalls(TextWriter output, Register now, Register before)
+    {
+        var added = now.Recalls.Skip(before.Recalls.Length).ToArray();
+        foreach (var recall in added)
+        {
+            output.WriteLine(recall.Why.IsEmpty
+                ? IssuedText.Withdrawn(recall.PartNumber, recall.Revision, recall.Combination)
+                : IssuedText.Recall(recall.PartNumber, recall.Revision, recall.Combination, recall.Names));
+            foreach (var line in recall.Why)
+            {
+                output.WriteLine($"  {line}");
+            }
+        }
+
+        if (now.OpenRecalls.Count(r => !added.Contains(r)) is > 0 and var old)
+        {
+            output.WriteLine(IssuedText.OpenRecalls(old));
+        }
+    }
+
     /// <summary>How the variants ended, and which part numbers and revisions are new.</summary>
     public static void PrintOutcome(
         TextWriter output, FamilyCombinations combinations, ImmutableArray<Made> made, Register now, Register before)
@@ -41,23 +62,14 @@ internal static class LineTable
             output.WriteLine($"  {LineText.ToProve(todo.Key, todo.Count())}");
         }
 
-        PrintRegistered(output, now, before, LineText.Registered);
-    }
-
-    /// <summary>Which shared part numbers and revisions are new; nothing where none is.</summary>
-    public static void PrintShared(TextWriter output, Register now, Register before)
-    {
-        if (now != before)
+        foreach (var reason in combinations.Excluded.GroupBy(e => e.Reason))
         {
-            PrintRegistered(output, now, before, LineText.RegisteredShared);
+            output.WriteLine($"  {LineText.Excluded(reason.Count(), reason.Key)}");
         }
-    }
 
-    private static void PrintRegistered(TextWriter output, Register now, Register before, Func<int, int, string> sentence)
-    {
         var added = now.Revisions.Skip(before.Revisions.Length).ToArray();
         var raised = added.Where(r => !r.Differences.IsEmpty).ToArray();
-        output.WriteLine(sentence(added.Length - raised.Length, raised.Length));
+        output.WriteLine(LineText.Registered(added.Length - raised.Length, raised.Length));
         foreach (var revision in raised.Take(MaxRows))
         {
             output.WriteLine($"  {LineText.Raised(revision.PartNumber, revision.Revision)}");
@@ -68,13 +80,51 @@ internal static class LineTable
         }
 
         More(output, raised.Length);
+        PrintStaying(output, made);
+    }
+
+    private static void PrintStaying(TextWriter output, ImmutableArray<Made> made)
+    {
+        var staying = made.Where(m => m.Redraw is not null).ToArray();
+        foreach (var part in staying.Take(MaxRows))
+        {
+            output.WriteLine($"  {IssuedText.Stays(part.PartNumber, part.Revision)}");
+            foreach (var line in part.Redraw!)
+            {
+                output.WriteLine($"    {line}");
+            }
+        }
+
+        More(output, staying.Length);
+    }
+
+    /// <summary>Which part replaces which on a variant, as far as this run changed it.</summary>
+    /// <param name="output">Where to.</param>
+    /// <param name="now">The register.</param>
+    /// <param name="before">The register as it was read.</param>
+    public static void PrintReplaced(TextWriter output, Register now, Register before)
+    {
+        var replaced = now.Services.Skip(before.Services.Length).Where(s => !s.Why.IsEmpty).ToArray();
+        foreach (var service in replaced.Take(MaxRows))
+        {
+            var old = before.Serving[service.Combination];
+            output.WriteLine($"  {IssuedText.Replaces(service.Combination, old.PartNumber, old.Revision, service.PartNumber, service.Revision)}");
+            foreach (var line in service.Why)
+            {
+                output.WriteLine($"    {line}");
+            }
+        }
+
+        More(output, replaced.Length);
     }
 
     /// <summary>The parts, and what sharing them costs.</summary>
     public static void PrintParts(TextWriter output, LineReport report)
     {
         var (selection, units) = (report.Selection, report.Family.Family.Units);
-        output.WriteLine(LineText.Parts(selection.Parts.Count, selection.Services.Count, selection.Candidates, selection.AtLeast, selection.IsCheapest, selection.Tried));
+        output.WriteLine(selection.Kept > 0
+            ? LineText.KeptParts(selection.Parts.Count, selection.Services.Count, selection.Kept, selection.Tried)
+            : LineText.Parts(selection.Parts.Count, selection.Services.Count, selection.Candidates, selection.AtLeast, selection.IsCheapest, selection.Tried));
         TextTable.Print(output, PartRows(report));
         More(output, selection.Parts.Count);
         var shared = selection.Services.Where(s => s.IsShared).ToArray();

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Reflection;
 using BracketGen.Design.Checks;
 using BracketGen.Line.Combinations;
+using BracketGen.Line.Lists;
 using BracketGen.Line.Numbering;
+using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
 using BracketGen.Storage;
@@ -16,6 +18,12 @@ public sealed record LineWishes(int Threads)
 {
     /// <summary>Path of the list of quantities to nest; null for the family's quantity of every part.</summary>
     public string? Order { get; init; }
+
+    /// <summary>Whether the parts are chosen anew: a variant may lose a part that still passes.</summary>
+    public bool ChooseAnew { get; init; }
+
+    /// <summary>Numbers of parts to draw anew though they still pass; null for all.</summary>
+    public IReadOnlySet<string>? Redraw { get; init; } = new HashSet<string>();
 
     /// <summary>Whether every variant gets its own part.</summary>
     public bool Own { get; init; }
@@ -91,6 +99,11 @@ public static class LineWork
     private static (LineEnd End, VerdictKind? Verdict) Make(LoadedFamily family, LineWishes wishes, LinePlace place, FolderLock held, LineTeller tell, CancellationToken stop)
     {
         var combinations = FamilyCombinations.Of(family);
+        if (!File.Exists(place.Register) && place.HasProducts)
+        {
+            return Bad(tell, RegisterWords.Lost(place.Register, place.Folder));
+        }
+
         var (register, damage) = RegisterFile.Read(place.Register, family.Family.Name);
         if (register is null)
         {
@@ -109,33 +122,70 @@ public static class LineWork
             return (LineEnd.BadInput, null);
         }
 
+        if (wishes.Redraw?.FirstOrDefault(n => !register.Owners.ContainsKey(n)) is { } unknown)
+        {
+            return Bad(tell, RegisterWords.NotRedrawn(unknown));
+        }
+
+        // From the first moment on: products without a register are products of a lost one.
+        if (!File.Exists(place.Register))
+        {
+            RegisterFile.Write(held, place.Register, register, register);
+        }
+
         var strength = wishes.Strength ? StrengthDetail.Usual : null;
         var inputs = new CombinationInputs(family, ProgramVersion);
-        var solver = new CombinationSolver(family, inputs, numbers, strength, wishes.Drawings ? LineDrawings.Of : null);
+        var solver = new CombinationSolver(family, inputs, numbers, strength, wishes.Drawings ? LineDrawings.Of : null) { Redrawn = wishes.Redraw };
         if (Solve(wishes, combinations, solver, place.Combinations(held), tell, stop) is not { } made)
         {
             return (LineEnd.Stopped, null);
         }
 
         var parts = LineParts.Of(family, combinations.Offered, made);
-        var now = NewRevisions.Add(register, combinations.Offered, made, inputs, numbers, parts, family.Family.Units);
+        var now = NewRevisions.Add(register, combinations.Offered, made, inputs, parts, family.Family.Units);
+        now = NewRecalls.Add(now, family.Family.Numbers, combinations.Offered, made);
         if (!RegisterFile.Write(held, place.Register, register, now))
         {
             return Bad(tell, LineRunText.RegisterChanged(place.Register));
         }
 
+        PartSelection? selection = null;
+        if (!wishes.SolveOnly && !stop.IsCancellationRequested)
+        {
+            var solved = now;
+            selection = wishes.Own ? FewestParts.Own(parts)
+                : FewestParts.Of(
+                    family, parts, strength, wishes.Threads, ServicesBefore.Of(solved, family.Family.Numbers, wishes.ChooseAnew), SharedNumbers.GivenOut(solved, family, parts));
+            (selection, now) = SharedNumbers.Issue(selection, solved, inputs, family.Family);
+            var asked = wishes.Own ? IssuedText.AskedOwn : wishes.ChooseAnew ? IssuedText.AskedAnew : null;
+            now = new NewServices(family, combinations, made, strength, asked).Add(now, selection);
+            if (!RegisterFile.Write(held, place.Register, solved, now))
+            {
+                return Bad(tell, LineRunText.RegisterChanged(place.Register));
+            }
+        }
+
+        place.WriteCopy(held, now);
+        WholeFiles.Write(held, place.Folder, [(LinePlace.RecallFile, CsvText.Write(IssuedLists.Recall(now)))], []);
+        LineTable.PrintRecalls(tell.Output, now, register);
+        if (!now.OpenRecalls.IsEmpty)
+        {
+            tell.Output.WriteLine($"  {LineRunText.Wrote(Path.Combine(place.Folder, LinePlace.RecallFile))}");
+        }
+
         LineTable.PrintOutcome(tell.Output, combinations, made, now, register);
+        LineTable.PrintReplaced(tell.Output, now, register);
         foreach (var folder in place.Combinations(held).Others(combinations.Offered.Select(c => c.Key)))
         {
             tell.Output.WriteLine($"  {LineRunText.Left(Path.Combine(LinePlace.CombinationsFolder, folder))}");
         }
 
-        if (!wishes.SolveOnly && stop.IsCancellationRequested)
+        if (!wishes.SolveOnly && selection is null)
         {
             return (LineEnd.Stopped, null);
         }
 
-        return wishes.SolveOnly || LineOutputs.Write(wishes, new(family, combinations, made, parts, now, inputs, strength), place, held, tell)
+        return wishes.SolveOnly || LineOutputs.Write(wishes, new(family, combinations, made, selection!, now, strength), place, held, tell)
             ? (LineEnd.Made, LineVerdict.Of(made)) : (LineEnd.BadInput, null);
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using BracketGen.Design.Checks;
 using BracketGen.Design.Study;
+using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles.Family;
@@ -21,14 +22,19 @@ public static class FewestParts
     /// <param name="parts">The passing combinations with their own brackets, in order.</param>
     /// <param name="strength">How finely brackets are meshed for their strength; null where that is not looked at.</param>
     /// <param name="threads">How many full checks at once.</param>
-    public static PartSelection Of(LoadedFamily family, IReadOnlyList<LinePart> parts, StrengthDetail? strength, int threads)
+    /// <param name="before">What was given out before; null for nothing.</param>
+    /// <param name="shared">Shared parts that were given out before; null for none.</param>
+    public static PartSelection Of(LoadedFamily family, IReadOnlyList<LinePart> parts, StrengthDetail? strength, int threads, ServicesBefore? before = null, IReadOnlyList<LinePart>? shared = null)
     {
         var services = new PossibleServices(family, parts);
-        List<LinePart> all = [.. parts];
+        var issued = before ?? ServicesBefore.None;
+        LinePart[] givenOut = [.. shared ?? []];
+        List<LinePart> all = [.. parts, .. givenOut];
         var possible = all.SelectMany((p, i) => services.Of(i, p.Bracket)).ToDictionary(s => (s.Part, s.Served));
-        var candidates = new SharedCandidates(parts, services, strength is not null, threads);
+        var candidates = new SharedCandidates(parts, services, strength is not null, threads, givenOut.Select(p => p.Made.Fingerprint!));
         var (proven, failed) = (new ConcurrentDictionary<(int Part, int Served), Fit?>(), new HashSet<int>());
-        List<int> hosts = [.. Enumerable.Range(0, parts.Count)];
+        var (kept, lost) = IssuedFirst.Keep(parts, all, possible, issued, s => Prove(parts[s.Served], all[s.Part], s, strength), proven, threads, strength);
+        List<int> hosts = [.. Enumerable.Range(0, parts.Count), .. givenOut.Select(p => Host(parts, p))];
         while (true)
         {
             var joined = new Joined(parts.Count);
@@ -47,11 +53,11 @@ public static class FewestParts
             });
             var sets = possible.Values.GroupBy(s => s.Part).OrderBy(g => g.Key)
                 .Select(g => (Part: g.Key, Set: new SetCover.Set(
-                    [.. g.OrderBy(s => s.Served).Select(s => s.Served)], [.. g.OrderBy(s => s.Served).Select(s => Cost(s, parts.Count))]))).ToArray();
+                    [.. g.OrderBy(s => s.Served).Select(s => s.Served)], [.. g.OrderBy(s => s.Served).Select(s => IssuedFirst.CostOf(all, s, issued))]))).ToArray();
             var (chosen, atLeast, cheapest) = SetCover.Solve(parts.Count, [.. sets.Select(s => s.Set)]);
             var taken = chosen.Select(c => sets[c].Part).ToHashSet();
             var used = Enumerable.Range(0, parts.Count)
-                .Select(served => Best(possible, taken, served, parts.Count)).ToArray();
+                .Select(served => Best(possible, taken, served, s => IssuedFirst.CostOf(all, s, issued))).ToArray();
             Parallel.ForEach(
                 used.Where(s => s.Part != s.Served && !proven.ContainsKey((s.Part, s.Served))),
                 new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, threads) },
@@ -67,6 +73,8 @@ public static class FewestParts
                 {
                     Candidates = all.Count - parts.Count,
                     AtLeast = atLeast,
+                    Kept = kept.Count,
+                    Lost = lost,
                 };
             }
 
@@ -78,18 +86,17 @@ public static class FewestParts
         }
     }
 
+    private static int Host(IReadOnlyList<LinePart> parts, LinePart shared) => Enumerable.Range(0, parts.Count).First(i => parts[i].Combination == shared.Combination);
+
     /// <summary>Every combination with its own part.</summary>
     public static PartSelection Own(IReadOnlyList<LinePart> parts) =>
         new([.. parts], [.. parts.Select(p => new Service(p, p, p.Bracket.Folded.Flanges[0], p.Made.Fit!))], true, 0);
 
-    // A bracket that is nobody's own needs a number and files of its own: first as few variants as can be on such, then the adjusters as near mid range as can be.
-    private static double Cost(PossibleService service, int own) => service.Shift + (service.Part < own ? 0 : 1);
-
     // Of the parts taken the one that costs least; its own before others, then the first.
-    private static PossibleService Best(Dictionary<(int Part, int Served), PossibleService> possible, HashSet<int> taken, int served, int own) => taken
+    private static PossibleService Best(Dictionary<(int Part, int Served), PossibleService> possible, HashSet<int> taken, int served, Func<PossibleService, double> cost) => taken
         .Where(p => possible.ContainsKey((p, served)))
         .Select(p => possible[(p, served)])
-        .OrderBy(s => Cost(s, own)).ThenBy(s => s.Part != s.Served).ThenBy(s => s.Part).First();
+        .OrderBy(cost).ThenBy(s => s.Part != s.Served).ThenBy(s => s.Part).First();
 
     // No worse an answer than with its own part: an open question more would be a price that nobody agreed to. The quick checks first: strength takes long.
     private static Fit? Prove(LinePart served, LinePart by, PossibleService service, StrengthDetail? strength) =>

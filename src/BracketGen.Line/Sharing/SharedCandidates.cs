@@ -17,7 +17,8 @@ namespace BracketGen.Line.Sharing;
 /// <param name="services">What goes onto what.</param>
 /// <param name="hasStrength">Whether strength is looked at: then no sheet is thinner than that of the combination's own bracket.</param>
 /// <param name="threads">How many searches for next best brackets at once.</param>
-internal sealed class SharedCandidates(IReadOnlyList<LinePart> parts, PossibleServices services, bool hasStrength, int threads)
+/// <param name="known">Fingerprints of the shared parts that are there already.</param>
+internal sealed class SharedCandidates(IReadOnlyList<LinePart> parts, PossibleServices services, bool hasStrength, int threads, IEnumerable<string> known)
 {
     /// <summary>The most seats in between that are tried for a combination.</summary>
     public const int MostSeats = 8;
@@ -39,7 +40,7 @@ internal sealed class SharedCandidates(IReadOnlyList<LinePart> parts, PossibleSe
     private readonly HashSet<(int Host, string Sheets)> _sheetsTried = [];
     private readonly HashSet<int> _nextTried = [];
     private readonly int[] _seats = new int[parts.Count];
-    private readonly HashSet<string> _known = [.. parts.Select(p => p.Made.Fingerprint!)];
+    private readonly HashSet<string> _known = [.. parts.Select(p => p.Made.Fingerprint!), .. known];
 
     private readonly record struct Middle(int Host, double Seat, int[] Joins);
 

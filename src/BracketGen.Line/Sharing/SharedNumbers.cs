@@ -61,6 +61,30 @@ public static class SharedNumbers
             revisions.Count == 0 ? register : register.With(revisions, sources));
     }
 
+    /// <summary>The shared parts that serve a variant now, or are in stock or pinned, with their brackets as the register has them.</summary>
+    /// <param name="register">The register.</param>
+    /// <param name="family">The family.</param>
+    /// <param name="parts">The passing combinations with their own parts.</param>
+    public static IReadOnlyList<LinePart> GivenOut(Register register, LoadedFamily family, IReadOnlyList<LinePart> parts)
+    {
+        var serving = register.Serving.Values.Where(s => s.PartNumber is not null).ToLookup(s => s.PartNumber!, s => s.Combination);
+        var rule = family.Family.Numbers;
+        var given = new List<LinePart>();
+        foreach (var entry in register.Latest.Values.Where(r => IsShared(r.Combination) && (serving.Contains(r.PartNumber) || rule.InStock.Contains(r.PartNumber) || rule.Pinned.Contains(r.PartNumber)))
+            .OrderBy(r => r.Combination, StringComparer.Ordinal))
+        {
+            // The combination that it was issued for, or another that it serves.
+            var origin = entry.Combination[..entry.Combination.LastIndexOf('.')];
+            var host = parts.FirstOrDefault(p => p.Key == origin) ?? parts.FirstOrDefault(p => serving[entry.PartNumber].Contains(p.Key));
+            if (host is not null && entry.Shape is { } shape && shape.ToBracket(family, host.Job.Vehicle.Cable, host.Job.Preferences.StopOpening) is { } bracket)
+            {
+                given.Add(new(host.Combination, host.Made with { PartNumber = entry.PartNumber, Revision = entry.Revision, Fingerprint = entry.Fingerprint, Part = shape, Files = [] }, bracket, host.Job) { Key = entry.Combination });
+            }
+        }
+
+        return given;
+    }
+
     // Codes of combinations have no point.
     private static bool IsShared(string key) => key.Contains('.', StringComparison.Ordinal);
 
@@ -83,6 +107,9 @@ public static class SharedNumbers
         return new(
             before?.PartNumber ?? number, before is null ? Revision.First(family.Numbers.Revisions) : Revision.Next(family.Numbers.Revisions, before.Revision)!,
             key, LineText.SharedPart(served.Combination.Title), null, fingerprint, PartFactsText.Of(bracket, family.Units), sources,
-            before is null ? [] : [.. Difference.Between("", before.Facts, facts).Select(RevisionText.Of)]);
+            before is null ? [] : [.. Difference.Between("", before.Facts, facts).Select(RevisionText.Of)])
+        {
+            Shape = Parts.PartShape.Of(bracket),
+        };
     }
 }

@@ -51,4 +51,10 @@ public sealed record PartSelection(IReadOnlyList<LinePart> Parts, IReadOnlyList<
 
     /// <summary>The number of parts below which, proven, no choice of the brackets tried goes.</summary>
     public int AtLeast { get; init; } = Parts.Count;
+
+    /// <summary>How many combinations kept the part that they had.</summary>
+    public int Kept { get; init; }
+
+    /// <summary>Why a combination could not keep the part that it had, a line each, by key.</summary>
+    public IReadOnlyDictionary<string, string[]> Lost { get; init; } = new Dictionary<string, string[]>();
 }

@@ -28,33 +28,47 @@ public static class LineRun
         Action<LineProgress> tell, CancellationToken stop)
     {
         var made = new Made?[combinations.Length];
+        var queue = new NumberQueue(solver.Numbers, combinations);
+        var gate = new Lock();
         int next = -1, done = 0, kept = 0, failing = 0;
         Exception? problem = null;
+        void Done(int index, Made what, bool isKept)
+        {
+            // Counted together: whoever is told sees numbers that belong to each other, rising.
+            lock (gate)
+            {
+                made[index] = what;
+                kept += isKept ? 1 : 0;
+                failing += what.HasPart ? 0 : 1;
+                tell(new(++done, combinations.Length, kept, failing));
+            }
+        }
+
+        void Make(Numbered numbered)
+        {
+            var (index, answer, number, serial) = numbered;
+            if (answer.Kept is { } there && there.PartNumber == number)
+            {
+                Done(index, there, true);
+                return;
+            }
+
+            // What an interrupted run made before a change may have got another running number.
+            var solved = solver.Finish(answer.Kept is null ? answer : solver.Answer(answer.Combination, null), number, serial);
+            folder.Write(solved);
+            Done(index, solved.Made, false);
+        }
+
         void Work()
         {
             while (!stop.IsCancellationRequested && Volatile.Read(ref problem) is null && Interlocked.Increment(ref next) is var i && i < combinations.Length)
             {
                 try
                 {
-                    var combination = combinations[i];
-                    if (folder.Find(combination.Key) is { } there && solver.IsStill(combination, there))
+                    foreach (var numbered in queue.Add(i, solver.Answer(combinations[i], folder.Find(combinations[i].Key))))
                     {
-                        made[i] = there;
-                        Interlocked.Increment(ref kept);
+                        Make(numbered);
                     }
-                    else
-                    {
-                        var solved = solver.Solve(combination);
-                        folder.Write(solved);
-                        made[i] = solved.Made;
-                    }
-
-                    if (!made[i]!.HasPart)
-                    {
-                        Interlocked.Increment(ref failing);
-                    }
-
-                    tell(new(Interlocked.Increment(ref done), combinations.Length, Volatile.Read(ref kept), Volatile.Read(ref failing)));
                 }
                 catch (Exception e) when (e is IOException or UnauthorizedAccessException)
                 {

@@ -31,7 +31,10 @@ public enum Outcome
 public sealed record Made
 {
     /// <summary>Version of the layout.</summary>
-    public const int LayoutVersion = 6;
+    public const int LayoutVersion = 7;
+
+    // It lacks nothing but what was given out before: enough to know a part by.
+    private const int LayoutBefore = 6;
 
     /// <summary>Version of the layout that it was written in.</summary>
     public required int Layout { get; init; }
@@ -51,11 +54,20 @@ public sealed record Made
     /// <summary>Why it has no part in the line, a line each; empty where it has one.</summary>
     public required string[] Reasons { get; init; }
 
-    /// <summary>Part number.</summary>
+    /// <summary>Part number; empty where there is no part and never was one.</summary>
     public required string PartNumber { get; init; }
 
-    /// <summary>Revision.</summary>
+    /// <summary>Its running number; null where it has none.</summary>
+    public int? Serial { get; init; }
+
+    /// <summary>Revision; empty where there is no part and never was one.</summary>
     public required string Revision { get; init; }
+
+    /// <summary>The revision given out before, where it does not serve any more; null where it does, or there is none.</summary>
+    public Outdated? Before { get; init; }
+
+    /// <summary>What would be different if the part were drawn anew, a line each; null where nothing would.</summary>
+    public string[]? Redraw { get; init; }
 
     /// <summary>Fingerprint of the part; null where none passes.</summary>
     public string? Fingerprint { get; init; }
@@ -88,7 +100,7 @@ public sealed record Made
     {
         try
         {
-            return JsonSerializer.Deserialize(bytes, MadeContext.Kept.Made) is { Layout: LayoutVersion } made && made.Seal == SealOf(made)
+            return JsonSerializer.Deserialize(bytes, MadeContext.Kept.Made) is { Layout: LayoutVersion or LayoutBefore } made && made.Seal == SealOf(made)
                 ? made with { Seal = null } : null;
         }
         catch (Exception problem) when (problem is JsonException or ArgumentException)
@@ -97,6 +109,12 @@ public sealed record Made
         }
     }
 }
+
+/// <summary>A revision that was given out and does not serve its variant any more.</summary>
+/// <param name="Revision">The revision.</param>
+/// <param name="IsRecalled">Whether it no longer passes; false where another was asked for.</param>
+/// <param name="Why">Why, a line each.</param>
+public sealed record Outdated(string Revision, bool IsRecalled, string[] Why);
 
 /// <summary>A file of a combination.</summary>
 /// <param name="Name">Its name.</param>

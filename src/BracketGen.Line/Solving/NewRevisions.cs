@@ -15,11 +15,10 @@ public static class NewRevisions
     /// <param name="combinations">The combinations.</param>
     /// <param name="made">What was made of them, in the same order.</param>
     /// <param name="inputs">What they were made from.</param>
-    /// <param name="numbers">Their numbers.</param>
     /// <param name="parts">The parts that pass.</param>
     /// <param name="units">The family's units.</param>
     public static Register Add(
-        Register register, ImmutableArray<Combination> combinations, ImmutableArray<Made> made, CombinationInputs inputs, NumberPlan numbers,
+        Register register, ImmutableArray<Combination> combinations, ImmutableArray<Made> made, CombinationInputs inputs,
         IEnumerable<LinePart> parts, UnitSystem units)
     {
         var brackets = parts.ToDictionary(p => p.Combination.Key, p => p.Bracket);
@@ -37,8 +36,11 @@ public static class NewRevisions
             var bracket = brackets[combination.Key];
             sources.AddRange(from);
             revisions.Add(new(
-                done.PartNumber, done.Revision, combination.Key, combination.Title, numbers.SerialOf(combination), fingerprint,
-                PartFactsText.Of(bracket, units), [.. from.Select(s => s.Hash)], before is null ? [] : [.. Changes(register, before, from, bracket)]));
+                done.PartNumber, done.Revision, combination.Key, combination.Title, done.Serial, fingerprint,
+                PartFactsText.Of(bracket, units), [.. from.Select(s => s.Hash)], before is null ? [] : [.. Changes(register, before, from, bracket)])
+            {
+                Shape = done.Part,
+            });
         }
 
         return revisions.Count == 0 ? register : register.With(revisions, sources);

@@ -88,7 +88,14 @@ public enum RevisionStyle
 /// <param name="FirstSerial">The running number of the first part.</param>
 /// <param name="SerialDigits">Digits the running number is filled up to with zeros.</param>
 /// <param name="Revisions">How revisions are counted.</param>
-public sealed record NumberRule(string Pattern, int FirstSerial, int SerialDigits, RevisionStyle Revisions);
+public sealed record NumberRule(string Pattern, int FirstSerial, int SerialDigits, RevisionStyle Revisions)
+{
+    /// <summary>Numbers of parts that are sold or in stock: where several parts would do as well, these are preferred.</summary>
+    public ImmutableArray<string> InStock { get; init; } = [];
+
+    /// <summary>Numbers of parts that are always among those of the line, and are drawn anew only where they no longer pass.</summary>
+    public ImmutableArray<string> Pinned { get; init; } = [];
+}
 
 /// <summary>Title block of every drawing of the line.</summary>
 /// <param name="Title">Title; {vehicle} and {throttle_body} stand for the names.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
@@ -23,11 +24,17 @@ internal static class NumberSection
         "How revisions are counted: A, B, C … without the letters that are misread (I O Q S X Z), or 1, 2, 3 …",
         RevisionStyle.Letters);
 
+    private static readonly Key<ImmutableArray<string>> InStock = Key<ImmutableArray<string>>.WithDefault(
+        "in_stock", new ListForm<string>(new TextForm(100), 0, 10_000), "Part numbers that are sold or in stock: where several parts would do as well, these are preferred.", []);
+
+    private static readonly Key<ImmutableArray<string>> Pinned = Key<ImmutableArray<string>>.WithDefault(
+        "pinned", new ListForm<string>(new TextForm(100), 0, 10_000), "Part numbers that are always among the parts of the line, and are drawn anew only where they no longer pass.", []);
+
     public static readonly Key<NumberRule> Numbers = new(
         "numbers",
         new Section<NumberRule>(
-            [Rule, FirstSerial, SerialDigits, Revisions],
-            v => new(v.Get(Rule), v.Get(FirstSerial), v.Get(SerialDigits), v.Get(Revisions))),
+            [Rule, FirstSerial, SerialDigits, Revisions, InStock, Pinned],
+            v => new(v.Get(Rule), v.Get(FirstSerial), v.Get(SerialDigits), v.Get(Revisions)) { InStock = v.Get(InStock), Pinned = v.Get(Pinned) }),
         "How parts are numbered.");
 }
 

@@ -88,7 +88,7 @@ internal sealed class LineAnswers(WorkFolder folder, LineRuns runs, KnownValues 
 
     private static string NameOf(LineMessage message) => $"{Into}/{Path.GetFileNameWithoutExtension(message.Path)}";
 
-    private LinePlace PlaceOf(LineMessage message) => LinePlace.Of(message.Path, Path.Combine(folder.Root, Into), null);
+    private LinePlace PlaceOf(LineMessage message) => LinePlace.Of(Path.Combine(folder.Root, message.Path), Path.Combine(folder.Root, Into), null);
 
     private Task With(HttpContext context, LineMessage message, Func<LoadedFamily, Task> answer)
     {
@@ -98,6 +98,12 @@ internal sealed class LineAnswers(WorkFolder folder, LineRuns runs, KnownValues 
         }
 
         var place = NameOf(message);
+        var register = Path.ChangeExtension(message.Path, LinePlace.RegisterEnding);
+        if (!folder.IsWithin(register))
+        {
+            return Exchange.Refuse(context, StatusCodes.Status409Conflict, LinePageWords.BadPlace(register));
+        }
+
         if (!new[] { LinePlace.CombinationsFolder, LinePlace.SheetsFolder }.All(f => folder.IsWithin($"{place}/{f}")))
         {
             return Exchange.Refuse(context, StatusCodes.Status409Conflict, LinePageWords.BadPlace(place));

@@ -36,7 +36,7 @@ public static class LineRunText
     public static string Conflicts(string register) => $"The register is {register}; it is unchanged, and nothing was calculated.";
 
     /// <summary>The order file is missing.</summary>
-    public static string NoOrder(string file) => $"there is no order {file}.";
+    public static string NoOrder(string file) => $"there is no order {file}, or it cannot be read.";
 
     /// <summary>A mistake in the order file.</summary>
     public static string InOrder(string file, OrderMistake mistake) => $"{file}: {mistake.Text}";

@@ -45,14 +45,23 @@ public static class LineText
     /// <param name="variant">Names of the variant that it was first issued for.</param>
     public static string SharedPart(string variant) => $"{variant}, shared part";
 
+    /// <summary>How many parts serve how many variants, where variants keep the parts that they had.</summary>
+    /// <param name="parts">Parts.</param>
+    /// <param name="variants">Variants with a bracket.</param>
+    /// <param name="kept">Those that keep their part.</param>
+    /// <param name="tried">Brackets checked in full on another variant.</param>
+    public static string KeptParts(int parts, int variants, int kept, int tried) =>
+        $"{Counted.Of(parts, "part")} {Counted.Verb(parts, "serves", "serve")} {Counted.Of(variants, "variant")}; {Counted.Number(kept)} of them {Counted.Verb(kept, "keeps the part that it has", "keep the parts that they have")}, because {Counted.Verb(kept, "it", "they")} still {Counted.Verb(kept, "passes", "pass")} or {Counted.Verb(kept, "is", "are")} pinned. "
+        + (parts > 1 ? "Fewer parts may do if all are chosen anew (--choose-anew). " : "") + $"{Counted.Of(tried, "bracket")} {Counted.Verb(tried, "was", "were")} checked in full on another variant.";
+
+    /// <summary>Variants that are not sold, with the family's reason.</summary>
+    public static string Excluded(int variants, string reason) => $"{Counted.Of(variants, "variant")} not sold: {reason}";
+
     /// <summary>Heading of a variant without a bracket.</summary>
     public static string NoBracket(string variant) => $"{variant}: no bracket";
 
     /// <summary>What is new in the register.</summary>
     public static string Registered(int parts, int revisions) => $"Register: {Counted.Of(parts, "new part")}, {Counted.Of(revisions, "new revision")}.";
-
-    /// <summary>What is new in the register of parts that are the best bracket of no variant.</summary>
-    public static string RegisteredShared(int parts, int revisions) => $"Register, shared parts: {Counted.Of(parts, "new part")}, {Counted.Of(revisions, "new revision")}.";
 
     /// <summary>A part was raised.</summary>
     public static string Raised(string partNumber, string revision) => $"{partNumber} is now revision {revision}";

@@ -21,6 +21,9 @@ public abstract record NumberConflict
     /// <summary>The rule gives two variants one number.</summary>
     public sealed record Twice(string PartNumber, string Variant, string Other) : NumberConflict;
 
+    /// <summary>A number that is pinned or in stock is in no register.</summary>
+    public sealed record NotGiven(string PartNumber, string Key) : NumberConflict;
+
     /// <summary>The conflict in a sentence or two, with what to do.</summary>
     public string Text => this switch
     {
@@ -32,6 +35,7 @@ public abstract record NumberConflict
         OtherRevisions c => $"{c.PartNumber} has the revision {c.Revision} in the register, and the rule does not continue from it. Restore the old rule.",
         Taken c => $"{c.Variant} would get the number {c.PartNumber}, which was given to {c.Owner}. Change a code, or the rule.",
         Twice c => $"{c.Variant} and {c.Other} would both get the number {c.PartNumber}. Change a code, or the rule.",
+        NotGiven c => $"numbers.{c.Key} names {c.PartNumber}, and the register has no such number. Correct the number, or take it out.",
         _ => throw new InvalidOperationException("A conflict of an unknown kind."),
     };
 }
