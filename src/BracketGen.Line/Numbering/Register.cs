@@ -36,20 +36,22 @@ public sealed class Register
 {
     private const int LayoutVersion = 1;
 
-    private readonly string _text;
+    private readonly byte[] _bytes;
+    private readonly Dictionary<(string, string), RegisteredRevision> _given = [];
     private readonly ImmutableDictionary<string, Source> _sources;
 
     private Register(
-        string text, string family, ImmutableArray<RegisteredRevision> revisions, ImmutableDictionary<string, Source> sources,
+        byte[] bytes, string family, ImmutableArray<RegisteredRevision> revisions, ImmutableDictionary<string, Source> sources,
         ImmutableArray<RegisteredService> services, ImmutableArray<RegisteredRecall> recalls)
     {
-        (_text, Family, Revisions, _sources, Services, Recalls) = (text, family, revisions, sources, services, recalls);
+        (_bytes, Family, Revisions, _sources, Services, Recalls) = (bytes, family, revisions, sources, services, recalls);
         var latest = new Dictionary<string, RegisteredRevision>();
         var owners = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         foreach (var revision in revisions)
         {
             latest[revision.Combination] = revision;
             owners[revision.PartNumber] = revision.Combination;
+            _given[(revision.PartNumber, revision.Revision)] = revision;
         }
 
         var serving = new Dictionary<string, RegisteredService>();
@@ -70,7 +72,7 @@ public sealed class Register
 
     /// <summary>An empty register for a family.</summary>
     public static Register Empty(string family) => new(
-        Line(new() { Register = family, Version = LayoutVersion }), family, [], ImmutableDictionary<string, Source>.Empty, [], []);
+        Encoding.UTF8.GetBytes(Line(new() { Register = family, Version = LayoutVersion })), family, [], ImmutableDictionary<string, Source>.Empty, [], []);
 
     /// <summary>Name of the family it belongs to.</summary>
     public string Family { get; }
@@ -99,10 +101,10 @@ public sealed class Register
     /// <summary>A revision that was given out; null where there is no such one.</summary>
     /// <param name="partNumber">Part number.</param>
     /// <param name="revision">Which.</param>
-    public RegisteredRevision? Find(string partNumber, string? revision) => Revisions.FirstOrDefault(r => r.PartNumber == partNumber && r.Revision == revision);
+    public RegisteredRevision? Find(string partNumber, string? revision) => _given.GetValueOrDefault((partNumber, revision ?? ""));
 
-    /// <summary>The file's bytes.</summary>
-    public byte[] Bytes => Encoding.UTF8.GetBytes(_text);
+    /// <summary>The file's bytes; not to be changed.</summary>
+    public byte[] Bytes => _bytes;
 
     /// <summary>What a source said when something was made from it; null where the register does not know it.</summary>
     public Source? SourceOf(string hash) => _sources.GetValueOrDefault(hash);
@@ -138,7 +140,7 @@ public sealed class Register
 
         return (
             new(
-                text, content.Family!, content.Revisions.ToImmutable(), content.Sources.ToImmutable(), content.Services.ToImmutable(), content.Recalls.ToImmutable()),
+                bytes.ToArray(), content.Family!, content.Revisions.ToImmutable(), content.Sources.ToImmutable(), content.Services.ToImmutable(), content.Recalls.ToImmutable()),
             null);
     }
 
@@ -147,7 +149,7 @@ public sealed class Register
     /// <param name="sources">What they were made from; those that the register knows already are not written again.</param>
     public Register With(IReadOnlyList<RegisteredRevision> revisions, IEnumerable<Source> sources)
     {
-        var text = new StringBuilder(_text);
+        var text = new StringBuilder();
         var known = _sources.ToBuilder();
         foreach (var source in sources.Where(s => !_sources.ContainsKey(s.Hash)).DistinctBy(s => s.Hash))
         {
@@ -172,23 +174,25 @@ public sealed class Register
             }));
         }
 
-        return new(text.ToString(), Family, Revisions.AddRange(revisions), known.ToImmutable(), Services, Recalls);
+        return new(More(text.ToString()), Family, Revisions.AddRange(revisions), known.ToImmutable(), Services, Recalls);
     }
 
     /// <summary>This register with more lines after its own: which part serves which variant from now on.</summary>
     /// <param name="services">What is different from now on, in order.</param>
     public Register With(IReadOnlyList<RegisteredService> services) => services.Count == 0 ? this : new(
-        _text + string.Concat(services.Select(s => Line(new() { Served = s.Combination, Names = s.Names, By = s.PartNumber, Revision = s.Revision, Why = s.Why.IsEmpty ? null : [.. s.Why] }))),
+        More(string.Concat(services.Select(s => Line(new() { Served = s.Combination, Names = s.Names, By = s.PartNumber, Revision = s.Revision, Why = s.Why.IsEmpty ? null : [.. s.Why] })))),
         Family, Revisions, _sources, Services.AddRange(services), Recalls);
 
     /// <summary>This register with more lines after its own: which numbers to recall, and which not any more.</summary>
     /// <param name="recalls">What is new, in order.</param>
     public Register With(IReadOnlyList<RegisteredRecall> recalls) => recalls.Count == 0 ? this : new(
-        _text + string.Concat(recalls.Select(r => Line(new()
+        More(string.Concat(recalls.Select(r => Line(new()
         {
             Recall = r.PartNumber, Revision = r.Revision, Combination = r.Combination, Names = r.Names, Why = r.Why.IsEmpty ? null : [.. r.Why],
-        }))),
+        })))),
         Family, Revisions, _sources, Services, Recalls.AddRange(recalls));
+
+    private byte[] More(string lines) => [.. _bytes, .. Encoding.UTF8.GetBytes(lines)];
 
     private static string Line(RegisterLine line) => JsonSerializer.Serialize(line, RegisterContext.Lines.RegisterLine) + "\n";
 
@@ -255,10 +259,15 @@ public sealed class Register
                 return null;
             }
 
-            return read is { Part: { } part, Revision: { } revision, Combination: { } key, Names: { } names, Fingerprint: { } fingerprint }
-                ? Add(at, new(
-                    part, revision, key, names, read.Serial, fingerprint, Facts(read.Facts ?? []), [.. read.Sources ?? []], [.. read.Differences ?? []]) { Shape = read.Shape })
-                : new RegisterDamage.UnknownLine(at);
+            if (read is not { Part: { } part, Revision: { } revision, Combination: { } key, Names: { } names, Fingerprint: { } fingerprint })
+            {
+                return new RegisterDamage.UnknownLine(at);
+            }
+
+            return Add(at, new(part, revision, key, names, read.Serial, fingerprint, Facts(read.Facts ?? []), [.. read.Sources ?? []], [.. read.Differences ?? []])
+            {
+                Shape = read.Shape,
+            });
         }
 
         private RegisterDamage? Add(int at, RegisteredRevision entry)

@@ -1,4 +1,3 @@
-using BracketGen.Line.Numbering;
 using BracketGen.Line.Solving;
 using BracketGen.Storage;
 

@@ -1,7 +1,6 @@
 using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
-using BracketGen.Design.Search;
 using BracketGen.Design.Study;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Family;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Design.Study;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Numbering;
 using BracketGen.Profiles.Family;
@@ -26,6 +25,8 @@ public sealed class NewServices(LoadedFamily family, FamilyCombinations combinat
             .ToList();
         var known = variants.Select(v => v.Key).ToHashSet();
         variants.AddRange(register.Serving.Values.Where(s => !known.Contains(s.Combination)).Select(s => (s.Combination, s.Names, (Combination?)null, (Made?)null, (string?)IssuedText.VariantGone)));
+        var open = register.OpenRecalls.Select(r => r.Key).ToHashSet();
+        var parts = made.Where(m => m.HasPart).Select(m => (m.PartNumber, m.Revision)).ToHashSet();
         List<RegisteredService> changed = [];
         List<RegisteredRecall> recalls = [];
         foreach (var (key, title, combination, done, notSold) in variants)
@@ -33,7 +34,7 @@ public sealed class NewServices(LoadedFamily family, FamilyCombinations combinat
             var before = register.Serving.GetValueOrDefault(key);
             var now = services.GetValueOrDefault(key);
             var (number, revision) = (now?.By.Made.PartNumber, now?.By.Made.Revision);
-            if (now is not null && register.OpenRecalls.Any(r => r.PartNumber == number && r.Revision == revision && r.Combination == key))
+            if (now is not null && open.Contains((number!, revision!, key)))
             {
                 recalls.Add(new(number!, revision!, key, title, []));
             }
@@ -45,8 +46,8 @@ public sealed class NewServices(LoadedFamily family, FamilyCombinations combinat
 
             var lost = selection.Lost.GetValueOrDefault(key);
             changed.Add(new(key, title, number, revision, before is null ? [] : [.. Why(before, now, done, notSold, lost)]));
-            if (before?.PartNumber is { } old && combination is not null && old != done!.PartNumber && Fails(register, selection, before, combination, done, lost) is { Length: > 0 } why
-                && !register.OpenRecalls.Any(r => r.PartNumber == old && r.Revision == before.Revision && r.Combination == key))
+            if (before?.PartNumber is { } old && combination is not null && old != done!.PartNumber && Fails(register, parts, before, combination, done, lost) is { Length: > 0 } why
+                && !open.Contains((old, before.Revision!, key)))
             {
                 recalls.Add(new(old, before.Revision!, key, title, [.. why]));
             }
@@ -56,9 +57,9 @@ public sealed class NewServices(LoadedFamily family, FamilyCombinations combinat
     }
 
     // The variant's own part is looked at where it is solved. Where the number has another shape by now, the one that was given out is tried.
-    private string[] Fails(Register register, PartSelection selection, RegisteredService before, Combination combination, Made done, string[]? lost)
+    private string[] Fails(Register register, HashSet<(string, string)> parts, RegisteredService before, Combination combination, Made done, string[]? lost)
     {
-        if (lost is not null && made.Any(m => m.PartNumber == before.PartNumber && m.Revision == before.Revision && m.HasPart))
+        if (lost is not null && parts.Contains((before.PartNumber!, before.Revision!)))
         {
             return lost;
         }
