@@ -3,7 +3,6 @@ using BracketGen.Design.Checks;
 using BracketGen.Design.Inputs;
 using BracketGen.Design.Part;
 using BracketGen.Design.Search;
-using BracketGen.Geometry;
 using BracketGen.Mechanism.Motion;
 
 namespace BracketGen.Design.Study;
