@@ -41,7 +41,7 @@ public static class OrderWork
                 FileState.TooLong => OrderText.TooLong(MaxBytes),
                 FileState.NoFile => OrderText.NoFile,
                 FileState.Missing => OrderText.Missing,
-                _ => OrderText.NoFile,
+                _ => OrderText.Closed,
             }));
             return null;
         }

@@ -145,6 +145,9 @@ public static class OrderText
     /// <summary>No such file.</summary>
     public const string Missing = "there is no such file.";
 
+    /// <summary>The file may not be read.</summary>
+    public const string Closed = "you have no right to read it, or another program holds it.";
+
     /// <summary>No file at all.</summary>
     public const string NoFile = "it is not a file.";
 
