@@ -12,31 +12,26 @@ internal sealed class CellNest
 
     /// <summary>Pieces for sheets of one size.</summary>
     /// <param name="pieces">The pieces, each name once.</param>
+    /// <param name="shapes">Their cells.</param>
     /// <param name="length">Length of the sheet (mm).</param>
     /// <param name="width">Width of the sheet (mm).</param>
-    /// <param name="spacing">Metal between two pieces (mm).</param>
-    /// <param name="border">Metal along the edges (mm).</param>
-    public CellNest(IReadOnlyList<NestPiece> pieces, double length, double width, double spacing, double border)
-        : this(pieces, EmptySheet(length, width, spacing, border), new(border - spacing / 2, border - spacing / 2), spacing)
+    public CellNest(IReadOnlyList<NestPiece> pieces, PieceShapes shapes, double length, double width)
+        : this(pieces, shapes, EmptySheet(length, width, shapes.Spacing, shapes.Border), new(shapes.Border - shapes.Spacing / 2, shapes.Border - shapes.Spacing / 2))
     {
     }
 
     /// <summary>Pieces for a sheet some of whose cells are taken.</summary>
     /// <param name="pieces">The pieces, each name once.</param>
+    /// <param name="shapes">Their cells.</param>
     /// <param name="empty">The sheet's cells.</param>
     /// <param name="origin">Where the lower left corner of the first cell lies (mm).</param>
-    /// <param name="spacing">Metal between two pieces (mm).</param>
-    public CellNest(IReadOnlyList<NestPiece> pieces, SheetCells empty, Vector2 origin, double spacing)
+    public CellNest(IReadOnlyList<NestPiece> pieces, PieceShapes shapes, SheetCells empty, Vector2 origin)
     {
         (_empty, _origin) = (empty, origin);
-        Shape[] shapes =
-        [
-            .. pieces.Where(p => p.Count > 0).Select(p => new Shape(
-                p, [.. p.Turns.Select(t => CellMask.Of(p.Outline, t, spacing)).Where(m => m.Width <= empty.Width && m.Height <= empty.Height)])),
-        ];
-        _shapes = [.. shapes.Where(s => !s.Masks.IsEmpty)];
+        Shape[] all = [.. pieces.Where(p => p.Count > 0).Select(p => new Shape(p, [.. shapes.Masks(p).Where(m => m.Width <= empty.Width && m.Height <= empty.Height)]))];
+        _shapes = [.. all.Where(s => !s.Masks.IsEmpty)];
         Fitting = [.. _shapes.Select(s => s.Piece)];
-        Unlaid = [.. shapes.Where(s => s.Masks.IsEmpty).Select(s => s.Piece)];
+        Unlaid = [.. all.Where(s => s.Masks.IsEmpty).Select(s => s.Piece)];
     }
 
     /// <summary>The pieces that an empty sheet takes.</summary>

@@ -6,26 +6,20 @@ namespace BracketGen.Line.Nesting;
 /// <summary>Fills sheets with one kind of piece after the other, each in the lattice in which it takes the least.</summary>
 internal sealed class LatticeNest
 {
-    private readonly double _length, _width, _spacing, _border;
-    private readonly Dictionary<string, ImmutableArray<Lattice>> _lattices;
+    private readonly double _length, _width;
+    private readonly PieceShapes _shapes;
 
-    /// <summary>The lattices of all pieces for one size of sheet.</summary>
-    /// <param name="pieces">The pieces, each name once.</param>
+    /// <summary>Sheets of one size.</summary>
+    /// <param name="shapes">The pieces' lattices.</param>
     /// <param name="length">Length of the sheet (mm).</param>
     /// <param name="width">Width of the sheet (mm).</param>
-    /// <param name="spacing">Metal between two pieces (mm).</param>
-    /// <param name="border">Metal along the edges (mm).</param>
-    public LatticeNest(IReadOnlyList<NestPiece> pieces, double length, double width, double spacing, double border)
-    {
-        (_length, _width, _spacing, _border) = (length - 2 * border, width - 2 * border, spacing, border);
-        _lattices = pieces.ToDictionary(p => p.Name, p => LatticeSearch.Of(p, _length, _width, spacing));
-    }
+    public LatticeNest(PieceShapes shapes, double length, double width) => (_shapes, _length, _width) = (shapes, length - 2 * shapes.Border, width - 2 * shapes.Border);
 
     /// <summary>The places of as many pieces as one sheet takes.</summary>
     public ImmutableArray<LaidPiece> Full(NestPiece piece) => Laid(piece, Best(piece, int.MaxValue, _length), 0);
 
     /// <summary>Whether every piece has a lattice that an empty sheet takes.</summary>
-    public bool HasAll => _lattices.Values.All(l => l.Any(lattice => !lattice.Fill(_length, _width).IsEmpty));
+    public bool HasAll(IEnumerable<NestPiece> pieces) => pieces.All(p => !Best(p, 1, _length).IsEmpty);
 
     /// <summary>All pieces, the large first, where every one has a lattice; a kind begins where the one before it ends.</summary>
     /// <param name="pieces">Pieces that fit.</param>
@@ -48,7 +42,7 @@ internal sealed class LatticeNest
 
                 sheet.AddRange(Laid(piece, places, from));
                 left -= places.Length;
-                from += places[^1].End + _spacing;
+                from += places[^1].End + _shapes.Spacing;
             }
         }
 
@@ -59,7 +53,7 @@ internal sealed class LatticeNest
     }
 
     // In the room that is left: all that are wanted in the least length, else as many as it takes.
-    private ImmutableArray<LatticePlace> Best(NestPiece piece, int wanted, double length) => _lattices[piece.Name]
+    private ImmutableArray<LatticePlace> Best(NestPiece piece, int wanted, double length) => _shapes.Lattices(piece)
         .Select(l => l.Fill(length, _width))
         .Select(places => places.Length > wanted ? places[..wanted] : places)
         .OrderByDescending(p => p.Length).ThenBy(p => p.IsEmpty ? 0 : Math.Round(p[^1].End, 6))
@@ -68,6 +62,6 @@ internal sealed class LatticeNest
     private ImmutableArray<LaidPiece> Laid(NestPiece piece, ImmutableArray<LatticePlace> places, double from)
     {
         var corners = places.Select(p => p.Turn).Distinct().ToDictionary(t => t, t => piece.Outline.Rotate(t).Bounds.Min);
-        return [.. places.Select(p => new LaidPiece(piece, p.Turn, new Vector2(_border + from, _border) + p.Corner - corners[p.Turn]))];
+        return [.. places.Select(p => new LaidPiece(piece, p.Turn, new Vector2(_shapes.Border + from, _shapes.Border) + p.Corner - corners[p.Turn]))];
     }
 }

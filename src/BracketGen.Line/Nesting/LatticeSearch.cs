@@ -135,7 +135,7 @@ internal sealed class LatticeSearch
         var (top, bottom) = rows.FirstUp.Profile(step, wide);
         var (otherTop, otherBottom) = rows.SecondUp.Profile(step, wide);
         var alone = Apart(right, left, 0);
-        foreach (var rough in Shifts(rows, false, 0, 0, alone, step, [top], [bottom], [0]))
+        foreach (var rough in Shifts(rows, false, 0, alone, step, [top], [bottom], [0]))
         {
             yield return rough;
         }
@@ -156,7 +156,7 @@ internal sealed class LatticeSearch
 
             var height = up * step;
             foreach (var rough in Shifts(
-                rows, true, height, second, pitch, step, [top, [.. otherTop.Select(t => t + height)]], [bottom, [.. otherBottom.Select(b => b + height)]],
+                rows, true, height, pitch, step, [top, [.. otherTop.Select(t => t + height)]], [bottom, [.. otherBottom.Select(b => b + height)]],
                 [0, (int)Math.Round(second / step)]))
             {
                 yield return rough;
@@ -176,7 +176,7 @@ internal sealed class LatticeSearch
     }
 
     // The best shift of the next row, by the profiles of a whole row, and the plain ones.
-    private IEnumerable<Rough> Shifts(Rows rows, bool isPair, double up, double second, double pitch, double step, double[][] tops, double[][] bottoms, int[] at)
+    private IEnumerable<Rough> Shifts(Rows rows, bool isPair, double up, double pitch, double step, double[][] tops, double[][] bottoms, int[] at)
     {
         if (!(pitch > 0))
         {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BracketGen.Geometry;
 using BracketGen.Profiles.Family;
 
 namespace BracketGen.Line.Nesting;
@@ -35,9 +34,10 @@ public static class Nester
         var whole = pieces.ToDictionary(p => p.Name);
         var left = pieces;
         var first = ImmutableArray.CreateBuilder<LaidSheet>();
+        var shapes = new PieceShapes(length, width, spacing, border);
         foreach (var offcut in offcuts)
         {
-            var filled = OffcutNest.Fill(left, offcut, spacing, border);
+            var filled = OffcutNest.Fill(left, shapes, offcut);
             if (!filled.Laid.IsEmpty)
             {
                 first.Add(filled);
@@ -45,11 +45,13 @@ public static class Nester
             }
         }
 
-        var nest = OnSheets(left, length, width, spacing, border);
+        var nest = OnSheets(left, shapes, length, width);
         LaidSheet Named(LaidSheet sheet) => sheet with { Laid = [.. sheet.Laid.Select(l => l with { Piece = whole[l.Piece.Name] })] };
         return nest with
         {
-            Sheets = [.. nest.Sheets.Select(Named)], Offcuts = [.. first.Select(Named)], Unlaid = [.. nest.Unlaid.Select(p => offcuts.Count == 0 ? whole[p.Name] : p)],
+            Sheets = [.. nest.Sheets.Select(Named)],
+            Offcuts = [.. first.Select(Named)],
+            Unlaid = [.. nest.Unlaid.Select(p => offcuts.Count == 0 ? whole[p.Name] : p)],
         };
     }
 
@@ -60,22 +62,22 @@ public static class Nester
         return [.. pieces.Select(p => p with { Count = p.Count - counts.GetValueOrDefault(p.Name) }).Where(p => p.Count > 0)];
     }
 
-    private static SheetNest OnSheets(IReadOnlyList<NestPiece> pieces, double length, double width, double spacing, double border)
+    private static SheetNest OnSheets(IReadOnlyList<NestPiece> pieces, PieceShapes shapes, double length, double width)
     {
-        var cells = new CellNest(pieces, length, width, spacing, border);
+        var cells = new CellNest(pieces, shapes, length, width);
         if (cells.Fitting.IsEmpty)
         {
-            return new([], cells.Unlaid, border);
+            return new([], cells.Unlaid, shapes.Border);
         }
 
-        SheetNest Of(IEnumerable<ImmutableArray<LaidPiece>> sheets) => new([.. sheets.Select(s => new LaidSheet(length, width, s))], cells.Unlaid, border);
-        var lattices = new LatticeNest(cells.Fitting, length, width, spacing, border);
+        SheetNest Of(IEnumerable<ImmutableArray<LaidPiece>> sheets) => new([.. sheets.Select(s => new LaidSheet(length, width, s))], cells.Unlaid, shapes.Border);
+        var lattices = new LatticeNest(shapes, length, width);
         var full = FullSheets(lattices, cells.Fitting);
         var rest = full.Aggregate((IReadOnlyList<NestPiece>)cells.Fitting, (left, sheet) => Less(left, sheet));
         return cells.Nests(cells.Fitting).Select(Of)
-            .Concat(lattices.HasAll ? [Of(lattices.Lay(cells.Fitting))] : [])
+            .Concat(lattices.HasAll(cells.Fitting) ? new[] { Of(lattices.Lay(cells.Fitting)) } : [])
             .Concat(full.Count > 0 && rest.Count > 0 && cells.Fitting.Length > 1 ? cells.Nests(rest).Select(r => Of(full.Concat(r))) : [])
-            .Append(RowNest.Lay(cells.Fitting, length, width, spacing, border) with { Unlaid = cells.Unlaid })
+            .Append(RowNest.Lay(cells.Fitting, length, width, shapes.Spacing, shapes.Border) with { Unlaid = cells.Unlaid })
             .MinBy(nest => Math.Round(nest.UsedArea, 3))!;
     }
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BracketGen.Geometry;
 using BracketGen.Profiles.Errors;
 using BracketGen.Profiles.Family;

@@ -44,7 +44,7 @@ public sealed record DxfPolyline : DxfEntity
     public bool Closed { get; }
 
     /// <inheritdoc/>
-    public override DxfEntity Moved(Angle turn, Vector2 shift) => 
+    public override DxfEntity Moved(Angle turn, Vector2 shift) =>
         new DxfPolyline(Layer, [.. Vertices.Select(v => v with { Point = v.Point.Rotate(turn) + shift })], Closed);
 
     /// <inheritdoc/>
