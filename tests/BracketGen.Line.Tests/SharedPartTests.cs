@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BracketGen.Design.Study;
 using BracketGen.Line.Numbering;
+using BracketGen.Line.Running;
 using BracketGen.Line.Sharing;
 using BracketGen.Line.Solving;
 using BracketGen.Profiles;
@@ -118,6 +119,42 @@ public class SharedPartTests
         var files = SharedFiles.Of(issued, null, null, 1).ToDictionary(f => f.Name, f => System.Text.Encoding.UTF8.GetString(f.Bytes));
         Assert.Equal(["shared/P1356-A58-S.1/flat-pattern.dxf", "shared/P1356-A58-S.1/result.json"], files.Keys.Order());
         Assert.Contains("SF-P1356-A58-S.1", files["shared/P1356-A58-S.1/result.json"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_run_writes_a_shared_parts_files_a_second_one_the_same_and_one_without_sharing_takes_them_away()
+    {
+        var folder = Directory.CreateTempSubdirectory("bracketgen-shared-").FullName;
+        try
+        {
+            var family = Estuary.Read(Family(135.6, 140.4));
+            var place = LinePlace.Of("creek.toml", folder, null);
+            SortedDictionary<string, string> Run(bool own)
+            {
+                var output = new StringWriter();
+                var (end, _) = LineWork.Run(family, new(2) { Strength = false, Own = own }, place, new(output, output, "", _ => { }, () => { }), default);
+                Assert.Equal(LineEnd.Made, end);
+                return new(
+                    Directory.GetFiles(place.Folder, "*", SearchOption.AllDirectories).ToDictionary(f => Path.GetRelativePath(place.Folder, f).Replace('\\', '/'), f => Convert.ToHexString(File.ReadAllBytes(f))),
+                    StringComparer.Ordinal);
+            }
+
+            var first = Run(false);
+            Assert.Contains("shared/P1356-A58-S.1/flat-pattern.dxf", first.Keys);
+            Assert.Contains("shared/P1356-A58-S.1/result.json", first.Keys);
+            var parts = File.ReadAllLines(Path.Combine(place.Folder, "parts.csv"));
+            Assert.Equal(2, parts.Length);
+            Assert.StartsWith("SF-P1356-A58-S.1,A,", parts[1], StringComparison.Ordinal);
+            Assert.EndsWith(",shared/P1356-A58-S.1", parts[1], StringComparison.Ordinal);
+            Assert.Contains("SF-P1356-A58-S.1: Plover 135.6, Alder 58, steel, shared part", File.ReadAllText(Path.Combine(place.Folder, "revisions.txt")), StringComparison.Ordinal);
+            Assert.Equal(first, Run(false));
+            Assert.DoesNotContain(Run(true).Keys, f => f.StartsWith("shared/", StringComparison.Ordinal));
+            Assert.Equal(first, Run(false));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     // Adjusters that overlap: the fewest points that stab all ranges, found from the left, is how few parts there can be by length alone.

@@ -10,6 +10,9 @@ internal sealed class CheapestSets
     // A cover counts as cheaper only by more than round-off.
     private const double SameCost = 1e-10;
 
+    // The prices are moved as if the bound were at least so far off: a step of nothing would lead nowhere.
+    private const double LeastGap = 1e-6;
+
     private const int RootSteps = 200, NodeSteps = 8, Patience = 10;
 
     private readonly CoverTable _table;
@@ -151,7 +154,7 @@ internal sealed class CheapestSets
                 break;
             }
 
-            var length = step * Math.Max(_least - bound, 1e-6) / norm;
+            var length = step * Math.Max(_least - bound, LeastGap) / norm;
             for (var r = 0; r < prices.Length; r++)
             {
                 prices[r] = Math.Max(0, prices[r] + length * (1 - times[r]));

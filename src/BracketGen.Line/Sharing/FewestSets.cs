@@ -11,6 +11,9 @@ internal sealed class FewestSets
     // Taken off before rounding up: far more than the round-off of the sums, far less than a set.
     private const double RoundOff = 1e-6;
 
+    // What a set costs at the least where sets are compared by cost for each row: of those that cost nothing the one with most rows comes first.
+    private const double LeastScore = 1e-3;
+
     private const int RootSteps = 300, NodeSteps = 10, Patience = 15;
 
     private readonly CoverTable _table;
@@ -226,7 +229,7 @@ internal sealed class FewestSets
         var covered = (int[])_covered.Clone();
         var queue = new PriorityQueue<int, (double, int)>();
         int Open(int set) => _table.RowsOf[set].Count(r => covered[r] == 0);
-        double Score(int set, int open) => Math.Max(_reduced[set], 1e-3) / open;
+        double Score(int set, int open) => Math.Max(_reduced[set], LeastScore) / open;
         for (var s = 0; s < _table.Sets; s++)
         {
             if (!_isOut[s] && Open(s) is > 0 and var open)
