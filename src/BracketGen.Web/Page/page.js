@@ -109,8 +109,9 @@ function refresh() {
   $('checked-name').textContent = fill(words.bracket.checking, { name: desk.values[desk.bracket]?.name ?? desk.bracket });
   $('do-units').textContent = desk.inInches ? 'in' : 'mm';
   $('do-units').setAttribute('aria-label', desk.inInches ? said.toMillimetres : said.toInches);
-  numbers.show();
+  // The pictures before the fields: the eye waits for them.
   views.take(desk);
+  numbers.show();
   outputs.take();
 }
 
