@@ -122,17 +122,17 @@ public class SharedPartTests
     }
 
     [Fact]
-    public void A_run_writes_a_shared_parts_files_a_second_one_the_same_and_one_without_sharing_takes_them_away()
+    public void A_run_writes_a_shared_parts_files_a_second_one_the_same_and_one_without_sharing_takes_them_away_until_parts_are_chosen_anew()
     {
         var folder = Directory.CreateTempSubdirectory("bracketgen-shared-").FullName;
         try
         {
             var family = Estuary.Read(Family(135.6, 140.4));
-            var place = LinePlace.Of("creek.toml", folder, null);
-            SortedDictionary<string, string> Run(bool own)
+            var place = LinePlace.Of(Path.Combine(folder, "creek.toml"), folder, null);
+            SortedDictionary<string, string> Run(bool own, bool anew = false)
             {
                 var output = new StringWriter();
-                var (end, _) = LineWork.Run(family, new(2) { Strength = false, Own = own }, place, new(output, output, "", _ => { }, () => { }), default);
+                var (end, _) = LineWork.Run(family, new(2) { Strength = false, Own = own, ChooseAnew = anew }, place, new(output, output, "", _ => { }, () => { }), default);
                 Assert.Equal(LineEnd.Made, end);
                 return new(
                     Directory.GetFiles(place.Folder, "*", SearchOption.AllDirectories).ToDictionary(f => Path.GetRelativePath(place.Folder, f).Replace('\\', '/'), f => Convert.ToHexString(File.ReadAllBytes(f))),
@@ -149,7 +149,46 @@ public class SharedPartTests
             Assert.Contains("SF-P1356-A58-S.1: Plover 135.6, Alder 58, steel, shared part", File.ReadAllText(Path.Combine(place.Folder, "revisions.txt")), StringComparison.Ordinal);
             Assert.Equal(first, Run(false));
             Assert.DoesNotContain(Run(true).Keys, f => f.StartsWith("shared/", StringComparison.Ordinal));
-            Assert.Equal(first, Run(false));
+
+            // Parts that were given out stay, until a choice anew is asked for.
+            Assert.DoesNotContain(Run(false).Keys, f => f.StartsWith("shared/", StringComparison.Ordinal));
+            var again = Run(false, anew: true);
+            Assert.All(first.Where(f => f.Key.StartsWith("shared/", StringComparison.Ordinal)), f => Assert.Equal(f.Value, again[f.Key]));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    // It was given out, and still passes on both: though a seat in between would stand nearer to mid range now, nobody gets another number.
+    [Fact]
+    public void A_shared_part_that_was_given_out_stays_where_it_still_passes_and_is_replaced_where_it_does_not()
+    {
+        var folder = Directory.CreateTempSubdirectory("bracketgen-shared-").FullName;
+        try
+        {
+            var place = LinePlace.Of(Path.Combine(folder, "creek.toml"), folder, null);
+            string[] Run(double longer)
+            {
+                const string path = "vehicles/plover-140.4.toml";
+                var files = Family(135.6, 140.4);
+                var text = System.Text.Encoding.UTF8.GetString(files.Read(path, 1 << 20).Bytes.Span).Replace("value = 140.4,", $"value = {Text(longer)},", StringComparison.Ordinal);
+                var output = new StringWriter();
+                var (end, _) = LineWork.Run(Estuary.Read(files.With(path, text)), new(2) { Strength = false }, place, new(output, output, "", _ => { }, () => { }), default);
+                Assert.Equal(LineEnd.Made, end);
+                return [.. File.ReadAllLines(Path.Combine(place.Folder, "parts.csv")).Skip(1).Select(l => l.Split(',')[0])];
+            }
+
+            string Bytes() => Convert.ToHexString(File.ReadAllBytes(Path.Combine(place.Folder, "shared", "P1356-A58-S.1", "flat-pattern.dxf")));
+            Assert.Equal(["SF-P1356-A58-S.1"], Run(140.4));
+            var before = Bytes();
+            Assert.Equal(["SF-P1356-A58-S.1"], Run(141.2));
+            Assert.Equal(before, Bytes());
+
+            // 9 mm apart: no adjuster takes that up, and the longer cable gets a part of its own.
+            Assert.Equal(["SF-P1404-A58-S", "SF-P1356-A58-S.1"], Run(144.8));
+            Assert.Contains("SF-P1356-A58-S.1", File.ReadAllText(Path.Combine(place.Folder, "replaced.csv")), StringComparison.Ordinal);
         }
         finally
         {

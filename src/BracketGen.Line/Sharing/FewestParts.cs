@@ -31,9 +31,10 @@ public static class FewestParts
         LinePart[] givenOut = [.. shared ?? []];
         List<LinePart> all = [.. parts, .. givenOut];
         var possible = all.SelectMany((p, i) => services.Of(i, p.Bracket)).ToDictionary(s => (s.Part, s.Served));
-        var candidates = new SharedCandidates(parts, services, strength is not null, threads, givenOut.Select(p => p.Made.Fingerprint!));
         var (proven, failed) = (new ConcurrentDictionary<(int Part, int Served), Fit?>(), new HashSet<int>());
         var (kept, lost) = IssuedFirst.Keep(parts, all, possible, issued, s => Prove(parts[s.Served], all[s.Part], s, strength), proven, threads, strength);
+        var settled = kept.Select(k => k.Served).ToHashSet();
+        var candidates = new SharedCandidates(parts, services, strength is not null, threads, settled, givenOut.Select(p => p.Made.Fingerprint!));
         List<int> hosts = [.. Enumerable.Range(0, parts.Count), .. givenOut.Select(p => Host(parts, p))];
         while (true)
         {
@@ -47,7 +48,7 @@ public static class FewestParts
             {
                 all.Add(new LinePart(parts[host].Combination, parts[host].Made with { Fingerprint = PartFingerprint.Of(bracket), Part = PartShape.Of(bracket), Files = [] }, bracket, parts[host].Job) { Key = "" });
                 hosts.Add(host);
-                PossibleService[] found = [.. services.Of(all.Count - 1, bracket)];
+                PossibleService[] found = [.. services.Of(all.Count - 1, bracket).Where(s => !settled.Contains(s.Served))];
                 Array.ForEach(found, s => possible.Add((s.Part, s.Served), s));
                 return Array.ConvertAll(found, s => s.Served);
             });
@@ -71,7 +72,7 @@ public static class FewestParts
                         parts[s.Served], all[s.Part], s.Mount, s.Part == s.Served ? parts[s.Served].Made.Fit! : proven[(s.Part, s.Served)]!))],
                     cheapest, proven.Count)
                 {
-                    Candidates = all.Count - parts.Count,
+                    Candidates = all.Count - parts.Count - givenOut.Length,
                     AtLeast = atLeast,
                     Kept = kept.Count,
                     Lost = lost,

@@ -17,8 +17,9 @@ namespace BracketGen.Line.Sharing;
 /// <param name="services">What goes onto what.</param>
 /// <param name="hasStrength">Whether strength is looked at: then no sheet is thinner than that of the combination's own bracket.</param>
 /// <param name="threads">How many searches for next best brackets at once.</param>
+/// <param name="settled">Combinations that keep the part that they have: nothing is made for them.</param>
 /// <param name="known">Fingerprints of the shared parts that are there already.</param>
-internal sealed class SharedCandidates(IReadOnlyList<LinePart> parts, PossibleServices services, bool hasStrength, int threads, IEnumerable<string> known)
+internal sealed class SharedCandidates(IReadOnlyList<LinePart> parts, PossibleServices services, bool hasStrength, int threads, IReadOnlySet<int> settled, IEnumerable<string> known)
 {
     /// <summary>The most seats in between that are tried for a combination.</summary>
     public const int MostSeats = 8;
@@ -35,7 +36,7 @@ internal sealed class SharedCandidates(IReadOnlyList<LinePart> parts, PossibleSe
     // Seats closer than this (mm) are one.
     private const double Step = 0.1;
 
-    private readonly SeatedOn[][] _near = [.. parts.Select(p => services.Near(p.Bracket).ToArray())];
+    private readonly SeatedOn[][] _near = [.. parts.Select((p, i) => settled.Contains(i) ? [] : services.Near(p.Bracket).Where(n => !settled.Contains(n.Served)).ToArray())];
     private readonly HashSet<(int Host, double Seat)> _seatsTried = [];
     private readonly HashSet<(int Host, string Sheets)> _sheetsTried = [];
     private readonly HashSet<int> _nextTried = [];

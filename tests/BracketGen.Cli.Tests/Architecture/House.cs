@@ -75,7 +75,7 @@ internal static class House
         ("Profiles", 3, "errors"),
         ("Profiles.Forms", 1, "a pattern of the schema"),
         ("Profiles.Interview", 2, "the units of bare numbers, written into the file"),
-        ("Profiles.Sections", 475, "descriptions of keys; errors"),
+        ("Profiles.Sections", 481, "descriptions of keys; errors"),
         ("SheetMetal.Shops", 21, "sources of the library's sheets and of the sheet classes, as a shop's file gives its own"),
     ];
 
