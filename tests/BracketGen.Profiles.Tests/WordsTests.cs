@@ -40,6 +40,7 @@ public class WordsTests
         new PedalTableShort(50), new SpringsDoNotAddUp(700, 400, 900), new NumbersAlike(["{vehicle}"]), .. Enum.GetValues<Contradictory>().Select(c => new Contradiction(c)),
         .. Enum.GetValues<ShapeFault>().Select(f => new BracketShapeWrong(new(f, 0, 1, 5, 7))),
         .. Enum.GetValues<DxfMistake>().SelectMany(m => new[] { new DxfWrong(m, "CUT", 1), new DxfWrong(m, "", 2) }), .. Enum.GetValues<DrawnFault>().Select(f => new DrawnWrong(f)),
+        .. Enum.GetValues<OffcutMistake>().SelectMany(m => new[] { new OffcutWrong(m, "CUT", 12.3, 8), new OffcutWrong(m) }),
         .. Enum.GetValues<RingMistake>().SelectMany(m => new[] { new RingWrong(m, "F1", 12.3, 8, "H2"), new RingWrong(m, "H1", 3, 8, "F2") }),
         .. Enum.GetValues<SecondFaceMistake>().SelectMany(m => new[] { new SecondFaceWrong(m, Angle.Right, 1, true, 12, 8), new SecondFaceWrong(m, Angle.Right, 2, false, 3, 8) }),
         new ThreadUnknown([.. FastenerThread.All], false), new ThreadUnknown([FastenerThread.All[2]], true), new SheetUnknown(["DC01"], null, ["yield"]), new SheetUnknown(["DC01"], "DC01", ["yield"]), new SpacerUnderAll(), new SlotSquareToFace(new(0, 0, 1), null), new SlotSquareToFace(new(0, 0, 1), "A58"), new SlotsOnTwoFaces(null), new SlotsOnTwoFaces("A58"), new KindNeedsKey("stud", "stands_out", "How far."), new KeyOfOtherKind("stud", "hole_diameter", "through"), new HoleNotForBolt("M6", 6, 7), new ClassNotForThread("1/4-20 UNC", ["grade 2"], "grade 5"),

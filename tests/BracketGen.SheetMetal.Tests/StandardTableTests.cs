@@ -8,7 +8,7 @@ namespace BracketGen.SheetMetal.Tests;
 /// <summary>Tables against the standards they were copied from.</summary>
 public class StandardTableTests
 {
-    // ISO 273: clearance holes, series fine, medium, coarse; typed from a public reprint of its table (engineeringhardware.com, read 2026-11-28).
+    // ISO 273: clearance holes, series fine, medium, coarse; typed from a public reprint of its table ("Clearance Hole Sizes conform to ISO 273", read 2026-11-28).
     [Theory]
     [InlineData("M4", 4.3, 4.5, 4.8)]
     [InlineData("M5", 5.3, 5.5, 5.8)]
@@ -71,7 +71,7 @@ public class StandardTableTests
         Assert.Contains("ISO 2768-1 covers 0.5 to 2000 mm", error.Message, StringComparison.Ordinal);
     }
 
-    // ISO 9013, limit deviations of classes 1 and 2, typed from a public reprint of its tables (modulusmetal.com, read 2026-11-28), sizes 0 to 3, 3 to 10, 10 to 35, 35 to 125, 125 to 315, 315 to 1000.
+    // ISO 9013, limit deviations of classes 1 and 2, typed from a public reprint of its tables ("ISO 9013 Thermal Cutting Dimensional Tolerances", read 2026-11-28), sizes 0 to 3, 3 to 10, 10 to 35, 35 to 125, 125 to 315, 315 to 1000.
     [Theory]
     [InlineData(1, 2, "0.10 0.15 0.20 0.25 0.25 0.35")]
     [InlineData(1, 5, "0.20 0.20 0.25 0.25 0.30 0.40")]

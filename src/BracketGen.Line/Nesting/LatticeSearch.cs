@@ -47,14 +47,15 @@ internal sealed class LatticeSearch
         return full * length + ends[count - full * ends.Length - 1].End;
     }
 
-    private sealed record Rows(Angle Turn, Angle? Other, bool Stands, Slide First, Slide Second, Slide FirstUp, Slide SecondUp);
+    private sealed record Rows(Angle Turn, Angle? Other, bool Stands, Vector2 Size, Slide First, Slide Second, Slide FirstUp, Slide SecondUp);
 
     private sealed record Rough(Rows Rows, double Up, double Along, double Score, double Area, bool IsPair);
 
     private ImmutableArray<Lattice> Best()
     {
-        var rough = Turns().SelectMany(Candidates).ToArray();
-        var chosen = rough.OrderBy(r => r.Score).ThenBy(r => r.Area).Take(Kept).Concat(rough.OrderBy(r => r.Area).Take(Kept / 3)).Distinct();
+        var turns = Turns().ToArray();
+        var rough = turns.SelectMany(Candidates).ToArray();
+        var chosen = turns.SelectMany(Plain).Concat(rough.OrderBy(r => r.Score).ThenBy(r => r.Area).Take(Kept).Concat(rough.OrderBy(r => r.Area).Take(Kept / 3))).Distinct();
         var exact = chosen.Select(r => (Rough: r, Made: Exact(r.Rows, r.IsPair, r.Up, r.Along))).Where(e => e.Made is not null)
             .Select(e => (e.Rough, Made: e.Made!, Used: Value(e.Made!))).OrderBy(e => e.Used).ThenBy(e => e.Made.AreaOfOne).ToArray();
         return
@@ -99,7 +100,7 @@ internal sealed class LatticeSearch
             taken.Add(turn);
             Angle? other = _piece.Turns.Where(t => Opposite(t, turn)).Select(t => (Angle?)t).FirstOrDefault();
             Vector2[] first = Corners(turn), second = Corners(turn + Angle.Straight);
-            var size = Bounds.Around(first);
+            var size = _piece.Outline.Rotate(turn).Bounds;
             if (size.Width > _length + Tolerance.SameSize || size.Height > _width + Tolerance.SameSize)
             {
                 continue;
@@ -108,7 +109,7 @@ internal sealed class LatticeSearch
             foreach (var stands in (bool[])[false, true])
             {
                 var (one, two) = stands ? (Swapped(first), Swapped(second)) : (first, second);
-                yield return new(turn, other, stands, new(one, _gap), new(two, _gap), new(Swapped(one), _gap), new(Swapped(two), _gap));
+                yield return new(turn, other, stands, stands ? new(size.Height, size.Width) : new(size.Width, size.Height), new(one, _gap), new(two, _gap), new(Swapped(one), _gap), new(Swapped(two), _gap));
             }
         }
     }
@@ -160,6 +161,19 @@ internal sealed class LatticeSearch
                 [0, (int)Math.Round(second / step)]))
             {
                 yield return rough;
+            }
+        }
+    }
+
+    // Whatever looks most promising: no worse than rows that lie straight above one another, or shifted by half a pitch.
+    private static IEnumerable<Rough> Plain(Rows rows)
+    {
+        foreach (var isPair in rows.Other is null ? (bool[])[false] : [false, true])
+        {
+            if (Exact(rows, isPair, 0, 0) is { } straight)
+            {
+                yield return new(rows, 0, 0, 0, straight.AreaOfOne, isPair);
+                yield return new(rows, 0, straight.Pitch / 2, 0, straight.AreaOfOne, isPair);
             }
         }
     }
@@ -270,7 +284,7 @@ internal sealed class LatticeSearch
                 Turn = rows.Turn,
                 OtherTurn = isPair ? rows.Other : null,
                 Stands = rows.Stands,
-                Size = new(size.Width, size.Height),
+                Size = rows.Size,
                 Pitch = pitch,
                 Second = second,
                 Step = new(along, rise),
