@@ -52,7 +52,7 @@ for kind in native managed; do
   (
     cd "$folder/$kind"
     code=0
-    "${program[@]}" line profiles/families/estuary.toml --at-once 1 --skip-strength --into output >line.screen 2>&1 || code=$?
+    "${program[@]}" line profiles/families/estuary.toml --at-once 1 --skip-strength --into output --register "line.register.jsonl" >line.screen 2>&1 || code=$?
     echo "exit code $code" >>line.screen
   )
 done

@@ -68,7 +68,7 @@ public class HostileRequestTests
         }
 
         Assert.All(Directory.GetFiles(served.Folder, "*", SearchOption.AllDirectories),
-            file => Assert.Matches(Path.GetRelativePath(served.Folder, file).StartsWith("output", StringComparison.Ordinal) ? "[.](dxf|html|json|jsonl|csv|xlsx|txt|lock)$" : "[.](dxf|toml([.]unsaved)?)$", file));
+            file => Assert.Matches(Path.GetRelativePath(served.Folder, file).StartsWith("output", StringComparison.Ordinal) ? "[.](dxf|html|json|jsonl|csv|xlsx|svg|txt|lock)$" : "[.](dxf|toml([.]unsaved)?|register[.]jsonl|lock)$", file));
         Assert.Equal(HttpStatusCode.OK, (await served.Post(seeds[0].Address, seeds[0].Json)).Status);
     }
 
