@@ -109,9 +109,8 @@ function refresh() {
   $('checked-name').textContent = fill(words.bracket.checking, { name: desk.values[desk.bracket]?.name ?? desk.bracket });
   $('do-units').textContent = desk.inInches ? 'in' : 'mm';
   $('do-units').setAttribute('aria-label', desk.inInches ? said.toMillimetres : said.toInches);
-  // The pictures before the fields: the eye waits for them.
-  views.take(desk);
   numbers.show();
+  views.take(desk);
   outputs.take();
 }
 
