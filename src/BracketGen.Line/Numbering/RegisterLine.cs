@@ -1,5 +1,3 @@
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.Json.Serialization;
 using BracketGen.Line.Parts;
 
@@ -71,11 +69,5 @@ internal sealed partial class RegisterContext : JsonSerializerContext
     private static RegisterContext? _lines;
 
     /// <summary>Letters as they are: people read the register too.</summary>
-    public static RegisterContext Lines => _lines ??= new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
+    public static RegisterContext Lines => _lines ??= new(CompactJson.Options());
 }

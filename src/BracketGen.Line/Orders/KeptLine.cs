@@ -1,8 +1,8 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using BracketGen.Line.Combinations;
 using BracketGen.Line.Lists;
+using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
 
 namespace BracketGen.Line.Orders;
@@ -88,11 +88,5 @@ internal sealed partial class KeptLineContext : JsonSerializerContext
     private static KeptLineContext? _kept;
 
     /// <summary>Compact, letters as they are.</summary>
-    public static KeptLineContext Kept => _kept ??= new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
+    public static KeptLineContext Kept => _kept ??= new(CompactJson.Options());
 }

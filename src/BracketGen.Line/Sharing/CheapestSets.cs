@@ -60,7 +60,7 @@ internal sealed class CheapestSets
 
     private void Branch(double[] prices)
     {
-        var row = FewestChoices();
+        var row = _table.FewestChoices(_covered, _isOut);
         if (row < 0)
         {
             Keep(_chosen);
@@ -206,20 +206,5 @@ internal sealed class CheapestSets
         }
 
         return least.Sum();
-    }
-
-    // -1 where all rows are covered.
-    private int FewestChoices()
-    {
-        var (best, fewest) = (-1, int.MaxValue);
-        for (var r = 0; r < _table.Rows; r++)
-        {
-            if (_covered[r] == 0 && _table.SetsOf[r].Count(s => !_isOut[s]) is var choices && choices < fewest)
-            {
-                (best, fewest) = (r, choices);
-            }
-        }
-
-        return best;
     }
 }

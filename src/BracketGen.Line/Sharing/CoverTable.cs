@@ -43,6 +43,23 @@ internal sealed class CoverTable
     /// <summary>Rows of all sets, counted once for each set.</summary>
     public int Links { get; }
 
+    /// <summary>The row to branch on: of those not covered the first with the fewest sets left; -1 where all are covered.</summary>
+    /// <param name="covered">How often each row is covered.</param>
+    /// <param name="isOut">Sets that are left out.</param>
+    public int FewestChoices(int[] covered, bool[] isOut)
+    {
+        var (best, fewest) = (-1, int.MaxValue);
+        for (var r = 0; r < Rows; r++)
+        {
+            if (covered[r] == 0 && SetsOf[r].Count(s => !isOut[s]) is var choices && choices < fewest)
+            {
+                (best, fewest) = (r, choices);
+            }
+        }
+
+        return best;
+    }
+
     /// <summary>The rows in groups that share no set; the rows of each rise, and so do the groups' first rows.</summary>
     public IEnumerable<int[]> Groups()
     {

@@ -86,7 +86,7 @@ internal sealed class FewestSets
 
     private void Branch(double[] prices)
     {
-        var row = FewestChoices();
+        var row = _table.FewestChoices(_covered, _isOut);
         if (row < 0)
         {
             if (_chosen.Count < _best.Length)
@@ -275,21 +275,6 @@ internal sealed class FewestSets
         }
 
         return [.. chosen];
-    }
-
-    // -1 where all rows are covered.
-    private int FewestChoices()
-    {
-        var (best, fewest) = (-1, int.MaxValue);
-        for (var r = 0; r < _table.Rows; r++)
-        {
-            if (_covered[r] == 0 && _table.SetsOf[r].Count(s => !_isOut[s]) is var choices && choices < fewest)
-            {
-                (best, fewest) = (r, choices);
-            }
-        }
-
-        return best;
     }
 
     private int CountOpen(int set) => _table.RowsOf[set].Count(r => _covered[r] == 0);

@@ -1,8 +1,8 @@
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using BracketGen.Design.Checks;
 using BracketGen.Line.Combinations;
+using BracketGen.Line.Numbering;
 using BracketGen.Line.Parts;
 
 namespace BracketGen.Line.Solving;
@@ -166,12 +166,5 @@ internal sealed partial class MadeContext : JsonSerializerContext
     private static MadeContext? _kept;
 
     /// <summary>Compact, names for outcomes, letters as they are.</summary>
-    public static MadeContext Kept => _kept ??= new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        Converters = { new JsonStringEnumConverter<Outcome>(), new JsonStringEnumConverter<CheckId>() },
-    });
+    public static MadeContext Kept => _kept ??= new(CompactJson.Options(new JsonStringEnumConverter<Outcome>(), new JsonStringEnumConverter<CheckId>()));
 }
